@@ -1,0 +1,25 @@
+"""What every file model shares: frozen, strict numbers, no unknown keys, and errors a person can act on."""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+from pydantic import BaseModel, ConfigDict, Field
+
+
+class SpecError(ValueError):
+    """A file or a value that cannot be used; its text is one sentence: what, where, what is allowed."""
+
+
+class Model(BaseModel):
+    """Base of all file models. Numbers are strict: "10" and true are not numbers, NaN and infinity neither."""
+
+    model_config = ConfigDict(extra="forbid", frozen=True, strict=True, allow_inf_nan=False)
+
+
+# Ranges are wide enough for any magneto and narrow enough that no formula overflows.
+Angle = Annotated[float, Field(ge=-3600.0, le=3600.0)]
+Length = Annotated[float, Field(ge=0.001, le=1000.0)]
+LengthOrZero = Annotated[float, Field(ge=0.0, le=1000.0)]
+Text = Annotated[str, Field(max_length=4000)]
+Name = Annotated[str, Field(min_length=1, max_length=120)]

@@ -1,0 +1,99 @@
+"""What an engine and an installation are: ``magview-engine/1`` and ``magview-installation/1``."""
+
+from __future__ import annotations
+
+from typing import Annotated, Literal, Self
+
+from pydantic import Field, model_validator
+
+from magview.spec.base import Angle, Length, LengthOrZero, Model, Name
+from magview.spec.magneto import Magneto, Rotation
+
+
+class FiringBtdc(Model):
+    """Where each magneto fires [crank deg before top dead centre], larger = earlier."""
+
+    left: Annotated[float, Field(ge=-60.0, le=90.0)]
+    right: Annotated[float, Field(ge=-60.0, le=90.0)]
+
+
+class Articulation(Model):
+    """A master rod and link rods. Knuckle angles by cylinder number, from the master rod's axis, in the
+    direction of rotation; left out: the angle between the two cylinders' axes."""
+
+    master_cylinder: Annotated[int, Field(ge=1, le=36)]
+    knuckle_radius_mm: LengthOrZero
+    link_rod_mm: Length
+    knuckle_angles_deg: tuple[Angle, ...] | None = None
+
+
+class Engine(Model):
+    """A four-stroke piston engine as its file describes it (``model.md`` §2, §7)."""
+
+    format: Literal["magview-engine/1"]
+    name: Name
+    cylinders: Annotated[int, Field(ge=1, le=36)]
+    arrangement: Literal["radial", "inline", "opposed", "vee"]
+    firing_order: tuple[int, ...]
+    firing_btdc_deg: FiringBtdc
+    timing_tolerance_deg: Annotated[float, Field(gt=0.0, le=30.0)]
+    synchronising_tolerance_deg: Annotated[float, Field(gt=0.0, le=30.0)]
+    stroke_mm: Length
+    rod_mm: Length
+    rotation: Rotation
+    articulation: Articulation | None = None
+
+    @model_validator(mode="after")
+    def _consistent(self) -> Self:
+        n = self.cylinders
+        if sorted(self.firing_order) != list(range(1, n + 1)):
+            raise ValueError(
+                f"firing_order is {list(self.firing_order)}; it must name each cylinder from 1 to {n} once"
+            )
+        if self.firing_order[0] != 1:
+            raise ValueError(f"firing_order begins with {self.firing_order[0]}; it must begin with cylinder 1")
+        crank = self.stroke_mm / 2
+        if not self.rod_mm > crank:
+            raise ValueError(f"rod_mm is {self.rod_mm:g}; it must be longer than half the stroke, {crank:g}")
+        link = self.articulation
+        if link is not None:
+            self._check_links(link)
+        return self
+
+    def _check_links(self, link: Articulation) -> None:
+        if self.arrangement != "radial":
+            raise ValueError(f"articulation is for a radial engine; this one is {self.arrangement}")
+        if link.master_cylinder > self.cylinders:
+            raise ValueError(
+                f"articulation.master_cylinder is {link.master_cylinder}; the engine has {self.cylinders} cylinders"
+            )
+        if link.knuckle_angles_deg is not None and len(link.knuckle_angles_deg) != self.cylinders:
+            raise ValueError(
+                f"articulation.knuckle_angles_deg has {len(link.knuckle_angles_deg)} values; "
+                f"it must have one for each of the {self.cylinders} cylinders"
+            )
+        # Then no link can stand square to its cylinder, so every piston position exists and is unique.
+        reach = self.stroke_mm / 2 + link.knuckle_radius_mm
+        if not link.link_rod_mm > reach:
+            raise ValueError(
+                f"articulation.link_rod_mm is {link.link_rod_mm:g}; it must be longer than half the stroke and "
+                f"the knuckle radius together, {reach:g}"
+            )
+
+
+class Coupling(Model):
+    """The toothed disc: teeth on the magneto's side and on the drive's."""
+
+    magneto_teeth: Annotated[int, Field(ge=1, le=400)]
+    drive_teeth: Annotated[int, Field(ge=1, le=400)]
+
+
+class Installation(Model):
+    """One magneto on one engine, with both of their files read in (``model.md`` §2)."""
+
+    format: Literal["magview-installation/1"]
+    magneto: Magneto
+    engine: Engine
+    coupling: Coupling
+    rotor_turns_per_crank_turn: Annotated[float, Field(ge=0.05, le=20.0)]
+    position: Literal["left", "right", "single"]

@@ -1,0 +1,240 @@
+"""Reading and writing our files: bounded, strict, and every refusal one clear sentence."""
+
+from __future__ import annotations
+
+import contextlib
+import difflib
+import json
+import os
+import re
+import stat
+import tempfile
+import typing
+from pathlib import Path
+from typing import Any, TypeVar
+
+from pydantic import TypeAdapter, ValidationError
+from pydantic_core import ErrorDetails
+
+from magview.spec.base import Model, SpecError
+from magview.spec.engine import Engine, Installation
+from magview.spec.magneto import Magneto
+
+MAX_BYTES = 2_000_000
+"""Far above any magneto file (a 20,000-point measured profile is 0.4 MB), far below what would hurt."""
+
+M = TypeVar("M", Magneto, Engine, Installation)
+
+_FORMATS: dict[type[Model], str] = {
+    Magneto: "magview-magneto/1",
+    Engine: "magview-engine/1",
+    Installation: "magview-installation/1",
+}
+_UNION_TAGS = {"profile": {"law", "measured"}, "contact_screw": {"eccentric", "threaded"}}
+_UNITS = {"_mm": " of millimetres", "_deg": " of degrees", "_nm": " of newton metres", "_ohm": " of ohms"}
+
+
+def read_magneto(path: Path) -> Magneto:
+    """Read a ``magview-magneto/1`` file; raise SpecError with one sentence for anything amiss."""
+    return validate(Magneto, read_json(path), path.name)
+
+
+def read_engine(path: Path) -> Engine:
+    """Read a ``magview-engine/1`` file; raise SpecError with one sentence for anything amiss."""
+    return validate(Engine, read_json(path), path.name)
+
+
+def read_installation(path: Path) -> Installation:
+    """Read a ``magview-installation/1`` file. A magneto or engine given as a path is sought beside it."""
+    data = read_json(path)
+    if isinstance(data, dict):
+        data = dict(data)
+        for field, read in (("magneto", read_magneto), ("engine", read_engine)):
+            if isinstance(data.get(field), str):
+                data[field] = read(path.parent / data[field])
+    return validate(Installation, data, path.name)
+
+
+def read_json(path: Path) -> Any:
+    """Read JSON with lists as tuples.
+
+    Raises SpecError for a missing or unreadable file, one that is not a regular file, one larger than
+    MAX_BYTES, text that is not UTF-8 or not JSON, a name given twice, or nesting that is too deep.
+    """
+    try:
+        if not stat.S_ISREG(path.stat().st_mode):
+            raise SpecError(f"{path.name}: this is not a file")
+        with path.open("rb") as file:
+            raw = file.read(MAX_BYTES + 1)
+    except (OSError, ValueError) as error:
+        reason = error.strerror if isinstance(error, OSError) and error.strerror else str(error)
+        raise SpecError(f"{path.name}: cannot be read: {reason}") from error
+    if len(raw) > MAX_BYTES:
+        raise SpecError(f"{path.name}: is larger than {MAX_BYTES / 1e6:g} MB, the most that is read")
+    try:
+        return _tuples(json.loads(raw.decode("utf-8-sig"), object_pairs_hook=_no_repeats))
+    except UnicodeDecodeError as error:
+        raise SpecError(f"{path.name}: is not a text file (byte {error.start} is not UTF-8)") from error
+    except json.JSONDecodeError as error:
+        raise SpecError(f"{path.name}: line {error.lineno}, column {error.colno}: not JSON: {error.msg}") from error
+    except RecursionError as error:
+        raise SpecError(f"{path.name}: is nested too deeply") from error
+    except ValueError as error:
+        raise SpecError(f"{path.name}: {error}") from error
+
+
+def _no_repeats(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
+    result = dict(pairs)
+    if len(result) != len(pairs):
+        names = [name for name, _ in pairs]
+        repeated = next(name for name in names if names.count(name) > 1)
+        raise ValueError(f"“{repeated[:40]}” is given twice in one place; give it once")
+    return result
+
+
+def _tuples(value: Any) -> Any:
+    if isinstance(value, list):
+        return tuple(_tuples(v) for v in value)
+    if isinstance(value, dict):
+        return {k: _tuples(v) for k, v in value.items()}
+    return value
+
+
+def validate(model: type[M], data: Any, source: str) -> M:
+    """Make a model of parsed JSON (lists as tuples), or raise SpecError naming `source` and the field."""
+    wanted = _FORMATS[model]
+    kind = wanted.split("/", 1)[0]
+    if not isinstance(data, dict):
+        raise SpecError(f"{source}: holds no {kind} object; it must be one JSON object in braces")
+    found = data.get("format")
+    if found is None:
+        raise SpecError(f'{source}: format is missing; it must be "{wanted}"')
+    if found != wanted:
+        number = re.fullmatch(re.escape(kind) + r"/(\d{1,6})", str(found))
+        newer = number is not None and int(number[1]) > 1
+        hint = " (a newer magview wrote it; it is left as it was)" if newer else ""
+        raise SpecError(f'{source}: format is {_show(found)}{hint}; it must be "{wanted}"')
+    try:
+        return model.model_validate(data)
+    except ValidationError as error:
+        # The first error is enough to act on; errors of whole models come only once the fields are right.
+        raise SpecError(f"{source}: {_sentence(model, error.errors()[0])}") from error
+
+
+def _show(value: Any) -> str:
+    try:
+        text = json.dumps(value, ensure_ascii=False)
+    except (TypeError, ValueError):
+        text = repr(value)
+    text = {"NaN": "not a number (NaN)", "Infinity": "infinite", "-Infinity": "infinite"}.get(text, text)
+    return text if len(text) <= 60 else text[:57] + "…"
+
+
+def _sentence(model: type[Model], error: ErrorDetails) -> str:
+    path = _without_tags(error["loc"])
+    field = "".join(f"[{p}]" if isinstance(p, int) else f".{p}" for p in path).lstrip(".")
+    if error["type"] == "value_error":
+        # Raised by our own validators, which name the field relative to their model.
+        reason = str(error["ctx"]["error"])
+        return f"{field}: {reason}" if field else reason
+    if error["type"] == "missing":
+        return f"{field} is missing"
+    if error["type"] == "extra_forbidden":
+        known = _fields_at(model, error["loc"][:-1])
+        close = difflib.get_close_matches(str(path[-1]), known, n=1, cutoff=0.5)
+        hint = f"did you mean {close[0]}?" if close else f"known here: {', '.join(known)}"
+        return f"{field[:80]} is not a known name ({hint})"
+    if error["type"] in ("union_tag_not_found", "union_tag_invalid"):
+        tags = " or ".join(f'"{t}"' for t in sorted(_UNION_TAGS[str(path[-1])]))
+        return f"{field}.kind must be {tags}"
+    return f"{field} is {_show(error['input'])}; it must {_allowed(error, path)}"
+
+
+_ALLOWED = {
+    "greater_than_equal": "be at least {ge:g}",
+    "greater_than": "be above {gt:g}",
+    "less_than_equal": "be at most {le:g}",
+    "less_than": "be below {lt:g}",
+    "multiple_of": "be a multiple of {multiple_of:g}",
+    "float_type": "be a finite number{unit}",
+    "finite_number": "be a finite number{unit}",
+    "int_type": "be a whole number",
+    "int_from_float": "be a whole number",
+    "int_parsing_size": "be a whole number",
+    "string_type": "be text",
+    "string_too_short": "have at least {min_length} characters",
+    "string_too_long": "have at most {max_length} characters",
+    "bool_type": "be true or false",
+    "literal_error": "be {expected}",
+    "too_short": "have at least {min_length} values",
+    "too_long": "have at most {max_length} values",
+    "tuple_type": "be a list",
+    "model_type": "be an object in braces",
+    "model_attributes_type": "be an object in braces",
+}
+
+
+def _allowed(error: ErrorDetails, path: tuple[int | str, ...]) -> str:
+    name = next((p for p in reversed(path) if isinstance(p, str)), "")
+    unit = next((text for suffix, text in _UNITS.items() if name.endswith(suffix)), "")
+    template = _ALLOWED.get(error["type"])
+    if template is None:
+        return error["msg"][0].lower() + error["msg"][1:]
+    return template.format(unit=unit, **error.get("ctx", {})).replace("'", '"')
+
+
+def _without_tags(loc: tuple[int | str, ...]) -> tuple[int | str, ...]:
+    """Drop the union tags that pydantic puts into an error's place: they stand in no file."""
+    return tuple(p for i, p in enumerate(loc) if not (i and p in _UNION_TAGS.get(str(loc[i - 1]), ())))
+
+
+def _fields_at(model: type[Model], loc: tuple[int | str, ...]) -> list[str]:
+    here = [model]
+    for part in loc:
+        if isinstance(part, str):
+            found = [m for h in here if part in h.model_fields for m in _models(h.model_fields[part].annotation)]
+            here = found or [h for h in here if _tag(h) == part] or here
+    return sorted({name for h in here for name in h.model_fields})
+
+
+def _tag(model: type[Model]) -> str | None:
+    kind = model.model_fields.get("kind")
+    return typing.get_args(kind.annotation)[0] if kind is not None else None
+
+
+def _models(annotation: Any) -> list[type[Model]]:
+    if isinstance(annotation, type) and issubclass(annotation, Model):
+        return [annotation]
+    return [m for a in typing.get_args(annotation) for m in _models(a)]
+
+
+def dump_json(model: Magneto | Engine | Installation) -> str:
+    """The file text of a model; optional parts that were left out stay left out."""
+    data = TypeAdapter(type(model)).dump_python(model, mode="json", exclude_none=True, exclude_defaults=True)
+    return json.dumps({"format": model.format, **data}, indent=2, ensure_ascii=False) + "\n"
+
+
+def write_model(path: Path, model: Magneto | Engine | Installation) -> None:
+    """Replace a file atomically: write beside it, fsync, rename. Raises SpecError; the old file then stands."""
+    text = dump_json(model)
+    temporary = None
+    try:
+        handle, temporary = tempfile.mkstemp(dir=path.parent, prefix=f".{path.name}.")
+        with os.fdopen(handle, "w", encoding="utf-8") as file:
+            file.write(text)
+            file.flush()
+            os.fsync(file.fileno())
+        mode = stat.S_IMODE(path.stat().st_mode) if path.exists() else 0o666 & ~_umask()
+        os.chmod(temporary, mode)
+        os.replace(temporary, path)
+    except OSError as error:
+        if temporary is not None:
+            with contextlib.suppress(OSError):
+                os.unlink(temporary)
+        raise SpecError(f"{path.name}: cannot be written: {error.strerror or error}") from error
+
+
+def _umask() -> int:
+    current = os.umask(0)
+    os.umask(current)
+    return current

@@ -1,0 +1,58 @@
+"""The shipped magnetos, engines and installations, found alike from a clone, an editable install and a wheel."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from functools import cache
+from importlib.resources import files
+from pathlib import Path
+from typing import Literal, TypeVar
+
+from magview.spec.base import SpecError
+from magview.spec.engine import Engine, Installation
+from magview.spec.files import read_engine, read_installation, read_magneto
+from magview.spec.magneto import Magneto
+
+Kind = Literal["magnetos", "engines", "installations"]
+T = TypeVar("T")
+
+DEFAULT_MAGNETO = "seven-radial"
+
+
+@cache
+def resources() -> Path:
+    """The folder of shipped files."""
+    inside = Path(str(files("magview"))) / "resources"
+    # A clone and an editable install keep them beside the package instead of in it.
+    return inside if inside.is_dir() else Path(__file__).resolve().parents[2] / "resources"
+
+
+def shipped_names(kind: Kind) -> list[str]:
+    """Short names of what is shipped, in alphabetical order."""
+    return sorted(p.stem for p in (resources() / kind).glob("*.json"))
+
+
+def find_magneto(name: str) -> Magneto:
+    """A magneto by the short name of a shipped one or by a file's path. Raises SpecError."""
+    return _find(name, "magnetos", read_magneto)
+
+
+def find_engine(name: str) -> Engine:
+    """An engine by the short name of a shipped one or by a file's path. Raises SpecError."""
+    return _find(name, "engines", read_engine)
+
+
+def find_installation(name: str) -> Installation:
+    """An installation by the short name of a shipped one or by a file's path. Raises SpecError."""
+    return _find(name, "installations", read_installation)
+
+
+def _find(name: str, kind: Kind, read: Callable[[Path], T]) -> T:
+    if name in shipped_names(kind):
+        return read(resources() / kind / f"{name}.json")
+    path = Path(name)
+    if not name.endswith(".json") and not path.exists():
+        raise SpecError(
+            f"“{name[:60]}” is neither a file nor one of the shipped {kind}: {', '.join(shipped_names(kind))}"
+        )
+    return read(path)

@@ -1,0 +1,77 @@
+"""Lengths and angles as people write them: ``0.23 mm``, ``0.009in``, ``9 thou``, ``1.5°``."""
+
+from __future__ import annotations
+
+import math
+import re
+
+MM_PER_INCH = 25.4
+"""[mm/in] exact: international yard and pound agreement, 1959 (NIST SP 811, appendix B)."""
+
+MM_PER_THOU = MM_PER_INCH / 1000.0
+
+_LENGTH_UNITS = {
+    "mm": 1.0,
+    "in": MM_PER_INCH,
+    '"': MM_PER_INCH,
+    "thou": MM_PER_THOU,
+    "µm": 0.001,
+    "um": 0.001,
+}
+_ANGLE_UNITS = {"°": 1.0, "deg": 1.0}
+# Both decimal signs are taken: half of the mechanics' keyboards have a comma on the number pad.
+_QUANTITY = re.compile(r"\s*([-+−]?(?:\d+(?:[.,]\d*)?|[.,]\d+))\s*([^\s\d.,]*)\s*")
+
+
+def _parse(text: str, units: dict[str, float], default: str | None, example: str, what: str) -> float:
+    match = _QUANTITY.fullmatch(text)
+    if match is None:
+        raise ValueError(f"“{text[:40]}” is not {what}: write a number and a unit, such as {example}")
+    number, unit = match[1].replace(",", ".").replace("−", "-"), match[2].lower() or default
+    if unit is None:
+        raise ValueError(f"“{text.strip()[:40]}” has no unit: write one, such as {example}")
+    if unit not in units:
+        raise ValueError(f"“{match[2][:20]}” is not a unit of {what.split()[-1]}: use {', '.join(units)}")
+    value = float(number) * units[unit]
+    if not math.isfinite(value):
+        raise ValueError(f"“{text.strip()[:40]}” is too large")
+    return value
+
+
+def parse_length_mm(text: str, default_unit: str | None = None) -> float:
+    """Read a length with its unit.
+
+    Parameters
+    ----------
+    text : a number and a unit: mm, in, thou, µm; a decimal point or a decimal comma.
+    default_unit : the unit of a bare number; None makes a bare number an error.
+
+    Returns
+    -------
+    The length [mm].
+
+    Raises
+    ------
+    ValueError : one sentence saying what is wrong and what is allowed.
+    """
+    return _parse(text, _LENGTH_UNITS, default_unit, "0.23mm, 0.009in or 9thou", "a length")
+
+
+def parse_angle_deg(text: str) -> float:
+    """Read an angle [deg]; the degree sign may be left out. Raises ValueError with one sentence."""
+    return _parse(text, _ANGLE_UNITS, "deg", "1.5°", "an angle")
+
+
+def format_length(mm: float, inches: bool) -> str:
+    """Write a length [mm] for reading: millimetres to 0.001, or inches to 0.0001."""
+    if not math.isfinite(mm):
+        return "–"
+    return f"{mm / MM_PER_INCH:.4f} in" if inches else f"{mm:.3f} mm"
+
+
+def format_angle(deg: float, signed: bool = False) -> str:
+    """Write an angle [deg] for reading, to 0.01°; `signed` keeps the plus."""
+    if not math.isfinite(deg):
+        return "–"
+    rounded = round(deg, 2) + 0.0  # + 0.0 turns −0.0 into 0.0
+    return f"{rounded:+.2f}°" if signed else f"{rounded:.2f}°"

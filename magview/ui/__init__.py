@@ -1,0 +1,1 @@
+"""The window. Qt lives here alone; views draw a state and send actions."""
