@@ -1,0 +1,98 @@
+"""Plain outlines for the pictures: arrays of points in millimetres, x to the right, y up.
+
+Bearings are degrees clockwise from the top, as a person facing the picture says them.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import ArrayLike, NDArray
+
+Array = NDArray[np.float64]
+Point = tuple[float, float]
+Circle = tuple[Point, float]
+
+
+@dataclass(frozen=True, eq=False)
+class Shape:
+    """One drawn piece: outlines (n, 2) [mm] filled by the odd-even rule, so that inner ones are holes."""
+
+    part: str
+    """Name of the part, in words of the trade; empty for plain decoration."""
+    group: str
+    """What it moves with; see the picture's groups."""
+    material: str
+    outlines: tuple[Array, ...]
+    filled: bool = True
+
+
+def polar(radius: ArrayLike, bearing_deg: ArrayLike) -> Array:
+    """Points (…, 2) at a radius [mm] and bearing [deg clockwise from the top]; shapes broadcast."""
+    b = np.radians(np.asarray(bearing_deg, dtype=float))
+    return np.stack(np.broadcast_arrays(radius * np.sin(b), radius * np.cos(b)), axis=-1)
+
+
+def rotate(points: Array, bearing_deg: float, about: Point = (0.0, 0.0)) -> Array:
+    """Points (…, 2) turned clockwise by an angle [deg] about a point [mm]."""
+    b = np.radians(bearing_deg)
+    turn = np.array([[np.cos(b), np.sin(b)], [-np.sin(b), np.cos(b)]])
+    return np.asarray((points - np.array(about)) @ turn.T + np.array(about))
+
+
+def arc(radius: float, start_deg: float, end_deg: float, step_deg: float = 2.0) -> Array:
+    """Points (n, 2) along an arc between two bearings [deg], either way round."""
+    n = max(2, int(np.ceil(abs(end_deg - start_deg) / step_deg)) + 1)
+    return polar(radius, np.linspace(start_deg, end_deg, n))
+
+
+def circle(centre: Point, radius: float, points: int = 72) -> Array:
+    """A closed circle (points, 2) [mm]."""
+    return np.asarray(polar(radius, np.linspace(0.0, 360.0, points, endpoint=False)) + np.array(centre))
+
+
+def band(inner: float, outer: float, start_deg: float, end_deg: float) -> Array:
+    """A closed ring sector between two radii [mm] and two bearings [deg]."""
+    return np.concatenate([arc(outer, start_deg, end_deg), arc(inner, end_deg, start_deg)])
+
+
+def arc_slot(radius: float, start_deg: float, end_deg: float, half_width: float) -> Array:
+    """A curved slot with round ends: centre radius [mm], end centres at two bearings [deg]."""
+    start, end = sorted((start_deg, end_deg))
+    cap = np.linspace(0.0, 180.0, 13)
+    head = polar(half_width, end + cap) + polar(radius, end)
+    tail = polar(half_width, start + 180.0 + cap) + polar(radius, start)
+    return np.concatenate([
+        arc(radius + half_width, start, end), head, arc(radius - half_width, end, start), tail
+    ])  # fmt: skip
+
+
+def wrap(circles: Sequence[Circle]) -> Array:
+    """The band drawn tight round some discs: convex hull (n, 2) of their outlines."""
+    points = np.concatenate([circle(centre, radius, 48) for centre, radius in circles])
+    points = points[np.lexsort((points[:, 1], points[:, 0]))]
+
+    def half(ordered: Array) -> list[Array]:
+        chain: list[Array] = []
+        for p in ordered:
+            while len(chain) > 1 and _turn(chain[-2], chain[-1], p) <= 0:
+                chain.pop()
+            chain.append(p)
+        return chain[:-1]
+
+    return np.array(half(points) + half(points[::-1]))
+
+
+def _turn(a: Array, b: Array, c: Array) -> float:
+    return float((b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]))
+
+
+def cross_slot(centre: Point, radius: float, half_width: float) -> Array:
+    """The slot across a screw's head, along bearing 0: a closed rectangle (4, 2)."""
+    x, y = centre
+    return np.array([
+        (x - half_width, y - radius), (x + half_width, y - radius),
+        (x + half_width, y + radius), (x - half_width, y + radius),
+    ])  # fmt: skip

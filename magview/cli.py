@@ -1,0 +1,240 @@
+"""The ``magview`` command: thin words around spec, physics and bench (``model.md`` §10).
+
+Exit codes: 0 pass, 1 out of limits or out of reach, 2 bad input.
+"""
+
+from __future__ import annotations
+
+import argparse
+import contextlib
+import json
+import math
+import os
+import sys
+from collections.abc import Callable, Sequence
+from typing import Any, NoReturn
+
+import numpy as np
+
+from magview import __version__
+from magview.bench.words import plate_move, screw_move
+from magview.physics.setting import Readings, internal_timing
+from magview.spec.base import SpecError
+from magview.spec.library import DEFAULT_MAGNETO, find_magneto, shipped_names
+from magview.spec.magneto import Magneto
+from magview.spec.units import format_angle, format_length, parse_angle_deg, parse_length_mm
+
+PASS, FAIL, BAD_INPUT = 0, 1, 2
+
+CAUTION = (
+    "A training and planning aid: treat the propeller as live; the maker's current manual and local rules govern."
+)
+
+
+def main(argv: Sequence[str] | None = None) -> int:
+    """Run the command line; returns the exit code."""
+    for stream in (sys.stdout, sys.stderr):
+        if hasattr(stream, "reconfigure"):
+            stream.reconfigure(errors="replace")  # a terminal without ° gets a ?, not a traceback
+    arguments = _parser().parse_args(argv)
+    try:
+        code: int = arguments.run(arguments)
+        sys.stdout.flush()
+        return code
+    except SpecError as error:
+        _complain(str(error))
+        return BAD_INPUT
+    except BrokenPipeError:
+        # The reader went away (`magview … | head`); say nothing more, not even at exit.
+        with contextlib.suppress(OSError):
+            os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return PASS
+
+
+def window() -> int:
+    """Open the window: the entry point that needs no console."""
+    return main([])
+
+
+class _Parser(argparse.ArgumentParser):
+    def error(self, message: str) -> NoReturn:
+        _complain(f"{message}; `{self.prog} --help` shows what is allowed")
+        raise SystemExit(BAD_INPUT)
+
+
+def _complain(sentence: str) -> None:
+    sys.stderr.write(f"magview: {sentence}\n")
+
+
+def _parser() -> argparse.ArgumentParser:
+    parser = _Parser(
+        prog="magview",
+        description="A workbench for setting an aircraft magneto with breaker contacts. "
+        "Without a command it opens the window.",
+        epilog=CAUTION,
+    )
+    parser.add_argument("--version", action="version", version=f"magview {__version__}")
+    shipped = ", ".join(shipped_names("magnetos"))
+    parser.add_argument(
+        "--magneto",
+        default=DEFAULT_MAGNETO,
+        metavar="MAGNETO",
+        help=f"what to open the window on: a file or a shipped one ({shipped})",
+    )
+    parser.set_defaults(run=_window)
+    commands = parser.add_subparsers(title="commands", metavar="COMMAND", parser_class=_Parser)
+
+    readings = commands.add_parser("readings", help="where the contacts open and how far, for a setting")
+    readings.add_argument("magneto", metavar="MAGNETO", help=f"a file or a shipped magneto ({shipped})")
+    readings.add_argument("--backplate-deg", type=_angle, required=True, metavar="B", help="positive with rotation")
+    readings.add_argument("--screw-deg", type=_angle, required=True, metavar="S", help="positive = contacts closer")
+    readings.set_defaults(run=_readings)
+
+    adjust = commands.add_parser("adjust", help="the setting that gives a gap and opens at the E-gap")
+    adjust.add_argument("magneto", metavar="MAGNETO", help=f"a file or a shipped magneto ({shipped})")
+    adjust.add_argument("--gap", type=_length, required=True, metavar="GAP", help="with its unit: 0.23mm, 9thou")
+    adjust.set_defaults(run=_adjust)
+
+    for command in (readings, adjust):
+        command.add_argument("--json", action="store_true", help="full precision, for programs")
+    return parser
+
+
+def _argument(parse: Callable[[str], float]) -> Callable[[str], float]:
+    def convert(text: str) -> float:
+        try:
+            return parse(text)
+        except ValueError as error:
+            raise argparse.ArgumentTypeError(str(error)) from error
+
+    return convert
+
+
+_angle = _argument(parse_angle_deg)
+_length = _argument(parse_length_mm)
+
+
+# ---------------------------------------------------------------------- commands
+
+
+def _window(arguments: argparse.Namespace) -> int:
+    magneto = find_magneto(arguments.magneto)
+    internal_timing(magneto)  # a cam that cannot be followed is refused here, in one sentence
+    from magview.ui.preflight import why_no_window
+
+    reason = why_no_window()
+    if reason is not None:
+        _say(f"No window: {reason}\n")
+        _say(_readings_text(magneto, magneto.designed_setting.backplate_deg, 0.0))
+        _say("\nOther commands that need no window: `magview readings`, `magview adjust`.")
+        return PASS
+    from magview.ui.app import run
+
+    return run(magneto)
+
+
+def _readings(arguments: argparse.Namespace) -> int:
+    magneto = find_magneto(arguments.magneto)
+    backplate, screw = arguments.backplate_deg, arguments.screw_deg
+    for option, value, (low, high), where in (
+        ("--backplate-deg", backplate, magneto.backplate.range_deg, "the slot"),
+        ("--screw-deg", screw, magneto.contact_screw.range_deg, "the contact screw's travel"),
+    ):
+        if not low <= value <= high:
+            raise SpecError(f"{option} is {value:g}; {where} of this magneto runs from {low:g} to {high:g}")
+    result = internal_timing(magneto).readings(backplate, screw)
+    if arguments.json:
+        _print_json(
+            {
+                "opens_deg": result.opens_deg,
+                "closes_deg": result.closes_deg,
+                "max_gap_mm": result.max_gap_mm,
+                "e_gap_error_deg": result.e_gap_error_deg,
+                "mark_offset_mm": result.mark_offset_mm,
+                "dwell_deg": result.dwell_deg,
+                "within_limits": bool(result.within_limits),
+            }
+        )
+    else:
+        _say(_readings_text(magneto, backplate, screw))
+    return PASS if result.within_limits else FAIL
+
+
+def _adjust(arguments: argparse.Namespace) -> int:
+    magneto = find_magneto(arguments.magneto)
+    if arguments.gap < 0:
+        raise SpecError(f"--gap is {arguments.gap:g} mm; it must be 0 or more")
+    result = internal_timing(magneto).adjust(arguments.gap)
+    if arguments.json:
+        _print_json(
+            {
+                "backplate_deg": result.backplate_deg,
+                "screw_deg": result.screw_deg,
+                "reachable": result.reachable,
+                "reason": result.reason,
+            }
+        )
+    elif result.reachable:
+        designed = magneto.designed_setting.backplate_deg
+        _say(f"{magneto.name}: {format_length(arguments.gap, False)} = {format_length(arguments.gap, True)}")
+        _say(f"  backplate      {format_angle(result.backplate_deg, True)}")
+        _say(f"  contact screw  {format_angle(result.screw_deg, True)}")
+        _say(f"From the designed setting: {plate_move(magneto, result.backplate_deg - designed)},")
+        _say(f"then {screw_move(magneto, result.screw_deg)}.\n{CAUTION}")
+    else:
+        _say(f"{magneto.name}: {format_length(arguments.gap, False)} cannot be had: {result.reason}.")
+    return PASS if result.reachable else FAIL
+
+
+# ---------------------------------------------------------------------- output
+
+
+def _readings_text(magneto: Magneto, backplate_deg: float, screw_deg: float) -> str:
+    result = internal_timing(magneto).readings(backplate_deg, screw_deg)
+    plate, screw = format_angle(backplate_deg, True), format_angle(screw_deg, True)
+    lines = [
+        f"{magneto.name}: backplate {plate}, contact screw {screw}",
+        "",
+        "  lobe   opens     E-gap error   closes    dwell     largest gap",
+    ]
+    for i in range(len(result.opens_deg)):
+        opens, closes = format_angle(result.opens_deg[i]), format_angle(result.closes_deg[i])
+        error, dwell = format_angle(result.e_gap_error_deg[i], True), format_angle(result.dwell_deg[i])
+        gap = f"{format_length(result.max_gap_mm[i], False)} = {format_length(result.max_gap_mm[i], True)}"
+        lines.append(f"  {i + 1:>4}   {opens:<9} {error:<13} {closes:<9} {dwell:<9} {gap}")
+    low, high = magneto.gap_limits_mm
+    lines += [
+        "",
+        f"  straightedge from the rim mark  {_signed_mm(result)} (limit ±{magneto.marks.tolerance_mm:.2f} mm)",
+        f"  largest gap allowed             {low:.3f} to {high:.3f} mm = "
+        f"{format_length(low, True)} to {format_length(high, True)}",
+        f"  {'WITHIN LIMITS' if result.within_limits else 'OUT OF LIMITS'}",
+        "",
+        "Angles in degrees of the rotor from the neutral before No. 1 fires; a positive error opens late.",
+        CAUTION,
+    ]
+    return "\n".join(lines)
+
+
+def _signed_mm(result: Readings) -> str:
+    offset = float(result.mark_offset_mm)
+    return f"{offset:+.2f} mm" if math.isfinite(offset) else "–"
+
+
+def _say(text: str) -> None:
+    sys.stdout.write(text + "\n")
+
+
+def _print_json(values: dict[str, Any]) -> None:
+    _say(json.dumps({name: _plain(value) for name, value in values.items()}, allow_nan=False))
+
+
+def _plain(value: Any) -> Any:
+    """JSON has no NaN: what does not exist is null."""
+    if isinstance(value, np.ndarray):
+        return [_plain(v) for v in value.tolist()] if value.ndim else _plain(value.item())
+    if isinstance(value, list):
+        return [_plain(v) for v in value]
+    if isinstance(value, float) and not math.isfinite(value):
+        return None
+    return value

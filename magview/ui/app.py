@@ -1,0 +1,39 @@
+"""Starting Qt and the window."""
+
+from __future__ import annotations
+
+import os
+import signal
+import sys
+
+from PySide6.QtCore import QMessageLogContext, QTimer, QtMsgType, qInstallMessageHandler
+from PySide6.QtWidgets import QApplication
+
+from magview.bench.state import new_bench
+from magview.spec.magneto import Magneto
+from magview.ui.model import BenchModel
+from magview.ui.window import MainWindow
+
+
+def run(magneto: Magneto) -> int:
+    """Open the window on a magneto and stay until it is closed; returns the exit code."""
+    qInstallMessageHandler(_message)
+    app = QApplication.instance() or QApplication(sys.argv[:1])
+    assert isinstance(app, QApplication)
+    app.setApplicationName("magview")
+    app.setApplicationDisplayName("magview")
+    window = MainWindow(BenchModel(new_bench(magneto)))
+    window.show()
+    # Ctrl+C in the terminal ends the program; Python only sees it while Python code runs.
+    signal.signal(signal.SIGINT, signal.SIG_DFL)
+    if os.environ.get("MAGVIEW_QUIT_AFTER_MS"):  # for checks that the installed program starts
+        QTimer.singleShot(int(os.environ["MAGVIEW_QUIT_AFTER_MS"]), app, app.quit)
+    code: int = app.exec()
+    return code
+
+
+def _message(kind: QtMsgType, context: QMessageLogContext, text: str) -> None:
+    sys.stderr.write(f"{text}\n")
+    if kind == QtMsgType.QtFatalMsg:
+        # Qt would abort the process; the preflight names what is missing, this is the net below it.
+        os._exit(2)

@@ -1,0 +1,349 @@
+"""The breaker end on screen: drawn from the bench's drawing, turned by hand, mouse or keyboard."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from PySide6.QtCore import QEvent, QPointF, QRectF, Qt, Signal
+from PySide6.QtGui import (
+    QColor,
+    QFontMetricsF,
+    QKeyEvent,
+    QMouseEvent,
+    QPainter,
+    QPaintEvent,
+    QPen,
+    QResizeEvent,
+    QWheelEvent,
+)
+from PySide6.QtWidgets import QFrame, QGraphicsView, QWidget
+
+from magview.bench.breaker_end import PARENTS, BreakerEnd, breaker_end, pose
+from magview.bench.labels import arrange
+from magview.bench.shapes import Point
+from magview.bench.state import Action, BenchState, TurnBackplate, TurnRotor, TurnScrew
+from magview.bench.words import breaker_end_sense, turning_word
+from magview.spec.units import format_angle, format_length
+from magview.ui.model import BenchModel
+from magview.ui.picture import PictureScene
+from magview.ui.theme import Theme
+
+HANDS = {"rotor": "rotor", "plate": "backplate", "screw": "contact screw"}
+"""What can be taken in hand, with its name."""
+
+_GROUP_HANDS = {"rotor": "rotor", "cam": "rotor", "screw": "screw"}
+_PLATE_PARTS = {"backplate", "breaker arm", "heel", "contacts", "lock screw", "pivot"}
+
+_STEPS = {"rotor": 1.0, "plate": 0.25, "screw": 1.0}
+"""Arrow-key and wheel steps [deg]; a tenth of it with Shift."""
+
+
+class PictureView(QGraphicsView):
+    """A still view of a picture scene: antialiased, no scroll bars, fitted by its owner."""
+
+    def __init__(self, scene: PictureScene, parent: QWidget | None = None) -> None:
+        super().__init__(scene, parent)
+        self.setRenderHint(QPainter.RenderHint.Antialiasing)
+        # The words over the picture are painted with it, so that none is left behind when it turns.
+        self.setViewportUpdateMode(QGraphicsView.ViewportUpdateMode.FullViewportUpdate)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setFrameShape(QFrame.Shape.NoFrame)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Paint the scene, then the words over it in the widget's own pixels."""
+        super().paintEvent(event)
+        painter = QPainter(self.viewport())
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        self.paint_words(painter)
+        painter.end()
+
+    def paint_words(self, painter: QPainter) -> None:
+        """What stands over the picture, in pixels."""
+
+
+@dataclass
+class _Drag:
+    hand: str
+    centre: QPointF
+    last_bearing: float
+    value: float
+    """Where the dragged part would be without its stops [deg]; the pointer may run past them and back."""
+    per_bearing: float
+
+
+class BreakerView(PictureView):
+    """The picture of the breaker end; drag, wheel and arrow keys turn the part in hand."""
+
+    hand_changed = Signal(str)
+
+    def __init__(self, model: BenchModel, theme: Theme, parent: QWidget | None = None) -> None:
+        self._picture = PictureScene(PARENTS)
+        super().__init__(self._picture, parent)
+        self._model, self._theme = model, theme
+        self._drawing: BreakerEnd | None = None
+        self._names, self._inches = True, False
+        self._hand = "rotor"
+        self._drag: _Drag | None = None
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setMouseTracking(True)
+        self.setMinimumSize(300, 300)
+        self.setAccessibleName("Breaker end of the magneto")
+        self.show_state(model.state)
+        model.changed.connect(self.show_state)
+
+    # -------------------------------------------------------------- showing
+
+    @property
+    def scene_of_parts(self) -> PictureScene:
+        """The scene, for a second view of the same drawing."""
+        return self._picture
+
+    @property
+    def drawing(self) -> BreakerEnd:
+        """The drawing shown."""
+        assert self._drawing is not None
+        return self._drawing
+
+    @property
+    def hand(self) -> str:
+        """The part in hand: "rotor", "plate" or "screw"."""
+        return self._hand
+
+    def show_state(self, state: BenchState, old: BenchState | None = None) -> None:
+        """Show a state; the outlines are rebuilt only for another magneto."""
+        drawing = breaker_end(state.magneto)
+        if drawing is not self._drawing:
+            self._drawing = drawing
+            self._picture.build(drawing.shapes, drawing.origins, self._theme)
+            self._picture.colour(self._theme, self._hand)
+            self._fit()
+        now = pose(state)
+        self._picture.turn(now.turns_deg)
+        gap = "closed" if now.gap_mm <= 0 else f"open {format_length(now.gap_mm, self._inches)}"
+        self.setAccessibleDescription(
+            f"Seen from the breaker end, rotation {self._way(state)}. Rotor {format_angle(state.rotor_deg)} past "
+            f"neutral, backplate {format_angle(state.backplate_deg, True)}, contact screw "
+            f"{format_angle(state.screw_deg, True)}, contacts {gap}. In hand: {HANDS[self._hand]}."
+        )
+        self.viewport().update()
+
+    def set_theme(self, theme: Theme) -> None:
+        """Change colours."""
+        self._theme = theme
+        self._picture.colour(theme, self._hand)
+
+    def set_names(self, shown: bool) -> None:
+        """Show or hide the names of the parts."""
+        self._names = shown
+        self._fit()
+        self.viewport().update()
+
+    def set_inches(self, inches: bool) -> None:
+        """Write lengths in inches or millimetres."""
+        self._inches = inches
+        self.show_state(self._model.state)
+
+    def take(self, hand: str) -> None:
+        """Take a part in hand: "rotor", "plate" or "screw"."""
+        if hand != self._hand:
+            self._hand = hand
+            self._picture.colour(self._theme, hand)
+            self.show_state(self._model.state)
+            self.hand_changed.emit(hand)
+
+    def _way(self, state: BenchState) -> str:
+        return turning_word(1, state.magneto.rotation, "breaker end")
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Keep the picture whole and in true proportion."""
+        super().resizeEvent(event)
+        self._fit()
+
+    def _fit(self) -> None:
+        if self._drawing is None:
+            return
+        e = self._drawing.extent_mm
+        self.setSceneRect(QRectF(-2 * e, -2 * e, 4 * e, 4 * e))
+        line = QFontMetricsF(self.font()).height()
+        width, height = self.viewport().width(), self.viewport().height()
+        margin = 2 * self._name_width() if self._names_fit() else 0.0
+        size = max(40.0, min(width - margin, height - 3.2 * line))
+        self.resetTransform()
+        self.scale(size / (2 * e), size / (2 * e))
+        self.centerOn(0.0, 0.3 * line * (2 * e) / size)
+
+    def _name_width(self) -> float:
+        return QFontMetricsF(self.font()).horizontalAdvance("contact screw  ") + 8.0
+
+    def _names_fit(self) -> bool:
+        # On a small picture the names would take more room than the mechanism.
+        return self._names and self.viewport().width() >= 4.4 * self._name_width()
+
+    # -------------------------------------------------------------- words over the picture
+
+    def paint_words(self, painter: QPainter) -> None:
+        """Viewpoint, scales, pole letters and the names of the parts."""
+        state, drawing = self._model.state, self.drawing
+        metrics = QFontMetricsF(self.font())
+        painter.setFont(self.font())
+        painter.setPen(QColor(self._theme.text))
+        line = metrics.height()
+        head = f"Seen from the breaker end · turns {self._way(state)}"
+        painter.drawText(QPointF(8, line), head)
+        painter.setPen(QColor(self._theme.faint))
+        note = "Rotor and pole shoes are diagrammatic; cam, arm, contacts and marks are to scale."
+        if drawing.plain:
+            note = "Arm and heel in plain proportions: this magneto's file gives only the measured lift."
+        elif state.magneto.cam.turns_per_rotor_turn != 1.0:
+            ratio = state.magneto.cam.turns_per_rotor_turn
+            note = f"Cam on the distributor shaft, {ratio:.4g} turn a rotor turn; drawn on the rotor's axis."
+        foot = QRectF(8, self.viewport().height() - 2 * line - 3, self.viewport().width() - 16, 2 * line)
+        painter.drawText(foot, Qt.AlignmentFlag.AlignBottom | Qt.TextFlag.TextWordWrap, note)
+        self._paint_rotor_words(painter, state, drawing)
+        if self._names_fit():
+            self._paint_names(painter, drawing, metrics)
+        if self.hasFocus():
+            painter.setPen(QPen(QColor(self._theme.hand), 2))
+            painter.setBrush(Qt.BrushStyle.NoBrush)
+            painter.drawRect(self.viewport().rect().adjusted(1, 1, -1, -1))
+
+    def _paint_rotor_words(self, painter: QPainter, state: BenchState, drawing: BreakerEnd) -> None:
+        sense, r = breaker_end_sense(state.magneto), drawing.extent_mm / 1.56
+        painter.setPen(QColor(self._theme.text))
+        for bearing, text in ((0.0, "neutral"), (sense * state.magneto.e_gap_deg, "E-gap")):
+            # Each word leans away from the other, so that they never meet.
+            away = -sense if text == "neutral" else sense
+            at = self._pixel(bearing, 1.5 * r)
+            width = painter.fontMetrics().horizontalAdvance(text)
+            painter.drawText(QPointF(at.x() + (2 if away > 0 else -width - 2), at.y() + 2), text)
+        poles = state.magneto.poles
+        for i in range(poles):
+            at = self._pixel(i * 360.0 / poles + sense * state.rotor_deg + 360.0 / poles * 0.2, 1.1 * r)
+            letter = "S" if i % 2 else "N"
+            painter.drawText(QRectF(at.x() - 10, at.y() - 10, 20, 20), Qt.AlignmentFlag.AlignCenter, letter)
+
+    def _pixel(self, bearing: float, radius: float) -> QPointF:
+        b = math.radians(bearing)
+        return QPointF(self.mapFromScene(QPointF(radius * math.sin(b), -radius * math.cos(b))))
+
+    def _paint_names(self, painter: QPainter, drawing: BreakerEnd, metrics: QFontMetricsF) -> None:
+        tips = {}
+        for name, (group, point) in drawing.anchors.items():
+            at = self.mapFromScene(self._picture.to_scene(group, point))
+            tips[name] = (float(at.x()), float(at.y()))
+        width, height, line = self.viewport().width(), self.viewport().height(), metrics.height()
+        column = self._name_width()
+        for label in arrange(tips, column, width - column, 2.2 * line, height - 3 * line, 1.25 * line):
+            painter.setPen(QPen(QColor(self._theme.faint), 1))
+            painter.drawLine(QPointF(label.x, label.y), QPointF(label.tip_x, label.tip_y))
+            painter.setBrush(QColor(self._theme.faint))
+            painter.drawEllipse(QPointF(label.tip_x, label.tip_y), 1.8, 1.8)
+            painter.setPen(QColor(self._theme.text))
+            wide = metrics.horizontalAdvance(label.text)
+            x = label.x - wide - 4 if label.left else label.x + 4
+            painter.drawText(QPointF(x, label.y + metrics.ascent() / 2 - 1), label.text)
+
+    # -------------------------------------------------------------- hands on
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        """Take hold of what is under the pointer."""
+        if event.button() != Qt.MouseButton.LeftButton:
+            return
+        hand = self._hand_at(event.position())
+        if hand is None:
+            return
+        self.take(hand)
+        self._drag = self._start_drag(hand, event.position())
+        self.viewport().setCursor(Qt.CursorShape.ClosedHandCursor)
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        """Turn what is held by as much as the pointer turns about its axis."""
+        if self._drag is None:
+            hand = self._hand_at(event.position())
+            self.viewport().setCursor(Qt.CursorShape.OpenHandCursor if hand else Qt.CursorShape.ArrowCursor)
+            return
+        bearing = _bearing(self._drag.centre, self.mapToScene(event.position().toPoint()))
+        moved = (bearing - self._drag.last_bearing + 180.0) % 360.0 - 180.0
+        self._drag.last_bearing = bearing
+        self._drag.value += moved * self._drag.per_bearing
+        self._model.send(_turn(self._drag.hand, self._drag.value))
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        """Let go; what was turned stays where it is."""
+        if event.button() == Qt.MouseButton.LeftButton:
+            self._drag = None
+            self.viewport().unsetCursor()
+
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        """Turn the part in hand; a wheel turned away turns it in the positive direction."""
+        # With Shift some systems turn a vertical wheel into a horizontal one.
+        turned = event.angleDelta().y() or event.angleDelta().x()
+        self._step(turned / 120.0, bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier))
+        event.accept()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Arrows turn the part in hand, Shift finely; 1, 2, 3 take rotor, backplate, contact screw."""
+        steps = {Qt.Key.Key_Up: 1.0, Qt.Key.Key_Right: 1.0, Qt.Key.Key_Down: -1.0, Qt.Key.Key_Left: -1.0,
+                 Qt.Key.Key_PageUp: 10.0, Qt.Key.Key_PageDown: -10.0}  # fmt: skip
+        hands = {Qt.Key.Key_1: "rotor", Qt.Key.Key_2: "plate", Qt.Key.Key_3: "screw"}
+        key = Qt.Key(event.key())
+        if key in steps:
+            self._step(steps[key], bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier))
+        elif key in hands:
+            self.take(hands[key])
+        else:
+            super().keyPressEvent(event)
+
+    def focusInEvent(self, event: QEvent) -> None:
+        """Show where the keyboard is."""
+        super().focusInEvent(event)  # type: ignore[arg-type]
+        self.viewport().update()
+
+    def focusOutEvent(self, event: QEvent) -> None:
+        """Show that the keyboard has gone."""
+        super().focusOutEvent(event)  # type: ignore[arg-type]
+        self.viewport().update()
+
+    def _step(self, steps: float, fine: bool) -> None:
+        value = _value(self._model.state, self._hand) + steps * _STEPS[self._hand] * (0.1 if fine else 1.0)
+        self._model.send(_turn(self._hand, value))
+
+    def _hand_at(self, position: QPointF) -> str | None:
+        shape = self._picture.shape_at(self.mapToScene(position.toPoint()))
+        if shape is None:
+            return None
+        if shape.group in _GROUP_HANDS:
+            return _GROUP_HANDS[shape.group]
+        return "plate" if shape.part in _PLATE_PARTS and shape.group != "case" else None
+
+    def _start_drag(self, hand: str, position: QPointF) -> _Drag:
+        state = self._model.state
+        sense = float(breaker_end_sense(state.magneto))
+        centre, per_bearing = QPointF(0.0, 0.0), sense
+        if hand == "screw":
+            origin: Point = self.drawing.origins["screw"]
+            centre = self._picture.to_scene("screw", origin)
+            per_bearing = 1.0 if state.magneto.contact_screw.positive_is_clockwise else -1.0
+        elif hand == "rotor":
+            shape = self._picture.shape_at(self.mapToScene(position.toPoint()))
+            if shape is not None and shape.group == "cam":
+                # Held by the cam, the rotor turns by what the gears make of it.
+                per_bearing = sense / state.magneto.cam.turns_per_rotor_turn
+        bearing = _bearing(centre, self.mapToScene(position.toPoint()))
+        return _Drag(hand, centre, bearing, _value(state, hand), per_bearing)
+
+
+def _bearing(centre: QPointF, point: QPointF) -> float:
+    return math.degrees(math.atan2(point.x() - centre.x(), centre.y() - point.y()))
+
+
+def _value(state: BenchState, hand: str) -> float:
+    return {"rotor": state.rotor_deg, "plate": state.backplate_deg, "screw": state.screw_deg}[hand]
+
+
+def _turn(hand: str, value: float) -> Action:
+    if hand == "rotor":
+        return TurnRotor(value)
+    return TurnBackplate(value) if hand == "plate" else TurnScrew(value)

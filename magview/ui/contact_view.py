@@ -1,0 +1,139 @@
+"""The contacts magnified: the same drawing under a glass, with the gap's measure."""
+
+from __future__ import annotations
+
+import math
+
+from PySide6.QtCore import QLineF, QPointF, Qt
+from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPen, QResizeEvent
+from PySide6.QtWidgets import QWidget
+
+from magview.bench.breaker_end import pose
+from magview.bench.state import BenchState
+from magview.spec.units import format_length
+from magview.ui.breaker_view import BreakerView, PictureView
+from magview.ui.model import BenchModel
+from magview.ui.theme import Theme
+
+_FACE_SHARE = 0.5
+"""Share of the view's width that a contact's face takes."""
+
+
+class ContactView(PictureView):
+    """A second view of the breaker end's scene, anchored to the fixed contact and turned to stand upright."""
+
+    def __init__(self, model: BenchModel, breaker: BreakerView, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(breaker.scene_of_parts, parent)
+        self._model, self._breaker, self._theme = model, breaker, theme
+        self._inches = False
+        self.setMinimumHeight(110)
+        self.setAccessibleName("Contacts, magnified")
+        self.setTransformationAnchor(PictureView.ViewportAnchor.NoAnchor)
+        self.show_state(model.state)
+        model.changed.connect(self.show_state)
+
+    def show_state(self, state: BenchState, old: BenchState | None = None) -> None:
+        """Follow the contacts."""
+        gap = pose(state).gap_mm
+        words = "closed" if gap <= 0 else f"open {format_length(gap, self._inches)}"
+        self.setAccessibleDescription(f"Contacts {words}.")
+        self._aim()
+        self.viewport().update()
+
+    def set_theme(self, theme: Theme) -> None:
+        """Change colours."""
+        self._theme = theme
+        self.viewport().update()
+
+    def set_inches(self, inches: bool) -> None:
+        """Write the gap in inches or millimetres."""
+        self._inches = inches
+        self.show_state(self._model.state)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Keep the contacts in the middle."""
+        super().resizeEvent(event)
+        self._aim()
+
+    def pixels_per_mm(self) -> float:
+        """Scale of the view now."""
+        return min(_FACE_SHARE * self.viewport().width(), 2.6 * self.viewport().height()) / (
+            2 * self._breaker.drawing.contact_half_mm
+        )
+
+    def faces(self) -> tuple[QPointF, QPointF]:
+        """Middles of the fixed and the moving contact's face [px]."""
+        scene, drawing = self._breaker.scene_of_parts, self._breaker.drawing
+        fixed = self.mapFromScene_f(scene.to_scene("stop", drawing.contact))
+        moving = self.mapFromScene_f(scene.to_scene("arm", drawing.contact))
+        return fixed, moving
+
+    def mapFromScene_f(self, point: QPointF) -> QPointF:
+        """As mapFromScene, without rounding to whole pixels: a gap may be a few pixels wide."""
+        return self.viewportTransform().map(point)
+
+    def _aim(self) -> None:
+        scene, drawing = self._breaker.scene_of_parts, self._breaker.drawing
+        contact = scene.to_scene("stop", drawing.contact)
+        x, y = drawing.contact
+        dx, dy = drawing.opening
+        ahead = scene.to_scene("stop", (x + dx, y + dy)) - contact
+        self.resetTransform()
+        # Opening points up: a feeler blade slides in from the side.
+        self.rotate(-math.degrees(math.atan2(ahead.x(), -ahead.y())))
+        scale = self.pixels_per_mm()
+        self.scale(scale, scale)
+        self.centerOn(contact)
+
+    def paint_words(self, painter: QPainter) -> None:
+        """The gap's measure between the faces, the scale, and whether the contacts are open."""
+        metrics = QFontMetricsF(self.font())
+        painter.setFont(self.font())
+        gap = pose(self._model.state).gap_mm
+        state = "Contacts closed" if gap <= 0 else f"Contacts open {format_length(gap, self._inches)}"
+        painter.setPen(QColor(self._theme.text))
+        self._paint_heading(painter, metrics, f"{state} · breaker end, magnified")
+        fixed, moving = self.faces()
+        side = self.pixels_per_mm() * self._breaker.drawing.contact_half_mm + 14
+        painter.setPen(QPen(QColor(self._theme.text), 1.4))
+        for face in (fixed, moving):
+            painter.drawLine(QLineF(face.x() + side - 10, face.y(), face.x() + side + 34, face.y()))
+        x = fixed.x() + side + 24
+        for tip, way in ((moving.y(), -1.0), (fixed.y(), 1.0)):
+            painter.drawLine(QLineF(x, tip, x, tip + way * 22))
+            painter.drawLine(QLineF(x, tip, x - 4, tip + way * 7))
+            painter.drawLine(QLineF(x, tip, x + 4, tip + way * 7))
+        middle = (fixed.y() + moving.y()) / 2
+        text = format_length(gap, self._inches)
+        room = self.viewport().width() - x - 16
+        left = x + 12 if metrics.horizontalAdvance(text) < room else x - 12 - metrics.horizontalAdvance(text)
+        self._paint_on_paper(painter, metrics, QPointF(left, middle + metrics.ascent() / 2 - 1), text)
+        self._paint_scale(painter, metrics)
+
+    def _paint_heading(self, painter: QPainter, metrics: QFontMetricsF, text: str) -> None:
+        wide = self.viewport().width() - 16.0
+        self._paint_on_paper(
+            painter,
+            metrics,
+            QPointF(8, metrics.height()),
+            metrics.elidedText(text, Qt.TextElideMode.ElideRight, wide),
+        )
+
+    def _paint_on_paper(self, painter: QPainter, metrics: QFontMetricsF, at: QPointF, text: str) -> None:
+        """Words that stay readable whatever part lies behind them."""
+        box = metrics.boundingRect(text).translated(at).adjusted(-4, -1, 4, 1)
+        paper = QColor(self._theme.paper)
+        paper.setAlpha(225)
+        painter.fillRect(box, paper)
+        painter.drawText(at, text)
+
+    def _paint_scale(self, painter: QPainter, metrics: QFontMetricsF) -> None:
+        length = 0.254 if self._inches else 0.5
+        text = "0.010 in" if self._inches else "0.5 mm"
+        wide = length * self.pixels_per_mm()
+        y = self.viewport().height() - 10.0
+        painter.setPen(QPen(QColor(self._theme.text), 1.5))
+        painter.drawLine(QLineF(10, y, 10 + wide, y))
+        for x in (10.0, 10.0 + wide):
+            painter.drawLine(QLineF(x, y - 4, x, y + 4))
+        self._paint_on_paper(painter, metrics, QPointF(18 + wide, y + metrics.ascent() / 2 - 2), text)

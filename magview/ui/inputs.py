@@ -1,0 +1,115 @@
+"""Entry fields that take numbers as people write them."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QGuiApplication, QValidator
+from PySide6.QtWidgets import QAbstractSpinBox, QDoubleSpinBox, QWidget
+
+from magview.spec.units import MM_PER_INCH, parse_angle_deg, parse_length_mm
+
+
+class QuantitySpin(QDoubleSpinBox):
+    """A spin box that reads its unit: "1,5", "1.5°", "9 thou". Steps are finer with Shift.
+
+    It keeps the full value it was given and shows a rounded one; it never writes a rounding back.
+    """
+
+    entered = Signal(float)
+    """A value the user gave, in degrees or millimetres; not emitted by `show_value`."""
+
+    def __init__(self, parse: Callable[[str], float], step: float, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._parse = parse
+        self._exact = 0.0
+        self.setDecimals(6)
+        self.setSingleStep(step)
+        self.setKeyboardTracking(False)
+        self.setCorrectionMode(QAbstractSpinBox.CorrectionMode.CorrectToPreviousValue)
+        self.valueChanged.connect(self._changed)
+
+    @property
+    def exact(self) -> float:
+        """The value shown, unrounded."""
+        return self._exact
+
+    def show_value(self, value: float) -> None:
+        """Show a value without telling anybody."""
+        self._exact = value
+        blocked = self.blockSignals(True)
+        self.setValue(value)
+        self.blockSignals(blocked)
+
+    def _changed(self, value: float) -> None:
+        self._exact = value
+        self.entered.emit(value)
+
+    def stepBy(self, steps: int) -> None:
+        """Step from the exact value; a tenth of the step with Shift."""
+        fine = QGuiApplication.keyboardModifiers() & Qt.KeyboardModifier.ShiftModifier
+        value = self._exact + steps * self.singleStep() * (0.1 if fine else 1.0)
+        self.setValue(min(max(value, self.minimum()), self.maximum()))
+
+    def validate(self, text: str, position: int) -> tuple[QValidator.State, str, int]:
+        """Half-written text may go on; a whole quantity within range is acceptable."""
+        try:
+            value = self._parse(text)
+        except ValueError:
+            return QValidator.State.Intermediate, text, position
+        inside = self.minimum() - 1e-9 <= value <= self.maximum() + 1e-9
+        return (QValidator.State.Acceptable if inside else QValidator.State.Intermediate), text, position
+
+    def fixup(self, text: str) -> str:
+        """A quantity out of range goes to the nearer end; anything else back to what it was."""
+        try:
+            value = self._parse(text)
+        except ValueError:
+            return self.textFromValue(self._exact)
+        return self.textFromValue(min(max(value, self.minimum()), self.maximum()))
+
+    def valueFromText(self, text: str) -> float:
+        """The value of a text that `validate` accepts."""
+        try:
+            return self._parse(text)
+        except ValueError:
+            return self._exact
+
+
+class AngleSpin(QuantitySpin):
+    """Degrees."""
+
+    def __init__(self, step: float, low: float, high: float, parent: QWidget | None = None) -> None:
+        super().__init__(parse_angle_deg, step, parent)
+        self.setRange(low, high)
+
+    def textFromValue(self, value: float) -> str:
+        """To a hundredth of a degree, with the sign."""
+        return f"{round(value, 2) + 0.0:+.2f}°"
+
+
+class LengthSpin(QuantitySpin):
+    """Millimetres inside, millimetres or inches outside; a bare number is in the unit shown."""
+
+    def __init__(self, step: float, low: float, high: float, parent: QWidget | None = None) -> None:
+        self._inches = False
+        super().__init__(self._read, step, parent)
+        self.setRange(low, high)
+
+    def set_inches(self, inches: bool) -> None:
+        """Change the unit shown; the value stays."""
+        exact, self._inches = self._exact, inches
+        self.setSingleStep(0.001 * MM_PER_INCH if inches else 0.01)
+        self.show_value(exact)
+        self.lineEdit().setText(self.textFromValue(exact))
+
+    def _read(self, text: str) -> float:
+        return parse_length_mm(text, "in" if self._inches else "mm")
+
+    def textFromValue(self, value: float) -> str:
+        """To a thousandth of a millimetre or a ten-thousandth of an inch."""
+        if not math.isfinite(value):
+            return ""
+        return f"{value / MM_PER_INCH:.4f} in" if self._inches else f"{value:.3f} mm"

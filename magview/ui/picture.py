@@ -1,0 +1,98 @@
+"""Stroking and filling shapes: the pieces of a picture as Qt items that turn as groups."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QPointF, Qt
+from PySide6.QtGui import QBrush, QColor, QPainterPath, QPen
+from PySide6.QtWidgets import QGraphicsItem, QGraphicsPathItem, QGraphicsScene
+
+from magview.bench.shapes import Array, Point, Shape
+from magview.ui.theme import Theme
+
+_WIDE = {"mark": 1.8, "index": 1.8, "straightedge": 1.4, "spring": 2.4, "scale": 1.0}
+_THIN = 1.1
+
+
+def path_of(shape: Shape) -> QPainterPath:
+    """The outline of a shape in scene coordinates: millimetres, y downwards."""
+    path = QPainterPath()
+    path.setFillRule(Qt.FillRule.OddEvenFill)
+    for outline in shape.outlines:
+        _trace(path, outline, shape.filled)
+    return path
+
+
+def _trace(path: QPainterPath, outline: Array, close: bool) -> None:
+    points = outline.tolist()
+    path.moveTo(points[0][0], -points[0][1])
+    for x, y in points[1:]:
+        path.lineTo(x, -y)
+    if close:
+        path.closeSubpath()
+
+
+class PictureScene(QGraphicsScene):
+    """A scene of shapes in groups; turning a group repaints what it moves, nothing else is rebuilt."""
+
+    def __init__(self, parents: dict[str, str | None]) -> None:
+        super().__init__()
+        self._parents = parents
+        self._groups: dict[str, QGraphicsPathItem] = {}
+        self._items: list[tuple[QGraphicsPathItem, Shape]] = []
+        self._theme: Theme | None = None
+
+    def build(self, shapes: tuple[Shape, ...], origins: dict[str, Point], theme: Theme) -> None:
+        """Replace all shapes."""
+        self.clear()
+        self._groups, self._items, self._theme = {}, [], theme
+        for order, (name, parent) in enumerate(self._parents.items()):
+            group = QGraphicsPathItem(self._groups[parent] if parent else None)
+            group.setZValue(order)
+            x, y = origins[name]
+            group.setTransformOriginPoint(QPointF(x, -y))
+            group.setFlag(QGraphicsItem.GraphicsItemFlag.ItemHasNoContents)
+            if parent is None:
+                self.addItem(group)
+            self._groups[name] = group
+        for shape in shapes:
+            item = QGraphicsPathItem(path_of(shape), self._groups[shape.group])
+            self._items.append((item, shape))
+        self.colour(theme, None)
+
+    def colour(self, theme: Theme, in_hand: str | None) -> None:
+        """Give every piece its material's colours; the group in hand gets a bolder outline."""
+        self._theme = theme
+        self.setBackgroundBrush(QColor(theme.paper))
+        for item, shape in self._items:
+            fill, line = theme.material(shape.material)
+            width = _WIDE.get(shape.material, _THIN)
+            if shape.filled and shape.group == in_hand:
+                line, width = QColor(theme.hand), 2.2
+            pen = QPen(line, width)
+            pen.setCosmetic(True)
+            pen.setJoinStyle(Qt.PenJoinStyle.RoundJoin)
+            if shape.material == "straightedge":
+                pen.setStyle(Qt.PenStyle.DashLine)
+            item.setPen(pen)
+            item.setBrush(QBrush(fill) if shape.filled else QBrush(Qt.BrushStyle.NoBrush))
+
+    def turn(self, turns_deg: dict[str, float]) -> None:
+        """Turn each group to its bearing [deg clockwise], as Qt's own rotation is."""
+        for name, degrees in turns_deg.items():
+            group = self._groups[name]
+            if group.rotation() != degrees:
+                group.setRotation(degrees)
+
+    def to_scene(self, group: str, point: Point) -> QPointF:
+        """Where a point of a group [mm, y up] stands in the scene now."""
+        return self._groups[group].mapToScene(QPointF(point[0], -point[1]))
+
+    def shape_at(self, position: QPointF) -> Shape | None:
+        """The topmost filled shape at a scene position."""
+        for item, shape in reversed(sorted(self._items, key=lambda pair: self._depth(pair[1]))):
+            if shape.filled and item.contains(item.mapFromScene(position)):
+                return shape
+        return None
+
+    def _depth(self, shape: Shape) -> int:
+        return list(self._parents).index(shape.group)

@@ -1,0 +1,326 @@
+"""The calculator beside the picture: setting, readings with verdicts, lobes, and what would put it right."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QFormLayout,
+    QGridLayout,
+    QGroupBox,
+    QHBoxLayout,
+    QHeaderView,
+    QLabel,
+    QPushButton,
+    QSizePolicy,
+    QTableWidget,
+    QTableWidgetItem,
+    QVBoxLayout,
+    QWidget,
+)
+
+from magview.bench.state import (
+    ROTOR_LIMIT_DEG,
+    BenchState,
+    SetBoth,
+    TurnBackplate,
+    TurnRotor,
+    TurnScrew,
+    readings,
+)
+from magview.bench.words import plate_move, screw_move
+from magview.physics.setting import Adjustment, Readings, internal_timing
+from magview.spec.units import format_angle, format_length
+from magview.ui.inputs import AngleSpin, LengthSpin
+from magview.ui.model import BenchModel
+from magview.ui.theme import Theme
+
+CAUTION = (
+    "Training and planning aid with invented magnetos. Treat the propeller as live: switch off, switch lead grounded "
+    "and proved, plugs out, wheels chocked. The maker's current manual and local rules govern; work on a certified "
+    "aircraft is done or released by a licensed person."
+)
+
+
+class SettingPanel(QWidget):
+    """Spin boxes that send actions, and labels that show what physics says of the state."""
+
+    hand_wanted = Signal(str)
+    """A spin box got the keyboard: its part is now in hand."""
+
+    def __init__(self, model: BenchModel, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._model, self._theme, self._inches = model, theme, False
+        self._adjustment: Adjustment | None = None
+        self._cells: list[list[QTableWidgetItem]] = []
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(8, 4, 8, 4)
+        layout.addWidget(self._build_setting())
+        layout.addWidget(self._build_readings())
+        layout.addWidget(self._build_advice())
+        layout.addWidget(self._build_lobes())
+        caution = QLabel(CAUTION)
+        caution.setWordWrap(True)
+        caution.setObjectName("caution")
+        layout.addWidget(caution)
+        layout.addStretch(1)
+        self._placed(model.state)
+        self.show_state(model.state)
+        model.changed.connect(self.show_state)
+
+    # -------------------------------------------------------------- building
+
+    def _build_setting(self) -> QGroupBox:
+        box = QGroupBox("Setting")
+        form = QFormLayout(box)
+        self.rotor = AngleSpin(1.0, -ROTOR_LIMIT_DEG, ROTOR_LIMIT_DEG)
+        self.plate = AngleSpin(0.25, -1.0, 1.0)
+        self.screw = AngleSpin(1.0, -1.0, 1.0)
+        self.rotor.setToolTip("From the neutral before No. 1 fires, positive as it turns in service")
+        self.plate.setToolTip("Positive with cam rotation; it stops at the end of its slot")
+        self.screw.setToolTip("Positive brings the contacts closer")
+        to_e_gap = QPushButton("To the &E-gap")
+        to_e_gap.clicked.connect(self._to_e_gap)
+        opens = QPushButton("To &opening")
+        opens.clicked.connect(self._to_opening)
+        self.plate_range, self.screw_range = QLabel(), QLabel()
+        beside: tuple[tuple[str, AngleSpin, list[QWidget]], ...] = (
+            ("&Rotor", self.rotor, [to_e_gap, opens]),
+            ("&Backplate", self.plate, [self.plate_range]),
+            ("Contact &screw", self.screw, [self.screw_range]),
+        )
+        for name, spin, extra in beside:
+            row = QHBoxLayout()
+            row.addWidget(spin, 1)
+            for widget in extra:
+                row.addWidget(widget)
+            label = QLabel(name)
+            label.setBuddy(spin)
+            form.addRow(label, row)
+        self.rotor.entered.connect(self._rotor_entered)
+        self.plate.entered.connect(self._plate_entered)
+        self.screw.entered.connect(self._screw_entered)
+        return box
+
+    def _build_readings(self) -> QGroupBox:
+        box = QGroupBox("Readings, lobe 1")
+        grid = QGridLayout(box)
+        grid.setColumnStretch(1, 1)
+        self._values: dict[str, QLabel] = {}
+        self._verdicts: dict[str, QLabel] = {}
+        for row, (key, name) in enumerate(
+            (
+                ("opens", "Contacts open at"),
+                ("error", "From the E-gap"),
+                ("mark", "Straightedge from rim mark"),
+                ("gap", "Largest gap"),
+                ("dwell", "Closed for (dwell)"),
+            )
+        ):
+            value, verdict = QLabel(), QLabel()
+            value.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+            value.setAccessibleName(name)
+            grid.addWidget(QLabel(name), row, 0)
+            grid.addWidget(value, row, 1)
+            grid.addWidget(verdict, row, 2, Qt.AlignmentFlag.AlignRight)
+            self._values[key], self._verdicts[key] = value, verdict
+        self.overall = QLabel()
+        self.overall.setWordWrap(True)
+        grid.addWidget(self.overall, 5, 0, 1, 3)
+        return box
+
+    def _build_advice(self) -> QGroupBox:
+        box = QGroupBox("What would put it right")
+        column = QVBoxLayout(box)
+        row = QHBoxLayout()
+        self.wanted = LengthSpin(0.01, 0.0, 5.0)
+        label = QLabel("For a largest &gap of")
+        label.setBuddy(self.wanted)
+        self.do_it = QPushButton("&Set it so")
+        self.do_it.clicked.connect(self._set_both)
+        row.addWidget(label)
+        row.addWidget(self.wanted, 1)
+        row.addWidget(self.do_it)
+        self.advice = QLabel()
+        self.advice.setWordWrap(True)
+        self.advice.setAlignment(Qt.AlignmentFlag.AlignTop)
+        self.advice.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        # Room for the longest advice, so that nothing below it jumps while a part is dragged.
+        self.advice.setMinimumHeight(4 * self.fontMetrics().height())
+        column.addLayout(row)
+        column.addWidget(self.advice)
+        self.wanted.entered.connect(self._wanted_entered)
+        return box
+
+    def _build_lobes(self) -> QGroupBox:
+        box = QGroupBox("Every lobe, in firing order")
+        column = QVBoxLayout(box)
+        self.lobes = QTableWidget(0, 5)
+        self.lobes.setHorizontalHeaderLabels(["Opens", "Error", "Closes", "Dwell", "Largest gap"])
+        self.lobes.setAccessibleName("Readings of every lobe")
+        self.lobes.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
+        self.lobes.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
+        self.lobes.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        self.lobes.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        self.lobes.setTabKeyNavigation(False)
+        column.addWidget(self.lobes)
+        return box
+
+    # -------------------------------------------------------------- showing
+
+    def show_state(self, state: BenchState, old: BenchState | None = None) -> None:
+        """Show a state."""
+        if old is not None and old.magneto != state.magneto:
+            self._placed(state)
+        self.rotor.show_value(state.rotor_deg)
+        self.plate.show_value(state.backplate_deg)
+        self.screw.show_value(state.screw_deg)
+        setting = (state.magneto, state.backplate_deg, state.screw_deg)
+        if old is None or setting != (old.magneto, old.backplate_deg, old.screw_deg):
+            result = readings(state)
+            self._show_readings(state, result)
+            self._show_lobes(result)
+            self._show_advice(state)
+
+    def set_inches(self, inches: bool) -> None:
+        """Write lengths in inches or millimetres."""
+        self._inches = inches
+        self.wanted.set_inches(inches)
+        self.show_state(self._model.state)
+
+    def set_theme(self, theme: Theme) -> None:
+        """Change the verdicts' colours."""
+        self._theme = theme
+        self.show_state(self._model.state)
+
+    def _placed(self, state: BenchState) -> None:
+        """Another magneto: its slot, its screw, its gap, its lobes."""
+        for spin, label, (low, high) in (
+            (self.plate, self.plate_range, state.magneto.backplate.range_deg),
+            (self.screw, self.screw_range, state.magneto.contact_screw.range_deg),
+        ):
+            blocked = spin.blockSignals(True)
+            spin.setRange(low, high)
+            spin.blockSignals(blocked)
+            label.setText(f"{low:+g}° to {high:+g}°")
+        self.wanted.show_value(state.magneto.designed_setting.gap_mm)
+        lobes = len(state.magneto.cam.lobe_peaks_deg)
+        self.lobes.setRowCount(lobes)
+        self._cells = [[QTableWidgetItem() for _ in range(5)] for _ in range(lobes)]
+        for row, cells in enumerate(self._cells):
+            for column, cell in enumerate(cells):
+                cell.setTextAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+                self.lobes.setItem(row, column, cell)
+        header, row_height = self.lobes.horizontalHeader().sizeHint().height(), self.lobes.sizeHintForRow(0)
+        self.lobes.setFixedHeight(header + min(lobes, 9) * max(row_height, 20) + 6)
+
+    def _show_readings(self, state: BenchState, result: Readings) -> None:
+        tolerance = state.magneto.marks.tolerance_mm
+        low, high = (format_length(v, self._inches) for v in state.magneto.gap_limits_mm)
+        error, gap = float(result.e_gap_error_deg[0]), float(result.max_gap_mm[0])
+        late = "late" if error > 0 else "early"
+        never = "never" if error != error else ""
+        self._values["opens"].setText(never or f"{format_angle(result.opens_deg[0])} of rotor")
+        self._values["error"].setText(
+            never or ("at it" if abs(error) < 0.005 else f"{format_angle(abs(error))} {late}")
+        )
+        self._values["mark"].setText(_signed_length(float(result.mark_offset_mm), self._inches))
+        self._values["gap"].setText(format_length(gap, self._inches))
+        self._values["dwell"].setText(format_angle(result.dwell_deg[0]))
+        self._verdict("mark", bool(result.timing_ok[0]), f"limit ±{format_length(tolerance, self._inches)}")
+        self._verdict("gap", bool(result.gap_ok[0]), f"{low} to {high}")
+        self._show_overall(state, result)
+
+    def _show_overall(self, state: BenchState, result: Readings) -> None:
+        bad_gap = [str(i + 1) for i, ok in enumerate(result.gap_ok) if not ok]
+        judged = result.timing_ok[:1] if state.magneto.compensated else result.timing_ok
+        bad_timing = [str(i + 1) for i, ok in enumerate(judged) if not ok]
+        faults = []
+        if bad_timing:
+            faults.append(f"opening of lobe {', '.join(bad_timing)}")
+        if bad_gap:
+            faults.append(f"gap of lobe {', '.join(bad_gap)}")
+        if faults:
+            text, colour = f"✗ Out of limits: {'; '.join(faults)}", self._theme.bad
+        else:
+            text, colour = "✓ Every lobe within limits", self._theme.good
+        self.overall.setText(text)
+        self.overall.setStyleSheet(f"font-weight: bold; color: {colour}")
+
+    def _verdict(self, key: str, passed: bool, limit: str) -> None:
+        mark, colour = ("✓", self._theme.good) if passed else ("✗", self._theme.bad)
+        label = self._verdicts[key]
+        label.setText(f"{mark} {limit}")
+        label.setStyleSheet(f"color: {colour}")
+        label.setAccessibleName(f"{'within' if passed else 'out of'} limits, {limit}")
+
+    def _show_lobes(self, result: Readings) -> None:
+        for row in range(len(result.opens_deg)):
+            texts = (
+                format_angle(result.opens_deg[row]),
+                format_angle(result.e_gap_error_deg[row], True),
+                format_angle(result.closes_deg[row]),
+                format_angle(result.dwell_deg[row]),
+                format_length(result.max_gap_mm[row], self._inches),
+            )
+            for cell, text in zip(self._cells[row], texts, strict=True):
+                cell.setText(text)
+
+    def _show_advice(self, state: BenchState) -> None:
+        wanted = self.wanted.exact
+        result = internal_timing(state.magneto).adjust(wanted)
+        self._adjustment = result
+        self.do_it.setEnabled(result.reachable)
+        gap = format_length(wanted, self._inches)
+        if not result.reachable:
+            self.advice.setText(f"A largest gap of {gap} with opening at the E-gap cannot be had: {result.reason}.")
+            return
+        plate, screw = result.backplate_deg - state.backplate_deg, result.screw_deg - state.screw_deg
+        moves = []
+        if abs(plate) >= 0.005:
+            moves.append(plate_move(state.magneto, plate))
+        if abs(screw) >= 0.05:
+            moves.append(screw_move(state.magneto, screw))
+        if not moves:
+            self.advice.setText(f"Nothing: the contacts open at the E-gap and the largest gap is {gap}.")
+            return
+        text = ", then ".join(moves)
+        self.advice.setText(
+            f"{text[0].upper()}{text[1:]}. Plate and screw both move the opening, only the screw moves the gap: "
+            "check both again after tightening."
+        )
+
+    # -------------------------------------------------------------- sending
+
+    def _rotor_entered(self, value: float) -> None:
+        self._model.send(TurnRotor(value))
+
+    def _plate_entered(self, value: float) -> None:
+        self._model.send(TurnBackplate(value))
+
+    def _screw_entered(self, value: float) -> None:
+        self._model.send(TurnScrew(value))
+
+    def _wanted_entered(self, value: float) -> None:
+        self._show_advice(self._model.state)
+
+    def _to_e_gap(self) -> None:
+        self._model.send(TurnRotor(self._model.state.magneto.e_gap_deg))
+
+    def _to_opening(self) -> None:
+        opens = float(readings(self._model.state).opens_deg[0])
+        if opens == opens:
+            self._model.send(TurnRotor(opens))
+        else:
+            self._model.refused.emit("With this setting lobe 1 never opens or never closes the contacts.")
+
+    def _set_both(self) -> None:
+        if self._adjustment is not None and self._adjustment.reachable:
+            self._model.send(SetBoth(self._adjustment.backplate_deg, self._adjustment.screw_deg))
+
+
+def _signed_length(mm: float, inches: bool) -> str:
+    if mm != mm:
+        return "–"
+    text = format_length(abs(mm), inches)
+    return text if abs(mm) < 5e-4 else f"{text} {'past' if mm > 0 else 'short'}"

@@ -1,0 +1,71 @@
+"""The bench as a value, its actions and its store."""
+
+from __future__ import annotations
+
+import dataclasses
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from magview.bench.state import (
+    BenchState,
+    PlaceMagneto,
+    SetBoth,
+    TurnBackplate,
+    TurnRotor,
+    TurnScrew,
+    apply,
+    new_bench,
+)
+from magview.bench.store import Store
+from magview.spec.base import SpecError
+from magview.spec.library import find_magneto, shipped_names
+
+numbers = st.floats(allow_nan=True, allow_infinity=True)
+actions = st.one_of(
+    st.builds(TurnRotor, numbers),
+    st.builds(TurnBackplate, numbers),
+    st.builds(TurnScrew, numbers),
+    st.builds(SetBoth, numbers, numbers),
+    st.builds(PlaceMagneto, st.sampled_from([find_magneto(n) for n in shipped_names("magnetos")])),
+)
+
+
+@given(st.lists(actions, max_size=30))
+def test_any_actions_leave_a_legal_state_or_are_refused(sequence):
+    state = new_bench(find_magneto("seven-radial"))
+    for action in sequence:
+        before = state
+        try:
+            state = apply(state, action)
+        except SpecError:
+            assert state is before
+        low, high = state.magneto.backplate.range_deg
+        assert low <= state.backplate_deg <= high
+        low, high = state.magneto.contact_screw.range_deg
+        assert low <= state.screw_deg <= high
+        assert abs(state.rotor_deg) <= 1e6
+
+
+@pytest.mark.parametrize(
+    ("action", "field"),
+    [(TurnRotor(3.0), "rotor_deg"), (TurnBackplate(1.0), "backplate_deg"), (TurnScrew(2.0), "screw_deg")],
+)
+def test_a_new_value_tells_once_and_the_same_value_never(action, field):
+    store = Store(new_bench(find_magneto("seven-radial")))
+    heard: list[tuple[BenchState, BenchState]] = []
+    store.subscribe(lambda new, old: heard.append((new, old)))
+    store.send(action)
+    store.send(action)
+    assert len(heard) == 1
+    new, old = heard[0]
+    assert new is store.state
+    changed = [f.name for f in dataclasses.fields(new) if getattr(new, f.name) != getattr(old, f.name)]
+    assert changed == [field]
+
+
+def test_a_state_cannot_be_changed_in_place():
+    state = new_bench(find_magneto("seven-radial"))
+    with pytest.raises(dataclasses.FrozenInstanceError):
+        state.rotor_deg = 1.0

@@ -1,0 +1,13 @@
+"""Set before any test module loads: no screen is needed, and Qt comes in only where a test asks for it."""
+
+import os
+
+from hypothesis import settings
+
+os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+
+# No timed assertion in ordinary tests: a first import inside an example must not fail it.
+settings.register_profile("magview", deadline=None)
+settings.load_profile("magview")
+
+pytest_plugins = ["tests.windows"]

@@ -1,0 +1,132 @@
+"""The command line as a contract: names, exit codes, one sentence for bad input."""
+
+from __future__ import annotations
+
+import json
+import os
+import subprocess
+import sys
+
+import pytest
+
+from magview.cli import main
+
+
+def run(capsys, *argv: str) -> tuple[int, str, str]:
+    try:
+        code = main(list(argv))
+    except SystemExit as stop:
+        code = int(stop.code or 0)
+    out = capsys.readouterr()
+    return code, out.out, out.err
+
+
+def test_readings_as_json_has_the_contracts_names_and_full_precision(capsys):
+    code, out, err = run(capsys, "readings", "seven-radial", "--backplate-deg", "0", "--screw-deg", "0", "--json")
+    assert (code, err) == (0, "")
+    data = json.loads(out)
+    assert list(data) == [
+        "opens_deg", "closes_deg", "max_gap_mm", "e_gap_error_deg", "mark_offset_mm", "dwell_deg", "within_limits",
+    ]  # fmt: skip
+    # The shipped file's designed setting: opens at its E-gap, 11°, with its gap, 0.009 in.
+    assert data["opens_deg"] == pytest.approx([11.0, 101.0, 191.0, 281.0], abs=1e-9)
+    assert data["max_gap_mm"] == pytest.approx([0.2286] * 4, abs=1e-12)
+    assert data["within_limits"] is True
+
+
+def test_out_of_limits_is_exit_1_and_what_never_opens_is_null(capsys):
+    code, out, _ = run(capsys, "readings", "four-opposed", "--backplate-deg=-3", "--screw-deg=150", "--json")
+    assert code == 1
+    assert json.loads(out)["within_limits"] is False
+    path_args = ("readings", "seven-radial", "--backplate-deg", "0", "--screw-deg", "60")
+    code, out, _ = run(capsys, *path_args, "--json")
+    data = json.loads(out)
+    assert code == 1
+    # 0.5 mm of throw at 60° brings the stop 0.433 mm up, past the 0.229 mm gap: the contacts never open.
+    assert data["opens_deg"] == [None] * 4
+    assert data["max_gap_mm"] == [0.0] * 4
+    code, text, _ = run(capsys, *path_args)
+    assert "OUT OF LIMITS" in text
+
+
+def test_adjust_then_readings(capsys):
+    code, out, _ = run(capsys, "adjust", "nine-radial", "--gap", "8.5thou", "--json")
+    setting = json.loads(out)
+    assert code == 0
+    assert setting["reachable"] is True
+    code, out, _ = run(
+        capsys, "readings", "nine-radial", "--json",
+        f"--backplate-deg={setting['backplate_deg']!r}", f"--screw-deg={setting['screw_deg']!r}",
+    )  # fmt: skip
+    data = json.loads(out)
+    assert code == 0
+    assert data["max_gap_mm"][0] == pytest.approx(8.5 * 0.0254, abs=1e-9)
+    assert data["e_gap_error_deg"][0] == pytest.approx(0.0, abs=1e-6)
+
+
+def test_adjust_out_of_reach_is_exit_1_and_says_why(capsys):
+    code, out, _ = run(capsys, "adjust", "seven-radial", "--gap", "0.6mm", "--json")
+    assert code == 1
+    data = json.loads(out)
+    assert data["reachable"] is False
+    assert data["backplate_deg"] is None
+    assert "nearest gap" in data["reason"]
+
+
+@pytest.mark.parametrize(
+    ("argv", "says"),
+    [
+        (["adjust", "seven-radial", "--gap", "0.23"], "no unit"),
+        (["adjust", "seven-radial", "--gap", "0.23furlong"], "not a unit"),
+        (["adjust", "seven-radial", "--gap=-1mm"], "0 or more"),
+        (["readings", "seven-radial", "--backplate-deg", "9", "--screw-deg", "0"], "--backplate-deg is 9"),
+        (["readings", "seven-radial", "--backplate-deg", "nan", "--screw-deg", "0"], "--backplate-deg"),
+        (
+            ["readings", "no-such", "--backplate-deg", "0", "--screw-deg", "0"],
+            "neither a file nor one of the shipped",
+        ),
+        (["readings", "/dev/zero", "--backplate-deg", "0", "--screw-deg", "0"], "not a file"),
+        (["frobnicate"], "frobnicate"),
+    ],
+)
+def test_bad_input_is_exit_2_and_one_sentence(capsys, argv, says):
+    code, out, err = run(capsys, *argv)
+    assert code == 2
+    assert out == ""
+    assert says in err
+    assert err.count("\n") == 1
+
+
+def process(*argv: str, **environment: str) -> subprocess.CompletedProcess[str]:
+    clean = {k: v for k, v in os.environ.items() if k not in ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM")}
+    return subprocess.run(
+        [sys.executable, *argv], capture_output=True, text=True, env={**clean, **environment}, timeout=60, check=False
+    )
+
+
+def test_without_a_display_it_says_so_shows_the_readings_and_exits_0():
+    done = process("-m", "magview")
+    assert done.returncode == 0
+    first = done.stdout.splitlines()[0]
+    assert "no display" in first
+    assert "xvfb-run magview" in first
+    assert "WITHIN LIMITS" in done.stdout
+    assert done.stderr == ""
+
+
+def test_a_display_that_does_not_answer_is_said():
+    done = process("-m", "magview", DISPLAY=":93")
+    assert done.returncode == 0
+    assert "display :93 does not answer" in done.stdout or "system library" in done.stdout
+    assert "Traceback" not in done.stderr
+
+
+def test_the_window_opens_and_closes_offscreen():
+    done = process("-m", "magview", QT_QPA_PLATFORM="offscreen", MAGVIEW_QUIT_AFTER_MS="200")
+    assert (done.returncode, done.stdout) == (0, "")
+
+
+def test_a_terminal_that_knows_no_degree_sign_gets_no_traceback():
+    done = process("-m", "magview", PYTHONIOENCODING="ascii")
+    assert done.returncode == 0
+    assert "Traceback" not in done.stderr

@@ -1,0 +1,89 @@
+"""Entry fields: what people type, in either decimal sign, with or without a unit."""
+
+from __future__ import annotations
+
+import pytest
+from PySide6.QtCore import QEvent, QLocale, Qt
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication
+
+from magview.ui.inputs import AngleSpin, LengthSpin
+
+
+@pytest.fixture(params=["C", "de_DE"])
+def locale(request):
+    before = QLocale()
+    QLocale.setDefault(QLocale(request.param))
+    yield request.param
+    QLocale.setDefault(before)
+
+
+def type_into(spin, text: str) -> None:
+    spin.selectAll()
+    for sign in text:  # QTest.keyClicks aborts on ° and −, which real keyboards do send
+        QApplication.sendEvent(spin, QKeyEvent(QEvent.Type.KeyPress, 0, Qt.KeyboardModifier.NoModifier, sign))
+    QTest.keyClick(spin.lineEdit(), Qt.Key.Key_Return)
+
+
+@pytest.mark.parametrize(
+    ("text", "degrees"), [("1.5", 1.5), ("1,5", 1.5), ("-2.25°", -2.25), ("−2", -2.0), ("3 deg", 3.0), ("99", 6.0)]
+)
+def test_an_angle_is_read_as_written_and_held_to_its_range(qtbot, locale, text, degrees):
+    spin = AngleSpin(0.25, -6.0, 6.0)
+    qtbot.addWidget(spin)
+    got = []
+    spin.entered.connect(got.append)
+    type_into(spin, text)
+    assert got[-1] == pytest.approx(degrees)
+
+
+@pytest.mark.parametrize(
+    ("text", "mm"),
+    [("9 thou", 0.2286), ("0.009in", 0.2286), ("0,23 mm", 0.23), ("0.3", 0.3), (".25", 0.25)],
+)
+def test_a_length_is_read_with_its_unit(qtbot, locale, text, mm):
+    spin = LengthSpin(0.01, 0.0, 5.0)
+    qtbot.addWidget(spin)
+    got = []
+    spin.entered.connect(got.append)
+    type_into(spin, text)
+    assert got[-1] == pytest.approx(mm)
+
+
+@pytest.mark.parametrize("text", ["abc", "nan", "inf", "1.5 kg", "--", "1e999"])
+def test_nonsense_goes_back_to_what_it_was(qtbot, text):
+    spin = AngleSpin(0.25, -6.0, 6.0)
+    qtbot.addWidget(spin)
+    spin.show_value(1.25)
+    got = []
+    spin.entered.connect(got.append)
+    type_into(spin, text)
+    assert not got
+    assert spin.exact == 1.25
+    assert spin.text() == "+1.25°"
+
+
+def test_the_exact_value_survives_showing_and_stepping(qtbot):
+    spin = AngleSpin(0.25, -6.0, 6.0)
+    qtbot.addWidget(spin)
+    got = []
+    spin.entered.connect(got.append)
+    spin.show_value(1.2345678)
+    assert not got
+    assert spin.exact == 1.2345678
+    spin.stepUp()
+    assert got == [pytest.approx(1.4845678)]
+
+
+def test_in_inches_a_bare_number_is_inches_and_the_value_stays(qtbot):
+    spin = LengthSpin(0.01, 0.0, 5.0)
+    qtbot.addWidget(spin)
+    spin.show_value(0.2286)
+    spin.set_inches(True)
+    assert spin.text() == "0.0090 in"
+    assert spin.exact == 0.2286
+    got = []
+    spin.entered.connect(got.append)
+    type_into(spin, "0.01")
+    assert got[-1] == pytest.approx(0.254)

@@ -1,0 +1,55 @@
+"""Fixtures for tests that open windows; Qt is imported only when one is asked for."""
+
+from __future__ import annotations
+
+import gc
+from collections.abc import Callable, Iterator
+from typing import TYPE_CHECKING
+
+import pytest
+
+if TYPE_CHECKING:
+    from pytestqt.qtbot import QtBot
+
+    from magview.ui.window import MainWindow
+
+
+@pytest.fixture
+def open_window(qtbot: QtBot) -> Iterator[Callable[..., MainWindow]]:
+    """Open the main window on a shipped magneto; afterwards no window and no running timer may be left."""
+    from PySide6.QtCore import QEvent, QTimer
+    from PySide6.QtWidgets import QApplication, QStatusBar
+
+    from magview.bench.state import new_bench
+    from magview.spec.library import find_magneto
+    from magview.ui.model import BenchModel
+    from magview.ui.theme import LIGHT
+    from magview.ui.window import MainWindow
+
+    opened: list[MainWindow] = []
+
+    def open_on(name: str = "seven-radial", size: tuple[int, int] = (1280, 720)) -> MainWindow:
+        window = MainWindow(BenchModel(new_bench(find_magneto(name))), LIGHT)
+        window.resize(*size)
+        window.show()
+        qtbot.waitUntil(window.isVisible)
+        window.activateWindow()
+        qtbot.waitUntil(window.isActiveWindow)
+        opened.append(window)
+        return window
+
+    yield open_on
+    # A status bar runs Qt's own timer until its message has been up long enough.
+    timers = [
+        t for w in opened for t in w.findChildren(QTimer) if t.isActive() and not isinstance(t.parent(), QStatusBar)
+    ]
+    for window in opened:
+        window.close()
+        window.deleteLater()
+    opened.clear()
+    QApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete.value)
+    QApplication.processEvents()
+    gc.collect()
+    assert not timers, "a window left a timer running"
+    left = [w for w in QApplication.topLevelWidgets() if w.isVisible()]
+    assert not left, f"windows left open: {left}"
