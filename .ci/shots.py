@@ -14,36 +14,48 @@ from pathlib import Path
 ROOT = Path(__file__).resolve().parents[1]
 README_PICTURES = ROOT / "resources" / "pictures"
 SHOTS = [
-    # name, magneto, width, height, scale, theme
-    ("bench-1280-light", "seven-radial", 1280, 720, "1", "light"),
-    ("bench-1280-dark", "nine-radial", 1280, 720, "1", "dark"),
-    ("bench-1920-light", "four-opposed", 1920, 1080, "1", "light"),
-    ("bench-1920-dark", "traced-six", 1920, 1080, "1", "dark"),
-    ("bench-150-light", "nine-radial", 1280, 720, "1.5", "light"),
-    ("bench-150-dark", "seven-radial", 1280, 720, "1.5", "dark"),
+    # name, installation, width, height, scale, theme, stage
+    ("internal-timing", "seven-radial-left", 1280, 720, "1", "light", "internal"),
+    ("timing-to-the-engine", "seven-radial-left", 1280, 720, "1", "light", "engine"),
+    ("compensated-cam-dark", "nine-radial-left", 1280, 720, "1", "dark", "internal"),
+    ("engine-1280-dark", "nine-radial-right", 1280, 720, "1", "dark", "engine"),
+    ("internal-1920-light", "four-opposed-left", 1920, 1080, "1", "light", "internal"),
+    ("engine-1920-light", "four-opposed-left", 1920, 1080, "1", "light", "engine"),
+    ("internal-1920-dark", "traced-six-single", 1920, 1080, "1", "dark", "internal"),
+    ("engine-1920-dark", "traced-six-single", 1920, 1080, "1", "dark", "engine"),
+    ("internal-150-light", "nine-radial-left", 1280, 720, "1.5", "light", "internal"),
+    ("engine-150-light", "seven-radial-left", 1280, 720, "1.5", "light", "engine"),
+    ("internal-150-dark", "seven-radial-left", 1280, 720, "1.5", "dark", "internal"),
 ]
 
 
-def take(target: Path, magneto: str, width: int, height: int, theme: str) -> None:
+def take(target: Path, installation: str, width: int, height: int, theme: str, stage: str) -> None:
     """Open the window in this process, pose it, save what it shows."""
     from PySide6.QtCore import Qt
     from PySide6.QtWidgets import QApplication
 
-    from magview.bench.state import TurnBackplate, TurnRotor, TurnScrew, new_bench
-    from magview.spec.library import find_magneto
+    from magview.bench.state import MoveTeeth, ReadLamp, TurnBackplate, TurnRotor, TurnScrew, new_bench
+    from magview.spec.library import find_installation
     from magview.ui.model import BenchModel
     from magview.ui.theme import THEMES
     from magview.ui.window import MainWindow
 
     app = QApplication([])
-    window = MainWindow(BenchModel(new_bench(find_magneto(magneto))), THEMES[theme])
+    window = MainWindow(BenchModel(new_bench(find_installation(installation))), THEMES[theme])
     scale = float(os.environ.get("QT_SCALE_FACTOR", "1"))
     window.resize(round(width / scale), round(height / scale))
-    for action in (TurnBackplate(1.5), TurnScrew(-4.0), TurnRotor(24.0)):
-        window.model.send(action)
     window.show()
-    window.breaker.setFocus(Qt.FocusReason.OtherFocusReason)
+    if stage == "internal":
+        actions = (TurnBackplate(1.5), TurnScrew(-4.0), TurnRotor(24.0))
+        window.breaker.setFocus(Qt.FocusReason.OtherFocusReason)
+    else:
+        actions = (ReadLamp("left", 22.0), ReadLamp("right", 25.5), MoveTeeth(1, -1))
+        window.tabs.setCurrentIndex(1)
+    for action in actions:
+        window.model.send(action)
     app.processEvents()
+    if stage == "engine":
+        window.timing.plan.selectRow(0)
     app.processEvents()
     window.grab().save(str(target))
 
@@ -51,16 +63,16 @@ def take(target: Path, magneto: str, width: int, height: int, theme: str) -> Non
 def main() -> None:
     """Take all pictures, or the one named by the second argument in this process."""
     if len(sys.argv) > 2:
-        _, target, magneto, width, height, theme = sys.argv
-        take(Path(target), magneto, int(width), int(height), theme)
+        _, target, installation, width, height, theme, stage = sys.argv
+        take(Path(target), installation, int(width), int(height), theme, stage)
         return
     folder = Path(sys.argv[1]) if len(sys.argv) > 1 else README_PICTURES
     folder.mkdir(parents=True, exist_ok=True)
-    chosen = SHOTS if len(sys.argv) > 1 else SHOTS[:2]
-    for name, magneto, width, height, scale, theme in chosen:
+    chosen = SHOTS if len(sys.argv) > 1 else SHOTS[:3]
+    for name, installation, width, height, scale, theme, stage in chosen:
         environment = {"QT_QPA_PLATFORM": "offscreen", **os.environ, "QT_SCALE_FACTOR": scale}
         target = folder / f"{name}.png"
-        command = [sys.executable, __file__, str(target), magneto, str(width), str(height), theme]
+        command = [sys.executable, __file__, str(target), installation, str(width), str(height), theme, stage]
         subprocess.run(command, check=True, env=environment, cwd=ROOT)
         sys.stdout.write(f"{target}\n")
 

@@ -10,21 +10,35 @@ import contextlib
 import json
 import math
 import os
+import re
 import sys
 from collections.abc import Callable, Sequence
-from typing import Any, NoReturn
+from dataclasses import asdict
+from fractions import Fraction
+from typing import Any, NoReturn, TypeVar
 
 import numpy as np
 
 from magview import __version__
-from magview.bench.words import plate_move, screw_move
+from magview.bench.words import move_words, plate_move, screw_move, way_words
+from magview.physics.coupling import Move, outside_tolerance, plan
+from magview.physics.engine import firing_order_mismatch, firing_table, top_dead_centre_deg
 from magview.physics.setting import Readings, internal_timing
 from magview.spec.base import SpecError
-from magview.spec.library import DEFAULT_MAGNETO, find_magneto, shipped_names
-from magview.spec.magneto import Magneto
+from magview.spec.library import (
+    DEFAULT_MAGNETO,
+    find_engine,
+    find_installation,
+    find_magneto,
+    shipped_installation_of,
+    shipped_names,
+)
+from magview.spec.magneto import Magneto, Rotation
 from magview.spec.units import format_angle, format_length, parse_angle_deg, parse_length_mm
 
 PASS, FAIL, BAD_INPUT = 0, 1, 2
+
+T = TypeVar("T")
 
 CAUTION = (
     "A training and planning aid: treat the propeller as live; the maker's current manual and local rules govern."
@@ -95,13 +109,33 @@ def _parser() -> argparse.ArgumentParser:
     adjust.add_argument("--gap", type=_length, required=True, metavar="GAP", help="with its unit: 0.23mm, 9thou")
     adjust.set_defaults(run=_adjust)
 
-    for command in (readings, adjust):
+    shift = commands.add_parser("shift", help="which teeth to move at the coupling for the timing wanted")
+    installations = ", ".join(shipped_names("installations"))
+    shift.add_argument(
+        "installation", nargs="?", metavar="INSTALLATION", help=f"a file or a shipped one ({installations}), or:"
+    )
+    shift.add_argument("--magneto-teeth", type=_whole, metavar="N", help="teeth of the disc's magneto face")
+    shift.add_argument("--drive-teeth", type=_whole, metavar="N", help="teeth of the disc's drive face")
+    shift.add_argument("--rotor-turns-per-crank-turn", type=_ratio, metavar="K", help="a number or a fraction, 9/8")
+    shift.add_argument("--reads", type=_angle, required=True, metavar="BTDC", help="where the lamp says it fires")
+    shift.add_argument(
+        "--wanted", type=_angle, metavar="BTDC", help="where it should; left out: as the engine's file"
+    )
+    shift.set_defaults(run=_shift)
+
+    engine = commands.add_parser("engine", help="true top dead centres and firing of every cylinder")
+    engine.add_argument(
+        "engine", metavar="ENGINE", help=f"a file or a shipped one ({', '.join(shipped_names('engines'))})"
+    )
+    engine.set_defaults(run=_engine)
+
+    for command in (readings, adjust, shift, engine):
         command.add_argument("--json", action="store_true", help="full precision, for programs")
     return parser
 
 
-def _argument(parse: Callable[[str], float]) -> Callable[[str], float]:
-    def convert(text: str) -> float:
+def _argument(parse: Callable[[str], T]) -> Callable[[str], T]:
+    def convert(text: str) -> T:
         try:
             return parse(text)
         except ValueError as error:
@@ -110,8 +144,23 @@ def _argument(parse: Callable[[str], float]) -> Callable[[str], float]:
     return convert
 
 
+def _parse_whole(text: str) -> int:
+    if not re.fullmatch(r"[+-]?[0-9]{1,9}", text.strip()):
+        raise ValueError(f"“{text[:40]}” is not a whole number")
+    return int(text)
+
+
+def _parse_ratio(text: str) -> Fraction:
+    try:
+        return Fraction(text.replace(",", "."))
+    except (ValueError, ZeroDivisionError) as error:
+        raise ValueError(f"“{text[:40]}” is not a number or a fraction such as 9/8") from error
+
+
 _angle = _argument(parse_angle_deg)
 _length = _argument(parse_length_mm)
+_whole = _argument(_parse_whole)
+_ratio = _argument(_parse_ratio)
 
 
 # ---------------------------------------------------------------------- commands
@@ -130,7 +179,8 @@ def _window(arguments: argparse.Namespace) -> int:
         return PASS
     from magview.ui.app import run
 
-    return run(magneto)
+    installation = shipped_installation_of(arguments.magneto)
+    return run(magneto if installation is None else find_installation(installation))
 
 
 def _readings(arguments: argparse.Namespace) -> int:
@@ -186,7 +236,81 @@ def _adjust(arguments: argparse.Namespace) -> int:
     return PASS if result.reachable else FAIL
 
 
+def _shift(arguments: argparse.Namespace) -> int:
+    by_hand = (arguments.magneto_teeth, arguments.drive_teeth, arguments.rotor_turns_per_crank_turn)
+    if arguments.installation is not None:
+        if by_hand != (None, None, None):
+            raise SpecError("give either an INSTALLATION or the teeth and the ratio, not both")
+        installation = find_installation(arguments.installation)
+        coupling, engine = installation.coupling, installation.engine
+        magneto_teeth, drive_teeth = coupling.magneto_teeth, coupling.drive_teeth
+        ratio: float | Fraction = installation.rotor_turns_per_crank_turn
+        side = "right" if installation.position == "right" else "left"
+        wanted = getattr(engine.firing_btdc_deg, side) if arguments.wanted is None else arguments.wanted
+    else:
+        if None in by_hand or arguments.wanted is None:
+            raise SpecError(
+                "without an INSTALLATION, --magneto-teeth, --drive-teeth, --rotor-turns-per-crank-turn and --wanted "
+                "are all needed"
+            )
+        installation = None
+        magneto_teeth, drive_teeth, ratio = by_hand
+        wanted = arguments.wanted
+    try:
+        moves = plan(magneto_teeth, drive_teeth, ratio, arguments.reads, wanted)
+    except ValueError as error:
+        raise SpecError(str(error)) from error
+    tolerance = None if installation is None else installation.engine.timing_tolerance_deg
+    outside = None if tolerance is None else outside_tolerance(moves, tolerance)
+    if arguments.json:
+        _print_json({"moves": [asdict(move) for move in moves]})
+    else:
+        rotation = None if installation is None else installation.magneto.rotation
+        _say(_moves_text(moves, arguments.reads, wanted, rotation))
+        if tolerance is not None:
+            _say(f"  {outside}" if outside else f"  The first is within the tolerance of {tolerance:g}°.")
+        _say(f"Mark disc, flanges and engine before taking anything apart; move one tooth at a time.\n{CAUTION}")
+    return FAIL if outside else PASS
+
+
+def _engine(arguments: argparse.Namespace) -> int:
+    engine = find_engine(arguments.engine)
+    top, firing = top_dead_centre_deg(engine), firing_table(engine)
+    if arguments.json:
+        _print_json({"top_dead_centre_deg": top, "firing_deg": dict(firing)})
+        return PASS
+    _say(f"{engine.name}: crank degrees from No. 1's own firing top dead centre\n")
+    _say("  cylinder   top dead centre   left fires   right fires")
+    for i in range(engine.cylinders):
+        left, right = firing["left"][i], firing["right"][i]
+        _say(f"  {i + 1:>8}   {format_angle(top[i]):>15}   {format_angle(left):>10}   {format_angle(right):>11}")
+    btdc = engine.firing_btdc_deg
+    _say(f"\nEach fires {btdc.left:g}° (left) and {btdc.right:g}° (right) before its own true top dead centre; a")
+    _say("compensated cam aims at equal piston position instead, which on link rods is not quite the same.")
+    mismatch = firing_order_mismatch(engine)
+    if mismatch:
+        _say(f"Take care: {mismatch}.")
+    _say(CAUTION)
+    return PASS
+
+
 # ---------------------------------------------------------------------- output
+
+
+def _moves_text(moves: list[Move], reads: float, wanted: float, rotation: Rotation | None) -> str:
+    lines = [
+        f"Fires at {reads:g}°, wanted {wanted:g}° before top dead centre. Moves, best first:",
+        "",
+        "       fires at   from wanted   magneto flange on the disc; disc on the drive flange",
+    ]
+    for n, move in enumerate(moves[:8], start=1):
+        if rotation is None:
+            words = (way_words(move.magneto_teeth), way_words(move.disc_teeth))
+        else:
+            words = move_words(move, rotation, "drive end")
+        result, residual = format_angle(move.result_btdc_deg), format_angle(move.residual_deg, True)
+        lines.append(f"  {n:>2}   {result:<8}   {residual:<11}   {words[0]}; {words[1]}")
+    return "\n".join([*lines, ""])
 
 
 def _readings_text(magneto: Magneto, backplate_deg: float, screw_deg: float) -> str:
@@ -235,6 +359,8 @@ def _plain(value: Any) -> Any:
         return [_plain(v) for v in value.tolist()] if value.ndim else _plain(value.item())
     if isinstance(value, list):
         return [_plain(v) for v in value]
+    if isinstance(value, dict):
+        return {name: _plain(v) for name, v in value.items()}
     if isinstance(value, float) and not math.isfinite(value):
         return None
     return value

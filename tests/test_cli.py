@@ -73,9 +73,71 @@ def test_adjust_out_of_reach_is_exit_1_and_says_why(capsys):
     assert "nearest gap" in data["reason"]
 
 
+def test_shift_by_hand_and_by_installation_agree(capsys):
+    by_hand = ["--magneto-teeth", "19", "--drive-teeth", "20", "--rotor-turns-per-crank-turn", "7/8"]
+    code, out, _ = run(capsys, "shift", *by_hand, "--reads", "22", "--wanted", "25", "--json")
+    assert code == 0
+    moves = json.loads(out)["moves"]
+    assert list(moves[0]) == [
+        "magneto_teeth", "disc_teeth", "rotor_shift_deg", "crank_advance_deg", "result_btdc_deg", "residual_deg",
+    ]  # fmt: skip
+    # 3° of crank is 2.625° of rotor; a vernier step is 360/380 = 0.947°: three steps come nearest.
+    assert (moves[0]["magneto_teeth"], moves[0]["disc_teeth"]) == (3, -3)
+    assert moves[0]["rotor_shift_deg"] == pytest.approx(3 * 360 / 380)
+    code, out, _ = run(capsys, "shift", "seven-radial-left", "--reads", "22", "--wanted", "25", "--json")
+    assert code == 0
+    assert json.loads(out)["moves"] == moves
+    code, text, _ = run(capsys, "shift", "seven-radial-left", "--reads", "22")
+    assert "3 teeth with rotation (anticlockwise seen from the drive end)" in text
+    assert "one tooth at a time" in text
+
+
+def test_shift_that_nothing_reaches_is_exit_1(capsys, tmp_path):
+    from magview.spec.files import write_model
+    from magview.spec.library import find_installation
+
+    installation = find_installation("seven-radial-left")
+    coarse = installation.coupling.model_copy(update={"magneto_teeth": 4, "drive_teeth": 4})
+    write_model(tmp_path / "coarse.json", installation.model_copy(update={"coupling": coarse}))
+    code, text, _ = run(capsys, "shift", str(tmp_path / "coarse.json"), "--reads", "22", "--wanted", "25")
+    assert code == 1
+    assert "outside the tolerance" in text
+
+
+def test_engine_as_json(capsys):
+    code, out, _ = run(capsys, "engine", "four-opposed", "--json")
+    data = json.loads(out)
+    assert code == 0
+    assert list(data) == ["top_dead_centre_deg", "firing_deg"]
+    assert sorted(data["top_dead_centre_deg"]) == [0.0, 180.0, 360.0, 540.0]  # four cylinders, evenly
+    assert len(data["firing_deg"]["left"]) == len(data["firing_deg"]["right"]) == 4
+    assert run(capsys, "engine", "nine-radial")[0] == 0
+
+
 @pytest.mark.parametrize(
     ("argv", "says"),
     [
+        (["shift", "--reads", "22", "--wanted", "25"], "without an INSTALLATION"),
+        (["shift", "seven-radial-left", "--magneto-teeth", "3", "--reads", "22"], "not both"),
+        (
+            [
+                "shift",
+                "--magneto-teeth",
+                "0",
+                "--drive-teeth",
+                "2",
+                "--rotor-turns-per-crank-turn",
+                "1",
+                "--reads",
+                "1",
+                "--wanted",
+                "1",
+            ],
+            "0 teeth",
+        ),
+        (["shift", "--magneto-teeth", "x", "--reads", "1"], "whole number"),
+        (["shift", "--rotor-turns-per-crank-turn", "1/0", "--reads", "1"], "not a number or a fraction"),
+        (["engine", "nowhere"], "neither a file nor one of the shipped"),
         (["adjust", "seven-radial", "--gap", "0.23"], "no unit"),
         (["adjust", "seven-radial", "--gap", "0.23furlong"], "not a unit"),
         (["adjust", "seven-radial", "--gap=-1mm"], "0 or more"),

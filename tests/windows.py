@@ -21,7 +21,7 @@ def open_window(qtbot: QtBot) -> Iterator[Callable[..., MainWindow]]:
     from PySide6.QtWidgets import QApplication, QStatusBar
 
     from magview.bench.state import new_bench
-    from magview.spec.library import find_magneto
+    from magview.spec.library import find_installation, find_magneto, shipped_names
     from magview.ui.model import BenchModel
     from magview.ui.theme import LIGHT
     from magview.ui.window import MainWindow
@@ -29,7 +29,8 @@ def open_window(qtbot: QtBot) -> Iterator[Callable[..., MainWindow]]:
     opened: list[MainWindow] = []
 
     def open_on(name: str = "seven-radial", size: tuple[int, int] = (1280, 720)) -> MainWindow:
-        window = MainWindow(BenchModel(new_bench(find_magneto(name))), LIGHT)
+        item = find_installation(name) if name in shipped_names("installations") else find_magneto(name)
+        window = MainWindow(BenchModel(new_bench(item)), LIGHT)
         window.resize(*size)
         window.show()
         qtbot.waitUntil(window.isVisible)

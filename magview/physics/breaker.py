@@ -140,29 +140,59 @@ def profile_radius_mm(profile: LawProfile, cam_deg: ArrayLike) -> Array:
     return np.asarray(profile.base_radius_mm + profile.lift_mm * motion(profile.law, x)[0])
 
 
-def _flank(profile: LawProfile, arms: Linkage, width_deg: float, rising: bool) -> RisingCubic:
-    """One flank: lift against minus the cam degrees between it and the top."""
-    side = -1.0 if rising else 1.0
-    x = np.linspace(0.0, 1.0, _KNOTS_PER_FLANK + 1)
-    f, v, _ = motion(profile.law, x)
-    psi = np.radians(side * (profile.dwell_deg / 2 + (1 - x) * width_deg))
-    r = profile.base_radius_mm + profile.lift_mm * f
-    # Cam-frame angles run against ψ: what meets the heel later lies further back on the cam (β = −ψ).
-    dr = side * profile.lift_mm * v / np.radians(width_deg)  # dr/dβ
+def pitch_contact(
+    arms: Linkage, beta_rad: ArrayLike, radius_mm: ArrayLike, slope_mm: ArrayLike
+) -> tuple[Array, Array, Array]:
+    """Where the heel touches the points of a cam profile given in polar form. All shapes (n,).
+
+    Parameters
+    ----------
+    arms : the linkage the cam works.
+    beta_rad : cam-frame angle β of the profile points [rad], positive with cam rotation.
+    radius_mm : radius r(β) of the profile there [mm].
+    slope_mm : its derivative dr/dβ [mm/rad].
+
+    Returns
+    -------
+    Cam angle φ [rad] at which each point touches the heel, counted from β = 0 pointing at the pivot; distance
+    R of the heel's centre from the cam's [mm]; its rate dR/dφ [mm/rad].
+
+    Notes
+    -----
+    Every point is answered as if it did touch: where φ runs backwards along the profile, the profile is hollower
+    than the heel and another point touches instead.
+    """
+    r, dr = np.asarray(radius_mm, dtype=float), np.asarray(slope_mm, dtype=float)
     rho, q = arms.heel_radius_mm, np.hypot(r, dr)
     tilt = np.arctan2(-rho * dr / q, r + rho * r / q)  # from the profile point's direction to the pitch point's
     pitch = np.hypot(rho * dr / q, r + rho * r / q)
-    alpha, alpha_top = arms.heel_angle_rad(pitch), arms.heel_angle_rad(pitch[-1])
-    phi = (alpha - alpha_top) - (tilt - psi)
-    s = arms.lift_mm(pitch)
+    alpha = arms.heel_angle_rad(pitch)
+    phi = alpha - (np.asarray(beta_rad, dtype=float) + tilt)
     # dR/dβ along the pitch curve, whose tangent is the profile's; curvature cancels.
     radial = dr * np.cos(tilt) + r * np.sin(tilt)
     d_radius = pitch * radial / (r * np.cos(tilt) - dr * np.sin(tilt))
     d, a = arms.pivot_distance_mm, arms.heel_arm_mm
     d_alpha = -(pitch**2 - d * d + a * a) / (2 * pitch**2 * d * np.sin(alpha))
-    d_gamma = pitch / (a * d * np.sin(arms.arm_angle_rad(pitch)))
     with np.errstate(divide="ignore"):
-        slope = arms.contact_arm_mm * d_gamma * d_radius / (d_alpha * d_radius - 1)
+        rate = d_radius / (d_alpha * d_radius - 1)
+    return phi, pitch, rate
+
+
+def _flank(profile: LawProfile, arms: Linkage, width_deg: float, rising: bool) -> RisingCubic:
+    """One flank: lift against minus the cam degrees between it and the top."""
+    side = -1.0 if rising else 1.0
+    x = np.linspace(0.0, 1.0, _KNOTS_PER_FLANK + 1)
+    f, v, _ = motion(profile.law, x)
+    # Cam-frame angles run against cam degrees past the top: what meets the heel later lies further back.
+    beta = -side * np.radians(profile.dwell_deg / 2 + (1 - x) * width_deg)
+    r = profile.base_radius_mm + profile.lift_mm * f
+    with np.errstate(invalid="ignore"):  # NaN where a steep flank leads out of the arm's reach: refused below
+        cam, pitch, rate = pitch_contact(arms, beta, r, side * profile.lift_mm * v / np.radians(width_deg))
+        s, gamma = arms.lift_mm(pitch), arms.arm_angle_rad(pitch)
+    s[0] = 0.0  # the base circle, to the last bit
+    phi = cam - arms.heel_angle_rad(pitch[-1])
+    d_gamma = pitch / (arms.heel_arm_mm * arms.pivot_distance_mm * np.sin(gamma))
+    slope = arms.contact_arm_mm * d_gamma * rate
     u, s, m = _outermost(-side * np.degrees(phi), s, -side * np.radians(slope))
     return RisingCubic(u, s, m)
 
@@ -181,10 +211,11 @@ def _outermost(u: Array, s: Array, slope: Array) -> tuple[Array, Array, Array]:
     envelope = np.where(u > u[-1], s[-1], envelope)
     hidden = float((np.maximum(envelope, s) - s).max())
     if not hidden <= MAX_UNDERCUT_MM:
+        missed = f"{hidden:.3g} mm of lift" if np.isfinite(hidden) else "a part of it altogether"
         raise SpecError(
             f"breaker.heel_radius_mm is too large for the hollow of the cam's flank: the heel rides over it and "
-            f"misses {hidden:.3g} mm of lift, of which at most {MAX_UNDERCUT_MM:g} is allowed; a smaller heel, a "
-            f"longer rise or fall, or another law would fit"
+            f"misses {missed}, where at most {MAX_UNDERCUT_MM:g} mm is allowed; a smaller heel, a longer rise or "
+            f"fall, or another law would fit"
         )
     keep = [len(u) - 1]
     for i in range(len(u) - 2, -1, -1):

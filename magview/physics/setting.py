@@ -164,7 +164,10 @@ class InternalTiming:
     def lift_mm(self, rotor_deg: ArrayLike, backplate_deg: float) -> Array:
         """Contact lift over the base circle as new [mm] at rotor angles [deg], any shape, wear included."""
         cam = self.ratio * np.asarray(rotor_deg, dtype=float)[..., None] - backplate_deg - self.peaks_deg
-        cam = (cam + 180.0) % 360.0 - 180.0
+        # Cut the turn half-way round the base circle: a single wide lobe may reach more than 180° to one side.
+        before, after = self.curve.reach_deg
+        middle = (after - before) / 2
+        cam = (cam - middle + 180.0) % 360.0 - 180.0 + middle
         # The lobe that lifts most at this angle carries the heel.
         return np.asarray((self.curve.lift_mm(cam) * self.scale).max(axis=-1) - self.wear_lift_mm)
 
@@ -219,7 +222,8 @@ class InternalTiming:
 
     def _solve(self, gap_mm: float) -> tuple[float, float]:
         stop = float(self.curve.top_mm + self.lift_errors_mm[0] - self.wear_lift_mm - gap_mm)
-        level = (stop + self.wear_lift_mm) / self.scale[0]
+        # A gap of 0 is the very top, which the last bit must not overshoot.
+        level = min(float((stop + self.wear_lift_mm) / self.scale[0]), self.curve.top_mm)
         before = float(self.curve.before_top_deg(level if level > 0 else np.nan))
         backplate = self.ratio * self.places_deg[0] - self.peaks_deg[0] + before
         return float(backplate), self._screw_at(stop)
@@ -241,12 +245,10 @@ class InternalTiming:
         """The gap nearest to the one asked for within plate, screw and lift; NaN if none."""
         # Plate: opening at the E-gap with the plate at b asks for the lift found r before the top.
         target = self.peaks_deg[0] - self.ratio * self.places_deg[0]
-        levels = [
-            float(self.scale[0] * self.curve.lift_mm(-max(0.0, target + b))) - self.wear_lift_mm
-            for b in self.magneto.backplate.range_deg
-        ]
-        if all(target + b <= 0 for b in self.magneto.backplate.range_deg):
-            return np.nan
+        before = [target + b for b in self.magneto.backplate.range_deg]
+        if before[1] < self.curve.before_top_deg(self.curve.top_mm) or before[0] > self.curve.reach_deg[0]:
+            return np.nan  # the whole slot lies on the lobe's dwell or past it, or short of its foot
+        levels = [float(self.scale[0] * self.curve.lift_mm(-max(0.0, x))) - self.wear_lift_mm for x in before]
         low_s, high_s = self.magneto.contact_screw.range_deg
         # The eccentric's extremes may lie inside its travel, at odd quarter turns.
         quarters = [90.0 * q for q in range(ceil(low_s / 90.0), floor(high_s / 90.0) + 1) if q % 2]

@@ -10,6 +10,11 @@ from pydantic import BaseModel, ConfigDict, Field
 class SpecError(ValueError):
     """A file or a value that cannot be used; its text is one sentence: what, where, what is allowed."""
 
+    def __init__(self, text: str) -> None:
+        # What a file holds may be quoted: no line breaks, control signs or broken characters, and no endless lists.
+        shown = "".join(c if c.isprintable() else "\ufffd" for c in text)
+        super().__init__(shown if len(shown) <= 600 else f"{shown[:599]}…")
+
 
 class Model(BaseModel):
     """Base of all file models. Numbers are strict: "10" and true are not numbers, NaN and infinity neither."""

@@ -10,6 +10,7 @@ import re
 import stat
 import tempfile
 import typing
+from collections import Counter
 from pathlib import Path
 from typing import Any, TypeVar
 
@@ -55,6 +56,14 @@ def read_installation(path: Path) -> Installation:
     return validate(Installation, data, path.name)
 
 
+def read_bench_item(path: Path) -> Magneto | Installation:
+    """Read a magneto or an installation, whichever the file says it is; anything else is refused as no magneto."""
+    data = read_json(path)
+    if isinstance(data, dict) and str(data.get("format")).startswith("magview-installation/"):
+        return read_installation(path)
+    return validate(Magneto, data, path.name)
+
+
 def read_json(path: Path) -> Any:
     """Read JSON with lists as tuples.
 
@@ -63,7 +72,7 @@ def read_json(path: Path) -> Any:
     """
     try:
         if not stat.S_ISREG(path.stat().st_mode):
-            raise SpecError(f"{path.name}: this is not a file")
+            raise ValueError("it is not a file")
         with path.open("rb") as file:
             raw = file.read(MAX_BYTES + 1)
     except (OSError, ValueError) as error:
@@ -72,7 +81,7 @@ def read_json(path: Path) -> Any:
     if len(raw) > MAX_BYTES:
         raise SpecError(f"{path.name}: is larger than {MAX_BYTES / 1e6:g} MB, the most that is read")
     try:
-        return _tuples(json.loads(raw.decode("utf-8-sig"), object_pairs_hook=_no_repeats))
+        return _tuples(json.loads(raw.decode("utf-8-sig"), object_pairs_hook=_no_repeats, parse_int=_integer))
     except UnicodeDecodeError as error:
         raise SpecError(f"{path.name}: is not a text file (byte {error.start} is not UTF-8)") from error
     except json.JSONDecodeError as error:
@@ -86,10 +95,14 @@ def read_json(path: Path) -> Any:
 def _no_repeats(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
     result = dict(pairs)
     if len(result) != len(pairs):
-        names = [name for name, _ in pairs]
-        repeated = next(name for name in names if names.count(name) > 1)
+        repeated = Counter(name for name, _ in pairs).most_common(1)[0][0]
         raise ValueError(f"“{repeated[:40]}” is given twice in one place; give it once")
     return result
+
+
+def _integer(digits: str) -> int | float:
+    # Python refuses whole numbers of thousands of digits in words of its own; as infinity the field is named.
+    return int(digits) if len(digits) <= 400 else float(digits)
 
 
 def _tuples(value: Any) -> Any:
@@ -146,7 +159,12 @@ def _sentence(model: type[Model], error: ErrorDetails) -> str:
         return f"{field[:80]} is not a known name ({hint})"
     if error["type"] in ("union_tag_not_found", "union_tag_invalid"):
         tags = " or ".join(f'"{t}"' for t in sorted(_UNION_TAGS[str(path[-1])]))
-        return f"{field}.kind must be {tags}"
+        found = error["input"].get("kind") if isinstance(error["input"], dict) else None
+        return (
+            f"{field}.kind is {_show(found)}; it must be {tags}"
+            if found is not None
+            else f"{field}.kind is missing; it must be {tags}"
+        )
     return f"{field} is {_show(error['input'])}; it must {_allowed(error, path)}"
 
 
@@ -162,6 +180,7 @@ _ALLOWED = {
     "int_from_float": "be a whole number",
     "int_parsing_size": "be a whole number",
     "string_type": "be text",
+    "string_unicode": "be text without broken characters",
     "string_too_short": "have at least {min_length} characters",
     "string_too_long": "have at most {max_length} characters",
     "bool_type": "be true or false",
@@ -179,7 +198,7 @@ def _allowed(error: ErrorDetails, path: tuple[int | str, ...]) -> str:
     unit = next((text for suffix, text in _UNITS.items() if name.endswith(suffix)), "")
     template = _ALLOWED.get(error["type"])
     if template is None:
-        return error["msg"][0].lower() + error["msg"][1:]
+        return error["msg"].removeprefix("Input should ")
     return template.format(unit=unit, **error.get("ctx", {})).replace("'", '"')
 
 

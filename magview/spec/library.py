@@ -47,6 +47,11 @@ def find_installation(name: str) -> Installation:
     return _find(name, "installations", read_installation)
 
 
+def shipped_installation_of(magneto: str) -> str | None:
+    """Short name of a shipped installation of a shipped magneto, the left one where there are two."""
+    return next((n for n in shipped_names("installations") if n.startswith(f"{magneto}-")), None)
+
+
 def _find(name: str, kind: Kind, read: Callable[[Path], T]) -> T:
     if name in shipped_names(kind):
         return read(resources() / kind / f"{name}.json")

@@ -20,7 +20,7 @@ _LENGTH_UNITS = {
 }
 _ANGLE_UNITS = {"°": 1.0, "deg": 1.0}
 # Both decimal signs are taken: half of the mechanics' keyboards have a comma on the number pad.
-_QUANTITY = re.compile(r"\s*([-+−]?(?:\d+(?:[.,]\d*)?|[.,]\d+))\s*([^\s\d.,]*)\s*")
+_QUANTITY = re.compile(r"\s*([-+−]?(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:[eE][-+]?\d+)?)\s*([^\s\d.,]*)\s*")
 
 
 def _parse(text: str, units: dict[str, float], default: str | None, example: str, what: str) -> float:

@@ -10,19 +10,20 @@ from PySide6.QtCore import QMessageLogContext, QTimer, QtMsgType, qInstallMessag
 from PySide6.QtWidgets import QApplication
 
 from magview.bench.state import new_bench
+from magview.spec.engine import Installation
 from magview.spec.magneto import Magneto
 from magview.ui.model import BenchModel
 from magview.ui.window import MainWindow
 
 
-def run(magneto: Magneto) -> int:
-    """Open the window on a magneto and stay until it is closed; returns the exit code."""
+def run(item: Magneto | Installation) -> int:
+    """Open the window on a magneto, alone or on its engine, and stay until it is closed; returns the exit code."""
     qInstallMessageHandler(_message)
     app = QApplication.instance() or QApplication(sys.argv[:1])
     assert isinstance(app, QApplication)
     app.setApplicationName("magview")
     app.setApplicationDisplayName("magview")
-    window = MainWindow(BenchModel(new_bench(magneto)))
+    window = MainWindow(BenchModel(new_bench(item)))
     window.show()
     # Ctrl+C in the terminal ends the program; Python only sees it while Python code runs.
     signal.signal(signal.SIGINT, signal.SIG_DFL)

@@ -5,28 +5,28 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from PySide6.QtCore import QEvent, QPointF, QRectF, Qt, Signal
+from PySide6.QtCore import QPointF, QRectF, Qt, Signal
 from PySide6.QtGui import (
     QColor,
     QFontMetricsF,
     QKeyEvent,
     QMouseEvent,
     QPainter,
-    QPaintEvent,
     QPen,
     QResizeEvent,
     QWheelEvent,
 )
-from PySide6.QtWidgets import QFrame, QGraphicsView, QWidget
+from PySide6.QtWidgets import QWidget
 
 from magview.bench.breaker_end import PARENTS, BreakerEnd, breaker_end, pose
 from magview.bench.labels import arrange
 from magview.bench.shapes import Point
 from magview.bench.state import Action, BenchState, TurnBackplate, TurnRotor, TurnScrew
-from magview.bench.words import breaker_end_sense, turning_word
+from magview.bench.words import breaker_end_sense, direction_word
 from magview.spec.units import format_angle, format_length
 from magview.ui.model import BenchModel
 from magview.ui.picture import PictureScene
+from magview.ui.picture_view import PictureView, bearing_about
 from magview.ui.theme import Theme
 
 HANDS = {"rotor": "rotor", "plate": "backplate", "screw": "contact screw"}
@@ -37,30 +37,6 @@ _PLATE_PARTS = {"backplate", "breaker arm", "heel", "contacts", "lock screw", "p
 
 _STEPS = {"rotor": 1.0, "plate": 0.25, "screw": 1.0}
 """Arrow-key and wheel steps [deg]; a tenth of it with Shift."""
-
-
-class PictureView(QGraphicsView):
-    """A still view of a picture scene: antialiased, no scroll bars, fitted by its owner."""
-
-    def __init__(self, scene: PictureScene, parent: QWidget | None = None) -> None:
-        super().__init__(scene, parent)
-        self.setRenderHint(QPainter.RenderHint.Antialiasing)
-        # The words over the picture are painted with it, so that none is left behind when it turns.
-        self.setViewportUpdateMode(QGraphicsView.ViewportUpdateMode.FullViewportUpdate)
-        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setFrameShape(QFrame.Shape.NoFrame)
-
-    def paintEvent(self, event: QPaintEvent) -> None:
-        """Paint the scene, then the words over it in the widget's own pixels."""
-        super().paintEvent(event)
-        painter = QPainter(self.viewport())
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        self.paint_words(painter)
-        painter.end()
-
-    def paint_words(self, painter: QPainter) -> None:
-        """What stands over the picture, in pixels."""
 
 
 @dataclass
@@ -88,7 +64,7 @@ class BreakerView(PictureView):
         self._drag: _Drag | None = None
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMouseTracking(True)
-        self.setMinimumSize(300, 300)
+        self.setMinimumSize(220, 220)
         self.setAccessibleName("Breaker end of the magneto")
         self.show_state(model.state)
         model.changed.connect(self.show_state)
@@ -154,7 +130,18 @@ class BreakerView(PictureView):
             self.hand_changed.emit(hand)
 
     def _way(self, state: BenchState) -> str:
-        return turning_word(1, state.magneto.rotation, "breaker end")
+        return direction_word(1, state.magneto.rotation, "breaker end")
+
+    def _head(self) -> str:
+        return f"Breaker end · turns {self._way(self._model.state)}"
+
+    def _foot(self) -> str:
+        ratio = self._model.state.magneto.cam.turns_per_rotor_turn
+        if self.drawing.plain:
+            return "Arm and heel in plain proportions: this magneto's file gives only the measured lift."
+        if ratio != 1.0:
+            return f"Cam on the distributor shaft, {ratio:.4g} turn a rotor turn; drawn on the rotor's axis."
+        return "Rotor and pole shoes are diagrammatic; cam, arm, contacts and marks are to scale."
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Keep the picture whole and in true proportion."""
@@ -166,13 +153,13 @@ class BreakerView(PictureView):
             return
         e = self._drawing.extent_mm
         self.setSceneRect(QRectF(-2 * e, -2 * e, 4 * e, 4 * e))
-        line = QFontMetricsF(self.font()).height()
+        head, foot = self.words_height(self._head()), self.words_height(self._foot())
         width, height = self.viewport().width(), self.viewport().height()
         margin = 2 * self._name_width() if self._names_fit() else 0.0
-        size = max(40.0, min(width - margin, height - 3.2 * line))
+        size = max(40.0, min(width - margin, height - head - foot))
         self.resetTransform()
         self.scale(size / (2 * e), size / (2 * e))
-        self.centerOn(0.0, 0.3 * line * (2 * e) / size)
+        self.centerOn(0.0, (foot - head) / 2 * (2 * e) / size)
 
     def _name_width(self) -> float:
         return QFontMetricsF(self.font()).horizontalAdvance("contact screw  ") + 8.0
@@ -187,27 +174,12 @@ class BreakerView(PictureView):
         """Viewpoint, scales, pole letters and the names of the parts."""
         state, drawing = self._model.state, self.drawing
         metrics = QFontMetricsF(self.font())
-        painter.setFont(self.font())
-        painter.setPen(QColor(self._theme.text))
-        line = metrics.height()
-        head = f"Seen from the breaker end · turns {self._way(state)}"
-        painter.drawText(QPointF(8, line), head)
-        painter.setPen(QColor(self._theme.faint))
-        note = "Rotor and pole shoes are diagrammatic; cam, arm, contacts and marks are to scale."
-        if drawing.plain:
-            note = "Arm and heel in plain proportions: this magneto's file gives only the measured lift."
-        elif state.magneto.cam.turns_per_rotor_turn != 1.0:
-            ratio = state.magneto.cam.turns_per_rotor_turn
-            note = f"Cam on the distributor shaft, {ratio:.4g} turn a rotor turn; drawn on the rotor's axis."
-        foot = QRectF(8, self.viewport().height() - 2 * line - 3, self.viewport().width() - 16, 2 * line)
-        painter.drawText(foot, Qt.AlignmentFlag.AlignBottom | Qt.TextFlag.TextWordWrap, note)
+        self.paint_head(painter, self._head(), self._theme)
+        self.paint_foot(painter, self._foot(), self._theme)
         self._paint_rotor_words(painter, state, drawing)
         if self._names_fit():
             self._paint_names(painter, drawing, metrics)
-        if self.hasFocus():
-            painter.setPen(QPen(QColor(self._theme.hand), 2))
-            painter.setBrush(Qt.BrushStyle.NoBrush)
-            painter.drawRect(self.viewport().rect().adjusted(1, 1, -1, -1))
+        self.paint_focus(painter, self._theme)
 
     def _paint_rotor_words(self, painter: QPainter, state: BenchState, drawing: BreakerEnd) -> None:
         sense, r = breaker_end_sense(state.magneto), drawing.extent_mm / 1.56
@@ -264,7 +236,7 @@ class BreakerView(PictureView):
             hand = self._hand_at(event.position())
             self.viewport().setCursor(Qt.CursorShape.OpenHandCursor if hand else Qt.CursorShape.ArrowCursor)
             return
-        bearing = _bearing(self._drag.centre, self.mapToScene(event.position().toPoint()))
+        bearing = bearing_about(self._drag.centre, self.mapToScene(event.position().toPoint()))
         moved = (bearing - self._drag.last_bearing + 180.0) % 360.0 - 180.0
         self._drag.last_bearing = bearing
         self._drag.value += moved * self._drag.per_bearing
@@ -296,16 +268,6 @@ class BreakerView(PictureView):
         else:
             super().keyPressEvent(event)
 
-    def focusInEvent(self, event: QEvent) -> None:
-        """Show where the keyboard is."""
-        super().focusInEvent(event)  # type: ignore[arg-type]
-        self.viewport().update()
-
-    def focusOutEvent(self, event: QEvent) -> None:
-        """Show that the keyboard has gone."""
-        super().focusOutEvent(event)  # type: ignore[arg-type]
-        self.viewport().update()
-
     def _step(self, steps: float, fine: bool) -> None:
         value = _value(self._model.state, self._hand) + steps * _STEPS[self._hand] * (0.1 if fine else 1.0)
         self._model.send(_turn(self._hand, value))
@@ -331,12 +293,8 @@ class BreakerView(PictureView):
             if shape is not None and shape.group == "cam":
                 # Held by the cam, the rotor turns by what the gears make of it.
                 per_bearing = sense / state.magneto.cam.turns_per_rotor_turn
-        bearing = _bearing(centre, self.mapToScene(position.toPoint()))
+        bearing = bearing_about(centre, self.mapToScene(position.toPoint()))
         return _Drag(hand, centre, bearing, _value(state, hand), per_bearing)
-
-
-def _bearing(centre: QPointF, point: QPointF) -> float:
-    return math.degrees(math.atan2(point.x() - centre.x(), centre.y() - point.y()))
 
 
 def _value(state: BenchState, hand: str) -> float:

@@ -4,15 +4,16 @@ from __future__ import annotations
 
 import math
 
-from PySide6.QtCore import QLineF, QPointF, Qt
+from PySide6.QtCore import QLineF, QPointF
 from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPen, QResizeEvent
 from PySide6.QtWidgets import QWidget
 
 from magview.bench.breaker_end import pose
 from magview.bench.state import BenchState
 from magview.spec.units import format_length
-from magview.ui.breaker_view import BreakerView, PictureView
+from magview.ui.breaker_view import BreakerView
 from magview.ui.model import BenchModel
+from magview.ui.picture_view import PictureView
 from magview.ui.theme import Theme
 
 _FACE_SHARE = 0.5
@@ -88,11 +89,9 @@ class ContactView(PictureView):
     def paint_words(self, painter: QPainter) -> None:
         """The gap's measure between the faces, the scale, and whether the contacts are open."""
         metrics = QFontMetricsF(self.font())
-        painter.setFont(self.font())
         gap = pose(self._model.state).gap_mm
         state = "Contacts closed" if gap <= 0 else f"Contacts open {format_length(gap, self._inches)}"
-        painter.setPen(QColor(self._theme.text))
-        self._paint_heading(painter, metrics, f"{state} · breaker end, magnified")
+        self.paint_head(painter, f"{state} · breaker end, magnified", self._theme)
         fixed, moving = self.faces()
         side = self.pixels_per_mm() * self._breaker.drawing.contact_half_mm + 14
         painter.setPen(QPen(QColor(self._theme.text), 1.4))
@@ -107,25 +106,8 @@ class ContactView(PictureView):
         text = format_length(gap, self._inches)
         room = self.viewport().width() - x - 16
         left = x + 12 if metrics.horizontalAdvance(text) < room else x - 12 - metrics.horizontalAdvance(text)
-        self._paint_on_paper(painter, metrics, QPointF(left, middle + metrics.ascent() / 2 - 1), text)
+        self.paint_on_paper(painter, QPointF(left, middle + metrics.ascent() / 2 - 1), text, self._theme)
         self._paint_scale(painter, metrics)
-
-    def _paint_heading(self, painter: QPainter, metrics: QFontMetricsF, text: str) -> None:
-        wide = self.viewport().width() - 16.0
-        self._paint_on_paper(
-            painter,
-            metrics,
-            QPointF(8, metrics.height()),
-            metrics.elidedText(text, Qt.TextElideMode.ElideRight, wide),
-        )
-
-    def _paint_on_paper(self, painter: QPainter, metrics: QFontMetricsF, at: QPointF, text: str) -> None:
-        """Words that stay readable whatever part lies behind them."""
-        box = metrics.boundingRect(text).translated(at).adjusted(-4, -1, 4, 1)
-        paper = QColor(self._theme.paper)
-        paper.setAlpha(225)
-        painter.fillRect(box, paper)
-        painter.drawText(at, text)
 
     def _paint_scale(self, painter: QPainter, metrics: QFontMetricsF) -> None:
         length = 0.254 if self._inches else 0.5
@@ -136,4 +118,4 @@ class ContactView(PictureView):
         painter.drawLine(QLineF(10, y, 10 + wide, y))
         for x in (10.0, 10.0 + wide):
             painter.drawLine(QLineF(x, y - 4, x, y + 4))
-        self._paint_on_paper(painter, metrics, QPointF(18 + wide, y + metrics.ascent() / 2 - 2), text)
+        self.paint_on_paper(painter, QPointF(18 + wide, y + metrics.ascent() / 2 - 2), text, self._theme)

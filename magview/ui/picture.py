@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QGraphicsItem, QGraphicsPathItem, QGraphicsScene
 from magview.bench.shapes import Array, Point, Shape
 from magview.ui.theme import Theme
 
-_WIDE = {"mark": 1.8, "index": 1.8, "straightedge": 1.4, "spring": 2.4, "scale": 1.0}
+_WIDE = {"mark": 1.8, "index": 1.8, "straightedge": 1.4, "spring": 2.4, "scale": 1.0, "paint": 3.2}
 _THIN = 1.1
 
 
@@ -75,6 +75,10 @@ class PictureScene(QGraphicsScene):
                 pen.setStyle(Qt.PenStyle.DashLine)
             item.setPen(pen)
             item.setBrush(QBrush(fill) if shape.filled else QBrush(Qt.BrushStyle.NoBrush))
+
+    def move(self, group: str, point: Point) -> None:
+        """Put a group's zero at a point [mm, y up]."""
+        self._groups[group].setPos(QPointF(point[0], -point[1]))
 
     def turn(self, turns_deg: dict[str, float]) -> None:
         """Turn each group to its bearing [deg clockwise], as Qt's own rotation is."""

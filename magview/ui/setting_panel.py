@@ -76,6 +76,8 @@ class SettingPanel(QWidget):
         self.rotor = AngleSpin(1.0, -ROTOR_LIMIT_DEG, ROTOR_LIMIT_DEG)
         self.plate = AngleSpin(0.25, -1.0, 1.0)
         self.screw = AngleSpin(1.0, -1.0, 1.0)
+        # Its hint asks for room for a million degrees.
+        self.rotor.setMinimumWidth(self.fontMetrics().horizontalAdvance("+0000.00°") + 34)
         self.rotor.setToolTip("From the neutral before No. 1 fires, positive as it turns in service")
         self.plate.setToolTip("Positive with cam rotation; it stops at the end of its slot")
         self.screw.setToolTip("Positive brings the contacts closer")
@@ -112,7 +114,7 @@ class SettingPanel(QWidget):
             (
                 ("opens", "Contacts open at"),
                 ("error", "From the E-gap"),
-                ("mark", "Straightedge from rim mark"),
+                ("mark", "Straightedge off mark"),
                 ("gap", "Largest gap"),
                 ("dwell", "Closed for (dwell)"),
             )
@@ -217,6 +219,7 @@ class SettingPanel(QWidget):
     def _show_readings(self, state: BenchState, result: Readings) -> None:
         tolerance = state.magneto.marks.tolerance_mm
         low, high = (format_length(v, self._inches) for v in state.magneto.gap_limits_mm)
+        low = low.split()[0]  # the unit stands once, after the upper limit
         error, gap = float(result.e_gap_error_deg[0]), float(result.max_gap_mm[0])
         late = "late" if error > 0 else "early"
         never = "never" if error != error else ""
@@ -227,8 +230,8 @@ class SettingPanel(QWidget):
         self._values["mark"].setText(_signed_length(float(result.mark_offset_mm), self._inches))
         self._values["gap"].setText(format_length(gap, self._inches))
         self._values["dwell"].setText(format_angle(result.dwell_deg[0]))
-        self._verdict("mark", bool(result.timing_ok[0]), f"limit ±{format_length(tolerance, self._inches)}")
-        self._verdict("gap", bool(result.gap_ok[0]), f"{low} to {high}")
+        self._verdict("mark", bool(result.timing_ok[0]), f"±{format_length(tolerance, self._inches)}")
+        self._verdict("gap", bool(result.gap_ok[0]), f"{low}–{high}")
         self._show_overall(state, result)
 
     def _show_overall(self, state: BenchState, result: Readings) -> None:

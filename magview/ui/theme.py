@@ -71,6 +71,12 @@ LIGHT = Theme(
         "mark": ("#16191d", "#16191d"),
         "scale": ("#16191d", "#3a4148"),
         "straightedge": ("#000000", "#8a2be2"),
+        "drive-flange": ("#cfd6dd", "#3a4148"),
+        "disc": ("#efe6c8", "#5c4d16"),
+        "magneto-flange": ("#b9cbb8", "#2f4a2e"),
+        "paint": ("#000000", "#c0261c"),
+        "timing-disc": ("#ffffff", "#3a4148"),
+        "pointer": ("#16191d", "#16191d"),
     },
 )
 
@@ -110,6 +116,12 @@ DARK = Theme(
         "mark": ("#f2f4f7", "#f2f4f7"),
         "scale": ("#f2f4f7", "#cfd5db"),
         "straightedge": ("#ffffff", "#d3a6ff"),
+        "drive-flange": ("#4b535c", "#dfe3e8"),
+        "disc": ("#474026", "#eadca0"),
+        "magneto-flange": ("#37503a", "#c4e3c3"),
+        "paint": ("#ffffff", "#ff8177"),
+        "timing-disc": ("#26292d", "#cfd5db"),
+        "pointer": ("#f2f4f7", "#f2f4f7"),
     },
 )
 

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtCore import Qt
-from PySide6.QtGui import QAction, QActionGroup, QKeySequence
+from PySide6.QtCore import QEvent, QObject, Qt
+from PySide6.QtGui import QAction, QActionGroup, QKeySequence, QResizeEvent
 from PySide6.QtWidgets import (
     QApplication,
     QComboBox,
@@ -17,21 +17,27 @@ from PySide6.QtWidgets import (
     QMessageBox,
     QScrollArea,
     QSplitter,
+    QTabWidget,
     QToolBar,
+    QWidget,
 )
 
 from magview import __version__
-from magview.bench.state import BenchState, PlaceMagneto
+from magview.bench.state import BenchState, PlaceInstallation, PlaceMagneto
 from magview.spec.base import SpecError
-from magview.spec.files import read_magneto, write_model
-from magview.spec.library import find_magneto, shipped_names
+from magview.spec.files import read_bench_item, write_model
+from magview.spec.library import find_installation, find_magneto, shipped_installation_of, shipped_names
+from magview.spec.magneto import Magneto
 from magview.ui.breaker_view import BreakerView
 from magview.ui.contact_view import ContactView
+from magview.ui.crank_view import CrankView
+from magview.ui.drive_view import DriveView
 from magview.ui.model import BenchModel
 from magview.ui.setting_panel import CAUTION, SettingPanel
 from magview.ui.theme import THEMES, Theme, dress, system_theme
+from magview.ui.timing_panel import TimingPanel
 
-_FILTER = "Magneto files (*.json);;All files (*)"
+_FILTER = "Magneto and installation files (*.json);;All files (*)"
 
 
 class MainWindow(QMainWindow):
@@ -44,7 +50,11 @@ class MainWindow(QMainWindow):
         model.setParent(self)
         self.breaker = BreakerView(model, self._theme)
         self.contact = ContactView(model, self.breaker, self._theme)
+        self.drive = DriveView(model, self._theme)
+        self.crank = CrankView(model, self._theme)
         self.panel = SettingPanel(model, self._theme)
+        self.timing = TimingPanel(model, self._theme)
+        self.timing.previewed.connect(self.drive.preview)
         self._lay_out()
         self._build_actions()
         self._apply_theme()
@@ -55,31 +65,25 @@ class MainWindow(QMainWindow):
     # -------------------------------------------------------------- building
 
     def _lay_out(self) -> None:
-        pictures = QSplitter(Qt.Orientation.Vertical)
-        pictures.addWidget(self.breaker)
-        pictures.addWidget(self.contact)
-        pictures.setStretchFactor(0, 4)
-        pictures.setStretchFactor(1, 1)
-        pictures.setCollapsible(0, False)
-        scroll = QScrollArea()
-        scroll.setWidget(self.panel)
-        scroll.setWidgetResizable(True)
-        scroll.setFrameShape(QScrollArea.Shape.NoFrame)
-        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        scroll.setMinimumWidth(self.panel.minimumSizeHint().width() + scroll.verticalScrollBar().sizeHint().width())
-        split = QSplitter(Qt.Orientation.Horizontal)
-        split.addWidget(pictures)
-        split.addWidget(scroll)
-        split.setStretchFactor(0, 1)
-        split.setStretchFactor(1, 0)
-        split.setCollapsible(0, False)
-        split.setCollapsible(1, False)
-        self.setCentralWidget(split)
-        self.resize(1180, 680)
+        self.tabs = QTabWidget()
+        self.tabs.setDocumentMode(True)
+        for panel, title in ((self.panel, "&Internal timing"), (self.timing, "Timing to the en&gine")):
+            self.tabs.addTab(_TallPanel(panel), title)
+        self.split = QSplitter(Qt.Orientation.Horizontal)
+        self.split.addWidget(_column(self.breaker, self.contact))
+        self.split.addWidget(_column(self.drive, self.crank))
+        self.split.addWidget(self.tabs)
+        for i, stretch in enumerate((3, 2, 0)):
+            self.split.setStretchFactor(i, stretch)
+            self.split.setCollapsible(i, False)
+        self.setCentralWidget(self.split)
+        self.tabs.currentChanged.connect(self._emphasise)
+        self.resize(1280, 720)
+        self._emphasise(0)
 
     def _build_actions(self) -> None:
         files, view, help_menu = (self.menuBar().addMenu(t) for t in ("&File", "&View", "&Help"))
-        self._act(files, "&Open magneto…", self.open_file, QKeySequence.StandardKey.Open)
+        self._act(files, "&Open magneto or installation…", self.open_file, QKeySequence.StandardKey.Open)
         self._act(files, "&Save magneto as…", self.save_file, QKeySequence.StandardKey.SaveAs)
         files.addSeparator()
         self._act(files, "&Quit", self.close, QKeySequence.StandardKey.Quit)
@@ -153,32 +157,44 @@ class MainWindow(QMainWindow):
         app = QApplication.instance()
         assert isinstance(app, QApplication)
         dress(app, self._theme)
-        for view in (self.breaker, self.contact, self.panel):
+        for view in (self.breaker, self.contact, self.drive, self.crank, self.panel, self.timing):
             view.set_theme(self._theme)
+
+    def _emphasise(self, tab: int) -> None:
+        """Give the picture that the work is on the larger share."""
+        panel = self.tabs.minimumSizeHint().width()
+        room = max(0, self.split.width() - panel)
+        share = 0.62 if tab == 0 else 0.38
+        self.split.setSizes([round(room * share), round(room * (1 - share)), panel])
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Share the width anew."""
+        super().resizeEvent(event)
+        self._emphasise(self.tabs.currentIndex())
 
     # -------------------------------------------------------------- doing
 
     def place(self, name: str) -> None:
-        """Put a shipped magneto, or one from a file, on the bench; a bad file is refused in one sentence."""
-        try:
-            magneto = find_magneto(name)
-        except SpecError as error:
-            self._refuse(str(error))
-            return
-        self.model.send(PlaceMagneto(magneto))
+        """Put a shipped magneto on the bench, on its shipped engine."""
+        installation = shipped_installation_of(name)
+        if installation is None:
+            self.model.send(PlaceMagneto(find_magneto(name)))
+        else:
+            self.model.send(PlaceInstallation(find_installation(installation)))
 
     def open_file(self) -> None:
         """Ask for a file and put it on the bench."""
-        path, _ = QFileDialog.getOpenFileName(self, "Open a magneto", "", _FILTER)
+        path, _ = QFileDialog.getOpenFileName(self, "Open a magneto or an installation", "", _FILTER)
         if path:
             self.open_path(Path(path))
 
     def open_path(self, path: Path) -> None:
-        """Put the magneto of a file on the bench, or say in one sentence why not; the old one then stays."""
+        """Put a file's magneto or installation on the bench, or say in one sentence why not."""
         refusals: list[str] = []
         self.model.refused.connect(refusals.append)
         try:
-            self.model.send(PlaceMagneto(read_magneto(path)))
+            item = read_bench_item(path)
+            self.model.send(PlaceMagneto(item) if isinstance(item, Magneto) else PlaceInstallation(item))
         except SpecError as error:
             refusals.append(str(error))
         finally:
@@ -223,9 +239,46 @@ class MainWindow(QMainWindow):
         self.place(self.magnetos.itemData(index))
 
     def _unit_chosen(self, index: int) -> None:
-        for view in (self.breaker, self.contact, self.panel):
+        for view in (self.breaker, self.contact, self.crank, self.panel, self.timing):
             view.set_inches(index == 1)
 
     def _theme_chosen(self, action: QAction) -> None:
         self._theme = THEMES[action.data()]
         self._apply_theme()
+
+
+class _TallPanel(QScrollArea):
+    """A panel that scrolls up and down only: it is always as wide as its words need."""
+
+    def __init__(self, panel: QWidget) -> None:
+        super().__init__()
+        self._panel = panel
+        self.setWidget(panel)
+        self.setWidgetResizable(True)
+        self.setFrameShape(QScrollArea.Shape.NoFrame)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        panel.installEventFilter(self)
+        self._widen()
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Words have changed: give them the width they need."""
+        if event.type() == QEvent.Type.LayoutRequest:
+            self._widen()
+        return super().eventFilter(watched, event)
+
+    def _widen(self) -> None:
+        needed = self._panel.minimumSizeHint().width() + self.verticalScrollBar().sizeHint().width()
+        # It never shrinks again, so that the pictures do not jump while numbers change.
+        self.setMinimumWidth(max(self.minimumWidth(), needed))
+
+
+def _column(upper: QWidget, lower: QWidget) -> QSplitter:
+    """Two pictures one above the other, the upper one the larger."""
+    column = QSplitter(Qt.Orientation.Vertical)
+    column.addWidget(upper)
+    column.addWidget(lower)
+    column.setStretchFactor(0, 5)
+    column.setStretchFactor(1, 2)
+    column.setSizes([500, 200])
+    column.setCollapsible(0, False)
+    return column

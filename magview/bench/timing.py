@@ -1,0 +1,73 @@
+"""What a bench state says of the timing to the engine: errors, verdicts, plan, synchronising."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from magview.bench.state import BenchState, Side, firing_btdc_deg
+from magview.physics.coupling import Move, Synchronising, plan, synchronise
+from magview.physics.engine import piston_drop_mm
+
+
+@dataclass(frozen=True)
+class TimingError:
+    """How far a magneto fires from where it is wanted, three ways; positive = early."""
+
+    crank_deg: float
+    rotor_deg: float
+    piston_mm: float
+    """Piston of No. 1 between the two places; positive = it fires with the piston further down."""
+
+
+def timing_error(state: BenchState, side: Side) -> TimingError | None:
+    """The error of one magneto now; None where the contacts never open and close."""
+    engaged = state.engaged
+    fires = firing_btdc_deg(state, side)
+    if engaged is None or math.isnan(fires):
+        return None
+    wanted = (engaged.left if side == "left" else engaged.right).wanted_btdc_deg
+    drop = piston_drop_mm(engaged.installation.engine, [-fires, -wanted])
+    return TimingError(fires - wanted, (fires - wanted) * engaged.ratio, float(drop[0] - drop[1]))
+
+
+def timing_verdict(state: BenchState, side: Side) -> bool:
+    """Whether one magneto fires within the engine's tolerance of where it is wanted."""
+    error = timing_error(state, side)
+    if error is None or state.engaged is None:
+        return False
+    # A hair of slack: a reading at the very limit must not fail for the last bit.
+    return abs(error.crank_deg) <= state.engaged.installation.engine.timing_tolerance_deg + 1e-9
+
+
+def timing_plan(state: BenchState, side: Side, most: int = 12) -> list[Move]:
+    """The planner's moves for one magneto from as found, best first; empty without a reading."""
+    engaged = state.engaged
+    found = firing_btdc_deg(state, side, as_found=True)
+    if engaged is None or math.isnan(found):
+        return []
+    wanted = (engaged.left if side == "left" else engaged.right).wanted_btdc_deg
+    coupling = engaged.installation.coupling
+    # The reading went through the rotor's angle and back; a billionth of a degree must not part two ties.
+    return plan(
+        coupling.magneto_teeth, coupling.drive_teeth, engaged.ratio, round(found, 9), wanted, most=most
+    )  # fmt: skip
+
+
+def synchronising(state: BenchState) -> Synchronising | None:
+    """Left against right now; None without an engine or where the contacts never open and close."""
+    engaged = state.engaged
+    if engaged is None:
+        return None
+    left, right = firing_btdc_deg(state, "left"), firing_btdc_deg(state, "right")
+    if math.isnan(left) or math.isnan(right):
+        return None
+    engine = engaged.installation.engine
+    return synchronise(
+        left,
+        right,
+        wanted_left_deg=engaged.left.wanted_btdc_deg,
+        wanted_right_deg=engaged.right.wanted_btdc_deg,
+        timing_tolerance_deg=engine.timing_tolerance_deg,
+        synchronising_tolerance_deg=engine.synchronising_tolerance_deg,
+    )

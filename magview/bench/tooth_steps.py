@@ -1,0 +1,66 @@
+"""A planned move of the coupling as single steps, one tooth at a time, with the marks to check at each."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from magview.bench.state import Engaged
+from magview.bench.words import teeth_words, way_words
+from magview.physics.coupling import mesh
+from magview.spec.magneto import Rotation
+
+
+@dataclass(frozen=True)
+class ToothStep:
+    """One tooth at one face, and the position from as found that it leads to."""
+
+    face: str
+    """"magneto flange" or "disc": what is moved."""
+    teeth: int
+    """+1 with rotation, −1 against it."""
+    magneto_teeth: int
+    disc_teeth: int
+
+
+def steps_between(start: tuple[int, int], end: tuple[int, int]) -> list[ToothStep]:
+    """The single steps from one position (magneto flange, disc) to another.
+
+    The two faces take turns, so that a vernier pair stays together and the timing never strays far.
+    """
+    (i, j), steps = start, []
+    while (i, j) != end:
+        if i != end[0]:
+            way = 1 if end[0] > i else -1
+            i += way
+            steps.append(ToothStep("magneto flange", way, i, j))
+        if j != end[1]:
+            way = 1 if end[1] > j else -1
+            j += way
+            steps.append(ToothStep("disc", way, i, j))
+    return steps
+
+
+def step_words(step: ToothStep, rotation: Rotation) -> str:
+    """What to do, and where the painted marks must stand afterwards."""
+    on = "on the disc" if step.face == "magneto flange" else "on the drive flange, the magneto flange with it"
+    return f"Move the {step.face} {teeth_words(step.teeth, rotation, 'drive end')} {on}. {marks_words(step)}"
+
+
+def marks_words(at: ToothStep | tuple[int, int]) -> str:
+    """Where the three painted marks stand in a position from as found."""
+    i, j = (at.magneto_teeth, at.disc_teeth) if isinstance(at, ToothStep) else at
+    return f"Check the marks: disc {_stand(j)} the drive flange's mark, magneto flange {_stand(i)} the disc's mark."
+
+
+def coupling_words(engaged: Engaged) -> str:
+    """The coupling's teeth, and which slots the disc's marked teeth sit in now."""
+    coupling, at = engaged.installation.coupling, engaged.mounting
+    now = mesh(coupling.magneto_teeth, coupling.drive_teeth, at.magneto_teeth, at.disc_teeth)
+    return (
+        f"{coupling.magneto_teeth} teeth at the magneto, {coupling.drive_teeth} at the drive. The disc's marked "
+        f"tooth sits in magneto slot {now.magneto_slots[0] + 1} and in drive slot {now.drive_slots[0] + 1}."
+    )
+
+
+def _stand(teeth: int) -> str:
+    return f"{way_words(teeth)} from" if teeth else "in line with"

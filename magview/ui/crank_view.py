@@ -1,0 +1,229 @@
+"""Crank, timing disc and No. 1 piston on screen, with where the contacts open."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import (
+    QColor,
+    QFont,
+    QKeyEvent,
+    QMouseEvent,
+    QPainter,
+    QPen,
+    QResizeEvent,
+    QWheelEvent,
+)
+from PySide6.QtWidgets import QWidget
+
+from magview.bench.crank_end import PARENTS, CrankEnd, crank_end, crank_pose, disc_point, engine_sense
+from magview.bench.state import BenchState, Engaged, TurnCrank, crank_deg, firing_btdc_deg
+from magview.physics.engine import piston_drop_mm
+from magview.spec.units import format_length
+from magview.ui.model import BenchModel
+from magview.ui.picture import PictureScene
+from magview.ui.picture_view import PictureView, bearing_about
+from magview.ui.theme import Theme
+
+
+@dataclass
+class _Drag:
+    last_bearing: float
+    crank: float
+
+
+class CrankView(PictureView):
+    """No. 1 of the engine lying on its side; drag or wheel turns the crank, and the magneto with it."""
+
+    def __init__(self, model: BenchModel, theme: Theme, parent: QWidget | None = None) -> None:
+        self._picture = PictureScene(PARENTS)
+        super().__init__(self._picture, parent)
+        self._model, self._theme, self._inches = model, theme, False
+        self._drawing: CrankEnd | None = None
+        self._drag: _Drag | None = None
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setMinimumSize(190, 120)
+        self.setAccessibleName("Crank, timing disc and piston of No. 1")
+        self.show_state(model.state)
+        model.changed.connect(self.show_state)
+
+    # -------------------------------------------------------------- showing
+
+    def show_state(self, state: BenchState, old: BenchState | None = None) -> None:
+        """Show a state; the outlines are rebuilt only for another engine."""
+        engaged = state.engaged
+        drawing = crank_end(engaged.installation.engine) if engaged else None
+        if drawing is not self._drawing or (drawing is None and old is None):
+            self._drawing = drawing
+            self._picture.build(drawing.shapes if drawing else (), dict.fromkeys(PARENTS, (0.0, 0.0)), self._theme)
+            self._fit()
+        if engaged is not None:
+            engine = engaged.installation.engine
+            now = crank_pose(engine, crank_deg(state))
+            self._picture.turn({"disc": now.crank_turn_deg})
+            self._picture.move("rod", now.pin)
+            along = bearing_about(QPointF(now.pin[0], -now.pin[1]), QPointF(now.piston[0], -now.piston[1]))
+            self._picture.turn({"rod": along - 90.0})
+            self._picture.move("piston", now.piston)
+        self.setAccessibleDescription(self._words(state, engaged) if engaged else "No engine.")
+        self.viewport().update()
+
+    def set_theme(self, theme: Theme) -> None:
+        """Change colours."""
+        self._theme = theme
+        self._picture.colour(theme, None)
+
+    def set_inches(self, inches: bool) -> None:
+        """Write lengths in inches or millimetres."""
+        self._inches = inches
+        self.show_state(self._model.state)
+
+    def _words(self, state: BenchState, engaged: Engaged) -> str:
+        engine, crank = engaged.installation.engine, crank_deg(state)
+        now = crank_pose(engine, crank)
+        where = f"{abs(now.btdc_deg):.1f}° {'before' if now.btdc_deg >= 0 else 'after'} top dead centre"
+        return f"No. 1 on its {now.stroke} stroke, {where}, piston {format_length(now.drop_mm, self._inches)} down."
+
+    def _short_words(self, state: BenchState, engaged: Engaged) -> str:
+        now = crank_pose(engaged.installation.engine, crank_deg(state))
+        where = f"{abs(now.btdc_deg):.1f}° {'BTDC' if now.btdc_deg >= 0 else 'ATDC'}"
+        return f"No. 1: {now.stroke} stroke, {where}, piston {format_length(now.drop_mm, self._inches)} down"
+
+    def _head(self) -> str:
+        engaged = self._model.state.engaged
+        if engaged is None:
+            return "No engine"
+        way = "clockwise" if engine_sense(engaged.installation.engine) > 0 else "anticlockwise"
+        return f"Propeller end · {way}"
+
+    def _foot(self) -> str:
+        engaged = self._model.state.engaged
+        if engaged is None or self._drawing is None:
+            return ""
+        words = self._short_words(self._model.state, engaged)
+        return words if self._drawing.true_rod else f"{words}; rod drawn on the crank pin"
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Keep the picture whole and in true proportion."""
+        super().resizeEvent(event)
+        self._fit()
+
+    def _fit(self) -> None:
+        if self._drawing is None:
+            return
+        left, bottom, right, top = self._drawing.box
+        wide, high = right - left, top - bottom
+        self.setSceneRect(QRectF(left - wide, -top - high, 3 * wide, 3 * high))
+        head, foot = self.words_height(self._head()), self.words_height(self._foot())
+        scale = min((self.viewport().width() - 12) / wide, (self.viewport().height() - head - foot) / high)
+        scale = max(scale, 0.05)
+        self.resetTransform()
+        self.scale(scale, scale)
+        self.centerOn((left + right) / 2, -(top + bottom) / 2 + (foot - head) / 2 / scale)
+
+    # -------------------------------------------------------------- words over the picture
+
+    def paint_words(self, painter: QPainter) -> None:
+        """Viewpoint, stroke, disc readings, and the marks of firing."""
+        state, engaged = self._model.state, self._model.state.engaged
+        if engaged is None or self._drawing is None:
+            self.paint_head(painter, self._head(), self._theme)
+            return
+        self._paint_disc(painter, state, engaged)
+        self.paint_head(painter, self._head(), self._theme)
+        self.paint_foot(painter, self._foot(), self._theme)
+        self.paint_focus(painter, self._theme)
+
+    def _paint_disc(self, painter: QPainter, state: BenchState, engaged: Engaged) -> None:
+        """Readings every 30°, where the contacts open now, where they should, where they did."""
+        assert self._drawing is not None
+        engine, crank, disc = engaged.installation.engine, crank_deg(state), self._drawing.disc_mm
+        font = QFont(painter.font())
+        font.setPointSizeF(max(6.0, 0.75 * font.pointSizeF()))
+        painter.setFont(font)
+        painter.setPen(QColor(self._theme.faint))
+        if disc * self.transform().m11() > 55:
+            for graduation in range(-150, 181, 30):
+                x, y = disc_point(engine, 0.8 * disc, graduation, crank)
+                at = self.pixel(x, y)
+                box = QRectF(at.x() - 24, at.y() - 9, 48, 18)
+                painter.drawText(box, Qt.AlignmentFlag.AlignCenter, str(abs(graduation)))
+        painter.setFont(self.font())
+        marks = (
+            (engaged.mounting.wanted_btdc_deg, "wanted", self._theme.hand, Qt.PenStyle.DashLine, 1.02),
+            (firing_btdc_deg(state, engaged.side), "opens", self._theme.text, Qt.PenStyle.SolidLine, 1.02),
+        )
+        for reading, word, colour, style, start in marks:
+            if reading != reading:
+                continue
+            painter.setPen(QPen(QColor(colour), 2.2, style))
+            ends = [self.pixel(*disc_point(engine, f * disc, reading, crank)) for f in (0.42, start)]
+            painter.drawLine(ends[0], ends[1])
+            # The piston's place at that moment, as a line across the cylinder.
+            x = self._drawing.unit_mm + engine.rod_mm + 0.35 * self._drawing.unit_mm
+            x -= float(piston_drop_mm(engine, -reading))
+            painter.drawLine(
+                self.pixel(x, -0.95 * self._drawing.unit_mm), self.pixel(x, 0.95 * self._drawing.unit_mm)
+            )
+            self._name(painter, x, word, QColor(colour))
+
+    def _name(self, painter: QPainter, x: float, word: str, colour: QColor) -> None:
+        assert self._drawing is not None
+        unit = self._drawing.unit_mm
+        at = self.pixel(x, (1.12 if word == "wanted" else -1.12) * unit)
+        width = painter.fontMetrics().horizontalAdvance(word)
+        painter.setPen(colour)
+        y = at.y() if word == "wanted" else at.y() + painter.fontMetrics().ascent()
+        # On a small view the words at the foot come first.
+        y = min(y, self.viewport().height() - self.words_height(self._foot()) - painter.fontMetrics().descent())
+        self.paint_on_paper(painter, QPointF(at.x() - width / 2, y), word, self._theme)
+
+    # -------------------------------------------------------------- hands on
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        """Take hold of the crank or its disc."""
+        shape = self._picture.shape_at(self.mapToScene(event.position().toPoint()))
+        if event.button() == Qt.MouseButton.LeftButton and shape is not None and shape.group == "disc":
+            self._drag = _Drag(self._bearing(event), crank_deg(self._model.state))
+            self.viewport().setCursor(Qt.CursorShape.ClosedHandCursor)
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        """The crank follows the pointer."""
+        engaged = self._model.state.engaged
+        if self._drag is None or engaged is None:
+            return
+        bearing = self._bearing(event)
+        moved = (bearing - self._drag.last_bearing + 180.0) % 360.0 - 180.0
+        self._drag.last_bearing = bearing
+        self._drag.crank += moved * engine_sense(engaged.installation.engine)
+        self._model.send(TurnCrank(self._drag.crank))
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        """Let go."""
+        if event.button() == Qt.MouseButton.LeftButton:
+            self._drag = None
+            self.viewport().unsetCursor()
+
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        """Turn the crank; ten times finer with Shift."""
+        turned = event.angleDelta().y() or event.angleDelta().x()
+        self._step(turned / 120.0, bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier))
+        event.accept()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Arrows turn the crank 1°, Page keys 10°, with Shift a tenth of it."""
+        steps = {Qt.Key.Key_Up: 1.0, Qt.Key.Key_Right: 1.0, Qt.Key.Key_Down: -1.0, Qt.Key.Key_Left: -1.0,
+                 Qt.Key.Key_PageUp: 10.0, Qt.Key.Key_PageDown: -10.0}  # fmt: skip
+        key = Qt.Key(event.key())
+        if key in steps:
+            self._step(steps[key], bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier))
+        else:
+            super().keyPressEvent(event)
+
+    def _step(self, steps: float, fine: bool) -> None:
+        if self._model.state.engaged is not None:
+            self._model.send(TurnCrank(crank_deg(self._model.state) + steps * (0.1 if fine else 1.0)))
+
+    def _bearing(self, event: QMouseEvent) -> float:
+        return bearing_about(QPointF(0.0, 0.0), self.mapToScene(event.position().toPoint()))

@@ -1,0 +1,257 @@
+"""The drive end on screen: the coupling's teeth, moved one at a time by drag, key or button."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass, replace
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QKeyEvent, QMouseEvent, QPainter, QPen, QResizeEvent
+from PySide6.QtWidgets import QWidget
+
+from magview.bench.drive_end import (
+    DISC_IN_MM,
+    DISC_OUT_MM,
+    DRIVE_MM,
+    EXTENT_MM,
+    HUB_MM,
+    NUMBER_RADII_MM,
+    PARENTS,
+    DrivePose,
+    drive_end,
+    drive_pose,
+)
+from magview.bench.shapes import polar
+from magview.bench.state import BenchState, Engaged, MoveTeeth, TurnCrank, crank_deg
+from magview.bench.tooth_steps import coupling_words, marks_words
+from magview.bench.words import direction_word, drive_end_sense
+from magview.physics.coupling import Move
+from magview.ui.model import BenchModel
+from magview.ui.picture import PictureScene
+from magview.ui.picture_view import PictureView, bearing_about
+from magview.ui.theme import Theme
+
+_FOOT = "Both faces of the disc: drive flange outside, magneto flange inside."
+
+_PARTS = {"flange": "drive flange", "disc": "disc", "hub": "magneto flange"}
+
+
+@dataclass
+class _Drag:
+    group: str
+    last_bearing: float
+    turned: float
+    """How far the pointer has gone round since the press [bearing deg]."""
+    start: tuple[int, int]
+    start_crank: float
+
+
+class DriveView(PictureView):
+    """The coupling seen from the drive end. Drag a flange or the disc; arrow keys move teeth."""
+
+    def __init__(self, model: BenchModel, theme: Theme, parent: QWidget | None = None) -> None:
+        self._picture = PictureScene(PARENTS)
+        super().__init__(self._picture, parent)
+        self._model, self._theme = model, theme
+        self._coupling: object = None
+        self._drag: _Drag | None = None
+        self._preview: tuple[int, int] | None = None
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setMouseTracking(True)
+        self.setMinimumSize(190, 190)
+        self.setAccessibleName("Drive end of the magneto: the toothed coupling")
+        self.show_state(model.state)
+        model.changed.connect(self.show_state)
+
+    # -------------------------------------------------------------- showing
+
+    @property
+    def scene_of_parts(self) -> PictureScene:
+        """The scene of the coupling's parts."""
+        return self._picture
+
+    def show_state(self, state: BenchState, old: BenchState | None = None) -> None:
+        """Show a state; the outlines are rebuilt only for other tooth counts."""
+        engaged = state.engaged
+        coupling = engaged.installation.coupling if engaged else None
+        if coupling != self._coupling:
+            self._coupling = coupling
+            shapes = drive_end(coupling) if coupling else ()
+            self._picture.build(shapes, dict.fromkeys(PARENTS, (0.0, 0.0)), self._theme)
+            self._fit()
+        if engaged is None:
+            self.setAccessibleDescription("This magneto is not on an engine.")
+        else:
+            self._picture.turn(drive_pose(state, engaged).turns_deg)
+            at = engaged.mounting
+            self.setAccessibleDescription(
+                f"Seen from the drive end, rotation {self._way(state)}. {coupling_words(engaged)} "
+                f"{marks_words((at.magneto_teeth, at.disc_teeth))}"
+            )
+        self.viewport().update()
+
+    def set_theme(self, theme: Theme) -> None:
+        """Change colours."""
+        self._theme = theme
+        self._picture.colour(theme, None)
+
+    def preview(self, move: Move | None) -> None:
+        """Show with dotted marks where a move would bring the painted marks; None shows none."""
+        self._preview = None if move is None else (move.magneto_teeth, move.disc_teeth)
+        self.viewport().update()
+
+    def _head(self) -> str:
+        state, engaged = self._model.state, self._model.state.engaged
+        if engaged is None:
+            return "Drive end"
+        side = "D" if engaged.installation.position == "single" else f"{engaged.side.capitalize()} magneto, d"
+        return f"{side}rive end · turns {self._way(state)}"
+
+    @staticmethod
+    def _way(state: BenchState) -> str:
+        return direction_word(1, state.magneto.rotation, "drive end")
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Keep the picture whole and in true proportion."""
+        super().resizeEvent(event)
+        self._fit()
+
+    def _fit(self) -> None:
+        e = EXTENT_MM
+        self.setSceneRect(QRectF(-2 * e, -2 * e, 4 * e, 4 * e))
+        head, foot = self.words_height(self._head()), self.words_height(_FOOT)
+        size = max(40.0, min(self.viewport().width(), self.viewport().height() - head - foot))
+        self.resetTransform()
+        self.scale(size / (2 * e), size / (2 * e))
+        self.centerOn(0.0, (foot - head) / 2 * (2 * e) / size)
+
+    # -------------------------------------------------------------- words over the picture
+
+    def paint_words(self, painter: QPainter) -> None:
+        """Viewpoint, tooth numbers, marks as found and previewed."""
+        state, engaged = self._model.state, self._model.state.engaged
+        if engaged is None:
+            self.paint_head(painter, self._head(), self._theme)
+            painter.setPen(QColor(self._theme.text))
+            painter.drawText(
+                self.viewport().rect().adjusted(20, 20, -20, -20),
+                Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap,
+                "This magneto is not on an engine. Open an installation to time it to one.",
+            )
+            return
+        now = drive_pose(state, engaged)
+        found = drive_pose(state, engaged, replace(engaged.mounting, magneto_teeth=0, disc_teeth=0))
+        self._paint_numbers(painter, state, engaged, now)
+        if now != found:
+            self._paint_ghost(painter, found, "as found", Qt.PenStyle.DashLine)
+        if self._preview not in (None, (0, 0)):
+            i, j = self._preview or (0, 0)
+            after = drive_pose(state, engaged, replace(engaged.mounting, magneto_teeth=i, disc_teeth=j))
+            self._paint_ghost(painter, after, "after", Qt.PenStyle.DotLine)
+        self.paint_head(painter, self._head(), self._theme)
+        self.paint_foot(painter, _FOOT, self._theme)
+        self.paint_focus(painter, self._theme)
+
+    def _paint_numbers(self, painter: QPainter, state: BenchState, engaged: Engaged, pose: DrivePose) -> None:
+        """Slots and teeth numbered from the painted mark with rotation, while there is room for it."""
+        sense, coupling = drive_end_sense(state.magneto), engaged.installation.coupling
+        font = QFont(painter.font())
+        font.setPointSizeF(max(6.0, 0.82 * font.pointSizeF()))
+        painter.setFont(font)
+        metrics = QFontMetricsF(font)
+        scale = self.transform().m11()
+        for ring, teeth, mark in (
+            ("flange", coupling.drive_teeth, pose.flange),
+            ("disc-out", coupling.drive_teeth, pose.disc),
+            ("disc-in", coupling.magneto_teeth, pose.disc),
+            ("hub", coupling.magneto_teeth, pose.hub),
+        ):
+            radius = NUMBER_RADII_MM[ring]
+            widest = metrics.horizontalAdvance(str(teeth)) + 3
+            rings_meet = (NUMBER_RADII_MM["disc-out"] - NUMBER_RADII_MM["disc-in"]) * scale < metrics.ascent()
+            if 2 * math.pi * radius * scale / teeth < max(widest, metrics.height()) or (
+                rings_meet and ring == "disc-in"
+            ):
+                continue
+            painter.setPen(QColor(self._theme.text))
+            for n in range(1, teeth):  # the painted mark itself is number 1
+                x, y = polar(radius, mark + sense * 360.0 * n / teeth)
+                at = self.pixel(x, y)
+                box = QRectF(at.x() - 20, at.y() - 10, 40, 20)
+                painter.drawText(box, Qt.AlignmentFlag.AlignCenter, str(n + 1))
+        painter.setFont(self.font())
+
+    def _paint_ghost(self, painter: QPainter, pose: DrivePose, words: str, style: Qt.PenStyle) -> None:
+        painter.setPen(QPen(QColor(self._theme.hand), 2, style))
+        rings = (
+            (pose.flange, DISC_OUT_MM + 3.0, DRIVE_MM + 2.5),
+            (pose.disc, DISC_IN_MM + 2.6, DISC_OUT_MM - 2.6),
+            (pose.hub, HUB_MM, DISC_IN_MM - 3.0),
+        )
+        for bearing, inner, outer in rings:
+            painter.drawLine(self.pixel(*polar(inner, bearing)), self.pixel(*polar(outer, bearing)))
+        # Beside the disc's mark: the one that moves by whole teeth, so that the words keep apart.
+        at = self.pixel(*polar((DISC_IN_MM + DISC_OUT_MM) / 2, pose.disc))
+        width = painter.fontMetrics().horizontalAdvance(words)
+        self.paint_on_paper(painter, QPointF(at.x() - width / 2, at.y() + 5), words, self._theme)
+
+    # -------------------------------------------------------------- hands on
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        """Take hold of a flange or the disc."""
+        engaged = self._model.state.engaged
+        shape = self._picture.shape_at(self.mapToScene(event.position().toPoint()))
+        if event.button() != Qt.MouseButton.LeftButton or engaged is None or shape is None:
+            return
+        at = engaged.mounting
+        self._drag = _Drag(
+            shape.group, self._bearing(event), 0.0, (at.magneto_teeth, at.disc_teeth), crank_deg(self._model.state)
+        )
+        self.viewport().setCursor(Qt.CursorShape.ClosedHandCursor)
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        """Whole teeth follow the pointer; the drive flange turns the crank."""
+        drag, state, engaged = self._drag, self._model.state, self._model.state.engaged
+        if drag is None or engaged is None:
+            shape = self._picture.shape_at(self.mapToScene(event.position().toPoint()))
+            self.viewport().setCursor(Qt.CursorShape.OpenHandCursor if shape else Qt.CursorShape.ArrowCursor)
+            self.setToolTip(_PARTS[shape.group] if shape else "")
+            return
+        bearing = self._bearing(event)
+        drag.turned += (bearing - drag.last_bearing + 180.0) % 360.0 - 180.0
+        drag.last_bearing = bearing
+        turned = drag.turned * drive_end_sense(state.magneto)
+        coupling, (i, j) = engaged.installation.coupling, drag.start
+        if drag.group == "flange":
+            self._model.send(TurnCrank(drag.start_crank + turned / engaged.ratio))
+        elif drag.group == "disc":
+            self._model.send(MoveTeeth(i, j + round(turned * coupling.drive_teeth / 360.0)))
+        else:
+            self._model.send(MoveTeeth(i + round(turned * coupling.magneto_teeth / 360.0), j))
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        """Let go."""
+        if event.button() == Qt.MouseButton.LeftButton:
+            self._drag = None
+            self.viewport().unsetCursor()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Left, Right: magneto flange on the disc; Up, Down: disc on the drive flange; Page keys: crank."""
+        engaged = self._model.state.engaged
+        teeth = {
+            Qt.Key.Key_Right: (1, 0), Qt.Key.Key_Left: (-1, 0), Qt.Key.Key_Up: (0, 1), Qt.Key.Key_Down: (0, -1),
+        }  # fmt: skip
+        crank = {Qt.Key.Key_PageUp: 1.0, Qt.Key.Key_PageDown: -1.0}
+        key = Qt.Key(event.key())
+        if engaged is not None and key in teeth:
+            i, j = teeth[key]
+            at = engaged.mounting
+            self._model.send(MoveTeeth(at.magneto_teeth + i, at.disc_teeth + j))
+        elif engaged is not None and key in crank:
+            fine = 0.1 if event.modifiers() & Qt.KeyboardModifier.ShiftModifier else 1.0
+            self._model.send(TurnCrank(crank_deg(self._model.state) + fine * crank[key]))
+        else:
+            super().keyPressEvent(event)
+
+    def _bearing(self, event: QMouseEvent) -> float:
+        return bearing_about(QPointF(0.0, 0.0), self.mapToScene(event.position().toPoint()))

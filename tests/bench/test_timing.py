@@ -1,0 +1,211 @@
+"""A magneto on its engine: crank, rotor, teeth and lamp hang together as they do on the aircraft."""
+
+from __future__ import annotations
+
+import dataclasses
+from fractions import Fraction
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from magview.bench.drive_end import drive_pose
+from magview.bench.state import (
+    BenchState,
+    MoveTeeth,
+    PlaceMagneto,
+    ReadLamp,
+    TurnBackplate,
+    TurnCrank,
+    TurnRotor,
+    TurnScrew,
+    ViewSide,
+    WantTiming,
+    apply,
+    crank_deg,
+    firing_btdc_deg,
+    new_bench,
+    opening_deg,
+)
+from magview.bench.timing import synchronising, timing_error, timing_plan, timing_verdict
+from magview.bench.tooth_steps import marks_words, step_words, steps_between
+from magview.spec.base import SpecError
+from magview.spec.library import find_installation, shipped_names
+
+INSTALLATIONS = {name: find_installation(name) for name in shipped_names("installations")}
+
+
+def bench(name: str = "seven-radial-left") -> BenchState:
+    return new_bench(INSTALLATIONS[name])
+
+
+@pytest.mark.parametrize("name", INSTALLATIONS)
+def test_a_new_bench_fires_as_wanted_with_the_rotor_at_the_e_gap(name):
+    state = bench(name)
+    engine = INSTALLATIONS[name].engine
+    assert firing_btdc_deg(state, "left") == pytest.approx(engine.firing_btdc_deg.left, abs=1e-9)
+    assert firing_btdc_deg(state, "right") == pytest.approx(engine.firing_btdc_deg.right, abs=1e-9)
+    # The rotor stands where the contacts open, so the crank stands where it fires.
+    assert crank_deg(state) == pytest.approx(-firing_btdc_deg(state, state.engaged.side), abs=1e-9)
+    assert timing_verdict(state, "left")
+    assert timing_verdict(state, "right")
+
+
+@given(st.floats(-700, 700))
+def test_the_rotor_goes_with_the_crank_by_the_gears(crank):
+    state = bench()
+    turned = apply(state, TurnCrank(crank))
+    assert crank_deg(turned) == pytest.approx(crank, abs=1e-9)
+    # Seven cylinders, four poles: the rotor turns 7/8 of the crank (cylinders/(2·poles), textbooks, from memory).
+    assert turned.rotor_deg - state.rotor_deg == pytest.approx(0.875 * (crank - crank_deg(state)), abs=1e-9)
+
+
+def test_the_published_vernier_step_moves_rotor_and_firing_together():
+    """19 and 20 teeth: one step is 1/380 of a turn (“Magneto coupling”, technical torque articles)."""
+    state = apply(bench(), ReadLamp("left", 22.0))
+    moved = apply(state, MoveTeeth(1, -1))
+    assert moved.rotor_deg - state.rotor_deg == pytest.approx(360 / 380, abs=1e-9)
+    assert firing_btdc_deg(moved, "left") - 22.0 == pytest.approx(
+        float(Fraction(360, 380) * Fraction(8, 7)), abs=1e-9
+    )
+    assert crank_deg(moved) == pytest.approx(crank_deg(state), abs=1e-9), "the crank must stay where it is"
+    assert firing_btdc_deg(moved, "right") == pytest.approx(25.0), "the other magneto must not move"
+
+
+def test_a_new_reading_is_the_new_as_found():
+    state = apply(apply(bench(), ReadLamp("left", 22.0)), MoveTeeth(2, -2))
+    read = apply(state, ReadLamp("left", 24.0))
+    assert (read.engaged.left.magneto_teeth, read.engaged.left.disc_teeth) == (0, 0)
+    assert firing_btdc_deg(read, "left") == pytest.approx(24.0)
+    assert crank_deg(read) == pytest.approx(crank_deg(state))
+
+
+def test_setting_the_contacts_late_makes_it_fire_late():
+    """Turning the plate with rotation opens later; by the gears, 1° of rotor is 8/7° of crank."""
+    state = bench()
+    late = apply(state, TurnBackplate(1.4))
+    assert firing_btdc_deg(late, "left") == pytest.approx(25.0 - 1.4 * 8 / 7, abs=1e-9)
+    assert opening_deg(late) == pytest.approx(11.0 + 1.4)
+
+
+def test_looking_at_the_other_magneto_keeps_the_crank():
+    state = apply(apply(bench(), ReadLamp("right", 21.0)), TurnCrank(-30.0))
+    other = apply(state, ViewSide("right"))
+    assert crank_deg(other) == pytest.approx(-30.0)
+    assert other.rotor_deg != pytest.approx(state.rotor_deg)
+    assert apply(other, ViewSide("left")).rotor_deg == pytest.approx(state.rotor_deg)
+
+
+def test_the_error_three_ways():
+    state = apply(bench("four-opposed-left"), ReadLamp("left", 20.0))
+    error = timing_error(state, "left")
+    engine = INSTALLATIONS["four-opposed-left"].engine
+    assert error.crank_deg == pytest.approx(20.0 - engine.firing_btdc_deg.left)
+    assert error.rotor_deg == pytest.approx(error.crank_deg)  # four cylinders, two poles: rotor at crank speed
+    # Crank and rod, x = r cos a + √(l² − r² sin² a) (Heywood, ch. 2).
+    r, rod = engine.stroke_mm / 2, engine.rod_mm
+
+    def height(btdc: float) -> float:
+        import math
+
+        a = math.radians(btdc)
+        return r * math.cos(a) + math.sqrt(rod**2 - (r * math.sin(a)) ** 2)
+
+    assert error.piston_mm == pytest.approx(height(engine.firing_btdc_deg.left) - height(20.0), abs=1e-9)
+
+
+def test_staggered_magnetos_are_in_step_when_each_is_as_wanted():
+    state = bench("four-opposed-left")
+    assert state.engaged.left.wanted_btdc_deg != state.engaged.right.wanted_btdc_deg
+    assert synchronising(state).synchronised
+    apart = apply(state, ReadLamp("right", state.engaged.right.wanted_btdc_deg + 2.0))
+    assert synchronising(apart).difference_deg == pytest.approx(-2.0)
+    assert not synchronising(apart).synchronised
+
+
+def test_the_plan_is_made_from_as_found_whatever_was_moved_since():
+    state = apply(bench(), ReadLamp("left", 22.0))
+    before = timing_plan(state, "left")
+    after = timing_plan(apply(state, MoveTeeth(3, -3)), "left")
+    assert before == after
+    best = before[0]
+    made = apply(state, MoveTeeth(best.magneto_teeth, best.disc_teeth))
+    assert firing_btdc_deg(made, "left") == pytest.approx(best.result_btdc_deg, abs=1e-9)
+    assert timing_verdict(made, "left")
+
+
+def test_contacts_that_never_open_give_no_timing():
+    state = apply(bench(), TurnScrew(60.0))
+    assert timing_error(state, "left") is None
+    assert timing_plan(state, "left") == []
+    assert synchronising(state) is None
+    assert not timing_verdict(state, "left")
+    with pytest.raises(SpecError, match="never open"):
+        apply(state, ReadLamp("left", 22.0))
+
+
+@pytest.mark.parametrize(
+    "action", [TurnCrank(1.0), ReadLamp("left", 20.0), WantTiming("left", 20.0), MoveTeeth(1, 0), ViewSide("right")]
+)
+def test_without_an_engine_what_needs_one_is_refused(action):
+    bare = apply(bench(), PlaceMagneto(bench().magneto))
+    with pytest.raises(SpecError, match="installation"):
+        apply(bare, action)
+
+
+engine_actions = st.one_of(
+    st.builds(TurnCrank, st.floats()),
+    st.builds(ReadLamp, st.sampled_from(["left", "right"]), st.floats()),
+    st.builds(WantTiming, st.sampled_from(["left", "right"]), st.floats()),
+    st.builds(MoveTeeth, st.integers(-30, 30), st.integers(-30, 30)),
+    st.builds(ViewSide, st.sampled_from(["left", "right"])),
+    st.builds(TurnRotor, st.floats()),
+    st.builds(TurnScrew, st.floats()),
+)
+
+
+@given(st.lists(engine_actions, max_size=25))
+def test_any_actions_leave_a_legal_state_or_are_refused(sequence):
+    state = bench()
+    for action in sequence:
+        before = state
+        try:
+            state = apply(state, action)
+        except SpecError:
+            assert state is before
+        assert dataclasses.is_dataclass(state)
+        assert abs(crank_deg(state)) < 3e6
+        for side in ("left", "right"):
+            timing_error(state, side)
+            timing_plan(state, side, most=1)
+
+
+@given(st.tuples(st.integers(-9, 9), st.integers(-9, 9)), st.tuples(st.integers(-9, 9), st.integers(-9, 9)))
+def test_steps_are_single_teeth_and_lead_there(start, end):
+    at = start
+    for step in steps_between(start, end):
+        moved = (step.magneto_teeth - at[0], step.disc_teeth - at[1])
+        assert sorted(map(abs, moved)) == [0, 1]
+        assert moved[0 if step.face == "magneto flange" else 1] == step.teeth
+        at = (step.magneto_teeth, step.disc_teeth)
+    assert at == end
+    assert len(steps_between(start, end)) == abs(end[0] - start[0]) + abs(end[1] - start[1])
+
+
+def test_the_words_of_a_step_name_face_way_viewpoint_and_marks():
+    first = steps_between((0, 0), (3, -3))[0]
+    words = step_words(first, "anticlockwise")
+    assert "magneto flange 1 tooth with rotation (anticlockwise seen from the drive end) on the disc" in words
+    assert "magneto flange 1 tooth with rotation from the disc's mark" in words
+    assert "in line with the drive flange's mark" in marks_words((1, 0))
+
+
+@pytest.mark.parametrize("name", INSTALLATIONS)
+def test_the_drawn_marks_stand_apart_by_the_teeth_moved(name):
+    installation = INSTALLATIONS[name]
+    coupling = installation.coupling
+    state = apply(bench(name), MoveTeeth(2, -3))
+    pose = drive_pose(state, state.engaged)
+    sense = 1 if installation.magneto.rotation == "clockwise" else -1
+    assert sense * (pose.disc - pose.flange) == pytest.approx(-3 * 360 / coupling.drive_teeth)
+    assert sense * (pose.hub - pose.disc) == pytest.approx(2 * 360 / coupling.magneto_teeth)

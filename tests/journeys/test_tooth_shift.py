@@ -1,0 +1,47 @@
+"""A mechanic's job through the real window: the lamp says 22°, 25° is wanted."""
+
+from __future__ import annotations
+
+import pytest
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtTest import QTest
+
+from magview.bench.state import firing_btdc_deg
+from magview.physics.coupling import plan
+
+
+def test_read_22_want_25_take_the_first_move_and_step_it(open_window, qtbot):
+    window = open_window("seven-radial-left")
+    window.tabs.setCurrentIndex(1)
+    panel = window.timing
+    panel.reads["left"].setFocus()
+    panel.reads["left"].selectAll()
+    QTest.keyClicks(panel.reads["left"].lineEdit(), "22")
+    QTest.keyClick(panel.reads["left"].lineEdit(), Qt.Key.Key_Return)
+    assert panel.now["left"].text().startswith("✗")
+
+    # Point at the first move: its marks are shown dotted, nothing has moved yet.
+    first = panel.plan.visualItemRect(panel.plan.item(0, 0)).center()
+    window.findChild(type(window.tabs)).currentWidget().ensureWidgetVisible(panel.plan)
+    QTest.mouseMove(panel.plan.viewport(), first + QPoint(0, 40))
+    QTest.mouseMove(panel.plan.viewport(), first)
+    assert window.model.state.engaged.mounting.magneto_teeth == 0
+
+    # Choose it and step through it, one tooth a press.
+    QTest.mouseClick(panel.plan.viewport(), Qt.MouseButton.LeftButton, pos=first)
+    expected = plan(19, 20, 0.875, 22.0, 25.0, most=1)[0]
+    presses = 0
+    while panel.next.isEnabled():
+        assert "Check the marks" in panel.words.text()
+        before = window.model.state.engaged.mounting
+        QTest.mouseClick(panel.next, Qt.MouseButton.LeftButton)
+        after = window.model.state.engaged.mounting
+        moved = abs(after.magneto_teeth - before.magneto_teeth) + abs(after.disc_teeth - before.disc_teeth)
+        assert moved == 1
+        presses += 1
+        assert presses <= 20
+    assert presses == abs(expected.magneto_teeth) + abs(expected.disc_teeth)
+
+    assert panel.now["left"].text() == f"✓ {expected.result_btdc_deg:.2f}°"
+    assert firing_btdc_deg(window.model.state, "left") == pytest.approx(expected.result_btdc_deg, abs=1e-9)
+    assert "read the lamp again" in panel.words.text()

@@ -1,0 +1,326 @@
+"""The coupling's planner, play and synchronising. Expected values: exhaustive search, limits."""
+
+from __future__ import annotations
+
+from dataclasses import asdict
+from fractions import Fraction
+from math import inf, lcm, nan
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from magview.physics.coupling import (
+    Move,
+    crank_advance_deg,
+    finest_shift_deg,
+    mesh,
+    outside_tolerance,
+    plan,
+    rotor_ahead_deg,
+    rotor_shift,
+    rotor_shift_deg,
+    speed_mismatch,
+    speed_ratio,
+    synchronise,
+)
+from magview.spec.library import find_installation
+
+counts = st.integers(1, 400)
+readings = st.decimals(-20, 60, places=1).map(float)
+
+
+def offsets(teeth: int) -> list[int]:
+    return [i for i in range(-teeth, teeth + 1) if -teeth < 2 * i <= teeth]
+
+
+def exhaustive(
+    nm: int, nd: int, k: Fraction, reads: Fraction, wanted: Fraction
+) -> list[tuple[Fraction, int, int, int, int]]:
+    """Every position of both faces: (|residual|, teeth, magneto teeth, i, j), in degrees of crank."""
+    found = [
+        (abs(reads + 360 * (Fraction(i, nm) + Fraction(j, nd)) / k - wanted), abs(i) + abs(j), abs(i), i, j)
+        for i in offsets(nm)
+        for j in offsets(nd)
+    ]
+    return sorted(found)
+
+
+# ---------------------------------------------------------------------- planner
+
+
+@pytest.mark.parametrize(
+    ("k", "reads", "wanted"),
+    [(Fraction(7, 8), "22.0", "25.0"), (Fraction(3, 2), "25.3", "25.3"), (Fraction(9, 8), "31.7", "20.2")],
+)
+def test_best_move_of_every_coupling_up_to_forty_teeth(k: Fraction, reads: str, wanted: str) -> None:
+    change = (Fraction(wanted) - Fraction(reads)) * k / 360
+    for nm in range(1, 41):
+        for nd in range(1, 41):
+            # In whole numbers, so that the search stays quick: |i/nm + j/nd − change| × every denominator.
+            unit = lcm(nm, nd, change.denominator)
+            a, b, c = unit // nm, unit // nd, int(change * unit)
+            best = min((abs(i * a + j * b - c), abs(i) + abs(j)) for i in offsets(nm) for j in offsets(nd))
+            first = plan(nm, nd, float(k), float(reads), float(wanted), most=1)[0]
+            found = abs(first.magneto_teeth * a + first.disc_teeth * b - c)
+            assert (found, abs(first.magneto_teeth) + abs(first.disc_teeth)) == best, (nm, nd)
+
+
+@pytest.mark.parametrize(
+    ("nm", "nd"), [(1, 1), (1, 2), (2, 2), (1, 13), (12, 1), (7, 7), (12, 18), (19, 20), (20, 19), (14, 15)]
+)
+@pytest.mark.parametrize(("k", "reads", "wanted"), [(0.875, 22.0, 25.0), (1.5, 25.0, 25.0), (1.0, 30.1, 12.4)])
+def test_whole_list_is_that_of_an_exhaustive_search(nm: int, nd: int, k: float, reads: float, wanted: float) -> None:
+    moves = plan(nm, nd, k, reads, wanted, most=10_000)
+    everything = exhaustive(nm, nd, Fraction(k), Fraction(str(reads)), Fraction(str(wanted)))
+    assert len(moves) == nm * nd
+    assert len({(m.magneto_teeth, m.disc_teeth) for m in moves}) == nm * nd
+    for move, (residual, teeth, magneto, _, _) in zip(moves, everything, strict=True):
+        assert abs(move.residual_deg) == float(residual)
+        assert (abs(move.magneto_teeth) + abs(move.disc_teeth), abs(move.magneto_teeth)) == (teeth, magneto)
+
+
+@settings(deadline=None, max_examples=25)
+@given(nm=counts, nd=counts, k=st.sampled_from([0.875, 1.0, 1.125, 1.5, 7 / 12]), reads=readings, wanted=readings)
+def test_large_couplings_rank_as_a_search_over_one_face_does(
+    nm: int, nd: int, k: float, reads: float, wanted: float
+) -> None:
+    # For each i only the j at either side of the target can be nearest: a second way to the best residual.
+    change = (Fraction(str(wanted)) - Fraction(str(reads))) * Fraction(k).limit_denominator(24) / 360
+    low, high = offsets(nd)[0], offsets(nd)[-1]
+    best = min(
+        abs(Fraction(i, nm) + Fraction(min(max(near, low), high), nd) - change)
+        for i in offsets(nm)
+        for near in (int((change - Fraction(i, nm)) * nd // 1), int((change - Fraction(i, nm)) * nd // 1) + 1)
+    )
+    first = plan(nm, nd, k, reads, wanted, most=1)[0]
+    assert abs(rotor_shift(nm, nd, first.magneto_teeth, first.disc_teeth) - change) == best
+
+
+@settings(deadline=None, max_examples=50)
+@given(nm=counts, nd=counts, reads=readings, wanted=readings, most=st.integers(1, 60))
+def test_a_list_never_goes_beyond_the_bounded_search(
+    nm: int, nd: int, reads: float, wanted: float, most: int
+) -> None:
+    moves = plan(nm, nd, 0.875, reads, wanted, most)
+    assert len(moves) == min(most, nm * nd)
+    assert all(-nm < 2 * m.magneto_teeth <= nm and -nd < 2 * m.disc_teeth <= nd for m in moves)
+    assert [abs(m.residual_deg) for m in moves] == sorted(abs(m.residual_deg) for m in moves)
+    for m in moves:
+        assert m.result_btdc_deg - wanted == pytest.approx(m.residual_deg, abs=1e-9)
+        assert m.result_btdc_deg - reads == pytest.approx(m.crank_advance_deg, abs=1e-9)
+        assert m.crank_advance_deg * 0.875 == pytest.approx(m.rotor_shift_deg, abs=1e-9)
+        # Not wrapped: the shift is what the teeth add up to, even beyond half a turn.
+        assert m.rotor_shift_deg == pytest.approx(360 * (m.magneto_teeth / nm + m.disc_teeth / nd), abs=1e-9)
+
+
+def test_ties_are_real_ties() -> None:
+    # 36 and 36 teeth, k = 1: steps of 10° of crank, and 5° asked for. In binary 8.2 − 3.2 is not quite 5.
+    assert 8.2 - 3.2 != 5.0
+    moves = plan(36, 36, 1.0, 8.2, 3.2, most=72)
+    nearest = [m for m in moves if abs(m.residual_deg) == 5.0]
+    # Neither side is the nearer, so the teeth moved decide: no move at all comes first, then single teeth.
+    assert (nearest[0].magneto_teeth, nearest[0].disc_teeth) == (0, 0)
+    teeth = [abs(m.magneto_teeth) + abs(m.disc_teeth) for m in nearest]
+    assert teeth[:3] == [0, 1, 1] and teeth == sorted(teeth)
+    assert {m.residual_deg for m in nearest} == {-5.0, 5.0}
+
+
+def test_of_equal_moves_fewer_teeth_at_the_magneto_come_first() -> None:
+    moves = plan(20, 20, 1.0, 0.0, 18.0, most=3)
+    assert [(m.magneto_teeth, m.disc_teeth) for m in moves[:2]] == [(0, 1), (1, 0)]
+    assert all(m.residual_deg == 0.0 for m in moves)
+
+
+def test_timing_that_reads_right_needs_no_move() -> None:
+    assert plan(19, 20, 0.875, 25.0, 25.0)[0] == Move(0, 0, 0.0, 0.0, 25.0, 0.0)
+
+
+def test_a_ratio_that_no_decimal_writes_is_still_exact() -> None:
+    # k = 7/12: one of 12 teeth is 30° of rotor, 360/7° of crank.
+    first = plan(1, 12, 7 / 12, 0.0, 51.4, most=1)[0]
+    assert first.crank_advance_deg == 360 / 7
+    assert first == plan(1, 12, Fraction(7, 12), 0.0, 51.4, most=1)[0]
+
+
+def test_a_move_is_the_command_lines_record() -> None:
+    first = plan(19, 20, 0.875, 22.0, 25.0, most=1)[0]
+    assert list(asdict(first)) == [
+        "magneto_teeth",
+        "disc_teeth",
+        "rotor_shift_deg",
+        "crank_advance_deg",
+        "result_btdc_deg",
+        "residual_deg",
+    ]
+    assert all(type(v) is (int if k.endswith("_teeth") else float) for k, v in asdict(first).items())
+
+
+@pytest.mark.parametrize(
+    ("arguments", "what"),
+    [
+        ((0, 20, 0.875, 22.0, 25.0, 5), "0 teeth at the magneto"),
+        ((19, 401, 0.875, 22.0, 25.0, 5), "401 teeth at the drive"),
+        ((19, 20, 0.0, 22.0, 25.0, 5), "rotor turns 0 times"),
+        ((19, 20, nan, 22.0, 25.0, 5), "rotor turns nan times"),
+        ((19, 20, 0.875, nan, 25.0, 5), "reading is nan"),
+        ((19, 20, 0.875, 22.0, inf, 5), "wanted timing is inf"),
+        ((19, 20, 0.875, 22.0, 25.0, 0), "at least 1 move"),
+    ],
+)
+def test_numbers_out_of_bounds_are_refused(arguments: tuple[int, int, float, float, float, int], what: str) -> None:
+    with pytest.raises(ValueError, match=what):
+        plan(*arguments)
+
+
+def test_a_best_move_outside_the_tolerance_is_said_to_be() -> None:
+    # One tooth on each side: no move at all, so 3° late stays 3° late.
+    moves = plan(1, 1, 1.0, 22.0, 25.0)
+    assert "3.00° of crank late" in (outside_tolerance(moves, 1.0) or "")
+    assert "3.00° of crank early" in (outside_tolerance(plan(1, 1, 1.0, 25.0, 22.0), 1.0) or "")
+    assert outside_tolerance(moves, 3.0) is None
+
+
+# ---------------------------------------------------------------------- shifts and meshing
+
+
+@given(nm=counts, nd=counts, i=st.integers(-400, 400), j=st.integers(-400, 400))
+def test_shifts_are_whole_multiples_of_the_finest(nm: int, nd: int, i: int, j: int) -> None:
+    steps = rotor_shift(nm, nd, i, j) * lcm(nm, nd)
+    assert steps.denominator == 1
+    assert rotor_shift_deg(nm, nd, i, j) == pytest.approx(int(steps) * finest_shift_deg(nm, nd), abs=1e-9)
+    assert crank_advance_deg(nm, nd, i, j, 1.5) == pytest.approx(rotor_shift_deg(nm, nd, i, j) / 1.5, abs=1e-9)
+
+
+@given(nm=st.integers(1, 40), nd=st.integers(1, 40), i=st.integers(-80, 80), j=st.integers(-80, 80))
+def test_slots_stand_where_their_teeth_are(nm: int, nd: int, i: int, j: int) -> None:
+    meshed = mesh(nm, nd, i, j)
+    assert sorted(meshed.magneto_slots) == list(range(nm))
+    assert sorted(meshed.drive_slots) == list(range(nd))
+    for tooth, slot in enumerate(meshed.magneto_slots):
+        apart = meshed.magneto_deg + 360 * slot / nm - (meshed.disc_deg + 360 * tooth / nm)
+        assert (apart + 180) % 360 - 180 == pytest.approx(0, abs=1e-9)
+    for tooth, slot in enumerate(meshed.drive_slots):
+        apart = 360 * slot / nd - (meshed.disc_deg + 360 * tooth / nd)
+        assert (apart + 180) % 360 - 180 == pytest.approx(0, abs=1e-9)
+
+
+def test_marks_stand_in_line_before_the_first_move() -> None:
+    meshed = mesh(19, 20, 0, 0)
+    assert (meshed.disc_deg, meshed.magneto_deg) == (0.0, 0.0)
+    assert (meshed.magneto_slots[0], meshed.drive_slots[0]) == (0, 0)
+    moved = mesh(19, 20, 1, -1)
+    # The flange's mark is now one tooth further on the disc, the disc's mark one slot back on the drive.
+    assert moved.magneto_slots[1] == 0
+    assert moved.drive_slots[0] == 19
+
+
+# ---------------------------------------------------------------------- drive
+
+
+def test_speed_mismatch_names_the_ratio_that_is_needed() -> None:
+    installation = find_installation("seven-radial-left")
+    assert speed_mismatch(installation) is None
+    wrong = installation.model_copy(update={"rotor_turns_per_crank_turn": 1.5})
+    assert "is 1.5; 7 cylinders and 4 poles need 7/8, which is 0.875" in (speed_mismatch(wrong) or "")
+    # 7 cylinders on 6 poles would be 7/12; three decimals stand for it.
+    six_poles = installation.model_copy(
+        update={
+            "magneto": installation.magneto.model_copy(update={"poles": 6}),
+            "rotor_turns_per_crank_turn": 0.583,
+        }
+    )
+    assert speed_mismatch(six_poles) is None
+
+
+def test_no_engine_has_no_speed_ratio() -> None:
+    with pytest.raises(ValueError, match="0 poles"):
+        speed_ratio(7, 0)
+
+
+def test_play_is_taken_up_with_rotation() -> None:
+    assert rotor_ahead_deg(0.4, inf, 0.4) == 0.0
+    assert rotor_ahead_deg(0.0, -inf, 0.4) == 0.4
+    # Turned back by less than the play the rotor stands; by more, it follows.
+    assert rotor_ahead_deg(0.0, -0.3, 0.4) == pytest.approx(0.3)
+    assert rotor_ahead_deg(0.3, -0.3, 0.4) == pytest.approx(0.4)
+    assert rotor_ahead_deg(0.4, 0.1, 0.4) == pytest.approx(0.3)
+    assert rotor_ahead_deg(0.0, -5.0, 0.0) == 0.0
+
+
+@given(
+    steps=st.lists(st.floats(-3, 3), min_size=1, max_size=30), play=st.floats(0, 1), last=st.sampled_from([-9.0, 9.0])
+)
+def test_a_long_enough_approach_forgets_what_was_before(steps: list[float], play: float, last: float) -> None:
+    ahead, drive = 0.0, 0.0
+    for step in steps:
+        before, ahead, drive = ahead + drive, rotor_ahead_deg(ahead, step, play), drive + step
+        moved = ahead + drive - before
+        assert 0.0 <= ahead <= play
+        assert moved * step >= -1e-12  # the rotor never moves against the drive
+        assert abs(moved) <= abs(step) + 1e-12
+    assert rotor_ahead_deg(ahead, last, play) == (0.0 if last > 0 else play)
+
+
+# ---------------------------------------------------------------------- synchronising
+
+angles = st.floats(-30, 60)
+
+
+def test_a_wanted_stagger_is_not_an_error() -> None:
+    result = synchronise(
+        24.5,
+        20.5,
+        wanted_left_deg=24.0,
+        wanted_right_deg=20.0,
+        timing_tolerance_deg=1.0,
+        synchronising_tolerance_deg=1.0,
+    )
+    assert (result.left_error_deg, result.right_error_deg, result.difference_deg) == (0.5, 0.5, 0.0)
+    assert result.left_ok and result.right_ok and result.synchronised
+
+
+@pytest.mark.parametrize(
+    ("left", "right", "verdicts"),
+    [
+        (25.9, 24.2, (True, True, False)),  # each within 1°, together 1.7° apart
+        (27.0, 26.8, (False, False, True)),  # both early, but alike
+        (25.1, 24.1, (True, True, True)),  # 1.0° apart to the last bit: at the limit passes
+        (26.2, 25.4, (False, True, True)),
+    ],
+)
+def test_verdicts(left: float, right: float, verdicts: tuple[bool, bool, bool]) -> None:
+    result = synchronise(
+        left,
+        right,
+        wanted_left_deg=25.0,
+        wanted_right_deg=25.0,
+        timing_tolerance_deg=1.0,
+        synchronising_tolerance_deg=1.0,
+    )
+    assert (result.left_ok, result.right_ok, result.synchronised) == verdicts
+    assert result.difference_deg == pytest.approx(left - right)  # positive: the left is the earlier
+
+
+@given(left=angles, right=angles, wanted_left=angles, wanted_right=angles)
+def test_exchanging_left_and_right_exchanges_the_verdicts(
+    left: float, right: float, wanted_left: float, wanted_right: float
+) -> None:
+    tolerances = {"timing_tolerance_deg": 1.0, "synchronising_tolerance_deg": 1.0}
+    one = synchronise(left, right, wanted_left_deg=wanted_left, wanted_right_deg=wanted_right, **tolerances)
+    other = synchronise(right, left, wanted_left_deg=wanted_right, wanted_right_deg=wanted_left, **tolerances)
+    assert one.difference_deg == -other.difference_deg
+    assert (one.left_error_deg, one.left_ok) == (other.right_error_deg, other.right_ok)
+    assert one.synchronised == other.synchronised
+
+
+def test_a_reading_that_is_no_number_is_refused() -> None:
+    with pytest.raises(ValueError, match="right magneto's reading is nan"):
+        synchronise(
+            25.0,
+            nan,
+            wanted_left_deg=25.0,
+            wanted_right_deg=25.0,
+            timing_tolerance_deg=1.0,
+            synchronising_tolerance_deg=1.0,
+        )

@@ -1,0 +1,139 @@
+"""The coupling and the crank under the hand."""
+
+from __future__ import annotations
+
+import math
+
+import pytest
+from PySide6.QtCore import QPointF, Qt
+from PySide6.QtTest import QTest
+
+from magview.bench.drive_end import DRIVE_MM, drive_pose
+from magview.bench.state import PlaceMagneto, TurnCrank, crank_deg, firing_btdc_deg
+from magview.spec.library import find_magneto
+
+
+def at(view, radius: float, bearing: float) -> QPointF:
+    b = math.radians(bearing)
+    return view.pixel(radius * math.sin(b), radius * math.cos(b))
+
+
+def drag_round(view, radius: float, start: float, turn: float) -> None:
+    port = view.viewport()
+    QTest.mousePress(port, Qt.MouseButton.LeftButton, pos=at(view, radius, start).toPoint())
+    for i in range(1, 25):
+        QTest.mouseMove(port, at(view, radius, start + turn * i / 24).toPoint())
+    QTest.mouseRelease(port, Qt.MouseButton.LeftButton, pos=at(view, radius, start + turn).toPoint())
+
+
+@pytest.mark.parametrize("name", ["seven-radial-left", "nine-radial-left"])
+@pytest.mark.parametrize("teeth", [1, -2])
+def test_dragging_disc_and_flange_moves_whole_teeth(open_window, name, teeth):
+    window = open_window(name)
+    window.tabs.setCurrentIndex(1)
+    view, model = window.drive, window.model
+    coupling = model.state.engaged.installation.coupling
+    sense = 1 if model.state.magneto.rotation == "clockwise" else -1
+    # The disc between its two rings of teeth, then the hub, each turned by a little more than whole teeth.
+    drag_round(view, 27.0, 100.0, sense * teeth * 360 / coupling.drive_teeth * 1.1)
+    assert model.state.engaged.mounting.disc_teeth == teeth
+    drag_round(view, 12.0, 200.0, -sense * teeth * 360 / coupling.magneto_teeth * 1.1)
+    assert model.state.engaged.mounting.magneto_teeth == -teeth
+    # What the picture shows: the marks stand apart by those teeth.
+    pose = drive_pose(model.state, model.state.engaged)
+    assert sense * (pose.disc - pose.flange) == pytest.approx(teeth * 360 / coupling.drive_teeth)
+
+
+def test_dragging_the_drive_flange_turns_the_crank(open_window):
+    window = open_window("seven-radial-left")
+    window.tabs.setCurrentIndex(1)
+    before = crank_deg(window.model.state)
+    drag_round(window.drive, (DRIVE_MM + 36.0) / 2, 90.0, -21.0)  # anticlockwise: with this one's rotation
+    assert crank_deg(window.model.state) - before == pytest.approx(21.0 / 0.875, abs=0.8)
+
+
+def test_dragging_the_timing_disc_turns_the_crank_and_the_rotor(open_window):
+    window = open_window("four-opposed-left", size=(1600, 900))
+    window.tabs.setCurrentIndex(1)
+    view, model = window.crank, window.model
+    before, rotor = crank_deg(model.state), model.state.rotor_deg
+    sense = 1 if model.state.engaged.installation.engine.rotation == "clockwise" else -1
+    disc = model.state.engaged.installation.engine.stroke_mm / 2 * 1.2
+    drag_round(view, disc, 200.0, sense * 30.0)
+    assert crank_deg(model.state) - before == pytest.approx(30.0, abs=2.0)
+    assert model.state.rotor_deg - rotor == pytest.approx(crank_deg(model.state) - before)
+
+
+def test_arrow_keys_move_teeth_and_page_keys_the_crank(open_window):
+    window = open_window("seven-radial-left")
+    view, model = window.drive, window.model
+    view.setFocus()
+    QTest.keyClick(view, Qt.Key.Key_Right)
+    QTest.keyClick(view, Qt.Key.Key_Down)
+    mounting = model.state.engaged.mounting
+    assert (mounting.magneto_teeth, mounting.disc_teeth) == (1, -1)
+    before = crank_deg(model.state)
+    QTest.keyClick(view, Qt.Key.Key_PageUp)
+    assert crank_deg(model.state) == pytest.approx(before + 1.0)
+    window.crank.setFocus()
+    QTest.keyClick(window.crank, Qt.Key.Key_Left, Qt.KeyboardModifier.ShiftModifier)
+    assert crank_deg(model.state) == pytest.approx(before + 0.9)
+
+
+def test_what_the_pictures_say_aloud(open_window):
+    window = open_window("seven-radial-left")
+    window.model.send(TurnCrank(-25.0))
+    assert "compression stroke, 25.0° before top dead centre" in window.crank.accessibleDescription()
+    assert "19 teeth at the magneto, 20 at the drive" in window.drive.accessibleDescription()
+    assert "drive end" in window.drive.accessibleDescription()
+
+
+def test_without_an_engine_the_bench_says_so(open_window):
+    window = open_window("seven-radial-left")
+    window.tabs.setCurrentIndex(1)
+    window.model.send(PlaceMagneto(find_magneto("four-opposed")))
+    assert window.timing.none.isVisible()
+    assert not window.timing.plan.isVisible()
+    QTest.keyClick(window.drive, Qt.Key.Key_Right)
+    drag_round(window.drive, 27.0, 100.0, 40.0)
+    assert window.model.state.engaged is None
+    window.grab()
+
+
+def test_readings_and_picture_follow_every_control(open_window):
+    window = open_window("seven-radial-left")
+    window.tabs.setCurrentIndex(1)
+    panel, model = window.timing, window.model
+    panel.reads["left"].setValue(22.0)
+    assert firing_btdc_deg(model.state, "left") == pytest.approx(22.0)
+    assert "3.00° of crank late" in panel.error.text()
+    QTest.mouseClick(panel.step_buttons["magneto", 1], Qt.MouseButton.LeftButton)
+    QTest.mouseClick(panel.step_buttons["disc", -1], Qt.MouseButton.LeftButton)
+    assert panel.now["left"].text().endswith("23.08°")
+    panel.wanted["left"].setValue(23.0)
+    assert panel.now["left"].text().startswith("✓")
+    QTest.mouseClick(panel.radio["right"], Qt.MouseButton.LeftButton)
+    assert model.state.engaged.side == "right"
+    panel.crank.setValue(-40.0)
+    assert crank_deg(model.state) == pytest.approx(-40.0)
+    panel.stops[0].setValue(350.0)
+    panel.stops[1].setValue(14.0)
+    assert "at 2.00° on the disc" in panel.tdc.text()
+    panel.stops[1].setValue(170.0)
+    assert "180° apart" in panel.tdc.text()
+
+
+def test_nothing_within_tolerance_is_said_with_the_nearest_two(open_window):
+    from magview.bench.state import PlaceInstallation
+
+    window = open_window("seven-radial-left")
+    installation = window.model.state.engaged.installation
+    coarse = installation.model_copy(
+        update={"coupling": installation.coupling.model_copy(update={"magneto_teeth": 10, "drive_teeth": 10})}
+    )
+    window.model.send(PlaceInstallation(coarse))
+    window.timing.reads["left"].setValue(22.0)
+    text = window.timing.verdict.text()
+    assert "Nothing reaches it within tolerance" in text
+    # Ten teeth on both faces: 36° of rotor a tooth, so the nearest is to leave it, the next a tooth away.
+    assert "22.00° or" in text
