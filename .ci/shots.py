@@ -34,7 +34,7 @@ def take(target: Path, installation: str, width: int, height: int, theme: str, s
     from PySide6.QtCore import Qt
     from PySide6.QtWidgets import QApplication
 
-    from magview.bench.state import MoveTeeth, ReadLamp, TurnBackplate, TurnRotor, TurnScrew, new_bench
+    from magview.bench.actions import MoveTeeth, ReadLamp, TurnBackplate, TurnRotor, TurnScrew, new_bench
     from magview.spec.library import find_installation
     from magview.ui.model import BenchModel
     from magview.ui.theme import THEMES

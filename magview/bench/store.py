@@ -1,35 +1,137 @@
-"""One way in, one way out: the store holds the present state, takes actions, tells who listens."""
+"""One way in, one way out: the store holds the present state, takes actions, remembers, tells who listens."""
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
 
-from magview.bench.state import Action, BenchState, apply
+from magview.bench.actions import Action, Advance, apply
+from magview.bench.describe import describe
+from magview.bench.state import BenchState
 
 Listener = Callable[[BenchState, BenchState], None]
 
 
+@dataclass(frozen=True)
+class Undo:
+    """Go back one step."""
+
+
+@dataclass(frozen=True)
+class Redo:
+    """Go forward again one step."""
+
+
+Event = Action | Undo | Redo
+
+
+@dataclass(frozen=True)
+class Step:
+    """One step of the history: what it is called, and the states around it."""
+
+    name: str
+    before: BenchState
+    after: BenchState
+
+
 class Store:
-    """The owner of the present state. Listeners get (new, old), once a change, never for no change."""
+    """The owner of the present state. Listeners get (new, old), once a change, never for no change.
+
+    Actions sent with the same gesture (one drag, one run) are one step of the history. Time that passes is
+    part of the step before it.
+    """
 
     def __init__(self, state: BenchState) -> None:
-        self._state = state
+        self._first = self._state = state
         self._listeners: list[Listener] = []
+        self._done: list[Step] = []
+        self._undone: list[Step] = []
+        self._gesture: object = None
+        self._journal: list[tuple[Event, object]] = []
 
     @property
     def state(self) -> BenchState:
         """The present state."""
         return self._state
 
+    @property
+    def first(self) -> BenchState:
+        """The state the store began with."""
+        return self._first
+
+    @property
+    def journal(self) -> Sequence[tuple[Event, object]]:
+        """All that was done since, undoing included, each with its gesture: `replay` repeats it."""
+        return tuple(self._journal)
+
+    @property
+    def undo_name(self) -> str | None:
+        """What going back would undo; None if nothing."""
+        return self._done[-1].name if self._done else None
+
+    @property
+    def redo_name(self) -> str | None:
+        """What going forward would do again; None if nothing."""
+        return self._undone[-1].name if self._undone else None
+
     def subscribe(self, listener: Listener) -> None:
         """Have `listener(new, old)` called after each change."""
         self._listeners.append(listener)
 
-    def send(self, action: Action) -> None:
+    def send(self, action: Action, gesture: object = None) -> None:
         """Take an action. Raises SpecError for one that cannot be taken; the state then stands."""
         old, new = self._state, apply(self._state, action)
         if new == old:
             return
+        self._remember(action, gesture, old, new)
+        self._journal.append((action, gesture))
+        self._set(new, old)
+
+    def undo(self) -> None:
+        """Go back one step, if there is one."""
+        if self._done:
+            step = self._done.pop()
+            self._undone.append(step)
+            self._gesture = None
+            self._journal.append((Undo(), None))
+            self._set(step.before, self._state)
+
+    def redo(self) -> None:
+        """Go forward again one step, if there is one."""
+        if self._undone:
+            step = self._undone.pop()
+            self._done.append(step)
+            self._gesture = None
+            self._journal.append((Redo(), None))
+            self._set(step.after, self._state)
+
+    def _remember(self, action: Action, gesture: object, old: BenchState, new: BenchState) -> None:
+        goes_on = isinstance(action, Advance) or (gesture is not None and gesture == self._gesture)
+        if self._done and goes_on and not self._undone:
+            last = self._done[-1]
+            name = last.name if isinstance(action, Advance) else describe(action, last.before, new)
+            self._done[-1] = Step(name, last.before, new)
+        else:
+            self._done.append(Step(describe(action, old, new), old, new))
+        self._undone.clear()
+        if not isinstance(action, Advance):
+            self._gesture = gesture
+
+    def _set(self, new: BenchState, old: BenchState) -> None:
         self._state = new
         for listener in self._listeners:
             listener(new, old)
+
+
+def replay(first: BenchState, journal: Sequence[tuple[Event, object]]) -> Store:
+    """Do it all again from the first state; the same events give the same states to the last bit."""
+    store = Store(first)
+    for event, gesture in journal:
+        match event:
+            case Undo():
+                store.undo()
+            case Redo():
+                store.redo()
+            case _:
+                store.send(event, gesture)
+    return store

@@ -82,8 +82,8 @@ def linkage(profile: LawProfile | MeasuredProfile, breaker: Breaker) -> Linkage:
     arm = a if a is not None else 0.6 * breaker.contact_arm_mm
     distance = d if d is not None else 1.18 * arm
     heel = rho if rho is not None else 0.09 * arm
-    base = min(0.65 * arm, 0.85 * (arm + distance))
-    base = max(base, abs(distance - arm) + 0.3 * arm)
+    # Within what the arm reaches, whatever the lengths; 0.65 of the arm with none given.
+    base = abs(distance - arm) + 0.47 * min(distance, arm)
     return Linkage(distance, arm, breaker.contact_arm_mm, heel, base, sense, plain=None in (d, a, rho))
 
 

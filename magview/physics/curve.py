@@ -65,12 +65,10 @@ class RisingCubic:
         t = rest / self._rise[i]
         inside = (t >= 0.0) & (t <= 1.0)  # false for NaN
         # Newton from the secant's guess: pieces are short, so the bulk is done in three rounds.
-        for _ in range(3):
-            step = t * (c1 + t * (c2 + t * c3)) - rest
-            slope = c1 + t * (2 * c2 + 3 * t * c3)
-            with np.errstate(divide="ignore", invalid="ignore"):
-                step /= slope
-            t = np.clip(t - step, 0.0, 1.0)
+        with np.errstate(divide="ignore", invalid="ignore"):
+            for _ in range(3):
+                step = (t * (c1 + t * (c2 + t * c3)) - rest) / (c1 + t * (2 * c2 + 3 * t * c3))
+                t = np.clip(t - step, 0.0, 1.0)
         slow = np.flatnonzero(inside & ~(np.abs(step) < 1e-9))
         if slow.size:  # pieces that start or end level: there the root is nearly multiple
             t[slow] = _bisect(c1[slow], c2[slow], c3[slow], rest[slow])

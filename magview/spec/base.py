@@ -13,7 +13,7 @@ class SpecError(ValueError):
     def __init__(self, text: str) -> None:
         # What a file holds may be quoted: no line breaks, control signs or broken characters, and no endless lists.
         shown = "".join(c if c.isprintable() else "\ufffd" for c in text)
-        super().__init__(shown if len(shown) <= 600 else f"{shown[:599]}…")
+        super().__init__(shown if len(shown) <= 600 else f"{shown[:299]}…{shown[-300:]}")
 
 
 class Model(BaseModel):

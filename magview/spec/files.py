@@ -24,6 +24,9 @@ from magview.spec.magneto import Magneto
 MAX_BYTES = 2_000_000
 """Far above any magneto file (a 20,000-point measured profile is 0.4 MB), far below what would hurt."""
 
+MAX_VALUES = 25_000
+"""Longest list: just above a measured profile's, and few enough that a list of rubbish takes no memory to refuse."""
+
 M = TypeVar("M", Magneto, Engine, Installation)
 
 _FORMATS: dict[type[Model], str] = {
@@ -107,6 +110,8 @@ def _integer(digits: str) -> int | float:
 
 def _tuples(value: Any) -> Any:
     if isinstance(value, list):
+        if len(value) > MAX_VALUES:
+            raise ValueError(f"holds a list of {len(value)} values; at most {MAX_VALUES} are read")
         return tuple(_tuples(v) for v in value)
     if isinstance(value, dict):
         return {k: _tuples(v) for k, v in value.items()}
@@ -234,8 +239,12 @@ def dump_json(model: Magneto | Engine | Installation) -> str:
 
 
 def write_model(path: Path, model: Magneto | Engine | Installation) -> None:
+    """Write a model's file atomically. Raises SpecError; the old file then stands."""
+    write_text(path, dump_json(model))
+
+
+def write_text(path: Path, text: str) -> None:
     """Replace a file atomically: write beside it, fsync, rename. Raises SpecError; the old file then stands."""
-    text = dump_json(model)
     temporary = None
     try:
         handle, temporary = tempfile.mkstemp(dir=path.parent, prefix=f".{path.name}.")

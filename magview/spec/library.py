@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from collections.abc import Callable
 from functools import cache
 from importlib.resources import files
@@ -56,7 +57,7 @@ def _find(name: str, kind: Kind, read: Callable[[Path], T]) -> T:
     if name in shipped_names(kind):
         return read(resources() / kind / f"{name}.json")
     path = Path(name)
-    if not name.endswith(".json") and not path.exists():
+    if not name.endswith(".json") and not os.path.exists(path):
         raise SpecError(
             f"“{name[:60]}” is neither a file nor one of the shipped {kind}: {', '.join(shipped_names(kind))}"
         )

@@ -265,7 +265,8 @@ class Magneto(Model):
         near = abs(breaker.pivot_distance_mm - breaker.heel_arm_mm)
         far = breaker.pivot_distance_mm + breaker.heel_arm_mm
         for radius in (profile.base_radius_mm + breaker.heel_radius_mm, top + breaker.heel_radius_mm):
-            if not near < radius < far:
+            # With a hair to spare, so that no rounding takes an arc cosine beyond its range.
+            if not near * (1 + 1e-9) < radius < far * (1 - 1e-9):
                 raise ValueError(
                     f"breaker.heel_arm_mm is {breaker.heel_arm_mm:g}; with it the heel reaches from {near:g} to "
                     f"{far:g} of the cam's centre, and must reach {radius:g}"

@@ -5,6 +5,8 @@ from __future__ import annotations
 import math
 import re
 
+from magview.spec.base import SpecError
+
 MM_PER_INCH = 25.4
 """[mm/in] exact: international yard and pound agreement, 1959 (NIST SP 811, appendix B)."""
 
@@ -26,15 +28,15 @@ _QUANTITY = re.compile(r"\s*([-+−]?(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:[eE][-+]?\d+)
 def _parse(text: str, units: dict[str, float], default: str | None, example: str, what: str) -> float:
     match = _QUANTITY.fullmatch(text)
     if match is None:
-        raise ValueError(f"“{text[:40]}” is not {what}: write a number and a unit, such as {example}")
-    number, unit = match[1].replace(",", ".").replace("−", "-"), match[2].lower() or default
+        raise SpecError(f"“{text[:40]}” is not {what}: write a number and a unit, such as {example}")
+    number, unit = match[1].replace(",", ".").replace("−", "-"), match[2].lower().replace("μ", "µ") or default
     if unit is None:
-        raise ValueError(f"“{text.strip()[:40]}” has no unit: write one, such as {example}")
+        raise SpecError(f"“{text.strip()[:40]}” has no unit: write one, such as {example}")
     if unit not in units:
-        raise ValueError(f"“{match[2][:20]}” is not a unit of {what.split()[-1]}: use {', '.join(units)}")
+        raise SpecError(f"“{match[2][:20]}” is not a unit of {what.split()[-1]}: use {', '.join(units)}")
     value = float(number) * units[unit]
     if not math.isfinite(value):
-        raise ValueError(f"“{text.strip()[:40]}” is too large")
+        raise SpecError(f"“{text.strip()[:40]}” is too large")
     return value
 
 
@@ -66,12 +68,13 @@ def format_length(mm: float, inches: bool) -> str:
     """Write a length [mm] for reading: millimetres to 0.001, or inches to 0.0001."""
     if not math.isfinite(mm):
         return "–"
-    return f"{mm / MM_PER_INCH:.4f} in" if inches else f"{mm:.3f} mm"
+    # + 0.0 turns −0.0 into 0.0.
+    return f"{round(mm / MM_PER_INCH, 4) + 0.0:.4f} in" if inches else f"{round(mm, 3) + 0.0:.3f} mm"
 
 
 def format_angle(deg: float, signed: bool = False) -> str:
     """Write an angle [deg] for reading, to 0.01°; `signed` keeps the plus."""
     if not math.isfinite(deg):
         return "–"
-    rounded = round(deg, 2) + 0.0  # + 0.0 turns −0.0 into 0.0
+    rounded = round(deg, 2) + 0.0
     return f"{rounded:+.2f}°" if signed else f"{rounded:.2f}°"

@@ -9,7 +9,7 @@ import sys
 from PySide6.QtCore import QMessageLogContext, QTimer, QtMsgType, qInstallMessageHandler
 from PySide6.QtWidgets import QApplication
 
-from magview.bench.state import new_bench
+from magview.bench.actions import new_bench
 from magview.spec.engine import Installation
 from magview.spec.magneto import Magneto
 from magview.ui.model import BenchModel

@@ -18,10 +18,11 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QWidget
 
+from magview.bench.actions import Action, TurnBackplate, TurnRotor, TurnScrew
 from magview.bench.breaker_end import PARENTS, BreakerEnd, breaker_end, pose
 from magview.bench.labels import arrange
 from magview.bench.shapes import Point
-from magview.bench.state import Action, BenchState, TurnBackplate, TurnRotor, TurnScrew
+from magview.bench.state import BenchState
 from magview.bench.words import breaker_end_sense, direction_word
 from magview.spec.units import format_angle, format_length
 from magview.ui.model import BenchModel

@@ -17,8 +17,9 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QWidget
 
+from magview.bench.actions import TurnCrank
 from magview.bench.crank_end import PARENTS, CrankEnd, crank_end, crank_pose, disc_point, engine_sense
-from magview.bench.state import BenchState, Engaged, TurnCrank, crank_deg, firing_btdc_deg
+from magview.bench.state import BenchState, Engaged, crank_deg, firing_btdc_deg
 from magview.physics.engine import piston_drop_mm
 from magview.spec.units import format_length
 from magview.ui.model import BenchModel

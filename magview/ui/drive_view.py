@@ -9,6 +9,7 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QKeyEvent, QMouseEvent, QPainter, QPen, QResizeEvent
 from PySide6.QtWidgets import QWidget
 
+from magview.bench.actions import MoveTeeth, TurnCrank
 from magview.bench.drive_end import (
     DISC_IN_MM,
     DISC_OUT_MM,
@@ -22,7 +23,7 @@ from magview.bench.drive_end import (
     drive_pose,
 )
 from magview.bench.shapes import polar
-from magview.bench.state import BenchState, Engaged, MoveTeeth, TurnCrank, crank_deg
+from magview.bench.state import BenchState, Engaged, crank_deg
 from magview.bench.tooth_steps import coupling_words, marks_words
 from magview.bench.words import direction_word, drive_end_sense
 from magview.physics.coupling import Move

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from PySide6.QtCore import QObject, Signal
 
-from magview.bench.state import Action, BenchState
+from magview.bench.actions import Action
+from magview.bench.state import BenchState
 from magview.bench.store import Store
 from magview.spec.base import SpecError
 

@@ -19,15 +19,8 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from magview.bench.state import (
-    ROTOR_LIMIT_DEG,
-    BenchState,
-    SetBoth,
-    TurnBackplate,
-    TurnRotor,
-    TurnScrew,
-    readings,
-)
+from magview.bench.actions import ROTOR_LIMIT_DEG, SetBoth, TurnBackplate, TurnRotor, TurnScrew
+from magview.bench.state import BenchState, readings
 from magview.bench.words import plate_move, screw_move
 from magview.physics.setting import Adjustment, Readings, internal_timing
 from magview.spec.units import format_angle, format_length

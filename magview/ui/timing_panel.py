@@ -19,19 +19,8 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from magview.bench.state import (
-    BTDC_LIMIT_DEG,
-    BenchState,
-    Engaged,
-    MoveTeeth,
-    ReadLamp,
-    Side,
-    TurnCrank,
-    ViewSide,
-    WantTiming,
-    crank_deg,
-    firing_btdc_deg,
-)
+from magview.bench.actions import BTDC_LIMIT_DEG, MoveTeeth, ReadLamp, TurnCrank, ViewSide, WantTiming
+from magview.bench.state import BenchState, Engaged, Side, crank_deg, firing_btdc_deg
 from magview.bench.timing import synchronising, timing_error, timing_plan, timing_verdict
 from magview.bench.tooth_steps import ToothStep, coupling_words, marks_words, step_words, steps_between
 from magview.bench.words import direction_word, teeth_words

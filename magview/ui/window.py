@@ -23,7 +23,8 @@ from PySide6.QtWidgets import (
 )
 
 from magview import __version__
-from magview.bench.state import BenchState, PlaceInstallation, PlaceMagneto
+from magview.bench.actions import PlaceInstallation, PlaceMagneto
+from magview.bench.state import BenchState
 from magview.spec.base import SpecError
 from magview.spec.files import read_bench_item, write_model
 from magview.spec.library import find_installation, find_magneto, shipped_installation_of, shipped_names

@@ -6,9 +6,10 @@ import numpy as np
 import pytest
 import shapely
 
+from magview.bench.actions import TurnBackplate, TurnRotor, TurnScrew, apply, new_bench
 from magview.bench.breaker_end import PARENTS, breaker_end, pose
 from magview.bench.shapes import arc_slot, polar, rotate, wrap
-from magview.bench.state import BenchState, TurnBackplate, TurnRotor, TurnScrew, apply, new_bench
+from magview.bench.state import BenchState
 from magview.physics.breaker import linkage
 from magview.spec.library import find_magneto, shipped_names
 

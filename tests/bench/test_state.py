@@ -8,16 +8,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from magview.bench.state import (
-    BenchState,
-    PlaceMagneto,
-    SetBoth,
-    TurnBackplate,
-    TurnRotor,
-    TurnScrew,
-    apply,
-    new_bench,
-)
+from magview.bench.actions import PlaceMagneto, SetBoth, TurnBackplate, TurnRotor, TurnScrew, apply, new_bench
+from magview.bench.state import BenchState
 from magview.bench.store import Store
 from magview.spec.base import SpecError
 from magview.spec.library import find_magneto, shipped_names

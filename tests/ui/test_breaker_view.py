@@ -9,7 +9,8 @@ import pytest
 from PySide6.QtCore import QPoint, QPointF, Qt
 from PySide6.QtTest import QTest
 
-from magview.bench.state import TurnBackplate, TurnRotor, TurnScrew, readings
+from magview.bench.actions import TurnBackplate, TurnRotor, TurnScrew
+from magview.bench.state import readings
 from magview.physics.setting import internal_timing
 from magview.spec.library import shipped_names
 

@@ -8,8 +8,9 @@ import pytest
 from PySide6.QtCore import QPointF, Qt
 from PySide6.QtTest import QTest
 
+from magview.bench.actions import PlaceMagneto, TurnCrank
 from magview.bench.drive_end import DRIVE_MM, drive_pose
-from magview.bench.state import PlaceMagneto, TurnCrank, crank_deg, firing_btdc_deg
+from magview.bench.state import crank_deg, firing_btdc_deg
 from magview.spec.library import find_magneto
 
 
@@ -124,7 +125,7 @@ def test_readings_and_picture_follow_every_control(open_window):
 
 
 def test_nothing_within_tolerance_is_said_with_the_nearest_two(open_window):
-    from magview.bench.state import PlaceInstallation
+    from magview.bench.actions import PlaceInstallation
 
     window = open_window("seven-radial-left")
     installation = window.model.state.engaged.installation

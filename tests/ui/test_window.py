@@ -10,7 +10,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLabel, QMessageBox, QPushButton, QWidget
 
-from magview.bench.state import TurnBackplate, TurnScrew
+from magview.bench.actions import TurnBackplate, TurnScrew
 from magview.spec.files import read_magneto
 from magview.spec.library import resources, shipped_names
 
