@@ -25,6 +25,12 @@ SHOTS = [
     ("engine-1920-dark", "traced-six-single", 1920, 1080, "1", "dark", "engine"),
     ("internal-150-light", "nine-radial-left", 1280, 720, "1.5", "light", "internal"),
     ("engine-150-light", "seven-radial-left", 1280, 720, "1.5", "light", "engine"),
+    ("lead-1280-light", "seven-radial-left", 1280, 720, "1", "light", "lead"),
+    ("lead-1280-high-contrast", "nine-radial-left", 1280, 720, "1", "high contrast", "lead"),
+    ("projector-1280-light", "seven-radial-left", 1280, 720, "1", "light", "projector"),
+    ("projector-1920-dark", "four-opposed-left", 1920, 1080, "1", "dark", "projector"),
+    ("text-200-1920-light", "nine-radial-left", 1920, 1080, "1", "light", "text"),
+    ("zoom-1280-light", "seven-radial-left", 1280, 720, "1", "light", "zoom"),
     ("internal-150-dark", "seven-radial-left", 1280, 720, "1.5", "dark", "internal"),
 ]
 
@@ -34,7 +40,15 @@ def take(target: Path, installation: str, width: int, height: int, theme: str, s
     from PySide6.QtCore import Qt
     from PySide6.QtWidgets import QApplication
 
-    from magview.bench.actions import MoveTeeth, ReadLamp, TurnBackplate, TurnRotor, TurnScrew, new_bench
+    from magview.bench.actions import (
+        MoveTeeth,
+        ReadLamp,
+        SetLeadFault,
+        TurnBackplate,
+        TurnRotor,
+        TurnScrew,
+        new_bench,
+    )
     from magview.spec.library import find_installation
     from magview.ui.model import BenchModel
     from magview.ui.theme import THEMES
@@ -45,14 +59,27 @@ def take(target: Path, installation: str, width: int, height: int, theme: str, s
     scale = float(os.environ.get("QT_SCALE_FACTOR", "1"))
     window.resize(round(width / scale), round(height / scale))
     window.show()
-    if stage == "internal":
+    if stage in ("internal", "text", "projector", "zoom"):
         actions = (TurnBackplate(1.5), TurnScrew(-4.0), TurnRotor(24.0))
         window.breaker.setFocus(Qt.FocusReason.OtherFocusReason)
+    elif stage == "lead":
+        actions = (TurnRotor(24.0), SetLeadFault("broken", True))
+        window.tabs.setCurrentIndex(2)
     else:
         actions = (ReadLamp("left", 22.0), ReadLamp("right", 25.5), MoveTeeth(1, -1))
         window.tabs.setCurrentIndex(1)
     for action in actions:
         window.model.send(action)
+    app.processEvents()
+    if stage == "projector":
+        window.project(True)
+        window.breaker.set_exaggeration(5.0)
+    elif stage == "text":
+        window.text_actions.actions()[-1].trigger()
+    elif stage == "zoom":
+        window.breaker.follows_contacts = True
+        window.breaker.zoom_by(5.0)
+        window.breaker.show_state(window.model.state)
     app.processEvents()
     if stage == "engine":
         window.timing.plan.selectRow(0)

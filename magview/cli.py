@@ -91,7 +91,6 @@ def _parser() -> argparse.ArgumentParser:
     shipped = ", ".join(shipped_names("magnetos"))
     parser.add_argument(
         "--magneto",
-        default=DEFAULT_MAGNETO,
         metavar="MAGNETO",
         help=f"what to open the window on: a file or a shipped one ({shipped})",
     )
@@ -167,7 +166,8 @@ _ratio = _argument(_parse_ratio)
 
 
 def _window(arguments: argparse.Namespace) -> int:
-    magneto = find_magneto(arguments.magneto)
+    name = arguments.magneto or DEFAULT_MAGNETO
+    magneto = find_magneto(name)
     internal_timing(magneto)  # a cam that cannot be followed is refused here, in one sentence
     from magview.ui.preflight import why_no_window
 
@@ -179,8 +179,9 @@ def _window(arguments: argparse.Namespace) -> int:
         return PASS
     from magview.ui.app import run
 
-    installation = shipped_installation_of(arguments.magneto)
-    return run(magneto if installation is None else find_installation(installation))
+    installation = shipped_installation_of(name)
+    item = magneto if installation is None else find_installation(installation)
+    return run(item, recover=arguments.magneto is None)
 
 
 def _readings(arguments: argparse.Namespace) -> int:

@@ -68,11 +68,14 @@ class Pose:
     """Contact lift the cam offers; below the stop the heel hangs clear."""
     stop_mm: float
     gap_mm: float
-    """The gap now, as drawn."""
+    """The gap now."""
 
 
-def pose(state: BenchState) -> Pose:
-    """Where everything stands for a state; the one link between numbers and picture."""
+def pose(state: BenchState, exaggeration: float = 1.0) -> Pose:
+    """Where everything stands for a state; the one link between numbers and picture.
+
+    `exaggeration` draws the gap so many times its size by lifting the arm further; `gap_mm` stays the true one.
+    """
     magneto, timing = state.magneto, internal_timing(state.magneto)
     sense, arms = breaker_end_sense(magneto), linkage(magneto.cam.profile, magneto.breaker)
     lift = float(timing.lift_mm(state.rotor_deg, state.backplate_deg))
@@ -92,7 +95,7 @@ def pose(state: BenchState) -> Pose:
             "rotor": sense * state.rotor_deg,
             "cam": sense * timing.ratio * state.rotor_deg,
             "plate": sense * state.backplate_deg,
-            "arm": arm_turn(held),
+            "arm": arm_turn(stop + exaggeration * (held - stop)),
             "stop": arm_turn(stop),
             "screw": head * state.screw_deg,
         },

@@ -14,12 +14,12 @@ from PySide6.QtGui import (
     QPainter,
     QPen,
     QResizeEvent,
-    QWheelEvent,
 )
 from PySide6.QtWidgets import QWidget
 
-from magview.bench.actions import Action, TurnBackplate, TurnRotor, TurnScrew
+from magview.bench.actions import Action, HoldRotor, LetGo, TurnBackplate, TurnRotor, TurnScrew
 from magview.bench.breaker_end import PARENTS, BreakerEnd, breaker_end, pose
+from magview.bench.events import nearest_event
 from magview.bench.labels import arrange
 from magview.bench.shapes import Point
 from magview.bench.state import BenchState
@@ -27,7 +27,7 @@ from magview.bench.words import breaker_end_sense, direction_word
 from magview.spec.units import format_angle, format_length
 from magview.ui.model import BenchModel
 from magview.ui.picture import PictureScene
-from magview.ui.picture_view import PictureView, bearing_about
+from magview.ui.picture_view import PictureView, bearing_about, step_factor
 from magview.ui.theme import Theme
 
 HANDS = {"rotor": "rotor", "plate": "backplate", "screw": "contact screw"}
@@ -37,7 +37,10 @@ _GROUP_HANDS = {"rotor": "rotor", "cam": "rotor", "screw": "screw"}
 _PLATE_PARTS = {"backplate", "breaker arm", "heel", "contacts", "lock screw", "pivot"}
 
 _STEPS = {"rotor": 1.0, "plate": 0.25, "screw": 1.0}
-"""Arrow-key and wheel steps [deg]; a tenth of it with Shift."""
+"""Arrow-key and wheel steps [deg]; finer with Shift, coarser with Alt."""
+
+_SNAP_DEG = 0.8
+"""How near [rotor deg] a dragged rotor catches; Alt, or the menu, lets it pass."""
 
 
 @dataclass
@@ -48,6 +51,7 @@ class _Drag:
     value: float
     """Where the dragged part would be without its stops [deg]; the pointer may run past them and back."""
     per_bearing: float
+    gesture: int
 
 
 class BreakerView(PictureView):
@@ -57,12 +61,18 @@ class BreakerView(PictureView):
 
     def __init__(self, model: BenchModel, theme: Theme, parent: QWidget | None = None) -> None:
         self._picture = PictureScene(PARENTS)
-        super().__init__(self._picture, parent)
-        self._model, self._theme = model, theme
+        super().__init__(self._picture, theme, parent)
+        self._model = model
         self._drawing: BreakerEnd | None = None
         self._names, self._inches = True, False
         self._hand = "rotor"
         self._drag: _Drag | None = None
+        self._exaggeration = 1.0
+        self._snapped = ""
+        self.snaps = True
+        """Whether a dragged rotor catches at contacts just open, top of lobe, E-gap and neutral."""
+        self.follows_contacts = False
+        """Whether a magnified picture keeps the contacts in its middle."""
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMouseTracking(True)
         self.setMinimumSize(220, 220)
@@ -95,14 +105,17 @@ class BreakerView(PictureView):
             self._drawing = drawing
             self._picture.build(drawing.shapes, drawing.origins, self._theme)
             self._picture.colour(self._theme, self._hand)
-            self._fit()
-        now = pose(state)
+            self.fit()
+        now = pose(state, self._exaggeration)
         self._picture.turn(now.turns_deg)
+        if self.follows_contacts and self.zoom > 1.0:
+            self.look_at(self._picture.to_scene("stop", drawing.contact))
         gap = "closed" if now.gap_mm <= 0 else f"open {format_length(now.gap_mm, self._inches)}"
+        end = "drive end, through the magneto" if self.mirrored else "breaker end"
         self.setAccessibleDescription(
-            f"Seen from the breaker end, rotation {self._way(state)}. Rotor {format_angle(state.rotor_deg)} past "
-            f"neutral, backplate {format_angle(state.backplate_deg, True)}, contact screw "
-            f"{format_angle(state.screw_deg, True)}, contacts {gap}. In hand: {HANDS[self._hand]}."
+            f"Seen from the {end}, rotation {self._way(state)}. Rotor {format_angle(state.rotor_deg)} past neutral, "
+            f"{'held' if state.held else 'let go'}; backplate {format_angle(state.backplate_deg, True)}, contact "
+            f"screw {format_angle(state.screw_deg, True)}; contacts {gap}. In hand: {HANDS[self._hand]}."
         )
         self.viewport().update()
 
@@ -114,13 +127,34 @@ class BreakerView(PictureView):
     def set_names(self, shown: bool) -> None:
         """Show or hide the names of the parts."""
         self._names = shown
-        self._fit()
+        self.fit()
         self.viewport().update()
 
     def set_inches(self, inches: bool) -> None:
         """Write lengths in inches or millimetres."""
         self._inches = inches
         self.show_state(self._model.state)
+
+    def set_exaggeration(self, factor: float) -> None:
+        """Draw the gap larger than it is, 1 = true; the picture says so."""
+        self._exaggeration = factor
+        self.show_state(self._model.state)
+
+    @property
+    def exaggeration(self) -> float:
+        """How much larger than true the gap is drawn."""
+        return self._exaggeration
+
+    def set_mirrored(self, mirrored: bool) -> None:
+        """Look from the drive end, through the magneto, or from the breaker end."""
+        self.mirrored = mirrored
+        self.fit()
+        self.show_state(self._model.state)
+
+    def set_line_factor(self, factor: float) -> None:
+        """Draw lines thicker."""
+        self._picture.line_factor = factor
+        self._picture.colour(self._theme, self._hand)
 
     def take(self, hand: str) -> None:
         """Take a part in hand: "rotor", "plate" or "screw"."""
@@ -131,10 +165,13 @@ class BreakerView(PictureView):
             self.hand_changed.emit(hand)
 
     def _way(self, state: BenchState) -> str:
-        return direction_word(1, state.magneto.rotation, "breaker end")
+        return direction_word(1, state.magneto.rotation, "drive end" if self.mirrored else "breaker end")
 
     def _head(self) -> str:
-        return f"Breaker end · turns {self._way(self._model.state)}"
+        end = "Seen through from the drive end" if self.mirrored else "Breaker end"
+        gap = "" if self._exaggeration == 1.0 else f" · gap drawn {self._exaggeration:g}×"
+        held = "" if self._model.state.held else " · rotor free"
+        return f"{end} · turns {self._way(self._model.state)}{gap}{held}"
 
     def _foot(self) -> str:
         ratio = self._model.state.magneto.cam.turns_per_rotor_turn
@@ -147,20 +184,21 @@ class BreakerView(PictureView):
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Keep the picture whole and in true proportion."""
         super().resizeEvent(event)
-        self._fit()
+        self.fit()
 
-    def _fit(self) -> None:
+    def fit(self) -> None:
+        """Show the whole picture in the room there is."""
         if self._drawing is None:
             return
         e = self._drawing.extent_mm
         self.setSceneRect(QRectF(-2 * e, -2 * e, 4 * e, 4 * e))
-        head, foot = self.words_height(self._head()), self.words_height(self._foot())
+        # A line more at the head: neutral and E-gap are written above the drawing.
+        head = self.words_height(self._head()) + 0.7 * QFontMetricsF(self.font()).height()
+        foot = self.words_height(self._foot())
         width, height = self.viewport().width(), self.viewport().height()
         margin = 2 * self._name_width() if self._names_fit() else 0.0
         size = max(40.0, min(width - margin, height - head - foot))
-        self.resetTransform()
-        self.scale(size / (2 * e), size / (2 * e))
-        self.centerOn(0.0, (foot - head) / 2 * (2 * e) / size)
+        self.frame(size / (2 * e), QPointF(0.0, (foot - head) / 2 * (2 * e) / size))
 
     def _name_width(self) -> float:
         return QFontMetricsF(self.font()).horizontalAdvance("contact screw  ") + 8.0
@@ -175,12 +213,15 @@ class BreakerView(PictureView):
         """Viewpoint, scales, pole letters and the names of the parts."""
         state, drawing = self._model.state, self.drawing
         metrics = QFontMetricsF(self.font())
-        self.paint_head(painter, self._head(), self._theme)
-        self.paint_foot(painter, self._foot(), self._theme)
+        self.paint_head(painter, self._head())
+        self.paint_foot(painter, self._foot())
         self._paint_rotor_words(painter, state, drawing)
         if self._names_fit():
             self._paint_names(painter, drawing, metrics)
-        self.paint_focus(painter, self._theme)
+        if self._snapped:
+            painter.setPen(QColor(self._theme.hand))
+            at = QPointF(self.viewport().width() / 2 + 8, self.words_height(self._head()) + metrics.height())
+            self.paint_on_paper(painter, at, f"at: {self._snapped}")
 
     def _paint_rotor_words(self, painter: QPainter, state: BenchState, drawing: BreakerEnd) -> None:
         sense, r = breaker_end_sense(state.magneto), drawing.extent_mm / 1.56
@@ -188,6 +229,7 @@ class BreakerView(PictureView):
         for bearing, text in ((0.0, "neutral"), (sense * state.magneto.e_gap_deg, "E-gap")):
             # Each word leans away from the other, so that they never meet.
             away = -sense if text == "neutral" else sense
+            away = -away if self.mirrored else away
             at = self._pixel(bearing, 1.5 * r)
             width = painter.fontMetrics().horizontalAdvance(text)
             painter.drawText(QPointF(at.x() + (2 if away > 0 else -width - 2), at.y() + 2), text)
@@ -199,13 +241,15 @@ class BreakerView(PictureView):
 
     def _pixel(self, bearing: float, radius: float) -> QPointF:
         b = math.radians(bearing)
-        return QPointF(self.mapFromScene(QPointF(radius * math.sin(b), -radius * math.cos(b))))
+        return self.pixel(radius * math.sin(b), radius * math.cos(b))
 
     def _paint_names(self, painter: QPainter, drawing: BreakerEnd, metrics: QFontMetricsF) -> None:
         tips = {}
+        inside = QRectF(self.viewport().rect())
         for name, (group, point) in drawing.anchors.items():
-            at = self.mapFromScene(self._picture.to_scene(group, point))
-            tips[name] = (float(at.x()), float(at.y()))
+            at = self.viewportTransform().map(self._picture.to_scene(group, point))
+            if inside.contains(at):
+                tips[name] = (at.x(), at.y())
         width, height, line = self.viewport().width(), self.viewport().height(), metrics.height()
         column = self._name_width()
         for label in arrange(tips, column, width - column, 2.2 * line, height - 3 * line, 1.25 * line):
@@ -222,6 +266,7 @@ class BreakerView(PictureView):
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         """Take hold of what is under the pointer."""
+        super().mousePressEvent(event)
         if event.button() != Qt.MouseButton.LeftButton:
             return
         hand = self._hand_at(event.position())
@@ -229,52 +274,74 @@ class BreakerView(PictureView):
             return
         self.take(hand)
         self._drag = self._start_drag(hand, event.position())
+        self._model.stop()
+        self._model.grip(True)
         self.viewport().setCursor(Qt.CursorShape.ClosedHandCursor)
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         """Turn what is held by as much as the pointer turns about its axis."""
-        if self._drag is None:
-            hand = self._hand_at(event.position())
-            self.viewport().setCursor(Qt.CursorShape.OpenHandCursor if hand else Qt.CursorShape.ArrowCursor)
+        super().mouseMoveEvent(event)
+        drag = self._drag
+        if drag is None:
+            if not event.buttons():
+                hand = self._hand_at(event.position())
+                self.viewport().setCursor(Qt.CursorShape.OpenHandCursor if hand else Qt.CursorShape.ArrowCursor)
             return
-        bearing = bearing_about(self._drag.centre, self.mapToScene(event.position().toPoint()))
-        moved = (bearing - self._drag.last_bearing + 180.0) % 360.0 - 180.0
-        self._drag.last_bearing = bearing
-        self._drag.value += moved * self._drag.per_bearing
-        self._model.send(_turn(self._drag.hand, self._drag.value))
+        bearing = bearing_about(drag.centre, self._scene_point(event.position()))
+        moved = (bearing - drag.last_bearing + 180.0) % 360.0 - 180.0
+        drag.last_bearing = bearing
+        drag.value += moved * drag.per_bearing
+        self._turn_to(drag, free=bool(event.modifiers() & Qt.KeyboardModifier.AltModifier))
+
+    def _turn_to(self, drag: _Drag, free: bool) -> None:
+        value, self._snapped = drag.value, ""
+        if drag.hand == "rotor" and self.snaps and not free:
+            caught = nearest_event(self._model.state, value, _SNAP_DEG)
+            if caught is not None:
+                value, self._snapped = caught
+        self._model.send(_turn(drag.hand, value), drag.gesture)
+        self.viewport().update()
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
-        """Let go; what was turned stays where it is."""
-        if event.button() == Qt.MouseButton.LeftButton:
-            self._drag = None
-            self.viewport().unsetCursor()
+        """Let go; a rotor that is not held is now the magnet's."""
+        super().mouseReleaseEvent(event)
+        if event.button() == Qt.MouseButton.LeftButton and self._drag is not None:
+            self._drag, self._snapped = None, ""
+            self._model.grip(False)
+            self.viewport().update()
 
-    def wheelEvent(self, event: QWheelEvent) -> None:
-        """Turn the part in hand; a wheel turned away turns it in the positive direction."""
-        # With Shift some systems turn a vertical wheel into a horizontal one.
-        turned = event.angleDelta().y() or event.angleDelta().x()
-        self._step(turned / 120.0, bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier))
-        event.accept()
+    def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
+        """Put a part back: rotor to the E-gap, plate to its designed place, screw to its middle."""
+        hand = self._hand_at(event.position())
+        if event.button() != Qt.MouseButton.LeftButton or hand is None:
+            return
+        magneto = self._model.state.magneto
+        home = {"rotor": magneto.e_gap_deg, "plate": magneto.designed_setting.backplate_deg, "screw": 0.0}[hand]
+        self._model.send(_turn(hand, home))
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Arrows turn the part in hand, Shift finely; 1, 2, 3 take rotor, backplate, contact screw."""
+        """Arrows turn the part in hand; 1, 2, 3 take rotor, backplate, contact screw; Space holds or lets go."""
         steps = {Qt.Key.Key_Up: 1.0, Qt.Key.Key_Right: 1.0, Qt.Key.Key_Down: -1.0, Qt.Key.Key_Left: -1.0,
                  Qt.Key.Key_PageUp: 10.0, Qt.Key.Key_PageDown: -10.0}  # fmt: skip
         hands = {Qt.Key.Key_1: "rotor", Qt.Key.Key_2: "plate", Qt.Key.Key_3: "screw"}
         key = Qt.Key(event.key())
         if key in steps:
-            self._step(steps[key], bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier))
+            self.turn(steps[key] * step_factor(event.modifiers()))
         elif key in hands:
             self.take(hands[key])
+        elif key == Qt.Key.Key_Space:
+            self._model.send(LetGo() if self._model.state.held else HoldRotor())
         else:
             super().keyPressEvent(event)
 
-    def _step(self, steps: float, fine: bool) -> None:
-        value = _value(self._model.state, self._hand) + steps * _STEPS[self._hand] * (0.1 if fine else 1.0)
+    def turn(self, steps: float) -> None:
+        """Turn the part in hand by a number of its steps."""
+        self._model.stop()
+        value = _value(self._model.state, self._hand) + steps * _STEPS[self._hand]
         self._model.send(_turn(self._hand, value))
 
     def _hand_at(self, position: QPointF) -> str | None:
-        shape = self._picture.shape_at(self.mapToScene(position.toPoint()))
+        shape = self._picture.shape_at(self._scene_point(position))
         if shape is None:
             return None
         if shape.group in _GROUP_HANDS:
@@ -290,12 +357,12 @@ class BreakerView(PictureView):
             centre = self._picture.to_scene("screw", origin)
             per_bearing = 1.0 if state.magneto.contact_screw.positive_is_clockwise else -1.0
         elif hand == "rotor":
-            shape = self._picture.shape_at(self.mapToScene(position.toPoint()))
+            shape = self._picture.shape_at(self._scene_point(position))
             if shape is not None and shape.group == "cam":
                 # Held by the cam, the rotor turns by what the gears make of it.
                 per_bearing = sense / state.magneto.cam.turns_per_rotor_turn
-        bearing = bearing_about(centre, self.mapToScene(position.toPoint()))
-        return _Drag(hand, centre, bearing, _value(state, hand), per_bearing)
+        bearing = bearing_about(centre, self._scene_point(position))
+        return _Drag(hand, centre, bearing, _value(state, hand), per_bearing, self._model.gesture())
 
 
 def _value(state: BenchState, hand: str) -> float:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 
 from PySide6.QtCore import QLineF, QPointF
-from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPen, QResizeEvent
+from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPen, QResizeEvent, QWheelEvent
 from PySide6.QtWidgets import QWidget
 
 from magview.bench.breaker_end import pose
@@ -24,12 +24,11 @@ class ContactView(PictureView):
     """A second view of the breaker end's scene, anchored to the fixed contact and turned to stand upright."""
 
     def __init__(self, model: BenchModel, breaker: BreakerView, theme: Theme, parent: QWidget | None = None) -> None:
-        super().__init__(breaker.scene_of_parts, parent)
-        self._model, self._breaker, self._theme = model, breaker, theme
+        super().__init__(breaker.scene_of_parts, theme, parent)
+        self._model, self._breaker = model, breaker
         self._inches = False
         self.setMinimumHeight(110)
         self.setAccessibleName("Contacts, magnified")
-        self.setTransformationAnchor(PictureView.ViewportAnchor.NoAnchor)
         self.show_state(model.state)
         model.changed.connect(self.show_state)
 
@@ -46,6 +45,10 @@ class ContactView(PictureView):
         self._theme = theme
         self.viewport().update()
 
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        """The glass stays on the contacts: the wheel is not for it."""
+        event.ignore()
+
     def set_inches(self, inches: bool) -> None:
         """Write the gap in inches or millimetres."""
         self._inches = inches
@@ -58,9 +61,13 @@ class ContactView(PictureView):
 
     def pixels_per_mm(self) -> float:
         """Scale of the view now."""
-        return min(_FACE_SHARE * self.viewport().width(), 2.6 * self.viewport().height()) / (
-            2 * self._breaker.drawing.contact_half_mm
+        drawing = self._breaker.drawing
+        usual = min(_FACE_SHARE * self.viewport().width(), 2.6 * self.viewport().height()) / (
+            2 * drawing.contact_half_mm
         )
+        # A gap drawn larger than it is must still be seen whole.
+        gap = pose(self._model.state).gap_mm * self._breaker.exaggeration
+        return min(usual, 0.45 * self.viewport().height() / max(gap, 1e-6))
 
     def faces(self) -> tuple[QPointF, QPointF]:
         """Middles of the fixed and the moving contact's face [px]."""
@@ -73,6 +80,10 @@ class ContactView(PictureView):
         """As mapFromScene, without rounding to whole pixels: a gap may be a few pixels wide."""
         return self.viewportTransform().map(point)
 
+    def fit(self) -> None:
+        """Keep the contacts in the middle."""
+        self._aim()
+
     def _aim(self) -> None:
         scene, drawing = self._breaker.scene_of_parts, self._breaker.drawing
         contact = scene.to_scene("stop", drawing.contact)
@@ -84,14 +95,16 @@ class ContactView(PictureView):
         self.rotate(-math.degrees(math.atan2(ahead.x(), -ahead.y())))
         scale = self.pixels_per_mm()
         self.scale(scale, scale)
-        self.centerOn(contact)
+        self.centerOn((contact + scene.to_scene("arm", drawing.contact)) / 2)
 
     def paint_words(self, painter: QPainter) -> None:
         """The gap's measure between the faces, the scale, and whether the contacts are open."""
         metrics = QFontMetricsF(self.font())
         gap = pose(self._model.state).gap_mm
         state = "Contacts closed" if gap <= 0 else f"Contacts open {format_length(gap, self._inches)}"
-        self.paint_head(painter, f"{state} · breaker end, magnified", self._theme)
+        drawn = self._breaker.exaggeration
+        factor = "" if drawn == 1.0 else f" · gap drawn {drawn:g}×"
+        self.paint_head(painter, f"{state} · breaker end, magnified{factor}")
         fixed, moving = self.faces()
         side = self.pixels_per_mm() * self._breaker.drawing.contact_half_mm + 14
         painter.setPen(QPen(QColor(self._theme.text), 1.4))
@@ -106,7 +119,7 @@ class ContactView(PictureView):
         text = format_length(gap, self._inches)
         room = self.viewport().width() - x - 16
         left = x + 12 if metrics.horizontalAdvance(text) < room else x - 12 - metrics.horizontalAdvance(text)
-        self.paint_on_paper(painter, QPointF(left, middle + metrics.ascent() / 2 - 1), text, self._theme)
+        self.paint_on_paper(painter, QPointF(left, middle + metrics.ascent() / 2 - 1), text)
         self._paint_scale(painter, metrics)
 
     def _paint_scale(self, painter: QPainter, metrics: QFontMetricsF) -> None:
@@ -118,4 +131,4 @@ class ContactView(PictureView):
         painter.drawLine(QLineF(10, y, 10 + wide, y))
         for x in (10.0, 10.0 + wide):
             painter.drawLine(QLineF(x, y - 4, x, y + 4))
-        self.paint_on_paper(painter, QPointF(18 + wide, y + metrics.ascent() / 2 - 2), text, self._theme)
+        self.paint_on_paper(painter, QPointF(18 + wide, y + metrics.ascent() / 2 - 2), text)

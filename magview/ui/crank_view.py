@@ -13,7 +13,6 @@ from PySide6.QtGui import (
     QPainter,
     QPen,
     QResizeEvent,
-    QWheelEvent,
 )
 from PySide6.QtWidgets import QWidget
 
@@ -24,7 +23,7 @@ from magview.physics.engine import piston_drop_mm
 from magview.spec.units import format_length
 from magview.ui.model import BenchModel
 from magview.ui.picture import PictureScene
-from magview.ui.picture_view import PictureView, bearing_about
+from magview.ui.picture_view import PictureView, bearing_about, step_factor
 from magview.ui.theme import Theme
 
 
@@ -32,6 +31,7 @@ from magview.ui.theme import Theme
 class _Drag:
     last_bearing: float
     crank: float
+    gesture: int
 
 
 class CrankView(PictureView):
@@ -39,8 +39,8 @@ class CrankView(PictureView):
 
     def __init__(self, model: BenchModel, theme: Theme, parent: QWidget | None = None) -> None:
         self._picture = PictureScene(PARENTS)
-        super().__init__(self._picture, parent)
-        self._model, self._theme, self._inches = model, theme, False
+        super().__init__(self._picture, theme, parent)
+        self._model, self._inches = model, False
         self._drawing: CrankEnd | None = None
         self._drag: _Drag | None = None
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
@@ -58,7 +58,7 @@ class CrankView(PictureView):
         if drawing is not self._drawing or (drawing is None and old is None):
             self._drawing = drawing
             self._picture.build(drawing.shapes if drawing else (), dict.fromkeys(PARENTS, (0.0, 0.0)), self._theme)
-            self._fit()
+            self.fit()
         if engaged is not None:
             engine = engaged.installation.engine
             now = crank_pose(engine, crank_deg(state))
@@ -108,9 +108,10 @@ class CrankView(PictureView):
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Keep the picture whole and in true proportion."""
         super().resizeEvent(event)
-        self._fit()
+        self.fit()
 
-    def _fit(self) -> None:
+    def fit(self) -> None:
+        """Show the whole picture in the room there is."""
         if self._drawing is None:
             return
         left, bottom, right, top = self._drawing.box
@@ -119,9 +120,7 @@ class CrankView(PictureView):
         head, foot = self.words_height(self._head()), self.words_height(self._foot())
         scale = min((self.viewport().width() - 12) / wide, (self.viewport().height() - head - foot) / high)
         scale = max(scale, 0.05)
-        self.resetTransform()
-        self.scale(scale, scale)
-        self.centerOn((left + right) / 2, -(top + bottom) / 2 + (foot - head) / 2 / scale)
+        self.frame(scale, QPointF((left + right) / 2, -(top + bottom) / 2 + (foot - head) / 2 / scale))
 
     # -------------------------------------------------------------- words over the picture
 
@@ -129,12 +128,11 @@ class CrankView(PictureView):
         """Viewpoint, stroke, disc readings, and the marks of firing."""
         state, engaged = self._model.state, self._model.state.engaged
         if engaged is None or self._drawing is None:
-            self.paint_head(painter, self._head(), self._theme)
+            self.paint_head(painter, self._head())
             return
         self._paint_disc(painter, state, engaged)
-        self.paint_head(painter, self._head(), self._theme)
-        self.paint_foot(painter, self._foot(), self._theme)
-        self.paint_focus(painter, self._theme)
+        self.paint_head(painter, self._head())
+        self.paint_foot(painter, self._foot())
 
     def _paint_disc(self, painter: QPainter, state: BenchState, engaged: Engaged) -> None:
         """Readings every 30°, where the contacts open now, where they should, where they did."""
@@ -169,28 +167,31 @@ class CrankView(PictureView):
             )
             self._name(painter, x, word, QColor(colour))
 
-    def _name(self, painter: QPainter, x: float, word: str, colour: QColor) -> None:
+    def _name(self, painter: QPainter, along: float, word: str, colour: QColor) -> None:
         assert self._drawing is not None
         unit = self._drawing.unit_mm
-        at = self.pixel(x, (1.12 if word == "wanted" else -1.12) * unit)
+        at = self.pixel(along, (1.12 if word == "wanted" else -1.12) * unit)
         width = painter.fontMetrics().horizontalAdvance(word)
         painter.setPen(colour)
         y = at.y() if word == "wanted" else at.y() + painter.fontMetrics().ascent()
         # On a small view the words at the foot come first.
         y = min(y, self.viewport().height() - self.words_height(self._foot()) - painter.fontMetrics().descent())
-        self.paint_on_paper(painter, QPointF(at.x() - width / 2, y), word, self._theme)
+        x = min(at.x() - width / 2, self.viewport().width() - width - 6)
+        self.paint_on_paper(painter, QPointF(x, y), word)
 
     # -------------------------------------------------------------- hands on
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         """Take hold of the crank or its disc."""
-        shape = self._picture.shape_at(self.mapToScene(event.position().toPoint()))
+        super().mousePressEvent(event)
+        shape = self._picture.shape_at(self._scene_point(event.position()))
         if event.button() == Qt.MouseButton.LeftButton and shape is not None and shape.group == "disc":
-            self._drag = _Drag(self._bearing(event), crank_deg(self._model.state))
+            self._drag = _Drag(self._bearing(event), crank_deg(self._model.state), self._model.gesture())
             self.viewport().setCursor(Qt.CursorShape.ClosedHandCursor)
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         """The crank follows the pointer."""
+        super().mouseMoveEvent(event)
         engaged = self._model.state.engaged
         if self._drag is None or engaged is None:
             return
@@ -198,19 +199,13 @@ class CrankView(PictureView):
         moved = (bearing - self._drag.last_bearing + 180.0) % 360.0 - 180.0
         self._drag.last_bearing = bearing
         self._drag.crank += moved * engine_sense(engaged.installation.engine)
-        self._model.send(TurnCrank(self._drag.crank))
+        self._model.send(TurnCrank(self._drag.crank), self._drag.gesture)
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
         """Let go."""
+        super().mouseReleaseEvent(event)
         if event.button() == Qt.MouseButton.LeftButton:
             self._drag = None
-            self.viewport().unsetCursor()
-
-    def wheelEvent(self, event: QWheelEvent) -> None:
-        """Turn the crank; ten times finer with Shift."""
-        turned = event.angleDelta().y() or event.angleDelta().x()
-        self._step(turned / 120.0, bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier))
-        event.accept()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Arrows turn the crank 1°, Page keys 10°, with Shift a tenth of it."""
@@ -218,13 +213,19 @@ class CrankView(PictureView):
                  Qt.Key.Key_PageUp: 10.0, Qt.Key.Key_PageDown: -10.0}  # fmt: skip
         key = Qt.Key(event.key())
         if key in steps:
-            self._step(steps[key], bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier))
+            self.turn(steps[key] * step_factor(event.modifiers()))
         else:
             super().keyPressEvent(event)
 
-    def _step(self, steps: float, fine: bool) -> None:
+    def turn(self, steps: float) -> None:
+        """Turn the crank by degrees."""
         if self._model.state.engaged is not None:
-            self._model.send(TurnCrank(crank_deg(self._model.state) + steps * (0.1 if fine else 1.0)))
+            self._model.send(TurnCrank(crank_deg(self._model.state) + steps))
+
+    def set_line_factor(self, factor: float) -> None:
+        """Draw lines thicker."""
+        self._picture.line_factor = factor
+        self._picture.colour(self._theme, None)
 
     def _bearing(self, event: QMouseEvent) -> float:
-        return bearing_about(QPointF(0.0, 0.0), self.mapToScene(event.position().toPoint()))
+        return bearing_about(QPointF(0.0, 0.0), self._scene_point(event.position()))

@@ -29,7 +29,7 @@ from magview.bench.words import direction_word, drive_end_sense
 from magview.physics.coupling import Move
 from magview.ui.model import BenchModel
 from magview.ui.picture import PictureScene
-from magview.ui.picture_view import PictureView, bearing_about
+from magview.ui.picture_view import PictureView, bearing_about, step_factor
 from magview.ui.theme import Theme
 
 _FOOT = "Both faces of the disc: drive flange outside, magneto flange inside."
@@ -45,6 +45,7 @@ class _Drag:
     """How far the pointer has gone round since the press [bearing deg]."""
     start: tuple[int, int]
     start_crank: float
+    gesture: int
 
 
 class DriveView(PictureView):
@@ -52,8 +53,8 @@ class DriveView(PictureView):
 
     def __init__(self, model: BenchModel, theme: Theme, parent: QWidget | None = None) -> None:
         self._picture = PictureScene(PARENTS)
-        super().__init__(self._picture, parent)
-        self._model, self._theme = model, theme
+        super().__init__(self._picture, theme, parent)
+        self._model = model
         self._coupling: object = None
         self._drag: _Drag | None = None
         self._preview: tuple[int, int] | None = None
@@ -79,7 +80,7 @@ class DriveView(PictureView):
             self._coupling = coupling
             shapes = drive_end(coupling) if coupling else ()
             self._picture.build(shapes, dict.fromkeys(PARENTS, (0.0, 0.0)), self._theme)
-            self._fit()
+            self.fit()
         if engaged is None:
             self.setAccessibleDescription("This magneto is not on an engine.")
         else:
@@ -115,16 +116,15 @@ class DriveView(PictureView):
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Keep the picture whole and in true proportion."""
         super().resizeEvent(event)
-        self._fit()
+        self.fit()
 
-    def _fit(self) -> None:
+    def fit(self) -> None:
+        """Show the whole picture in the room there is."""
         e = EXTENT_MM
         self.setSceneRect(QRectF(-2 * e, -2 * e, 4 * e, 4 * e))
         head, foot = self.words_height(self._head()), self.words_height(_FOOT)
         size = max(40.0, min(self.viewport().width(), self.viewport().height() - head - foot))
-        self.resetTransform()
-        self.scale(size / (2 * e), size / (2 * e))
-        self.centerOn(0.0, (foot - head) / 2 * (2 * e) / size)
+        self.frame(size / (2 * e), QPointF(0.0, (foot - head) / 2 * (2 * e) / size))
 
     # -------------------------------------------------------------- words over the picture
 
@@ -132,7 +132,7 @@ class DriveView(PictureView):
         """Viewpoint, tooth numbers, marks as found and previewed."""
         state, engaged = self._model.state, self._model.state.engaged
         if engaged is None:
-            self.paint_head(painter, self._head(), self._theme)
+            self.paint_head(painter, self._head())
             painter.setPen(QColor(self._theme.text))
             painter.drawText(
                 self.viewport().rect().adjusted(20, 20, -20, -20),
@@ -149,9 +149,8 @@ class DriveView(PictureView):
             i, j = self._preview or (0, 0)
             after = drive_pose(state, engaged, replace(engaged.mounting, magneto_teeth=i, disc_teeth=j))
             self._paint_ghost(painter, after, "after", Qt.PenStyle.DotLine)
-        self.paint_head(painter, self._head(), self._theme)
-        self.paint_foot(painter, _FOOT, self._theme)
-        self.paint_focus(painter, self._theme)
+        self.paint_head(painter, self._head())
+        self.paint_foot(painter, _FOOT)
 
     def _paint_numbers(self, painter: QPainter, state: BenchState, engaged: Engaged, pose: DrivePose) -> None:
         """Slots and teeth numbered from the painted mark with rotation, while there is room for it."""
@@ -194,27 +193,34 @@ class DriveView(PictureView):
         # Beside the disc's mark: the one that moves by whole teeth, so that the words keep apart.
         at = self.pixel(*polar((DISC_IN_MM + DISC_OUT_MM) / 2, pose.disc))
         width = painter.fontMetrics().horizontalAdvance(words)
-        self.paint_on_paper(painter, QPointF(at.x() - width / 2, at.y() + 5), words, self._theme)
+        self.paint_on_paper(painter, QPointF(at.x() - width / 2, at.y() + 5), words)
 
     # -------------------------------------------------------------- hands on
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         """Take hold of a flange or the disc."""
+        super().mousePressEvent(event)
         engaged = self._model.state.engaged
-        shape = self._picture.shape_at(self.mapToScene(event.position().toPoint()))
+        shape = self._picture.shape_at(self._scene_point(event.position()))
         if event.button() != Qt.MouseButton.LeftButton or engaged is None or shape is None:
             return
         at = engaged.mounting
         self._drag = _Drag(
-            shape.group, self._bearing(event), 0.0, (at.magneto_teeth, at.disc_teeth), crank_deg(self._model.state)
+            shape.group,
+            self._bearing(event),
+            0.0,
+            (at.magneto_teeth, at.disc_teeth),
+            crank_deg(self._model.state),
+            self._model.gesture(),
         )
         self.viewport().setCursor(Qt.CursorShape.ClosedHandCursor)
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         """Whole teeth follow the pointer; the drive flange turns the crank."""
+        super().mouseMoveEvent(event)
         drag, state, engaged = self._drag, self._model.state, self._model.state.engaged
         if drag is None or engaged is None:
-            shape = self._picture.shape_at(self.mapToScene(event.position().toPoint()))
+            shape = self._picture.shape_at(self._scene_point(event.position()))
             self.viewport().setCursor(Qt.CursorShape.OpenHandCursor if shape else Qt.CursorShape.ArrowCursor)
             self.setToolTip(_PARTS[shape.group] if shape else "")
             return
@@ -224,17 +230,17 @@ class DriveView(PictureView):
         turned = drag.turned * drive_end_sense(state.magneto)
         coupling, (i, j) = engaged.installation.coupling, drag.start
         if drag.group == "flange":
-            self._model.send(TurnCrank(drag.start_crank + turned / engaged.ratio))
+            self._model.send(TurnCrank(drag.start_crank + turned / engaged.ratio), drag.gesture)
         elif drag.group == "disc":
-            self._model.send(MoveTeeth(i, j + round(turned * coupling.drive_teeth / 360.0)))
+            self._model.send(MoveTeeth(i, j + round(turned * coupling.drive_teeth / 360.0)), drag.gesture)
         else:
-            self._model.send(MoveTeeth(i + round(turned * coupling.magneto_teeth / 360.0), j))
+            self._model.send(MoveTeeth(i + round(turned * coupling.magneto_teeth / 360.0), j), drag.gesture)
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
         """Let go."""
+        super().mouseReleaseEvent(event)
         if event.button() == Qt.MouseButton.LeftButton:
             self._drag = None
-            self.viewport().unsetCursor()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Left, Right: magneto flange on the disc; Up, Down: disc on the drive flange; Page keys: crank."""
@@ -249,10 +255,19 @@ class DriveView(PictureView):
             at = engaged.mounting
             self._model.send(MoveTeeth(at.magneto_teeth + i, at.disc_teeth + j))
         elif engaged is not None and key in crank:
-            fine = 0.1 if event.modifiers() & Qt.KeyboardModifier.ShiftModifier else 1.0
-            self._model.send(TurnCrank(crank_deg(self._model.state) + fine * crank[key]))
+            self.turn(crank[key] * step_factor(event.modifiers()))
         else:
             super().keyPressEvent(event)
 
+    def turn(self, steps: float) -> None:
+        """Turn the crank by degrees."""
+        if self._model.state.engaged is not None:
+            self._model.send(TurnCrank(crank_deg(self._model.state) + steps))
+
+    def set_line_factor(self, factor: float) -> None:
+        """Draw lines thicker."""
+        self._picture.line_factor = factor
+        self._picture.colour(self._theme, None)
+
     def _bearing(self, event: QMouseEvent) -> float:
-        return bearing_about(QPointF(0.0, 0.0), self.mapToScene(event.position().toPoint()))
+        return bearing_about(QPointF(0.0, 0.0), self._scene_point(event.position()))

@@ -7,7 +7,7 @@ from PySide6.QtGui import QBrush, QColor, QPainterPath, QPen
 from PySide6.QtWidgets import QGraphicsItem, QGraphicsPathItem, QGraphicsScene
 
 from magview.bench.shapes import Array, Point, Shape
-from magview.ui.theme import Theme
+from magview.ui.theme import PATTERNS, Theme
 
 _WIDE = {"mark": 1.8, "index": 1.8, "straightedge": 1.4, "spring": 2.4, "scale": 1.0, "paint": 3.2}
 _THIN = 1.1
@@ -39,12 +39,14 @@ class PictureScene(QGraphicsScene):
         self._parents = parents
         self._groups: dict[str, QGraphicsPathItem] = {}
         self._items: list[tuple[QGraphicsPathItem, Shape]] = []
-        self._theme: Theme | None = None
+        self._hatchings: list[tuple[QGraphicsPathItem, str]] = []
+        self.line_factor = 1.0
+        """How much thicker lines are drawn, for the back row of a class."""
 
     def build(self, shapes: tuple[Shape, ...], origins: dict[str, Point], theme: Theme) -> None:
         """Replace all shapes."""
         self.clear()
-        self._groups, self._items, self._theme = {}, [], theme
+        self._groups, self._items = {}, []
         for order, (name, parent) in enumerate(self._parents.items()):
             group = QGraphicsPathItem(self._groups[parent] if parent else None)
             group.setZValue(order)
@@ -54,27 +56,34 @@ class PictureScene(QGraphicsScene):
             if parent is None:
                 self.addItem(group)
             self._groups[name] = group
+        self._hatchings = []
         for shape in shapes:
-            item = QGraphicsPathItem(path_of(shape), self._groups[shape.group])
+            path = path_of(shape)
+            item = QGraphicsPathItem(path, self._groups[shape.group])
             self._items.append((item, shape))
+            if shape.filled and shape.material in PATTERNS:
+                hatching = QGraphicsPathItem(path, self._groups[shape.group])
+                hatching.setPen(QPen(Qt.PenStyle.NoPen))
+                self._hatchings.append((hatching, shape.material))
         self.colour(theme, None)
 
     def colour(self, theme: Theme, in_hand: str | None) -> None:
         """Give every piece its material's colours; the group in hand gets a bolder outline."""
-        self._theme = theme
         self.setBackgroundBrush(QColor(theme.paper))
         for item, shape in self._items:
             fill, line = theme.material(shape.material)
             width = _WIDE.get(shape.material, _THIN)
             if shape.filled and shape.group == in_hand:
                 line, width = QColor(theme.hand), 2.2
-            pen = QPen(line, width)
+            pen = QPen(line, width * self.line_factor)
             pen.setCosmetic(True)
             pen.setJoinStyle(Qt.PenJoinStyle.RoundJoin)
             if shape.material == "straightedge":
                 pen.setStyle(Qt.PenStyle.DashLine)
             item.setPen(pen)
             item.setBrush(QBrush(fill) if shape.filled else QBrush(Qt.BrushStyle.NoBrush))
+        for hatching, material in self._hatchings:
+            hatching.setBrush(theme.pattern(material) or QBrush(Qt.BrushStyle.NoBrush))
 
     def move(self, group: str, point: Point) -> None:
         """Put a group's zero at a point [mm, y up]."""

@@ -4,8 +4,17 @@ from __future__ import annotations
 
 import math
 
-from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QFocusEvent, QFontMetricsF, QPainter, QPaintEvent, QPen
+from PySide6.QtCore import QEvent, QPointF, QRectF, Qt
+from PySide6.QtGui import (
+    QColor,
+    QFocusEvent,
+    QFontMetricsF,
+    QMouseEvent,
+    QPainter,
+    QPaintEvent,
+    QPen,
+    QWheelEvent,
+)
 from PySide6.QtWidgets import QFrame, QGraphicsView, QWidget
 
 from magview.ui.picture import PictureScene
@@ -17,11 +26,20 @@ def bearing_about(centre: QPointF, point: QPointF) -> float:
     return math.degrees(math.atan2(point.x() - centre.x(), centre.y() - point.y()))
 
 
+def step_factor(modifiers: Qt.KeyboardModifier) -> float:
+    """Steps by hand: one, ten times finer with Shift, a hundred times with Shift and Alt, ten times coarser
+    with Alt alone (Ctrl is for zooming)."""
+    shift = bool(modifiers & Qt.KeyboardModifier.ShiftModifier)
+    alt = bool(modifiers & Qt.KeyboardModifier.AltModifier)
+    return {(False, False): 1.0, (True, False): 0.1, (True, True): 0.01, (False, True): 10.0}[shift, alt]
+
+
 class PictureView(QGraphicsView):
     """A still view of a picture scene: antialiased, no scroll bars, fitted by its owner."""
 
-    def __init__(self, scene: PictureScene, parent: QWidget | None = None) -> None:
+    def __init__(self, scene: PictureScene, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(scene, parent)
+        self._theme = theme
         self.setRenderHint(QPainter.RenderHint.Antialiasing)
         # The words over the picture are painted with it, so that none is left behind when it turns.
         self.setViewportUpdateMode(QGraphicsView.ViewportUpdateMode.FullViewportUpdate)
@@ -29,6 +47,11 @@ class PictureView(QGraphicsView):
         self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self.setTransformationAnchor(QGraphicsView.ViewportAnchor.NoAnchor)
+        self._zoom, self._pan, self._panning = 1.0, QPointF(0.0, 0.0), QPointF()
+        self._base = (1.0, QPointF(0.0, 0.0))
+        self.mirrored = False
+        """Seen from the other side: left and right change places."""
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Paint the scene, then the words over it in the widget's own pixels."""
@@ -37,6 +60,7 @@ class PictureView(QGraphicsView):
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         painter.setFont(self.font())
         self.paint_words(painter)
+        self._paint_focus(painter)
         painter.end()
 
     def paint_words(self, painter: QPainter) -> None:
@@ -56,17 +80,102 @@ class PictureView(QGraphicsView):
         super().focusOutEvent(event)
         self.viewport().update()
 
+    # -------------------------------------------------------------- framing
+
+    def fit(self) -> None:
+        """Show the whole picture in the room there is."""
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Words of another size leave another room."""
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.FontChange:
+            self.fit()
+
+    def frame(self, pixels_per_mm: float, centre: QPointF) -> None:
+        """Fit: the scale and the scene point in the middle of the view, before zoom and pan."""
+        self._base = (pixels_per_mm, centre)
+        scale = pixels_per_mm * self._zoom
+        self.resetTransform()
+        self.scale(-scale if self.mirrored else scale, scale)
+        self.centerOn(centre + self._pan)
+        self.viewport().update()
+
+    @property
+    def zoom(self) -> float:
+        """How far in, 1 = the whole picture."""
+        return self._zoom
+
+    def zoom_by(self, factor: float, at: QPointF | None = None) -> None:
+        """Zoom about a point of the view [px], the middle if none; outlines stay crisp, they are drawn anew."""
+        middle = QPointF(self.viewport().rect().center())
+        at = at if at is not None else middle
+        fixed = self._scene_point(at)
+        self._zoom = min(max(self._zoom * factor, 1.0), 60.0)
+        scale, centre = self._base
+        if self._zoom == 1.0:
+            self._pan = QPointF(0.0, 0.0)
+        self.frame(scale, centre)
+        if self._zoom > 1.0:
+            self._pan += fixed - self._scene_point(at)
+            self.frame(scale, centre)
+
+    def look_at(self, point: QPointF) -> None:
+        """Bring a scene point to the middle."""
+        scale, centre = self._base
+        self._pan = point - centre
+        self.frame(scale, centre)
+
+    def whole(self) -> None:
+        """Show the whole picture again."""
+        self._zoom, self._pan = 1.0, QPointF(0.0, 0.0)
+        self.frame(*self._base)
+
+    def _scene_point(self, at: QPointF) -> QPointF:
+        inverse, _ = self.viewportTransform().inverted()
+        return inverse.map(at)
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        """The middle button pans."""
+        if event.button() == Qt.MouseButton.MiddleButton:
+            self._panning = event.position()
+            self.viewport().setCursor(Qt.CursorShape.SizeAllCursor)
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        """The picture goes with the pointer while the middle button is down."""
+        if event.buttons() & Qt.MouseButton.MiddleButton and self._zoom > 1.0:
+            moved = self._scene_point(self._panning) - self._scene_point(event.position())
+            self._panning = event.position()
+            scale, centre = self._base
+            self._pan += moved
+            self.frame(scale, centre)
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        """Let go."""
+        self.viewport().unsetCursor()
+
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        """With Ctrl the wheel zooms about the pointer; without it, it turns what is in hand."""
+        turned = (event.angleDelta().y() or event.angleDelta().x()) / 120.0
+        if event.modifiers() & Qt.KeyboardModifier.ControlModifier:
+            self.zoom_by(1.25**turned, event.position())
+        else:
+            self.turn(turned * step_factor(event.modifiers()))
+        event.accept()
+
+    def turn(self, steps: float) -> None:
+        """Turn what is in hand by a number of steps."""
+
     # -------------------------------------------------------------- words
 
-    def paint_head(self, painter: QPainter, text: str, theme: Theme) -> None:
+    def paint_head(self, painter: QPainter, text: str) -> None:
         """The viewpoint, top left, on as many lines as it needs."""
-        painter.setPen(QColor(theme.text))
-        self._paint_block(painter, text, theme, Qt.AlignmentFlag.AlignTop)
+        painter.setPen(QColor(self._theme.text))
+        self._paint_block(painter, text, Qt.AlignmentFlag.AlignTop)
 
-    def paint_foot(self, painter: QPainter, text: str, theme: Theme) -> None:
+    def paint_foot(self, painter: QPainter, text: str) -> None:
         """What must be said about the picture, along its lower edge."""
-        painter.setPen(QColor(theme.faint))
-        self._paint_block(painter, text, theme, Qt.AlignmentFlag.AlignBottom)
+        painter.setPen(QColor(self._theme.faint))
+        self._paint_block(painter, text, Qt.AlignmentFlag.AlignBottom)
 
     def words_height(self, *blocks: str) -> float:
         """Height that blocks of words take at the view's width [px]."""
@@ -77,24 +186,24 @@ class PictureView(QGraphicsView):
         flags = edge | Qt.AlignmentFlag.AlignLeft | Qt.TextFlag.TextWordWrap
         return QFontMetricsF(self.font()).boundingRect(room, int(flags), text)
 
-    def _paint_block(self, painter: QPainter, text: str, theme: Theme, edge: Qt.AlignmentFlag) -> None:
+    def _paint_block(self, painter: QPainter, text: str, edge: Qt.AlignmentFlag) -> None:
         box = self._block(text, edge)
-        paper = QColor(theme.paper)
+        paper = QColor(self._theme.paper)
         paper.setAlpha(225)
         painter.fillRect(box.adjusted(-4, -1, 4, 1), paper)
         painter.drawText(box, int(edge | Qt.AlignmentFlag.AlignLeft | Qt.TextFlag.TextWordWrap), text)
 
-    def paint_focus(self, painter: QPainter, theme: Theme) -> None:
+    def _paint_focus(self, painter: QPainter) -> None:
         """A frame while the keyboard is here."""
         if self.hasFocus():
-            painter.setPen(QPen(QColor(theme.hand), 2))
+            painter.setPen(QPen(QColor(self._theme.hand), 2))
             painter.setBrush(Qt.BrushStyle.NoBrush)
             painter.drawRect(self.viewport().rect().adjusted(1, 1, -1, -1))
 
-    def paint_on_paper(self, painter: QPainter, at: QPointF, text: str, theme: Theme) -> None:
+    def paint_on_paper(self, painter: QPainter, at: QPointF, text: str) -> None:
         """Words that stay readable whatever part lies behind them; `at` is the start of their base line."""
         box = QFontMetricsF(painter.font()).boundingRect(text).translated(at).adjusted(-4, -1, 4, 1)
-        paper = QColor(theme.paper)
+        paper = QColor(self._theme.paper)
         paper.setAlpha(225)
         painter.fillRect(box, paper)
         painter.drawText(at, text)

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QEvent, Qt, Signal
 from PySide6.QtWidgets import (
     QAbstractItemView,
+    QCheckBox,
+    QComboBox,
     QFormLayout,
     QGridLayout,
     QGroupBox,
@@ -19,13 +21,26 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from magview.bench.actions import ROTOR_LIMIT_DEG, SetBoth, TurnBackplate, TurnRotor, TurnScrew
+from magview.bench.actions import (
+    ROTOR_LIMIT_DEG,
+    Action,
+    HoldRotor,
+    LetGo,
+    SetBoth,
+    TightenClamps,
+    TightenLock,
+    TurnBackplate,
+    TurnRotor,
+    TurnScrew,
+)
+from magview.bench.events import KINDS
 from magview.bench.state import BenchState, readings
 from magview.bench.words import plate_move, screw_move
 from magview.physics.setting import Adjustment, Readings, internal_timing
 from magview.spec.units import format_angle, format_length
 from magview.ui.inputs import AngleSpin, LengthSpin
 from magview.ui.model import BenchModel
+from magview.ui.style import tint
 from magview.ui.theme import Theme
 
 CAUTION = (
@@ -69,20 +84,28 @@ class SettingPanel(QWidget):
         self.rotor = AngleSpin(1.0, -ROTOR_LIMIT_DEG, ROTOR_LIMIT_DEG)
         self.plate = AngleSpin(0.25, -1.0, 1.0)
         self.screw = AngleSpin(1.0, -1.0, 1.0)
-        # Its hint asks for room for a million degrees.
-        self.rotor.setMinimumWidth(self.fontMetrics().horizontalAdvance("+0000.00°") + 34)
         self.rotor.setToolTip("From the neutral before No. 1 fires, positive as it turns in service")
         self.plate.setToolTip("Positive with cam rotation; it stops at the end of its slot")
         self.screw.setToolTip("Positive brings the contacts closer")
+        self.hold = QCheckBox("&Hold")
+        self.hold.setToolTip("Let go, and the magnet pulls the rotor to where it wants it")
+        self.hold.clicked.connect(self._hold_clicked)
         to_e_gap = QPushButton("To the &E-gap")
         to_e_gap.clicked.connect(self._to_e_gap)
         opens = QPushButton("To &opening")
         opens.clicked.connect(self._to_opening)
         self.plate_range, self.screw_range = QLabel(), QLabel()
+        self.clamps, self.lock = QCheckBox("tight"), QCheckBox("tight")
+        self.clamps.setAccessibleName("Clamp screws of the backplate tight")
+        self.clamps.setToolTip("Clamp screws: the plate turns only while they are slack")
+        self.lock.setAccessibleName("Lock screw of the contact screw tight")
+        self.lock.setToolTip("Lock screw: the contact screw turns only while it is slack; tightening can shift it")
+        self.clamps.clicked.connect(self._clamps_clicked)
+        self.lock.clicked.connect(self._lock_clicked)
         beside: tuple[tuple[str, AngleSpin, list[QWidget]], ...] = (
-            ("&Rotor", self.rotor, [to_e_gap, opens]),
-            ("&Backplate", self.plate, [self.plate_range]),
-            ("Contact &screw", self.screw, [self.screw_range]),
+            ("&Rotor", self.rotor, [self.hold]),
+            ("&Backplate", self.plate, [self.plate_range, self.clamps]),
+            ("Contact &screw", self.screw, [self.screw_range, self.lock]),
         )
         for name, spin, extra in beside:
             row = QHBoxLayout()
@@ -92,10 +115,37 @@ class SettingPanel(QWidget):
             label = QLabel(name)
             label.setBuddy(spin)
             form.addRow(label, row)
+        go = QHBoxLayout()
+        go.addWidget(to_e_gap)
+        go.addWidget(opens)
+        form.addRow("Go", go)
+        form.addRow("Turn", self._build_run())
         self.rotor.entered.connect(self._rotor_entered)
         self.plate.entered.connect(self._plate_entered)
         self.screw.entered.connect(self._screw_entered)
         return box
+
+    def _build_run(self) -> QHBoxLayout:
+        self.run_to, self.run_speed = QComboBox(), QComboBox()
+        self.run_to.setAccessibleName("Run until")
+        for kind in KINDS:
+            self.run_to.addItem(kind, kind)
+        self.run_to.addItem("on and on", None)
+        self.run_speed.setAccessibleName("Speed of the run")
+        for speed in (5.0, 20.0, 60.0, -20.0):
+            self.run_speed.addItem(f"{speed:g}°/s", speed)
+        self.run_speed.setCurrentIndex(1)
+        for box in (self.run_to, self.run_speed):
+            box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+            box.setMinimumContentsLength(5)
+        self.run = QPushButton("Ru&n")
+        self.run.clicked.connect(self._run_clicked)
+        self._model.ran.connect(self._run_ended)
+        row = QHBoxLayout()
+        row.addWidget(self.run_to, 2)
+        row.addWidget(self.run_speed, 1)
+        row.addWidget(self.run)
+        return row
 
     def _build_readings(self) -> QGroupBox:
         box = QGroupBox("Readings, lobe 1")
@@ -140,8 +190,6 @@ class SettingPanel(QWidget):
         self.advice.setWordWrap(True)
         self.advice.setAlignment(Qt.AlignmentFlag.AlignTop)
         self.advice.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
-        # Room for the longest advice, so that nothing below it jumps while a part is dragged.
-        self.advice.setMinimumHeight(4 * self.fontMetrics().height())
         column.addLayout(row)
         column.addWidget(self.advice)
         self.wanted.entered.connect(self._wanted_entered)
@@ -151,11 +199,12 @@ class SettingPanel(QWidget):
         box = QGroupBox("Every lobe, in firing order")
         column = QVBoxLayout(box)
         self.lobes = QTableWidget(0, 5)
-        self.lobes.setHorizontalHeaderLabels(["Opens", "Error", "Closes", "Dwell", "Largest gap"])
+        self.lobes.setHorizontalHeaderLabels(["Opens", "Error", "Closes", "Dwell", "Gap"])
+        self.lobes.setToolTip("Rotor degrees; the gap is the largest, at the top of the lobe")
         self.lobes.setAccessibleName("Readings of every lobe")
         self.lobes.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         self.lobes.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
-        self.lobes.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        self.lobes.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
         self.lobes.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.lobes.setTabKeyNavigation(False)
         column.addWidget(self.lobes)
@@ -170,6 +219,9 @@ class SettingPanel(QWidget):
         self.rotor.show_value(state.rotor_deg)
         self.plate.show_value(state.backplate_deg)
         self.screw.show_value(state.screw_deg)
+        self.hold.setChecked(state.held)
+        self.lock.setChecked(state.lock_tight)
+        self.clamps.setChecked(state.clamps_tight)
         setting = (state.magneto, state.backplate_deg, state.screw_deg)
         if old is None or setting != (old.magneto, old.backplate_deg, old.screw_deg):
             result = readings(state)
@@ -206,8 +258,24 @@ class SettingPanel(QWidget):
             for column, cell in enumerate(cells):
                 cell.setTextAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
                 self.lobes.setItem(row, column, cell)
-        header, row_height = self.lobes.horizontalHeader().sizeHint().height(), self.lobes.sizeHintForRow(0)
-        self.lobes.setFixedHeight(header + min(lobes, 9) * max(row_height, 20) + 6)
+        self.fit_rows()
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Type of another size needs other room."""
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.FontChange:
+            self.fit_rows()
+
+    def fit_rows(self) -> None:
+        """Room for every lobe, and for the longest advice, at the present size of type."""
+        # The hint of the spin box asks for room for a million degrees.
+        self.rotor.setMinimumWidth(self.fontMetrics().horizontalAdvance("+0000.00°") + 34)
+        # Nothing below the advice jumps while a part is dragged.
+        self.advice.setMinimumHeight(5 * self.fontMetrics().height())
+        lobes = self.lobes.rowCount()
+        header, row = self.lobes.horizontalHeader().sizeHint().height(), round(1.4 * self.fontMetrics().height())
+        self.lobes.verticalHeader().setDefaultSectionSize(row)
+        self.lobes.setFixedHeight(header + min(lobes, 9) * row + 4)
 
     def _show_readings(self, state: BenchState, result: Readings) -> None:
         tolerance = state.magneto.marks.tolerance_mm
@@ -241,13 +309,13 @@ class SettingPanel(QWidget):
         else:
             text, colour = "✓ Every lobe within limits", self._theme.good
         self.overall.setText(text)
-        self.overall.setStyleSheet(f"font-weight: bold; color: {colour}")
+        tint(self.overall, colour, bold=True)
 
     def _verdict(self, key: str, passed: bool, limit: str) -> None:
         mark, colour = ("✓", self._theme.good) if passed else ("✗", self._theme.bad)
         label = self._verdicts[key]
         label.setText(f"{mark} {limit}")
-        label.setStyleSheet(f"color: {colour}")
+        tint(label, colour)
         label.setAccessibleName(f"{'within' if passed else 'out of'} limits, {limit}")
 
     def _show_lobes(self, result: Readings) -> None:
@@ -289,13 +357,37 @@ class SettingPanel(QWidget):
     # -------------------------------------------------------------- sending
 
     def _rotor_entered(self, value: float) -> None:
-        self._model.send(TurnRotor(value))
+        self._model.stop()
+        self._send(TurnRotor(value))
 
     def _plate_entered(self, value: float) -> None:
-        self._model.send(TurnBackplate(value))
+        self._send(TurnBackplate(value))
 
     def _screw_entered(self, value: float) -> None:
-        self._model.send(TurnScrew(value))
+        self._send(TurnScrew(value))
+
+    def _send(self, action: Action) -> None:
+        if not self._model.send(action):
+            self.show_state(self._model.state)  # what was typed did not happen
+
+    def _hold_clicked(self, held: bool) -> None:
+        self._model.send(HoldRotor() if held else LetGo())
+
+    def _clamps_clicked(self, tight: bool) -> None:
+        self._model.send(TightenClamps(tight))
+
+    def _lock_clicked(self, tight: bool) -> None:
+        self._model.send(TightenLock(tight))
+
+    def _run_clicked(self) -> None:
+        if self._model.running:
+            self._model.stop()
+        else:
+            self.run.setText("S&top")
+            self._model.run(self.run_speed.currentData(), self.run_to.currentData())
+
+    def _run_ended(self, came_to: str) -> None:
+        self.run.setText("Ru&n")
 
     def _wanted_entered(self, value: float) -> None:
         self._show_advice(self._model.state)

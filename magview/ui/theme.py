@@ -5,8 +5,18 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QColor, QGuiApplication, QPalette
+from PySide6.QtGui import QBrush, QColor, QGuiApplication, QPalette
 from PySide6.QtWidgets import QApplication
+
+from magview.ui.style import Outlined
+
+PATTERNS = {
+    "north": Qt.BrushStyle.BDiagPattern,
+    "south": Qt.BrushStyle.FDiagPattern,
+    "shoe-b": Qt.BrushStyle.HorPattern,
+    "fibre": Qt.BrushStyle.DiagCrossPattern,
+    "magneto-flange": Qt.BrushStyle.BDiagPattern,
+}
 
 
 @dataclass(frozen=True)
@@ -29,6 +39,15 @@ class Theme:
     """Outline of the part in hand."""
     materials: dict[str, tuple[str, str]]
 
+    def pattern(self, name: str) -> QBrush | None:
+        """A hatching that tells a material from its neighbours without colour; None for plain ones."""
+        style = PATTERNS.get(name)
+        if style is None:
+            return None
+        colour = self.material(name)[1]
+        colour.setAlpha(110)
+        return QBrush(colour, style)
+
     def material(self, name: str) -> tuple[QColor, QColor]:
         """Fill and line colour of a material."""
         fill, line = self.materials.get(name, (self.base, self.line))
@@ -45,7 +64,7 @@ LIGHT = Theme(
     highlight_text="#ffffff",
     paper="#fbfbf9",
     line="#24282d",
-    faint="#6a7179",
+    faint="#5f666e",
     good="#146c2e",
     bad="#b3261e",
     hand="#1a5fa8",
@@ -108,10 +127,10 @@ DARK = Theme(
         "slot": ("#101214", "#101214"),
         "cam": ("#77818c", "#f0f2f5"),
         "boss": ("#5d666f", "#f0f2f5"),
-        "step": ("#99a3ae", "#f0f2f5"),
+        "step": ("#7b8590", "#f0f2f5"),
         "fibre": ("#8a6032", "#f0cfa4"),
         "arm": ("#5a626b", "#f0f2f5"),
-        "contact": ("#c9a52c", "#fff2bf"),
+        "contact": ("#a07f14", "#fff2bf"),
         "spring": ("#ffffff", "#c3ccd6"),
         "mark": ("#f2f4f7", "#f2f4f7"),
         "scale": ("#f2f4f7", "#cfd5db"),
@@ -125,7 +144,31 @@ DARK = Theme(
     },
 )
 
-THEMES = {theme.name: theme for theme in (LIGHT, DARK)}
+_BRIGHT = {
+    "contact": "#7a6200", "cam": "#3a3a3a", "step": "#707070", "arm": "#2a2a2a",
+    "north": "#5a1410", "south": "#12306a", "index": "#ffffff",
+    "mark": "#ffffff", "pointer": "#ffffff", "slot": "#ffffff",
+}  # fmt: skip
+
+HIGH_CONTRAST = Theme(
+    name="high contrast",
+    window="#000000",
+    base="#000000",
+    text="#ffffff",
+    button="#1a1a1a",
+    highlight="#ffff00",
+    highlight_text="#000000",
+    paper="#000000",
+    line="#ffffff",
+    faint="#e0e0e0",
+    good="#6dff8a",
+    bad="#ffb0a8",
+    hand="#ffff00",
+    materials={name: (_BRIGHT.get(name, "#000000"), "#ffffff") for name in LIGHT.materials}
+    | {"straightedge": ("#ffffff", "#ff9dff"), "paint": ("#ffffff", "#ff8177")},
+)
+
+THEMES = {theme.name: theme for theme in (LIGHT, DARK, HIGH_CONTRAST)}
 
 
 def system_theme() -> Theme:
@@ -135,7 +178,8 @@ def system_theme() -> Theme:
 
 def dress(app: QApplication, theme: Theme) -> None:
     """Give the whole application a theme's palette; one style everywhere, so that screens look alike."""
-    app.setStyle("Fusion")
+    if not isinstance(app.style(), Outlined):
+        app.setStyle(Outlined())
     palette = QPalette()
     role = QPalette.ColorRole
     for which, colour in (

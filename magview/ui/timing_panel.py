@@ -30,6 +30,7 @@ from magview.spec.base import SpecError
 from magview.spec.units import format_angle, format_length
 from magview.ui.inputs import AngleSpin
 from magview.ui.model import BenchModel
+from magview.ui.style import tint
 from magview.ui.theme import Theme
 
 SIDES: tuple[Side, Side] = ("left", "right")
@@ -104,11 +105,9 @@ class TimingPanel(QWidget):
         grid.setColumnStretch(3, 1)
         self.error = QLabel()
         self.error.setWordWrap(True)
-        self.error.setMinimumHeight(2 * self.fontMetrics().height())
         grid.addWidget(self.error, 3, 0, 1, 4)
         row_box = QHBoxLayout()
         self.crank = AngleSpin(1.0, -7200.0, 7200.0)
-        self.crank.setMinimumWidth(self.fontMetrics().horizontalAdvance("+0000.00°") + 34)
         self.crank.setToolTip("Crank from No. 1's firing top dead centre, positive the way the engine turns")
         label = QLabel("Cran&k")
         label.setBuddy(self.crank)
@@ -137,7 +136,6 @@ class TimingPanel(QWidget):
             against.setAccessibleName(f"{name}: one tooth against rotation")
             along.setAccessibleName(f"{name}: one tooth with rotation")
             for button, way in ((against, -1), (along, 1)):
-                button.setFixedWidth(44)
                 self.step_buttons[key, way] = button
             grid.addWidget(against, row, 1)
             grid.addWidget(value, row, 2)
@@ -169,14 +167,13 @@ class TimingPanel(QWidget):
         self.plan.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         self.plan.setTabKeyNavigation(False)
         self.plan.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
-        self.plan.verticalHeader().setDefaultSectionSize(round(1.5 * self.fontMetrics().height()))
+        self.plan.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
         self.plan.setMouseTracking(True)
         self.plan.viewport().installEventFilter(self)
         self.plan.cellEntered.connect(self._hovered)
         self.plan.itemSelectionChanged.connect(self._chosen)
         self.words = QLabel()
         self.words.setWordWrap(True)
-        self.words.setMinimumHeight(5 * self.fontMetrics().height())
         self.words.setAlignment(Qt.AlignmentFlag.AlignTop)
         self.next = QPushButton("Move the ne&xt tooth")
         self.next.clicked.connect(self._next_step)
@@ -241,7 +238,7 @@ class TimingPanel(QWidget):
             verdict = timing_verdict(state, side)
             mark, colour = ("✓", self._theme.good) if verdict else ("✗", self._theme.bad)
             self.now[side].setText(f"{mark} {format_angle(firing_btdc_deg(state, side))}")
-            self.now[side].setStyleSheet(f"color: {colour}; font-weight: bold")
+            tint(self.now[side], colour, bold=True)
         self._show_error(state, engaged)
         self._show_teeth(state, engaged)
         self._show_plan(state, engaged)
@@ -326,9 +323,27 @@ class TimingPanel(QWidget):
                 item.setToolTip(tip)
                 self.plan.setItem(row, column, item)
         self.plan.blockSignals(False)
-        rows = self.plan.verticalHeader().defaultSectionSize() * min(5, max(1, len(self._moves)))
-        self.plan.setFixedHeight(self.plan.horizontalHeader().sizeHint().height() + rows + 4)
+        self.fit_rows()
         self._mark_target(state, engaged)
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Type of another size needs other room."""
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.FontChange:
+            self.fit_rows()
+
+    def fit_rows(self) -> None:
+        """Room for the first moves, and for words that change, at the present size of type."""
+        line = self.fontMetrics().height()
+        self.crank.setMinimumWidth(self.fontMetrics().horizontalAdvance("+0000.00°") + 34)
+        self.error.setMinimumHeight(2 * line)
+        for button in self.step_buttons.values():
+            button.setFixedWidth(self.fontMetrics().horizontalAdvance("  +1  ") + 16)
+        self.words.setMinimumHeight(5 * line)
+        row = round(1.4 * self.fontMetrics().height())
+        self.plan.verticalHeader().setDefaultSectionSize(row)
+        shown = row * min(5, max(1, len(self._moves)))
+        self.plan.setFixedHeight(self.plan.horizontalHeader().sizeHint().height() + shown + 4)
 
     def _mark_target(self, state: BenchState, engaged: Engaged) -> None:
         """Keep the chosen move chosen while it is stepped through, and say the next step."""

@@ -1,12 +1,12 @@
-"""The window: pictures, calculator, and what is on the bench."""
+"""The window: pictures, calculators, menus, and what is on the bench."""
 
 from __future__ import annotations
 
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtCore import QEvent, QObject, Qt
-from PySide6.QtGui import QAction, QActionGroup, QKeySequence, QResizeEvent
+from PySide6.QtCore import Qt, QTimer
+from PySide6.QtGui import QAction, QActionGroup, QCloseEvent, QFont, QKeySequence, QResizeEvent
 from PySide6.QtWidgets import (
     QApplication,
     QComboBox,
@@ -15,15 +15,14 @@ from PySide6.QtWidgets import (
     QMainWindow,
     QMenu,
     QMessageBox,
-    QScrollArea,
     QSplitter,
     QTabWidget,
     QToolBar,
-    QWidget,
 )
 
 from magview import __version__
-from magview.bench.actions import PlaceInstallation, PlaceMagneto
+from magview.bench.actions import HoldRotor, LetGo, MountMagneto, PlaceInstallation, PlaceMagneto
+from magview.bench.autosave import Autosave
 from magview.bench.state import BenchState
 from magview.spec.base import SpecError
 from magview.spec.files import read_bench_item, write_model
@@ -33,21 +32,42 @@ from magview.ui.breaker_view import BreakerView
 from magview.ui.contact_view import ContactView
 from magview.ui.crank_view import CrankView
 from magview.ui.drive_view import DriveView
+from magview.ui.export import export_picture
+from magview.ui.lead_panel import LeadPanel
 from magview.ui.model import BenchModel
+from magview.ui.panes import TallPanel, column
+from magview.ui.picture_view import PictureView
 from magview.ui.setting_panel import CAUTION, SettingPanel
 from magview.ui.theme import THEMES, Theme, dress, system_theme
 from magview.ui.timing_panel import TimingPanel
 
 _FILTER = "Magneto and installation files (*.json);;All files (*)"
+_PICTURES = "SVG (*.svg);;PDF (*.pdf);;PNG (*.png)"
+_TEXT_SIZES = (100, 125, 150, 200)
+_PROJECTED = 1.6
+"""Type and lines on a projector, against the desk."""
+
+HANDLING = (
+    "Drag the rotor or cam, the backplate, or the contact screw; or take one in hand with 1, 2, 3 and turn it with "
+    "the arrow keys, Page Up and Page Down, or the wheel: ten times finer with Shift, coarser with Alt. A dragged "
+    "rotor catches at contacts just open, top of lobe, E-gap and neutral; Alt lets it pass. Double-click puts a part "
+    "back. Space holds the rotor or lets it go. In the drive end, left and right move the magneto flange, up and "
+    "down the disc, one tooth at a time. Ctrl and the wheel zoom, the middle button pans. Numbers can be typed with "
+    "their unit: 1.5°, 9 thou, 0.23 mm.\n\nPositive angles go the way the rotor turns in service; a positive "
+    "contact-screw angle brings the contacts closer."
+)
 
 
 class MainWindow(QMainWindow):
     """The workbench. All it knows is in the model's state; it only arranges views and opens files."""
 
-    def __init__(self, model: BenchModel, theme: Theme | None = None) -> None:
+    def __init__(self, model: BenchModel, theme: Theme | None = None, autosave: Autosave | None = None) -> None:
         super().__init__()
         self.model = model
         self._theme = theme or system_theme()
+        self._autosave = autosave
+        self._font = QApplication.font()
+        self._text_percent, self._projecting = 100, False
         model.setParent(self)
         self.breaker = BreakerView(model, self._theme)
         self.contact = ContactView(model, self.breaker, self._theme)
@@ -55,24 +75,35 @@ class MainWindow(QMainWindow):
         self.crank = CrankView(model, self._theme)
         self.panel = SettingPanel(model, self._theme)
         self.timing = TimingPanel(model, self._theme)
+        self.lead = LeadPanel(model, self._theme)
         self.timing.previewed.connect(self.drive.preview)
         self._lay_out()
-        self._build_actions()
+        self._build_menus()
+        self._build_bar()
         self._apply_theme()
         self.show_state(model.state)
         model.changed.connect(self.show_state)
         model.refused.connect(self.say)
+        # Kept a second after the last change, and not more often than that while something moves.
+        self._keep_soon = QTimer(self)
+        self._keep_soon.setSingleShot(True)
+        self._keep_soon.setInterval(1000)
+        self._keep_soon.timeout.connect(self._keep)
 
     # -------------------------------------------------------------- building
 
     def _lay_out(self) -> None:
         self.tabs = QTabWidget()
         self.tabs.setDocumentMode(True)
-        for panel, title in ((self.panel, "&Internal timing"), (self.timing, "Timing to the en&gine")):
-            self.tabs.addTab(_TallPanel(panel), title)
+        for panel, title in (
+            (self.panel, "&Internal timing"),
+            (self.timing, "To the en&gine"),
+            (self.lead, "Switch &lead"),
+        ):
+            self.tabs.addTab(TallPanel(panel), title)
         self.split = QSplitter(Qt.Orientation.Horizontal)
-        self.split.addWidget(_column(self.breaker, self.contact))
-        self.split.addWidget(_column(self.drive, self.crank))
+        self.split.addWidget(column(self.breaker, self.contact))
+        self.split.addWidget(column(self.drive, self.crank))
         self.split.addWidget(self.tabs)
         for i, stretch in enumerate((3, 2, 0)):
             self.split.setStretchFactor(i, stretch)
@@ -82,27 +113,50 @@ class MainWindow(QMainWindow):
         self.resize(1280, 720)
         self._emphasise(0)
 
-    def _build_actions(self) -> None:
-        files, view, help_menu = (self.menuBar().addMenu(t) for t in ("&File", "&View", "&Help"))
-        self._act(files, "&Open magneto or installation…", self.open_file, QKeySequence.StandardKey.Open)
-        self._act(files, "&Save magneto as…", self.save_file, QKeySequence.StandardKey.SaveAs)
+    def _build_menus(self) -> None:
+        keys = QKeySequence.StandardKey
+        files, edit, bench, view, help_menu = (
+            self.menuBar().addMenu(t) for t in ("&File", "&Edit", "Ben&ch", "&View", "&Help")
+        )
+        self._act(files, "&Open magneto or installation…", self.open_file, keys.Open)
+        self._act(files, "&Save magneto as…", self.save_file, keys.SaveAs)
         files.addSeparator()
-        self._act(files, "&Quit", self.close, QKeySequence.StandardKey.Quit)
-        self.names_action = self._act(view, "&Names of parts", None, QKeySequence("N"))
-        self.names_action.setCheckable(True)
-        self.names_action.setChecked(True)
-        self.names_action.toggled.connect(self.breaker.set_names)
-        view.addSeparator()
-        self.theme_actions = QActionGroup(self)
-        for name in THEMES:
-            action = self._act(view, f"{name.capitalize()} colours", None, None)
-            action.setCheckable(True)
-            action.setChecked(name == self._theme.name)
-            action.setData(name)
-            self.theme_actions.addAction(action)
-        self.theme_actions.triggered.connect(self._theme_chosen)
-        self._act(help_menu, "&Keys and cautions", self.show_help, QKeySequence.StandardKey.HelpContents)
+        for text, picture in (("breaker end", self.breaker), ("drive end", self.drive), ("crank", self.crank)):
+            action = self._act(files, f"Save picture of the {text}…", None, None)
+            action.setData(picture)
+            action.triggered.connect(self._export_chosen)
+        files.addSeparator()
+        self._act(files, "&Quit", self.close, keys.Quit)
 
+        self.undo_action = self._act(edit, "&Undo", self.model.undo, keys.Undo)
+        self.redo_action = self._act(edit, "&Redo", self.model.redo, keys.Redo)
+
+        self.hold_action = self._check(bench, "&Hold the rotor", self._hold, True, QKeySequence("H"))
+        self.mount_action = self._check(bench, "Magneto on the &engine", self._mount, True, None)
+        self._check(bench, "&Snap to openings, lobes and marks", self._snap, True, None)
+        self._check(bench, "&Reduced motion", self._reduce_motion, False, None)
+
+        self._check(view, "&Names of parts", self.breaker.set_names, True, QKeySequence("N"))
+        self._check(view, "See the breaker from the &drive end", self.breaker.set_mirrored, False, None)
+        self._check(view, "Draw the &gap 5× its size", self._exaggerate, False, None)
+        self._check(view, "&Follow the contacts when zoomed", self._follow, False, None)
+        view.addSeparator()
+        self._act(view, "Zoom &in", self._zoom_in, keys.ZoomIn)
+        self._act(view, "Zoom &out", self._zoom_out, keys.ZoomOut)
+        self._act(view, "&Whole picture", self._zoom_whole, QKeySequence("Ctrl+0"))
+        view.addSeparator()
+        self.theme_actions = self._choice(
+            view, [(f"{name.capitalize()} colours", name) for name in THEMES], self._theme.name, self._theme_chosen
+        )
+        view.addSeparator()
+        self.text_actions = self._choice(
+            view.addMenu("&Text size"), [(f"{n} %", n) for n in _TEXT_SIZES], 100, self._text_chosen
+        )
+        self.projector_action = self._check(view, "&Projector mode", self.project, False, QKeySequence("F11"))
+
+        self._act(help_menu, "&Keys and cautions", self.show_help, keys.HelpContents)
+
+    def _build_bar(self) -> None:
         bar = QToolBar("Bench")
         bar.setObjectName("bench")
         bar.setMovable(False)
@@ -122,6 +176,9 @@ class MainWindow(QMainWindow):
             label.setBuddy(widget)
             bar.addWidget(label)
             bar.addWidget(widget)
+        bar.addSeparator()
+        bar.addAction(self.undo_action)
+        bar.addAction(self.redo_action)
 
     def _act(
         self,
@@ -138,10 +195,45 @@ class MainWindow(QMainWindow):
         menu.addAction(action)
         return action
 
+    def _check(
+        self, menu: QMenu, text: str, slot: Callable[[bool], object], on: bool, key: QKeySequence | None
+    ) -> QAction:
+        action = self._act(menu, text, None, key)
+        action.setCheckable(True)
+        action.setChecked(on)
+        action.triggered.connect(slot)
+        return action
+
+    def _choice(
+        self, menu: QMenu, options: list[tuple[str, object]], chosen: object, slot: Callable[[QAction], object]
+    ) -> QActionGroup:
+        group = QActionGroup(self)
+        for text, data in options:
+            action = self._act(menu, text, None, None)
+            action.setCheckable(True)
+            action.setChecked(data == chosen)
+            action.setData(data)
+            group.addAction(action)
+        group.triggered.connect(slot)
+        return group
+
     # -------------------------------------------------------------- showing
 
     def show_state(self, state: BenchState, old: BenchState | None = None) -> None:
-        """Name what is on the bench."""
+        """Name what is on the bench, and what can be undone."""
+        store = self.model.store
+        for action, verb, name in (
+            (self.undo_action, "Undo", store.undo_name), (self.redo_action, "Redo", store.redo_name)
+        ):  # fmt: skip
+            action.setEnabled(name is not None)
+            action.setText(f"&{verb}" if name is None else f"&{verb}: {name}")
+            action.setIconText(verb)
+            action.setToolTip(action.text().replace("&", ""))
+        self.hold_action.setChecked(state.held)
+        self.mount_action.setEnabled(state.engaged is not None)
+        self.mount_action.setChecked(state.engaged is not None and state.engaged.mounted)
+        if old is not None and self._autosave is not None and not self._keep_soon.isActive():
+            self._keep_soon.start()
         if old is not None and old.magneto == state.magneto:
             return
         self.setWindowTitle(f"{state.magneto.name} – magview")
@@ -152,20 +244,24 @@ class MainWindow(QMainWindow):
 
     def say(self, sentence: str) -> None:
         """Put one sentence where it is seen and does not stop the work."""
-        self.statusBar().showMessage(sentence, 12_000)
+        self.statusBar().showMessage(sentence[0].upper() + sentence[1:], 12_000)
+
+    @property
+    def _pictures(self) -> tuple[BreakerView, DriveView, CrankView]:
+        return self.breaker, self.drive, self.crank
 
     def _apply_theme(self) -> None:
         app = QApplication.instance()
         assert isinstance(app, QApplication)
         dress(app, self._theme)
-        for view in (self.breaker, self.contact, self.drive, self.crank, self.panel, self.timing):
+        for view in (self.breaker, self.contact, self.drive, self.crank, self.panel, self.timing, self.lead):
             view.set_theme(self._theme)
 
     def _emphasise(self, tab: int) -> None:
         """Give the picture that the work is on the larger share."""
-        panel = self.tabs.minimumSizeHint().width()
+        panel = 0 if self._projecting else self.tabs.minimumSizeHint().width()
         room = max(0, self.split.width() - panel)
-        share = 0.62 if tab == 0 else 0.38
+        share = 0.38 if tab == 1 else 0.62
         self.split.setSizes([round(room * share), round(room * (1 - share)), panel])
 
     def resizeEvent(self, event: QResizeEvent) -> None:
@@ -173,7 +269,22 @@ class MainWindow(QMainWindow):
         super().resizeEvent(event)
         self._emphasise(self.tabs.currentIndex())
 
-    # -------------------------------------------------------------- doing
+    def closeEvent(self, event: QCloseEvent) -> None:
+        """End as it should: nothing is left to be found again."""
+        self.model.stop()
+        self._keep_soon.stop()
+        if self._autosave is not None:
+            self._autosave.forget()
+        super().closeEvent(event)
+
+    def _keep(self) -> None:
+        if self._autosave is not None:
+            try:
+                self._autosave.keep(self.model.state)
+            except SpecError as error:
+                self.say(f"The bench cannot be kept for after a crash: {error}")
+
+    # -------------------------------------------------------------- files
 
     def place(self, name: str) -> None:
         """Put a shipped magneto on the bench, on its shipped engine."""
@@ -201,7 +312,7 @@ class MainWindow(QMainWindow):
         finally:
             self.model.refused.disconnect(refusals.append)
         if refusals:
-            self._refuse(refusals[0])
+            self._refuse(refusals[0] if path.name in refusals[0] else f"{path.name}: {refusals[0]}")
 
     def save_file(self) -> None:
         """Ask where, and write the magneto there."""
@@ -218,23 +329,69 @@ class MainWindow(QMainWindow):
             return
         self.say(f"Saved {path.name}.")
 
+    def _export_chosen(self) -> None:
+        action = self.sender()
+        assert isinstance(action, QAction)
+        path, kind = QFileDialog.getSaveFileName(self, "Save the picture", "picture.svg", _PICTURES)
+        if path:
+            target = Path(path)
+            if not target.suffix:
+                target = target.with_suffix(f".{kind.split('.')[-1].rstrip(')')}")
+            self.export(action.data(), target)
+
+    def export(self, view: PictureView, path: Path) -> None:
+        """Save a picture with scale bar and caption."""
+        state = self.model.state
+        caption = (
+            f"{state.magneto.name}. {view.accessibleDescription()} magview {__version__}: a training and planning "
+            "aid; the maker's current manual governs."
+        )
+        try:
+            export_picture(view, path, caption, self._theme)
+        except SpecError as error:
+            self._refuse(str(error))
+            return
+        self.say(f"Saved {path.name}.")
+
     def show_help(self) -> None:
         """Keys, signs and cautions."""
         box = QMessageBox(self)
+        box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         box.setWindowTitle("Keys and cautions")
         box.setText(f"magview {__version__}")
-        box.setInformativeText(
-            "Drag the rotor or cam, the backplate, or the contact screw; or take one in hand with 1, 2, 3 and turn "
-            "it with the arrow keys, Page Up and Page Down, or the wheel. Shift turns ten times finer. Numbers can "
-            "be typed with their unit: 1.5°, 9 thou, 0.23 mm.\n\nPositive angles go the way the rotor turns in "
-            f"service; a positive contact-screw angle brings the contacts closer.\n\n{CAUTION}"
-        )
+        box.setInformativeText(f"{HANDLING}\n\n{CAUTION}")
         box.open()
 
     def _refuse(self, sentence: str) -> None:
         box = QMessageBox(QMessageBox.Icon.Warning, "magview", sentence, QMessageBox.StandardButton.Ok, self)
         box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         box.open()
+
+    # -------------------------------------------------------------- choices
+
+    def project(self, on: bool) -> None:
+        """Large type and thick lines for a class; the calculators make room for the pictures."""
+        self._projecting = on
+        self.projector_action.setChecked(on)
+        self.tabs.setVisible(not on)
+        for view in self._pictures:
+            view.set_line_factor(_PROJECTED if on else 1.0)
+        self._apply_text()
+
+    def _text_chosen(self, action: QAction) -> None:
+        self._text_percent = action.data()
+        self._apply_text()
+
+    def _apply_text(self) -> None:
+        font = QFont(self._font)
+        factor = self._text_percent / 100.0 * (_PROJECTED if self._projecting else 1.0)
+        font.setPointSizeF(self._font.pointSizeF() * factor)
+        QApplication.setFont(font)
+        self._emphasise(self.tabs.currentIndex())
+
+    def _theme_chosen(self, action: QAction) -> None:
+        self._theme = THEMES[action.data()]
+        self._apply_theme()
 
     def _shipped_chosen(self, index: int) -> None:
         self.place(self.magnetos.itemData(index))
@@ -243,43 +400,35 @@ class MainWindow(QMainWindow):
         for view in (self.breaker, self.contact, self.crank, self.panel, self.timing):
             view.set_inches(index == 1)
 
-    def _theme_chosen(self, action: QAction) -> None:
-        self._theme = THEMES[action.data()]
-        self._apply_theme()
+    def _hold(self, held: bool) -> None:
+        self.model.send(HoldRotor() if held else LetGo())
 
+    def _mount(self, on: bool) -> None:
+        self.model.send(MountMagneto(on))
 
-class _TallPanel(QScrollArea):
-    """A panel that scrolls up and down only: it is always as wide as its words need."""
+    def _snap(self, on: bool) -> None:
+        self.breaker.snaps = on
 
-    def __init__(self, panel: QWidget) -> None:
-        super().__init__()
-        self._panel = panel
-        self.setWidget(panel)
-        self.setWidgetResizable(True)
-        self.setFrameShape(QScrollArea.Shape.NoFrame)
-        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        panel.installEventFilter(self)
-        self._widen()
+    def _reduce_motion(self, on: bool) -> None:
+        self.model.reduced_motion = on
 
-    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        """Words have changed: give them the width they need."""
-        if event.type() == QEvent.Type.LayoutRequest:
-            self._widen()
-        return super().eventFilter(watched, event)
+    def _exaggerate(self, on: bool) -> None:
+        self.breaker.set_exaggeration(5.0 if on else 1.0)
+        self.contact.show_state(self.model.state)
 
-    def _widen(self) -> None:
-        needed = self._panel.minimumSizeHint().width() + self.verticalScrollBar().sizeHint().width()
-        # It never shrinks again, so that the pictures do not jump while numbers change.
-        self.setMinimumWidth(max(self.minimumWidth(), needed))
+    def _follow(self, on: bool) -> None:
+        self.breaker.follows_contacts = on
+        self.breaker.show_state(self.model.state)
 
+    def _zoomed(self) -> PictureView:
+        focused = QApplication.focusWidget()
+        return focused if isinstance(focused, BreakerView | DriveView | CrankView) else self.breaker
 
-def _column(upper: QWidget, lower: QWidget) -> QSplitter:
-    """Two pictures one above the other, the upper one the larger."""
-    column = QSplitter(Qt.Orientation.Vertical)
-    column.addWidget(upper)
-    column.addWidget(lower)
-    column.setStretchFactor(0, 5)
-    column.setStretchFactor(1, 2)
-    column.setSizes([500, 200])
-    column.setCollapsible(0, False)
-    return column
+    def _zoom_in(self) -> None:
+        self._zoomed().zoom_by(1.25)
+
+    def _zoom_out(self) -> None:
+        self._zoomed().zoom_by(0.8)
+
+    def _zoom_whole(self) -> None:
+        self._zoomed().whole()

@@ -1,0 +1,101 @@
+"""A picture as a file: SVG, PDF or PNG at its own size, with scale bar and caption."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from PySide6.QtCore import QLineF, QMarginsF, QPointF, QRectF, QSize, QSizeF, Qt
+from PySide6.QtGui import QColor, QFontMetricsF, QImage, QPageSize, QPainter, QPdfWriter, QPen
+
+from magview.spec.base import SpecError
+from magview.ui.picture_view import PictureView
+from magview.ui.theme import Theme
+
+KINDS = (".svg", ".pdf", ".png")
+
+_DPI = 96
+_SHARPNESS = 3
+"""Pixels of a PNG per pixel of the screen: enough for print."""
+
+
+def export_picture(view: PictureView, path: Path, caption: str, theme: Theme) -> None:
+    """Write what a picture shows. Raises SpecError for an unknown kind or a file that cannot be written."""
+    kind = path.suffix.lower()
+    if kind not in KINDS:
+        raise SpecError(f"{path.name}: a picture's name must end in {', '.join(KINDS)}")
+    band = 3.4 * QFontMetricsF(view.font()).height()
+    size = QSize(view.viewport().width(), view.viewport().height() + round(band))
+    temporary = path.with_name(f".{path.name}.part{kind}")
+    try:
+        _write(view, temporary, kind, size, caption, theme)
+        temporary.replace(path)
+    except OSError as error:
+        temporary.unlink(missing_ok=True)
+        raise SpecError(f"{path.name}: cannot be written: {error.strerror or error}") from error
+
+
+def _write(view: PictureView, path: Path, kind: str, size: QSize, caption: str, theme: Theme) -> None:
+    path.touch()  # Qt's writers are silent about a place that cannot be written; this is not
+    if kind == ".png":
+        image = QImage(size * _SHARPNESS, QImage.Format.Format_ARGB32)
+        image.setDevicePixelRatio(_SHARPNESS)
+        painter = QPainter(image)
+        _paint(painter, view, size, caption, theme)
+        painter.end()
+        if not image.save(str(path)):
+            raise OSError(0, "the picture could not be saved")
+        return
+    if kind == ".pdf":
+        writer = QPdfWriter(str(path))
+        writer.setResolution(_DPI)
+        inches = QSizeF(size) * (1 / _DPI)
+        writer.setPageSize(QPageSize(inches, QPageSize.Unit.Inch))
+        writer.setPageMargins(QMarginsF(0, 0, 0, 0))
+        writer.setTitle(caption)
+        painter = QPainter(writer)
+        _paint(painter, view, size, caption, theme)
+        painter.end()
+        return
+    from PySide6.QtSvg import QSvgGenerator  # only here, so that the window does not wait for it
+
+    svg = QSvgGenerator()
+    svg.setFileName(str(path))
+    svg.setSize(size)
+    svg.setViewBox(QRectF(QPointF(0, 0), QSizeF(size)))
+    svg.setResolution(_DPI)
+    svg.setTitle(caption)
+    painter = QPainter(svg)
+    _paint(painter, view, size, caption, theme)
+    painter.end()
+
+
+def _paint(painter: QPainter, view: PictureView, size: QSize, caption: str, theme: Theme) -> None:
+    painter.fillRect(QRectF(QPointF(0, 0), QSizeF(size)), QColor(theme.paper))
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    port = view.viewport()
+    view.render(painter, QRectF(port.rect()), port.rect())
+    painter.setFont(view.font())
+    view.paint_words(painter)
+    metrics = QFontMetricsF(view.font())
+    top = float(port.height())
+    painter.setPen(QPen(QColor(theme.text), 1.4))
+    length, pixels = scale_bar(view.transform().m22(), port.width() / 4)
+    y = top + metrics.height()
+    painter.drawLine(QLineF(10, y, 10 + pixels, y))
+    for x in (10.0, 10.0 + pixels):
+        painter.drawLine(QLineF(x, y - 4, x, y + 4))
+    painter.drawText(QPointF(18 + pixels, y + metrics.ascent() / 2 - 2), f"{length:g} mm")
+    box = QRectF(10, y + 0.6 * metrics.height(), size.width() - 20, 1.6 * metrics.height())
+    painter.drawText(box, int(Qt.TextFlag.TextWordWrap), caption)
+
+
+def scale_bar(pixels_per_mm: float, room: float) -> tuple[float, float]:
+    """A round length [mm] and its pixels, as long as fits into the room [px]."""
+    step = 0.001
+    best = step
+    while step < 1e4:
+        for factor in (1, 2, 5):
+            if factor * step * pixels_per_mm <= room:
+                best = factor * step
+        step *= 10.0
+    return best, best * pixels_per_mm
