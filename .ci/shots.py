@@ -82,7 +82,7 @@ def take(target: Path, installation: str, width: int, height: int, theme: str, s
         window.breaker.show_state(window.model.state)
     app.processEvents()
     if stage == "engine":
-        window.timing.plan.selectRow(0)
+        window.timing.plan.table.selectRow(0)
     app.processEvents()
     window.grab().save(str(target))
 

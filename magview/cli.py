@@ -20,7 +20,9 @@ from typing import Any, NoReturn, TypeVar
 import numpy as np
 
 from magview import __version__
-from magview.bench.words import move_words, plate_move, screw_move, way_words
+from magview.bench.actions import BTDC_LIMIT_DEG
+from magview.bench.verdict import faults, judged_words, mark_words, never_words
+from magview.bench.words import move_words, setting_moves, way_words
 from magview.physics.coupling import Move, outside_tolerance, plan
 from magview.physics.engine import firing_order_mismatch, firing_table, top_dead_centre_deg
 from magview.physics.setting import Readings, internal_timing
@@ -230,8 +232,8 @@ def _adjust(arguments: argparse.Namespace) -> int:
         _say(f"{magneto.name}: {format_length(arguments.gap, False)} = {format_length(arguments.gap, True)}")
         _say(f"  backplate      {format_angle(result.backplate_deg, True)}")
         _say(f"  contact screw  {format_angle(result.screw_deg, True)}")
-        _say(f"From the designed setting: {plate_move(magneto, result.backplate_deg - designed)},")
-        _say(f"then {screw_move(magneto, result.screw_deg)}.\n{CAUTION}")
+        moves = setting_moves(magneto, result.backplate_deg - designed, result.screw_deg)
+        _say(f"From the designed setting: {', then '.join(moves) if moves else 'nothing to turn'}.\n{CAUTION}")
     else:
         _say(f"{magneto.name}: {format_length(arguments.gap, False)} cannot be had: {result.reason}.")
     return PASS if result.reachable else FAIL
@@ -261,6 +263,9 @@ def _shift(arguments: argparse.Namespace) -> int:
         moves = plan(magneto_teeth, drive_teeth, ratio, arguments.reads, wanted)
     except ValueError as error:
         raise SpecError(str(error)) from error
+    for option, value in (("--reads", arguments.reads), ("--wanted", wanted)):
+        if abs(value) > BTDC_LIMIT_DEG:
+            raise SpecError(f"{option} is {value:g}; it must lie within ±{BTDC_LIMIT_DEG:g}° of top dead centre")
     tolerance = None if installation is None else installation.engine.timing_tolerance_deg
     outside = None if tolerance is None else outside_tolerance(moves, tolerance)
     if arguments.json:
@@ -268,7 +273,9 @@ def _shift(arguments: argparse.Namespace) -> int:
     else:
         rotation = None if installation is None else installation.magneto.rotation
         _say(_moves_text(moves, arguments.reads, wanted, rotation))
-        if tolerance is not None:
+        if tolerance is None:
+            _say("  Whether that is near enough, the engine's manual says; an INSTALLATION brings its tolerance.")
+        else:
             _say(f"  {outside}" if outside else f"  The first is within the tolerance of {tolerance:g}°.")
         _say(f"Mark disc, flanges and engine before taking anything apart; move one tooth at a time.\n{CAUTION}")
     return FAIL if outside else PASS
@@ -286,8 +293,9 @@ def _engine(arguments: argparse.Namespace) -> int:
         left, right = firing["left"][i], firing["right"][i]
         _say(f"  {i + 1:>8}   {format_angle(top[i]):>15}   {format_angle(left):>10}   {format_angle(right):>11}")
     btdc = engine.firing_btdc_deg
-    _say(f"\nEach fires {btdc.left:g}° (left) and {btdc.right:g}° (right) before its own true top dead centre; a")
-    _say("compensated cam aims at equal piston position instead, which on link rods is not quite the same.")
+    _say(f"\nEach fires {btdc.left:g}° (left) and {btdc.right:g}° (right) before its own true top dead centre.")
+    if engine.articulation is not None:
+        _say("A compensated cam aims at equal piston position instead, which on link rods is not quite the same.")
     mismatch = firing_order_mismatch(engine)
     if mismatch:
         _say(f"Take care: {mismatch}.")
@@ -323,17 +331,20 @@ def _readings_text(magneto: Magneto, backplate_deg: float, screw_deg: float) -> 
         "  lobe   opens     E-gap error   closes    dwell     largest gap",
     ]
     for i in range(len(result.opens_deg)):
-        opens, closes = format_angle(result.opens_deg[i]), format_angle(result.closes_deg[i])
+        opens = "never" if never_words(result, i) else format_angle(result.opens_deg[i])
+        closes = format_angle(result.closes_deg[i])
         error, dwell = format_angle(result.e_gap_error_deg[i], True), format_angle(result.dwell_deg[i])
         gap = f"{format_length(result.max_gap_mm[i], False)} = {format_length(result.max_gap_mm[i], True)}"
         lines.append(f"  {i + 1:>4}   {opens:<9} {error:<13} {closes:<9} {dwell:<9} {gap}")
     low, high = magneto.gap_limits_mm
+    found, judged = faults(magneto, result), judged_words(magneto)
     lines += [
         "",
-        f"  straightedge from the rim mark  {_signed_mm(result)} (limit ±{magneto.marks.tolerance_mm:.2f} mm)",
+        f"  straightedge from the rim mark  {_offset_words(result)} (limit ±{magneto.marks.tolerance_mm:.2f} mm)",
         f"  largest gap allowed             {low:.3f} to {high:.3f} mm = "
         f"{format_length(low, True)} to {format_length(high, True)}",
-        f"  {'WITHIN LIMITS' if result.within_limits else 'OUT OF LIMITS'}",
+        f"  {'OUT OF LIMITS: ' + '; '.join(found) if found else 'WITHIN LIMITS'}"
+        + (f" ({judged})" if judged else ""),
         "",
         "Angles in degrees of the rotor from the neutral before No. 1 fires; a positive error opens late.",
         CAUTION,
@@ -341,9 +352,9 @@ def _readings_text(magneto: Magneto, backplate_deg: float, screw_deg: float) -> 
     return "\n".join(lines)
 
 
-def _signed_mm(result: Readings) -> str:
+def _offset_words(result: Readings) -> str:
     offset = float(result.mark_offset_mm)
-    return f"{offset:+.2f} mm" if math.isfinite(offset) else "–"
+    return mark_words(f"{abs(offset):.2f} mm", offset)
 
 
 def _say(text: str) -> None:

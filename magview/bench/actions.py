@@ -173,13 +173,18 @@ class MoveTeeth:
 
 
 @dataclass(frozen=True)
+class PaintMarks:
+    """Paint new marks in line across drive flange, disc and magneto flange."""
+
+
+@dataclass(frozen=True)
 class ViewSide:
     """Look at the other magneto's coupling."""
 
     side: Side
 
 
-_EngineAction = TurnCrank | MountMagneto | ReadLamp | WantTiming | MoveTeeth | ViewSide
+_EngineAction = TurnCrank | MountMagneto | ReadLamp | WantTiming | MoveTeeth | PaintMarks | ViewSide
 _RotorAction = TurnRotor | HoldRotor | LetGo | Advance | SettleRotor
 _LeadAction = PullPlug | SwitchIgnition | SetLeadFault
 _ScrewAction = TurnBackplate | TurnScrew | SetBoth | TightenLock | TightenClamps
@@ -200,8 +205,8 @@ def new_bench(item: Magneto | Installation) -> BenchState:
         return state
     wanted, ratio = item.engine.firing_btdc_deg, item.rotor_turns_per_crank_turn
     opens = opening_deg(state)
-    left = Mounting(opens + ratio * wanted.left, wanted.left)
-    right = Mounting(opens + ratio * wanted.right, wanted.right)
+    left = Mounting(opens + ratio * wanted.left, wanted.left, wanted.left)
+    right = Mounting(opens + ratio * wanted.right, wanted.right, wanted.right)
     side: Side = "right" if item.position == "right" else "left"
     return replace(state, engaged=Engaged(item, left, right, side))
 
@@ -338,14 +343,11 @@ def _apply_to_engine(state: BenchState, action: _EngineAction) -> BenchState:
                 return _with_crank(state, replace(engaged, off_crank_deg=None, play_deg=0.0), crank)
             return replace(state, engaged=replace(engaged, off_crank_deg=crank, play_deg=0.0))
         case ReadLamp(side, btdc_deg):
-            opens = opening_deg(state)
-            if math.isnan(opens):
-                raise SpecError("with this setting the contacts never open and close, so the lamp tells no timing")
-            reads = _within(btdc_deg, (-BTDC_LIMIT_DEG, BTDC_LIMIT_DEG), "the lamp's reading")
-            found = replace(
-                mounting_of(engaged, side), phase_deg=opens + engaged.ratio * reads, magneto_teeth=0, disc_teeth=0
-            )
-            return _with_mounting(state, engaged, side, found)
+            return _read_lamp(state, engaged, side, btdc_deg)
+        case PaintMarks():
+            at = engaged.mounting
+            painted = replace(at, painted_magneto_teeth=-at.magneto_teeth, painted_disc_teeth=-at.disc_teeth)
+            return _with_mounting(state, engaged, engaged.side, painted)
         case WantTiming(side, btdc_deg):
             wanted = _within(btdc_deg, (-BTDC_LIMIT_DEG, BTDC_LIMIT_DEG), "the wanted timing")
             return _with_mounting(state, engaged, side, replace(mounting_of(engaged, side), wanted_btdc_deg=wanted))
@@ -357,6 +359,17 @@ def _apply_to_engine(state: BenchState, action: _EngineAction) -> BenchState:
             return _with_mounting(state, engaged, engaged.side, moved)
         case ViewSide(side):
             return _with_crank(state, replace(engaged, side=side), crank_deg(state))
+
+
+def _read_lamp(state: BenchState, engaged: Engaged, side: Side, btdc_deg: float) -> BenchState:
+    opens = opening_deg(state)
+    if math.isnan(opens):
+        raise SpecError("with this setting the contacts never open and close, so the lamp tells no timing")
+    reads = _within(btdc_deg, (-BTDC_LIMIT_DEG, BTDC_LIMIT_DEG), "the lamp's reading")
+    was = mounting_of(engaged, side)
+    # The paint stays where it is on the metal; only the counting starts anew.
+    found = Mounting(opens + engaged.ratio * reads, was.wanted_btdc_deg, reads, 0, 0, *was.marks_apart)
+    return _with_mounting(state, engaged, side, found)
 
 
 def _turn_crank(state: BenchState, engaged: Engaged, crank: float) -> BenchState:

@@ -9,6 +9,7 @@ from magview.bench.actions import (
     LetGo,
     MountMagneto,
     MoveTeeth,
+    PaintMarks,
     PlaceInstallation,
     PlaceMagneto,
     PullPlug,
@@ -81,7 +82,7 @@ def _lead_text(action: PullPlug | SwitchIgnition | SetLeadFault) -> str:
 
 
 def _engine_text(
-    action: TurnCrank | MountMagneto | ReadLamp | WantTiming | MoveTeeth | ViewSide,
+    action: TurnCrank | MountMagneto | ReadLamp | WantTiming | MoveTeeth | PaintMarks | ViewSide,
     before: BenchState,
     after: BenchState,
 ) -> str:
@@ -96,6 +97,8 @@ def _engine_text(
             return f"want {side} at {btdc_deg:.2f}° before top dead centre"
         case MoveTeeth():
             return _teeth_text(before, after)
+        case PaintMarks():
+            return "paint new marks on the coupling"
         case ViewSide(side):
             return f"look at the {side} magneto"
 

@@ -23,8 +23,18 @@ class Mounting:
     phase_deg: float
     """Rotor angle with No. 1 at top dead centre and the teeth as found [rotor deg]: what the lamp told."""
     wanted_btdc_deg: float
+    reads_btdc_deg: float
+    """The reading as it was entered [crank deg BTDC]; setting the contacts anew makes it out of date."""
     magneto_teeth: int = 0
     disc_teeth: int = 0
+    painted_magneto_teeth: int = 0
+    """Teeth the flange had been moved since its mark was painted, when the lamp was last read."""
+    painted_disc_teeth: int = 0
+
+    @property
+    def marks_apart(self) -> tuple[int, int]:
+        """How the painted marks stand now: magneto flange from the disc, disc from the drive flange [teeth]."""
+        return self.painted_magneto_teeth + self.magneto_teeth, self.painted_disc_teeth + self.disc_teeth
 
 
 @dataclass(frozen=True)
@@ -124,7 +134,9 @@ def firing_btdc_deg(state: BenchState, side: Side, as_found: bool = False) -> fl
 def gap_now_mm(state: BenchState) -> float:
     """Gap between the contacts as the rotor stands [mm]; 0 while they touch."""
     timing = internal_timing(state.magneto)
-    return float(timing.gap_mm(state.rotor_deg, state.backplate_deg, state.screw_deg))
+    gap = float(timing.gap_mm(state.rotor_deg, state.backplate_deg, state.screw_deg))
+    # Half a micron is no gap to any instrument; contacts just touching must not read "open 0.000".
+    return gap if gap > 0.0005 else 0.0
 
 
 def circuit_now(state: BenchState) -> Circuit:

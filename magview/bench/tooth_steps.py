@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
-from magview.bench.state import Engaged
+from magview.bench.state import Engaged, Mounting
 from magview.bench.words import teeth_words, way_words
 from magview.physics.coupling import mesh
 from magview.spec.magneto import Rotation
@@ -25,37 +25,40 @@ class ToothStep:
 def steps_between(start: tuple[int, int], end: tuple[int, int]) -> list[ToothStep]:
     """The single steps from one position (magneto flange, disc) to another.
 
-    The two faces take turns, so that a vernier pair stays together and the timing never strays far.
+    Always at the face with more teeth to go, so that the two take turns, a vernier pair stays together and the
+    timing never strays far – also when the way is taken up again in its middle.
     """
     (i, j), steps = start, []
     while (i, j) != end:
-        if i != end[0]:
-            way = 1 if end[0] > i else -1
+        to_go = end[0] - i, end[1] - j
+        if abs(to_go[0]) >= abs(to_go[1]):
+            way = 1 if to_go[0] > 0 else -1
             i += way
             steps.append(ToothStep("magneto flange", way, i, j))
-        if j != end[1]:
-            way = 1 if end[1] > j else -1
+        else:
+            way = 1 if to_go[1] > 0 else -1
             j += way
             steps.append(ToothStep("disc", way, i, j))
     return steps
 
 
-def step_words(step: ToothStep, rotation: Rotation) -> str:
+def step_words(step: ToothStep, rotation: Rotation, mounting: Mounting) -> str:
     """What to do, and where the painted marks must stand afterwards."""
+    after = replace(mounting, magneto_teeth=step.magneto_teeth, disc_teeth=step.disc_teeth)
     on = "on the disc" if step.face == "magneto flange" else "on the drive flange, the magneto flange with it"
-    return f"Move the {step.face} {teeth_words(step.teeth, rotation, 'drive end')} {on}. {marks_words(step)}"
+    return f"Move the {step.face} {teeth_words(step.teeth, rotation, 'drive end')} {on}. {marks_words(after)}"
 
 
-def marks_words(at: ToothStep | tuple[int, int]) -> str:
-    """Where the three painted marks stand in a position from as found."""
-    i, j = (at.magneto_teeth, at.disc_teeth) if isinstance(at, ToothStep) else at
+def marks_words(mounting: Mounting) -> str:
+    """Where the three painted marks must stand."""
+    i, j = mounting.marks_apart
     return f"Check the marks: disc {_stand(j)} the drive flange's mark, magneto flange {_stand(i)} the disc's mark."
 
 
 def coupling_words(engaged: Engaged) -> str:
     """The coupling's teeth, and which slots the disc's marked teeth sit in now."""
     coupling, at = engaged.installation.coupling, engaged.mounting
-    now = mesh(coupling.magneto_teeth, coupling.drive_teeth, at.magneto_teeth, at.disc_teeth)
+    now = mesh(coupling.magneto_teeth, coupling.drive_teeth, *at.marks_apart)
     return (
         f"{coupling.magneto_teeth} teeth at the magneto, {coupling.drive_teeth} at the drive. The disc's marked "
         f"tooth sits in magneto slot {now.magneto_slots[0] + 1} and in drive slot {now.drive_slots[0] + 1}."

@@ -54,12 +54,27 @@ def screw_move(magneto: Magneto, degrees: float) -> str:
     return f"turn the contact screw {abs(degrees):.1f}° {word} (contacts {effect})"
 
 
+def setting_moves(magneto: Magneto, plate_deg: float, screw_deg: float) -> list[str]:
+    """The moves of plate and screw [deg] that are large enough to be made."""
+    moves = []
+    if abs(plate_deg) >= 0.005:
+        moves.append(plate_move(magneto, plate_deg))
+    if abs(screw_deg) >= 0.05:
+        moves.append(screw_move(magneto, screw_deg))
+    return moves
+
+
 def way_words(teeth: int) -> str:
     """A number of teeth, positive with rotation, where the rotation is not known."""
     if teeth == 0:
         return "not moved"
     count = "1 tooth" if abs(teeth) == 1 else f"{abs(teeth)} teeth"
     return f"{count} {'with' if teeth > 0 else 'against'} rotation"
+
+
+def short_words(teeth: int) -> str:
+    """Teeth for a narrow column: "3 with", "1 against"."""
+    return f"{abs(teeth)} {'with' if teeth > 0 else 'against'}" if teeth else "0"
 
 
 def teeth_words(teeth: int, rotation: Rotation, viewpoint: Viewpoint) -> str:

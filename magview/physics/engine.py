@@ -242,9 +242,13 @@ def true_tdc_from_stops(first_deg: float, second_deg: float) -> float:
 
     Raises
     ------
-    ValueError : readings 180° apart, where either arc could be meant, or not finite.
+    ValueError : equal readings; readings 180° apart, where either arc could be meant; or not finite.
     """
     arc = (second_deg - first_deg + 180.0) % 360.0 - 180.0
+    if arc == 0.0:
+        raise ValueError(
+            f"both stop readings are {first_deg:g}°; for the second the crank is turned to the stop the other way"
+        )
     if not abs(arc) < 180.0 - 1e-9:  # false for NaN too
         raise ValueError(
             f"stop readings of {first_deg:g}° and {second_deg:g}° have no middle that can be told from its "

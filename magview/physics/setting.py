@@ -11,6 +11,7 @@ from numpy.typing import ArrayLike, NDArray
 
 from magview.physics.breaker import lift_curve
 from magview.spec.magneto import EccentricScrew, Magneto
+from magview.spec.units import MM_PER_INCH
 
 Array = NDArray[np.float64]
 Flags = NDArray[np.bool_]
@@ -204,7 +205,7 @@ class InternalTiming:
         reasons = []
         top = self.curve.top_mm + self.lift_errors_mm[0]
         if gap_mm >= top:
-            reasons.append(f"lobe 1 lifts the contacts {top:.4g} mm in all, so they would never close")
+            reasons.append(f"lobe 1 lifts the contacts {_both(top)} in all, so they would never close")
         elif np.isnan(screw):
             reasons.append("the contact screw's eccentric does not reach that far")
         else:
@@ -216,7 +217,7 @@ class InternalTiming:
         reasons.append(
             "no gap within reach opens at the E-gap"
             if np.isnan(nearest)
-            else f"the nearest gap that can be had is {nearest:.4f} mm"
+            else f"the nearest gap that can be had is {_both(nearest)}{self._what_ends_there(nearest)}"
         )
         return Adjustment(np.nan, np.nan, False, "; ".join(reasons), nearest)
 
@@ -241,6 +242,16 @@ class InternalTiming:
         inside = [a for a in turns if low <= a <= high]
         return min(inside, key=abs) if inside else angle
 
+    def _what_ends_there(self, gap_mm: float) -> str:
+        plate, screw = self._solve(gap_mm)
+        for value, limits, words in (
+            (plate, self.magneto.backplate.range_deg, "the backplate at the end of its slot"),
+            (screw, self.magneto.contact_screw.range_deg, "the contact screw at the end of its travel"),
+        ):
+            if min(abs(value - end) for end in limits) < 1e-6:
+                return f", with {words}"
+        return ""
+
     def _nearest_gap(self, gap_mm: float) -> float:
         """The gap nearest to the one asked for within plate, screw and lift; NaN if none."""
         # Plate: opening at the E-gap with the plate at b asks for the lift found r before the top.
@@ -260,6 +271,10 @@ class InternalTiming:
             return np.nan
         wanted = self.curve.top_mm * self.scale[0] - self.wear_lift_mm - gap_mm
         return float(self.curve.top_mm * self.scale[0] - self.wear_lift_mm - min(max(wanted, low), high))
+
+
+def _both(mm: float) -> str:
+    return f"{mm:.4f} mm ({mm / MM_PER_INCH:.4f} in)"
 
 
 def _outside(value: float, low: float, high: float, what: str, travel: str) -> list[str]:

@@ -188,6 +188,7 @@ _ALLOWED = {
     "string_unicode": "be text without broken characters",
     "string_too_short": "have at least {min_length} characters",
     "string_too_long": "have at most {max_length} characters",
+    "string_pattern_mismatch": "be one line of text",
     "bool_type": "be true or false",
     "literal_error": "be {expected}",
     "too_short": "have at least {min_length} values",

@@ -22,7 +22,7 @@ from magview.bench.breaker_end import PARENTS, BreakerEnd, breaker_end, pose
 from magview.bench.events import nearest_event
 from magview.bench.labels import arrange
 from magview.bench.shapes import Point
-from magview.bench.state import BenchState
+from magview.bench.state import BenchState, gap_now_mm
 from magview.bench.words import breaker_end_sense, direction_word
 from magview.spec.units import format_angle, format_length
 from magview.ui.model import BenchModel
@@ -39,6 +39,9 @@ _PLATE_PARTS = {"backplate", "breaker arm", "heel", "contacts", "lock screw", "p
 _STEPS = {"rotor": 1.0, "plate": 0.25, "screw": 1.0}
 """Arrow-key and wheel steps [deg]; finer with Shift, coarser with Alt."""
 
+_CALM_PX = {"rotor": 20.0, "plate": 20.0, "screw": 40.0}
+"""Within so many pixels of a part's axis a drag turns it less than the pointer goes round."""
+
 _SNAP_DEG = 0.8
 """How near [rotor deg] a dragged rotor catches; Alt, or the menu, lets it pass."""
 
@@ -48,6 +51,8 @@ class _Drag:
     hand: str
     centre: QPointF
     last_bearing: float
+    last_radius: float
+    """How far the pointer was from the axis [px]."""
     value: float
     """Where the dragged part would be without its stops [deg]; the pointer may run past them and back."""
     per_bearing: float
@@ -110,7 +115,7 @@ class BreakerView(PictureView):
         self._picture.turn(now.turns_deg)
         if self.follows_contacts and self.zoom > 1.0:
             self.look_at(self._picture.to_scene("stop", drawing.contact))
-        gap = "closed" if now.gap_mm <= 0 else f"open {format_length(now.gap_mm, self._inches)}"
+        gap = "closed" if gap_now_mm(state) <= 0 else f"open {format_length(now.gap_mm, self._inches)}"
         end = "drive end, through the magneto" if self.mirrored else "breaker end"
         self.setAccessibleDescription(
             f"Seen from the {end}, rotation {self._way(state)}. Rotor {format_angle(state.rotor_deg)} past neutral, "
@@ -290,7 +295,11 @@ class BreakerView(PictureView):
         bearing = bearing_about(drag.centre, self._scene_point(event.position()))
         moved = (bearing - drag.last_bearing + 180.0) % 360.0 - 180.0
         drag.last_bearing = bearing
-        drag.value += moved * drag.per_bearing
+        # Near the axis a pixel would be a wild turn: there the hand is slower than the pointer.
+        radius = self._radius(drag.centre, event.position())
+        near = min(radius, drag.last_radius) / _CALM_PX[drag.hand]
+        drag.last_radius = radius
+        drag.value += moved * drag.per_bearing * min(1.0, near)
         self._turn_to(drag, free=bool(event.modifiers() & Qt.KeyboardModifier.AltModifier))
 
     def _turn_to(self, drag: _Drag, free: bool) -> None:
@@ -362,7 +371,12 @@ class BreakerView(PictureView):
                 # Held by the cam, the rotor turns by what the gears make of it.
                 per_bearing = sense / state.magneto.cam.turns_per_rotor_turn
         bearing = bearing_about(centre, self._scene_point(position))
-        return _Drag(hand, centre, bearing, _value(state, hand), per_bearing, self._model.gesture())
+        radius = self._radius(centre, position)
+        return _Drag(hand, centre, bearing, radius, _value(state, hand), per_bearing, self._model.gesture())
+
+    def _radius(self, centre: QPointF, position: QPointF) -> float:
+        out = self.viewportTransform().map(centre) - position
+        return math.hypot(out.x(), out.y())
 
 
 def _value(state: BenchState, hand: str) -> float:

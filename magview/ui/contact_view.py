@@ -9,7 +9,7 @@ from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPen, QResizeEvent, Q
 from PySide6.QtWidgets import QWidget
 
 from magview.bench.breaker_end import pose
-from magview.bench.state import BenchState
+from magview.bench.state import BenchState, gap_now_mm
 from magview.spec.units import format_length
 from magview.ui.breaker_view import BreakerView
 from magview.ui.model import BenchModel
@@ -34,7 +34,7 @@ class ContactView(PictureView):
 
     def show_state(self, state: BenchState, old: BenchState | None = None) -> None:
         """Follow the contacts."""
-        gap = pose(state).gap_mm
+        gap = gap_now_mm(state)
         words = "closed" if gap <= 0 else f"open {format_length(gap, self._inches)}"
         self.setAccessibleDescription(f"Contacts {words}.")
         self._aim()
@@ -100,7 +100,7 @@ class ContactView(PictureView):
     def paint_words(self, painter: QPainter) -> None:
         """The gap's measure between the faces, the scale, and whether the contacts are open."""
         metrics = QFontMetricsF(self.font())
-        gap = pose(self._model.state).gap_mm
+        gap = gap_now_mm(self._model.state)
         state = "Contacts closed" if gap <= 0 else f"Contacts open {format_length(gap, self._inches)}"
         drawn = self._breaker.exaggeration
         factor = "" if drawn == 1.0 else f" · gap drawn {drawn:g}×"

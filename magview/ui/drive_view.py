@@ -76,6 +76,8 @@ class DriveView(PictureView):
         """Show a state; the outlines are rebuilt only for other tooth counts."""
         engaged = state.engaged
         coupling = engaged.installation.coupling if engaged else None
+        if old is not None and self._reference(state) != self._reference(old):
+            self._preview = None  # dotted marks of another magneto or reading would mislead
         if coupling != self._coupling:
             self._coupling = coupling
             shapes = drive_end(coupling) if coupling else ()
@@ -87,8 +89,7 @@ class DriveView(PictureView):
             self._picture.turn(drive_pose(state, engaged).turns_deg)
             at = engaged.mounting
             self.setAccessibleDescription(
-                f"Seen from the drive end, rotation {self._way(state)}. {coupling_words(engaged)} "
-                f"{marks_words((at.magneto_teeth, at.disc_teeth))}"
+                f"Seen from the drive end, rotation {self._way(state)}. {coupling_words(engaged)} {marks_words(at)}"
             )
         self.viewport().update()
 
@@ -96,6 +97,12 @@ class DriveView(PictureView):
         """Change colours."""
         self._theme = theme
         self._picture.colour(theme, None)
+
+    @staticmethod
+    def _reference(state: BenchState) -> object:
+        """What a previewed move counts from."""
+        engaged = state.engaged
+        return engaged and (engaged.side, engaged.installation, engaged.mounting.phase_deg)
 
     def preview(self, move: Move | None) -> None:
         """Show with dotted marks where a move would bring the painted marks; None shows none."""
@@ -190,10 +197,15 @@ class DriveView(PictureView):
         )
         for bearing, inner, outer in rings:
             painter.drawLine(self.pixel(*polar(inner, bearing)), self.pixel(*polar(outer, bearing)))
-        # Beside the disc's mark: the one that moves by whole teeth, so that the words keep apart.
-        at = self.pixel(*polar((DISC_IN_MM + DISC_OUT_MM) / 2, pose.disc))
-        width = painter.fontMetrics().horizontalAdvance(words)
-        self.paint_on_paper(painter, QPointF(at.x() - width / 2, at.y() + 5), words)
+        # The words stand outside, at the bearing of the disc's mark: nothing that must be checked is hidden.
+        leader = [self.pixel(*polar(r, pose.disc)) for r in (DISC_OUT_MM + 2.6, DRIVE_MM + 1.0)]
+        painter.drawLine(leader[0], leader[1])
+        at = self.pixel(*polar(DRIVE_MM + 3.0, pose.disc))
+        width, ascent = painter.fontMetrics().horizontalAdvance(words), painter.fontMetrics().ascent()
+        x = at.x() if at.x() > self.viewport().width() / 2 else at.x() - width
+        y = at.y() if at.y() < self.viewport().height() / 2 else at.y() + ascent
+        x = min(max(x, 4.0), self.viewport().width() - width - 4.0)
+        self.paint_on_paper(painter, QPointF(x, y), words)
 
     # -------------------------------------------------------------- hands on
 

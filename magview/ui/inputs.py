@@ -6,10 +6,18 @@ import math
 from collections.abc import Callable
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QGuiApplication, QValidator
-from PySide6.QtWidgets import QAbstractSpinBox, QDoubleSpinBox, QWidget
+from PySide6.QtGui import QGuiApplication, QValidator, QWheelEvent
+from PySide6.QtWidgets import QAbstractSpinBox, QComboBox, QDoubleSpinBox, QWidget
 
 from magview.spec.units import MM_PER_INCH, parse_angle_deg, parse_length_mm
+
+
+class QuietCombo(QComboBox):
+    """A list of choices that the wheel passes over: nothing changes because a panel was scrolled."""
+
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        """Not for this."""
+        event.ignore()
 
 
 class QuantitySpin(QDoubleSpinBox):
@@ -21,6 +29,9 @@ class QuantitySpin(QDoubleSpinBox):
     entered = Signal(float)
     """A value the user gave, in degrees or millimetres; not emitted by `show_value`."""
 
+    said = Signal(str)
+    """One sentence about an entry that could not be taken as it was."""
+
     def __init__(self, parse: Callable[[str], float], step: float, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._parse = parse
@@ -28,6 +39,7 @@ class QuantitySpin(QDoubleSpinBox):
         self.setDecimals(6)
         self.setSingleStep(step)
         self.setKeyboardTracking(False)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setCorrectionMode(QAbstractSpinBox.CorrectionMode.CorrectToPreviousValue)
         self.valueChanged.connect(self._changed)
 
@@ -66,9 +78,20 @@ class QuantitySpin(QDoubleSpinBox):
         """A quantity out of range goes to the nearer end; anything else back to what it was."""
         try:
             value = self._parse(text)
-        except ValueError:
+        except ValueError as error:
+            self.said.emit(str(error))
             return self.textFromValue(self._exact)
-        return self.textFromValue(min(max(value, self.minimum()), self.maximum()))
+        held = min(max(value, self.minimum()), self.maximum())
+        low, high = self.textFromValue(self.minimum()), self.textFromValue(self.maximum())
+        self.said.emit(f"{text.strip()} is outside {low} to {high}: {self.textFromValue(held)} is taken")
+        return self.textFromValue(held)
+
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        """The wheel scrolls the panel; it turns the value only of the field that has the keyboard."""
+        if self.hasFocus():
+            super().wheelEvent(event)
+        else:
+            event.ignore()
 
     def valueFromText(self, text: str) -> float:
         """The value of a text that `validate` accepts."""

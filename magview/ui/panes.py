@@ -14,6 +14,7 @@ class TallPanel(QScrollArea):
         self._panel, self._font = panel, panel.font()
         self.setWidget(panel)
         self.setWidgetResizable(True)
+        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.setFrameShape(QScrollArea.Shape.NoFrame)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         panel.installEventFilter(self)

@@ -6,7 +6,6 @@ from PySide6.QtCore import QEvent, Qt, Signal
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QCheckBox,
-    QComboBox,
     QFormLayout,
     QGridLayout,
     QGroupBox,
@@ -35,10 +34,11 @@ from magview.bench.actions import (
 )
 from magview.bench.events import KINDS
 from magview.bench.state import BenchState, readings
-from magview.bench.words import plate_move, screw_move
+from magview.bench.verdict import faults, judged_words, mark_words, never_words
+from magview.bench.words import setting_moves
 from magview.physics.setting import Adjustment, Readings, internal_timing
 from magview.spec.units import format_angle, format_length
-from magview.ui.inputs import AngleSpin, LengthSpin
+from magview.ui.inputs import AngleSpin, LengthSpin, QuietCombo
 from magview.ui.model import BenchModel
 from magview.ui.style import tint
 from magview.ui.theme import Theme
@@ -107,6 +107,8 @@ class SettingPanel(QWidget):
             ("&Backplate", self.plate, [self.plate_range, self.clamps]),
             ("Contact &screw", self.screw, [self.screw_range, self.lock]),
         )
+        for spin in (self.rotor, self.plate, self.screw):
+            spin.said.connect(self._model.refused)
         for name, spin, extra in beside:
             row = QHBoxLayout()
             row.addWidget(spin, 1)
@@ -126,7 +128,7 @@ class SettingPanel(QWidget):
         return box
 
     def _build_run(self) -> QHBoxLayout:
-        self.run_to, self.run_speed = QComboBox(), QComboBox()
+        self.run_to, self.run_speed = QuietCombo(), QuietCombo()
         self.run_to.setAccessibleName("Run until")
         for kind in KINDS:
             self.run_to.addItem(kind, kind)
@@ -136,7 +138,7 @@ class SettingPanel(QWidget):
             self.run_speed.addItem(f"{speed:g}°/s", speed)
         self.run_speed.setCurrentIndex(1)
         for box in (self.run_to, self.run_speed):
-            box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+            box.setSizeAdjustPolicy(QuietCombo.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
             box.setMinimumContentsLength(5)
         self.run = QPushButton("Ru&n")
         self.run.clicked.connect(self._run_clicked)
@@ -171,6 +173,7 @@ class SettingPanel(QWidget):
             self._values[key], self._verdicts[key] = value, verdict
         self.overall = QLabel()
         self.overall.setWordWrap(True)
+        self.overall.setAlignment(Qt.AlignmentFlag.AlignTop)
         grid.addWidget(self.overall, 5, 0, 1, 3)
         return box
 
@@ -193,6 +196,7 @@ class SettingPanel(QWidget):
         column.addLayout(row)
         column.addWidget(self.advice)
         self.wanted.entered.connect(self._wanted_entered)
+        self.wanted.said.connect(self._model.refused)
         return box
 
     def _build_lobes(self) -> QGroupBox:
@@ -270,7 +274,8 @@ class SettingPanel(QWidget):
         """Room for every lobe, and for the longest advice, at the present size of type."""
         # The hint of the spin box asks for room for a million degrees.
         self.rotor.setMinimumWidth(self.fontMetrics().horizontalAdvance("+0000.00°") + 34)
-        # Nothing below the advice jumps while a part is dragged.
+        # Nothing below the verdict and the advice jumps while a part is dragged.
+        self.overall.setMinimumHeight(2 * self.fontMetrics().height() + 2)
         self.advice.setMinimumHeight(5 * self.fontMetrics().height())
         lobes = self.lobes.rowCount()
         header, row = self.lobes.horizontalHeader().sizeHint().height(), round(1.4 * self.fontMetrics().height())
@@ -283,12 +288,14 @@ class SettingPanel(QWidget):
         low = low.split()[0]  # the unit stands once, after the upper limit
         error, gap = float(result.e_gap_error_deg[0]), float(result.max_gap_mm[0])
         late = "late" if error > 0 else "early"
-        never = "never" if error != error else ""
+        never = never_words(result)
         self._values["opens"].setText(never or f"{format_angle(result.opens_deg[0])} of rotor")
         self._values["error"].setText(
             never or ("at it" if abs(error) < 0.005 else f"{format_angle(abs(error))} {late}")
         )
-        self._values["mark"].setText(_signed_length(float(result.mark_offset_mm), self._inches))
+        self._values["mark"].setText(
+            mark_words(format_length(abs(float(result.mark_offset_mm)), self._inches), float(result.mark_offset_mm))
+        )
         self._values["gap"].setText(format_length(gap, self._inches))
         self._values["dwell"].setText(format_angle(result.dwell_deg[0]))
         self._verdict("mark", bool(result.timing_ok[0]), f"±{format_length(tolerance, self._inches)}")
@@ -296,18 +303,12 @@ class SettingPanel(QWidget):
         self._show_overall(state, result)
 
     def _show_overall(self, state: BenchState, result: Readings) -> None:
-        bad_gap = [str(i + 1) for i, ok in enumerate(result.gap_ok) if not ok]
-        judged = result.timing_ok[:1] if state.magneto.compensated else result.timing_ok
-        bad_timing = [str(i + 1) for i, ok in enumerate(judged) if not ok]
-        faults = []
-        if bad_timing:
-            faults.append(f"opening of lobe {', '.join(bad_timing)}")
-        if bad_gap:
-            faults.append(f"gap of lobe {', '.join(bad_gap)}")
-        if faults:
-            text, colour = f"✗ Out of limits: {'; '.join(faults)}", self._theme.bad
+        found, judged = faults(state.magneto, result), judged_words(state.magneto)
+        if found:
+            text, colour = f"✗ Out of limits: {'; '.join(found)}", self._theme.bad
         else:
-            text, colour = "✓ Every lobe within limits", self._theme.good
+            text, colour = "✓ Within limits", self._theme.good
+        text += f" ({judged})" if judged else ""
         self.overall.setText(text)
         tint(self.overall, colour, bold=True)
 
@@ -340,11 +341,7 @@ class SettingPanel(QWidget):
             self.advice.setText(f"A largest gap of {gap} with opening at the E-gap cannot be had: {result.reason}.")
             return
         plate, screw = result.backplate_deg - state.backplate_deg, result.screw_deg - state.screw_deg
-        moves = []
-        if abs(plate) >= 0.005:
-            moves.append(plate_move(state.magneto, plate))
-        if abs(screw) >= 0.05:
-            moves.append(screw_move(state.magneto, screw))
+        moves = setting_moves(state.magneto, plate, screw)
         if not moves:
             self.advice.setText(f"Nothing: the contacts open at the E-gap and the largest gap is {gap}.")
             return
@@ -405,10 +402,3 @@ class SettingPanel(QWidget):
     def _set_both(self) -> None:
         if self._adjustment is not None and self._adjustment.reachable:
             self._model.send(SetBoth(self._adjustment.backplate_deg, self._adjustment.screw_deg))
-
-
-def _signed_length(mm: float, inches: bool) -> str:
-    if mm != mm:
-        return "–"
-    text = format_length(abs(mm), inches)
-    return text if abs(mm) < 5e-4 else f"{text} {'past' if mm > 0 else 'short'}"

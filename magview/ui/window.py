@@ -9,7 +9,6 @@ from PySide6.QtCore import Qt, QTimer
 from PySide6.QtGui import QAction, QActionGroup, QCloseEvent, QFont, QKeySequence, QResizeEvent
 from PySide6.QtWidgets import (
     QApplication,
-    QComboBox,
     QFileDialog,
     QLabel,
     QMainWindow,
@@ -33,6 +32,7 @@ from magview.ui.contact_view import ContactView
 from magview.ui.crank_view import CrankView
 from magview.ui.drive_view import DriveView
 from magview.ui.export import export_picture
+from magview.ui.inputs import QuietCombo
 from magview.ui.lead_panel import LeadPanel
 from magview.ui.model import BenchModel
 from magview.ui.panes import TallPanel, column
@@ -110,7 +110,8 @@ class MainWindow(QMainWindow):
             self.split.setCollapsible(i, False)
         self.setCentralWidget(self.split)
         self.tabs.currentChanged.connect(self._emphasise)
-        self.resize(1280, 720)
+        room = QApplication.primaryScreen().availableGeometry()
+        self.resize(min(1280, room.width()), min(720, room.height()))
         self._emphasise(0)
 
     def _build_menus(self) -> None:
@@ -161,13 +162,13 @@ class MainWindow(QMainWindow):
         bar.setObjectName("bench")
         bar.setMovable(False)
         self.addToolBar(bar)
-        self.magnetos = QComboBox()
+        self.magnetos = QuietCombo()
         self.magnetos.setAccessibleName("Magneto on the bench")
         self.magnetos.setToolTip("Magneto on the bench")
         for name in shipped_names("magnetos"):
             self.magnetos.addItem(find_magneto(name).name, name)
         self.magnetos.activated.connect(self._shipped_chosen)
-        self.units = QComboBox()
+        self.units = QuietCombo()
         self.units.setAccessibleName("Unit of length")
         self.units.addItems(["Millimetres", "Inches"])
         self.units.currentIndexChanged.connect(self._unit_chosen)

@@ -41,6 +41,7 @@ anything = st.one_of(
     st.builds(do.ReadLamp, side, angle),
     st.builds(do.WantTiming, side, angle),
     st.builds(do.MoveTeeth, st.integers(-25, 25), st.integers(-25, 25)),
+    st.builds(do.PaintMarks),
     st.builds(do.ViewSide, side),
 )
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import dataclasses
+from dataclasses import replace
 from fractions import Fraction
 
 import pytest
@@ -11,6 +12,7 @@ from hypothesis import strategies as st
 
 from magview.bench.actions import (
     MoveTeeth,
+    PaintMarks,
     PlaceMagneto,
     ReadLamp,
     TurnBackplate,
@@ -192,12 +194,33 @@ def test_steps_are_single_teeth_and_lead_there(start, end):
     assert len(steps_between(start, end)) == abs(end[0] - start[0]) + abs(end[1] - start[1])
 
 
+def test_the_faces_take_turns_also_when_taken_up_again_in_the_middle():
+    at, way = (0, 0), []
+    while at != (3, -3):
+        step = steps_between(at, (3, -3))[0]
+        at = (step.magneto_teeth, step.disc_teeth)
+        way.append(at)
+    assert way == [(1, 0), (1, -1), (2, -1), (2, -2), (3, -2), (3, -3)]
+
+
+def test_the_paint_stays_on_the_metal_when_the_lamp_is_read_again():
+    moved = apply(apply(bench(), ReadLamp("left", 22.0)), MoveTeeth(3, -3))
+    read = apply(moved, ReadLamp("left", 25.2))
+    assert read.engaged.mounting.marks_apart == (3, -3)
+    assert drive_pose(read, read.engaged).turns_deg == drive_pose(moved, moved.engaged).turns_deg
+    painted = apply(read, PaintMarks())
+    assert painted.engaged.mounting.marks_apart == (0, 0)
+    assert firing_btdc_deg(painted, "left") == pytest.approx(25.2)
+    assert painted.rotor_deg == read.rotor_deg
+
+
 def test_the_words_of_a_step_name_face_way_viewpoint_and_marks():
     first = steps_between((0, 0), (3, -3))[0]
-    words = step_words(first, "anticlockwise")
+    mounting = bench().engaged.mounting
+    words = step_words(first, "anticlockwise", mounting)
     assert "magneto flange 1 tooth with rotation (anticlockwise seen from the drive end) on the disc" in words
     assert "magneto flange 1 tooth with rotation from the disc's mark" in words
-    assert "in line with the drive flange's mark" in marks_words((1, 0))
+    assert "in line with the drive flange's mark" in marks_words(replace(mounting, magneto_teeth=1))
 
 
 @pytest.mark.parametrize("name", INSTALLATIONS)

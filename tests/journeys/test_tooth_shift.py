@@ -21,20 +21,20 @@ def test_read_22_want_25_take_the_first_move_and_step_it(open_window, qtbot):
     assert panel.now["left"].text().startswith("✗")
 
     # Point at the first move: its marks are shown dotted, nothing has moved yet.
-    first = panel.plan.visualItemRect(panel.plan.item(0, 0)).center()
-    window.findChild(type(window.tabs)).currentWidget().ensureWidgetVisible(panel.plan)
-    QTest.mouseMove(panel.plan.viewport(), first + QPoint(0, 40))
-    QTest.mouseMove(panel.plan.viewport(), first)
+    first = panel.plan.table.visualItemRect(panel.plan.table.item(0, 0)).center()
+    window.findChild(type(window.tabs)).currentWidget().ensureWidgetVisible(panel.plan.table)
+    QTest.mouseMove(panel.plan.table.viewport(), first + QPoint(0, 40))
+    QTest.mouseMove(panel.plan.table.viewport(), first)
     assert window.model.state.engaged.mounting.magneto_teeth == 0
 
     # Choose it and step through it, one tooth a press.
-    QTest.mouseClick(panel.plan.viewport(), Qt.MouseButton.LeftButton, pos=first)
+    QTest.mouseClick(panel.plan.table.viewport(), Qt.MouseButton.LeftButton, pos=first)
     expected = plan(19, 20, 0.875, 22.0, 25.0, most=1)[0]
     presses = 0
-    while panel.next.isEnabled():
-        assert "Check the marks" in panel.words.text()
+    while panel.plan.next.isEnabled():
+        assert "Check the marks" in panel.plan.words.text()
         before = window.model.state.engaged.mounting
-        QTest.mouseClick(panel.next, Qt.MouseButton.LeftButton)
+        QTest.mouseClick(panel.plan.next, Qt.MouseButton.LeftButton)
         after = window.model.state.engaged.mounting
         moved = abs(after.magneto_teeth - before.magneto_teeth) + abs(after.disc_teeth - before.disc_teeth)
         assert moved == 1
@@ -44,4 +44,14 @@ def test_read_22_want_25_take_the_first_move_and_step_it(open_window, qtbot):
 
     assert panel.now["left"].text() == f"✓ {expected.result_btdc_deg:.2f}°"
     assert firing_btdc_deg(window.model.state, "left") == pytest.approx(expected.result_btdc_deg, abs=1e-9)
-    assert "read the lamp again" in panel.words.text()
+    assert "read the lamp again" in panel.plan.words.text()
+
+    # The lamp, read again, is the new as found: nothing is left to do, and the paint stays where it is.
+    marks = window.model.state.engaged.mounting.marks_apart
+    panel.reads["left"].setFocus()
+    panel.reads["left"].selectAll()
+    QTest.keyClicks(panel.reads["left"].lineEdit(), "25.2")
+    QTest.keyClick(panel.reads["left"].lineEdit(), Qt.Key.Key_Return)
+    assert not panel.plan.next.isEnabled()
+    assert "choose one to step through it" in panel.plan.words.text()
+    assert window.model.state.engaged.mounting.marks_apart == marks

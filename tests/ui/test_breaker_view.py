@@ -80,10 +80,15 @@ def test_turning_the_screws_head_in_its_closing_direction_closes_the_contacts(op
     window = open_window(name)
     view, model = window.breaker, window.model
     centre = view.mapFromScene(view.scene_of_parts.to_scene("screw", view.drawing.origins["screw"]))
-    arm = 5.0
+    arm = 40.0  # from here on the part follows the pointer fully
     start = QPointF(centre) + QPointF(0, -arm)
     clockwise = QPointF(centre) + QPointF(arm, 0)
-    drag(view, start, clockwise, steps=6)
+    port = view.viewport()
+    QTest.mousePress(port, Qt.MouseButton.LeftButton, pos=centre)
+    QTest.mouseMove(port, start.toPoint())
+    for i in range(1, 7):
+        QTest.mouseMove(port, (start + (clockwise - start) * (i / 6)).toPoint())
+    QTest.mouseRelease(port, Qt.MouseButton.LeftButton, pos=clockwise.toPoint())
     turned = model.state.screw_deg
     assert abs(turned) > 20.0
     assert (turned > 0) == model.state.magneto.contact_screw.positive_is_clockwise

@@ -117,24 +117,25 @@ def test_readings_and_picture_follow_every_control(open_window):
     assert model.state.engaged.side == "right"
     panel.crank.setValue(-40.0)
     assert crank_deg(model.state) == pytest.approx(-40.0)
-    panel.stops[0].setValue(350.0)
-    panel.stops[1].setValue(14.0)
-    assert "at 2.00° on the disc" in panel.tdc.text()
-    panel.stops[1].setValue(170.0)
-    assert "180° apart" in panel.tdc.text()
+    panel.stop.stops[0].setValue(350.0)
+    panel.stop.stops[1].setValue(14.0)
+    assert "at 2.00° on the disc" in panel.stop.tdc.text()
+    panel.stop.stops[1].setValue(170.0)
+    assert "180° apart" in panel.stop.tdc.text()
 
 
 def test_nothing_within_tolerance_is_said_with_the_nearest_two(open_window):
     from magview.bench.actions import PlaceInstallation
 
     window = open_window("seven-radial-left")
+    window.tabs.setCurrentIndex(1)
     installation = window.model.state.engaged.installation
     coarse = installation.model_copy(
         update={"coupling": installation.coupling.model_copy(update={"magneto_teeth": 10, "drive_teeth": 10})}
     )
     window.model.send(PlaceInstallation(coarse))
     window.timing.reads["left"].setValue(22.0)
-    text = window.timing.verdict.text()
+    text = window.timing.plan.verdict.text()
     assert "Nothing reaches it within tolerance" in text
     # Ten teeth on both faces: 36° of rotor a tooth, so the nearest is to leave it, the next a tooth away.
     assert "22.00° or" in text

@@ -56,10 +56,12 @@ def test_nonsense_goes_back_to_what_it_was(qtbot, text):
     spin = AngleSpin(0.25, -6.0, 6.0)
     qtbot.addWidget(spin)
     spin.show_value(1.25)
-    got = []
+    got, said = [], []
     spin.entered.connect(got.append)
+    spin.said.connect(said.append)
     type_into(spin, text)
     assert not got
+    assert said, "an entry that is not taken must be answered"
     assert spin.exact == 1.25
     assert spin.text() == "+1.25°"
 
@@ -87,3 +89,30 @@ def test_in_inches_a_bare_number_is_inches_and_the_value_stays(qtbot):
     spin.entered.connect(got.append)
     type_into(spin, "0.01")
     assert got[-1] == pytest.approx(0.254)
+
+
+def test_an_entry_beyond_the_range_is_said_to_be_held(qtbot):
+    spin = AngleSpin(0.25, -6.0, 6.0)
+    qtbot.addWidget(spin)
+    said = []
+    spin.said.connect(said.append)
+    type_into(spin, "9")
+    assert said == ["9 is outside -6.00° to +6.00°: +6.00° is taken"]
+    assert spin.exact == 6.0
+
+
+def test_the_wheel_turns_only_the_field_that_has_the_keyboard(open_window):
+    """Scrolling a panel must not change what the pointer passes over."""
+    from PySide6.QtCore import QPoint, QPointF
+
+    window = open_window("seven-radial-left")
+    window.panel.plate.setFocus()
+    where = QPointF(window.panel.plate.mapTo(window, QPoint(10, 8)))
+    QTest.wheelEvent(window.windowHandle(), where, QPoint(0, -120))
+    assert window.model.state.backplate_deg == -0.25
+    window.breaker.setFocus()
+    for field in (window.units, window.magnetos, window.panel.run_to, window.panel.plate):
+        before = field.text() if hasattr(field, "text") else field.currentText()
+        where = QPointF(field.mapTo(window, QPoint(10, 8)))
+        QTest.wheelEvent(window.windowHandle(), where, QPoint(0, -120))
+        assert (field.text() if hasattr(field, "text") else field.currentText()) == before

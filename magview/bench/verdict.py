@@ -1,0 +1,47 @@
+"""Readings in words: what is out of limits, and what is judged."""
+
+from __future__ import annotations
+
+import math
+
+from magview.physics.setting import Readings
+from magview.spec.magneto import Magneto
+
+
+def faults(magneto: Magneto, result: Readings) -> list[str]:
+    """What is out of limits, lobe by lobe; empty if nothing is. `result` is of one setting."""
+    judged = result.timing_ok[:1] if magneto.compensated else result.timing_ok
+    bad_timing = [str(i + 1) for i, ok in enumerate(judged) if not ok]
+    bad_gap = [str(i + 1) for i, ok in enumerate(result.gap_ok) if not ok]
+    lobes = len(result.gap_ok)
+    found = []
+    if bad_timing:
+        found.append(f"opening of {_lobes(bad_timing, len(judged) if not magneto.compensated else lobes)}")
+    if bad_gap:
+        found.append(f"gap of {_lobes(bad_gap, lobes)}")
+    return found
+
+
+def judged_words(magneto: Magneto) -> str:
+    """What the opening is judged on."""
+    return "compensated cam: the opening is judged on lobe 1" if magneto.compensated else ""
+
+
+def never_words(result: Readings, lobe: int = 0) -> str:
+    """Why a lobe has no opening angle: nothing if it has one."""
+    if math.isfinite(result.opens_deg[lobe]):
+        return ""
+    return "never: they stay open" if result.max_gap_mm[lobe] > 0 else "never: they stay closed"
+
+
+def mark_words(offset_text: str, offset_mm: float) -> str:
+    """An offset of the straightedge with its side, as text already written in the user's unit."""
+    if math.isnan(offset_mm):
+        return "–"
+    return offset_text if abs(offset_mm) < 5e-4 else f"{offset_text} {'past' if offset_mm > 0 else 'short'}"
+
+
+def _lobes(numbers: list[str], all_of: int) -> str:
+    if len(numbers) == all_of > 1:
+        return "every lobe"
+    return f"lobe {', '.join(numbers)}"

@@ -1,0 +1,184 @@
+"""The planner's moves: previewed under the pointer, chosen, and stepped through one tooth at a time."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QEvent, QObject, Qt, Signal
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QGroupBox,
+    QHeaderView,
+    QLabel,
+    QPushButton,
+    QTableWidget,
+    QTableWidgetItem,
+    QVBoxLayout,
+    QWidget,
+)
+
+from magview.bench.actions import MoveTeeth
+from magview.bench.state import BenchState, Engaged
+from magview.bench.timing import timing_plan
+from magview.bench.tooth_steps import ToothStep, step_words, steps_between
+from magview.bench.words import direction_word, short_words, teeth_words
+from magview.physics.coupling import Move, outside_tolerance
+from magview.spec.units import format_angle
+from magview.ui.model import BenchModel
+
+
+class PlanBox(QGroupBox):
+    """The list of moves for the magneto in view, best first."""
+
+    previewed = Signal(object)
+    """The move under the pointer, or the one chosen while it is stepped through; None for none."""
+
+    def __init__(self, model: BenchModel, parent: QWidget | None = None) -> None:
+        super().__init__("Moves that would put it right, best first", parent)
+        self._model = model
+        self._moves: list[Move] = []
+        self._steps: list[ToothStep] = []
+        self._target: tuple[int, int] | None = None
+        self._counts_from: object = None
+        """The side and reading that the chosen move counts from."""
+        column = QVBoxLayout(self)
+        self.verdict = QLabel()
+        self.verdict.setWordWrap(True)
+        self.table = QTableWidget(0, 4)
+        self.table.setHorizontalHeaderLabels(["Flange", "Disc", "Fires at", "Off by"])
+        self.table.setAccessibleName("Moves of the coupling, best first")
+        self.table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
+        self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        self.table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        self.table.setTabKeyNavigation(False)
+        self.table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
+        self.table.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
+        self.table.setMouseTracking(True)
+        self.table.viewport().installEventFilter(self)
+        self.table.cellEntered.connect(self._hovered)
+        self.table.itemSelectionChanged.connect(self._chosen)
+        self.words = QLabel()
+        self.words.setWordWrap(True)
+        self.words.setAlignment(Qt.AlignmentFlag.AlignTop)
+        self.next = QPushButton("Move the ne&xt tooth")
+        self.next.clicked.connect(self._next_step)
+        self.viewpoint = QLabel()
+        self.viewpoint.setWordWrap(True)
+        for widget in (self.verdict, self.viewpoint, self.table, self.words, self.next):
+            column.addWidget(widget)
+
+    def show_plan(self, state: BenchState, engaged: Engaged) -> None:
+        """Show the moves for a state."""
+        self._moves = timing_plan(state, engaged.side)
+        tolerance = engaged.installation.engine.timing_tolerance_deg
+        outside = outside_tolerance(self._moves, tolerance) if self._moves else None
+        rotation = state.magneto.rotation
+        if not self._moves:
+            self.verdict.setText("There is no reading to plan from.")
+        elif outside:
+            nearest = " or ".join(f"{m.result_btdc_deg:.2f}°" for m in self._moves[:2])
+            self.verdict.setText(f"✗ Nothing reaches it within tolerance: {outside}. The nearest two: {nearest}.")
+        else:
+            self.verdict.setText(f"✓ The first is within ±{tolerance:g}° of crank.")
+        with_, against = (direction_word(s, rotation, "drive end") for s in (1, -1))
+        self.viewpoint.setText(
+            f"Teeth of the magneto flange on the disc, and of the disc on the drive flange, from as found; with "
+            f"rotation is {with_}, against is {against} seen from the drive end."
+        )
+        self.table.blockSignals(True)
+        self.table.setRowCount(len(self._moves))
+        for row, move in enumerate(self._moves):
+            texts = (
+                short_words(move.magneto_teeth),
+                short_words(move.disc_teeth),
+                format_angle(move.result_btdc_deg),
+                format_angle(move.residual_deg, True),
+            )
+            tip = "; ".join((
+                f"Magneto flange {teeth_words(move.magneto_teeth, rotation, 'drive end')}",
+                f"disc {teeth_words(move.disc_teeth, rotation, 'drive end')}",
+            ))  # fmt: skip
+            for column, text in enumerate(texts):
+                item = QTableWidgetItem(text)
+                item.setTextAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+                item.setToolTip(tip)
+                self.table.setItem(row, column, item)
+        self.table.blockSignals(False)
+        self.fit_rows()
+        self._mark_target(state, engaged)
+
+    def fit_rows(self) -> None:
+        """Room for the first moves, and for words that change, at the present size of type."""
+        row = round(1.4 * self.fontMetrics().height())
+        self.table.verticalHeader().setDefaultSectionSize(row)
+        shown = row * min(5, max(1, len(self._moves)))
+        self.table.setFixedHeight(self.table.horizontalHeader().sizeHint().height() + shown + 4)
+        self.words.setMinimumHeight(5 * self.fontMetrics().height())
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Type of another size needs other room."""
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.FontChange:
+            self.fit_rows()
+
+    def _mark_target(self, state: BenchState, engaged: Engaged) -> None:
+        """Keep the chosen move chosen while it is stepped through, and say the next step."""
+        at = (engaged.mounting.magneto_teeth, engaged.mounting.disc_teeth)
+        counts_from = (
+            engaged.installation,
+            engaged.side,
+            engaged.mounting.phase_deg,
+            engaged.mounting.wanted_btdc_deg,
+        )
+        if counts_from != self._counts_from:
+            self._counts_from, self._target = counts_from, None
+            self.table.scrollToTop()
+            self.previewed.emit(None)
+        row = next((n for n, m in enumerate(self._moves) if (m.magneto_teeth, m.disc_teeth) == self._target), None)
+        if row is None and self._target is not None:
+            self._target = None
+            self.previewed.emit(None)
+        self.table.blockSignals(True)
+        if row is None:
+            self.table.clearSelection()
+        else:
+            self.table.selectRow(row)
+        self.table.blockSignals(False)
+        self._steps = steps_between(at, self._target) if self._target is not None else []
+        if not self._steps and self.next.hasFocus():
+            self.table.setFocus()  # or the keyboard would jump to some other field, and the panel with it
+        self.next.setEnabled(bool(self._steps))
+        if self._target is None:
+            self.words.setText("Point at a move to see where it brings the marks; choose one to step through it.")
+        elif self._steps:
+            self.words.setText(
+                f"{len(self._steps)} single steps to go. "
+                f"{step_words(self._steps[0], state.magneto.rotation, engaged.mounting)}"
+            )
+        else:
+            self.words.setText(
+                "The move is made. Check the marks, tighten, and read the lamp again, approaching with rotation; "
+                "enter what it says as the new reading."
+            )
+
+    def _next_step(self) -> None:
+        if self._steps:
+            step = self._steps[0]
+            self._model.send(MoveTeeth(step.magneto_teeth, step.disc_teeth))
+
+    def _chosen(self) -> None:
+        rows = self.table.selectionModel().selectedRows()
+        engaged = self._model.state.engaged
+        if rows and engaged is not None:
+            move = self._moves[rows[0].row()]
+            self._target = (move.magneto_teeth, move.disc_teeth)
+            self._mark_target(self._model.state, engaged)
+            self.previewed.emit(move)
+
+    def _hovered(self, row: int, column: int) -> None:
+        self.previewed.emit(self._moves[row])
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """The preview goes when the pointer leaves the list, back to the chosen move if there is one."""
+        if event.type() == QEvent.Type.Leave:
+            chosen = next((m for m in self._moves if (m.magneto_teeth, m.disc_teeth) == self._target), None)
+            self.previewed.emit(chosen if self._steps else None)
+        return super().eventFilter(watched, event)

@@ -1,0 +1,50 @@
+"""True top dead centre from two readings of the disc against a positive stop."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QGridLayout, QGroupBox, QLabel, QWidget
+
+from magview.physics.engine import true_tdc_from_stops
+from magview.ui.inputs import AngleSpin
+
+
+class StopBox(QGroupBox):
+    """Two readings in, the disc's reading at top dead centre out."""
+
+    said = Signal(str)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__("Top dead centre from two stop readings", parent)
+        grid = QGridLayout(self)
+        self.stops = [AngleSpin(0.5, -360.0, 360.0) for _ in range(2)]
+        for column, (spin, text) in enumerate(zip(self.stops, ("First", "Second"), strict=True)):
+            label = QLabel(text)
+            label.setBuddy(spin)
+            grid.addWidget(label, 0, 2 * column)
+            grid.addWidget(spin, 0, 2 * column + 1)
+            spin.entered.connect(self._stop_entered)
+            spin.said.connect(self.said)
+        self.stops[0].show_value(340.0)
+        self.stops[1].show_value(24.0)
+        self.tdc = QLabel()
+        self.tdc.setWordWrap(True)
+        self.tdc.setAccessibleName("Top dead centre on the disc")
+        grid.addWidget(self.tdc, 1, 0, 1, 4)
+        self._stop_entered()
+
+    def _stop_entered(self, value: float = 0.0) -> None:
+        first, second = (spin.exact for spin in self.stops)
+        try:
+            middle = true_tdc_from_stops(first, second)
+        except ValueError as error:
+            self.tdc.setText(f"{str(error)[0].upper()}{str(error)[1:]}.")
+            return
+        if min(first, second) < 0 and middle > 180.0:  # a disc numbered both ways from zero, before it negative
+            middle -= 360.0
+        opposite = (middle + 180.0) % 360.0
+        self.tdc.setText(
+            f"True top dead centre is at {middle:.2f}° on the disc; set the pointer to zero there. (Disc numbered 0 "
+            f"to 360°, or to both sides with what is before zero negative. If the stop was met about bottom dead "
+            f"centre, the top is at {opposite:.2f}°. Exact for a rod on the crank pin: use the master rod's.)"
+        )
