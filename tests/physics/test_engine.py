@@ -274,7 +274,7 @@ def test_no_such_cylinder(cylinder: int) -> None:
 
 @pytest.mark.parametrize(
     ("first", "second", "middle"),
-    [(340, 30, 5), (30, 340, 5), (330, 20, 355), (350, 10, 0), (40, 60, 50), (-20, 30, 5), (9, 188, 98.5), (7, 7, 7)],
+    [(340, 30, 5), (30, 340, 5), (330, 20, 355), (350, 10, 0), (40, 60, 50), (-20, 30, 5), (9, 188, 98.5)],
 )  # fmt: skip
 def test_halfway_between_stops(first: float, second: float, middle: float) -> None:
     assert true_tdc_from_stops(first, second) == pytest.approx(middle, abs=1e-12)
@@ -296,6 +296,12 @@ def test_stops_find_the_centre_they_were_set_about(tdc: float, half: float) -> N
 @pytest.mark.parametrize(("first", "second"), [(0.0, 180.0), (256.4, 76.4), (270.0, 90.0), (nan, 5.0)])
 def test_stops_with_two_middles_are_refused(first: float, second: float) -> None:
     with pytest.raises(ValueError, match="no middle"):
+        true_tdc_from_stops(first, second)
+
+
+@pytest.mark.parametrize(("first", "second"), [(7.0, 7.0), (0.0, 360.0)])
+def test_the_same_reading_twice_is_no_pair(first: float, second: float) -> None:
+    with pytest.raises(ValueError, match="both stop readings"):
         true_tdc_from_stops(first, second)
 
 

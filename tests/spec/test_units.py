@@ -1,0 +1,138 @@
+"""Lengths and angles as people write them.
+
+Inch: 25.4 mm exactly (international yard and pound agreement, 1959; NIST SP 811).
+"""
+
+import re
+from fractions import Fraction
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from magview.spec.units import format_angle, format_length, parse_angle_deg, parse_length_mm
+
+INCH = Fraction(254, 10)
+
+
+@pytest.mark.parametrize(
+    ("text", "mm"),
+    [
+        ("0.23mm", Fraction(23, 100)),
+        ("0.23 mm", Fraction(23, 100)),
+        ("0,23 mm", Fraction(23, 100)),
+        (" .23mm ", Fraction(23, 100)),
+        (",23MM", Fraction(23, 100)),
+        ("5. mm", Fraction(5)),
+        ("1in", INCH),
+        ("0.009in", INCH * 9 / 1000),
+        ('0.009"', INCH * 9 / 1000),
+        ("9 thou", INCH * 9 / 1000),
+        ("9Thou", INCH * 9 / 1000),
+        ("230 µm", Fraction(23, 100)),
+        ("230 μm", Fraction(23, 100)),  # the Greek letter, which half of the keyboards give
+        ("230um", Fraction(23, 100)),
+        ("+1 mm", Fraction(1)),
+        ("-1 mm", Fraction(-1)),
+        ("−1 mm", Fraction(-1)),
+        ("0 in", Fraction(0)),
+    ],
+)
+def test_length_is_exact_to_the_last_bit_or_two(text, mm):
+    assert parse_length_mm(text) == pytest.approx(float(mm), rel=3e-16, abs=0)
+
+
+@pytest.mark.parametrize("thou", range(1, 41))
+def test_a_blade_in_thousandths_is_the_same_in_inches(thou):
+    assert parse_length_mm(f"{thou} thou") == pytest.approx(parse_length_mm(f"{thou / 1000}in"), rel=4e-16)
+
+
+@pytest.mark.parametrize("text", ["0.23", "9", " 1,5 ", "-3"])
+def test_a_missing_unit_is_an_error_that_says_so(text):
+    with pytest.raises(ValueError, match=r"has no unit: write one, such as 0\.23mm, 0\.009in or 9thou"):
+        parse_length_mm(text)
+    assert parse_length_mm(text, "mm") == float(text.replace(",", "."))
+    assert parse_length_mm(text, "in") == pytest.approx(float(text.replace(",", ".")) * 25.4)
+
+
+def test_a_given_unit_beats_the_default():
+    assert parse_length_mm("1 mm", "in") == 1.0
+
+
+@pytest.mark.parametrize(
+    ("text", "told"),
+    [
+        ("5 cm", "“cm” is not a unit of length: use mm, in"),
+        ("5 furlongs", "“furlongs” is not a unit of length"),
+        ("5 °", "“°” is not a unit of length"),
+        ("mm", "is not a length"),
+        ("", "is not a length"),
+        ("about 5 mm", "is not a length"),
+        ("1.2.3 mm", "is not a length"),
+        ("1,234.5 mm", "is not a length"),
+        ("1 000 mm", "is not a length"),
+        ("1-2 mm", "is not"),
+        ("--1 mm", "is not a length"),
+        ("1/4 in", "is not"),
+        ("nan mm", "is not a length"),
+        ("inf mm", "is not a length"),
+        ("0x10 mm", "is not"),
+        ("5 mm 3", "is not a length"),
+        ("9" * 400 + " mm", "is too large"),
+    ],
+)
+def test_what_is_no_length_is_refused_in_one_sentence(text, told):
+    with pytest.raises(ValueError, match=re.escape(told)) as caught:
+        parse_length_mm(text)
+    assert len(str(caught.value)) < 200
+
+
+@pytest.mark.parametrize(
+    ("text", "deg"), [("1.5°", 1.5), ("1,5", 1.5), ("-3 deg", -3.0), ("−3°", -3.0), ("22", 22.0)]
+)
+def test_angles(text, deg):
+    assert parse_angle_deg(text) == deg
+
+
+@pytest.mark.parametrize("text", ["5 mm", "1 rad", "", "°", "12°30"])
+def test_what_is_no_angle_is_refused(text):
+    with pytest.raises(ValueError, match="angle"):
+        parse_angle_deg(text)
+
+
+@given(st.text(max_size=60))
+def test_any_text_is_taken_or_refused_in_one_printable_sentence(text):
+    for parse in (parse_length_mm, parse_angle_deg):
+        told = ""
+        try:
+            assert abs(parse(text)) < float("inf")
+        except ValueError as error:
+            told = str(error)
+        assert told.isprintable()
+
+
+@given(st.floats(-1000, 1000))
+def test_what_is_shown_reads_back(mm):
+    assert parse_length_mm(format_length(mm, inches=False)) == pytest.approx(mm, abs=0.000501)
+    assert parse_length_mm(format_length(mm, inches=True)) == pytest.approx(mm, abs=0.0000501 * 25.4)
+    assert parse_angle_deg(format_angle(mm)) == pytest.approx(mm, abs=0.00501)
+
+
+@pytest.mark.parametrize("tiny", [-1e-9, -0.0, 0.0, 1e-9])
+def test_nothing_is_shown_as_minus_nought(tiny):
+    assert format_length(tiny, inches=False) == "0.000 mm"
+    assert format_length(tiny, inches=True) == "0.0000 in"
+    assert format_angle(tiny) == "0.00°"
+    assert format_angle(tiny, signed=True) == "+0.00°"
+
+
+def test_what_is_not_there_is_a_dash():
+    for value in (float("nan"), float("inf"), float("-inf")):
+        assert format_length(value, inches=False) == format_length(value, inches=True) == format_angle(value) == "–"
+
+
+def test_signs_and_digits():
+    assert format_length(0.2286, inches=True) == "0.0090 in"
+    assert format_length(0.2286, inches=False) == "0.229 mm"
+    assert format_angle(1.5, signed=True) == "+1.50°"
+    assert format_angle(-1.5, signed=True) == "-1.50°"
