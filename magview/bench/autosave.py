@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import os
+from functools import cache
 from pathlib import Path
 from typing import Any
 
@@ -16,7 +17,11 @@ from magview.spec.files import read_json, write_text
 
 FORMAT = "magview-bench/1"
 
-_STATES = TypeAdapter(BenchState)
+
+@cache
+def _states() -> TypeAdapter[BenchState]:
+    # Built when a bench is first kept, not while the window waits to be shown.
+    return TypeAdapter(BenchState)
 
 
 class Autosave:
@@ -56,7 +61,7 @@ class Autosave:
 
 def dump_state(state: BenchState) -> str:
     """The state as text, to the last bit."""
-    data: dict[str, Any] = _STATES.dump_python(state, mode="json")
+    data: dict[str, Any] = _states().dump_python(state, mode="json")
     return json.dumps({"format": FORMAT, "state": data}, ensure_ascii=False)
 
 
@@ -66,7 +71,7 @@ def load_state(path: Path) -> BenchState:
     if not isinstance(data, dict) or data.get("format") != FORMAT:
         raise SpecError(f'{path.name}: is not a kept bench; its format must be "{FORMAT}"')
     try:
-        state = _STATES.validate_python(data.get("state"))
+        state = _states().validate_python(data.get("state"))
     except ValidationError as error:
         raise SpecError(f"{path.name}: is damaged: {error.errors()[0]['msg']}") from error
     internal_timing(state.magneto)

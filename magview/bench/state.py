@@ -15,6 +15,9 @@ from magview.spec.magneto import Magneto
 
 Side = Literal["left", "right"]
 
+TOUCHING_MM = 0.0005
+"""Half a micron is no gap to any instrument; contacts just touching must not read "open 0.000"."""
+
 
 @dataclass(frozen=True)
 class Mounting:
@@ -135,8 +138,7 @@ def gap_now_mm(state: BenchState) -> float:
     """Gap between the contacts as the rotor stands [mm]; 0 while they touch."""
     timing = internal_timing(state.magneto)
     gap = float(timing.gap_mm(state.rotor_deg, state.backplate_deg, state.screw_deg))
-    # Half a micron is no gap to any instrument; contacts just touching must not read "open 0.000".
-    return gap if gap > 0.0005 else 0.0
+    return gap if gap > TOUCHING_MM else 0.0
 
 
 def circuit_now(state: BenchState) -> Circuit:

@@ -32,6 +32,7 @@ class Step:
     name: str
     before: BenchState
     after: BenchState
+    gesture: object = None
 
 
 class Store:
@@ -46,7 +47,6 @@ class Store:
         self._listeners: list[Listener] = []
         self._done: list[Step] = []
         self._undone: list[Step] = []
-        self._gesture: object = None
         self._journal: list[tuple[Event, object]] = []
 
     @property
@@ -92,7 +92,6 @@ class Store:
         if self._done:
             step = self._done.pop()
             self._undone.append(step)
-            self._gesture = None
             self._journal.append((Undo(), None))
             self._set(step.before, self._state)
 
@@ -101,21 +100,20 @@ class Store:
         if self._undone:
             step = self._undone.pop()
             self._done.append(step)
-            self._gesture = None
             self._journal.append((Redo(), None))
             self._set(step.after, self._state)
 
     def _remember(self, action: Action, gesture: object, old: BenchState, new: BenchState) -> None:
-        goes_on = isinstance(action, Advance) or (gesture is not None and gesture == self._gesture)
-        if self._done and goes_on and not self._undone:
-            last = self._done[-1]
-            name = last.name if isinstance(action, Advance) else describe(action, last.before, new)
-            self._done[-1] = Step(name, last.before, new)
+        last = self._done[-1] if self._done and not self._undone else None
+        if last is not None and isinstance(action, Advance):
+            self._done[-1] = Step(last.name, last.before, new, last.gesture)
+        elif last is not None and gesture is not None and gesture == last.gesture:
+            self._done.pop()
+            if last.before != new:  # a drag there and back is no step
+                self._done.append(Step(describe(action, last.before, new), last.before, new, gesture))
         else:
-            self._done.append(Step(describe(action, old, new), old, new))
+            self._done.append(Step(describe(action, old, new), old, new, gesture))
         self._undone.clear()
-        if not isinstance(action, Advance):
-            self._gesture = gesture
 
     def _set(self, new: BenchState, old: BenchState) -> None:
         self._state = new

@@ -248,7 +248,8 @@ def write_text(path: Path, text: str) -> None:
     """Replace a file atomically: write beside it, fsync, rename. Raises SpecError; the old file then stands."""
     temporary = None
     try:
-        handle, temporary = tempfile.mkstemp(dir=path.parent, prefix=f".{path.name}.")
+        path = path.resolve()  # a link goes on leading to the file that is replaced
+        handle, temporary = tempfile.mkstemp(dir=path.parent, prefix=f".{path.name[:40]}.")
         with os.fdopen(handle, "w", encoding="utf-8") as file:
             file.write(text)
             file.flush()

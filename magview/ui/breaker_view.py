@@ -18,11 +18,11 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QWidget
 
 from magview.bench.actions import Action, HoldRotor, LetGo, TurnBackplate, TurnRotor, TurnScrew
-from magview.bench.breaker_end import PARENTS, BreakerEnd, breaker_end, pose
+from magview.bench.breaker_end import PARENTS, STILL, BreakerEnd, Pose, breaker_end, pose
 from magview.bench.events import nearest_event
 from magview.bench.labels import arrange
 from magview.bench.shapes import Point
-from magview.bench.state import BenchState, gap_now_mm
+from magview.bench.state import BenchState
 from magview.bench.words import breaker_end_sense, direction_word
 from magview.spec.units import format_angle, format_length
 from magview.ui.model import BenchModel
@@ -66,9 +66,12 @@ class BreakerView(PictureView):
 
     def __init__(self, model: BenchModel, theme: Theme, parent: QWidget | None = None) -> None:
         self._picture = PictureScene(PARENTS)
-        super().__init__(self._picture, theme, parent)
+        moving = tuple(g for g in PARENTS if g not in STILL)
+        super().__init__(self._picture, theme, STILL, moving, parent)
         self._model = model
         self._drawing: BreakerEnd | None = None
+        self.now: Pose = pose(model.state)
+        """Where everything stands in the picture."""
         self._names, self._inches = True, False
         self._hand = "rotor"
         self._drag: _Drag | None = None
@@ -111,11 +114,11 @@ class BreakerView(PictureView):
             self._picture.build(drawing.shapes, drawing.origins, self._theme)
             self._picture.colour(self._theme, self._hand)
             self.fit()
-        now = pose(state, self._exaggeration)
+        now = self.now = pose(state, self._exaggeration)
         self._picture.turn(now.turns_deg)
         if self.follows_contacts and self.zoom > 1.0:
             self.look_at(self._picture.to_scene("stop", drawing.contact))
-        gap = "closed" if gap_now_mm(state) <= 0 else f"open {format_length(now.gap_mm, self._inches)}"
+        gap = "closed" if now.gap_mm <= 0 else f"open {format_length(now.gap_mm, self._inches)}"
         end = "drive end, through the magneto" if self.mirrored else "breaker end"
         self.setAccessibleDescription(
             f"Seen from the {end}, rotation {self._way(state)}. Rotor {format_angle(state.rotor_deg)} past neutral, "
@@ -128,6 +131,7 @@ class BreakerView(PictureView):
         """Change colours."""
         self._theme = theme
         self._picture.colour(theme, self._hand)
+        self.viewport().update()
 
     def set_names(self, shown: bool) -> None:
         """Show or hide the names of the parts."""
@@ -160,6 +164,7 @@ class BreakerView(PictureView):
         """Draw lines thicker."""
         self._picture.line_factor = factor
         self._picture.colour(self._theme, self._hand)
+        self.viewport().update()
 
     def take(self, hand: str) -> None:
         """Take a part in hand: "rotor", "plate" or "screw"."""
@@ -237,12 +242,14 @@ class BreakerView(PictureView):
             away = -away if self.mirrored else away
             at = self._pixel(bearing, 1.5 * r)
             width = painter.fontMetrics().horizontalAdvance(text)
-            painter.drawText(QPointF(at.x() + (2 if away > 0 else -width - 2), at.y() + 2), text)
+            self.text(painter, at.x() + (2 if away > 0 else -width - 2), at.y() + 2, text)
         poles = state.magneto.poles
         for i in range(poles):
             at = self._pixel(i * 360.0 / poles + sense * state.rotor_deg + 360.0 / poles * 0.2, 1.1 * r)
             letter = "S" if i % 2 else "N"
-            painter.drawText(QRectF(at.x() - 10, at.y() - 10, 20, 20), Qt.AlignmentFlag.AlignCenter, letter)
+            metrics = painter.fontMetrics()
+            wide = metrics.horizontalAdvance(letter)
+            self.text(painter, at.x() - wide / 2, at.y() + metrics.ascent() / 2 - 1, letter)
 
     def _pixel(self, bearing: float, radius: float) -> QPointF:
         b = math.radians(bearing)
@@ -265,7 +272,7 @@ class BreakerView(PictureView):
             painter.setPen(QColor(self._theme.text))
             wide = metrics.horizontalAdvance(label.text)
             x = label.x - wide - 4 if label.left else label.x + 4
-            painter.drawText(QPointF(x, label.y + metrics.ascent() / 2 - 1), label.text)
+            self.text(painter, x, label.y + metrics.ascent() / 2 - 1, label.text)
 
     # -------------------------------------------------------------- hands on
 

@@ -8,8 +8,8 @@ from PySide6.QtCore import QLineF, QPointF
 from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPen, QResizeEvent, QWheelEvent
 from PySide6.QtWidgets import QWidget
 
-from magview.bench.breaker_end import pose
-from magview.bench.state import BenchState, gap_now_mm
+from magview.bench.breaker_end import PARENTS, STILL
+from magview.bench.state import BenchState
 from magview.spec.units import format_length
 from magview.ui.breaker_view import BreakerView
 from magview.ui.model import BenchModel
@@ -24,7 +24,8 @@ class ContactView(PictureView):
     """A second view of the breaker end's scene, anchored to the fixed contact and turned to stand upright."""
 
     def __init__(self, model: BenchModel, breaker: BreakerView, theme: Theme, parent: QWidget | None = None) -> None:
-        super().__init__(breaker.scene_of_parts, theme, parent)
+        moving = tuple(g for g in PARENTS if g not in STILL)
+        super().__init__(breaker.scene_of_parts, theme, STILL, moving, parent)
         self._model, self._breaker = model, breaker
         self._inches = False
         self.setMinimumHeight(110)
@@ -34,7 +35,7 @@ class ContactView(PictureView):
 
     def show_state(self, state: BenchState, old: BenchState | None = None) -> None:
         """Follow the contacts."""
-        gap = gap_now_mm(state)
+        gap = self._breaker.now.gap_mm
         words = "closed" if gap <= 0 else f"open {format_length(gap, self._inches)}"
         self.setAccessibleDescription(f"Contacts {words}.")
         self._aim()
@@ -66,7 +67,7 @@ class ContactView(PictureView):
             2 * drawing.contact_half_mm
         )
         # A gap drawn larger than it is must still be seen whole.
-        gap = pose(self._model.state).gap_mm * self._breaker.exaggeration
+        gap = self._breaker.now.gap_mm * self._breaker.exaggeration
         return min(usual, 0.45 * self.viewport().height() / max(gap, 1e-6))
 
     def faces(self) -> tuple[QPointF, QPointF]:
@@ -100,7 +101,7 @@ class ContactView(PictureView):
     def paint_words(self, painter: QPainter) -> None:
         """The gap's measure between the faces, the scale, and whether the contacts are open."""
         metrics = QFontMetricsF(self.font())
-        gap = gap_now_mm(self._model.state)
+        gap = self._breaker.now.gap_mm
         state = "Contacts closed" if gap <= 0 else f"Contacts open {format_length(gap, self._inches)}"
         drawn = self._breaker.exaggeration
         factor = "" if drawn == 1.0 else f" · gap drawn {drawn:g}×"

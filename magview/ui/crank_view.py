@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 
 from PySide6.QtCore import QPointF, QRectF, Qt
@@ -17,7 +18,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QWidget
 
 from magview.bench.actions import TurnCrank
-from magview.bench.crank_end import PARENTS, CrankEnd, crank_end, crank_pose, disc_point, engine_sense
+from magview.bench.crank_end import PARENTS, CrankEnd, CrankPose, crank_end, crank_pose, disc_point, engine_sense
 from magview.bench.state import BenchState, Engaged, crank_deg, firing_btdc_deg
 from magview.physics.engine import piston_drop_mm
 from magview.spec.units import format_length
@@ -39,9 +40,10 @@ class CrankView(PictureView):
 
     def __init__(self, model: BenchModel, theme: Theme, parent: QWidget | None = None) -> None:
         self._picture = PictureScene(PARENTS)
-        super().__init__(self._picture, theme, parent)
+        super().__init__(self._picture, theme, ("case",), tuple(g for g in PARENTS if g != "case"), parent)
         self._model, self._inches = model, False
         self._drawing: CrankEnd | None = None
+        self._now: CrankPose | None = None
         self._drag: _Drag | None = None
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMinimumSize(190, 120)
@@ -61,7 +63,7 @@ class CrankView(PictureView):
             self.fit()
         if engaged is not None:
             engine = engaged.installation.engine
-            now = crank_pose(engine, crank_deg(state))
+            now = self._now = crank_pose(engine, crank_deg(state))
             self._picture.turn({"disc": now.crank_turn_deg})
             self._picture.move("rod", now.pin)
             along = bearing_about(QPointF(now.pin[0], -now.pin[1]), QPointF(now.piston[0], -now.piston[1]))
@@ -74,20 +76,25 @@ class CrankView(PictureView):
         """Change colours."""
         self._theme = theme
         self._picture.colour(theme, None)
+        self.viewport().update()
 
     def set_inches(self, inches: bool) -> None:
         """Write lengths in inches or millimetres."""
         self._inches = inches
         self.show_state(self._model.state)
 
+    def _pose(self, engaged: Engaged) -> CrankPose:
+        if self._now is None:
+            self._now = crank_pose(engaged.installation.engine, crank_deg(self._model.state))
+        return self._now
+
     def _words(self, state: BenchState, engaged: Engaged) -> str:
-        engine, crank = engaged.installation.engine, crank_deg(state)
-        now = crank_pose(engine, crank)
+        now = self._pose(engaged)
         where = f"{abs(now.btdc_deg):.1f}° {'before' if now.btdc_deg >= 0 else 'after'} top dead centre"
         return f"No. 1 on its {now.stroke} stroke, {where}, piston {format_length(now.drop_mm, self._inches)} down."
 
     def _short_words(self, state: BenchState, engaged: Engaged) -> str:
-        now = crank_pose(engaged.installation.engine, crank_deg(state))
+        now = self._pose(engaged)
         where = f"{abs(now.btdc_deg):.1f}° {'BTDC' if now.btdc_deg >= 0 else 'ATDC'}"
         return f"No. 1: {now.stroke} stroke, {where}, piston {format_length(now.drop_mm, self._inches)} down"
 
@@ -142,12 +149,15 @@ class CrankView(PictureView):
         font.setPointSizeF(max(6.0, 0.75 * font.pointSizeF()))
         painter.setFont(font)
         painter.setPen(QColor(self._theme.faint))
-        if disc * self.transform().m11() > 55:
+        if disc * self.transform().m22() > 55:
+            base, sense = self.viewportTransform(), engine_sense(engine)
+            ascent = painter.fontMetrics().ascent()
             for graduation in range(-150, 181, 30):
-                x, y = disc_point(engine, 0.8 * disc, graduation, crank)
-                at = self.pixel(x, y)
-                box = QRectF(at.x() - 24, at.y() - 9, 48, 18)
-                painter.drawText(box, Qt.AlignmentFlag.AlignCenter, str(abs(graduation)))
+                bearing = math.radians(90.0 + sense * (graduation + crank))
+                at = base.map(QPointF(0.8 * disc * math.sin(bearing), -0.8 * disc * math.cos(bearing)))
+                words = str(abs(graduation))
+                wide = painter.fontMetrics().horizontalAdvance(words)
+                painter.drawText(QPointF(at.x() - wide / 2, at.y() + ascent / 2 - 1), words)
         painter.setFont(self.font())
         marks = (
             (engaged.mounting.wanted_btdc_deg, "wanted", self._theme.hand, Qt.PenStyle.DashLine, 1.02),
@@ -226,6 +236,7 @@ class CrankView(PictureView):
         """Draw lines thicker."""
         self._picture.line_factor = factor
         self._picture.colour(self._theme, None)
+        self.viewport().update()
 
     def _bearing(self, event: QMouseEvent) -> float:
         return bearing_about(QPointF(0.0, 0.0), self._scene_point(event.position()))

@@ -5,8 +5,19 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass, replace
 
-from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QFont, QFontMetricsF, QKeyEvent, QMouseEvent, QPainter, QPen, QResizeEvent
+from PySide6.QtCore import QEvent, QPointF, QRectF, Qt
+from PySide6.QtGui import (
+    QColor,
+    QFont,
+    QFontMetricsF,
+    QKeyEvent,
+    QMouseEvent,
+    QPainter,
+    QPen,
+    QResizeEvent,
+    QStaticText,
+    QTransform,
+)
 from PySide6.QtWidgets import QWidget
 
 from magview.bench.actions import MoveTeeth, TurnCrank
@@ -53,7 +64,8 @@ class DriveView(PictureView):
 
     def __init__(self, model: BenchModel, theme: Theme, parent: QWidget | None = None) -> None:
         self._picture = PictureScene(PARENTS)
-        super().__init__(self._picture, theme, parent)
+        self._numbers: dict[str, tuple[QStaticText, float]] = {}
+        super().__init__(self._picture, theme, (), tuple(PARENTS), parent)
         self._model = model
         self._coupling: object = None
         self._drag: _Drag | None = None
@@ -181,12 +193,28 @@ class DriveView(PictureView):
             ):
                 continue
             painter.setPen(QColor(self._theme.text))
+            base, pitch = self.viewportTransform(), math.radians(sense * 360.0 / teeth)
+            start, drop = math.radians(mark), metrics.ascent() / 2 - 1
             for n in range(1, teeth):  # the painted mark itself is number 1
-                x, y = polar(radius, mark + sense * 360.0 * n / teeth)
-                at = self.pixel(x, y)
-                box = QRectF(at.x() - 20, at.y() - 10, 40, 20)
-                painter.drawText(box, Qt.AlignmentFlag.AlignCenter, str(n + 1))
+                words, bearing = str(n + 1), start + n * pitch
+                at = base.map(QPointF(radius * math.sin(bearing), -radius * math.cos(bearing)))
+                self.number(painter, at.x(), at.y() + drop, words, metrics)
         painter.setFont(self.font())
+
+    def number(self, painter: QPainter, x: float, base_line: float, words: str, metrics: QFontMetricsF) -> None:
+        """Write a number centred on a place [px], in the smaller type of numbers."""
+        kept = self._numbers.get(words)
+        if kept is None:
+            static = QStaticText(words)
+            static.prepare(QTransform(), painter.font())
+            kept = self._numbers[words] = (static, metrics.horizontalAdvance(words) / 2)
+        painter.drawStaticText(QPointF(x - kept[1], base_line - metrics.ascent()), kept[0])
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Numbers of another size are laid out anew."""
+        if event.type() == QEvent.Type.FontChange:
+            self._numbers.clear()
+        super().changeEvent(event)
 
     def _paint_ghost(self, painter: QPainter, pose: DrivePose, words: str, style: Qt.PenStyle) -> None:
         painter.setPen(QPen(QColor(self._theme.hand), 2, style))
@@ -280,6 +308,7 @@ class DriveView(PictureView):
         """Draw lines thicker."""
         self._picture.line_factor = factor
         self._picture.colour(self._theme, None)
+        self.viewport().update()
 
     def _bearing(self, event: QMouseEvent) -> float:
         return bearing_about(QPointF(0.0, 0.0), self._scene_point(event.position()))

@@ -101,6 +101,11 @@ class BenchModel(QObject):
         if self._run is not None:
             self._end_run("")
 
+    def halt(self) -> None:
+        """The window closes: time stands still."""
+        self.stop()
+        self._timer.stop()
+
     def _end_run(self, came_to: str) -> None:
         self._run = None
         self._pace()

@@ -2,23 +2,42 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from PySide6.QtCore import QEvent, QObject, Qt
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QScrollArea, QSplitter, QWidget
 
 
 class TallPanel(QScrollArea):
-    """A panel that scrolls up and down only: it is always as wide as its words need."""
+    """A panel that scrolls up and down only: it is always as wide as its words need.
 
-    def __init__(self, panel: QWidget) -> None:
+    It is built when it is first seen, so that the window does not wait for panels behind others.
+    """
+
+    def __init__(self, build: Callable[[], QWidget]) -> None:
         super().__init__()
-        self._panel, self._font = panel, panel.font()
-        self.setWidget(panel)
+        self._build = build
+        self._panel: QWidget | None = None
+        self._font = self.font()
         self.setWidgetResizable(True)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.setFrameShape(QScrollArea.Shape.NoFrame)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        panel.installEventFilter(self)
-        self._widen()
+
+    def panel(self) -> QWidget:
+        """The panel, built now if it has not been."""
+        if self._panel is None:
+            self._panel = self._build()
+            self.setWidget(self._panel)
+            self._panel.installEventFilter(self)
+            self._widen()
+        return self._panel
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """Seen for the first time, it is built."""
+        self.panel()
+        super().showEvent(event)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Words have changed: give them the width they need."""
@@ -27,6 +46,8 @@ class TallPanel(QScrollArea):
         return super().eventFilter(watched, event)
 
     def _widen(self) -> None:
+        if self._panel is None:
+            return
         needed = self._panel.minimumSizeHint().width() + self.verticalScrollBar().sizeHint().width()
         # It does not shrink again while the type stays, so that the pictures do not jump while numbers change.
         if self._panel.font() != self._font:

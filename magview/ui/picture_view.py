@@ -13,6 +13,9 @@ from PySide6.QtGui import (
     QPainter,
     QPaintEvent,
     QPen,
+    QPixmap,
+    QStaticText,
+    QTransform,
     QWheelEvent,
 )
 from PySide6.QtWidgets import QFrame, QGraphicsView, QWidget
@@ -37,12 +40,24 @@ def step_factor(modifiers: Qt.KeyboardModifier) -> float:
 class PictureView(QGraphicsView):
     """A still view of a picture scene: antialiased, no scroll bars, fitted by its owner."""
 
-    def __init__(self, scene: PictureScene, theme: Theme, parent: QWidget | None = None) -> None:
+    def __init__(
+        self,
+        scene: PictureScene,
+        theme: Theme,
+        ground: tuple[str, ...],
+        moving: tuple[str, ...],
+        parent: QWidget | None = None,
+    ) -> None:
+        """`ground`: groups painted once and kept until one of them moves; `moving`: painted anew on top."""
         super().__init__(scene, parent)
-        self._theme = theme
+        self._theme, self._parts = theme, scene
+        self._ground_groups, self._moving_groups = ground, moving
+        self._ground, self._ground_key = QPixmap(), tuple[object, ...]()
+        self._texts: dict[str, QStaticText] = {}
+        self._blocks: dict[tuple[str, int, int], QRectF] = {}
         self.setRenderHint(QPainter.RenderHint.Antialiasing)
-        # The words over the picture are painted with it, so that none is left behind when it turns.
-        self.setViewportUpdateMode(QGraphicsView.ViewportUpdateMode.FullViewportUpdate)
+        # Whoever changes the picture asks for one repaint; the scene's own requests would make it two.
+        self.setViewportUpdateMode(QGraphicsView.ViewportUpdateMode.NoViewportUpdate)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setFrameShape(QFrame.Shape.NoFrame)
@@ -54,17 +69,49 @@ class PictureView(QGraphicsView):
         """Seen from the other side: left and right change places."""
 
     def paintEvent(self, event: QPaintEvent) -> None:
-        """Paint the scene, then the words over it in the widget's own pixels."""
-        super().paintEvent(event)
+        """Paint the kept ground, what moves on it, then the words over it in the widget's own pixels."""
         painter = QPainter(self.viewport())
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        self._paint_ground(painter)
+        self._parts.paint(painter, self.viewportTransform(), self._moving_groups)
         painter.setFont(self.font())
         self.paint_words(painter)
         self._paint_focus(painter)
         painter.end()
 
+    def _paint_ground(self, painter: QPainter) -> None:
+        """What stands still, in the screen's own pixels, so that it is as crisp as if it were drawn anew."""
+        port, base = self.viewport(), self.viewportTransform()
+        key = (
+            port.size().toTuple(), port.devicePixelRatioF(),
+            self._parts.version, self._parts.turns(self._ground_groups),
+            base.m11(), base.m12(), base.m21(), base.m22(), base.dx(), base.dy(),
+        )  # fmt: skip
+        if key != self._ground_key:
+            ratio = port.devicePixelRatioF()
+            self._ground = QPixmap(port.size() * ratio)
+            self._ground.setDevicePixelRatio(ratio)
+            self._ground.fill(QColor(self._theme.paper))
+            still = QPainter(self._ground)
+            still.setRenderHint(QPainter.RenderHint.Antialiasing)
+            self._parts.paint(still, base, self._ground_groups)
+            still.end()
+            self._ground_key = key
+        painter.drawPixmap(0, 0, self._ground)
+
     def paint_words(self, painter: QPainter) -> None:
         """What stands over the picture, in pixels."""
+
+    def text(self, painter: QPainter, x: float, base_line: float, words: str) -> None:
+        """Write at a place [px]; laid out once and kept, as most words stay the same from frame to frame."""
+        static = self._texts.get(words)
+        if static is None:
+            if len(self._texts) > 500:  # readings change without end
+                self._texts.clear()
+            static = self._texts[words] = QStaticText(words)
+            static.setTextFormat(Qt.TextFormat.PlainText)
+            static.prepare(QTransform(), painter.font())
+        painter.drawStaticText(QPointF(x, base_line - painter.fontMetrics().ascent()), static)
 
     def pixel(self, x_mm: float, y_mm: float) -> QPointF:
         """Where a point of the picture [mm, y up] stands [px], without rounding to whole pixels."""
@@ -89,6 +136,8 @@ class PictureView(QGraphicsView):
         """Words of another size leave another room."""
         super().changeEvent(event)
         if event.type() == QEvent.Type.FontChange:
+            self._texts.clear()
+            self._blocks.clear()
             self.fit()
 
     def frame(self, pixels_per_mm: float, centre: QPointF) -> None:
@@ -182,9 +231,16 @@ class PictureView(QGraphicsView):
         return sum(self._block(text, Qt.AlignmentFlag.AlignTop).height() + 4.0 for text in blocks)
 
     def _block(self, text: str, edge: Qt.AlignmentFlag) -> QRectF:
-        room = QRectF(self.viewport().rect()).adjusted(8, 3, -8, -3)
-        flags = edge | Qt.AlignmentFlag.AlignLeft | Qt.TextFlag.TextWordWrap
-        return QFontMetricsF(self.font()).boundingRect(room, int(flags), text)
+        port = self.viewport()
+        key = (f"{text}{edge}", port.width(), port.height())
+        box = self._blocks.get(key)
+        if box is None:
+            if len(self._blocks) > 200:
+                self._blocks.clear()
+            room = QRectF(port.rect()).adjusted(8, 3, -8, -3)
+            flags = edge | Qt.AlignmentFlag.AlignLeft | Qt.TextFlag.TextWordWrap
+            box = self._blocks[key] = QFontMetricsF(self.font()).boundingRect(room, int(flags), text)
+        return QRectF(box)
 
     def _paint_block(self, painter: QPainter, text: str, edge: Qt.AlignmentFlag) -> None:
         box = self._block(text, edge)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, QTimer
 from PySide6.QtGui import QAction, QActionGroup, QCloseEvent, QFont, QKeySequence, QResizeEvent
@@ -31,15 +32,16 @@ from magview.ui.breaker_view import BreakerView
 from magview.ui.contact_view import ContactView
 from magview.ui.crank_view import CrankView
 from magview.ui.drive_view import DriveView
-from magview.ui.export import export_picture
 from magview.ui.inputs import QuietCombo
-from magview.ui.lead_panel import LeadPanel
 from magview.ui.model import BenchModel
 from magview.ui.panes import TallPanel, column
 from magview.ui.picture_view import PictureView
 from magview.ui.setting_panel import CAUTION, SettingPanel
 from magview.ui.theme import THEMES, Theme, dress, system_theme
-from magview.ui.timing_panel import TimingPanel
+
+if TYPE_CHECKING:  # panels behind others are imported when they are first seen
+    from magview.ui.lead_panel import LeadPanel
+    from magview.ui.timing_panel import TimingPanel
 
 _FILTER = "Magneto and installation files (*.json);;All files (*)"
 _PICTURES = "SVG (*.svg);;PDF (*.pdf);;PNG (*.png)"
@@ -74,9 +76,8 @@ class MainWindow(QMainWindow):
         self.drive = DriveView(model, self._theme)
         self.crank = CrankView(model, self._theme)
         self.panel = SettingPanel(model, self._theme)
-        self.timing = TimingPanel(model, self._theme)
-        self.lead = LeadPanel(model, self._theme)
-        self.timing.previewed.connect(self.drive.preview)
+        self._timing: TimingPanel | None = None
+        self._lead: LeadPanel | None = None
         self._lay_out()
         self._build_menus()
         self._build_bar()
@@ -95,12 +96,16 @@ class MainWindow(QMainWindow):
     def _lay_out(self) -> None:
         self.tabs = QTabWidget()
         self.tabs.setDocumentMode(True)
-        for panel, title in (
-            (self.panel, "&Internal timing"),
-            (self.timing, "To the en&gine"),
-            (self.lead, "Switch &lead"),
+        self._timing_pane, self._lead_pane = TallPanel(self._build_timing), TallPanel(self._build_lead)
+        for pane, title in (
+            (TallPanel(lambda: self.panel), "&Internal timing"),
+            (self._timing_pane, "To the en&gine"),
+            (self._lead_pane, "Switch &lead"),
         ):
-            self.tabs.addTab(TallPanel(panel), title)
+            self.tabs.addTab(pane, title)
+        first = self.tabs.widget(0)
+        assert isinstance(first, TallPanel)
+        first.panel()  # its width shares out the window
         self.split = QSplitter(Qt.Orientation.Horizontal)
         self.split.addWidget(column(self.breaker, self.contact))
         self.split.addWidget(column(self.drive, self.crank))
@@ -113,6 +118,35 @@ class MainWindow(QMainWindow):
         room = QApplication.primaryScreen().availableGeometry()
         self.resize(min(1280, room.width()), min(720, room.height()))
         self._emphasise(0)
+
+    @property
+    def timing(self) -> TimingPanel:
+        """The panel of timing to the engine."""
+        self._timing_pane.panel()
+        assert self._timing is not None
+        return self._timing
+
+    @property
+    def lead(self) -> LeadPanel:
+        """The panel of the switch lead."""
+        self._lead_pane.panel()
+        assert self._lead is not None
+        return self._lead
+
+    def _build_timing(self) -> TimingPanel:
+        from magview.ui.timing_panel import TimingPanel
+
+        panel = TimingPanel(self.model, self._theme)
+        panel.previewed.connect(self.drive.preview)
+        panel.set_inches(self.units.currentIndex() == 1)
+        self._timing = panel
+        return panel
+
+    def _build_lead(self) -> LeadPanel:
+        from magview.ui.lead_panel import LeadPanel
+
+        self._lead = LeadPanel(self.model, self._theme)
+        return self._lead
 
     def _build_menus(self) -> None:
         keys = QKeySequence.StandardKey
@@ -255,8 +289,9 @@ class MainWindow(QMainWindow):
         app = QApplication.instance()
         assert isinstance(app, QApplication)
         dress(app, self._theme)
-        for view in (self.breaker, self.contact, self.drive, self.crank, self.panel, self.timing, self.lead):
-            view.set_theme(self._theme)
+        for view in (self.breaker, self.contact, self.drive, self.crank, self.panel, self._timing, self._lead):
+            if view is not None:
+                view.set_theme(self._theme)
 
     def _emphasise(self, tab: int) -> None:
         """Give the picture that the work is on the larger share."""
@@ -272,7 +307,7 @@ class MainWindow(QMainWindow):
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """End as it should: nothing is left to be found again."""
-        self.model.stop()
+        self.model.halt()
         self._keep_soon.stop()
         if self._autosave is not None:
             self._autosave.forget()
@@ -347,6 +382,8 @@ class MainWindow(QMainWindow):
             f"{state.magneto.name}. {view.accessibleDescription()} magview {__version__}: a training and planning "
             "aid; the maker's current manual governs."
         )
+        from magview.ui.export import export_picture
+
         try:
             export_picture(view, path, caption, self._theme)
         except SpecError as error:
@@ -398,8 +435,9 @@ class MainWindow(QMainWindow):
         self.place(self.magnetos.itemData(index))
 
     def _unit_chosen(self, index: int) -> None:
-        for view in (self.breaker, self.contact, self.crank, self.panel, self.timing):
-            view.set_inches(index == 1)
+        for view in (self.breaker, self.contact, self.crank, self.panel, self._timing):
+            if view is not None:
+                view.set_inches(index == 1)
 
     def _hold(self, held: bool) -> None:
         self.model.send(HoldRotor() if held else LetGo())

@@ -1,0 +1,304 @@
+"""How fast the bench draws, offscreen at 1000×800, as ratios against named baselines of the same run.
+
+    pytest tests/benchmarks/test_bench_speed.py --benchmark-only -o addopts=
+
+Baselines: the same paths filled and stroked by a bare QPainter; the same scene redrawn whole by matplotlib,
+and by its blitting (`pip install matplotlib`); a bare QMainWindow that imports numpy and pydantic.
+"""
+
+from __future__ import annotations
+
+import os
+import resource
+import statistics
+import subprocess
+import sys
+import time
+
+import numpy as np
+import pytest
+from PySide6.QtCore import QEvent, QPointF, QRectF, Qt
+from PySide6.QtGui import QImage, QMouseEvent, QPainter
+from PySide6.QtWidgets import QApplication
+
+from magview.bench.actions import TurnRotor
+from magview.bench.breaker_end import PARENTS, breaker_end, pose
+from magview.bench.shapes import rotate
+
+WIDTH, HEIGHT = 1000, 800
+
+
+@pytest.fixture
+def bench(open_window):
+    window = open_window("seven-radial")
+    view = window.breaker
+    view.setParent(None)  # the picture alone, at its own size
+    window.hide()
+    view.resize(WIDTH, HEIGHT)
+    view.show()
+    QApplication.processEvents()
+    yield window, view
+    window.show()
+    view.setParent(window)
+
+
+def frame(window, view, angle: float) -> None:
+    """Turn the rotor and have it painted: what a person waits for."""
+    window.model.send(TurnRotor(angle))
+    QApplication.processEvents()
+
+
+def median_ms(action, rounds: int = 60) -> float:
+    times = []
+    for i in range(rounds):
+        start = time.perf_counter()
+        action(i)
+        times.append(1000 * (time.perf_counter() - start))
+    return statistics.median(times)
+
+
+def bare_painter(view):
+    """Fill and stroke the same paths, placed by their groups' own transforms, with a bare QPainter."""
+    items = [
+        i for i in view.scene().items(Qt.SortOrder.AscendingOrder) if hasattr(i, "path") and not i.path().isEmpty()
+    ]
+    image = QImage(WIDTH, HEIGHT, QImage.Format.Format_RGB32)
+    placed = [(i.path(), i.pen(), i.brush(), i) for i in items]
+
+    def paint(_: int) -> None:
+        image.fill(0xFFFFFF)
+        painter = QPainter(image)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        base = view.viewportTransform()
+        for path, pen, brush, item in placed:
+            painter.setTransform(item.sceneTransform() * base)
+            painter.setPen(pen)
+            painter.setBrush(brush)
+            painter.drawPath(path)
+        painter.end()
+
+    return paint
+
+
+def matplotlib_scene(state):
+    """The same outlines as matplotlib patches, and what turns them."""
+    import matplotlib
+
+    matplotlib.use("Agg")
+    import matplotlib.pyplot as plt
+
+    drawing = breaker_end(state.magneto)
+    figure = plt.figure(figsize=(WIDTH / 100, HEIGHT / 100), dpi=100)
+    axes = figure.add_axes((0, 0, 1, 1))
+    axes.set_aspect("equal")
+    axes.set_axis_off()
+    extent = drawing.extent_mm
+    axes.set_xlim(-extent * WIDTH / HEIGHT, extent * WIDTH / HEIGHT)
+    axes.set_ylim(-extent, extent)
+    artists = []
+    for shape in sorted(drawing.shapes, key=lambda s: list(PARENTS).index(s.group)):
+        for outline in shape.outlines:
+            if shape.filled:
+                (artist,) = axes.fill(outline[:, 0], outline[:, 1], facecolor="#ddd", edgecolor="k", linewidth=1)
+            else:
+                (artist,) = axes.plot(outline[:, 0], outline[:, 1], "k-", linewidth=1)
+            artists.append((artist, shape, outline))
+
+    def turn(angle: float, only: set[str] | None = None) -> list:
+        now = pose(state.__class__(**{**state.__dict__, "rotor_deg": angle}))
+        moved = []
+        for artist, shape, outline in artists:
+            if only is not None and shape.group not in only:
+                continue
+            points = rotate(outline, now.turns_deg[shape.group], drawing.origins[shape.group])
+            if PARENTS[shape.group]:
+                points = rotate(points, now.turns_deg[PARENTS[shape.group]])
+            if shape.filled:
+                artist.set_xy(points)
+            else:
+                artist.set_data(points[:, 0], points[:, 1])
+            moved.append(artist)
+        return moved
+
+    return figure, axes, turn, [a for a, s, _ in artists if s.group in ("rotor", "cam", "arm")]
+
+
+def test_a_frame_against_bare_painter_and_matplotlib(bench, benchmark):
+    window, view = bench
+    view.set_names(False)
+    benchmark.pedantic(lambda: frame(window, view, time.perf_counter() * 50 % 360), rounds=200, warmup_rounds=20)
+    ours = median_ms(lambda i: frame(window, view, i * 1.7))
+    bare = median_ms(bare_painter(view))
+    figure, _, turn, moving = matplotlib_scene(window.model.state)
+
+    def whole(i: int) -> None:
+        turn(i * 1.7)
+        figure.canvas.draw()
+
+    full = median_ms(whole, rounds=20)
+    for artist in moving:
+        artist.set_animated(True)
+    figure.canvas.draw()
+    ground = figure.canvas.copy_from_bbox(figure.bbox)
+
+    def blitted(i: int) -> None:
+        figure.canvas.restore_region(ground)
+        for artist in turn(i * 1.7, {"rotor", "cam", "arm"}):
+            figure.draw_artist(artist)
+        figure.canvas.blit(figure.bbox)
+
+    blit = median_ms(blitted, rounds=20)
+    benchmark.extra_info.update(
+        frame_ms=ours, bare_painter_ms=bare, ratio_to_bare_painter=ours / bare,
+        matplotlib_ms=full, faster_than_matplotlib=full / ours,
+        matplotlib_blit_ms=blit, faster_than_blitting=blit / ours,
+    )  # fmt: skip
+
+
+def test_a_change_that_moves_one_reading(bench, benchmark):
+    """A label of the panel against a full frame."""
+    window, view = bench
+    full = median_ms(lambda i: frame(window, view, i * 1.7))
+    label = window.panel._values["gap"]  # noqa: SLF001
+
+    def one(i: int) -> None:
+        label.setText(f"0.{i % 900 + 100} mm")
+        QApplication.processEvents()
+
+    benchmark.pedantic(lambda: one(int(time.perf_counter() * 1000)), rounds=200, warmup_rounds=20)
+    single = median_ms(one)
+    benchmark.extra_info.update(full_frame_ms=full, one_reading_ms=single, share=single / full)
+
+
+def test_drag_to_paint(open_window, benchmark):
+    """The whole window: from the mouse event to everything painted, pictures, readings and all."""
+    window = open_window("seven-radial-left", (1280, 720))
+    view = window.breaker
+    radius = view.drawing.extent_mm / 1.56 * 1.1
+    times: list[float] = []
+
+    def send(kind: QEvent.Type, bearing: float) -> None:
+        b = np.radians(bearing)
+        where = view.pixel(radius * np.sin(b), radius * np.cos(b))
+        moving = kind == QEvent.Type.MouseMove
+        button = Qt.MouseButton.NoButton if moving else Qt.MouseButton.LeftButton
+        port = view.viewport()
+        at = QPointF(port.mapToGlobal(where.toPoint()))
+        QApplication.sendEvent(
+            port, QMouseEvent(kind, where, at, button, Qt.MouseButton.LeftButton, Qt.KeyboardModifier.NoModifier)
+        )
+
+    send(QEvent.Type.MouseButtonPress, 11.0)
+
+    def move(i: int) -> None:
+        start = time.perf_counter()
+        send(QEvent.Type.MouseMove, 11.0 + i * 0.9)
+        QApplication.processEvents()
+        times.append(1000 * (time.perf_counter() - start))
+
+    for i in range(300):
+        move(i)
+    benchmark.pedantic(lambda: move(int(time.perf_counter() * 60) % 360), rounds=100)
+    send(QEvent.Type.MouseButtonRelease, 11.0)
+    benchmark.extra_info.update(
+        median_ms=statistics.median(times), p95_ms=float(np.percentile(times, 95)), frame_at_60_hz_ms=1000 / 60
+    )
+
+
+def test_processor_share_while_turning(open_window, benchmark, qtbot):
+    window = open_window("seven-radial-left", (1280, 720))
+
+    def run() -> None:
+        cpu, wall = time.process_time(), time.perf_counter()
+        window.model.run(60.0, None)
+        qtbot.wait(3000)
+        window.model.stop()
+        benchmark.extra_info["share_of_one_core"] = (time.process_time() - cpu) / (time.perf_counter() - wall)
+
+    benchmark.pedantic(run, rounds=1)
+
+
+def test_memory_over_many_frames(bench, benchmark):
+    """MAGVIEW_FRAMES frames (100,000 for the record; 5,000 unless told)."""
+    window, _ = bench
+    frames = int(os.environ.get("MAGVIEW_FRAMES", "5000"))
+
+    def resident_mb() -> float:
+        with open("/proc/self/statm") as file:
+            return int(file.read().split()[1]) * resource.getpagesize() / 1e6
+
+    def run() -> None:
+        gesture = window.model.gesture()
+        for i in range(500):
+            window.model.send(TurnRotor(i * 0.7), gesture)
+            QApplication.processEvents()
+        before = resident_mb()
+        for i in range(frames):
+            window.model.send(TurnRotor(i * 0.7), gesture)
+            QApplication.processEvents()
+        benchmark.extra_info.update(frames=frames, grown_mb=resident_mb() - before)
+
+    benchmark.pedantic(run, rounds=1)
+
+
+_FIRST_PAINT = """
+import sys, time
+from PySide6.QtCore import QEvent, QObject
+from PySide6.QtWidgets import QApplication
+{imports}
+app = QApplication([])
+{window}
+window.resize(1000, 800)
+window.show()
+app.processEvents()
+sys.exit(0)
+"""
+
+_BARE = _FIRST_PAINT.format(
+    imports="import numpy, pydantic\nfrom PySide6.QtWidgets import QMainWindow, QLabel",
+    window="window = QMainWindow(); window.setCentralWidget(QLabel('bench'))",
+)
+_OURS = _FIRST_PAINT.format(
+    imports="from magview.bench.actions import new_bench\n"
+    "from magview.spec.library import find_installation\n"
+    "from magview.ui.model import BenchModel\n"
+    "from magview.ui.window import MainWindow",
+    window="window = MainWindow(BenchModel(new_bench(find_installation('seven-radial-left'))))",
+)
+
+
+def test_first_picture_against_a_bare_window(benchmark):
+    """Fresh processes in turn, from start to first paint."""
+
+    def start(code: str) -> float:
+        begin = time.perf_counter()
+        subprocess.run(
+            [sys.executable, "-c", code], check=True, env={**os.environ, "QT_QPA_PLATFORM": "offscreen"},
+            stderr=subprocess.DEVNULL,
+        )  # fmt: skip
+        return 1000 * (time.perf_counter() - begin)
+
+    times: dict[str, list[float]] = {"bare": [], "ours": []}
+
+    def run() -> None:
+        for _ in range(8):
+            times["bare"].append(start(_BARE))
+            times["ours"].append(start(_OURS))
+
+    start(_OURS)
+    benchmark.pedantic(run, rounds=1)
+    bare, ours = statistics.median(times["bare"]), statistics.median(times["ours"])
+    benchmark.extra_info.update(bare_ms=bare, first_picture_ms=ours, ratio=ours / bare)
+
+
+def test_nothing_of_the_picture_is_jagged(bench, benchmark):
+    """Not a time: edges are antialiased in every frame, so the speed was not bought with them."""
+    _, view = bench
+
+    def shades() -> int:
+        image = view.grab(QRectF(300, 200, 300, 300).toRect()).toImage()
+        return len({image.pixel(x, y) for x in range(image.width()) for y in range(image.height())})
+
+    found = benchmark.pedantic(shades, rounds=1)
+    benchmark.extra_info["shades"] = found
+    assert found > 200
