@@ -211,11 +211,11 @@ def _outermost(u: Array, s: Array, slope: Array) -> tuple[Array, Array, Array]:
     envelope = np.where(u > u[-1], s[-1], envelope)
     hidden = float((np.maximum(envelope, s) - s).max())
     if not hidden <= MAX_UNDERCUT_MM:
-        missed = f"{hidden:.3g} mm of lift" if np.isfinite(hidden) else "a part of it altogether"
+        missed = f"{hidden:.4g} mm of lift" if np.isfinite(hidden) else "a part of it altogether"
         raise SpecError(
-            f"breaker.heel_radius_mm is too large for the hollow of the cam's flank: the heel rides over it and "
-            f"misses {missed}, where at most {MAX_UNDERCUT_MM:g} mm is allowed; a smaller heel, a longer rise or "
-            f"fall, or another law would fit"
+            f"breaker.heel_radius_mm: the heel cannot follow the cam's flank, which is too hollow for its radius or "
+            f"too steep for its arm: it misses {missed}, where at most {MAX_UNDERCUT_MM:g} mm is allowed; a smaller "
+            f"heel, a longer rise_deg or fall_deg, or another law would fit"
         )
     keep = [len(u) - 1]
     for i in range(len(u) - 2, -1, -1):

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from bisect import bisect_right
+from math import nan
+
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
@@ -39,6 +42,10 @@ class RisingCubic:
         # y = y0 + t (c1 + t (c2 + t c3)) with 0 ≤ t ≤ 1 over each piece.
         self._c1, self._c2, self._c3 = m0, 3 * rise - 2 * m0 - m1, m0 + m1 - 2 * rise
         self._rise = rise
+        self._knots_y, self._first_y, self._last_y = y.tolist(), float(y[0]), float(y[-1])
+        self._pieces = list(
+            zip(*(a.tolist() for a in (x[:-1], h, y[:-1], self._c1, self._c2, self._c3)), strict=True)
+        )
 
     def __call__(self, x: ArrayLike) -> Array:
         """y at x, any shape; held at the end values outside the knots; NaN stays NaN."""
@@ -50,6 +57,8 @@ class RisingCubic:
 
     def inverse(self, y: ArrayLike) -> Array:
         """x at which the curve reaches y, any shape; NaN where y lies outside the knots."""
+        if isinstance(y, float):  # one reading at a time: numpy's ways cost more than the sum
+            return np.asarray(self._inverse_of_one(y))
         y = np.asarray(y, dtype=float)
         flat = y.ravel()
         out = np.empty_like(flat)
@@ -57,6 +66,28 @@ class RisingCubic:
             block = slice(start, start + _BLOCK)
             out[block] = self._inverse(flat[block])
         return out.reshape(y.shape)
+
+    def _inverse_of_one(self, y: float) -> float:
+        """As `_inverse`, in plain numbers: Newton kept between the ends of the piece."""
+        if not self._first_y <= y <= self._last_y:
+            return nan
+        i = min(bisect_right(self._knots_y, y) - 1, len(self._pieces) - 1)
+        x0, h, y0, c1, c2, c3 = self._pieces[i]
+        rest, low, high = y - y0, 0.0, 1.0
+        t = min(max(rest / (c1 + c2 + c3), 0.0), 1.0)
+        for _ in range(80):
+            short = t * (c1 + t * (c2 + t * c3)) - rest
+            if short == 0.0:
+                break
+            low, high = (t, high) if short < 0.0 else (low, t)
+            slope = c1 + t * (2 * c2 + 3 * t * c3)
+            after = t - short / slope if slope > 0.0 else low
+            if not low < after < high:  # level ends, where Newton runs out of the piece
+                after = (low + high) / 2
+            if abs(after - t) < 1e-15:
+                break
+            t = after
+        return float(x0 + t * h)
 
     def _inverse(self, y: Array) -> Array:
         i = np.searchsorted(self.y, y, side="right") - 1

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import lru_cache
-from math import asin, ceil, degrees, floor, isfinite
+from math import asin, ceil, degrees, floor, isfinite, nan
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
@@ -214,18 +214,18 @@ class InternalTiming:
         if not reasons:
             return Adjustment(backplate, screw, True, "", gap_mm)
         nearest = self._nearest_gap(gap_mm)
-        reasons.append(
-            "no gap within reach opens at the E-gap"
-            if np.isnan(nearest)
-            else f"the nearest gap that can be had is {_both(nearest)}{self._what_ends_there(nearest)}"
-        )
+        if np.isnan(nearest):
+            reasons.append("no gap within reach opens at the E-gap")
+        else:
+            said = _both(_inwards(nearest, gap_mm))
+            reasons.append(f"the nearest gap that can be had is {said}{self._what_ends_there(nearest)}")
         return Adjustment(np.nan, np.nan, False, "; ".join(reasons), nearest)
 
     def _solve(self, gap_mm: float) -> tuple[float, float]:
         stop = float(self.curve.top_mm + self.lift_errors_mm[0] - self.wear_lift_mm - gap_mm)
         # A gap of 0 is the very top, which the last bit must not overshoot.
         level = min(float((stop + self.wear_lift_mm) / self.scale[0]), self.curve.top_mm)
-        before = float(self.curve.before_top_deg(level if level > 0 else np.nan))
+        before = float(self.curve.before_top_deg(level if level > 0 else nan))
         backplate = self.ratio * self.places_deg[0] - self.peaks_deg[0] + before
         return float(backplate), self._screw_at(stop)
 
@@ -273,8 +273,14 @@ class InternalTiming:
         return float(self.curve.top_mm * self.scale[0] - self.wear_lift_mm - min(max(wanted, low), high))
 
 
+def _inwards(nearest_mm: float, wanted_mm: float) -> float:
+    """Rounded as it is written, to the side that can be had: what is said must not be refused."""
+    tenth_micron = nearest_mm * 1e4
+    return (floor(tenth_micron + 1e-6) if nearest_mm < wanted_mm else ceil(tenth_micron - 1e-6)) / 1e4
+
+
 def _both(mm: float) -> str:
-    return f"{mm:.4f} mm ({mm / MM_PER_INCH:.4f} in)"
+    return f"{mm:.4f} mm ({mm / MM_PER_INCH:.5f} in)"
 
 
 def _outside(value: float, low: float, high: float, what: str, travel: str) -> list[str]:

@@ -19,7 +19,7 @@ class SpecError(ValueError):
 class Model(BaseModel):
     """Base of all file models. Numbers are strict: "10" and true are not numbers, NaN and infinity neither."""
 
-    model_config = ConfigDict(extra="forbid", frozen=True, strict=True, allow_inf_nan=False)
+    model_config = ConfigDict(extra="forbid", frozen=True, strict=True, allow_inf_nan=False, defer_build=True)
 
 
 # Ranges are wide enough for any magneto and narrow enough that no formula overflows.

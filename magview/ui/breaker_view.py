@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from PySide6.QtCore import QPointF, QRectF, Qt, Signal
+from PySide6.QtCore import QLineF, QPointF, QRectF, Qt, Signal
 from PySide6.QtGui import (
     QColor,
     QFontMetricsF,
@@ -264,14 +264,14 @@ class BreakerView(PictureView):
                 tips[name] = (at.x(), at.y())
         width, height, line = self.viewport().width(), self.viewport().height(), metrics.height()
         column = self._name_width()
-        for label in arrange(tips, column, width - column, 2.2 * line, height - 3 * line, 1.25 * line):
-            painter.setPen(QPen(QColor(self._theme.faint), 1))
-            painter.drawLine(QPointF(label.x, label.y), QPointF(label.tip_x, label.tip_y))
-            painter.setBrush(QColor(self._theme.faint))
-            painter.drawEllipse(QPointF(label.tip_x, label.tip_y), 1.8, 1.8)
-            painter.setPen(QColor(self._theme.text))
-            wide = metrics.horizontalAdvance(label.text)
-            x = label.x - wide - 4 if label.left else label.x + 4
+        labels = arrange(tips, column, width - column, 2.2 * line, height - 3 * line, 1.25 * line)
+        painter.setPen(QPen(QColor(self._theme.faint), 1))
+        painter.drawLines([QLineF(label.x, label.y, label.tip_x, label.tip_y) for label in labels])
+        painter.setPen(QPen(QColor(self._theme.faint), 4, Qt.PenStyle.SolidLine, Qt.PenCapStyle.RoundCap))
+        painter.drawPoints([QPointF(label.tip_x, label.tip_y) for label in labels])
+        painter.setPen(QColor(self._theme.text))
+        for label in labels:
+            x = label.x - metrics.horizontalAdvance(label.text) - 4 if label.left else label.x + 4
             self.text(painter, x, label.y + metrics.ascent() / 2 - 1, label.text)
 
     # -------------------------------------------------------------- hands on

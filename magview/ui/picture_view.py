@@ -247,7 +247,14 @@ class PictureView(QGraphicsView):
         paper = QColor(self._theme.paper)
         paper.setAlpha(225)
         painter.fillRect(box.adjusted(-4, -1, 4, 1), paper)
-        painter.drawText(box, int(edge | Qt.AlignmentFlag.AlignLeft | Qt.TextFlag.TextWordWrap), text)
+        key = f"{text}\n{box.width()}"  # no words of ours have a line break
+        static = self._texts.get(key)
+        if static is None:
+            static = self._texts[key] = QStaticText(text)
+            static.setTextFormat(Qt.TextFormat.PlainText)
+            static.setTextWidth(box.width() + 1.0)
+            static.prepare(QTransform(), painter.font())
+        painter.drawStaticText(box.topLeft(), static)
 
     def _paint_focus(self, painter: QPainter) -> None:
         """A frame while the keyboard is here."""

@@ -1,5 +1,6 @@
 """Internal timing: what plate and screw do, and finding the setting back, over magnetos of every kind."""
 
+import re
 from dataclasses import fields
 
 import numpy as np
@@ -359,7 +360,9 @@ def test_reason_names_what_is_in_the_way_and_by_how_much():
         f"backplate would stand at {plate:.2f}°, {plate - 1:.2f}° beyond the end of its slot (-1° to 1°)"
         in found.reason
     )
-    assert f"nearest gap that can be had is {found.nearest_gap_mm:.4f} mm" in found.reason
+    said = float(re.search(r"nearest gap that can be had is ([\d.]+) mm", found.reason)[1])
+    assert said == pytest.approx(found.nearest_gap_mm, abs=1e-4)
+    assert timing.adjust(said).reachable, "what is offered must not be refused"
     tight = {**plain()["contact_screw"], "range_deg": (-5.0, 5.0)}
     found = InternalTiming(build(contact_screw=tight)).adjust(wanted)
     assert (
