@@ -52,7 +52,7 @@ def main(argv: Sequence[str] | None = None) -> int:
     for stream in (sys.stdout, sys.stderr):
         if hasattr(stream, "reconfigure"):
             stream.reconfigure(errors="replace")  # a terminal without ° gets a ?, not a traceback
-    arguments = _parser().parse_args(argv)
+    arguments = _parser().parse_args(_with_values(sys.argv[1:] if argv is None else argv))
     try:
         code: int = arguments.run(arguments)
         sys.stdout.flush()
@@ -69,6 +69,10 @@ def main(argv: Sequence[str] | None = None) -> int:
 
 def window() -> int:
     """Open the window: the entry point that needs no console."""
+    # Without one Python has no streams either; what would be said there is said to nobody.
+    for name in ("stdout", "stderr"):
+        if getattr(sys, name) is None:
+            setattr(sys, name, open(os.devnull, "w", encoding="utf-8"))  # noqa: SIM115
     return main([])
 
 
@@ -76,6 +80,18 @@ class _Parser(argparse.ArgumentParser):
     def error(self, message: str) -> NoReturn:
         _complain(f"{message}; `{self.prog} --help` shows what is allowed")
         raise SystemExit(BAD_INPUT)
+
+
+def _with_values(argv: Sequence[str]) -> list[str]:
+    """Join "--gap" and "-1,5°": argparse would take a negative value with a unit for an option."""
+    joined: list[str] = []
+    for word in argv:
+        takes = joined and joined[-1].startswith("--") and "=" not in joined[-1]
+        if takes and re.match(r"[-−][\d.,]", word):
+            joined[-1] += f"={word}"
+        else:
+            joined.append(word)
+    return joined
 
 
 def _complain(sentence: str) -> None:
@@ -153,6 +169,8 @@ def _parse_whole(text: str) -> int:
 
 def _parse_ratio(text: str) -> Fraction:
     try:
+        if not re.fullmatch(r"\s*\d{1,6}([.,]\d{1,15}|/\d{1,6})?\s*", text):
+            raise ValueError(text)
         return Fraction(text.replace(",", "."))
     except (ValueError, ZeroDivisionError) as error:
         raise ValueError(f"“{text[:40]}” is not a number or a fraction such as 9/8") from error

@@ -49,6 +49,15 @@ def test_out_of_limits_is_exit_1_and_what_never_opens_is_null(capsys):
     assert "OUT OF LIMITS" in text
 
 
+def test_negative_angles_are_taken_as_they_are_written(capsys):
+    for written in ("-1.5", "-1,5", "-1.5°", "−1.5"):
+        code, out, _ = run(
+            capsys, "readings", "seven-radial", "--backplate-deg", written, "--screw-deg", "0", "--json"
+        )
+        assert json.loads(out)["opens_deg"][0] == pytest.approx(11.0 - 1.5), written
+        assert code == 1
+
+
 def test_adjust_then_readings(capsys):
     code, out, _ = run(capsys, "adjust", "nine-radial", "--gap", "8.5thou", "--json")
     setting = json.loads(out)
@@ -141,6 +150,8 @@ def test_engine_as_json(capsys):
         (["adjust", "seven-radial", "--gap", "0.23"], "no unit"),
         (["adjust", "seven-radial", "--gap", "0.23furlong"], "not a unit"),
         (["adjust", "seven-radial", "--gap=-1mm"], "0 or more"),
+        (["adjust", "seven-radial", "--gap", "-1mm"], "0 or more"),
+        (["shift", "--rotor-turns-per-crank-turn", "1e999999999", "--reads", "1"], "not a number or a fraction"),
         (["readings", "seven-radial", "--backplate-deg", "9", "--screw-deg", "0"], "--backplate-deg is 9"),
         (["readings", "seven-radial", "--backplate-deg", "nan", "--screw-deg", "0"], "--backplate-deg"),
         (

@@ -205,6 +205,8 @@ def new_bench(item: Magneto | Installation) -> BenchState:
         return state
     wanted, ratio = item.engine.firing_btdc_deg, item.rotor_turns_per_crank_turn
     opens = opening_deg(state)
+    if math.isnan(opens):  # worn so far that it never opens as designed: timed as if it did at the E-gap
+        opens = float(internal_timing(magneto).places_deg[0])
     left = Mounting(opens + ratio * wanted.left, wanted.left, wanted.left)
     right = Mounting(opens + ratio * wanted.right, wanted.right, wanted.right)
     side: Side = "right" if item.position == "right" else "left"
@@ -243,10 +245,10 @@ def _apply_to_rotor(state: BenchState, action: _RotorAction) -> BenchState:
         case Advance(steps):
             if not 0 <= steps <= MOST_STEPS:
                 raise SpecError(f"the clock cannot run {steps} steps; it takes 0 to {MOST_STEPS} at a time")
-            return _advance(replace(state, clock_steps=state.clock_steps + steps), steps)
+            return _advance(state, steps)
         case SettleRotor():
             free = replace(state, held=False, speed_deg_s=0.0)
-            if state.magneto.detent is None:
+            if state.magneto.detent is None or state.magneto.detent.torque_nm == 0.0:
                 return free
             return _rotor_at(free, rest_deg(state.magneto.poles, state.rotor_deg, swing_limits_deg(state)))
 
@@ -277,7 +279,7 @@ def _advance(state: BenchState, steps: int) -> BenchState:
     angle, speed = swing(
         detent, state.magneto.poles, state.rotor_deg, state.speed_deg_s, steps, swing_limits_deg(state)
     )
-    return replace(_rotor_at(state, angle), speed_deg_s=speed)
+    return replace(_rotor_at(state, angle), speed_deg_s=speed, clock_steps=state.clock_steps + steps)
 
 
 def _apply_to_screws(state: BenchState, action: _ScrewAction) -> BenchState:
@@ -333,7 +335,7 @@ def _apply_to_engine(state: BenchState, action: _EngineAction) -> BenchState:
         raise SpecError("this magneto is not on an engine: open an installation first")
     match action:
         case TurnCrank(to_deg):
-            limits = (-ROTOR_LIMIT_DEG / 20, ROTOR_LIMIT_DEG / 20)
+            limits = (-ROTOR_LIMIT_DEG / engaged.ratio, ROTOR_LIMIT_DEG / engaged.ratio)
             return _turn_crank(state, engaged, _within(to_deg, limits, "the crank's angle"))
         case MountMagneto(on):
             if on == engaged.mounted:
@@ -353,7 +355,7 @@ def _apply_to_engine(state: BenchState, action: _EngineAction) -> BenchState:
             return _with_mounting(state, engaged, side, replace(mounting_of(engaged, side), wanted_btdc_deg=wanted))
         case MoveTeeth(magneto_teeth, disc_teeth):
             coupling = engaged.installation.coupling
-            if abs(magneto_teeth) > coupling.magneto_teeth or abs(disc_teeth) > coupling.drive_teeth:
+            if abs(magneto_teeth) >= coupling.magneto_teeth or abs(disc_teeth) >= coupling.drive_teeth:
                 raise SpecError("a whole turn of teeth brings the coupling back to where it was, with the finger off")
             moved = replace(engaged.mounting, magneto_teeth=magneto_teeth, disc_teeth=disc_teeth)
             return _with_mounting(state, engaged, engaged.side, moved)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import os
+import uuid
 from functools import cache
 from pathlib import Path
 from typing import Any
@@ -25,38 +26,78 @@ def _states() -> TypeAdapter[BenchState]:
 
 
 class Autosave:
-    """One file a running program, named by its process, in a folder shared by all of them."""
+    """One file a running program, in a folder shared by all of them.
 
-    def __init__(self, folder: Path, process: int | None = None) -> None:
+    A lock beside it, held as long as the program lives, tells the files of the living from those of the dead;
+    a process number would not, as numbers come again.
+    """
+
+    def __init__(self, folder: Path) -> None:
         self._folder = folder
-        self._path = folder / f"bench-{process or os.getpid()}.json"
+        self._path = folder / f"bench-{uuid.uuid4().hex}.json"
+        self._lock: int | None = None
 
     def keep(self, state: BenchState) -> None:
         """Write the state. Raises SpecError where the disk does not take it; the last good file then stands."""
         try:
             self._folder.mkdir(parents=True, exist_ok=True)
+            if self._lock is None:
+                self._lock = _take(_lock_of(self._path))
         except OSError as error:
-            raise SpecError(f"{self._folder.name}: cannot be made: {error.strerror or error}") from error
+            raise SpecError(f"{self._folder.name}: cannot be used: {error.strerror or error}") from error
         write_text(self._path, dump_state(state))
 
     def forget(self) -> None:
         """The program ends as it should: nothing needs to be found again."""
         self._path.unlink(missing_ok=True)
+        if self._lock is not None:
+            os.close(self._lock)
+            self._lock = None
+            _lock_of(self._path).unlink(missing_ok=True)
 
     def recover(self) -> BenchState | None:
-        """The newest bench that a program no longer running left behind; its file is taken away.
+        """The newest bench that a program no longer running left behind, kept from now on as this one's own.
 
         A damaged or strange file is passed over and left where it is.
         """
-        files = [p for p in self._folder.glob("bench-*.json") if not _running(_process(p)) and p != self._path]
-        for path in sorted(files, key=_age, reverse=True):
+        others = [p for p in self._folder.glob("bench-*.json") if p != self._path]
+        for path in sorted(others, key=_age, reverse=True):
+            lock = _take(_lock_of(path))
+            if lock is None:
+                continue  # its program is alive
             try:
                 state = load_state(path)
-            except SpecError:
+                self.keep(state)  # before the old file goes: a second kill must not lose it
+                path.unlink(missing_ok=True)
+                _lock_of(path).unlink(missing_ok=True)
+            except (SpecError, OSError):
                 continue
-            path.unlink(missing_ok=True)
+            finally:
+                os.close(lock)
             return state
         return None
+
+
+def _lock_of(path: Path) -> Path:
+    return path.with_suffix(".lock")
+
+
+def _take(path: Path) -> int | None:
+    """Lock a file for as long as the returned handle is open; None where another program has it."""
+    handle = os.open(path, os.O_RDWR | os.O_CREAT, 0o600)
+    try:
+        if os.name == "nt":
+            import msvcrt
+
+            msvcrt.locking(handle, msvcrt.LK_NBLCK, 1)  # type: ignore[attr-defined, unused-ignore]
+        else:
+            import fcntl
+
+            fcntl.flock(handle, fcntl.LOCK_EX | fcntl.LOCK_NB)
+    except OSError:
+        os.close(handle)
+        return None
+    return handle
 
 
 def dump_state(state: BenchState) -> str:
@@ -74,37 +115,10 @@ def load_state(path: Path) -> BenchState:
         state = _states().validate_python(data.get("state"))
     except ValidationError as error:
         raise SpecError(f"{path.name}: is damaged: {error.errors()[0]['msg']}") from error
+    if "NaN" in (text := dump_state(state)) or "Infinity" in text:
+        raise SpecError(f"{path.name}: is damaged: an angle is not a finite number")
     internal_timing(state.magneto)
     return state
-
-
-def _process(path: Path) -> int:
-    number = path.stem.removeprefix("bench-")
-    return int(number) if number.isascii() and number.isdigit() and len(number) < 10 else 0
-
-
-def _running(process: int) -> bool:
-    if process <= 0:
-        return False
-    if os.name == "nt":  # os.kill would end the process there; take it as gone only when it is this one's
-        return process != os.getpid() and _windows_process_exists(process)
-    try:
-        os.kill(process, 0)
-    except ProcessLookupError:
-        return False
-    except OSError:
-        return True
-    return True
-
-
-def _windows_process_exists(process: int) -> bool:
-    import ctypes
-
-    kernel = ctypes.windll.kernel32  # type: ignore[attr-defined, unused-ignore]
-    handle = kernel.OpenProcess(0x1000, False, process)
-    if handle:
-        kernel.CloseHandle(handle)
-    return bool(handle)
 
 
 def _age(path: Path) -> float:

@@ -31,7 +31,7 @@ from magview.bench.state import BenchState, crank_deg
 from magview.bench.words import plate_move, screw_move, way_words
 
 _FAULTS = {
-    "shorted": "a short in the switch lead",
+    "shorted": "a short inside the magneto",
     "broken": "a break in the switch lead",
     "tab": "a bent spring tab",
 }

@@ -102,7 +102,10 @@ def lead_words(state: BenchState) -> tuple[str, bool]:
     if now.live:
         return "Live: the switch is on. A turn of the propeller can fire a plug.", True
     if lead.shorted:
-        return "Grounded by a short: no spark, and the lamp sees “closed” whatever the contacts do.", False
+        return (
+            "Grounded by a short inside the magneto: no spark, and the lamp sees “closed” whatever the contacts do.",
+            False,
+        )
     by = "the switch, through its lead" if lead.plug_in else "the spring tab: the plug is out"
     return f"Grounded by {by}. No spark, and the lamp sees “closed” whatever the contacts do.", False
 

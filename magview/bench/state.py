@@ -83,7 +83,7 @@ class BenchState:
     speed_deg_s: float = 0.0
     """How fast a rotor let go swings [rotor deg/s]."""
     clock_steps: int = 0
-    """The state's own clock, in steps of the swing."""
+    """The state's own clock, in steps of the swing; it runs while the rotor is the magnet's."""
     lock_tight: bool = False
     """Lock screw of the contact screw."""
     clamps_tight: bool = False

@@ -9,6 +9,12 @@ from magview.bench.actions import Action, Advance, apply
 from magview.bench.describe import describe
 from magview.bench.state import BenchState
 
+MOST_STEPS = 2_000
+"""Steps that can be undone; older ones are forgotten."""
+
+MOST_EVENTS = 100_000
+"""Events a journal holds: half an hour of turning without a pause."""
+
 Listener = Callable[[BenchState, BenchState], None]
 
 
@@ -56,7 +62,7 @@ class Store:
 
     @property
     def first(self) -> BenchState:
-        """The state the store began with."""
+        """The state the journal begins with: the store's own first one, until there are too many events."""
         return self._first
 
     @property
@@ -84,7 +90,7 @@ class Store:
         if new == old:
             return
         self._remember(action, gesture, old, new)
-        self._journal.append((action, gesture))
+        self._record(action, gesture, old)
         self._set(new, old)
 
     def undo(self) -> None:
@@ -92,7 +98,7 @@ class Store:
         if self._done:
             step = self._done.pop()
             self._undone.append(step)
-            self._journal.append((Undo(), None))
+            self._record(Undo(), None, self._state)
             self._set(step.before, self._state)
 
     def redo(self) -> None:
@@ -100,20 +106,29 @@ class Store:
         if self._undone:
             step = self._undone.pop()
             self._done.append(step)
-            self._journal.append((Redo(), None))
+            self._record(Redo(), None, self._state)
             self._set(step.after, self._state)
 
     def _remember(self, action: Action, gesture: object, old: BenchState, new: BenchState) -> None:
         last = self._done[-1] if self._done and not self._undone else None
-        if last is not None and isinstance(action, Advance):
-            self._done[-1] = Step(last.name, last.before, new, last.gesture)
-        elif last is not None and gesture is not None and gesture == last.gesture:
+        if isinstance(action, Advance):
+            # Time is never a step of its own, or a rotor that swings after an undo would bury what can be redone.
+            if last is not None:
+                self._done[-1] = Step(last.name, last.before, new, last.gesture)
+            return
+        if last is not None and gesture is not None and gesture == last.gesture:
             self._done.pop()
             if last.before != new:  # a drag there and back is no step
                 self._done.append(Step(describe(action, last.before, new), last.before, new, gesture))
         else:
             self._done.append(Step(describe(action, old, new), old, new, gesture))
+        del self._done[:-MOST_STEPS]
         self._undone.clear()
+
+    def _record(self, event: Event, gesture: object, before: BenchState) -> None:
+        if len(self._journal) >= MOST_EVENTS:  # hours of turning: the record begins anew from here
+            self._first, self._journal = before, []
+        self._journal.append((event, gesture))
 
     def _set(self, new: BenchState, old: BenchState) -> None:
         self._state = new

@@ -17,6 +17,7 @@ class Lead:
     switch_on: bool = False
     tab_touches: bool = True
     shorted: bool = False
+    """A short inside the magneto: it grounds the primary whatever the lead does."""
     broken: bool = False
     """Broken inside: looks whole, and the switch no longer grounds the magneto."""
 
@@ -52,5 +53,5 @@ def circuit(lead: Lead, contacts_closed: bool) -> Circuit:
         live=not grounded,
         live_though_off=not grounded and (not lead.switch_on or not lead.plug_in),
         lamp_sees_closed=grounded or contacts_closed,
-        meter_sees_ground=through_switch or lead.shorted,
+        meter_sees_ground=through_switch,
     )

@@ -45,7 +45,8 @@ def run(item: Magneto | Installation, recover: bool = True) -> int:
 
 
 def _message(kind: QtMsgType, context: QMessageLogContext, text: str) -> None:
-    sys.stderr.write(f"{text}\n")
+    if sys.stderr is not None:  # a window without a console has none
+        sys.stderr.write(f"{text}\n")
     if kind == QtMsgType.QtFatalMsg:
         # Qt would abort the process; the preflight names what is missing, this is the net below it.
         os._exit(2)

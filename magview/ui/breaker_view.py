@@ -13,7 +13,6 @@ from PySide6.QtGui import (
     QMouseEvent,
     QPainter,
     QPen,
-    QResizeEvent,
 )
 from PySide6.QtWidgets import QWidget
 
@@ -127,11 +126,9 @@ class BreakerView(PictureView):
         )
         self.viewport().update()
 
-    def set_theme(self, theme: Theme) -> None:
-        """Change colours."""
-        self._theme = theme
-        self._picture.colour(theme, self._hand)
-        self.viewport().update()
+    def group_in_hand(self) -> str:
+        """The part in hand is drawn bolder."""
+        return self._hand
 
     def set_names(self, shown: bool) -> None:
         """Show or hide the names of the parts."""
@@ -160,12 +157,6 @@ class BreakerView(PictureView):
         self.fit()
         self.show_state(self._model.state)
 
-    def set_line_factor(self, factor: float) -> None:
-        """Draw lines thicker."""
-        self._picture.line_factor = factor
-        self._picture.colour(self._theme, self._hand)
-        self.viewport().update()
-
     def take(self, hand: str) -> None:
         """Take a part in hand: "rotor", "plate" or "screw"."""
         if hand != self._hand:
@@ -190,11 +181,6 @@ class BreakerView(PictureView):
         if ratio != 1.0:
             return f"Cam on the distributor shaft, {ratio:.4g} turn a rotor turn; drawn on the rotor's axis."
         return "Rotor and pole shoes are diagrammatic; cam, arm, contacts and marks are to scale."
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        """Keep the picture whole and in true proportion."""
-        super().resizeEvent(event)
-        self.fit()
 
     def fit(self) -> None:
         """Show the whole picture in the room there is."""
@@ -287,7 +273,7 @@ class BreakerView(PictureView):
         self.take(hand)
         self._drag = self._start_drag(hand, event.position())
         self._model.stop()
-        self._model.grip(True)
+        self._model.grip(hand == "rotor")
         self.viewport().setCursor(Qt.CursorShape.ClosedHandCursor)
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:

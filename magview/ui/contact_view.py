@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 
 from PySide6.QtCore import QLineF, QPointF
-from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPen, QResizeEvent, QWheelEvent
+from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPen, QWheelEvent
 from PySide6.QtWidgets import QWidget
 
 from magview.bench.breaker_end import PARENTS, STILL
@@ -42,7 +42,7 @@ class ContactView(PictureView):
         self.viewport().update()
 
     def set_theme(self, theme: Theme) -> None:
-        """Change colours."""
+        """Change colours; the parts are coloured by the view they belong to."""
         self._theme = theme
         self.viewport().update()
 
@@ -54,11 +54,6 @@ class ContactView(PictureView):
         """Write the gap in inches or millimetres."""
         self._inches = inches
         self.show_state(self._model.state)
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        """Keep the contacts in the middle."""
-        super().resizeEvent(event)
-        self._aim()
 
     def pixels_per_mm(self) -> float:
         """Scale of the view now."""

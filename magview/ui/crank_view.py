@@ -13,7 +13,6 @@ from PySide6.QtGui import (
     QMouseEvent,
     QPainter,
     QPen,
-    QResizeEvent,
 )
 from PySide6.QtWidgets import QWidget
 
@@ -72,12 +71,6 @@ class CrankView(PictureView):
         self.setAccessibleDescription(self._words(state, engaged) if engaged else "No engine.")
         self.viewport().update()
 
-    def set_theme(self, theme: Theme) -> None:
-        """Change colours."""
-        self._theme = theme
-        self._picture.colour(theme, None)
-        self.viewport().update()
-
     def set_inches(self, inches: bool) -> None:
         """Write lengths in inches or millimetres."""
         self._inches = inches
@@ -111,11 +104,6 @@ class CrankView(PictureView):
             return ""
         words = self._short_words(self._model.state, engaged)
         return words if self._drawing.true_rod else f"{words}; rod drawn on the crank pin"
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        """Keep the picture whole and in true proportion."""
-        super().resizeEvent(event)
-        self.fit()
 
     def fit(self) -> None:
         """Show the whole picture in the room there is."""
@@ -229,14 +217,7 @@ class CrankView(PictureView):
 
     def turn(self, steps: float) -> None:
         """Turn the crank by degrees."""
-        if self._model.state.engaged is not None:
-            self._model.send(TurnCrank(crank_deg(self._model.state) + steps))
-
-    def set_line_factor(self, factor: float) -> None:
-        """Draw lines thicker."""
-        self._picture.line_factor = factor
-        self._picture.colour(self._theme, None)
-        self.viewport().update()
+        self._model.turn_crank(steps)
 
     def _bearing(self, event: QMouseEvent) -> float:
         return bearing_about(QPointF(0.0, 0.0), self._scene_point(event.position()))

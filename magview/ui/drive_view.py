@@ -14,7 +14,6 @@ from PySide6.QtGui import (
     QMouseEvent,
     QPainter,
     QPen,
-    QResizeEvent,
     QStaticText,
     QTransform,
 )
@@ -105,11 +104,6 @@ class DriveView(PictureView):
             )
         self.viewport().update()
 
-    def set_theme(self, theme: Theme) -> None:
-        """Change colours."""
-        self._theme = theme
-        self._picture.colour(theme, None)
-
     @staticmethod
     def _reference(state: BenchState) -> object:
         """What a previewed move counts from."""
@@ -131,11 +125,6 @@ class DriveView(PictureView):
     @staticmethod
     def _way(state: BenchState) -> str:
         return direction_word(1, state.magneto.rotation, "drive end")
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        """Keep the picture whole and in true proportion."""
-        super().resizeEvent(event)
-        self.fit()
 
     def fit(self) -> None:
         """Show the whole picture in the room there is."""
@@ -301,14 +290,7 @@ class DriveView(PictureView):
 
     def turn(self, steps: float) -> None:
         """Turn the crank by degrees."""
-        if self._model.state.engaged is not None:
-            self._model.send(TurnCrank(crank_deg(self._model.state) + steps))
-
-    def set_line_factor(self, factor: float) -> None:
-        """Draw lines thicker."""
-        self._picture.line_factor = factor
-        self._picture.colour(self._theme, None)
-        self.viewport().update()
+        self._model.turn_crank(steps)
 
     def _bearing(self, event: QMouseEvent) -> float:
         return bearing_about(QPointF(0.0, 0.0), self._scene_point(event.position()))

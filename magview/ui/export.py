@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import contextlib
 from pathlib import Path
 
 from PySide6.QtCore import QLineF, QMarginsF, QPointF, QRectF, QSize, QSizeF, Qt
@@ -25,12 +26,13 @@ def export_picture(view: PictureView, path: Path, caption: str, theme: Theme) ->
         raise SpecError(f"{path.name}: a picture's name must end in {', '.join(KINDS)}")
     band = 3.4 * QFontMetricsF(view.font()).height()
     size = QSize(view.viewport().width(), view.viewport().height() + round(band))
-    temporary = path.with_name(f".{path.name}.part{kind}")
+    temporary = path.with_name(f".{path.stem[:40]}.part{kind}")
     try:
         _write(view, temporary, kind, size, caption, theme)
         temporary.replace(path)
     except OSError as error:
-        temporary.unlink(missing_ok=True)
+        with contextlib.suppress(OSError):
+            temporary.unlink(missing_ok=True)
         raise SpecError(f"{path.name}: cannot be written: {error.strerror or error}") from error
 
 

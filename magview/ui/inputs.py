@@ -35,7 +35,7 @@ class QuantitySpin(QDoubleSpinBox):
     def __init__(self, parse: Callable[[str], float], step: float, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._parse = parse
-        self._exact = 0.0
+        self._exact, self._shown = 0.0, False
         self.setDecimals(6)
         self.setSingleStep(step)
         self.setKeyboardTracking(False)
@@ -49,8 +49,12 @@ class QuantitySpin(QDoubleSpinBox):
         return self._exact
 
     def show_value(self, value: float) -> None:
-        """Show a value without telling anybody."""
-        self._exact = value
+        """Show a value without telling anybody; what is being typed is not wiped by it."""
+        if value == self._exact and self._shown:
+            return
+        self._exact, self._shown = value, True
+        if self.hasFocus() and self.lineEdit().isModified():
+            return
         blocked = self.blockSignals(True)
         self.setValue(value)
         self.blockSignals(blocked)
@@ -94,7 +98,9 @@ class QuantitySpin(QDoubleSpinBox):
             event.ignore()
 
     def valueFromText(self, text: str) -> float:
-        """The value of a text that `validate` accepts."""
+        """The value of a text that `validate` accepts; a text left as it was shown keeps the exact value."""
+        if text == self.textFromValue(self._exact):
+            return self._exact
         try:
             return self._parse(text)
         except ValueError:
@@ -123,7 +129,7 @@ class LengthSpin(QuantitySpin):
 
     def set_inches(self, inches: bool) -> None:
         """Change the unit shown; the value stays."""
-        exact, self._inches = self._exact, inches
+        exact, self._inches, self._shown = self._exact, inches, False
         self.setSingleStep(0.001 * MM_PER_INCH if inches else 0.01)
         self.show_value(exact)
         self.lineEdit().setText(self.textFromValue(exact))

@@ -98,7 +98,7 @@ class LeadPanel(QWidget):
         self.switch = QCheckBox("Ignition s&witch on")
         self.plug = QCheckBox("&Plug out of the magneto")
         self.broken = QCheckBox("Lead &broken inside")
-        self.short = QCheckBox("&Short to the case")
+        self.short = QCheckBox("&Short inside the magneto")
         self.tab = QCheckBox("Spring tab b&ent clear of the case")
         for box, checks in ((hands, (self.switch, self.plug)), (faults, (self.broken, self.short, self.tab))):
             column = QVBoxLayout(box)

@@ -6,9 +6,23 @@ from itertools import count
 
 from PySide6.QtCore import QElapsedTimer, QObject, QTimer, Signal
 
-from magview.bench.actions import Action, Advance, LetGo, SettleRotor, TurnRotor
-from magview.bench.events import run_step
-from magview.bench.state import BenchState, swing_limits_deg
+from magview.bench.actions import (
+    Action,
+    Advance,
+    HoldRotor,
+    LetGo,
+    MountMagneto,
+    MoveTeeth,
+    PlaceInstallation,
+    PlaceMagneto,
+    ReadLamp,
+    SettleRotor,
+    TurnCrank,
+    TurnRotor,
+    ViewSide,
+)
+from magview.bench.events import next_event, run_step
+from magview.bench.state import BenchState, crank_deg, swing_limits_deg
 from magview.bench.store import Store
 from magview.physics.magnet import STEP_S, rest_deg
 from magview.spec.base import SpecError
@@ -16,6 +30,12 @@ from magview.spec.base import SpecError
 FRAME_MS = 16
 _MOST_STEPS = round(0.1 / STEP_S)
 """After a pause of the screen the clock does not catch up by more than this."""
+
+
+_MOVES_ROTOR = (
+    TurnRotor, HoldRotor, LetGo, SettleRotor, TurnCrank, MountMagneto, MoveTeeth, ReadLamp, ViewSide,
+    PlaceMagneto, PlaceInstallation,
+)  # fmt: skip
 
 
 class BenchModel(QObject):
@@ -63,12 +83,19 @@ class BenchModel(QObject):
         """Take an action; False, with `refused` emitted, where it cannot be taken."""
         if isinstance(action, LetGo) and self.reduced_motion:
             action = SettleRotor()
+        if self._run is not None and gesture != self._run[2] and isinstance(action, _MOVES_ROTOR):
+            self.stop()  # a hand on it ends the run
         try:
             self._store.send(action, gesture)
         except SpecError as error:
             self.refused.emit(str(error))
             return False
         return True
+
+    def turn_crank(self, degrees: float) -> None:
+        """Turn the crank on by so much [crank deg], where there is one."""
+        if self.state.engaged is not None:
+            self.send(TurnCrank(crank_deg(self.state) + degrees))
 
     def undo(self) -> None:
         """Go back one step."""
@@ -87,6 +114,10 @@ class BenchModel(QObject):
 
     def run(self, speed_deg_s: float, stop_at: str | None) -> None:
         """Turn the rotor slowly, positive with rotation, until it comes to a kind of event."""
+        if stop_at is not None and next_event(self.state, stop_at) is None:
+            self.refused.emit(f"with this setting there is no “{stop_at}” to run to")
+            self.ran.emit("")
+            return
         self._run = (speed_deg_s, stop_at, self.gesture())
         if self.reduced_motion and stop_at is not None:
             to, reached = run_step(self.state, 360.0 * 10 * (1 if speed_deg_s >= 0 else -1), stop_at)
@@ -117,7 +148,8 @@ class BenchModel(QObject):
 
     def _swinging(self) -> bool:
         state = self.state
-        if state.held or self._gripped or self._run is not None or state.magneto.detent is None:
+        detent = state.magneto.detent
+        if state.held or self._gripped or self._run is not None or detent is None or detent.torque_nm == 0.0:
             return False
         rest = rest_deg(state.magneto.poles, state.rotor_deg, swing_limits_deg(state))
         return abs(state.speed_deg_s) > 0.05 or abs(state.rotor_deg - rest) > 0.005

@@ -14,6 +14,7 @@ from PySide6.QtGui import (
     QPaintEvent,
     QPen,
     QPixmap,
+    QResizeEvent,
     QStaticText,
     QTransform,
     QWheelEvent,
@@ -127,7 +128,32 @@ class PictureView(QGraphicsView):
         super().focusOutEvent(event)
         self.viewport().update()
 
+    # -------------------------------------------------------------- looks
+
+    def group_in_hand(self) -> str | None:
+        """The group drawn bolder because it is in hand, if there is one."""
+        return None
+
+    def set_theme(self, theme: Theme) -> None:
+        """Change colours."""
+        self._theme = theme
+        self._recolour()
+
+    def set_line_factor(self, factor: float) -> None:
+        """Draw lines thicker."""
+        self._parts.line_factor = factor
+        self._recolour()
+
+    def _recolour(self) -> None:
+        self._parts.colour(self._theme, self.group_in_hand())
+        self.viewport().update()
+
     # -------------------------------------------------------------- framing
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Keep the picture whole and in true proportion."""
+        super().resizeEvent(event)
+        self.fit()
 
     def fit(self) -> None:
         """Show the whole picture in the room there is."""

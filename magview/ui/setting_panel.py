@@ -296,7 +296,9 @@ class SettingPanel(QWidget):
         self._values["mark"].setText(
             mark_words(format_length(abs(float(result.mark_offset_mm)), self._inches), float(result.mark_offset_mm))
         )
-        self._values["gap"].setText(format_length(gap, self._inches))
+        blade = float(result.blade_gap_mm[0])
+        passes = f" (blade {format_length(blade, self._inches)})" if blade < gap else ""
+        self._values["gap"].setText(format_length(gap, self._inches) + passes)
         self._values["dwell"].setText(format_angle(result.dwell_deg[0]))
         self._verdict("mark", bool(result.timing_ok[0]), f"±{format_length(tolerance, self._inches)}")
         self._verdict("gap", bool(result.gap_ok[0]), f"{low}–{high}")

@@ -30,6 +30,7 @@ from magview.bench.state import BenchState, Engaged, Side, crank_deg, firing_btd
 from magview.bench.timing import synchronising, timing_error, timing_verdict
 from magview.bench.tooth_steps import coupling_words, marks_words
 from magview.bench.words import direction_word, short_words
+from magview.physics.coupling import speed_mismatch
 from magview.physics.engine import firing_order_mismatch
 from magview.spec.units import format_angle, format_length
 from magview.ui.inputs import AngleSpin
@@ -204,7 +205,7 @@ class TimingPanel(QWidget):
         if engaged is None:
             return
         crank = crank_deg(state)
-        self.crank.show_value(((crank + 360.0) % 720.0) - 360.0)
+        self.crank.show_value(_one_cycle(crank))
         if old is not None and self._same_timing(state, old):
             return
         single = engaged.installation.position == "single"
@@ -250,6 +251,9 @@ class TimingPanel(QWidget):
         warnings = []
         if not readings(state).within_limits:
             warnings.append("⚠ The internal timing is out of limits: put that right first, no tooth makes up for it.")
+        mismatch = speed_mismatch(engaged.installation)
+        if mismatch:
+            warnings.append(f"⚠ The installation does not fit together: {mismatch}.")
         found = firing_btdc_deg(state, engaged.side, as_found=True)
         if abs(found - engaged.mounting.reads_btdc_deg) > 0.005:
             warnings.append(
@@ -346,17 +350,28 @@ class TimingPanel(QWidget):
         self._model.send(ViewSide(SIDES[which - 1]))
 
     def _crank_entered(self, value: float) -> None:
-        self._model.send(TurnCrank(value))
+        # The box shows one cycle; the crank goes on from where it is, not back by whole turns.
+        crank = crank_deg(self._model.state)
+        self._model.send(TurnCrank(crank + value - _one_cycle(crank)))
 
     def _to_firing(self) -> None:
         engaged = self._model.state.engaged
         if engaged is not None:
             fires = firing_btdc_deg(self._model.state, engaged.side)
             if fires == fires:
-                self._model.send(TurnCrank(-fires))
+                self._approach(-fires)
 
     def _to_tdc(self) -> None:
-        self._model.send(TurnCrank(0.0))
+        self._approach(0.0)
+
+    def _approach(self, crank: float) -> None:
+        """With rotation, as every reading should be, so that the coupling's play is taken up."""
+        gesture = self._model.gesture()
+        now = crank_deg(self._model.state)
+        goal = now + _one_cycle(crank - now)
+        if goal < now + 1e-9:
+            self._model.send(TurnCrank(goal - 20.0), gesture)
+        self._model.send(TurnCrank(goal), gesture)
 
     def _magneto_back(self) -> None:
         self._step(-1, 0)
@@ -381,6 +396,11 @@ class TimingPanel(QWidget):
         if engaged is not None:
             at = engaged.mounting
             self._model.send(MoveTeeth(at.magneto_teeth + magneto, at.disc_teeth + disc))
+
+
+def _one_cycle(crank_deg_: float) -> float:
+    """A crank angle within the cycle about No. 1's firing top dead centre [crank deg], −360…360."""
+    return (crank_deg_ + 360.0) % 720.0 - 360.0
 
 
 def _apart(left_less_right_deg: float) -> str:

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import os
+import subprocess
+import sys
 
 import pytest
 from hypothesis import settings
@@ -10,6 +12,7 @@ from hypothesis import strategies as st
 from hypothesis.stateful import RuleBasedStateMachine, invariant, precondition, rule
 
 from magview.bench import actions as do
+from magview.bench import store as store_module
 from magview.bench.autosave import Autosave, dump_state, load_state
 from magview.bench.store import Redo, Store, Undo, replay
 from magview.spec.base import SpecError
@@ -136,34 +139,107 @@ def test_the_journal_holds_undoing_too():
     assert [type(e) for e, _ in store.journal] == [do.TurnRotor, Undo, Redo]
 
 
-def test_a_killed_programs_bench_is_found_again(tmp_path):
+def leave_behind(folder, state) -> None:
+    """What a killed program leaves: its file, and a lock that nobody holds."""
+    script = (
+        "import os, sys\n"
+        "from pathlib import Path\n"
+        "from magview.bench.autosave import Autosave, load_state\n"
+        "Autosave(Path(sys.argv[1])).keep(load_state(Path(sys.argv[2])))\n"
+        "os.kill(os.getpid(), 9)\n"
+    )
+    state_file = folder.parent / "state.json"
+    state_file.write_text(dump_state(state), encoding="utf-8")
+    subprocess.run([sys.executable, "-c", script, str(folder), str(state_file)], check=False, timeout=60)
+
+
+def kept_files(folder) -> list:
+    return sorted(folder.glob("bench-*.json"))
+
+
+def test_a_killed_programs_bench_is_found_again_and_survives_a_second_kill(tmp_path):
+    folder = tmp_path / "kept"
     state = do.apply(do.new_bench(find_installation("nine-radial-left")), do.ReadLamp("left", 1 / 3))
-    gone = 2**22 + 7  # no such process: above the kernel's highest number
-    Autosave(tmp_path, gone).keep(state)
-    found = Autosave(tmp_path).recover()
+    leave_behind(folder, state)
+    assert len(kept_files(folder)) == 1
+    finder = Autosave(folder)
+    found = finder.recover()
     assert found == state
     assert dump_state(found) == dump_state(state)
-    assert Autosave(tmp_path).recover() is None, "it is found once"
+    assert len(kept_files(folder)) == 1, "it must not be lost before the next change"
+    assert Autosave(folder).recover() is None, "it has an owner now"
+    finder.forget()
+    assert not list(folder.iterdir())
 
 
 def test_a_running_programs_bench_is_left_alone(tmp_path):
-    Autosave(tmp_path, os.getppid()).keep(do.new_bench(MAGNETOS[0]))
+    running = Autosave(tmp_path)
+    running.keep(do.new_bench(MAGNETOS[0]))
     assert Autosave(tmp_path).recover() is None
-    assert len(list(tmp_path.iterdir())) == 1
+    assert len(kept_files(tmp_path)) == 1
+    running.forget()
 
 
-@pytest.mark.parametrize("text", ["", "{", "[]", '{"format": "magview-bench/1"}', '{"format": "magview-bench/2"}'])
+@pytest.mark.parametrize(
+    "text", ["", "{", "[]", '{"format": "magview-bench/1"}', '{"format": "magview-bench/2"}', "nan"]
+)
 def test_a_damaged_bench_is_passed_over(tmp_path, text):
+    folder = tmp_path / "kept"
     good = do.new_bench(MAGNETOS[0])
-    Autosave(tmp_path, 2**22 + 7).keep(good)
-    damaged = tmp_path / f"bench-{2**22 + 8}.json"
+    leave_behind(folder, good)
+    damaged = folder / "bench-damaged.json"
+    if text == "nan":
+        text = dump_state(good).replace(f'"rotor_deg": {good.rotor_deg}', '"rotor_deg": NaN')
+        assert "NaN" in text
     damaged.write_text(text)
-    assert Autosave(tmp_path).recover() == good
+    finder = Autosave(folder)
+    assert finder.recover() == good
     assert damaged.exists()
+    finder.forget()
+
+
+def test_time_after_an_undo_neither_makes_steps_nor_takes_away_what_can_be_redone():
+    store = Store(do.new_bench(find_magneto("seven-radial")))
+    store.send(do.LetGo())
+    store.send(do.Advance(100))
+    store.send(do.TurnBackplate(1.0))
+    for _ in range(3):
+        store.undo()
+        store.send(do.Advance(30))
+        if store.redo_name == "Let go of the rotor":
+            break
+    assert store.redo_name == "Let go of the rotor"
+    assert store.undo_name is None
+    assert store.state == store.first
+
+
+def test_the_record_does_not_grow_without_end(monkeypatch):
+    monkeypatch.setattr(store_module, "MOST_EVENTS", 50)
+    monkeypatch.setattr(store_module, "MOST_STEPS", 10)
+    store = Store(do.new_bench(find_magneto("seven-radial")))
+    for i in range(230):
+        store.send(do.TurnRotor(float(i)))
+        assert len(store.journal) <= 50
+    again = replay(store.first, store.journal)
+    assert dump_state(again.state) == dump_state(store.state)
+    for _ in range(20):
+        store.undo()
+    assert store.state.rotor_deg == 219.0
+
+
+def test_a_magneto_that_never_opens_as_designed_is_no_trap():
+    worn = find_installation("seven-radial-left")
+    magneto = worn.magneto.model_copy(
+        update={"condition": worn.magneto.condition.model_copy(update={"heel_wear_mm": 0.15})}
+    )
+    state = do.new_bench(worn.model_copy(update={"magneto": magneto}))
+    turned = do.apply(state, do.TurnCrank(-10.0))
+    assert "NaN" not in dump_state(turned)
+    assert turned.rotor_deg != state.rotor_deg
 
 
 def test_a_full_disk_leaves_the_last_good_bench(tmp_path, monkeypatch):
-    keeper = Autosave(tmp_path, 2**22 + 7)
+    keeper = Autosave(tmp_path)
     good = do.new_bench(MAGNETOS[0])
     keeper.keep(good)
 
@@ -174,8 +250,9 @@ def test_a_full_disk_leaves_the_last_good_bench(tmp_path, monkeypatch):
     with pytest.raises(SpecError, match="No space left"):
         keeper.keep(do.apply(good, do.TurnRotor(99.0)))
     monkeypatch.undo()
-    assert [p.name for p in tmp_path.iterdir()] == [f"bench-{2**22 + 7}.json"]
-    assert load_state(next(tmp_path.iterdir())) == good
+    (kept,) = kept_files(tmp_path)
+    assert load_state(kept) == good
+    keeper.forget()
 
 
 def test_forgetting_leaves_nothing(tmp_path):

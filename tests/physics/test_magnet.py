@@ -119,3 +119,8 @@ def test_a_lead_broken_inside_is_live_with_the_switch_off_and_the_meter_tells():
     assert not circuit(Lead(plug_in=False, switch_on=False, broken=True), True).meter_sees_ground
     assert circuit(Lead(plug_in=False, switch_on=False), True).meter_sees_ground
     assert not circuit(Lead(plug_in=False, switch_on=True), True).meter_sees_ground
+
+
+def test_a_short_inside_the_magneto_is_not_seen_from_the_leads_end():
+    assert circuit(Lead(plug_in=False, switch_on=True, tab_touches=False, shorted=True), False).grounded
+    assert not circuit(Lead(plug_in=False, switch_on=True, shorted=True), False).meter_sees_ground
