@@ -29,6 +29,9 @@ ROTOR_LIMIT_DEG = 1e6
 BTDC_LIMIT_DEG = 90.0
 """A lamp reading further from top dead centre belongs to another stroke."""
 
+_SAME_DEG = 1e-6
+"""A move that no hand could make is none: a tight screw does not refuse it."""
+
 MOST_STEPS = 20_000
 """Ten seconds of swing in one action: by then any rotor rests."""
 
@@ -300,14 +303,18 @@ def _apply_to_screws(state: BenchState, action: _ScrewAction) -> BenchState:
 
 def _turn_plate(state: BenchState, to_deg: float) -> BenchState:
     angle = _within(to_deg, state.magneto.backplate.range_deg, "the backplate's angle")
-    if state.clamps_tight and angle != state.backplate_deg:
+    if state.clamps_tight and abs(angle - state.backplate_deg) < _SAME_DEG:
+        return state
+    if state.clamps_tight:
         raise SpecError("the clamp screws are tight: slacken them before turning the backplate")
     return replace(state, backplate_deg=angle)
 
 
 def _turn_screw(state: BenchState, to_deg: float) -> BenchState:
     angle = _within(to_deg, state.magneto.contact_screw.range_deg, "the contact screw's angle")
-    if state.lock_tight and angle != state.screw_deg:
+    if state.lock_tight and abs(angle - state.screw_deg) < _SAME_DEG:
+        return state
+    if state.lock_tight:
         raise SpecError("the lock screw is tight: slacken it before turning the contact screw")
     return replace(state, screw_deg=angle)
 

@@ -5,12 +5,13 @@ A circuit diagram with the parts where a mechanic meets them, in plain units; y 
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 
 from magview.bench.shapes import Array, Point, circle
 from magview.bench.state import BenchState, circuit_now, gap_now_mm
+from magview.physics.circuit import circuit
 
 WIDTH, HEIGHT = 118.0, 58.0
 
@@ -26,12 +27,11 @@ class Stroke:
 
 @dataclass(frozen=True)
 class LeadPicture:
-    """The diagram of a state: lines, words with their places, and lamp and meter."""
+    """The diagram of a state: lines, words with their places, and the lamp."""
 
     strokes: tuple[Stroke, ...]
     words: tuple[tuple[str, Point], ...]
     lamp_lit: bool
-    meter_ground: bool
 
 
 def lead_picture(state: BenchState) -> LeadPicture:
@@ -75,8 +75,8 @@ def lead_picture(state: BenchState) -> LeadPicture:
         *_ground((84, 10)),
     ]
     words = [
-        ("coil", (16.5, 28.0)),
-        ("contacts", (29.0, 20.0) if not lead.shorted else (16.5, 21.0)),
+        ("coil", (2.0, 44.0)),
+        ("contacts", (29.0, 20.0) if not lead.shorted else (16.0, 21.0)),
         ("plug", (plug + 1, 51.0)),
         ("lead", (72.0, 48.5)),
         ("switch on" if lead.switch_on else "switch off", (94.0, 30.0)),
@@ -86,28 +86,35 @@ def lead_picture(state: BenchState) -> LeadPicture:
         words.append(("broken inside", (56.0, 38.0)))
     if lead.shorted:
         words.append(("short", (38.0, 24.0)))
-    return LeadPicture(
-        tuple(strokes), tuple(words), lamp_lit=not now.lamp_sees_closed, meter_ground=now.meter_sees_ground
-    )
+    return LeadPicture(tuple(strokes), tuple(words), lamp_lit=not now.lamp_sees_closed)
 
 
 def lead_words(state: BenchState) -> tuple[str, bool]:
     """What the circuit does now, in one or two sentences, and whether that is dangerous."""
     lead, now = state.lead, circuit_now(state)
+    sound = circuit(replace(lead, shorted=False), contacts_closed=True)
+    if lead.shorted and sound.live:
+        return (
+            "Grounded only by a short inside the magneto, not by the switch: no spark now, but DANGER: without the "
+            "short it would be live.",
+            True,
+        )
     if now.live_though_off:
-        why = "the lead is broken inside" if lead.plug_in else "the plug is out and its tab does not touch the case"
-        return f"DANGER: live with the switch {'off' if not lead.switch_on else 'on and the plug out'}: {why}. " + (
-            "Any turn of the propeller can fire a plug."
-        ), True
+        if lead.plug_in:
+            return "DANGER: live with the switch off: the lead is broken inside. Any turn can fire a plug.", True
+        return "DANGER: live with the plug out: its tab does not touch the case. Any turn can fire a plug.", True
     if now.live:
         return "Live: the switch is on. A turn of the propeller can fire a plug.", True
-    if lead.shorted:
-        return (
-            "Grounded by a short inside the magneto: no spark, and the lamp sees “closed” whatever the contacts do.",
-            False,
-        )
     by = "the switch, through its lead" if lead.plug_in else "the spring tab: the plug is out"
-    return f"Grounded by {by}. No spark, and the lamp sees “closed” whatever the contacts do.", False
+    also = " A short inside the magneto grounds it too." if lead.shorted else ""
+    return f"Grounded by {by}.{also} No spark; the lamp sees “closed” whatever the contacts do.", False
+
+
+def meter_words(state: BenchState) -> str:
+    """What a meter at the lead's plug end shows: only with the plug out does it see the lead alone."""
+    if state.lead.plug_in:
+        return "Meter: pull the plug to read the lead"
+    return f"Meter on the lead: {'ground' if circuit_now(state).meter_sees_ground else 'no ground'}"
 
 
 def _wire(*points: Point) -> Stroke:

@@ -51,7 +51,7 @@ def screw_move(magneto: Magneto, degrees: float) -> str:
     clockwise = (degrees >= 0) == magneto.contact_screw.positive_is_clockwise
     effect = "closer" if degrees >= 0 else "wider"
     word = "clockwise" if clockwise else "anticlockwise"
-    return f"turn the contact screw {abs(degrees):.1f}° {word} (contacts {effect})"
+    return f"turn the contact screw {abs(degrees):.2f}° {word} (contacts {effect})"
 
 
 def setting_moves(magneto: Magneto, plate_deg: float, screw_deg: float) -> list[str]:
@@ -59,7 +59,7 @@ def setting_moves(magneto: Magneto, plate_deg: float, screw_deg: float) -> list[
     moves = []
     if abs(plate_deg) >= 0.005:
         moves.append(plate_move(magneto, plate_deg))
-    if abs(screw_deg) >= 0.05:
+    if abs(screw_deg) >= 0.005:
         moves.append(screw_move(magneto, screw_deg))
     return moves
 

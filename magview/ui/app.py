@@ -35,7 +35,7 @@ def run(item: Magneto | Installation, recover: bool = True) -> int:
     window = MainWindow(BenchModel(found or new_bench(item)), autosave=autosave)
     window.show()
     if found is not None:
-        window.say("magview had not been closed as it should; the bench is as you left it.")
+        window.say("The program had not been closed as it should; the bench is as you left it.")
     # Ctrl+C in the terminal ends the program; Python only sees it while Python code runs.
     signal.signal(signal.SIGINT, signal.SIG_DFL)
     if os.environ.get("MAGVIEW_QUIT_AFTER_MS"):  # for checks that the installed program starts

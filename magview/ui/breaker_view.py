@@ -171,11 +171,16 @@ class BreakerView(PictureView):
     def _head(self) -> str:
         end = "Seen through from the drive end" if self.mirrored else "Breaker end"
         gap = "" if self._exaggeration == 1.0 else f" · gap drawn {self._exaggeration:g}×"
-        held = "" if self._model.state.held else " · rotor free"
+        state = self._model.state
+        driven = state.engaged is not None and state.engaged.mounted
+        free = " · rotor let go, but the engine holds it" if driven else " · rotor free"
+        held = "" if state.held else free
         return f"{end} · turns {self._way(self._model.state)}{gap}{held}"
 
     def _foot(self) -> str:
         ratio = self._model.state.magneto.cam.turns_per_rotor_turn
+        if self._exaggeration != 1.0:
+            return f"The gap is drawn {self._exaggeration:g} times its size, the arm lifted with it off the cam."
         if self.drawing.plain:
             return "Arm and heel in plain proportions: this magneto's file gives only the measured lift."
         if ratio != 1.0:
@@ -258,7 +263,11 @@ class BreakerView(PictureView):
         painter.setPen(QColor(self._theme.text))
         for label in labels:
             x = label.x - metrics.horizontalAdvance(label.text) - 4 if label.left else label.x + 4
-            self.text(painter, x, label.y + metrics.ascent() / 2 - 1, label.text)
+            place = QPointF(x, label.y + metrics.ascent() / 2 - 1)
+            if self.zoom > 1.0:  # the columns stand over the mechanism then
+                self.paint_on_paper(painter, place, label.text)
+            else:
+                self.text(painter, place.x(), place.y(), label.text)
 
     # -------------------------------------------------------------- hands on
 

@@ -103,6 +103,8 @@ class CrankView(PictureView):
         if engaged is None or self._drawing is None:
             return ""
         words = self._short_words(self._model.state, engaged)
+        if engaged.play_deg > 0.005:
+            words += f"; approached against rotation, play of {engaged.play_deg:.2f}° of rotor not taken up"
         return words if self._drawing.true_rod else f"{words}; rod drawn on the crank pin"
 
     def fit(self) -> None:

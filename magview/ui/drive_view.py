@@ -120,7 +120,8 @@ class DriveView(PictureView):
         if engaged is None:
             return "Drive end"
         side = "D" if engaged.installation.position == "single" else f"{engaged.side.capitalize()} magneto, d"
-        return f"{side}rive end · turns {self._way(state)}"
+        off = "" if engaged.mounted else " · magneto off the engine"
+        return f"{side}rive end · turns {self._way(state)}{off}"
 
     @staticmethod
     def _way(state: BenchState) -> str:

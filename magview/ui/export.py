@@ -24,8 +24,7 @@ def export_picture(view: PictureView, path: Path, caption: str, theme: Theme) ->
     kind = path.suffix.lower()
     if kind not in KINDS:
         raise SpecError(f"{path.name}: a picture's name must end in {', '.join(KINDS)}")
-    band = 3.4 * QFontMetricsF(view.font()).height()
-    size = QSize(view.viewport().width(), view.viewport().height() + round(band))
+    size = QSize(view.viewport().width(), view.viewport().height() + round(_band_height(view, caption)))
     temporary = path.with_name(f".{path.stem[:40]}.part{kind}")
     try:
         _write(view, temporary, kind, size, caption, theme)
@@ -42,7 +41,7 @@ def _write(view: PictureView, path: Path, kind: str, size: QSize, caption: str, 
         image = QImage(size * _SHARPNESS, QImage.Format.Format_ARGB32)
         image.setDevicePixelRatio(_SHARPNESS)
         painter = QPainter(image)
-        _paint(painter, view, size, caption, theme)
+        _paint(painter, view, size, caption, theme, line_factor=1.2 * _SHARPNESS)
         painter.end()
         if not image.save(str(path)):
             raise OSError(0, "the picture could not be saved")
@@ -71,11 +70,17 @@ def _write(view: PictureView, path: Path, kind: str, size: QSize, caption: str, 
     painter.end()
 
 
-def _paint(painter: QPainter, view: PictureView, size: QSize, caption: str, theme: Theme) -> None:
+def _paint(
+    painter: QPainter, view: PictureView, size: QSize, caption: str, theme: Theme, line_factor: float = 1.5
+) -> None:
     painter.fillRect(QRectF(QPointF(0, 0), QSizeF(size)), QColor(theme.paper))
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
     port = view.viewport()
+    # Lines are one pixel of the device wide: what is finer than the screen needs wider ones to look alike.
+    before = view.line_factor
+    view.set_line_factor(line_factor * before)
     view.render(painter, QRectF(port.rect()), port.rect())
+    view.set_line_factor(before)
     painter.setFont(view.font())
     view.paint_words(painter)
     metrics = QFontMetricsF(view.font())
@@ -87,8 +92,15 @@ def _paint(painter: QPainter, view: PictureView, size: QSize, caption: str, them
     for x in (10.0, 10.0 + pixels):
         painter.drawLine(QLineF(x, y - 4, x, y + 4))
     painter.drawText(QPointF(18 + pixels, y + metrics.ascent() / 2 - 2), f"{length:g} mm")
-    box = QRectF(10, y + 0.6 * metrics.height(), size.width() - 20, 1.6 * metrics.height())
+    box = QRectF(10, y + 0.7 * metrics.height(), size.width() - 20, size.height())
     painter.drawText(box, int(Qt.TextFlag.TextWordWrap), caption)
+
+
+def _band_height(view: PictureView, caption: str) -> float:
+    """Room under the picture for the scale bar and the whole caption [px]."""
+    metrics = QFontMetricsF(view.font())
+    room = QRectF(0, 0, view.viewport().width() - 20, 10_000)
+    return 2.2 * metrics.height() + metrics.boundingRect(room, int(Qt.TextFlag.TextWordWrap), caption).height()
 
 
 def scale_bar(pixels_per_mm: float, room: float) -> tuple[float, float]:

@@ -7,7 +7,7 @@ from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPaintEvent, QPen, QP
 from PySide6.QtWidgets import QCheckBox, QGroupBox, QLabel, QVBoxLayout, QWidget
 
 from magview.bench.actions import PullPlug, SetLeadFault, SwitchIgnition
-from magview.bench.lead_picture import HEIGHT, WIDTH, lead_picture, lead_words
+from magview.bench.lead_picture import HEIGHT, WIDTH, lead_picture, lead_words, meter_words
 from magview.bench.state import BenchState
 from magview.ui.model import BenchModel
 from magview.ui.style import tint
@@ -64,10 +64,10 @@ class LeadDiagram(QWidget):
         painter.setPen(QColor(self._theme.text))
         for text, (x, y) in picture.words:
             painter.drawText(at(x, y), text)
-        self._instruments(painter, picture.lamp_lit, picture.meter_ground, metrics)
+        self._instruments(painter, picture.lamp_lit, metrics)
         painter.end()
 
-    def _instruments(self, painter: QPainter, lit: bool, ground: bool, metrics: QFontMetricsF) -> None:
+    def _instruments(self, painter: QPainter, lit: bool, metrics: QFontMetricsF) -> None:
         size, y = metrics.height(), self.height() - 1.1 * metrics.height()
         lamp = QRectF(10, y - size / 2, size, size)
         painter.setBrush(QColor("#ffd83d") if lit else Qt.BrushStyle.NoBrush)
@@ -76,8 +76,9 @@ class LeadDiagram(QWidget):
             painter.drawLine(lamp.topLeft(), lamp.bottomRight())
         says = "Lamp: open" if lit else "Lamp: closed"
         painter.drawText(QPointF(16 + size, y + metrics.ascent() / 2 - 1), says)
-        meter = "Meter on the lead: ground" if ground else "Meter on the lead: no ground"
-        painter.drawText(QPointF(self.width() / 2 - 20, y + metrics.ascent() / 2 - 1), meter)
+        meter = meter_words(self._model.state)
+        x = self.width() - metrics.horizontalAdvance(meter) - 10
+        painter.drawText(QPointF(x, y + metrics.ascent() / 2 - 1), meter)
 
 
 class LeadPanel(QWidget):
@@ -99,7 +100,7 @@ class LeadPanel(QWidget):
         self.plug = QCheckBox("&Plug out of the magneto")
         self.broken = QCheckBox("Lead &broken inside")
         self.short = QCheckBox("&Short inside the magneto")
-        self.tab = QCheckBox("Spring tab b&ent clear of the case")
+        self.tab = QCheckBox("Spring &tab bent clear of the case")
         for box, checks in ((hands, (self.switch, self.plug)), (faults, (self.broken, self.short, self.tab))):
             column = QVBoxLayout(box)
             for check in checks:

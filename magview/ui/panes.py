@@ -19,7 +19,6 @@ class TallPanel(QScrollArea):
         super().__init__()
         self._build = build
         self._panel: QWidget | None = None
-        self._font = self.font()
         self.setWidgetResizable(True)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.setFrameShape(QScrollArea.Shape.NoFrame)
@@ -50,10 +49,17 @@ class TallPanel(QScrollArea):
             return
         needed = self._panel.minimumSizeHint().width() + self.verticalScrollBar().sizeHint().width()
         # It does not shrink again while the type stays, so that the pictures do not jump while numbers change.
-        if self._panel.font() != self._font:
-            self._font = self._panel.font()
-            self.setMinimumWidth(needed)
         self.setMinimumWidth(max(self.minimumWidth(), needed))
+
+    def refit(self) -> None:
+        """Type of another size: take just the width that is needed now."""
+        if self._panel is not None:
+            layout = self._panel.layout()
+            if layout is not None:
+                layout.invalidate()
+                layout.activate()
+        self.setMinimumWidth(0)
+        self._widen()
 
 
 def column(upper: QWidget, lower: QWidget) -> QSplitter:

@@ -139,6 +139,11 @@ class PictureView(QGraphicsView):
         self._theme = theme
         self._recolour()
 
+    @property
+    def line_factor(self) -> float:
+        """How much thicker than usual lines are drawn."""
+        return self._parts.line_factor
+
     def set_line_factor(self, factor: float) -> None:
         """Draw lines thicker."""
         self._parts.line_factor = factor

@@ -16,7 +16,7 @@ from PySide6.QtWidgets import (
 )
 
 from magview.bench.actions import MoveTeeth
-from magview.bench.state import BenchState, Engaged
+from magview.bench.state import BenchState, Engaged, readings
 from magview.bench.timing import timing_plan
 from magview.bench.tooth_steps import ToothStep, step_words, steps_between
 from magview.bench.words import direction_word, short_words, teeth_words
@@ -77,7 +77,14 @@ class PlanBox(QGroupBox):
             nearest = " or ".join(f"{m.result_btdc_deg:.2f}°" for m in self._moves[:2])
             self.verdict.setText(f"✗ Nothing reaches it within tolerance: {outside}. The nearest two: {nearest}.")
         else:
-            self.verdict.setText(f"✓ The first is within ±{tolerance:g}° of crank.")
+            good = readings(state).within_limits
+            # With the contacts set wrongly the reading is not worth planning from.
+            self.verdict.setText(
+                f"✓ The first is within ±{tolerance:g}° of crank."
+                if good
+                else f"By the present reading the first would come within ±{tolerance:g}° of crank; set the contacts "
+                "first, read the lamp again, then plan."
+            )
         with_, against = (direction_word(s, rotation, "drive end") for s in (1, -1))
         self.viewpoint.setText(
             f"Teeth of the magneto flange on the disc, and of the disc on the drive flange, from as found; with "

@@ -87,10 +87,10 @@ class SettingPanel(QWidget):
         self.rotor.setToolTip("From the neutral before No. 1 fires, positive as it turns in service")
         self.plate.setToolTip("Positive with cam rotation; it stops at the end of its slot")
         self.screw.setToolTip("Positive brings the contacts closer")
-        self.hold = QCheckBox("&Hold")
+        self.hold = QCheckBox("Hol&d")
         self.hold.setToolTip("Let go, and the magnet pulls the rotor to where it wants it")
         self.hold.clicked.connect(self._hold_clicked)
-        to_e_gap = QPushButton("To the &E-gap")
+        to_e_gap = QPushButton("&To the E-gap")
         to_e_gap.clicked.connect(self._to_e_gap)
         opens = QPushButton("To &opening")
         opens.clicked.connect(self._to_opening)
@@ -131,7 +131,7 @@ class SettingPanel(QWidget):
         self.run_to, self.run_speed = QuietCombo(), QuietCombo()
         self.run_to.setAccessibleName("Run until")
         for kind in KINDS:
-            self.run_to.addItem(kind, kind)
+            self.run_to.addItem(kind.removeprefix("contacts "), kind)
         self.run_to.addItem("on and on", None)
         self.run_speed.setAccessibleName("Speed of the run")
         for speed in (5.0, 20.0, 60.0, -20.0):
@@ -139,7 +139,7 @@ class SettingPanel(QWidget):
         self.run_speed.setCurrentIndex(1)
         for box in (self.run_to, self.run_speed):
             box.setSizeAdjustPolicy(QuietCombo.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-            box.setMinimumContentsLength(5)
+            box.setMinimumContentsLength(7 if box is self.run_to else 4)
         self.run = QPushButton("Ru&n")
         self.run.clicked.connect(self._run_clicked)
         self._model.ran.connect(self._run_ended)
@@ -182,9 +182,9 @@ class SettingPanel(QWidget):
         column = QVBoxLayout(box)
         row = QHBoxLayout()
         self.wanted = LengthSpin(0.01, 0.0, 5.0)
-        label = QLabel("For a largest &gap of")
+        label = QLabel("For a l&argest gap of")
         label.setBuddy(self.wanted)
-        self.do_it = QPushButton("&Set it so")
+        self.do_it = QPushButton("Set it so")
         self.do_it.clicked.connect(self._set_both)
         row.addWidget(label)
         row.addWidget(self.wanted, 1)
@@ -347,6 +347,13 @@ class SettingPanel(QWidget):
         if not moves:
             self.advice.setText(f"Nothing: the contacts open at the E-gap and the largest gap is {gap}.")
             return
+        tight = []
+        if state.clamps_tight and abs(plate) >= 0.005:
+            tight.append("clamp screws")
+        if state.lock_tight and abs(screw) >= 0.005:
+            tight.append("lock screw")
+        if tight:
+            moves.insert(0, f"slacken the {' and the '.join(tight)}")
         text = ", then ".join(moves)
         self.advice.setText(
             f"{text[0].upper()}{text[1:]}. Plate and screw both move the opening, only the screw moves the gap: "

@@ -94,7 +94,7 @@ class TimingPanel(QWidget):
         self.wanted: dict[Side, AngleSpin] = {}
         self.now: dict[Side, QLabel] = {}
         for row, side in enumerate(SIDES, start=1):
-            radio = QRadioButton(f"&{side.capitalize()}")
+            radio = QRadioButton(side.capitalize())
             radio.setToolTip("Show this magneto's coupling")
             self.sides.addButton(radio, row)
             reads, wanted = (AngleSpin(0.5, -BTDC_LIMIT_DEG, BTDC_LIMIT_DEG) for _ in range(2))
@@ -214,7 +214,7 @@ class TimingPanel(QWidget):
             shown = not single or side == "left"
             for widget in (self.radio[side], self.reads[side], self.wanted[side], self.now[side]):
                 widget.setVisible(shown)
-            self.radio[side].setText("Single" if single else f"&{side.capitalize()}")
+            self.radio[side].setText("Single" if single else side.capitalize())
             self.radio[side].setChecked(engaged.side == side)
             mounting = engaged.left if side == "left" else engaged.right
             self.reads[side].show_value(mounting.reads_btdc_deg)
@@ -254,6 +254,8 @@ class TimingPanel(QWidget):
         mismatch = speed_mismatch(engaged.installation)
         if mismatch:
             warnings.append(f"⚠ The installation does not fit together: {mismatch}.")
+        if not engaged.mounted:
+            warnings.append("The magneto is off the engine: all this holds once it is refitted by its marks.")
         found = firing_btdc_deg(state, engaged.side, as_found=True)
         if abs(found - engaged.mounting.reads_btdc_deg) > 0.005:
             warnings.append(

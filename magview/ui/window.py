@@ -70,6 +70,8 @@ class MainWindow(QMainWindow):
         self._autosave = autosave
         self._font = QApplication.font()
         self._text_percent, self._projecting = 100, False
+        self._answering = False
+        """Whether the status bar says why something was refused: the next thing that is done takes it away."""
         model.setParent(self)
         self.breaker = BreakerView(model, self._theme)
         self.contact = ContactView(model, self.breaker, self._theme)
@@ -84,7 +86,8 @@ class MainWindow(QMainWindow):
         self._apply_theme()
         self.show_state(model.state)
         model.changed.connect(self.show_state)
-        model.refused.connect(self.say)
+        model.refused.connect(self._answer)
+        self.statusBar()  # there from the start, so that the first sentence moves nothing
         # Kept a second after the last change, and not more often than that while something moves.
         self._keep_soon = QTimer(self)
         self._keep_soon.setSingleShot(True)
@@ -269,6 +272,9 @@ class MainWindow(QMainWindow):
         self.mount_action.setChecked(state.engaged is not None and state.engaged.mounted)
         if old is not None and self._autosave is not None and not self._keep_soon.isActive():
             self._keep_soon.start()
+        if old is not None and self._answering:
+            self._answering = False
+            self.statusBar().clearMessage()
         if old is not None and old.magneto == state.magneto:
             return
         self.setWindowTitle(f"{state.magneto.name} – magview")
@@ -276,6 +282,10 @@ class MainWindow(QMainWindow):
         self.magnetos.setCurrentIndex(index)
         if index < 0:
             self.magnetos.setPlaceholderText(state.magneto.name)
+
+    def _answer(self, sentence: str) -> None:
+        self._answering = True
+        self.say(sentence)
 
     def say(self, sentence: str) -> None:
         """Put one sentence where it is seen and does not stop the work."""
@@ -412,6 +422,7 @@ class MainWindow(QMainWindow):
         self._projecting = on
         self.projector_action.setChecked(on)
         self.tabs.setVisible(not on)
+        self.breaker.setFocus()  # and not whatever field comes next: a key must not change the bench
         for view in self._pictures:
             view.set_line_factor(_PROJECTED if on else 1.0)
         self._apply_text()
@@ -425,6 +436,13 @@ class MainWindow(QMainWindow):
         factor = self._text_percent / 100.0 * (_PROJECTED if self._projecting else 1.0)
         font.setPointSizeF(self._font.pointSizeF() * factor)
         QApplication.setFont(font)
+        QTimer.singleShot(0, self, self._settle)  # once every word has its new size
+
+    def _settle(self) -> None:
+        for i in range(self.tabs.count()):
+            pane = self.tabs.widget(i)
+            if isinstance(pane, TallPanel):
+                pane.refit()
         self._emphasise(self.tabs.currentIndex())
 
     def _theme_chosen(self, action: QAction) -> None:

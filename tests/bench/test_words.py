@@ -68,5 +68,5 @@ def test_moves_name_amount_direction_and_viewpoint() -> None:
     seven = find_magneto("seven-radial")  # anticlockwise from the drive end
     assert plate_move(seven, 1.5) == "turn the backplate 1.50° with rotation (clockwise seen from the breaker end)"
     assert "against rotation (anticlockwise" in plate_move(seven, -1.5)
-    assert screw_move(seven, 3.0) == "turn the contact screw 3.0° clockwise (contacts closer)"
-    assert screw_move(find_magneto("nine-radial"), 3.0).endswith("3.0° anticlockwise (contacts closer)")
+    assert screw_move(seven, 3.0) == "turn the contact screw 3.00° clockwise (contacts closer)"
+    assert screw_move(find_magneto("nine-radial"), 3.0).endswith("3.00° anticlockwise (contacts closer)")

@@ -36,7 +36,9 @@ def test_dragging_the_rotor_turns_it_by_the_pointers_angle(open_window):
     before = window.model.state.rotor_deg
     # This magneto turns clockwise seen from the breaker end; its first pole stands at bearing 11°.
     drag(view, on_screen(view, radius, 11.0), on_screen(view, radius, 31.0))
-    assert window.model.state.rotor_deg - before == pytest.approx(20.0, abs=0.3)  # a pixel is about 0.3°
+    assert window.model.state.rotor_deg - before == pytest.approx(
+        20.0, abs=0.6
+    )  # a pixel is about 0.35°, at either end
 
 
 def test_dragging_against_the_pictures_mirror(open_window):
@@ -45,7 +47,7 @@ def test_dragging_against_the_pictures_mirror(open_window):
     view, radius = window.breaker, window.breaker.drawing.extent_mm / 1.56 * 1.1
     before = window.model.state.rotor_deg
     drag(view, on_screen(view, radius, -8.0), on_screen(view, radius, 12.0))
-    assert window.model.state.rotor_deg - before == pytest.approx(-20.0, abs=0.3)
+    assert window.model.state.rotor_deg - before == pytest.approx(-20.0, abs=0.6)
 
 
 def test_dragging_the_cam_keeps_the_drag_point_under_the_pointer(open_window):

@@ -95,6 +95,19 @@ def test_a_tight_lock_screw_is_explained_and_nothing_moves(open_window):
     assert not window.model.state.lock_tight
 
 
+def test_set_it_so_needs_only_the_screw_that_has_to_turn(open_window):
+    from magview.bench.actions import TightenClamps
+
+    window = open_window("seven-radial")
+    window.model.send(TurnScrew(9.0))
+    window.model.send(TightenClamps(True))
+    QTest.mouseClick(window.panel.do_it, Qt.MouseButton.LeftButton)
+    assert window.model.state.screw_deg == pytest.approx(0.0, abs=1e-9)
+    window.model.send(TurnScrew(9.0))
+    window.model.send(TightenLock(True))
+    assert window.panel.advice.text().startswith("Slacken the lock screw")
+
+
 def test_let_go_it_swings_to_neutral_and_a_hand_stops_it(open_window):
     window = open_window("seven-radial")
     model = window.model
@@ -258,6 +271,7 @@ def test_a_picture_is_saved_with_caption_and_scale(open_window, tmp_path, kind, 
         assert "Seven-cylinder practice magneto" in text
         assert " mm</text>" in text
         assert "font-family" in text
+        assert "manual" in text.replace("\n", " "), "the whole caption must be there"
     elif kind == "pdf":
         assert data.startswith(b"%PDF")
         assert b"/FontFile" in data, "the fonts must be in the file"

@@ -78,7 +78,7 @@ def test_at_200_percent_type_nothing_is_cut_off(open_window, qtbot, name, tab):
         QApplication.setFont(before)
 
 
-def test_projector_mode_gives_the_pictures_the_room_and_comes_back(open_window):
+def test_projector_mode_gives_the_pictures_the_room_and_comes_back(open_window, qtbot):
     window = open_window("seven-radial-left")
     before = QApplication.font()
     try:
@@ -92,6 +92,8 @@ def test_projector_mode_gives_the_pictures_the_room_and_comes_back(open_window):
         QApplication.processEvents()
         assert window.tabs.isVisible()
         assert window.breaker.font().pointSizeF() == pytest.approx(before.pointSizeF())
+        assert window.breaker.hasFocus(), "no other field may have the keyboard now"
+        qtbot.waitUntil(lambda: abs(window.breaker.width() - width) < 20)
     finally:
         QApplication.setFont(before)
 
@@ -108,6 +110,7 @@ def test_the_switch_lead_in_the_hand(open_window):
     QTest.mouseClick(lead.plug, Qt.MouseButton.LeftButton, pos=QPoint(8, lead.plug.height() // 2))
     assert "spring tab" in lead.says.text()
     QTest.mouseClick(lead.tab, Qt.MouseButton.LeftButton, pos=QPoint(8, lead.tab.height() // 2))
-    assert "the plug is out and its tab" in lead.says.text()
+    assert "DANGER: live with the plug out" in lead.says.text()
     QTest.mouseClick(lead.short, Qt.MouseButton.LeftButton, pos=QPoint(8, lead.short.height() // 2))
-    assert "Grounded by a short" in lead.says.text()
+    assert "Grounded only by a short" in lead.says.text()
+    assert "DANGER" in lead.says.text()
