@@ -258,8 +258,8 @@ class BreakerView(PictureView):
         labels = arrange(tips, column, width - column, 2.2 * line, height - 3 * line, 1.25 * line)
         painter.setPen(QPen(QColor(self._theme.faint), 1))
         painter.drawLines([QLineF(label.x, label.y, label.tip_x, label.tip_y) for label in labels])
-        painter.setPen(QPen(QColor(self._theme.faint), 4, Qt.PenStyle.SolidLine, Qt.PenCapStyle.RoundCap))
-        painter.drawPoints([QPointF(label.tip_x, label.tip_y) for label in labels])
+        for label in labels:
+            painter.fillRect(QRectF(label.tip_x - 1.5, label.tip_y - 1.5, 3.0, 3.0), QColor(self._theme.faint))
         painter.setPen(QColor(self._theme.text))
         for label in labels:
             x = label.x - metrics.horizontalAdvance(label.text) - 4 if label.left else label.x + 4
