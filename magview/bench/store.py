@@ -12,8 +12,8 @@ from magview.bench.state import BenchState
 MOST_STEPS = 2_000
 """Steps that can be undone; older ones are forgotten."""
 
-MOST_EVENTS = 100_000
-"""Events a journal holds: half an hour of turning without a pause."""
+MOST_EVENTS = 20_000
+"""Events a journal holds, some 7 MB: five minutes of turning without a pause, a day of work by hand."""
 
 Listener = Callable[[BenchState, BenchState], None]
 
