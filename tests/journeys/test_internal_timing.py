@@ -10,19 +10,11 @@ import math
 
 import pytest
 from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
-from PySide6.QtGui import QMouseEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from magview.bench.actions import SetBoth, TurnRotor
-
-
-def mouse(view, kind: QEvent.Type, where: QPointF) -> None:
-    button = Qt.MouseButton.NoButton if kind == QEvent.Type.MouseMove else Qt.MouseButton.LeftButton
-    held = Qt.MouseButton.NoButton if kind == QEvent.Type.MouseButtonRelease else Qt.MouseButton.LeftButton
-    port = view.viewport()
-    at = QPointF(port.mapToGlobal(where.toPoint()))
-    QApplication.sendEvent(port, QMouseEvent(kind, where, at, button, held, Qt.KeyboardModifier.NoModifier))
+from tests.hands import send_mouse
 
 
 def turn_by_mouse(view, centre: QPointF, grip: float, start: float, turn: float) -> None:
@@ -32,12 +24,12 @@ def turn_by_mouse(view, centre: QPointF, grip: float, start: float, turn: float)
         b = math.radians(bearing)
         return centre + QPointF(radius * math.sin(b), -radius * math.cos(b))
 
-    mouse(view, QEvent.Type.MouseButtonPress, place(grip, start))
+    send_mouse(view, QEvent.Type.MouseButtonPress, place(grip, start))
     for radius in (grip, 2 * grip, 150.0):
-        mouse(view, QEvent.Type.MouseMove, place(radius, start))
+        send_mouse(view, QEvent.Type.MouseMove, place(radius, start))
     for i in range(1, 11):
-        mouse(view, QEvent.Type.MouseMove, place(150.0, start + turn * i / 10))
-    mouse(view, QEvent.Type.MouseButtonRelease, place(150.0, start + turn))
+        send_mouse(view, QEvent.Type.MouseMove, place(150.0, start + turn * i / 10))
+    send_mouse(view, QEvent.Type.MouseButtonRelease, place(150.0, start + turn))
 
 
 def click(widget) -> None:

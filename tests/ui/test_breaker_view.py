@@ -6,28 +6,27 @@ import math
 
 import numpy as np
 import pytest
-from PySide6.QtCore import QPoint, QPointF, Qt
+from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
 from PySide6.QtTest import QTest
 
 from magview.bench.actions import TurnBackplate, TurnRotor, TurnScrew
 from magview.bench.state import readings
 from magview.physics.setting import internal_timing
 from magview.spec.library import shipped_names
+from tests.hands import send_mouse
 
 
 def drag(view, start: QPointF, end: QPointF, steps: int = 12) -> None:
     """Press, move in steps, release: what a hand does."""
-    port = view.viewport()
-    QTest.mousePress(port, Qt.MouseButton.LeftButton, pos=start.toPoint())
+    send_mouse(view, QEvent.Type.MouseButtonPress, start)
     for i in range(1, steps + 1):
-        at = start + (end - start) * (i / steps)
-        QTest.mouseMove(port, at.toPoint())
-    QTest.mouseRelease(port, Qt.MouseButton.LeftButton, pos=end.toPoint())
+        send_mouse(view, QEvent.Type.MouseMove, start + (end - start) * (i / steps))
+    send_mouse(view, QEvent.Type.MouseButtonRelease, end)
 
 
 def on_screen(view, radius: float, bearing: float) -> QPointF:
     b = math.radians(bearing)
-    return QPointF(view.mapFromScene(QPointF(radius * math.sin(b), -radius * math.cos(b))))
+    return view.pixel(radius * math.sin(b), radius * math.cos(b))
 
 
 def test_dragging_the_rotor_turns_it_by_the_pointers_angle(open_window):
@@ -36,9 +35,7 @@ def test_dragging_the_rotor_turns_it_by_the_pointers_angle(open_window):
     before = window.model.state.rotor_deg
     # This magneto turns clockwise seen from the breaker end; its first pole stands at bearing 11°.
     drag(view, on_screen(view, radius, 11.0), on_screen(view, radius, 31.0))
-    assert window.model.state.rotor_deg - before == pytest.approx(
-        20.0, abs=0.6
-    )  # a pixel is about 0.35°, at either end
+    assert window.model.state.rotor_deg - before == pytest.approx(20.0, abs=0.01)
 
 
 def test_dragging_against_the_pictures_mirror(open_window):
@@ -47,7 +44,7 @@ def test_dragging_against_the_pictures_mirror(open_window):
     view, radius = window.breaker, window.breaker.drawing.extent_mm / 1.56 * 1.1
     before = window.model.state.rotor_deg
     drag(view, on_screen(view, radius, -8.0), on_screen(view, radius, 12.0))
-    assert window.model.state.rotor_deg - before == pytest.approx(-20.0, abs=0.6)
+    assert window.model.state.rotor_deg - before == pytest.approx(-20.0, abs=0.01)
 
 
 def test_dragging_the_cam_keeps_the_drag_point_under_the_pointer(open_window):
@@ -55,7 +52,7 @@ def test_dragging_the_cam_keeps_the_drag_point_under_the_pointer(open_window):
     window = open_window("nine-radial")
     view, before = window.breaker, window.model.state.rotor_deg
     drag(view, on_screen(view, 15.0, 200.0), on_screen(view, 15.0, 180.0))
-    assert window.model.state.rotor_deg - before == pytest.approx(20.0 * 9 / 4, abs=2.0)
+    assert window.model.state.rotor_deg - before == pytest.approx(20.0 * 9 / 4, abs=0.3)
 
 
 @pytest.mark.parametrize("name", shipped_names("magnetos"))

@@ -6,9 +6,9 @@ import math
 
 import pytest
 from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
-from PySide6.QtGui import QImage, QMouseEvent
+from PySide6.QtGui import QImage
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QMessageBox
+from PySide6.QtWidgets import QMessageBox
 
 from magview.bench.actions import HoldRotor, LetGo, TightenLock, TurnBackplate, TurnRotor, TurnScrew
 from magview.bench.autosave import Autosave
@@ -16,21 +16,12 @@ from magview.bench.breaker_end import pose
 from magview.bench.events import KINDS, nearest_event, next_event
 from magview.bench.state import readings
 from magview.ui.export import scale_bar
+from tests.hands import send_mouse
 
 
 def at(view, radius: float, bearing: float) -> QPointF:
     b = math.radians(bearing)
     return view.pixel(radius * math.sin(b), radius * math.cos(b))
-
-
-def send_mouse(view, kind: QEvent.Type, where: QPointF, modifiers=Qt.KeyboardModifier.NoModifier) -> None:
-    """A mouse event with the position not rounded to whole pixels, as a real pointer's on a fine screen."""
-    moving = kind == QEvent.Type.MouseMove
-    button = Qt.MouseButton.NoButton if moving else Qt.MouseButton.LeftButton
-    held = Qt.MouseButton.NoButton if kind == QEvent.Type.MouseButtonRelease else Qt.MouseButton.LeftButton
-    port = view.viewport()
-    event = QMouseEvent(kind, where, QPointF(port.mapToGlobal(where.toPoint())), button, held, modifiers)
-    QApplication.sendEvent(port, event)
 
 
 def drag_rotor(view, start: float, end: float, modifiers=Qt.KeyboardModifier.NoModifier, release=True) -> None:
