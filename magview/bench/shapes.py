@@ -5,6 +5,7 @@ Bearings are degrees clockwise from the top, as a person facing the picture says
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
@@ -31,6 +32,9 @@ class Shape:
 
 def polar(radius: ArrayLike, bearing_deg: ArrayLike) -> Array:
     """Points (…, 2) at a radius [mm] and bearing [deg clockwise from the top]; shapes broadcast."""
+    if isinstance(radius, float) and isinstance(bearing_deg, float):  # single points make up most of a picture
+        bearing = math.radians(bearing_deg)
+        return np.array((radius * math.sin(bearing), radius * math.cos(bearing)))
     b = np.radians(np.asarray(bearing_deg, dtype=float))
     return np.stack(np.broadcast_arrays(radius * np.sin(b), radius * np.cos(b)), axis=-1)
 
@@ -71,11 +75,10 @@ def arc_slot(radius: float, start_deg: float, end_deg: float, half_width: float)
 
 def wrap(circles: Sequence[Circle]) -> Array:
     """The band drawn tight round some discs: convex hull (n, 2) of their outlines."""
-    points = np.concatenate([circle(centre, radius, 48) for centre, radius in circles])
-    points = points[np.lexsort((points[:, 1], points[:, 0]))]
+    points = sorted(np.concatenate([circle(centre, radius, 48) for centre, radius in circles]).tolist())
 
-    def half(ordered: Array) -> list[Array]:
-        chain: list[Array] = []
+    def half(ordered: list[list[float]]) -> list[list[float]]:
+        chain: list[list[float]] = []
         for p in ordered:
             while len(chain) > 1 and _turn(chain[-2], chain[-1], p) <= 0:
                 chain.pop()
@@ -85,8 +88,8 @@ def wrap(circles: Sequence[Circle]) -> Array:
     return np.array(half(points) + half(points[::-1]))
 
 
-def _turn(a: Array, b: Array, c: Array) -> float:
-    return float((b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]))
+def _turn(a: list[float], b: list[float], c: list[float]) -> float:
+    return (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0])
 
 
 def cross_slot(centre: Point, radius: float, half_width: float) -> Array:

@@ -51,6 +51,8 @@ class PictureView(QGraphicsView):
     ) -> None:
         """`ground`: groups painted once and kept until one of them moves; `moving`: painted anew on top."""
         super().__init__(scene, parent)
+        # One of our own: asked for Qt's, PySide builds every class of widget there is to name its kind (60 ms).
+        self.setViewport(QWidget())
         self._theme, self._parts = theme, scene
         self._ground_groups, self._moving_groups = ground, moving
         self._ground, self._ground_key = QPixmap(), tuple[object, ...]()

@@ -8,8 +8,6 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QBrush, QColor, QGuiApplication, QPalette
 from PySide6.QtWidgets import QApplication
 
-from magview.ui.style import Outlined
-
 PATTERNS = {
     "north": Qt.BrushStyle.BDiagPattern,
     "south": Qt.BrushStyle.FDiagPattern,
@@ -176,10 +174,8 @@ def system_theme() -> Theme:
     return DARK if QGuiApplication.styleHints().colorScheme() == Qt.ColorScheme.Dark else LIGHT
 
 
-def dress(app: QApplication, theme: Theme) -> None:
-    """Give the whole application a theme's palette; one style everywhere, so that screens look alike."""
-    if not isinstance(app.style(), Outlined):
-        app.setStyle(Outlined())
+def colours(theme: Theme) -> None:
+    """Give the whole application a theme's palette."""
     palette = QPalette()
     role = QPalette.ColorRole
     for which, colour in (
@@ -200,4 +196,4 @@ def dress(app: QApplication, theme: Theme) -> None:
         palette.setColor(which, QColor(colour))
     for which in (role.WindowText, role.Text, role.ButtonText):
         palette.setColor(QPalette.ColorGroup.Disabled, which, QColor(theme.faint))
-    app.setPalette(palette)
+    QApplication.setPalette(palette)
