@@ -88,6 +88,25 @@ def wrap(circles: Sequence[Circle]) -> Array:
     return np.array(half(points) + half(points[::-1]))
 
 
+def hatching(outlines: Sequence[Array], bearing_deg: float, pitch: float) -> Array:
+    """Parallel lines (n, 2, 2) [mm] across what closed outlines enclose by the odd-even rule.
+
+    They run along a bearing [deg] and stand a pitch [mm] apart, counted from the zero of the outlines, so that
+    neighbours of one pattern hatch alike and the lines turn with their piece.
+    """
+    lines: list[Array] = []
+    turned = [rotate(outline, -bearing_deg) for outline in outlines]  # lines run along y now
+    starts = np.concatenate(turned)
+    ends = np.concatenate([np.roll(outline, -1, axis=0) for outline in turned])
+    low, high = starts[:, 0].min(), starts[:, 0].max()
+    for x in pitch * np.arange(math.ceil(low / pitch), math.floor(high / pitch) + 1):
+        crossing = (starts[:, 0] < x) != (ends[:, 0] < x)
+        a, b = starts[crossing], ends[crossing]
+        y = np.sort(a[:, 1] + (x - a[:, 0]) * (b[:, 1] - a[:, 1]) / (b[:, 0] - a[:, 0]))
+        lines += [np.array([(x, y[i]), (x, y[i + 1])]) for i in range(0, len(y) - 1, 2)]
+    return rotate(np.array(lines), bearing_deg) if lines else np.empty((0, 2, 2))
+
+
 def _turn(a: list[float], b: list[float], c: list[float]) -> float:
     return (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0])
 

@@ -177,6 +177,11 @@ class MainWindow(QMainWindow):
             QTimer.singleShot(0, self, self._furnish_on)
 
     @property
+    def furnishing(self) -> bool:
+        """Whether something is still to come."""
+        return self._rest is not None
+
+    @property
     def menus(self) -> Menus:
         """Menus and tool bar."""
         assert self._menus is not None

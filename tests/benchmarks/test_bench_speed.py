@@ -299,7 +299,11 @@ os._exit(0)  # the start is measured, not the end
 
 _BARE = _FIRST_PAINT.format(
     # Pydantic loads itself when the first model is built; unused, it would not be there at all.
-    imports="import numpy, pydantic\nclass Model(pydantic.BaseModel):\n    value: float\nModel(value=1.0)\nfrom PySide6.QtWidgets import QMainWindow, QLabel",
+    imports="import numpy, pydantic\n"
+    "class Model(pydantic.BaseModel):\n"
+    "    value: float\n"
+    "Model(value=1.0)\n"
+    "from PySide6.QtWidgets import QMainWindow, QLabel",
     window="window = QMainWindow(); window.setCentralWidget(QLabel('bench'))",
 )
 _OURS = _FIRST_PAINT.format(
