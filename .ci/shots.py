@@ -58,6 +58,7 @@ def take(target: Path, installation: str, width: int, height: int, theme: str, s
     window = MainWindow(BenchModel(new_bench(find_installation(installation))), THEMES[theme])
     scale = float(os.environ.get("QT_SCALE_FACTOR", "1"))
     window.resize(round(width / scale), round(height / scale))
+    window.furnish()
     window.show()
     if stage in ("internal", "text", "projector", "zoom"):
         actions = (TurnBackplate(1.5), TurnScrew(-4.0), TurnRotor(24.0))
@@ -75,7 +76,7 @@ def take(target: Path, installation: str, width: int, height: int, theme: str, s
         window.project(True)
         window.breaker.set_exaggeration(5.0)
     elif stage == "text":
-        window.text_actions.actions()[-1].trigger()
+        window.menus.text_actions.actions()[-1].trigger()
     elif stage == "zoom":
         window.breaker.follows_contacts = True
         window.breaker.zoom_by(5.0)
