@@ -29,6 +29,9 @@ ROTOR_LIMIT_DEG = 1e6
 BTDC_LIMIT_DEG = 90.0
 """A lamp reading further from top dead centre belongs to another stroke."""
 
+MOST_WEAR_MM = 2.0
+"""A heel or a contact worn further has long been thrown away."""
+
 _SAME_DEG = 1e-6
 """A move that no hand could make is none: a tight screw does not refuse it."""
 
@@ -187,11 +190,26 @@ class ViewSide:
     side: Side
 
 
+@dataclass(frozen=True)
+class WearHeel:
+    """Say how far the heel of the breaker arm is worn [mm]: what if, or what was measured."""
+
+    to_mm: float
+
+
+@dataclass(frozen=True)
+class GrowPip:
+    """Say how high a pip stands on the contacts [mm]."""
+
+    to_mm: float
+
+
 _EngineAction = TurnCrank | MountMagneto | ReadLamp | WantTiming | MoveTeeth | PaintMarks | ViewSide
 _RotorAction = TurnRotor | HoldRotor | LetGo | Advance | SettleRotor
 _LeadAction = PullPlug | SwitchIgnition | SetLeadFault
 _ScrewAction = TurnBackplate | TurnScrew | SetBoth | TightenLock | TightenClamps
-Action = PlaceMagneto | PlaceInstallation | _RotorAction | _ScrewAction | _LeadAction | _EngineAction
+_WearAction = WearHeel | GrowPip
+Action = PlaceMagneto | PlaceInstallation | _WearAction | _RotorAction | _ScrewAction | _LeadAction | _EngineAction
 
 
 def new_bench(item: Magneto | Installation) -> BenchState:
@@ -233,8 +251,22 @@ def apply(state: BenchState, action: Action) -> BenchState:
             return _apply_to_screws(state, action)
         case PullPlug() | SwitchIgnition() | SetLeadFault():
             return _apply_to_lead(state, action)
+        case WearHeel() | GrowPip():
+            return _apply_wear(state, action)
         case _:
             return _apply_to_engine(state, action)
+
+
+def _apply_wear(state: BenchState, action: _WearAction) -> BenchState:
+    magneto = state.magneto
+    if not math.isfinite(action.to_mm):
+        raise SpecError(f"{action.to_mm} is not a length; wear must be a finite number of millimetres")
+    millimetres = min(max(action.to_mm, 0.0), MOST_WEAR_MM)
+    if isinstance(action, WearHeel) and magneto.breaker.heel_arm_mm is None:
+        raise SpecError("this magneto's file gives no heel arm, so it cannot be said what a worn heel does")
+    field = "heel_wear_mm" if isinstance(action, WearHeel) else "pip_height_mm"
+    worn = magneto.condition.model_copy(update={field: millimetres})
+    return replace(state, magneto=magneto.model_copy(update={"condition": worn}))
 
 
 def _apply_to_rotor(state: BenchState, action: _RotorAction) -> BenchState:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from magview.bench.actions import (
     Action,
     Advance,
+    GrowPip,
     HoldRotor,
     LetGo,
     MountMagneto,
@@ -26,6 +27,7 @@ from magview.bench.actions import (
     TurnScrew,
     ViewSide,
     WantTiming,
+    WearHeel,
 )
 from magview.bench.state import BenchState, crank_deg
 from magview.bench.words import plate_move, screw_move, way_words
@@ -49,10 +51,8 @@ def _text(action: Action, before: BenchState, after: BenchState) -> str:
             return f"place the {after.magneto.name}"
         case TurnRotor():
             return f"turn the rotor {_way(after.rotor_deg - before.rotor_deg)}"
-        case HoldRotor():
-            return "hold the rotor"
-        case LetGo() | SettleRotor():
-            return "let go of the rotor"
+        case HoldRotor() | LetGo() | SettleRotor():
+            return "hold the rotor" if isinstance(action, HoldRotor) else "let go of the rotor"
         case Advance():
             return "wait"
         case TurnBackplate():
@@ -67,8 +67,16 @@ def _text(action: Action, before: BenchState, after: BenchState) -> str:
             return f"{'tighten' if tight else 'slacken'} the clamp screws"
         case PullPlug() | SwitchIgnition() | SetLeadFault():
             return _lead_text(action)
+        case WearHeel() | GrowPip():
+            return _wear_text(action, after)
         case _:
             return _engine_text(action, before, after)
+
+
+def _wear_text(action: WearHeel | GrowPip, after: BenchState) -> str:
+    if isinstance(action, WearHeel):
+        return f"wear the heel to {after.magneto.condition.heel_wear_mm:.3f} mm"
+    return f"grow a pip of {after.magneto.condition.pip_height_mm:.3f} mm"
 
 
 def _lead_text(action: PullPlug | SwitchIgnition | SetLeadFault) -> str:

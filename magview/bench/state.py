@@ -94,6 +94,13 @@ class BenchState:
 # ---------------------------------------------------------------------- what a state says
 
 
+def same_but_worn(one: Magneto, other: Magneto) -> bool:
+    """Whether two magnetos differ in nothing but their condition."""
+    return one is other or all(
+        getattr(one, name) == getattr(other, name) for name in type(one).model_fields if name != "condition"
+    )
+
+
 def readings(state: BenchState) -> Readings:
     """What the present setting gives, lobe by lobe."""
     return internal_timing(state.magneto).readings(state.backplate_deg, state.screw_deg)

@@ -70,6 +70,14 @@ class Store:
         """All that was done since, undoing included, each with its gesture: `replay` repeats it."""
         return tuple(self._journal)
 
+    def before_last(self, key: Callable[[BenchState], object]) -> BenchState | None:
+        """The state before the last step that changed what `key` looks at; None if none did."""
+        now = key(self._state)
+        for step in reversed(self._done):
+            if key(step.before) != now:
+                return step.before
+        return None
+
     @property
     def undo_name(self) -> str | None:
         """What going back would undo; None if nothing."""

@@ -61,6 +61,8 @@ class Menus(QObject):
         self._check(bench, "&Snap to openings, lobes and marks", self._snap, True, None)
         self._check(bench, "&Reduced motion", self._reduce_motion, False, None)
 
+        self.plots_action = self._check(view, "P&lots", window.show_plots, False, QKeySequence("Ctrl+L"))
+        view.addSeparator()
         self._check(view, "&Names of parts", window.breaker.set_names, True, QKeySequence("N"))
         self._check(view, "See the breaker from the &drive end", window.breaker.set_mirrored, False, None)
         self._check(view, "Draw the &gap 5× its size", self._exaggerate, False, None)
@@ -104,6 +106,8 @@ class Menus(QObject):
         bar.addSeparator()
         bar.addAction(self.undo_action)
         bar.addAction(self.redo_action)
+        bar.addSeparator()
+        bar.addAction(self.plots_action)
 
     def _act(
         self,

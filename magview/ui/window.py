@@ -26,6 +26,7 @@ from magview.ui.drive_view import DriveView
 from magview.ui.model import BenchModel
 from magview.ui.panes import Panel, TallPanel, column
 from magview.ui.picture_view import PictureView
+from magview.ui.plot_pane import PlotPane
 from magview.ui.theme import Theme, colours, system_theme
 
 if TYPE_CHECKING:  # what comes after the first picture is imported then
@@ -36,6 +37,9 @@ if TYPE_CHECKING:  # what comes after the first picture is imported then
 
 _FILTER = "Magneto and installation files (*.json);;All files (*)"
 _PICTURES = "SVG (*.svg);;PDF (*.pdf);;PNG (*.png)"
+_ROOMY = 900
+"""From this height on [px] all pictures and the plots have room together."""
+
 _PROJECTED = 1.6
 """Type and lines on a projector, against the desk."""
 
@@ -117,12 +121,23 @@ class MainWindow(QMainWindow):
         self.tabs = QTabWidget()
         self.tabs.setDocumentMode(True)
         self.split = QSplitter(Qt.Orientation.Horizontal)
-        self.split.addWidget(column(self.breaker, self.contact))
-        self.split.addWidget(column(self.drive, self.crank))
+        # The pictures above, the plots below them when they are wanted, the calculators beside both.
+        self.pictures = QSplitter(Qt.Orientation.Horizontal)
+        self.breaker_column, self.drive_column = column(self.breaker, self.contact), column(self.drive, self.crank)
+        self.pictures.addWidget(self.breaker_column)
+        self.pictures.addWidget(self.drive_column)
+        self.plots = PlotPane(self.model, self.theme)
+        self.plots.said.connect(self.say)
+        self.plots.hide()
+        self.bench = QSplitter(Qt.Orientation.Vertical)
+        self.bench.addWidget(self.pictures)
+        self.bench.addWidget(self.plots)
+        self.split.addWidget(self.bench)
         self.split.addWidget(self.tabs)
-        for i, stretch in enumerate((3, 2, 0)):
-            self.split.setStretchFactor(i, stretch)
-            self.split.setCollapsible(i, False)
+        for splitter, stretches in ((self.pictures, (3, 2)), (self.bench, (3, 2)), (self.split, (1, 0))):
+            for i, stretch in enumerate(stretches):
+                splitter.setStretchFactor(i, stretch)
+                splitter.setCollapsible(i, False)
         self.setCentralWidget(self.split)
         # About the room that menus, panel and status bar will need, so that the pictures hardly move when they come.
         metrics = self.fontMetrics()
@@ -155,6 +170,10 @@ class MainWindow(QMainWindow):
         self._panes["setting"].panel()  # its width shares out the window
         self.tabs.currentChanged.connect(self._emphasise)
         self._emphasise(0)
+        yield
+        self.plots.load()
+        if self.height() >= _ROOMY:
+            self.show_plots(True)
         yield
 
     def furnish(self) -> None:
@@ -243,7 +262,8 @@ class MainWindow(QMainWindow):
         panel = 0 if self._projecting else self.tabs.minimumSizeHint().width()
         room = max(0, self.split.width() - panel)
         share = 0.38 if tab == 1 else 0.62
-        self.split.setSizes([round(room * share), round(room * (1 - share)), panel])
+        self.split.setSizes([room, panel])
+        self.pictures.setSizes([round(room * share), round(room * (1 - share))])
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Share the width anew."""
@@ -253,6 +273,7 @@ class MainWindow(QMainWindow):
     def closeEvent(self, event: QCloseEvent) -> None:
         """End as it should: nothing is left to be found again."""
         self.model.halt()
+        self.plots.halt()
         self._keep_soon.stop()
         if self._autosave is not None:
             self._autosave.forget()
@@ -369,9 +390,19 @@ class MainWindow(QMainWindow):
         self.menus.projector_action.setChecked(on)
         self.tabs.setVisible(not on)
         self.breaker.setFocus()  # and not whatever field comes next: a key must not change the bench
-        for view in self._pictures:
+        for view in (*self._pictures, self.plots):
             view.set_line_factor(_PROJECTED if on else 1.0)
         self._apply_text()
+
+    def show_plots(self, on: bool) -> None:
+        """Put the plots under the pictures, or take them away; the small pictures make room for them."""
+        self.menus.plots_action.setChecked(on)
+        self.plots.setVisible(on)
+        self.contact.setVisible(not on or self.height() >= _ROOMY)
+        self.crank.setVisible(not on or self.height() >= _ROOMY)
+        if on:
+            height = self.bench.height()
+            self.bench.setSizes([round(0.55 * height), round(0.45 * height)])
 
     def set_text_size(self, percent: int) -> None:
         """Show all words at a share of the desktop's own size [%]."""
@@ -382,7 +413,7 @@ class MainWindow(QMainWindow):
         """Change colours."""
         self.theme = theme
         colours(theme)
-        for view in (self.breaker, self.contact, self.drive, self.crank):
+        for view in (self.breaker, self.contact, self.drive, self.crank, self.plots):
             view.set_theme(theme)
         for panel in self._panels.values():
             panel.set_theme(theme)
@@ -390,7 +421,7 @@ class MainWindow(QMainWindow):
     def set_inches(self, inches: bool) -> None:
         """Show lengths in inches or in millimetres."""
         self._inches = inches
-        for view in (self.breaker, self.contact, self.crank):
+        for view in (self.breaker, self.contact, self.crank, self.plots):
             view.set_inches(inches)
         for panel in self._panels.values():
             panel.set_inches(inches)

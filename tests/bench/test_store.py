@@ -45,6 +45,8 @@ anything = st.one_of(
     st.builds(do.WantTiming, side, angle),
     st.builds(do.MoveTeeth, st.integers(-25, 25), st.integers(-25, 25)),
     st.builds(do.PaintMarks),
+    st.builds(do.WearHeel, st.floats()),
+    st.builds(do.GrowPip, st.floats(-1.0, 3.0)),
     st.builds(do.ViewSide, side),
 )
 
