@@ -59,6 +59,7 @@ def take(target: Path, installation: str, width: int, height: int, theme: str, s
     scale = float(os.environ.get("QT_SCALE_FACTOR", "1"))
     window.resize(round(width / scale), round(height / scale))
     window.furnish()
+    window.plots.wait()
     window.show()
     if stage in ("internal", "text", "projector", "zoom"):
         actions = (TurnBackplate(1.5), TurnScrew(-4.0), TurnRotor(24.0))

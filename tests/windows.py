@@ -33,6 +33,7 @@ def open_window(qtbot: QtBot) -> Iterator[Callable[..., MainWindow]]:
         window = MainWindow(BenchModel(new_bench(item)), LIGHT)
         window.resize(*size)
         window.furnish()
+        window.plots.wait()
         window.show()
         qtbot.waitUntil(window.isVisible)
         window.activateWindow()

@@ -62,6 +62,16 @@ class PlotPane(QTabWidget):
             self._loading.start()
             self._look.start()
 
+    def wait(self) -> None:
+        """Wait for the library."""
+        self._join()
+        self._loaded()
+
+    def _join(self) -> None:
+        self.load()
+        assert self._loading is not None
+        self._loading.join()
+
     def halt(self) -> None:
         """The window closes."""
         self._look.stop()
@@ -73,9 +83,7 @@ class PlotPane(QTabWidget):
 
     def sheet(self, name: str) -> PlotSheet:
         """A sheet by its name, built now if it has not been seen yet; waits for the library if it must."""
-        self.load()
-        assert self._loading is not None
-        self._loading.join()
+        self._join()
         if name not in self._built:
             _, module, kind = _SHEETS[name]
             made: PlotSheet = getattr(importlib.import_module(f"magview.ui.{module}"), kind)(self._model, self._theme)
