@@ -195,7 +195,7 @@ class BreakerView(PictureView):
         self.setSceneRect(QRectF(-2 * e, -2 * e, 4 * e, 4 * e))
         # A line more at the head: neutral and E-gap are written above the drawing.
         head = self.words_height(self._head()) + 0.7 * QFontMetricsF(self.font()).height()
-        foot = self.words_height(self._foot())
+        foot = self.foot_height(self._foot())
         width, height = self.viewport().width(), self.viewport().height()
         margin = 2 * self._name_width() if self._names_fit() else 0.0
         size = max(40.0, min(width - margin, height - head - foot))

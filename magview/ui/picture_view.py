@@ -263,9 +263,18 @@ class PictureView(QGraphicsView):
         self._paint_block(painter, text, Qt.AlignmentFlag.AlignTop)
 
     def paint_foot(self, painter: QPainter, text: str) -> None:
-        """What must be said about the picture, along its lower edge."""
+        """What must be said about the picture, along its lower edge; on the pointer where there is no room."""
+        if self.viewport().toolTip() != text:
+            self.viewport().setToolTip(text)
+        if self.foot_height(text) == 0.0:
+            return
         painter.setPen(QColor(self._theme.faint))
         self._paint_block(painter, text, Qt.AlignmentFlag.AlignBottom)
+
+    def foot_height(self, text: str) -> float:
+        """Height of the words along the lower edge [px]; 0 where they would crowd the picture out."""
+        height = self.words_height(text)
+        return height if height <= 0.24 * self.viewport().height() else 0.0
 
     def words_height(self, *blocks: str) -> float:
         """Height that blocks of words take at the view's width [px]."""
