@@ -209,7 +209,13 @@ def improve(
     Returns
     -------
     Both judgements; None where no finer instrument would help.
+
+    Raises
+    ------
+    ValueError : nothing was read with an instrument of `instead`'s role.
     """
+    if instead is not None:
+        measurement.using(instead)  # refused before the work, not after half of it
     same = deepcopy(rng)
 
     def run(what: Measurement, source: np.random.Generator, start: float) -> Judgement | Cancelled:
