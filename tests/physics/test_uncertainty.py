@@ -153,11 +153,11 @@ def test_several_quantities_are_those_taken_alone():
 
 
 @settings(max_examples=50)
-@given(st.lists(st.tuples(st.floats(-5, 5), st.floats(0.01, 3), st.integers(1, 60)), min_size=1, max_size=6))
+@given(st.lists(st.tuples(st.floats(0.01, 5), st.floats(0.01, 3), st.integers(1, 60)), min_size=1, max_size=6))
 def test_effective_degrees_of_freedom_lie_between_the_least_and_the_sum(rows):
     """GUM G.4.1, note 1."""
     inputs = [Input(f"x{i}", 0.0, u, dof=dof) for i, (_, u, dof) in enumerate(rows)]
-    slopes = [c or 1.0 for c, _, _ in rows]
+    slopes = [(-1) ** i * c for i, (c, _, _) in enumerate(rows)]
     found = propagate(lambda x: np.array(slopes) @ x, inputs, sensitivities=slopes)
     dofs = [dof for _, _, dof in rows]
     assert min(dofs) * (1 - 1e-9) <= found.dof <= sum(dofs) * (1 + 1e-9)
@@ -311,6 +311,10 @@ def test_few_trials_are_said_to_be_few():
     assert not compare(linear, few).enough_trials
     assert "more trials" in compare(linear, few).statement
     assert compare(linear, many).enough_trials
+    # δ = 0.05; of 20,000 normal trials the ends are known to √(0.025·0.975/20,000)/φ(1.96) = 0.019 > δ/5.
+    some = summarise(sample(lambda v: v[0], inputs, 20_000, np.random.default_rng(2))[0])
+    assert max(some.endpoint_error) == pytest.approx(0.019, abs=0.004)
+    assert not compare(linear, some).enough_trials
 
 
 def test_exact_values_agree_and_other_probabilities_are_refused():

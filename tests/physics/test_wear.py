@@ -168,6 +168,12 @@ def test_without_wear_nothing_leaves():
     assert all(math.isinf(leaving.hours) for leaving in leavings(steady(), 0.0, 0.0, WearRates(0.0)))
 
 
+def test_contacts_that_never_opened_need_no_wear_for_it():
+    found = by_limit(steady(), 0.0, 40.0, WearRates(0.0))
+    assert (found["never opens"].hours, found["gap too small"].hours) == (0.0, 0.0)
+    assert not course(steady(), 0.0, 40.0, WearRates(0.0), 0.0).timing_ok.any()
+
+
 # ---------------------------------------------------------------------- refused
 
 
