@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass, replace
+from typing import TypeVar
 
 from magview.bench.state import (
     BenchState,
@@ -19,15 +20,21 @@ from magview.bench.state import (
 from magview.physics.coupling import rotor_ahead_deg
 from magview.physics.magnet import rest_deg, swing
 from magview.physics.setting import internal_timing
+from magview.physics.wear import Inspection
 from magview.spec.base import SpecError
 from magview.spec.engine import Installation
 from magview.spec.magneto import Magneto
+
+T = TypeVar("T")
 
 ROTOR_LIMIT_DEG = 1e6
 """Some 2,800 turns either way: beyond it a rotor angle is a slip of the keyboard, not a position."""
 
 BTDC_LIMIT_DEG = 90.0
 """A lamp reading further from top dead centre belongs to another stroke."""
+
+MOST_NOTES = 200
+"""Inspections or trials on one bench: more is not noted by anybody."""
 
 MOST_WEAR_MM = 2.0
 """A heel or a contact worn further has long been thrown away."""
@@ -204,11 +211,25 @@ class GrowPip:
     to_mm: float
 
 
+@dataclass(frozen=True)
+class NoteInspection:
+    """Note what was read of this setting at so many hours."""
+
+    inspection: Inspection
+
+
+@dataclass(frozen=True)
+class DropInspection:
+    """Strike an inspection out, by its place in the list from 0."""
+
+    place: int
+
+
 _EngineAction = TurnCrank | MountMagneto | ReadLamp | WantTiming | MoveTeeth | PaintMarks | ViewSide
 _RotorAction = TurnRotor | HoldRotor | LetGo | Advance | SettleRotor
 _LeadAction = PullPlug | SwitchIgnition | SetLeadFault
 _ScrewAction = TurnBackplate | TurnScrew | SetBoth | TightenLock | TightenClamps
-_WearAction = WearHeel | GrowPip
+_WearAction = WearHeel | GrowPip | NoteInspection | DropInspection
 Action = PlaceMagneto | PlaceInstallation | _WearAction | _RotorAction | _ScrewAction | _LeadAction | _EngineAction
 
 
@@ -251,7 +272,7 @@ def apply(state: BenchState, action: Action) -> BenchState:
             return _apply_to_screws(state, action)
         case PullPlug() | SwitchIgnition() | SetLeadFault():
             return _apply_to_lead(state, action)
-        case WearHeel() | GrowPip():
+        case WearHeel() | GrowPip() | NoteInspection() | DropInspection():
             return _apply_wear(state, action)
         case _:
             return _apply_to_engine(state, action)
@@ -259,6 +280,12 @@ def apply(state: BenchState, action: Action) -> BenchState:
 
 def _apply_wear(state: BenchState, action: _WearAction) -> BenchState:
     magneto = state.magneto
+    if isinstance(action, NoteInspection):
+        if len(state.inspections) >= MOST_NOTES:
+            raise SpecError(f"there are {MOST_NOTES} inspections already; strike one out first")
+        return replace(state, inspections=(*state.inspections, action.inspection))
+    if isinstance(action, DropInspection):
+        return replace(state, inspections=_without(state.inspections, action.place, "inspection"))
     if not math.isfinite(action.to_mm):
         raise SpecError(f"{action.to_mm} is not a length; wear must be a finite number of millimetres")
     millimetres = min(max(action.to_mm, 0.0), MOST_WEAR_MM)
@@ -433,6 +460,12 @@ def _with_mounting(state: BenchState, engaged: Engaged, side: Side, mounting: Mo
     """The crank stays where it is; what was done to the coupling moves the rotor."""
     changed = replace(engaged, left=mounting) if side == "left" else replace(engaged, right=mounting)
     return _with_crank(state, changed, crank_deg(state))
+
+
+def _without(notes: tuple[T, ...], place: int, what: str) -> tuple[T, ...]:
+    if not 0 <= place < len(notes):
+        raise SpecError(f"there is no {what} {place + 1}; there are {len(notes)}")
+    return notes[:place] + notes[place + 1 :]
 
 
 def _within(value: float, limits: tuple[float, float], what: str) -> float:

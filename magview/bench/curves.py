@@ -16,11 +16,13 @@ from magview.physics.adjustment_map import AdjustmentMap, adjustment_map
 from magview.physics.coil import ContactCycle, contact_cycle, opening_energy_j
 from magview.physics.coupling import Move, plan
 from magview.physics.magnet import detent_torque_nm, rest_deg
+from magview.physics.measurement import Outcome
 from magview.physics.setting import InternalTiming, internal_timing
+from magview.physics.wear import Course, WearRates, course
 from magview.spec.magneto import Condition, Magneto
 
 Array = NDArray[np.float64]
-Table = Sequence[tuple[str, Array]]
+Table = Sequence[tuple[str, Array | NDArray[np.str_]]]
 """Columns of one length, each with its header: the quantity and, in brackets, its unit."""
 
 _STEP_DEG = 0.25
@@ -297,6 +299,49 @@ def shift_table(moves: Sequence[Move]) -> Table:
     ]
 
 
+# ---------------------------------------------------------------------- uncertainty and wear
+
+
+def density_curve(outcome: Outcome) -> tuple[Array, Array]:
+    """The normal density of the linear result over ±4 standard uncertainties: values (n,) and density (n,)."""
+    u, middle = outcome.linear.standard_uncertainty, outcome.linear.estimate
+    if not u > 0.0:
+        return np.empty(0), np.empty(0)
+    x = np.linspace(-4.0, 4.0, 201)
+    return middle + u * x, np.exp(-(x**2) / 2) / (u * math.sqrt(2 * math.pi))
+
+
+def budget_table(outcome: Outcome) -> Table:
+    """The budget in the order of the inputs."""
+    lines, unit = outcome.linear.budget, outcome.quantity.unit
+    return [
+        ("input", np.array([line.input.name for line in lines])),
+        ("unit of the input", np.array([line.input.unit for line in lines])),
+        ("estimate [its unit]", np.array([line.input.estimate for line in lines])),
+        ("standard uncertainty [its unit]", np.array([line.input.standard_uncertainty for line in lines])),
+        (f"sensitivity [{unit} per unit]", np.array([line.sensitivity for line in lines])),
+        (f"contribution [{unit}]", np.array([line.uncertainty for line in lines])),
+        ("share of the variance [1]", np.array([line.share for line in lines])),
+    ]
+
+
+def wear_course(state: BenchState, rates: WearRates, until_h: float) -> Course:
+    """The present setting over the hours from now on. Raises ValueError as `wear.course` does."""
+    hours = np.linspace(0.0, until_h, 201)
+    return course(state.magneto, state.backplate_deg, state.screw_deg, rates, hours)
+
+
+def wear_table(found: Course) -> Table:
+    """Lobe 1 over the hours."""
+    return [
+        ("running hours [h]", found.hours),
+        ("opening error, positive late [rotor deg]", found.opening_error_deg[:, 0]),
+        ("largest gap [mm]", found.gap_mm[:, 0]),
+        ("thickest blade that passes [mm]", found.blade_gap_mm[:, 0]),
+        ("within limits", found.within_limits.astype(float)),
+    ]
+
+
 # ---------------------------------------------------------------------- tables
 
 
@@ -309,5 +354,5 @@ def csv_text(table: Table) -> str:
     writer = csv.writer(out, lineterminator="\r\n")
     writer.writerow([header for header, _ in table])
     for row in zip(*(values.tolist() for _, values in table), strict=True):
-        writer.writerow(["" if math.isnan(v) else repr(v) for v in row])
+        writer.writerow([v if isinstance(v, str) else "" if math.isnan(v) else repr(v) for v in row])
     return out.getvalue()

@@ -5,11 +5,13 @@ from __future__ import annotations
 from magview.bench.actions import (
     Action,
     Advance,
+    DropInspection,
     GrowPip,
     HoldRotor,
     LetGo,
     MountMagneto,
     MoveTeeth,
+    NoteInspection,
     PaintMarks,
     PlaceInstallation,
     PlaceMagneto,
@@ -67,13 +69,17 @@ def _text(action: Action, before: BenchState, after: BenchState) -> str:
             return f"{'tighten' if tight else 'slacken'} the clamp screws"
         case PullPlug() | SwitchIgnition() | SetLeadFault():
             return _lead_text(action)
-        case WearHeel() | GrowPip():
+        case WearHeel() | GrowPip() | NoteInspection() | DropInspection():
             return _wear_text(action, after)
         case _:
             return _engine_text(action, before, after)
 
 
-def _wear_text(action: WearHeel | GrowPip, after: BenchState) -> str:
+def _wear_text(action: WearHeel | GrowPip | NoteInspection | DropInspection, after: BenchState) -> str:
+    if isinstance(action, NoteInspection):
+        return f"note the inspection at {action.inspection.hours:g} h"
+    if isinstance(action, DropInspection):
+        return f"strike out inspection {action.place + 1}"
     if isinstance(action, WearHeel):
         return f"wear the heel to {after.magneto.condition.heel_wear_mm:.3f} mm"
     return f"grow a pip of {after.magneto.condition.pip_height_mm:.3f} mm"

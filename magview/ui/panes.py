@@ -21,6 +21,9 @@ class Panel(Protocol):
     def set_inches(self, inches: bool) -> None:
         """Show lengths in inches or in millimetres."""
 
+    def halt(self) -> None:
+        """The window closes: end what is running."""
+
 
 class TallPanel(QScrollArea):
     """A panel that scrolls up and down only: it is always as wide as its words need.

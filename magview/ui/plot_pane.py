@@ -19,10 +19,12 @@ if TYPE_CHECKING:
 _SHEETS = {
     "lift": ("Lift and gap", "plot_lift", "LiftSheet"),
     "lobes": ("Lobes", "plot_lift", "LobeSheet"),
-    "window": ("Adjustment window", "plot_window", "WindowSheet"),
+    "window": ("Window", "plot_window", "WindowSheet"),
     "coil": ("Coil", "plot_coil", "CoilSheet"),
-    "pull": ("Pull of the magnet", "plot_coil", "PullSheet"),
+    "pull": ("Magnet", "plot_coil", "PullSheet"),
     "coupling": ("Coupling", "plot_coupling", "CouplingSheet"),
+    "budget": ("Uncertainty", "plot_budget", "BudgetSheet"),
+    "wear": ("Wear", "plot_wear", "WearSheet"),
 }
 """What the tabs say, and where each sheet is found."""
 
@@ -34,6 +36,8 @@ class PlotPane(QTabWidget):
 
     said = Signal(str)
     """One sentence about what was done."""
+    made = Signal(str, object)
+    """A sheet has been built: its name, and itself."""
 
     def __init__(self, model: BenchModel, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -92,6 +96,7 @@ class PlotPane(QTabWidget):
             made.set_line_factor(self._line_factor)
             self._pages[name].setCurrentIndex(self._pages[name].addWidget(made))
             self._built[name] = made
+            self.made.emit(name, made)
         return self._built[name]
 
     def choose(self, name: str) -> PlotSheet:

@@ -233,6 +233,9 @@ class SettingPanel(QWidget):
             self._show_lobes(result)
             self._show_advice(state)
 
+    def halt(self) -> None:
+        """Nothing runs here."""
+
     def set_inches(self, inches: bool) -> None:
         """Write lengths in inches or millimetres."""
         self._inches = inches

@@ -30,10 +30,14 @@ from magview.ui.plot_pane import PlotPane
 from magview.ui.theme import Theme, colours, system_theme
 
 if TYPE_CHECKING:  # what comes after the first picture is imported then
+    from magview.ui.judging import Judging
     from magview.ui.lead_panel import LeadPanel
     from magview.ui.menus import Menus
+    from magview.ui.plot_budget import BudgetSheet
+    from magview.ui.plot_wear import WearSheet
     from magview.ui.setting_panel import SettingPanel
     from magview.ui.timing_panel import TimingPanel
+    from magview.ui.wear_panel import WearPanel
 
 _FILTER = "Magneto and installation files (*.json);;All files (*)"
 _PICTURES = "SVG (*.svg);;PDF (*.pdf);;PNG (*.png)"
@@ -74,12 +78,26 @@ def _lead_panel(window: MainWindow) -> Panel:
     return LeadPanel(window.model, window.theme)
 
 
-_PANELS: dict[str, tuple[str, Callable[[MainWindow], Panel]]] = {
-    "setting": ("&Internal timing", _setting_panel),
-    "timing": ("To the en&gine", _timing_panel),
-    "lead": ("Switch &lead", _lead_panel),
+def _uncertainty_panel(window: MainWindow) -> Panel:
+    from magview.ui.uncertainty_panel import UncertaintyPanel
+
+    return UncertaintyPanel(window.model, window.theme, window.judging)
+
+
+def _wear_panel(window: MainWindow) -> Panel:
+    from magview.ui.wear_panel import WearPanel
+
+    return WearPanel(window.model, window.theme)
+
+
+_PANELS: dict[str, tuple[str, str, Callable[[MainWindow], Panel]]] = {
+    "setting": ("&Internal", "Internal timing", _setting_panel),
+    "timing": ("En&gine", "Timing to the engine", _timing_panel),
+    "lead": ("&Lead", "Switch lead", _lead_panel),
+    "uncertainty": ("Unce&rtainty", "How sure the setting is", _uncertainty_panel),
+    "wear": ("&Wear", "Wear and drift", _wear_panel),
 }
-"""The calculators beside the pictures: what their tabs say, and what builds them when they are first seen."""
+"""The calculators beside the pictures: words of their tabs, and what builds them when first seen."""
 
 
 class MainWindow(QMainWindow):
@@ -102,6 +120,7 @@ class MainWindow(QMainWindow):
         self._panels: dict[str, Panel] = {}
         self._panes: dict[str, TallPanel] = {}
         self._menus: Menus | None = None
+        self._judging: Judging | None = None
         # Kept a second after the last change, and not more often than that while something moves.
         self._keep_soon = QTimer(self)
         self._keep_soon.setSingleShot(True)
@@ -128,6 +147,7 @@ class MainWindow(QMainWindow):
         self.pictures.addWidget(self.drive_column)
         self.plots = PlotPane(self.model, self.theme)
         self.plots.said.connect(self.say)
+        self.plots.made.connect(self._sheet_made)
         self.plots.hide()
         self.bench = QSplitter(Qt.Orientation.Vertical)
         self.bench.addWidget(self.pictures)
@@ -163,9 +183,10 @@ class MainWindow(QMainWindow):
         import magview.ui.setting_panel
 
         yield
-        for name, (title, _) in _PANELS.items():
+        for name, (title, meaning, _) in _PANELS.items():
             self._panes[name] = TallPanel(partial(self._build, name))
             self.tabs.addTab(self._panes[name], title)
+            self.tabs.setTabToolTip(self.tabs.count() - 1, meaning)
         self.tabs.setMinimumWidth(0)
         self._panes["setting"].panel()  # its width shares out the window
         self.tabs.currentChanged.connect(self._emphasise)
@@ -221,8 +242,17 @@ class MainWindow(QMainWindow):
         """The panel of the switch lead."""
         return cast("LeadPanel", self.panel_of("lead"))
 
+    @property
+    def judging(self) -> Judging:
+        """What is known of how sure the setting is; panel and plot share it."""
+        if self._judging is None:
+            from magview.ui.judging import Judging
+
+            self._judging = Judging(self)
+        return self._judging
+
     def _build(self, name: str) -> Panel:
-        panel = _PANELS[name][1](self)
+        panel = _PANELS[name][2](self)
         panel.set_inches(self._inches)
         self._panels[name] = panel
         return panel
@@ -274,6 +304,8 @@ class MainWindow(QMainWindow):
         """End as it should: nothing is left to be found again."""
         self.model.halt()
         self.plots.halt()
+        for panel in self._panels.values():
+            panel.halt()
         self._keep_soon.stop()
         if self._autosave is not None:
             self._autosave.forget()
@@ -393,6 +425,14 @@ class MainWindow(QMainWindow):
         for view in (*self._pictures, self.plots):
             view.set_line_factor(_PROJECTED if on else 1.0)
         self._apply_text()
+
+    def _sheet_made(self, name: str, sheet: object) -> None:
+        """A sheet that shows what a panel knows follows that panel."""
+        if name == "budget":
+            self.panel_of("uncertainty")
+            cast("BudgetSheet", sheet).follow(self.judging)
+        elif name == "wear":
+            cast("WearSheet", sheet).follow(cast("WearPanel", self.panel_of("wear")))
 
     def show_plots(self, on: bool) -> None:
         """Put the plots under the pictures, or take them away; the small pictures make room for them."""

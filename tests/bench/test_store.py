@@ -15,6 +15,7 @@ from magview.bench import actions as do
 from magview.bench import store as store_module
 from magview.bench.autosave import Autosave, dump_state, load_state
 from magview.bench.store import Redo, Store, Undo, replay
+from magview.physics.wear import Inspection
 from magview.spec.base import SpecError
 from magview.spec.library import find_installation, find_magneto, shipped_names
 
@@ -46,6 +47,8 @@ anything = st.one_of(
     st.builds(do.MoveTeeth, st.integers(-25, 25), st.integers(-25, 25)),
     st.builds(do.PaintMarks),
     st.builds(do.WearHeel, st.floats()),
+    st.builds(do.NoteInspection, st.builds(Inspection, st.floats(0, 1000), st.floats(0, 1), st.just(0.01))),
+    st.builds(do.DropInspection, st.integers(-1, 3)),
     st.builds(do.GrowPip, st.floats(-1.0, 3.0)),
     st.builds(do.ViewSide, side),
 )
