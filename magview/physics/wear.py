@@ -89,11 +89,11 @@ def course(magneto: Magneto, backplate_deg: float, screw_deg: float, rates: Wear
 
     Raises
     ------
-    ValueError : hours below 0, or heel wear of a magneto whose file does not say where the heel sits.
+    ValueError : hours below 0 or not finite, or heel wear of a magneto whose file does not say where the heel sits.
     """
     at = np.asarray(hours, dtype=float)
-    if not np.all(at >= 0.0):
-        raise ValueError("hours since the setting must be 0 or more")
+    if not np.all((at >= 0.0) & np.isfinite(at)):
+        raise ValueError("hours since the setting must be 0 or more, and finite")
     timing, condition = internal_timing(magneto), magneto.condition
     lost = (timing.wear_lift_mm + _lift_rate(magneto, rates) * at)[..., None]
     stop = timing.stop_mm(screw_deg)
@@ -105,7 +105,7 @@ def course(magneto: Magneto, backplate_deg: float, screw_deg: float, rates: Wear
     pip = condition.pip_height_mm + rates.pip_mm_per_100h / 100.0 * at
     blade = np.maximum(gap - pip[..., None], 0.0)
     low, high = magneto.gap_limits_mm
-    timing_ok = np.abs(timing.mark_offset_mm(error)) <= magneto.marks.tolerance_mm + _HAIR_MM
+    timing_ok = np.abs(timing.mark_offset_mm(error)) <= magneto.marks.tolerance_mm
     gap_ok = (gap >= low - _HAIR_MM) & (gap <= high + _HAIR_MM)
     return Course(
         hours=at,

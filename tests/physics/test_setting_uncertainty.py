@@ -440,10 +440,15 @@ def test_engine_readings_that_cannot_be_are_refused(installation, readings, word
 @pytest.mark.parametrize("name", shipped_names("magnetos"))
 @pytest.mark.parametrize("side", [-1, 1])
 def test_a_reading_at_the_very_limit_passes(name, side):
-    """Whatever the arc tangent's last bit does."""
+    """Whatever the last bit of a sum or an arc tangent does."""
     magneto = find_magneto(name)
     offset, gap = side * magneto.marks.tolerance_mm, magneto.gap_limits_mm[(side + 1) // 2]
     exactly = InternalReadings(offset, gap, instruments=perfect(INTERNAL_ROLES))
     assert judged(internal_measurement(magneto, exactly)).probability_in_limits == 1.0
+    for step in np.arange(0.001, 0.04, 0.001):  # the limit as a sum that may be a bit beyond it
+        summed = replace(exactly, blade_mm=gap - step, instruments=perfect(INTERNAL_ROLES, tool("blade", step)))
+        found = judge(internal_measurement(magneto, summed), rng(), 100)
+        assert isinstance(found, Judgement)
+        assert found.probability_in_limits == 1.0
     for beyond in (replace(exactly, mark_offset_mm=offset * 1.0001), replace(exactly, blade_mm=gap + side * 1e-5)):
         assert judged(internal_measurement(magneto, beyond)).probability_in_limits == 0.0

@@ -195,7 +195,7 @@ def test_rates_hours_and_wear_out_of_bounds():
     for rates in ((-0.1, 0.0), (0.0, -0.1), (math.nan, 0.0), (0.0, math.inf)):
         with pytest.raises(ValueError, match="0 or more"):
             WearRates(*rates)
-    for hours in (-1.0, [0.0, math.nan]):
+    for hours in (-1.0, [0.0, math.nan], math.inf):
         with pytest.raises(ValueError, match="0 or more"):
             course(steady(), 0.0, 0.0, RATES, hours)
     for hours in (-1.0, 1e9):
