@@ -1,295 +1,294 @@
-LeadWork|"LeadWork|"LeadWork|"LeadWork|TLeadWork|hLeadWork|eLeadWork| LeadWork|cLeadWork|lLeadWork|oLeadWork|sLeadWork|eLeadWork|dLeadWork| LeadWork|lLeadWork|iLeadWork|sLeadWork|tLeadWork| LeadWork|oLeadWork|fLeadWork| LeadWork|wLeadWork|hLeadWork|aLeadWork|tLeadWork| LeadWork|aLeadWork| LeadWork|tLeadWork|rLeadWork|aLeadWork|iLeadWork|nLeadWork|eLeadWork|eLeadWork| LeadWork|cLeadWork|aLeadWork|nLeadWork| LeadWork|dLeadWork|oLeadWork|:LeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|bLeadWork|eLeadWork|nLeadWork|cLeadWork|hLeadWork|'LeadWork|sLeadWork| LeadWork|oLeadWork|wLeadWork|nLeadWork| LeadWork|aLeadWork|cLeadWork|tLeadWork|sLeadWork| LeadWork|bLeadWork|yLeadWork| LeadWork|hLeadWork|aLeadWork|nLeadWork|dLeadWork|,LeadWork| LeadWork|aLeadWork|nLeadWork|dLeadWork| LeadWork|tLeadWork|hLeadWork|oLeadWork|sLeadWork|eLeadWork| LeadWork|oLeadWork|fLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|pLeadWork|rLeadWork|aLeadWork|cLeadWork|tLeadWork|iLeadWork|cLeadWork|eLeadWork| LeadWork|rLeadWork|oLeadWork|oLeadWork|mLeadWork|.LeadWork|
-LeadWork|
-LeadWork|ELeadWork|vLeadWork|eLeadWork|rLeadWork|yLeadWork| LeadWork|mLeadWork|oLeadWork|vLeadWork|eLeadWork| LeadWork|iLeadWork|sLeadWork| LeadWork|bLeadWork|yLeadWork| LeadWork|sLeadWork|oLeadWork| LeadWork|mLeadWork|uLeadWork|cLeadWork|hLeadWork| LeadWork|fLeadWork|rLeadWork|oLeadWork|mLeadWork| LeadWork|wLeadWork|hLeadWork|eLeadWork|rLeadWork|eLeadWork| LeadWork|tLeadWork|hLeadWork|iLeadWork|nLeadWork|gLeadWork|sLeadWork| LeadWork|sLeadWork|tLeadWork|aLeadWork|nLeadWork|dLeadWork|,LeadWork| LeadWork|aLeadWork|sLeadWork| LeadWork|aLeadWork| LeadWork|hLeadWork|aLeadWork|nLeadWork|dLeadWork| LeadWork|mLeadWork|aLeadWork|kLeadWork|eLeadWork|sLeadWork| LeadWork|iLeadWork|tLeadWork|:LeadWork| LeadWork|nLeadWork|oLeadWork|bLeadWork|oLeadWork|dLeadWork|yLeadWork| LeadWork|cLeadWork|aLeadWork|nLeadWork| LeadWork|aLeadWork|sLeadWork|kLeadWork| LeadWork|fLeadWork|oLeadWork|rLeadWork| LeadWork|aLeadWork|nLeadWork| LeadWork|aLeadWork|nLeadWork|gLeadWork|lLeadWork|eLeadWork| LeadWork|tLeadWork|hLeadWork|aLeadWork|tLeadWork| LeadWork|oLeadWork|nLeadWork|lLeadWork|yLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork|
-LeadWork|tLeadWork|rLeadWork|uLeadWork|tLeadWork|hLeadWork| LeadWork|kLeadWork|nLeadWork|oLeadWork|wLeadWork|sLeadWork|.LeadWork|
-LeadWork|"LeadWork|"LeadWork|"LeadWork|
-LeadWork|
-LeadWork|fLeadWork|rLeadWork|oLeadWork|mLeadWork| LeadWork|LeadWorkWork|LeadWorkWork|fLeadWork|uLeadWork|tLeadWork|uLeadWork|rLeadWork|eLeadWork|LeadWorkWork|LeadWorkWork| LeadWork|iLeadWork|mLeadWork|pLeadWork|oLeadWork|rLeadWork|tLeadWork| LeadWork|aLeadWork|nLeadWork|nLeadWork|oLeadWork|tLeadWork|aLeadWork|tLeadWork|iLeadWork|oLeadWork|nLeadWork|sLeadWork|
-LeadWork|
-LeadWork|fLeadWork|rLeadWork|oLeadWork|mLeadWork| LeadWork|dLeadWork|aLeadWork|tLeadWork|aLeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork|eLeadWork|sLeadWork| LeadWork|iLeadWork|mLeadWork|pLeadWork|oLeadWork|rLeadWork|tLeadWork| LeadWork|dLeadWork|aLeadWork|tLeadWork|aLeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork|
-LeadWork|fLeadWork|rLeadWork|oLeadWork|mLeadWork| LeadWork|tLeadWork|yLeadWork|pLeadWork|iLeadWork|nLeadWork|gLeadWork| LeadWork|iLeadWork|mLeadWork|pLeadWork|oLeadWork|rLeadWork|tLeadWork| LeadWork|LLeadWork|iLeadWork|tLeadWork|eLeadWork|rLeadWork|aLeadWork|lLeadWork|
-LeadWork|
-LeadWork|fLeadWork|rLeadWork|oLeadWork|mLeadWork| LeadWork|mLeadWork|aLeadWork|gLeadWork|vLeadWork|iLeadWork|eLeadWork|wLeadWork|.LeadWork|bLeadWork|eLeadWork|nLeadWork|cLeadWork|hLeadWork| LeadWork|iLeadWork|mLeadWork|pLeadWork|oLeadWork|rLeadWork|tLeadWork| LeadWork|aLeadWork|cLeadWork|tLeadWork|iLeadWork|oLeadWork|nLeadWork|sLeadWork| LeadWork|aLeadWork|sLeadWork| LeadWork|bLeadWork|eLeadWork|nLeadWork|cLeadWork|hLeadWork|
-LeadWork|fLeadWork|rLeadWork|oLeadWork|mLeadWork| LeadWork|mLeadWork|aLeadWork|gLeadWork|vLeadWork|iLeadWork|eLeadWork|wLeadWork|.LeadWork|bLeadWork|eLeadWork|nLeadWork|cLeadWork|hLeadWork|.LeadWork|sLeadWork|tLeadWork|aLeadWork|tLeadWork|eLeadWork| LeadWork|iLeadWork|mLeadWork|pLeadWork|oLeadWork|rLeadWork|tLeadWork| LeadWork|BLeadWork|eLeadWork|nLeadWork|cLeadWork|hLeadWork|SLeadWork|tLeadWork|aLeadWork|tLeadWork|eLeadWork|,LeadWork| LeadWork|SLeadWork|iLeadWork|dLeadWork|eLeadWork|,LeadWork| LeadWork|cLeadWork|rLeadWork|aLeadWork|nLeadWork|kLeadWork|LeadWorkWork|dLeadWork|eLeadWork|gLeadWork|
-LeadWork|fLeadWork|rLeadWork|oLeadWork|mLeadWork| LeadWork|mLeadWork|aLeadWork|gLeadWork|vLeadWork|iLeadWork|eLeadWork|wLeadWork|.LeadWork|pLeadWork|rLeadWork|aLeadWork|cLeadWork|tLeadWork|iLeadWork|cLeadWork|eLeadWork|.LeadWork|sLeadWork|tLeadWork|aLeadWork|tLeadWork|eLeadWork| LeadWork|iLeadWork|mLeadWork|pLeadWork|oLeadWork|rLeadWork|tLeadWork| LeadWork|PLeadWork|rLeadWork|aLeadWork|cLeadWork|tLeadWork|iLeadWork|cLeadWork|eLeadWork|,LeadWork| LeadWork|RLeadWork|eLeadWork|aLeadWork|dLeadWork|iLeadWork|nLeadWork|gLeadWork|KLeadWork|iLeadWork|nLeadWork|dLeadWork|
-LeadWork|fLeadWork|rLeadWork|oLeadWork|mLeadWork| LeadWork|mLeadWork|aLeadWork|gLeadWork|vLeadWork|iLeadWork|eLeadWork|wLeadWork|.LeadWork|sLeadWork|pLeadWork|eLeadWork|cLeadWork|.LeadWork|bLeadWork|aLeadWork|sLeadWork|eLeadWork| LeadWork|iLeadWork|mLeadWork|pLeadWork|oLeadWork|rLeadWork|tLeadWork| LeadWork|SLeadWork|pLeadWork|eLeadWork|cLeadWork|ELeadWork|rLeadWork|rLeadWork|oLeadWork|rLeadWork|
-LeadWork|
-LeadWork|
-LeadWork|@LeadWork|dLeadWork|aLeadWork|tLeadWork|aLeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork|(LeadWork|fLeadWork|rLeadWork|oLeadWork|zLeadWork|eLeadWork|nLeadWork|=LeadWork|TLeadWork|rLeadWork|uLeadWork|eLeadWork|)LeadWork|
-LeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork| LeadWork|TLeadWork|uLeadWork|rLeadWork|nLeadWork|RLeadWork|oLeadWork|tLeadWork|oLeadWork|rLeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|"LeadWork|"LeadWork|"LeadWork|TLeadWork|uLeadWork|rLeadWork|nLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|rLeadWork|oLeadWork|tLeadWork|oLeadWork|rLeadWork| LeadWork|bLeadWork|yLeadWork| LeadWork|hLeadWork|aLeadWork|nLeadWork|dLeadWork|,LeadWork| LeadWork|oLeadWork|fLeadWork|fLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|eLeadWork|nLeadWork|gLeadWork|iLeadWork|nLeadWork|eLeadWork| LeadWork|[LeadWork|rLeadWork|oLeadWork|tLeadWork|oLeadWork|rLeadWork| LeadWork|dLeadWork|eLeadWork|gLeadWork|]LeadWork|,LeadWork| LeadWork|pLeadWork|oLeadWork|sLeadWork|iLeadWork|tLeadWork|iLeadWork|vLeadWork|eLeadWork| LeadWork|wLeadWork|iLeadWork|tLeadWork|hLeadWork| LeadWork|rLeadWork|oLeadWork|tLeadWork|aLeadWork|tLeadWork|iLeadWork|oLeadWork|nLeadWork|.LeadWork|"LeadWork|"LeadWork|"LeadWork|
-LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|bLeadWork|yLeadWork|LeadWorkWork|dLeadWork|eLeadWork|gLeadWork|:LeadWork| LeadWork|fLeadWork|lLeadWork|oLeadWork|aLeadWork|tLeadWork|
-LeadWork|
-LeadWork|
-LeadWork|@LeadWork|dLeadWork|aLeadWork|tLeadWork|aLeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork|(LeadWork|fLeadWork|rLeadWork|oLeadWork|zLeadWork|eLeadWork|nLeadWork|=LeadWork|TLeadWork|rLeadWork|uLeadWork|eLeadWork|)LeadWork|
-LeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork| LeadWork|TLeadWork|uLeadWork|rLeadWork|nLeadWork|PLeadWork|rLeadWork|oLeadWork|pLeadWork|eLeadWork|lLeadWork|lLeadWork|eLeadWork|rLeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|"LeadWork|"LeadWork|"LeadWork|TLeadWork|uLeadWork|rLeadWork|nLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|cLeadWork|rLeadWork|aLeadWork|nLeadWork|kLeadWork| LeadWork|bLeadWork|yLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|pLeadWork|rLeadWork|oLeadWork|pLeadWork|eLeadWork|lLeadWork|lLeadWork|eLeadWork|rLeadWork| LeadWork|[LeadWork|cLeadWork|rLeadWork|aLeadWork|nLeadWork|kLeadWork| LeadWork|dLeadWork|eLeadWork|gLeadWork|]LeadWork|,LeadWork| LeadWork|pLeadWork|oLeadWork|sLeadWork|iLeadWork|tLeadWork|iLeadWork|vLeadWork|eLeadWork| LeadWork|wLeadWork|iLeadWork|tLeadWork|hLeadWork| LeadWork|rLeadWork|oLeadWork|tLeadWork|aLeadWork|tLeadWork|iLeadWork|oLeadWork|nLeadWork|;LeadWork| LeadWork|aLeadWork| LeadWork|pLeadWork|iLeadWork|sLeadWork|tLeadWork|oLeadWork|nLeadWork| LeadWork|sLeadWork|tLeadWork|oLeadWork|pLeadWork| LeadWork|eLeadWork|nLeadWork|dLeadWork|sLeadWork| LeadWork|iLeadWork|tLeadWork|.LeadWork|"LeadWork|"LeadWork|"LeadWork|
-LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|bLeadWork|yLeadWork|LeadWorkWork|dLeadWork|eLeadWork|gLeadWork|:LeadWork| LeadWork|fLeadWork|lLeadWork|oLeadWork|aLeadWork|tLeadWork|
-LeadWork|
-LeadWork|
-LeadWork|@LeadWork|dLeadWork|aLeadWork|tLeadWork|aLeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork|(LeadWork|fLeadWork|rLeadWork|oLeadWork|zLeadWork|eLeadWork|nLeadWork|=LeadWork|TLeadWork|rLeadWork|uLeadWork|eLeadWork|)LeadWork|
-LeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork| LeadWork|TLeadWork|uLeadWork|rLeadWork|nLeadWork|ULeadWork|nLeadWork|tLeadWork|iLeadWork|lLeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|"LeadWork|"LeadWork|"LeadWork|TLeadWork|uLeadWork|rLeadWork|nLeadWork| LeadWork|sLeadWork|lLeadWork|oLeadWork|wLeadWork|lLeadWork|yLeadWork|,LeadWork| LeadWork|bLeadWork|yLeadWork| LeadWork|rLeadWork|oLeadWork|tLeadWork|oLeadWork|rLeadWork| LeadWork|oLeadWork|rLeadWork| LeadWork|pLeadWork|rLeadWork|oLeadWork|pLeadWork|eLeadWork|lLeadWork|lLeadWork|eLeadWork|rLeadWork| LeadWork|aLeadWork|sLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|mLeadWork|aLeadWork|gLeadWork|nLeadWork|eLeadWork|tLeadWork|oLeadWork| LeadWork|iLeadWork|sLeadWork| LeadWork|oLeadWork|fLeadWork|fLeadWork| LeadWork|oLeadWork|rLeadWork| LeadWork|oLeadWork|nLeadWork|,LeadWork| LeadWork|uLeadWork|nLeadWork|tLeadWork|iLeadWork|lLeadWork| LeadWork|sLeadWork|oLeadWork|mLeadWork|eLeadWork|tLeadWork|hLeadWork|iLeadWork|nLeadWork|gLeadWork| LeadWork|hLeadWork|aLeadWork|pLeadWork|pLeadWork|eLeadWork|nLeadWork|sLeadWork|.LeadWork|
-LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|"LeadWork|lLeadWork|aLeadWork|mLeadWork|pLeadWork|"LeadWork|:LeadWork| LeadWork|iLeadWork|tLeadWork| LeadWork|lLeadWork|iLeadWork|gLeadWork|hLeadWork|tLeadWork|sLeadWork| LeadWork|oLeadWork|rLeadWork| LeadWork|gLeadWork|oLeadWork|eLeadWork|sLeadWork| LeadWork|oLeadWork|uLeadWork|tLeadWork|;LeadWork| LeadWork|"LeadWork|mLeadWork|aLeadWork|rLeadWork|kLeadWork|"LeadWork|:LeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|sLeadWork|tLeadWork|rLeadWork|aLeadWork|iLeadWork|gLeadWork|hLeadWork|tLeadWork|eLeadWork|dLeadWork|gLeadWork|eLeadWork| LeadWork|cLeadWork|oLeadWork|mLeadWork|eLeadWork|sLeadWork| LeadWork|iLeadWork|nLeadWork| LeadWork|lLeadWork|iLeadWork|nLeadWork|eLeadWork|;LeadWork| LeadWork|"LeadWork|wLeadWork|iLeadWork|dLeadWork|eLeadWork|sLeadWork|tLeadWork|"LeadWork|:LeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|cLeadWork|oLeadWork|nLeadWork|tLeadWork|aLeadWork|cLeadWork|tLeadWork|sLeadWork| LeadWork|sLeadWork|tLeadWork|aLeadWork|nLeadWork|dLeadWork| LeadWork|wLeadWork|iLeadWork|dLeadWork|eLeadWork|sLeadWork|tLeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|oLeadWork|pLeadWork|eLeadWork|nLeadWork|,LeadWork| LeadWork|bLeadWork|yLeadWork| LeadWork|eLeadWork|yLeadWork|eLeadWork|;LeadWork| LeadWork|"LeadWork|sLeadWork|tLeadWork|oLeadWork|pLeadWork|"LeadWork|:LeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|pLeadWork|iLeadWork|sLeadWork|tLeadWork|oLeadWork|nLeadWork| LeadWork|mLeadWork|eLeadWork|eLeadWork|tLeadWork|sLeadWork| LeadWork|iLeadWork|tLeadWork|sLeadWork| LeadWork|sLeadWork|tLeadWork|oLeadWork|pLeadWork|.LeadWork| LeadWork|ALeadWork| LeadWork|hLeadWork|aLeadWork|nLeadWork|dLeadWork| LeadWork|oLeadWork|vLeadWork|eLeadWork|rLeadWork|sLeadWork|hLeadWork|oLeadWork|oLeadWork|tLeadWork|sLeadWork| LeadWork|aLeadWork| LeadWork|lLeadWork|iLeadWork|tLeadWork|tLeadWork|lLeadWork|eLeadWork|.LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|"LeadWork|"LeadWork|"LeadWork|
-LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|wLeadWork|hLeadWork|aLeadWork|tLeadWork|:LeadWork| LeadWork|LLeadWork|iLeadWork|tLeadWork|eLeadWork|rLeadWork|aLeadWork|lLeadWork|[LeadWork|"LeadWork|lLeadWork|aLeadWork|mLeadWork|pLeadWork|"LeadWork|,LeadWork| LeadWork|"LeadWork|mLeadWork|aLeadWork|rLeadWork|kLeadWork|"LeadWork|,LeadWork| LeadWork|"LeadWork|wLeadWork|iLeadWork|dLeadWork|eLeadWork|sLeadWork|tLeadWork|"LeadWork|,LeadWork| LeadWork|"LeadWork|sLeadWork|tLeadWork|oLeadWork|pLeadWork|"LeadWork|]LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|fLeadWork|oLeadWork|rLeadWork|wLeadWork|aLeadWork|rLeadWork|dLeadWork|:LeadWork| LeadWork|bLeadWork|oLeadWork|oLeadWork|lLeadWork| LeadWork|=LeadWork| LeadWork|TLeadWork|rLeadWork|uLeadWork|eLeadWork|
-LeadWork|
-LeadWork|
-LeadWork|@LeadWork|dLeadWork|aLeadWork|tLeadWork|aLeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork|(LeadWork|fLeadWork|rLeadWork|oLeadWork|zLeadWork|eLeadWork|nLeadWork|=LeadWork|TLeadWork|rLeadWork|uLeadWork|eLeadWork|)LeadWork|
-LeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork| LeadWork|TLeadWork|uLeadWork|rLeadWork|nLeadWork|TLeadWork|oLeadWork|RLeadWork|eLeadWork|aLeadWork|dLeadWork|iLeadWork|nLeadWork|gLeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|"LeadWork|"LeadWork|"LeadWork|TLeadWork|uLeadWork|rLeadWork|nLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|pLeadWork|rLeadWork|oLeadWork|pLeadWork|eLeadWork|lLeadWork|lLeadWork|eLeadWork|rLeadWork| LeadWork|uLeadWork|nLeadWork|tLeadWork|iLeadWork|lLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|dLeadWork|iLeadWork|sLeadWork|cLeadWork| LeadWork|sLeadWork|tLeadWork|aLeadWork|nLeadWork|dLeadWork|sLeadWork| LeadWork|aLeadWork|tLeadWork| LeadWork|aLeadWork| LeadWork|rLeadWork|eLeadWork|aLeadWork|dLeadWork|iLeadWork|nLeadWork|gLeadWork| LeadWork|[LeadWork|cLeadWork|rLeadWork|aLeadWork|nLeadWork|kLeadWork| LeadWork|dLeadWork|eLeadWork|gLeadWork| LeadWork|bLeadWork|eLeadWork|fLeadWork|oLeadWork|rLeadWork|eLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|dLeadWork|iLeadWork|sLeadWork|cLeadWork|'LeadWork|sLeadWork| LeadWork|zLeadWork|eLeadWork|rLeadWork|oLeadWork|]LeadWork|.LeadWork|"LeadWork|"LeadWork|"LeadWork|
-LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|rLeadWork|eLeadWork|aLeadWork|dLeadWork|iLeadWork|nLeadWork|gLeadWork|LeadWorkWork|dLeadWork|eLeadWork|gLeadWork|:LeadWork| LeadWork|fLeadWork|lLeadWork|oLeadWork|aLeadWork|tLeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|fLeadWork|oLeadWork|rLeadWork|wLeadWork|aLeadWork|rLeadWork|dLeadWork|:LeadWork| LeadWork|bLeadWork|oLeadWork|oLeadWork|lLeadWork| LeadWork|=LeadWork| LeadWork|TLeadWork|rLeadWork|uLeadWork|eLeadWork|
-LeadWork|
-LeadWork|
-LeadWork|@LeadWork|dLeadWork|aLeadWork|tLeadWork|aLeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork|(LeadWork|fLeadWork|rLeadWork|oLeadWork|zLeadWork|eLeadWork|nLeadWork|=LeadWork|TLeadWork|rLeadWork|uLeadWork|eLeadWork|)LeadWork|
-LeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork| LeadWork|LLeadWork|eLeadWork|tLeadWork|GLeadWork|oLeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|"LeadWork|"LeadWork|"LeadWork|LLeadWork|eLeadWork|tLeadWork| LeadWork|gLeadWork|oLeadWork| LeadWork|oLeadWork|fLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|rLeadWork|oLeadWork|tLeadWork|oLeadWork|rLeadWork|;LeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|mLeadWork|aLeadWork|gLeadWork|nLeadWork|eLeadWork|tLeadWork| LeadWork|tLeadWork|aLeadWork|kLeadWork|eLeadWork|sLeadWork| LeadWork|iLeadWork|tLeadWork| LeadWork|tLeadWork|oLeadWork| LeadWork|rLeadWork|eLeadWork|sLeadWork|tLeadWork|.LeadWork|"LeadWork|"LeadWork|"LeadWork|
-LeadWork|
-LeadWork|
-LeadWork|@LeadWork|dLeadWork|aLeadWork|tLeadWork|aLeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork|(LeadWork|fLeadWork|rLeadWork|oLeadWork|zLeadWork|eLeadWork|nLeadWork|=LeadWork|TLeadWork|rLeadWork|uLeadWork|eLeadWork|)LeadWork|
-LeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork| LeadWork|TLeadWork|uLeadWork|rLeadWork|nLeadWork|PLeadWork|lLeadWork|aLeadWork|tLeadWork|eLeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|"LeadWork|"LeadWork|"LeadWork|TLeadWork|uLeadWork|rLeadWork|nLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|bLeadWork|aLeadWork|cLeadWork|kLeadWork|pLeadWork|lLeadWork|aLeadWork|tLeadWork|eLeadWork| LeadWork|[LeadWork|dLeadWork|eLeadWork|gLeadWork|]LeadWork|,LeadWork| LeadWork|pLeadWork|oLeadWork|sLeadWork|iLeadWork|tLeadWork|iLeadWork|vLeadWork|eLeadWork| LeadWork|wLeadWork|iLeadWork|tLeadWork|hLeadWork| LeadWork|rLeadWork|oLeadWork|tLeadWork|aLeadWork|tLeadWork|iLeadWork|oLeadWork|nLeadWork|.LeadWork|"LeadWork|"LeadWork|"LeadWork|
-LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|bLeadWork|yLeadWork|LeadWorkWork|dLeadWork|eLeadWork|gLeadWork|:LeadWork| LeadWork|fLeadWork|lLeadWork|oLeadWork|aLeadWork|tLeadWork|
-LeadWork|
-LeadWork|
-LeadWork|@LeadWork|dLeadWork|aLeadWork|tLeadWork|aLeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork|(LeadWork|fLeadWork|rLeadWork|oLeadWork|zLeadWork|eLeadWork|nLeadWork|=LeadWork|TLeadWork|rLeadWork|uLeadWork|eLeadWork|)LeadWork|
-LeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork| LeadWork|TLeadWork|uLeadWork|rLeadWork|nLeadWork|SLeadWork|cLeadWork|rLeadWork|eLeadWork|wLeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|"LeadWork|"LeadWork|"LeadWork|TLeadWork|uLeadWork|rLeadWork|nLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|cLeadWork|oLeadWork|nLeadWork|tLeadWork|aLeadWork|cLeadWork|tLeadWork| LeadWork|sLeadWork|cLeadWork|rLeadWork|eLeadWork|wLeadWork| LeadWork|[LeadWork|dLeadWork|eLeadWork|gLeadWork|]LeadWork|,LeadWork| LeadWork|pLeadWork|oLeadWork|sLeadWork|iLeadWork|tLeadWork|iLeadWork|vLeadWork|eLeadWork| LeadWork|=LeadWork| LeadWork|cLeadWork|oLeadWork|nLeadWork|tLeadWork|aLeadWork|cLeadWork|tLeadWork|sLeadWork| LeadWork|cLeadWork|lLeadWork|oLeadWork|sLeadWork|eLeadWork|rLeadWork|.LeadWork|"LeadWork|"LeadWork|"LeadWork|
-LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|bLeadWork|yLeadWork|LeadWorkWork|dLeadWork|eLeadWork|gLeadWork|:LeadWork| LeadWork|fLeadWork|lLeadWork|oLeadWork|aLeadWork|tLeadWork|
-LeadWork|
-LeadWork|
-LeadWork|@LeadWork|dLeadWork|aLeadWork|tLeadWork|aLeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork|(LeadWork|fLeadWork|rLeadWork|oLeadWork|zLeadWork|eLeadWork|nLeadWork|=LeadWork|TLeadWork|rLeadWork|uLeadWork|eLeadWork|)LeadWork|
-LeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork| LeadWork|LLeadWork|aLeadWork|yLeadWork|SLeadWork|tLeadWork|rLeadWork|aLeadWork|iLeadWork|gLeadWork|hLeadWork|tLeadWork|eLeadWork|dLeadWork|gLeadWork|eLeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|"LeadWork|"LeadWork|"LeadWork|LLeadWork|aLeadWork|yLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|sLeadWork|tLeadWork|rLeadWork|aLeadWork|iLeadWork|gLeadWork|hLeadWork|tLeadWork|eLeadWork|dLeadWork|gLeadWork|eLeadWork| LeadWork|aLeadWork|lLeadWork|oLeadWork|nLeadWork|gLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|cLeadWork|aLeadWork|mLeadWork|'LeadWork|sLeadWork| LeadWork|sLeadWork|tLeadWork|eLeadWork|pLeadWork|,LeadWork| LeadWork|oLeadWork|rLeadWork| LeadWork|tLeadWork|aLeadWork|kLeadWork|eLeadWork| LeadWork|iLeadWork|tLeadWork| LeadWork|aLeadWork|wLeadWork|aLeadWork|yLeadWork|.LeadWork|"LeadWork|"LeadWork|"LeadWork|
-LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|oLeadWork|nLeadWork|:LeadWork| LeadWork|bLeadWork|oLeadWork|oLeadWork|lLeadWork|
-LeadWork|
-LeadWork|
-LeadWork|@LeadWork|dLeadWork|aLeadWork|tLeadWork|aLeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork|(LeadWork|fLeadWork|rLeadWork|oLeadWork|zLeadWork|eLeadWork|nLeadWork|=LeadWork|TLeadWork|rLeadWork|uLeadWork|eLeadWork|)LeadWork|
-LeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork| LeadWork|SLeadWork|iLeadWork|gLeadWork|hLeadWork|tLeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|"LeadWork|"LeadWork|"LeadWork|LLeadWork|oLeadWork|oLeadWork|kLeadWork| LeadWork|oLeadWork|vLeadWork|eLeadWork|rLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|sLeadWork|tLeadWork|rLeadWork|aLeadWork|iLeadWork|gLeadWork|hLeadWork|tLeadWork|eLeadWork|dLeadWork|gLeadWork|eLeadWork| LeadWork|fLeadWork|rLeadWork|oLeadWork|mLeadWork| LeadWork|aLeadWork|nLeadWork| LeadWork|aLeadWork|nLeadWork|gLeadWork|lLeadWork|eLeadWork| LeadWork|[LeadWork|dLeadWork|eLeadWork|gLeadWork|]LeadWork|;LeadWork| LeadWork|0LeadWork| LeadWork|iLeadWork|sLeadWork| LeadWork|sLeadWork|qLeadWork|uLeadWork|aLeadWork|rLeadWork|eLeadWork| LeadWork|oLeadWork|nLeadWork|.LeadWork|"LeadWork|"LeadWork|"LeadWork|
-LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|eLeadWork|yLeadWork|eLeadWork|LeadWorkWork|dLeadWork|eLeadWork|gLeadWork|:LeadWork| LeadWork|fLeadWork|lLeadWork|oLeadWork|aLeadWork|tLeadWork|
-LeadWork|
-LeadWork|
-LeadWork|@LeadWork|dLeadWork|aLeadWork|tLeadWork|aLeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork|(LeadWork|fLeadWork|rLeadWork|oLeadWork|zLeadWork|eLeadWork|nLeadWork|=LeadWork|TLeadWork|rLeadWork|uLeadWork|eLeadWork|)LeadWork|
-LeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork| LeadWork|CLeadWork|oLeadWork|nLeadWork|nLeadWork|eLeadWork|cLeadWork|tLeadWork|LLeadWork|aLeadWork|mLeadWork|pLeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|"LeadWork|"LeadWork|"LeadWork|CLeadWork|lLeadWork|iLeadWork|pLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|tLeadWork|iLeadWork|mLeadWork|iLeadWork|nLeadWork|gLeadWork| LeadWork|lLeadWork|aLeadWork|mLeadWork|pLeadWork| LeadWork|aLeadWork|cLeadWork|rLeadWork|oLeadWork|sLeadWork|sLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|cLeadWork|oLeadWork|nLeadWork|tLeadWork|aLeadWork|cLeadWork|tLeadWork|sLeadWork|,LeadWork| LeadWork|oLeadWork|rLeadWork| LeadWork|tLeadWork|aLeadWork|kLeadWork|eLeadWork| LeadWork|iLeadWork|tLeadWork| LeadWork|oLeadWork|fLeadWork|fLeadWork|.LeadWork|"LeadWork|"LeadWork|"LeadWork|
-LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|oLeadWork|nLeadWork|:LeadWork| LeadWork|bLeadWork|oLeadWork|oLeadWork|lLeadWork|
-LeadWork|
-LeadWork|
-LeadWork|@LeadWork|dLeadWork|aLeadWork|tLeadWork|aLeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork|(LeadWork|fLeadWork|rLeadWork|oLeadWork|zLeadWork|eLeadWork|nLeadWork|=LeadWork|TLeadWork|rLeadWork|uLeadWork|eLeadWork|)LeadWork|
-LeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork| LeadWork|TLeadWork|rLeadWork|yLeadWork|BLeadWork|lLeadWork|aLeadWork|dLeadWork|eLeadWork|sLeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|"LeadWork|"LeadWork|"LeadWork|TLeadWork|rLeadWork|yLeadWork| LeadWork|oLeadWork|nLeadWork|eLeadWork| LeadWork|bLeadWork|lLeadWork|aLeadWork|dLeadWork|eLeadWork| LeadWork|oLeadWork|rLeadWork| LeadWork|aLeadWork| LeadWork|sLeadWork|tLeadWork|aLeadWork|cLeadWork|kLeadWork| LeadWork|oLeadWork|fLeadWork| LeadWork|aLeadWork| LeadWork|sLeadWork|eLeadWork|tLeadWork|:LeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|nLeadWork|uLeadWork|mLeadWork|bLeadWork|eLeadWork|rLeadWork|sLeadWork| LeadWork|mLeadWork|aLeadWork|rLeadWork|kLeadWork|eLeadWork|dLeadWork| LeadWork|oLeadWork|nLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork|mLeadWork|,LeadWork| LeadWork|tLeadWork|hLeadWork|oLeadWork|uLeadWork|sLeadWork|aLeadWork|nLeadWork|dLeadWork|tLeadWork|hLeadWork|sLeadWork| LeadWork|oLeadWork|fLeadWork| LeadWork|aLeadWork|nLeadWork| LeadWork|iLeadWork|nLeadWork|cLeadWork|hLeadWork| LeadWork|oLeadWork|rLeadWork| LeadWork|mLeadWork|iLeadWork|lLeadWork|lLeadWork|iLeadWork|mLeadWork|eLeadWork|tLeadWork|rLeadWork|eLeadWork|sLeadWork|.LeadWork|"LeadWork|"LeadWork|"LeadWork|
-LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|bLeadWork|lLeadWork|aLeadWork|dLeadWork|eLeadWork|sLeadWork|:LeadWork| LeadWork|tLeadWork|uLeadWork|pLeadWork|lLeadWork|eLeadWork|[LeadWork|fLeadWork|lLeadWork|oLeadWork|aLeadWork|tLeadWork|,LeadWork| LeadWork|.LeadWork|.LeadWork|.LeadWork|]LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|sLeadWork|eLeadWork|tLeadWork|:LeadWork| LeadWork|LLeadWork|iLeadWork|tLeadWork|eLeadWork|rLeadWork|aLeadWork|lLeadWork|[LeadWork|"LeadWork|iLeadWork|nLeadWork|cLeadWork|hLeadWork|"LeadWork|,LeadWork| LeadWork|"LeadWork|mLeadWork|eLeadWork|tLeadWork|rLeadWork|iLeadWork|cLeadWork|"LeadWork|]LeadWork| LeadWork|=LeadWork| LeadWork|"LeadWork|iLeadWork|nLeadWork|cLeadWork|hLeadWork|"LeadWork|
-LeadWork|
-LeadWork|
-LeadWork|@LeadWork|dLeadWork|aLeadWork|tLeadWork|aLeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork|(LeadWork|fLeadWork|rLeadWork|oLeadWork|zLeadWork|eLeadWork|nLeadWork|=LeadWork|TLeadWork|rLeadWork|uLeadWork|eLeadWork|)LeadWork|
-LeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork| LeadWork|ILeadWork|nLeadWork|sLeadWork|pLeadWork|eLeadWork|cLeadWork|tLeadWork|CLeadWork|oLeadWork|nLeadWork|tLeadWork|aLeadWork|cLeadWork|tLeadWork|sLeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|"LeadWork|"LeadWork|"LeadWork|LLeadWork|oLeadWork|oLeadWork|kLeadWork| LeadWork|aLeadWork|tLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|fLeadWork|aLeadWork|cLeadWork|eLeadWork|sLeadWork| LeadWork|oLeadWork|fLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|cLeadWork|oLeadWork|nLeadWork|tLeadWork|aLeadWork|cLeadWork|tLeadWork|sLeadWork|.LeadWork|"LeadWork|"LeadWork|"LeadWork|
-LeadWork|
-LeadWork|
-LeadWork|@LeadWork|dLeadWork|aLeadWork|tLeadWork|aLeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork|(LeadWork|fLeadWork|rLeadWork|oLeadWork|zLeadWork|eLeadWork|nLeadWork|=LeadWork|TLeadWork|rLeadWork|uLeadWork|eLeadWork|)LeadWork|
-LeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork| LeadWork|DLeadWork|rLeadWork|eLeadWork|sLeadWork|sLeadWork|CLeadWork|oLeadWork|nLeadWork|tLeadWork|aLeadWork|cLeadWork|tLeadWork|sLeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|"LeadWork|"LeadWork|"LeadWork|SLeadWork|tLeadWork|oLeadWork|nLeadWork|eLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|cLeadWork|oLeadWork|nLeadWork|tLeadWork|aLeadWork|cLeadWork|tLeadWork|sLeadWork| LeadWork|cLeadWork|lLeadWork|eLeadWork|aLeadWork|nLeadWork| LeadWork|aLeadWork|nLeadWork|dLeadWork| LeadWork|fLeadWork|lLeadWork|aLeadWork|tLeadWork|.LeadWork|"LeadWork|"LeadWork|"LeadWork|
-LeadWork|
-LeadWork|
-LeadWork|@LeadWork|dLeadWork|aLeadWork|tLeadWork|aLeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork|(LeadWork|fLeadWork|rLeadWork|oLeadWork|zLeadWork|eLeadWork|nLeadWork|=LeadWork|TLeadWork|rLeadWork|uLeadWork|eLeadWork|)LeadWork|
-LeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork| LeadWork|SLeadWork|lLeadWork|iLeadWork|pLeadWork|PLeadWork|aLeadWork|pLeadWork|eLeadWork|rLeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|"LeadWork|"LeadWork|"LeadWork|SLeadWork|lLeadWork|iLeadWork|pLeadWork| LeadWork|aLeadWork| LeadWork|pLeadWork|iLeadWork|eLeadWork|cLeadWork|eLeadWork| LeadWork|oLeadWork|fLeadWork| LeadWork|pLeadWork|aLeadWork|pLeadWork|eLeadWork|rLeadWork| LeadWork|uLeadWork|nLeadWork|dLeadWork|eLeadWork|rLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|sLeadWork|pLeadWork|rLeadWork|iLeadWork|nLeadWork|gLeadWork| LeadWork|tLeadWork|aLeadWork|bLeadWork|,LeadWork| LeadWork|sLeadWork|oLeadWork| LeadWork|tLeadWork|hLeadWork|aLeadWork|tLeadWork| LeadWork|iLeadWork|tLeadWork| LeadWork|dLeadWork|oLeadWork|eLeadWork|sLeadWork| LeadWork|nLeadWork|oLeadWork|tLeadWork| LeadWork|gLeadWork|rLeadWork|oLeadWork|uLeadWork|nLeadWork|dLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|pLeadWork|rLeadWork|iLeadWork|mLeadWork|aLeadWork|rLeadWork|yLeadWork|;LeadWork| LeadWork|oLeadWork|rLeadWork| LeadWork|tLeadWork|aLeadWork|kLeadWork|eLeadWork| LeadWork|iLeadWork|tLeadWork| LeadWork|oLeadWork|uLeadWork|tLeadWork|.LeadWork|"LeadWork|"LeadWork|"LeadWork|
-LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|uLeadWork|nLeadWork|dLeadWork|eLeadWork|rLeadWork|:LeadWork| LeadWork|bLeadWork|oLeadWork|oLeadWork|lLeadWork|
-LeadWork|
-LeadWork|
-LeadWork|@LeadWork|dLeadWork|aLeadWork|tLeadWork|aLeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork|(LeadWork|fLeadWork|rLeadWork|oLeadWork|zLeadWork|eLeadWork|nLeadWork|=LeadWork|TLeadWork|rLeadWork|uLeadWork|eLeadWork|)LeadWork|
-LeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork| LeadWork|MLeadWork|eLeadWork|tLeadWork|eLeadWork|rLeadWork|LLeadWork|eLeadWork|aLeadWork|dLeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|"LeadWork|"LeadWork|"LeadWork|HLeadWork|oLeadWork|lLeadWork|dLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|mLeadWork|eLeadWork|tLeadWork|eLeadWork|rLeadWork| LeadWork|fLeadWork|rLeadWork|oLeadWork|mLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|lLeadWork|eLeadWork|aLeadWork|dLeadWork|'LeadWork|sLeadWork| LeadWork|pLeadWork|lLeadWork|uLeadWork|gLeadWork| LeadWork|tLeadWork|oLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|cLeadWork|aLeadWork|sLeadWork|eLeadWork|.LeadWork|"LeadWork|"LeadWork|"LeadWork|
-LeadWork|
-LeadWork|
-LeadWork|@LeadWork|dLeadWork|aLeadWork|tLeadWork|aLeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork|(LeadWork|fLeadWork|rLeadWork|oLeadWork|zLeadWork|eLeadWork|nLeadWork|=LeadWork|TLeadWork|rLeadWork|uLeadWork|eLeadWork|)LeadWork|
-LeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork| LeadWork|RLeadWork|eLeadWork|nLeadWork|eLeadWork|wLeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|"LeadWork|"LeadWork|"LeadWork|PLeadWork|uLeadWork|tLeadWork| LeadWork|aLeadWork| LeadWork|nLeadWork|eLeadWork|wLeadWork| LeadWork|pLeadWork|aLeadWork|rLeadWork|tLeadWork| LeadWork|iLeadWork|nLeadWork|:LeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|sLeadWork|wLeadWork|iLeadWork|tLeadWork|cLeadWork|hLeadWork| LeadWork|lLeadWork|eLeadWork|aLeadWork|dLeadWork|,LeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|sLeadWork|pLeadWork|rLeadWork|iLeadWork|nLeadWork|gLeadWork| LeadWork|tLeadWork|aLeadWork|bLeadWork|,LeadWork| LeadWork|oLeadWork|rLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|iLeadWork|nLeadWork|sLeadWork|uLeadWork|lLeadWork|aLeadWork|tLeadWork|iLeadWork|oLeadWork|nLeadWork| LeadWork|iLeadWork|nLeadWork|sLeadWork|iLeadWork|dLeadWork|eLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|mLeadWork|aLeadWork|gLeadWork|nLeadWork|eLeadWork|tLeadWork|oLeadWork|.LeadWork|"LeadWork|"LeadWork|"LeadWork|
-LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|pLeadWork|aLeadWork|rLeadWork|tLeadWork|:LeadWork| LeadWork|LLeadWork|iLeadWork|tLeadWork|eLeadWork|rLeadWork|aLeadWork|lLeadWork|[LeadWork|"LeadWork|lLeadWork|eLeadWork|aLeadWork|dLeadWork|"LeadWork|,LeadWork| LeadWork|"LeadWork|tLeadWork|aLeadWork|bLeadWork|"LeadWork|,LeadWork| LeadWork|"LeadWork|iLeadWork|nLeadWork|sLeadWork|uLeadWork|lLeadWork|aLeadWork|tLeadWork|iLeadWork|oLeadWork|nLeadWork|"LeadWork|]LeadWork|
-LeadWork|
-LeadWork|
-LeadWork|@LeadWork|dLeadWork|aLeadWork|tLeadWork|aLeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork|(LeadWork|fLeadWork|rLeadWork|oLeadWork|zLeadWork|eLeadWork|nLeadWork|=LeadWork|TLeadWork|rLeadWork|uLeadWork|eLeadWork|)LeadWork|
-LeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork| LeadWork|CLeadWork|hLeadWork|oLeadWork|cLeadWork|kLeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|"LeadWork|"LeadWork|"LeadWork|PLeadWork|uLeadWork|tLeadWork| LeadWork|cLeadWork|hLeadWork|oLeadWork|cLeadWork|kLeadWork|sLeadWork| LeadWork|aLeadWork|tLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|wLeadWork|hLeadWork|eLeadWork|eLeadWork|lLeadWork|sLeadWork|,LeadWork| LeadWork|oLeadWork|rLeadWork| LeadWork|tLeadWork|aLeadWork|kLeadWork|eLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork|mLeadWork| LeadWork|aLeadWork|wLeadWork|aLeadWork|yLeadWork|.LeadWork|"LeadWork|"LeadWork|"LeadWork|
-LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|oLeadWork|nLeadWork|:LeadWork| LeadWork|bLeadWork|oLeadWork|oLeadWork|lLeadWork|
-LeadWork|
-LeadWork|
-LeadWork|@LeadWork|dLeadWork|aLeadWork|tLeadWork|aLeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork|(LeadWork|fLeadWork|rLeadWork|oLeadWork|zLeadWork|eLeadWork|nLeadWork|=LeadWork|TLeadWork|rLeadWork|uLeadWork|eLeadWork|)LeadWork|
-LeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork| LeadWork|SLeadWork|pLeadWork|aLeadWork|rLeadWork|kLeadWork|PLeadWork|lLeadWork|uLeadWork|gLeadWork|sLeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|"LeadWork|"LeadWork|"LeadWork|TLeadWork|aLeadWork|kLeadWork|eLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|sLeadWork|pLeadWork|aLeadWork|rLeadWork|kLeadWork| LeadWork|pLeadWork|lLeadWork|uLeadWork|gLeadWork|sLeadWork| LeadWork|oLeadWork|uLeadWork|tLeadWork|,LeadWork| LeadWork|oLeadWork|nLeadWork|eLeadWork| LeadWork|aLeadWork|tLeadWork| LeadWork|lLeadWork|eLeadWork|aLeadWork|sLeadWork|tLeadWork| LeadWork|oLeadWork|fLeadWork| LeadWork|eLeadWork|aLeadWork|cLeadWork|hLeadWork| LeadWork|cLeadWork|yLeadWork|lLeadWork|iLeadWork|nLeadWork|dLeadWork|eLeadWork|rLeadWork|,LeadWork| LeadWork|oLeadWork|rLeadWork| LeadWork|pLeadWork|uLeadWork|tLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork|mLeadWork| LeadWork|iLeadWork|nLeadWork|.LeadWork|"LeadWork|"LeadWork|"LeadWork|
-LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|oLeadWork|uLeadWork|tLeadWork|:LeadWork| LeadWork|bLeadWork|oLeadWork|oLeadWork|lLeadWork|
-LeadWork|
-LeadWork|
-LeadWork|@LeadWork|dLeadWork|aLeadWork|tLeadWork|aLeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork|(LeadWork|fLeadWork|rLeadWork|oLeadWork|zLeadWork|eLeadWork|nLeadWork|=LeadWork|TLeadWork|rLeadWork|uLeadWork|eLeadWork|)LeadWork|
-LeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork| LeadWork|FLeadWork|iLeadWork|tLeadWork|SLeadWork|tLeadWork|oLeadWork|pLeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|"LeadWork|"LeadWork|"LeadWork|SLeadWork|cLeadWork|rLeadWork|eLeadWork|wLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|pLeadWork|iLeadWork|sLeadWork|tLeadWork|oLeadWork|nLeadWork| LeadWork|sLeadWork|tLeadWork|oLeadWork|pLeadWork| LeadWork|iLeadWork|nLeadWork|tLeadWork|oLeadWork| LeadWork|NLeadWork|oLeadWork|.LeadWork| LeadWork|1LeadWork|,LeadWork| LeadWork|oLeadWork|rLeadWork| LeadWork|tLeadWork|aLeadWork|kLeadWork|eLeadWork| LeadWork|iLeadWork|tLeadWork| LeadWork|oLeadWork|uLeadWork|tLeadWork|.LeadWork|"LeadWork|"LeadWork|"LeadWork|
-LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|oLeadWork|nLeadWork|:LeadWork| LeadWork|bLeadWork|oLeadWork|oLeadWork|lLeadWork|
-LeadWork|
-LeadWork|
-LeadWork|@LeadWork|dLeadWork|aLeadWork|tLeadWork|aLeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork|(LeadWork|fLeadWork|rLeadWork|oLeadWork|zLeadWork|eLeadWork|nLeadWork|=LeadWork|TLeadWork|rLeadWork|uLeadWork|eLeadWork|)LeadWork|
-LeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork| LeadWork|TLeadWork|uLeadWork|rLeadWork|nLeadWork|DLeadWork|iLeadWork|sLeadWork|cLeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|"LeadWork|"LeadWork|"LeadWork|TLeadWork|uLeadWork|rLeadWork|nLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|dLeadWork|iLeadWork|sLeadWork|cLeadWork| LeadWork|oLeadWork|nLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|cLeadWork|rLeadWork|aLeadWork|nLeadWork|kLeadWork| LeadWork|[LeadWork|cLeadWork|rLeadWork|aLeadWork|nLeadWork|kLeadWork| LeadWork|dLeadWork|eLeadWork|gLeadWork|]LeadWork|;LeadWork| LeadWork|pLeadWork|oLeadWork|sLeadWork|iLeadWork|tLeadWork|iLeadWork|vLeadWork|eLeadWork| LeadWork|mLeadWork|aLeadWork|kLeadWork|eLeadWork|sLeadWork| LeadWork|iLeadWork|tLeadWork| LeadWork|rLeadWork|eLeadWork|aLeadWork|dLeadWork| LeadWork|eLeadWork|aLeadWork|rLeadWork|lLeadWork|iLeadWork|eLeadWork|rLeadWork| LeadWork|(LeadWork|mLeadWork|oLeadWork|rLeadWork|eLeadWork| LeadWork|bLeadWork|eLeadWork|fLeadWork|oLeadWork|rLeadWork|eLeadWork| LeadWork|tLeadWork|oLeadWork|pLeadWork| LeadWork|dLeadWork|eLeadWork|aLeadWork|dLeadWork| LeadWork|cLeadWork|eLeadWork|nLeadWork|tLeadWork|rLeadWork|eLeadWork|)LeadWork|.LeadWork|"LeadWork|"LeadWork|"LeadWork|
-LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|bLeadWork|yLeadWork|LeadWorkWork|dLeadWork|eLeadWork|gLeadWork|:LeadWork| LeadWork|fLeadWork|lLeadWork|oLeadWork|aLeadWork|tLeadWork|
-LeadWork|
-LeadWork|
-LeadWork|@LeadWork|dLeadWork|aLeadWork|tLeadWork|aLeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork|(LeadWork|fLeadWork|rLeadWork|oLeadWork|zLeadWork|eLeadWork|nLeadWork|=LeadWork|TLeadWork|rLeadWork|uLeadWork|eLeadWork|)LeadWork|
-LeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork| LeadWork|FLeadWork|eLeadWork|eLeadWork|lLeadWork|CLeadWork|oLeadWork|mLeadWork|pLeadWork|rLeadWork|eLeadWork|sLeadWork|sLeadWork|iLeadWork|oLeadWork|nLeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|"LeadWork|"LeadWork|"LeadWork|HLeadWork|oLeadWork|lLeadWork|dLeadWork| LeadWork|aLeadWork| LeadWork|tLeadWork|hLeadWork|uLeadWork|mLeadWork|bLeadWork| LeadWork|oLeadWork|vLeadWork|eLeadWork|rLeadWork| LeadWork|NLeadWork|oLeadWork|.LeadWork| LeadWork|1LeadWork|'LeadWork|sLeadWork| LeadWork|pLeadWork|lLeadWork|uLeadWork|gLeadWork| LeadWork|hLeadWork|oLeadWork|lLeadWork|eLeadWork| LeadWork|wLeadWork|hLeadWork|iLeadWork|lLeadWork|eLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|cLeadWork|rLeadWork|aLeadWork|nLeadWork|kLeadWork| LeadWork|iLeadWork|sLeadWork| LeadWork|rLeadWork|oLeadWork|cLeadWork|kLeadWork|eLeadWork|dLeadWork|.LeadWork|"LeadWork|"LeadWork|"LeadWork|
-LeadWork|
-LeadWork|
-LeadWork|@LeadWork|dLeadWork|aLeadWork|tLeadWork|aLeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork|(LeadWork|fLeadWork|rLeadWork|oLeadWork|zLeadWork|eLeadWork|nLeadWork|=LeadWork|TLeadWork|rLeadWork|uLeadWork|eLeadWork|)LeadWork|
-LeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork| LeadWork|NLeadWork|uLeadWork|tLeadWork|sLeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|"LeadWork|"LeadWork|"LeadWork|TLeadWork|iLeadWork|gLeadWork|hLeadWork|tLeadWork|eLeadWork|nLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|mLeadWork|aLeadWork|gLeadWork|nLeadWork|eLeadWork|tLeadWork|oLeadWork|'LeadWork|sLeadWork| LeadWork|nLeadWork|uLeadWork|tLeadWork|sLeadWork|,LeadWork| LeadWork|oLeadWork|rLeadWork| LeadWork|tLeadWork|aLeadWork|kLeadWork|eLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork|mLeadWork| LeadWork|oLeadWork|fLeadWork|fLeadWork| LeadWork|aLeadWork|nLeadWork|dLeadWork| LeadWork|dLeadWork|rLeadWork|aLeadWork|wLeadWork| LeadWork|iLeadWork|tLeadWork| LeadWork|bLeadWork|aLeadWork|cLeadWork|kLeadWork| LeadWork|fLeadWork|rLeadWork|oLeadWork|mLeadWork| LeadWork|iLeadWork|tLeadWork|sLeadWork| LeadWork|dLeadWork|rLeadWork|iLeadWork|vLeadWork|eLeadWork|.LeadWork|"LeadWork|"LeadWork|"LeadWork|
-LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|tLeadWork|iLeadWork|gLeadWork|hLeadWork|tLeadWork|:LeadWork| LeadWork|bLeadWork|oLeadWork|oLeadWork|lLeadWork|
-LeadWork|
-LeadWork|
-LeadWork|@LeadWork|dLeadWork|aLeadWork|tLeadWork|aLeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork|(LeadWork|fLeadWork|rLeadWork|oLeadWork|zLeadWork|eLeadWork|nLeadWork|=LeadWork|TLeadWork|rLeadWork|uLeadWork|eLeadWork|)LeadWork|
-LeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork| LeadWork|PLeadWork|iLeadWork|nLeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|"LeadWork|"LeadWork|"LeadWork|PLeadWork|uLeadWork|tLeadWork| LeadWork|aLeadWork| LeadWork|pLeadWork|iLeadWork|nLeadWork| LeadWork|tLeadWork|hLeadWork|rLeadWork|oLeadWork|uLeadWork|gLeadWork|hLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|fLeadWork|lLeadWork|aLeadWork|nLeadWork|gLeadWork|eLeadWork| LeadWork|tLeadWork|hLeadWork|aLeadWork|tLeadWork| LeadWork|hLeadWork|oLeadWork|lLeadWork|dLeadWork|sLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|rLeadWork|oLeadWork|tLeadWork|oLeadWork|rLeadWork|,LeadWork| LeadWork|oLeadWork|rLeadWork| LeadWork|tLeadWork|aLeadWork|kLeadWork|eLeadWork| LeadWork|iLeadWork|tLeadWork| LeadWork|oLeadWork|uLeadWork|tLeadWork|.LeadWork|"LeadWork|"LeadWork|"LeadWork|
-LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|oLeadWork|nLeadWork|:LeadWork| LeadWork|bLeadWork|oLeadWork|oLeadWork|lLeadWork|
-LeadWork|
-LeadWork|
-LeadWork|@LeadWork|dLeadWork|aLeadWork|tLeadWork|aLeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork|(LeadWork|fLeadWork|rLeadWork|oLeadWork|zLeadWork|eLeadWork|nLeadWork|=LeadWork|TLeadWork|rLeadWork|uLeadWork|eLeadWork|)LeadWork|
-LeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork| LeadWork|RLeadWork|eLeadWork|mLeadWork|oLeadWork|vLeadWork|eLeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|"LeadWork|"LeadWork|"LeadWork|LLeadWork|iLeadWork|fLeadWork|tLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|mLeadWork|aLeadWork|gLeadWork|nLeadWork|eLeadWork|tLeadWork|oLeadWork| LeadWork|oLeadWork|fLeadWork|fLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|eLeadWork|nLeadWork|gLeadWork|iLeadWork|nLeadWork|eLeadWork|.LeadWork|"LeadWork|"LeadWork|"LeadWork|
-LeadWork|
-LeadWork|
-LeadWork|@LeadWork|dLeadWork|aLeadWork|tLeadWork|aLeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork|(LeadWork|fLeadWork|rLeadWork|oLeadWork|zLeadWork|eLeadWork|nLeadWork|=LeadWork|TLeadWork|rLeadWork|uLeadWork|eLeadWork|)LeadWork|
-LeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork| LeadWork|RLeadWork|eLeadWork|fLeadWork|iLeadWork|tLeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|"LeadWork|"LeadWork|"LeadWork|PLeadWork|uLeadWork|tLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|mLeadWork|aLeadWork|gLeadWork|nLeadWork|eLeadWork|tLeadWork|oLeadWork| LeadWork|bLeadWork|aLeadWork|cLeadWork|kLeadWork|:LeadWork| LeadWork|bLeadWork|yLeadWork| LeadWork|iLeadWork|tLeadWork|sLeadWork| LeadWork|pLeadWork|aLeadWork|iLeadWork|nLeadWork|tLeadWork|eLeadWork|dLeadWork| LeadWork|mLeadWork|aLeadWork|rLeadWork|kLeadWork|sLeadWork|,LeadWork| LeadWork|oLeadWork|rLeadWork| LeadWork|mLeadWork|eLeadWork|sLeadWork|hLeadWork|eLeadWork|dLeadWork| LeadWork|aLeadWork|sLeadWork| LeadWork|iLeadWork|tLeadWork|sLeadWork| LeadWork|rLeadWork|oLeadWork|tLeadWork|oLeadWork|rLeadWork| LeadWork|sLeadWork|tLeadWork|aLeadWork|nLeadWork|dLeadWork|sLeadWork|,LeadWork| LeadWork|tLeadWork|oLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|nLeadWork|eLeadWork|aLeadWork|rLeadWork|eLeadWork|sLeadWork|tLeadWork| LeadWork|tLeadWork|oLeadWork|oLeadWork|tLeadWork|hLeadWork|.LeadWork|"LeadWork|"LeadWork|"LeadWork|
-LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|bLeadWork|yLeadWork|LeadWorkWork|mLeadWork|aLeadWork|rLeadWork|kLeadWork|sLeadWork|:LeadWork| LeadWork|bLeadWork|oLeadWork|oLeadWork|lLeadWork|
-LeadWork|
-LeadWork|
-LeadWork|@LeadWork|dLeadWork|aLeadWork|tLeadWork|aLeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork|(LeadWork|fLeadWork|rLeadWork|oLeadWork|zLeadWork|eLeadWork|nLeadWork|=LeadWork|TLeadWork|rLeadWork|uLeadWork|eLeadWork|)LeadWork|
-LeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork| LeadWork|MLeadWork|oLeadWork|vLeadWork|eLeadWork|TLeadWork|oLeadWork|oLeadWork|tLeadWork|hLeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|"LeadWork|"LeadWork|"LeadWork|MLeadWork|oLeadWork|vLeadWork|eLeadWork| LeadWork|oLeadWork|nLeadWork|eLeadWork| LeadWork|tLeadWork|oLeadWork|oLeadWork|tLeadWork|hLeadWork|:LeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|mLeadWork|aLeadWork|gLeadWork|nLeadWork|eLeadWork|tLeadWork|oLeadWork| LeadWork|fLeadWork|lLeadWork|aLeadWork|nLeadWork|gLeadWork|eLeadWork| LeadWork|oLeadWork|nLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|dLeadWork|iLeadWork|sLeadWork|cLeadWork|,LeadWork| LeadWork|oLeadWork|rLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|dLeadWork|iLeadWork|sLeadWork|cLeadWork| LeadWork|oLeadWork|nLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|dLeadWork|rLeadWork|iLeadWork|vLeadWork|eLeadWork| LeadWork|fLeadWork|lLeadWork|aLeadWork|nLeadWork|gLeadWork|eLeadWork|.LeadWork| LeadWork|+LeadWork|1LeadWork| LeadWork|wLeadWork|iLeadWork|tLeadWork|hLeadWork| LeadWork|rLeadWork|oLeadWork|tLeadWork|aLeadWork|tLeadWork|iLeadWork|oLeadWork|nLeadWork|.LeadWork|"LeadWork|"LeadWork|"LeadWork|
-LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|fLeadWork|aLeadWork|cLeadWork|eLeadWork|:LeadWork| LeadWork|LLeadWork|iLeadWork|tLeadWork|eLeadWork|rLeadWork|aLeadWork|lLeadWork|[LeadWork|"LeadWork|mLeadWork|aLeadWork|gLeadWork|nLeadWork|eLeadWork|tLeadWork|oLeadWork|"LeadWork|,LeadWork| LeadWork|"LeadWork|dLeadWork|iLeadWork|sLeadWork|cLeadWork|"LeadWork|]LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|wLeadWork|aLeadWork|yLeadWork|:LeadWork| LeadWork|LLeadWork|iLeadWork|tLeadWork|eLeadWork|rLeadWork|aLeadWork|lLeadWork|[LeadWork|1LeadWork|,LeadWork| LeadWork|-LeadWork|1LeadWork|]LeadWork|
-LeadWork|
-LeadWork|
-LeadWork|@LeadWork|dLeadWork|aLeadWork|tLeadWork|aLeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork|(LeadWork|fLeadWork|rLeadWork|oLeadWork|zLeadWork|eLeadWork|nLeadWork|=LeadWork|TLeadWork|rLeadWork|uLeadWork|eLeadWork|)LeadWork|
-LeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork| LeadWork|PLeadWork|oLeadWork|iLeadWork|nLeadWork|tLeadWork|ALeadWork|tLeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|"LeadWork|"LeadWork|"LeadWork|PLeadWork|oLeadWork|iLeadWork|nLeadWork|tLeadWork| LeadWork|aLeadWork|tLeadWork| LeadWork|aLeadWork| LeadWork|pLeadWork|aLeadWork|rLeadWork|tLeadWork| LeadWork|oLeadWork|fLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|pLeadWork|iLeadWork|cLeadWork|tLeadWork|uLeadWork|rLeadWork|eLeadWork| LeadWork|bLeadWork|yLeadWork| LeadWork|iLeadWork|tLeadWork|sLeadWork| LeadWork|nLeadWork|aLeadWork|mLeadWork|eLeadWork|.LeadWork|"LeadWork|"LeadWork|"LeadWork|
-LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|pLeadWork|aLeadWork|rLeadWork|tLeadWork|:LeadWork| LeadWork|sLeadWork|tLeadWork|rLeadWork|
-LeadWork|
-LeadWork|
-LeadWork|@LeadWork|dLeadWork|aLeadWork|tLeadWork|aLeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork|(LeadWork|fLeadWork|rLeadWork|oLeadWork|zLeadWork|eLeadWork|nLeadWork|=LeadWork|TLeadWork|rLeadWork|uLeadWork|eLeadWork|)LeadWork|
-LeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork| LeadWork|WLeadWork|rLeadWork|iLeadWork|tLeadWork|eLeadWork|RLeadWork|eLeadWork|aLeadWork|dLeadWork|iLeadWork|nLeadWork|gLeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|"LeadWork|"LeadWork|"LeadWork|WLeadWork|rLeadWork|iLeadWork|tLeadWork|eLeadWork| LeadWork|aLeadWork| LeadWork|rLeadWork|eLeadWork|aLeadWork|dLeadWork|iLeadWork|nLeadWork|gLeadWork| LeadWork|oLeadWork|fLeadWork| LeadWork|oLeadWork|nLeadWork|eLeadWork|'LeadWork|sLeadWork| LeadWork|oLeadWork|wLeadWork|nLeadWork| LeadWork|iLeadWork|nLeadWork|tLeadWork|oLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|nLeadWork|oLeadWork|tLeadWork|eLeadWork|bLeadWork|oLeadWork|oLeadWork|kLeadWork|:LeadWork| LeadWork|mLeadWork|mLeadWork|,LeadWork| LeadWork|cLeadWork|rLeadWork|aLeadWork|nLeadWork|kLeadWork| LeadWork|dLeadWork|eLeadWork|gLeadWork|rLeadWork|eLeadWork|eLeadWork|sLeadWork|,LeadWork| LeadWork|oLeadWork|rLeadWork| LeadWork|wLeadWork|oLeadWork|rLeadWork|dLeadWork|sLeadWork| LeadWork|fLeadWork|oLeadWork|rLeadWork| LeadWork|lLeadWork|eLeadWork|aLeadWork|dLeadWork| LeadWork|aLeadWork|nLeadWork|dLeadWork| LeadWork|nLeadWork|oLeadWork|tLeadWork|eLeadWork|.LeadWork|"LeadWork|"LeadWork|"LeadWork|
-LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|kLeadWork|iLeadWork|nLeadWork|dLeadWork|:LeadWork| LeadWork|RLeadWork|eLeadWork|aLeadWork|dLeadWork|iLeadWork|nLeadWork|gLeadWork|KLeadWork|iLeadWork|nLeadWork|dLeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|vLeadWork|aLeadWork|lLeadWork|uLeadWork|eLeadWork|:LeadWork| LeadWork|fLeadWork|lLeadWork|oLeadWork|aLeadWork|tLeadWork| LeadWork||LeadWork| LeadWork|NLeadWork|oLeadWork|nLeadWork|eLeadWork| LeadWork|=LeadWork| LeadWork|NLeadWork|oLeadWork|nLeadWork|eLeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|sLeadWork|iLeadWork|dLeadWork|eLeadWork|:LeadWork| LeadWork|SLeadWork|iLeadWork|dLeadWork|eLeadWork| LeadWork||LeadWork| LeadWork|NLeadWork|oLeadWork|nLeadWork|eLeadWork| LeadWork|=LeadWork| LeadWork|NLeadWork|oLeadWork|nLeadWork|eLeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|"LeadWork|"LeadWork|"LeadWork|LLeadWork|eLeadWork|fLeadWork|tLeadWork| LeadWork|oLeadWork|uLeadWork|tLeadWork|:LeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|mLeadWork|aLeadWork|gLeadWork|nLeadWork|eLeadWork|tLeadWork|oLeadWork| LeadWork|iLeadWork|nLeadWork| LeadWork|vLeadWork|iLeadWork|eLeadWork|wLeadWork|.LeadWork|"LeadWork|"LeadWork|"LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|tLeadWork|eLeadWork|xLeadWork|tLeadWork|:LeadWork| LeadWork|sLeadWork|tLeadWork|rLeadWork| LeadWork|=LeadWork| LeadWork|"LeadWork|"LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|lLeadWork|oLeadWork|bLeadWork|eLeadWork|:LeadWork| LeadWork|iLeadWork|nLeadWork|tLeadWork| LeadWork|=LeadWork| LeadWork|1LeadWork|
-LeadWork|
-LeadWork|
-LeadWork|@LeadWork|dLeadWork|aLeadWork|tLeadWork|aLeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork|(LeadWork|fLeadWork|rLeadWork|oLeadWork|zLeadWork|eLeadWork|nLeadWork|=LeadWork|TLeadWork|rLeadWork|uLeadWork|eLeadWork|)LeadWork|
-LeadWork|cLeadWork|lLeadWork|aLeadWork|sLeadWork|sLeadWork| LeadWork|HLeadWork|aLeadWork|nLeadWork|dLeadWork|ILeadWork|nLeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|"LeadWork|"LeadWork|"LeadWork|DLeadWork|oLeadWork|nLeadWork|eLeadWork|:LeadWork| LeadWork|fLeadWork|rLeadWork|oLeadWork|mLeadWork| LeadWork|hLeadWork|eLeadWork|rLeadWork|eLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|tLeadWork|rLeadWork|uLeadWork|tLeadWork|hLeadWork| LeadWork|iLeadWork|sLeadWork| LeadWork|sLeadWork|hLeadWork|oLeadWork|wLeadWork|nLeadWork| LeadWork|aLeadWork|nLeadWork|dLeadWork| LeadWork|nLeadWork|oLeadWork|tLeadWork|hLeadWork|iLeadWork|nLeadWork|gLeadWork| LeadWork|mLeadWork|oLeadWork|rLeadWork|eLeadWork| LeadWork|cLeadWork|aLeadWork|nLeadWork| LeadWork|bLeadWork|eLeadWork| LeadWork|dLeadWork|oLeadWork|nLeadWork|eLeadWork|.LeadWork|"LeadWork|"LeadWork|"LeadWork|
-LeadWork|
-LeadWork|
-LeadWork|TLeadWork|uLeadWork|rLeadWork|nLeadWork|iLeadWork|nLeadWork|gLeadWork| LeadWork|=LeadWork| LeadWork|TLeadWork|uLeadWork|rLeadWork|nLeadWork|RLeadWork|oLeadWork|tLeadWork|oLeadWork|rLeadWork| LeadWork||LeadWork| LeadWork|TLeadWork|uLeadWork|rLeadWork|nLeadWork|PLeadWork|rLeadWork|oLeadWork|pLeadWork|eLeadWork|lLeadWork|lLeadWork|eLeadWork|rLeadWork| LeadWork||LeadWork| LeadWork|TLeadWork|uLeadWork|rLeadWork|nLeadWork|ULeadWork|nLeadWork|tLeadWork|iLeadWork|lLeadWork| LeadWork||LeadWork| LeadWork|TLeadWork|uLeadWork|rLeadWork|nLeadWork|TLeadWork|oLeadWork|RLeadWork|eLeadWork|aLeadWork|dLeadWork|iLeadWork|nLeadWork|gLeadWork| LeadWork||LeadWork| LeadWork|LLeadWork|eLeadWork|tLeadWork|GLeadWork|oLeadWork| LeadWork||LeadWork| LeadWork|bLeadWork|eLeadWork|nLeadWork|cLeadWork|hLeadWork|.LeadWork|HLeadWork|oLeadWork|lLeadWork|dLeadWork|RLeadWork|oLeadWork|tLeadWork|oLeadWork|rLeadWork|
-LeadWork|SLeadWork|eLeadWork|tLeadWork|tLeadWork|iLeadWork|nLeadWork|gLeadWork| LeadWork|=LeadWork| LeadWork|TLeadWork|uLeadWork|rLeadWork|nLeadWork|PLeadWork|lLeadWork|aLeadWork|tLeadWork|eLeadWork| LeadWork||LeadWork| LeadWork|TLeadWork|uLeadWork|rLeadWork|nLeadWork|SLeadWork|cLeadWork|rLeadWork|eLeadWork|wLeadWork| LeadWork||LeadWork| LeadWork|bLeadWork|eLeadWork|nLeadWork|cLeadWork|hLeadWork|.LeadWork|TLeadWork|iLeadWork|gLeadWork|hLeadWork|tLeadWork|eLeadWork|nLeadWork|LLeadWork|oLeadWork|cLeadWork|kLeadWork| LeadWork||LeadWork| LeadWork|bLeadWork|eLeadWork|nLeadWork|cLeadWork|hLeadWork|.LeadWork|TLeadWork|iLeadWork|gLeadWork|hLeadWork|tLeadWork|eLeadWork|nLeadWork|CLeadWork|lLeadWork|aLeadWork|mLeadWork|pLeadWork|sLeadWork| LeadWork||LeadWork| LeadWork|ILeadWork|nLeadWork|sLeadWork|pLeadWork|eLeadWork|cLeadWork|tLeadWork|CLeadWork|oLeadWork|nLeadWork|tLeadWork|aLeadWork|cLeadWork|tLeadWork|sLeadWork| LeadWork||LeadWork| LeadWork|DLeadWork|rLeadWork|eLeadWork|sLeadWork|sLeadWork|CLeadWork|oLeadWork|nLeadWork|tLeadWork|aLeadWork|cLeadWork|tLeadWork|sLeadWork|
-LeadWork|TLeadWork|oLeadWork|oLeadWork|lLeadWork| LeadWork|=LeadWork| LeadWork|LLeadWork|aLeadWork|yLeadWork|SLeadWork|tLeadWork|rLeadWork|aLeadWork|iLeadWork|gLeadWork|hLeadWork|tLeadWork|eLeadWork|dLeadWork|gLeadWork|eLeadWork| LeadWork||LeadWork| LeadWork|SLeadWork|iLeadWork|gLeadWork|hLeadWork|tLeadWork| LeadWork||LeadWork| LeadWork|CLeadWork|oLeadWork|nLeadWork|nLeadWork|eLeadWork|cLeadWork|tLeadWork|LLeadWork|aLeadWork|mLeadWork|pLeadWork| LeadWork||LeadWork| LeadWork|TLeadWork|rLeadWork|yLeadWork|BLeadWork|lLeadWork|aLeadWork|dLeadWork|eLeadWork|sLeadWork| LeadWork||LeadWork| LeadWork|MLeadWork|eLeadWork|tLeadWork|eLeadWork|rLeadWork|LLeadWork|eLeadWork|aLeadWork|dLeadWork| LeadWork||LeadWork| LeadWork|FLeadWork|iLeadWork|tLeadWork|SLeadWork|tLeadWork|oLeadWork|pLeadWork| LeadWork||LeadWork| LeadWork|TLeadWork|uLeadWork|rLeadWork|nLeadWork|DLeadWork|iLeadWork|sLeadWork|cLeadWork| LeadWork||LeadWork| LeadWork|FLeadWork|eLeadWork|eLeadWork|lLeadWork|CLeadWork|oLeadWork|mLeadWork|pLeadWork|rLeadWork|eLeadWork|sLeadWork|sLeadWork|iLeadWork|oLeadWork|nLeadWork|
-LeadWork|LLeadWork|eLeadWork|aLeadWork|dLeadWork|WLeadWork|oLeadWork|rLeadWork|kLeadWork| LeadWork|=LeadWork| LeadWork|bLeadWork|eLeadWork|nLeadWork|cLeadWork|hLeadWork|.LeadWork|PLeadWork|uLeadWork|lLeadWork|lLeadWork|PLeadWork|lLeadWork|uLeadWork|gLeadWork| LeadWork||LeadWork| LeadWork|bLeadWork|eLeadWork|nLeadWork|cLeadWork|hLeadWork|.LeadWork|SLeadWork|wLeadWork|iLeadWork|tLeadWork|cLeadWork|hLeadWork|ILeadWork|gLeadWork|nLeadWork|iLeadWork|tLeadWork|iLeadWork|oLeadWork|nLeadWork| LeadWork||LeadWork| LeadWork|SLeadWork|lLeadWork|iLeadWork|pLeadWork|PLeadWork|aLeadWork|pLeadWork|eLeadWork|rLeadWork| LeadWork||LeadWork| LeadWork|RLeadWork|eLeadWork|nLeadWork|eLeadWork|wLeadWork|
-LeadWork|LeadWorkWork|ELeadWork|nLeadWork|gLeadWork|iLeadWork|nLeadWork|eLeadWork| LeadWork|=LeadWork| LeadWork|CLeadWork|hLeadWork|oLeadWork|cLeadWork|kLeadWork| LeadWork||LeadWork| LeadWork|SLeadWork|pLeadWork|aLeadWork|rLeadWork|kLeadWork|PLeadWork|lLeadWork|uLeadWork|gLeadWork|sLeadWork| LeadWork||LeadWork| LeadWork|NLeadWork|uLeadWork|tLeadWork|sLeadWork| LeadWork||LeadWork| LeadWork|PLeadWork|iLeadWork|nLeadWork| LeadWork||LeadWork| LeadWork|RLeadWork|eLeadWork|mLeadWork|oLeadWork|vLeadWork|eLeadWork| LeadWork||LeadWork| LeadWork|RLeadWork|eLeadWork|fLeadWork|iLeadWork|tLeadWork| LeadWork||LeadWork| LeadWork|MLeadWork|oLeadWork|vLeadWork|eLeadWork|TLeadWork|oLeadWork|oLeadWork|tLeadWork|hLeadWork| LeadWork||LeadWork| LeadWork|bLeadWork|eLeadWork|nLeadWork|cLeadWork|hLeadWork|.LeadWork|PLeadWork|aLeadWork|iLeadWork|nLeadWork|tLeadWork|MLeadWork|aLeadWork|rLeadWork|kLeadWork|sLeadWork| LeadWork||LeadWork| LeadWork|bLeadWork|eLeadWork|nLeadWork|cLeadWork|hLeadWork|.LeadWork|VLeadWork|iLeadWork|eLeadWork|wLeadWork|SLeadWork|iLeadWork|dLeadWork|eLeadWork|
-LeadWork|ALeadWork|cLeadWork|tLeadWork| LeadWork|=LeadWork| LeadWork|TLeadWork|uLeadWork|rLeadWork|nLeadWork|iLeadWork|nLeadWork|gLeadWork| LeadWork||LeadWork| LeadWork|SLeadWork|eLeadWork|tLeadWork|tLeadWork|iLeadWork|nLeadWork|gLeadWork| LeadWork||LeadWork| LeadWork|TLeadWork|oLeadWork|oLeadWork|lLeadWork| LeadWork||LeadWork| LeadWork|LLeadWork|eLeadWork|aLeadWork|dLeadWork|WLeadWork|oLeadWork|rLeadWork|kLeadWork| LeadWork||LeadWork| LeadWork|LeadWorkWork|ELeadWork|nLeadWork|gLeadWork|iLeadWork|nLeadWork|eLeadWork| LeadWork||LeadWork| LeadWork|PLeadWork|oLeadWork|iLeadWork|nLeadWork|tLeadWork|ALeadWork|tLeadWork| LeadWork||LeadWork| LeadWork|WLeadWork|rLeadWork|iLeadWork|tLeadWork|eLeadWork|RLeadWork|eLeadWork|aLeadWork|dLeadWork|iLeadWork|nLeadWork|gLeadWork| LeadWork||LeadWork| LeadWork|HLeadWork|aLeadWork|nLeadWork|dLeadWork|ILeadWork|nLeadWork|
-LeadWork|
-LeadWork|ALeadWork|CLeadWork|TLeadWork|SLeadWork|:LeadWork| LeadWork|tLeadWork|uLeadWork|pLeadWork|lLeadWork|eLeadWork|[LeadWork|tLeadWork|yLeadWork|pLeadWork|eLeadWork|[LeadWork|ALeadWork|cLeadWork|tLeadWork|]LeadWork|,LeadWork| LeadWork|.LeadWork|.LeadWork|.LeadWork|]LeadWork| LeadWork|=LeadWork| LeadWork|(LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|TLeadWork|uLeadWork|rLeadWork|nLeadWork|RLeadWork|oLeadWork|tLeadWork|oLeadWork|rLeadWork|,LeadWork| LeadWork|TLeadWork|uLeadWork|rLeadWork|nLeadWork|PLeadWork|rLeadWork|oLeadWork|pLeadWork|eLeadWork|lLeadWork|lLeadWork|eLeadWork|rLeadWork|,LeadWork| LeadWork|TLeadWork|uLeadWork|rLeadWork|nLeadWork|ULeadWork|nLeadWork|tLeadWork|iLeadWork|lLeadWork|,LeadWork| LeadWork|TLeadWork|uLeadWork|rLeadWork|nLeadWork|TLeadWork|oLeadWork|RLeadWork|eLeadWork|aLeadWork|dLeadWork|iLeadWork|nLeadWork|gLeadWork|,LeadWork| LeadWork|LLeadWork|eLeadWork|tLeadWork|GLeadWork|oLeadWork|,LeadWork| LeadWork|bLeadWork|eLeadWork|nLeadWork|cLeadWork|hLeadWork|.LeadWork|HLeadWork|oLeadWork|lLeadWork|dLeadWork|RLeadWork|oLeadWork|tLeadWork|oLeadWork|rLeadWork|,LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|TLeadWork|uLeadWork|rLeadWork|nLeadWork|PLeadWork|lLeadWork|aLeadWork|tLeadWork|eLeadWork|,LeadWork| LeadWork|TLeadWork|uLeadWork|rLeadWork|nLeadWork|SLeadWork|cLeadWork|rLeadWork|eLeadWork|wLeadWork|,LeadWork| LeadWork|bLeadWork|eLeadWork|nLeadWork|cLeadWork|hLeadWork|.LeadWork|TLeadWork|iLeadWork|gLeadWork|hLeadWork|tLeadWork|eLeadWork|nLeadWork|LLeadWork|oLeadWork|cLeadWork|kLeadWork|,LeadWork| LeadWork|bLeadWork|eLeadWork|nLeadWork|cLeadWork|hLeadWork|.LeadWork|TLeadWork|iLeadWork|gLeadWork|hLeadWork|tLeadWork|eLeadWork|nLeadWork|CLeadWork|lLeadWork|aLeadWork|mLeadWork|pLeadWork|sLeadWork|,LeadWork| LeadWork|ILeadWork|nLeadWork|sLeadWork|pLeadWork|eLeadWork|cLeadWork|tLeadWork|CLeadWork|oLeadWork|nLeadWork|tLeadWork|aLeadWork|cLeadWork|tLeadWork|sLeadWork|,LeadWork| LeadWork|DLeadWork|rLeadWork|eLeadWork|sLeadWork|sLeadWork|CLeadWork|oLeadWork|nLeadWork|tLeadWork|aLeadWork|cLeadWork|tLeadWork|sLeadWork|,LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|LLeadWork|aLeadWork|yLeadWork|SLeadWork|tLeadWork|rLeadWork|aLeadWork|iLeadWork|gLeadWork|hLeadWork|tLeadWork|eLeadWork|dLeadWork|gLeadWork|eLeadWork|,LeadWork| LeadWork|SLeadWork|iLeadWork|gLeadWork|hLeadWork|tLeadWork|,LeadWork| LeadWork|CLeadWork|oLeadWork|nLeadWork|nLeadWork|eLeadWork|cLeadWork|tLeadWork|LLeadWork|aLeadWork|mLeadWork|pLeadWork|,LeadWork| LeadWork|TLeadWork|rLeadWork|yLeadWork|BLeadWork|lLeadWork|aLeadWork|dLeadWork|eLeadWork|sLeadWork|,LeadWork| LeadWork|MLeadWork|eLeadWork|tLeadWork|eLeadWork|rLeadWork|LLeadWork|eLeadWork|aLeadWork|dLeadWork|,LeadWork| LeadWork|FLeadWork|iLeadWork|tLeadWork|SLeadWork|tLeadWork|oLeadWork|pLeadWork|,LeadWork| LeadWork|TLeadWork|uLeadWork|rLeadWork|nLeadWork|DLeadWork|iLeadWork|sLeadWork|cLeadWork|,LeadWork| LeadWork|FLeadWork|eLeadWork|eLeadWork|lLeadWork|CLeadWork|oLeadWork|mLeadWork|pLeadWork|rLeadWork|eLeadWork|sLeadWork|sLeadWork|iLeadWork|oLeadWork|nLeadWork|,LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|bLeadWork|eLeadWork|nLeadWork|cLeadWork|hLeadWork|.LeadWork|PLeadWork|uLeadWork|lLeadWork|lLeadWork|PLeadWork|lLeadWork|uLeadWork|gLeadWork|,LeadWork| LeadWork|bLeadWork|eLeadWork|nLeadWork|cLeadWork|hLeadWork|.LeadWork|SLeadWork|wLeadWork|iLeadWork|tLeadWork|cLeadWork|hLeadWork|ILeadWork|gLeadWork|nLeadWork|iLeadWork|tLeadWork|iLeadWork|oLeadWork|nLeadWork|,LeadWork| LeadWork|SLeadWork|lLeadWork|iLeadWork|pLeadWork|PLeadWork|aLeadWork|pLeadWork|eLeadWork|rLeadWork|,LeadWork| LeadWork|RLeadWork|eLeadWork|nLeadWork|eLeadWork|wLeadWork|,LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|CLeadWork|hLeadWork|oLeadWork|cLeadWork|kLeadWork|,LeadWork| LeadWork|SLeadWork|pLeadWork|aLeadWork|rLeadWork|kLeadWork|PLeadWork|lLeadWork|uLeadWork|gLeadWork|sLeadWork|,LeadWork| LeadWork|NLeadWork|uLeadWork|tLeadWork|sLeadWork|,LeadWork| LeadWork|PLeadWork|iLeadWork|nLeadWork|,LeadWork| LeadWork|RLeadWork|eLeadWork|mLeadWork|oLeadWork|vLeadWork|eLeadWork|,LeadWork| LeadWork|RLeadWork|eLeadWork|fLeadWork|iLeadWork|tLeadWork|,LeadWork| LeadWork|MLeadWork|oLeadWork|vLeadWork|eLeadWork|TLeadWork|oLeadWork|oLeadWork|tLeadWork|hLeadWork|,LeadWork| LeadWork|bLeadWork|eLeadWork|nLeadWork|cLeadWork|hLeadWork|.LeadWork|PLeadWork|aLeadWork|iLeadWork|nLeadWork|tLeadWork|MLeadWork|aLeadWork|rLeadWork|kLeadWork|sLeadWork|,LeadWork| LeadWork|bLeadWork|eLeadWork|nLeadWork|cLeadWork|hLeadWork|.LeadWork|VLeadWork|iLeadWork|eLeadWork|wLeadWork|SLeadWork|iLeadWork|dLeadWork|eLeadWork|,LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|PLeadWork|oLeadWork|iLeadWork|nLeadWork|tLeadWork|ALeadWork|tLeadWork|,LeadWork| LeadWork|WLeadWork|rLeadWork|iLeadWork|tLeadWork|eLeadWork|RLeadWork|eLeadWork|aLeadWork|dLeadWork|iLeadWork|nLeadWork|gLeadWork|,LeadWork| LeadWork|HLeadWork|aLeadWork|nLeadWork|dLeadWork|ILeadWork|nLeadWork|,LeadWork|
-LeadWork|)LeadWork| LeadWork| LeadWork|#LeadWork| LeadWork|fLeadWork|mLeadWork|tLeadWork|:LeadWork| LeadWork|sLeadWork|kLeadWork|iLeadWork|pLeadWork|
-LeadWork|"LeadWork|"LeadWork|"LeadWork|ELeadWork|vLeadWork|eLeadWork|rLeadWork|yLeadWork| LeadWork|kLeadWork|iLeadWork|nLeadWork|dLeadWork| LeadWork|oLeadWork|fLeadWork| LeadWork|aLeadWork|cLeadWork|tLeadWork|.LeadWork|"LeadWork|"LeadWork|"LeadWork|
-LeadWork|
-LeadWork|
-LeadWork|dLeadWork|eLeadWork|fLeadWork| LeadWork|fLeadWork|rLeadWork|oLeadWork|mLeadWork|LeadWorkWork|bLeadWork|eLeadWork|nLeadWork|cLeadWork|hLeadWork|(LeadWork|pLeadWork|rLeadWork|aLeadWork|cLeadWork|tLeadWork|iLeadWork|cLeadWork|eLeadWork|:LeadWork| LeadWork|PLeadWork|rLeadWork|aLeadWork|cLeadWork|tLeadWork|iLeadWork|cLeadWork|eLeadWork|,LeadWork| LeadWork|aLeadWork|cLeadWork|tLeadWork|iLeadWork|oLeadWork|nLeadWork|:LeadWork| LeadWork|bLeadWork|eLeadWork|nLeadWork|cLeadWork|hLeadWork|.LeadWork|ALeadWork|cLeadWork|tLeadWork|iLeadWork|oLeadWork|nLeadWork|)LeadWork| LeadWork|-LeadWork|>LeadWork| LeadWork|ALeadWork|cLeadWork|tLeadWork| LeadWork||LeadWork| LeadWork|NLeadWork|oLeadWork|nLeadWork|eLeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|"LeadWork|"LeadWork|"LeadWork|TLeadWork|hLeadWork|eLeadWork| LeadWork|aLeadWork|cLeadWork|tLeadWork| LeadWork|oLeadWork|fLeadWork| LeadWork|aLeadWork| LeadWork|hLeadWork|aLeadWork|nLeadWork|dLeadWork| LeadWork|tLeadWork|hLeadWork|aLeadWork|tLeadWork| LeadWork|aLeadWork| LeadWork|pLeadWork|iLeadWork|cLeadWork|tLeadWork|uLeadWork|rLeadWork|eLeadWork|'LeadWork|sLeadWork| LeadWork|aLeadWork|cLeadWork|tLeadWork|iLeadWork|oLeadWork|nLeadWork| LeadWork|sLeadWork|tLeadWork|aLeadWork|nLeadWork|dLeadWork|sLeadWork| LeadWork|fLeadWork|oLeadWork|rLeadWork|;LeadWork| LeadWork|NLeadWork|oLeadWork|nLeadWork|eLeadWork| LeadWork|fLeadWork|oLeadWork|rLeadWork| LeadWork|oLeadWork|nLeadWork|eLeadWork| LeadWork|tLeadWork|hLeadWork|aLeadWork|tLeadWork| LeadWork|dLeadWork|oLeadWork|eLeadWork|sLeadWork| LeadWork|nLeadWork|oLeadWork|tLeadWork|hLeadWork|iLeadWork|nLeadWork|gLeadWork| LeadWork|hLeadWork|eLeadWork|rLeadWork|eLeadWork|.LeadWork|
-LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|TLeadWork|hLeadWork|eLeadWork| LeadWork|bLeadWork|eLeadWork|nLeadWork|cLeadWork|hLeadWork|'LeadWork|sLeadWork| LeadWork|pLeadWork|iLeadWork|cLeadWork|tLeadWork|uLeadWork|rLeadWork|eLeadWork|sLeadWork| LeadWork|sLeadWork|eLeadWork|nLeadWork|dLeadWork| LeadWork|aLeadWork|nLeadWork|gLeadWork|lLeadWork|eLeadWork|sLeadWork| LeadWork|tLeadWork|oLeadWork| LeadWork|tLeadWork|uLeadWork|rLeadWork|nLeadWork| LeadWork|tLeadWork|hLeadWork|iLeadWork|nLeadWork|gLeadWork|sLeadWork| LeadWork|tLeadWork|oLeadWork|;LeadWork| LeadWork|aLeadWork| LeadWork|hLeadWork|aLeadWork|nLeadWork|dLeadWork| LeadWork|tLeadWork|uLeadWork|rLeadWork|nLeadWork|sLeadWork| LeadWork|bLeadWork|yLeadWork| LeadWork|sLeadWork|oLeadWork| LeadWork|mLeadWork|uLeadWork|cLeadWork|hLeadWork|.LeadWork| LeadWork|RLeadWork|aLeadWork|iLeadWork|sLeadWork|eLeadWork|sLeadWork| LeadWork|SLeadWork|pLeadWork|eLeadWork|cLeadWork|ELeadWork|rLeadWork|rLeadWork|oLeadWork|rLeadWork| LeadWork|fLeadWork|oLeadWork|rLeadWork| LeadWork|wLeadWork|hLeadWork|aLeadWork|tLeadWork| LeadWork|oLeadWork|nLeadWork|lLeadWork|yLeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|bLeadWork|eLeadWork|nLeadWork|cLeadWork|hLeadWork| LeadWork|aLeadWork|lLeadWork|lLeadWork|oLeadWork|wLeadWork|sLeadWork| LeadWork|(LeadWork|nLeadWork|uLeadWork|mLeadWork|bLeadWork|eLeadWork|rLeadWork|sLeadWork| LeadWork|tLeadWork|yLeadWork|pLeadWork|eLeadWork|dLeadWork| LeadWork|iLeadWork|nLeadWork|,LeadWork| LeadWork|fLeadWork|aLeadWork|uLeadWork|lLeadWork|tLeadWork|sLeadWork| LeadWork|pLeadWork|uLeadWork|tLeadWork| LeadWork|iLeadWork|nLeadWork|,LeadWork| LeadWork|aLeadWork|nLeadWork|oLeadWork|tLeadWork|hLeadWork|eLeadWork|rLeadWork| LeadWork|mLeadWork|aLeadWork|gLeadWork|nLeadWork|eLeadWork|tLeadWork|oLeadWork| LeadWork|pLeadWork|lLeadWork|aLeadWork|cLeadWork|eLeadWork|dLeadWork|)LeadWork|.LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|"LeadWork|"LeadWork|"LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|sLeadWork|tLeadWork|aLeadWork|tLeadWork|eLeadWork| LeadWork|=LeadWork| LeadWork|pLeadWork|rLeadWork|aLeadWork|cLeadWork|tLeadWork|iLeadWork|cLeadWork|eLeadWork|.LeadWork|bLeadWork|eLeadWork|nLeadWork|cLeadWork|hLeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|mLeadWork|aLeadWork|tLeadWork|cLeadWork|hLeadWork| LeadWork|aLeadWork|cLeadWork|tLeadWork|iLeadWork|oLeadWork|nLeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|cLeadWork|aLeadWork|sLeadWork|eLeadWork| LeadWork|bLeadWork|eLeadWork|nLeadWork|cLeadWork|hLeadWork|.LeadWork|TLeadWork|uLeadWork|rLeadWork|nLeadWork|RLeadWork|oLeadWork|tLeadWork|oLeadWork|rLeadWork|(LeadWork|tLeadWork|oLeadWork|LeadWorkWork|dLeadWork|eLeadWork|gLeadWork|)LeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|rLeadWork|eLeadWork|tLeadWork|uLeadWork|rLeadWork|nLeadWork| LeadWork|LeadWorkWork|tLeadWork|uLeadWork|rLeadWork|nLeadWork|eLeadWork|dLeadWork|(LeadWork|pLeadWork|rLeadWork|aLeadWork|cLeadWork|tLeadWork|iLeadWork|cLeadWork|eLeadWork|,LeadWork| LeadWork|tLeadWork|oLeadWork|LeadWorkWork|dLeadWork|eLeadWork|gLeadWork| LeadWork|-LeadWork| LeadWork|sLeadWork|tLeadWork|aLeadWork|tLeadWork|eLeadWork|.LeadWork|rLeadWork|oLeadWork|tLeadWork|oLeadWork|rLeadWork|LeadWorkWork|dLeadWork|eLeadWork|gLeadWork|)LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|cLeadWork|aLeadWork|sLeadWork|eLeadWork| LeadWork|bLeadWork|eLeadWork|nLeadWork|cLeadWork|hLeadWork|.LeadWork|TLeadWork|uLeadWork|rLeadWork|nLeadWork|CLeadWork|rLeadWork|aLeadWork|nLeadWork|kLeadWork|(LeadWork|tLeadWork|oLeadWork|LeadWorkWork|dLeadWork|eLeadWork|gLeadWork|)LeadWork| LeadWork|iLeadWork|fLeadWork| LeadWork|sLeadWork|tLeadWork|aLeadWork|tLeadWork|eLeadWork|.LeadWork|eLeadWork|nLeadWork|gLeadWork|aLeadWork|gLeadWork|eLeadWork|dLeadWork| LeadWork|iLeadWork|sLeadWork| LeadWork|nLeadWork|oLeadWork|tLeadWork| LeadWork|NLeadWork|oLeadWork|nLeadWork|eLeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|rLeadWork|eLeadWork|tLeadWork|uLeadWork|rLeadWork|nLeadWork| LeadWork|TLeadWork|uLeadWork|rLeadWork|nLeadWork|PLeadWork|rLeadWork|oLeadWork|pLeadWork|eLeadWork|lLeadWork|lLeadWork|eLeadWork|rLeadWork|(LeadWork|tLeadWork|oLeadWork|LeadWorkWork|dLeadWork|eLeadWork|gLeadWork| LeadWork|-LeadWork| LeadWork|cLeadWork|rLeadWork|aLeadWork|nLeadWork|kLeadWork|LeadWorkWork|dLeadWork|eLeadWork|gLeadWork|(LeadWork|sLeadWork|tLeadWork|aLeadWork|tLeadWork|eLeadWork|)LeadWork|)LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|cLeadWork|aLeadWork|sLeadWork|eLeadWork| LeadWork|bLeadWork|eLeadWork|nLeadWork|cLeadWork|hLeadWork|.LeadWork|LLeadWork|eLeadWork|tLeadWork|GLeadWork|oLeadWork|(LeadWork|)LeadWork| LeadWork||LeadWork| LeadWork|bLeadWork|eLeadWork|nLeadWork|cLeadWork|hLeadWork|.LeadWork|SLeadWork|eLeadWork|tLeadWork|tLeadWork|lLeadWork|eLeadWork|RLeadWork|oLeadWork|tLeadWork|oLeadWork|rLeadWork|(LeadWork|)LeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|rLeadWork|eLeadWork|tLeadWork|uLeadWork|rLeadWork|nLeadWork| LeadWork|LLeadWork|eLeadWork|tLeadWork|GLeadWork|oLeadWork|(LeadWork|)LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|cLeadWork|aLeadWork|sLeadWork|eLeadWork| LeadWork|bLeadWork|eLeadWork|nLeadWork|cLeadWork|hLeadWork|.LeadWork|ALeadWork|dLeadWork|vLeadWork|aLeadWork|nLeadWork|cLeadWork|eLeadWork|(LeadWork|)LeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|rLeadWork|eLeadWork|tLeadWork|uLeadWork|rLeadWork|nLeadWork| LeadWork|NLeadWork|oLeadWork|nLeadWork|eLeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|cLeadWork|aLeadWork|sLeadWork|eLeadWork| LeadWork|bLeadWork|eLeadWork|nLeadWork|cLeadWork|hLeadWork|.LeadWork|TLeadWork|uLeadWork|rLeadWork|nLeadWork|BLeadWork|aLeadWork|cLeadWork|kLeadWork|pLeadWork|lLeadWork|aLeadWork|tLeadWork|eLeadWork|(LeadWork|tLeadWork|oLeadWork|LeadWorkWork|dLeadWork|eLeadWork|gLeadWork|)LeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|rLeadWork|eLeadWork|tLeadWork|uLeadWork|rLeadWork|nLeadWork| LeadWork|TLeadWork|uLeadWork|rLeadWork|nLeadWork|PLeadWork|lLeadWork|aLeadWork|tLeadWork|eLeadWork|(LeadWork|tLeadWork|oLeadWork|LeadWorkWork|dLeadWork|eLeadWork|gLeadWork| LeadWork|-LeadWork| LeadWork|sLeadWork|tLeadWork|aLeadWork|tLeadWork|eLeadWork|.LeadWork|bLeadWork|aLeadWork|cLeadWork|kLeadWork|pLeadWork|lLeadWork|aLeadWork|tLeadWork|eLeadWork|LeadWorkWork|dLeadWork|eLeadWork|gLeadWork|)LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|cLeadWork|aLeadWork|sLeadWork|eLeadWork| LeadWork|bLeadWork|eLeadWork|nLeadWork|cLeadWork|hLeadWork|.LeadWork|TLeadWork|uLeadWork|rLeadWork|nLeadWork|SLeadWork|cLeadWork|rLeadWork|eLeadWork|wLeadWork|(LeadWork|tLeadWork|oLeadWork|LeadWorkWork|dLeadWork|eLeadWork|gLeadWork|)LeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|rLeadWork|eLeadWork|tLeadWork|uLeadWork|rLeadWork|nLeadWork| LeadWork|TLeadWork|uLeadWork|rLeadWork|nLeadWork|SLeadWork|cLeadWork|rLeadWork|eLeadWork|wLeadWork|(LeadWork|tLeadWork|oLeadWork|LeadWorkWork|dLeadWork|eLeadWork|gLeadWork| LeadWork|-LeadWork| LeadWork|sLeadWork|tLeadWork|aLeadWork|tLeadWork|eLeadWork|.LeadWork|sLeadWork|cLeadWork|rLeadWork|eLeadWork|wLeadWork|LeadWorkWork|dLeadWork|eLeadWork|gLeadWork|)LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|cLeadWork|aLeadWork|sLeadWork|eLeadWork| LeadWork|bLeadWork|eLeadWork|nLeadWork|cLeadWork|hLeadWork|.LeadWork|MLeadWork|oLeadWork|uLeadWork|nLeadWork|tLeadWork|MLeadWork|aLeadWork|gLeadWork|nLeadWork|eLeadWork|tLeadWork|oLeadWork|(LeadWork|oLeadWork|nLeadWork|)LeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|rLeadWork|eLeadWork|tLeadWork|uLeadWork|rLeadWork|nLeadWork| LeadWork|RLeadWork|eLeadWork|fLeadWork|iLeadWork|tLeadWork|(LeadWork|bLeadWork|yLeadWork|LeadWorkWork|mLeadWork|aLeadWork|rLeadWork|kLeadWork|sLeadWork|=LeadWork|TLeadWork|rLeadWork|uLeadWork|eLeadWork|)LeadWork| LeadWork|iLeadWork|fLeadWork| LeadWork|oLeadWork|nLeadWork| LeadWork|eLeadWork|lLeadWork|sLeadWork|eLeadWork| LeadWork|RLeadWork|eLeadWork|mLeadWork|oLeadWork|vLeadWork|eLeadWork|(LeadWork|)LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|cLeadWork|aLeadWork|sLeadWork|eLeadWork| LeadWork|bLeadWork|eLeadWork|nLeadWork|cLeadWork|hLeadWork|.LeadWork|MLeadWork|oLeadWork|vLeadWork|eLeadWork|TLeadWork|eLeadWork|eLeadWork|tLeadWork|hLeadWork|(LeadWork|mLeadWork|aLeadWork|gLeadWork|nLeadWork|eLeadWork|tLeadWork|oLeadWork|LeadWorkWork|tLeadWork|eLeadWork|eLeadWork|tLeadWork|hLeadWork|,LeadWork| LeadWork|dLeadWork|iLeadWork|sLeadWork|cLeadWork|LeadWorkWork|tLeadWork|eLeadWork|eLeadWork|tLeadWork|hLeadWork|)LeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|rLeadWork|eLeadWork|tLeadWork|uLeadWork|rLeadWork|nLeadWork| LeadWork|LeadWorkWork|tLeadWork|oLeadWork|oLeadWork|tLeadWork|hLeadWork|(LeadWork|sLeadWork|tLeadWork|aLeadWork|tLeadWork|eLeadWork|,LeadWork| LeadWork|mLeadWork|aLeadWork|gLeadWork|nLeadWork|eLeadWork|tLeadWork|oLeadWork|LeadWorkWork|tLeadWork|eLeadWork|eLeadWork|tLeadWork|hLeadWork|,LeadWork| LeadWork|dLeadWork|iLeadWork|sLeadWork|cLeadWork|LeadWorkWork|tLeadWork|eLeadWork|eLeadWork|tLeadWork|hLeadWork|)LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|cLeadWork|aLeadWork|sLeadWork|eLeadWork| LeadWork|(LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|bLeadWork|eLeadWork|nLeadWork|cLeadWork|hLeadWork|.LeadWork|HLeadWork|oLeadWork|lLeadWork|dLeadWork|RLeadWork|oLeadWork|tLeadWork|oLeadWork|rLeadWork|(LeadWork|)LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork||LeadWork| LeadWork|bLeadWork|eLeadWork|nLeadWork|cLeadWork|hLeadWork|.LeadWork|TLeadWork|iLeadWork|gLeadWork|hLeadWork|tLeadWork|eLeadWork|nLeadWork|LLeadWork|oLeadWork|cLeadWork|kLeadWork|(LeadWork|)LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork||LeadWork| LeadWork|bLeadWork|eLeadWork|nLeadWork|cLeadWork|hLeadWork|.LeadWork|TLeadWork|iLeadWork|gLeadWork|hLeadWork|tLeadWork|eLeadWork|nLeadWork|CLeadWork|lLeadWork|aLeadWork|mLeadWork|pLeadWork|sLeadWork|(LeadWork|)LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork||LeadWork| LeadWork|bLeadWork|eLeadWork|nLeadWork|cLeadWork|hLeadWork|.LeadWork|PLeadWork|uLeadWork|lLeadWork|lLeadWork|PLeadWork|lLeadWork|uLeadWork|gLeadWork|(LeadWork|)LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork||LeadWork| LeadWork|bLeadWork|eLeadWork|nLeadWork|cLeadWork|hLeadWork|.LeadWork|SLeadWork|wLeadWork|iLeadWork|tLeadWork|cLeadWork|hLeadWork|ILeadWork|gLeadWork|nLeadWork|iLeadWork|tLeadWork|iLeadWork|oLeadWork|nLeadWork|(LeadWork|)LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork||LeadWork| LeadWork|bLeadWork|eLeadWork|nLeadWork|cLeadWork|hLeadWork|.LeadWork|PLeadWork|aLeadWork|iLeadWork|nLeadWork|tLeadWork|MLeadWork|aLeadWork|rLeadWork|kLeadWork|sLeadWork|(LeadWork|)LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork||LeadWork| LeadWork|bLeadWork|eLeadWork|nLeadWork|cLeadWork|hLeadWork|.LeadWork|VLeadWork|iLeadWork|eLeadWork|wLeadWork|SLeadWork|iLeadWork|dLeadWork|eLeadWork|(LeadWork|)LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|)LeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|rLeadWork|eLeadWork|tLeadWork|uLeadWork|rLeadWork|nLeadWork| LeadWork|aLeadWork|cLeadWork|tLeadWork|iLeadWork|oLeadWork|nLeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|rLeadWork|aLeadWork|iLeadWork|sLeadWork|eLeadWork| LeadWork|SLeadWork|pLeadWork|eLeadWork|cLeadWork|ELeadWork|rLeadWork|rLeadWork|oLeadWork|rLeadWork|(LeadWork|"LeadWork|tLeadWork|hLeadWork|aLeadWork|tLeadWork| LeadWork|iLeadWork|sLeadWork| LeadWork|nLeadWork|oLeadWork|tLeadWork| LeadWork|tLeadWork|oLeadWork| LeadWork|bLeadWork|eLeadWork| LeadWork|hLeadWork|aLeadWork|dLeadWork| LeadWork|iLeadWork|nLeadWork| LeadWork|pLeadWork|rLeadWork|aLeadWork|cLeadWork|tLeadWork|iLeadWork|cLeadWork|eLeadWork|:LeadWork| LeadWork|hLeadWork|eLeadWork|rLeadWork|eLeadWork| LeadWork|hLeadWork|aLeadWork|nLeadWork|dLeadWork|sLeadWork| LeadWork|aLeadWork|nLeadWork|dLeadWork| LeadWork|iLeadWork|nLeadWork|sLeadWork|tLeadWork|rLeadWork|uLeadWork|mLeadWork|eLeadWork|nLeadWork|tLeadWork|sLeadWork| LeadWork|dLeadWork|oLeadWork| LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|wLeadWork|oLeadWork|rLeadWork|kLeadWork|"LeadWork|)LeadWork|
-LeadWork|
-LeadWork|
-LeadWork|dLeadWork|eLeadWork|fLeadWork| LeadWork|LeadWorkWork|tLeadWork|uLeadWork|rLeadWork|nLeadWork|eLeadWork|dLeadWork|(LeadWork|pLeadWork|rLeadWork|aLeadWork|cLeadWork|tLeadWork|iLeadWork|cLeadWork|eLeadWork|:LeadWork| LeadWork|PLeadWork|rLeadWork|aLeadWork|cLeadWork|tLeadWork|iLeadWork|cLeadWork|eLeadWork|,LeadWork| LeadWork|rLeadWork|oLeadWork|tLeadWork|oLeadWork|rLeadWork|LeadWorkWork|dLeadWork|eLeadWork|gLeadWork|:LeadWork| LeadWork|fLeadWork|lLeadWork|oLeadWork|aLeadWork|tLeadWork|)LeadWork| LeadWork|-LeadWork|>LeadWork| LeadWork|ALeadWork|cLeadWork|tLeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|eLeadWork|nLeadWork|gLeadWork|aLeadWork|gLeadWork|eLeadWork|dLeadWork| LeadWork|=LeadWork| LeadWork|pLeadWork|rLeadWork|aLeadWork|cLeadWork|tLeadWork|iLeadWork|cLeadWork|eLeadWork|.LeadWork|bLeadWork|eLeadWork|nLeadWork|cLeadWork|hLeadWork|.LeadWork|eLeadWork|nLeadWork|gLeadWork|aLeadWork|gLeadWork|eLeadWork|dLeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|iLeadWork|fLeadWork| LeadWork|eLeadWork|nLeadWork|gLeadWork|aLeadWork|gLeadWork|eLeadWork|dLeadWork| LeadWork|iLeadWork|sLeadWork| LeadWork|nLeadWork|oLeadWork|tLeadWork| LeadWork|NLeadWork|oLeadWork|nLeadWork|eLeadWork| LeadWork|aLeadWork|nLeadWork|dLeadWork| LeadWork|eLeadWork|nLeadWork|gLeadWork|aLeadWork|gLeadWork|eLeadWork|dLeadWork|.LeadWork|mLeadWork|oLeadWork|uLeadWork|nLeadWork|tLeadWork|eLeadWork|dLeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|rLeadWork|eLeadWork|tLeadWork|uLeadWork|rLeadWork|nLeadWork| LeadWork|TLeadWork|uLeadWork|rLeadWork|nLeadWork|PLeadWork|rLeadWork|oLeadWork|pLeadWork|eLeadWork|lLeadWork|lLeadWork|eLeadWork|rLeadWork|(LeadWork|rLeadWork|oLeadWork|tLeadWork|oLeadWork|rLeadWork|LeadWorkWork|dLeadWork|eLeadWork|gLeadWork| LeadWork|/LeadWork| LeadWork|eLeadWork|nLeadWork|gLeadWork|aLeadWork|gLeadWork|eLeadWork|dLeadWork|.LeadWork|rLeadWork|aLeadWork|tLeadWork|iLeadWork|oLeadWork|)LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|rLeadWork|eLeadWork|tLeadWork|uLeadWork|rLeadWork|nLeadWork| LeadWork|TLeadWork|uLeadWork|rLeadWork|nLeadWork|RLeadWork|oLeadWork|tLeadWork|oLeadWork|rLeadWork|(LeadWork|rLeadWork|oLeadWork|tLeadWork|oLeadWork|rLeadWork|LeadWorkWork|dLeadWork|eLeadWork|gLeadWork|)LeadWork|
-LeadWork|
-LeadWork|
-LeadWork|dLeadWork|eLeadWork|fLeadWork| LeadWork|LeadWorkWork|tLeadWork|oLeadWork|oLeadWork|tLeadWork|hLeadWork|(LeadWork|sLeadWork|tLeadWork|aLeadWork|tLeadWork|eLeadWork|:LeadWork| LeadWork|BLeadWork|eLeadWork|nLeadWork|cLeadWork|hLeadWork|SLeadWork|tLeadWork|aLeadWork|tLeadWork|eLeadWork|,LeadWork| LeadWork|mLeadWork|aLeadWork|gLeadWork|nLeadWork|eLeadWork|tLeadWork|oLeadWork|LeadWorkWork|tLeadWork|eLeadWork|eLeadWork|tLeadWork|hLeadWork|:LeadWork| LeadWork|iLeadWork|nLeadWork|tLeadWork|,LeadWork| LeadWork|dLeadWork|iLeadWork|sLeadWork|cLeadWork|LeadWorkWork|tLeadWork|eLeadWork|eLeadWork|tLeadWork|hLeadWork|:LeadWork| LeadWork|iLeadWork|nLeadWork|tLeadWork|)LeadWork| LeadWork|-LeadWork|>LeadWork| LeadWork|ALeadWork|cLeadWork|tLeadWork| LeadWork||LeadWork| LeadWork|NLeadWork|oLeadWork|nLeadWork|eLeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|iLeadWork|fLeadWork| LeadWork|sLeadWork|tLeadWork|aLeadWork|tLeadWork|eLeadWork|.LeadWork|eLeadWork|nLeadWork|gLeadWork|aLeadWork|gLeadWork|eLeadWork|dLeadWork| LeadWork|iLeadWork|sLeadWork| LeadWork|NLeadWork|oLeadWork|nLeadWork|eLeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|rLeadWork|aLeadWork|iLeadWork|sLeadWork|eLeadWork| LeadWork|SLeadWork|pLeadWork|eLeadWork|cLeadWork|ELeadWork|rLeadWork|rLeadWork|oLeadWork|rLeadWork|(LeadWork|"LeadWork|tLeadWork|hLeadWork|iLeadWork|sLeadWork| LeadWork|mLeadWork|aLeadWork|gLeadWork|nLeadWork|eLeadWork|tLeadWork|oLeadWork| LeadWork|iLeadWork|sLeadWork| LeadWork|nLeadWork|oLeadWork|tLeadWork| LeadWork|oLeadWork|nLeadWork| LeadWork|aLeadWork|nLeadWork| LeadWork|eLeadWork|nLeadWork|gLeadWork|iLeadWork|nLeadWork|eLeadWork|"LeadWork|)LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|aLeadWork|tLeadWork| LeadWork|=LeadWork| LeadWork|sLeadWork|tLeadWork|aLeadWork|tLeadWork|eLeadWork|.LeadWork|eLeadWork|nLeadWork|gLeadWork|aLeadWork|gLeadWork|eLeadWork|dLeadWork|.LeadWork|mLeadWork|oLeadWork|uLeadWork|nLeadWork|tLeadWork|iLeadWork|nLeadWork|gLeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|mLeadWork|oLeadWork|vLeadWork|eLeadWork|sLeadWork| LeadWork|=LeadWork| LeadWork|mLeadWork|aLeadWork|gLeadWork|nLeadWork|eLeadWork|tLeadWork|oLeadWork|LeadWorkWork|tLeadWork|eLeadWork|eLeadWork|tLeadWork|hLeadWork| LeadWork|-LeadWork| LeadWork|aLeadWork|tLeadWork|.LeadWork|mLeadWork|aLeadWork|gLeadWork|nLeadWork|eLeadWork|tLeadWork|oLeadWork|LeadWorkWork|tLeadWork|eLeadWork|eLeadWork|tLeadWork|hLeadWork|,LeadWork| LeadWork|dLeadWork|iLeadWork|sLeadWork|cLeadWork|LeadWorkWork|tLeadWork|eLeadWork|eLeadWork|tLeadWork|hLeadWork| LeadWork|-LeadWork| LeadWork|aLeadWork|tLeadWork|.LeadWork|dLeadWork|iLeadWork|sLeadWork|cLeadWork|LeadWorkWork|tLeadWork|eLeadWork|eLeadWork|tLeadWork|hLeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|mLeadWork|aLeadWork|tLeadWork|cLeadWork|hLeadWork| LeadWork|mLeadWork|oLeadWork|vLeadWork|eLeadWork|sLeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|cLeadWork|aLeadWork|sLeadWork|eLeadWork| LeadWork|(LeadWork|0LeadWork|,LeadWork| LeadWork|0LeadWork|)LeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|rLeadWork|eLeadWork|tLeadWork|uLeadWork|rLeadWork|nLeadWork| LeadWork|NLeadWork|oLeadWork|nLeadWork|eLeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|cLeadWork|aLeadWork|sLeadWork|eLeadWork| LeadWork|(LeadWork|1LeadWork| LeadWork||LeadWork| LeadWork|-LeadWork|1LeadWork|,LeadWork| LeadWork|0LeadWork|)LeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|rLeadWork|eLeadWork|tLeadWork|uLeadWork|rLeadWork|nLeadWork| LeadWork|MLeadWork|oLeadWork|vLeadWork|eLeadWork|TLeadWork|oLeadWork|oLeadWork|tLeadWork|hLeadWork|(LeadWork|"LeadWork|mLeadWork|aLeadWork|gLeadWork|nLeadWork|eLeadWork|tLeadWork|oLeadWork|"LeadWork|,LeadWork| LeadWork|1LeadWork| LeadWork|iLeadWork|fLeadWork| LeadWork|mLeadWork|oLeadWork|vLeadWork|eLeadWork|sLeadWork|[LeadWork|0LeadWork|]LeadWork| LeadWork|>LeadWork| LeadWork|0LeadWork| LeadWork|eLeadWork|lLeadWork|sLeadWork|eLeadWork| LeadWork|-LeadWork|1LeadWork|)LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|cLeadWork|aLeadWork|sLeadWork|eLeadWork| LeadWork|(LeadWork|0LeadWork|,LeadWork| LeadWork|1LeadWork| LeadWork||LeadWork| LeadWork|-LeadWork|1LeadWork|)LeadWork|:LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|rLeadWork|eLeadWork|tLeadWork|uLeadWork|rLeadWork|nLeadWork| LeadWork|MLeadWork|oLeadWork|vLeadWork|eLeadWork|TLeadWork|oLeadWork|oLeadWork|tLeadWork|hLeadWork|(LeadWork|"LeadWork|dLeadWork|iLeadWork|sLeadWork|cLeadWork|"LeadWork|,LeadWork| LeadWork|1LeadWork| LeadWork|iLeadWork|fLeadWork| LeadWork|mLeadWork|oLeadWork|vLeadWork|eLeadWork|sLeadWork|[LeadWork|1LeadWork|]LeadWork| LeadWork|>LeadWork| LeadWork|0LeadWork| LeadWork|eLeadWork|lLeadWork|sLeadWork|eLeadWork| LeadWork|-LeadWork|1LeadWork|)LeadWork|
-LeadWork| LeadWork| LeadWork| LeadWork| LeadWork|rLeadWork|aLeadWork|iLeadWork|sLeadWork|eLeadWork| LeadWork|SLeadWork|pLeadWork|eLeadWork|cLeadWork|ELeadWork|rLeadWork|rLeadWork|oLeadWork|rLeadWork|(LeadWork|"LeadWork|tLeadWork|hLeadWork|eLeadWork| LeadWork|cLeadWork|oLeadWork|uLeadWork|pLeadWork|lLeadWork|iLeadWork|nLeadWork|gLeadWork| LeadWork|iLeadWork|sLeadWork| LeadWork|mLeadWork|oLeadWork|vLeadWork|eLeadWork|dLeadWork| LeadWork|oLeadWork|nLeadWork|eLeadWork| LeadWork|tLeadWork|oLeadWork|oLeadWork|tLeadWork|hLeadWork| LeadWork|aLeadWork|tLeadWork| LeadWork|aLeadWork| LeadWork|tLeadWork|iLeadWork|mLeadWork|eLeadWork|,LeadWork| LeadWork|aLeadWork|tLeadWork| LeadWork|oLeadWork|nLeadWork|eLeadWork| LeadWork|fLeadWork|aLeadWork|cLeadWork|eLeadWork|"LeadWork|)LeadWork|
-LeadWork|
+"""The closed list of what a trainee can do: the bench's own acts by hand, and those of the practice room.
+
+Every move is by so much from where things stand, as a hand makes it: nobody can ask for an angle that only the
+truth knows.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+from magview.bench import actions as bench
+from magview.bench.state import BenchState, Side, crank_deg
+from magview.practice.state import Practice, ReadingKind
+from magview.spec.base import SpecError
+
+
+@dataclass(frozen=True)
+class TurnRotor:
+    """Turn the rotor by hand, off the engine [rotor deg], positive with rotation."""
+
+    by_deg: float
+
+
+@dataclass(frozen=True)
+class TurnPropeller:
+    """Turn the crank by the propeller [crank deg], positive with rotation; a piston stop ends it."""
+
+    by_deg: float
+
+
+@dataclass(frozen=True)
+class TurnUntil:
+    """Turn slowly, by rotor or propeller as the magneto is off or on, until something happens.
+
+    "lamp": it lights or goes out; "mark": the straightedge comes in line; "widest": the contacts stand widest
+    open, by eye; "stop": the piston meets its stop. A hand overshoots a little.
+    """
+
+    what: Literal["lamp", "mark", "widest", "stop"]
+    forward: bool = True
+
+
+@dataclass(frozen=True)
+class TurnToReading:
+    """Turn the propeller until the disc stands at a reading [crank deg before the disc's zero]."""
+
+    reading_deg: float
+    forward: bool = True
+
+
+@dataclass(frozen=True)
+class LetGo:
+    """Let go of the rotor; the magnet takes it to rest."""
+
+
+@dataclass(frozen=True)
+class TurnPlate:
+    """Turn the backplate [deg], positive with rotation."""
+
+    by_deg: float
+
+
+@dataclass(frozen=True)
+class TurnScrew:
+    """Turn the contact screw [deg], positive = contacts closer."""
+
+    by_deg: float
+
+
+@dataclass(frozen=True)
+class LayStraightedge:
+    """Lay the straightedge along the cam's step, or take it away."""
+
+    on: bool
+
+
+@dataclass(frozen=True)
+class Sight:
+    """Look over the straightedge from an angle [deg]; 0 is square on."""
+
+    eye_deg: float
+
+
+@dataclass(frozen=True)
+class ConnectLamp:
+    """Clip the timing lamp across the contacts, or take it off."""
+
+    on: bool
+
+
+@dataclass(frozen=True)
+class TryBlades:
+    """Try one blade or a stack of a set: the numbers marked on them, thousandths of an inch or millimetres."""
+
+    blades: tuple[float, ...]
+    set: Literal["inch", "metric"] = "inch"
+
+
+@dataclass(frozen=True)
+class InspectContacts:
+    """Look at the faces of the contacts."""
+
+
+@dataclass(frozen=True)
+class DressContacts:
+    """Stone the contacts clean and flat."""
+
+
+@dataclass(frozen=True)
+class SlipPaper:
+    """Slip a piece of paper under the spring tab, so that it does not ground the primary; or take it out."""
+
+    under: bool
+
+
+@dataclass(frozen=True)
+class MeterLead:
+    """Hold the meter from the lead's plug to the case."""
+
+
+@dataclass(frozen=True)
+class Renew:
+    """Put a new part in: the switch lead, the spring tab, or the insulation inside the magneto."""
+
+    part: Literal["lead", "tab", "insulation"]
+
+
+@dataclass(frozen=True)
+class Chock:
+    """Put chocks at the wheels, or take them away."""
+
+    on: bool
+
+
+@dataclass(frozen=True)
+class SparkPlugs:
+    """Take the spark plugs out, one at least of each cylinder, or put them in."""
+
+    out: bool
+
+
+@dataclass(frozen=True)
+class FitStop:
+    """Screw the piston stop into No. 1, or take it out."""
+
+    on: bool
+
+
+@dataclass(frozen=True)
+class TurnDisc:
+    """Turn the disc on the crank [crank deg]; positive makes it read earlier (more before top dead centre)."""
+
+    by_deg: float
+
+
+@dataclass(frozen=True)
+class FeelCompression:
+    """Hold a thumb over No. 1's plug hole while the crank is rocked."""
+
+
+@dataclass(frozen=True)
+class Nuts:
+    """Tighten the magneto's nuts, or take them off and draw it back from its drive."""
+
+    tight: bool
+
+
+@dataclass(frozen=True)
+class Pin:
+    """Put a pin through the flange that holds the rotor, or take it out."""
+
+    on: bool
+
+
+@dataclass(frozen=True)
+class Remove:
+    """Lift the magneto off the engine."""
+
+
+@dataclass(frozen=True)
+class Refit:
+    """Put the magneto back: by its painted marks, or meshed as its rotor stands, to the nearest tooth."""
+
+    by_marks: bool
+
+
+@dataclass(frozen=True)
+class MoveTooth:
+    """Move one tooth: the magneto flange on the disc, or the disc on the drive flange. +1 with rotation."""
+
+    face: Literal["magneto", "disc"]
+    way: Literal[1, -1]
+
+
+@dataclass(frozen=True)
+class PointAt:
+    """Point at a part of the picture by its name."""
+
+    part: str
+
+
+@dataclass(frozen=True)
+class WriteReading:
+    """Write a reading of one's own into the notebook: mm, crank degrees, or words for lead and note."""
+
+    kind: ReadingKind
+    value: float | None = None
+    side: Side | None = None
+    """Left out: the magneto in view."""
+    text: str = ""
+    lobe: int = 1
+
+
+@dataclass(frozen=True)
+class HandIn:
+    """Done: from here the truth is shown and nothing more can be done."""
+
+
+Turning = TurnRotor | TurnPropeller | TurnUntil | TurnToReading | LetGo | bench.HoldRotor
+Setting = TurnPlate | TurnScrew | bench.TightenLock | bench.TightenClamps | InspectContacts | DressContacts
+Tool = LayStraightedge | Sight | ConnectLamp | TryBlades | MeterLead | FitStop | TurnDisc | FeelCompression
+LeadWork = bench.PullPlug | bench.SwitchIgnition | SlipPaper | Renew
+EngineWork = Chock | SparkPlugs | Nuts | Pin | Remove | Refit | MoveTooth | bench.PaintMarks | bench.ViewSide
+Act = Turning | Setting | Tool | LeadWork | EngineWork | PointAt | WriteReading | HandIn
+
+ACTS: tuple[type[Act], ...] = (
+    TurnRotor, TurnPropeller, TurnUntil, TurnToReading, LetGo, bench.HoldRotor,
+    TurnPlate, TurnScrew, bench.TightenLock, bench.TightenClamps, InspectContacts, DressContacts,
+    LayStraightedge, Sight, ConnectLamp, TryBlades, MeterLead, FitStop, TurnDisc, FeelCompression,
+    bench.PullPlug, bench.SwitchIgnition, SlipPaper, Renew,
+    Chock, SparkPlugs, Nuts, Pin, Remove, Refit, MoveTooth, bench.PaintMarks, bench.ViewSide,
+    PointAt, WriteReading, HandIn,
+)  # fmt: skip
+"""Every kind of act."""
+
+
+def from_bench(practice: Practice, action: bench.Action) -> Act | None:
+    """The act of a hand that a picture's action stands for; None for one that does nothing here.
+
+    The bench's pictures send angles to turn things to; a hand turns by so much. Raises SpecError for what only
+    the bench allows (numbers typed in, faults put in, another magneto placed).
+    """
+    state = practice.bench
+    match action:
+        case bench.TurnRotor(to_deg):
+            return _turned(practice, to_deg - state.rotor_deg)
+        case bench.TurnCrank(to_deg) if state.engaged is not None:
+            return TurnPropeller(to_deg - crank_deg(state))
+        case bench.LetGo() | bench.SettleRotor():
+            return LetGo()
+        case bench.Advance():
+            return None
+        case bench.TurnBackplate(to_deg):
+            return TurnPlate(to_deg - state.backplate_deg)
+        case bench.TurnScrew(to_deg):
+            return TurnScrew(to_deg - state.screw_deg)
+        case bench.MountMagneto(on):
+            return Refit(by_marks=True) if on else Remove()
+        case bench.MoveTeeth(magneto_teeth, disc_teeth):
+            return _tooth(state, magneto_teeth, disc_teeth)
+        case (
+            bench.HoldRotor()
+            | bench.TightenLock()
+            | bench.TightenClamps()
+            | bench.PullPlug()
+            | bench.SwitchIgnition()
+            | bench.PaintMarks()
+            | bench.ViewSide()
+        ):
+            return action
+    raise SpecError("that is not to be had in practice: here hands and instruments do the work")
+
+
+def _turned(practice: Practice, rotor_deg: float) -> Act:
+    engaged = practice.bench.engaged
+    if engaged is not None and engaged.mounted:
+        return TurnPropeller(rotor_deg / engaged.ratio)
+    return TurnRotor(rotor_deg)
+
+
+def _tooth(state: BenchState, magneto_teeth: int, disc_teeth: int) -> Act | None:
+    if state.engaged is None:
+        raise SpecError("this magneto is not on an engine")
+    at = state.engaged.mounting
+    moves = magneto_teeth - at.magneto_teeth, disc_teeth - at.disc_teeth
+    match moves:
+        case (0, 0):
+            return None
+        case (1 | -1, 0):
+            return MoveTooth("magneto", 1 if moves[0] > 0 else -1)
+        case (0, 1 | -1):
+            return MoveTooth("disc", 1 if moves[1] > 0 else -1)
+    raise SpecError("the coupling is moved one tooth at a time, at one face")
