@@ -98,6 +98,11 @@ class Session:
         return self._states[-1]
 
     @property
+    def states(self) -> tuple[Practice, ...]:
+        """Every state so far, as found first."""
+        return tuple(self._states)
+
+    @property
     def attempt(self) -> Attempt:
         """The attempt so far, to keep, mark or replay."""
         first = self._states[0]
@@ -159,8 +164,8 @@ _KINDS: dict[str, type[Any]] = {name_of(kind): kind for kind in do.ACTS}
 
 
 @cache
-def _checker(kind: type[Any]) -> TypeAdapter[Any]:
-    return TypeAdapter(kind)
+def _checker(name: str) -> TypeAdapter[Any]:
+    return TypeAdapter(_KINDS[name])
 
 
 def dump_attempt(attempt: Attempt) -> str:
@@ -245,7 +250,7 @@ def _event(data: Any, where: str) -> Event:
         if field not in known:
             raise SpecError(f"{where}.{str(field)[:60]} is not a known name of {name}")
     try:
-        return Event(float(at_s), _checker(kind).validate_python(rest, strict=True))
+        return Event(float(at_s), _checker(str(name)).validate_python(rest, strict=True))
     except ValidationError as error:
         first = error.errors()[0]
         field = ".".join(str(p) for p in first["loc"] if p in known) or "it"

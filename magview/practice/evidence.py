@@ -5,6 +5,7 @@ A check counts for the state it was made in: turning a screw, tightening it, or 
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 
 import numpy as np
@@ -67,9 +68,16 @@ class Track:
     set_at: int = 0
     """Last step that moved plate, screw or contacts, or tightened what holds them."""
     set_why: str = ""
+    gap_at: int = 0
+    """Last of them that could change the gap too: the backplate alone never does."""
+    gap_why: str = ""
     meshed_at: int = 0
+    """Last step that moved a tooth or refitted the magneto."""
     meshed_why: str = ""
-    lead_at: int = 0
+    changed: list[int] = field(default_factory=list)
+    """All such steps."""
+    renewed: dict[str, int] = field(default_factory=dict)
+    """Last step in which a part of the switch lead was renewed, by the part."""
     disturbed_at: int | None = None
     """First step that took the coupling apart, and…"""
     marked_first: bool = True
@@ -102,7 +110,7 @@ class Evidence:
     tracks: dict[Side, Track]
     stops: list[tuple[int, bool]] = field(default_factory=list)
     """Step and way in which the piston met its stop."""
-    disc_at: int = 0
+    disc_moved: list[int] = field(default_factory=list)
     notes: list[tuple[int, Note, Practice]] = field(default_factory=list)
     dangers: dict[str, Danger] = field(default_factory=dict)
 
@@ -122,9 +130,12 @@ class Evidence:
         return len(ways) == 2
 
 
-def evidence(attempt: Attempt) -> Evidence:
-    """Walk an attempt from end to end. Raises SpecError for one whose events cannot follow one another."""
-    states = attempt.states()
+def evidence(attempt: Attempt, states: Sequence[Practice] | None = None) -> Evidence:
+    """Walk an attempt from end to end; `states` as its own `states()` gives them, where they are at hand.
+
+    Raises SpecError for an attempt whose events cannot follow one another.
+    """
+    states = attempt.states() if states is None else states
     pairs = zip(attempt.events, states, states[1:], strict=False)
     steps = [Step(i, e.at_s, e.act, before, after) for i, (e, before, after) in enumerate(pairs, start=1)]
     if not steps:  # an empty attempt is one of no steps, as found and as left
@@ -158,6 +169,9 @@ def _setting(found: Evidence, step: Step) -> None:
         case _:
             return
     track.set_at, track.set_why = step.index, why
+    track.changed.append(step.index)
+    if not isinstance(step.act, do.TurnPlate | bench.TightenClamps):
+        track.gap_at, track.gap_why = step.index, why
 
 
 def _coupling(found: Evidence, step: Step) -> None:
@@ -165,14 +179,12 @@ def _coupling(found: Evidence, step: Step) -> None:
     match step.act:
         case do.MoveTooth():
             track.meshed_at, track.meshed_why = step.index, "a tooth was moved"
+            track.changed.append(step.index)
         case do.Refit():
             track.meshed_at, track.meshed_why = step.index, "the magneto was refitted"
+            track.changed.append(step.index)
         case do.TurnDisc():
-            found.disc_at = step.index
-        case do.Remove():
-            pass
-        case _:
-            return
+            found.disc_moved.append(step.index)
     if isinstance(step.act, do.MoveTooth | do.Remove) and track.disturbed_at is None:
         track.disturbed_at, track.marked_first = step.index, step.before.seat.marked
 
@@ -226,8 +238,8 @@ def _instruments(found: Evidence, step: Step) -> None:
             track.meter.append((step.index, after.bench.lead.switch_on, said.text))
         case do.InspectContacts() if said is not None:
             track.contacts.append((step.index, said.text))
-        case do.Renew():
-            track.lead_at = step.index
+        case do.Renew(part):
+            track.renewed[part] = step.index
         case do.WriteReading():
             found.notes.append((step.index, after.notebook[-1], after))
 

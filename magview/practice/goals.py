@@ -121,7 +121,7 @@ def _gap(room: Practice, track: Track, every_lobe: bool) -> Judged:
     where = "every lobe" if every_lobe else "a lobe"
     how = f"blades on both sides of the limits were tried on {where} after the last change"
     if not enough:
-        why = f" after {track.set_why}" if track.set_why else ""
+        why = f" after {track.gap_why}" if track.gap_why else ""
         how = f"blades on both sides of the limits were not tried on {where}{why}"
     span = _span(gaps)
     return Judged(
@@ -135,7 +135,7 @@ def _gap(room: Practice, track: Track, every_lobe: bool) -> Judged:
 
 def _bracket(track: Track, lobe: int, low: float, high: float) -> int | None:
     """The step by which blades had been tried on both sides of what is allowed; None if they were not."""
-    tried = [t for t in track.tried if t.lobe == lobe and t.index > track.set_at]
+    tried = [t for t in track.tried if t.lobe == lobe and t.index > track.gap_at]
     wide = [t.index for t in tried if t.says != "no-go" and t.thick_mm >= low - 1e-6]
     close = [t.index for t in tried if t.says == "no-go" and t.thick_mm <= high + UPPER_BLADE_MM]
     close += [t.index for t in tried if t.says == "drag" and t.thick_mm <= high - DRAG_MM]
@@ -254,14 +254,15 @@ def _lead(found: Evidence, room: Practice, track: Track) -> Judged:
         *(["the primary is shorted inside"] if lead.shorted else []),
         *(["the spring tab does not touch the case"] if not seat.tab_sound else []),
     ]
-    off = any(i > track.lead_at and not on and said == "ground" for i, on, said in track.meter)
-    on = any(i > track.lead_at and on and said == "no ground" for i, on, said in track.meter)
+    lead_at, tab_at, inside_at = (track.renewed.get(part, 0) for part in ("lead", "tab", "insulation"))
+    off = any(i > lead_at and not on and said == "ground" for i, on, said in track.meter)
+    on = any(i > lead_at and on and said == "no ground" for i, on, said in track.meter)
     checks = {"the meter with the switch off and on": off and on}
     if was.shorted:
-        checks["the lamp lighting"] = any(o.index > track.lead_at for o in track.openings)
+        checks["the lamp lighting"] = any(o.index > inside_at for o in track.openings)
     if not view(found.first, room.side).seat.tab_sound:
         checks["the lamp staying dark with the plug out"] = any(
-            i > track.lead_at and not plug_in and shown == "dark" for i, plug_in, shown in track.steady
+            i > tab_at and not plug_in and shown == "dark" for i, plug_in, shown in track.steady
         )
     proved = all(checks.values())
     missing = [name for name, done in checks.items() if not done]

@@ -9,6 +9,7 @@ act is named first, and no attempt that holds one is passed.
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from magview.bench.actions import TurnBackplate, TurnScrew, apply
@@ -53,20 +54,28 @@ class Marking:
     verdict: str
 
 
-def mark(attempt: Attempt) -> Marking:
-    """Mark an attempt, handed in or not: what is not done counts as it stands. Raises SpecError for one that
-    cannot be replayed."""
-    found = evidence(attempt)
+def mark(attempt: Attempt, states: Sequence[Practice] | None = None) -> Marking:
+    """Mark an attempt, handed in or not: what is not done counts as it stands.
+
+    `states` are the attempt's own, where they are at hand (`Session.states`). Raises SpecError for an attempt that
+    cannot be replayed.
+    """
+    return mark_evidence(evidence(attempt, states))
+
+
+def mark_evidence(found: Evidence) -> Marking:
+    """Mark an attempt whose steps have been walked."""
+    exercise = found.first.exercise
     left = after_run(found.last)
     dangers = sorted([*found.dangers.values(), *_left_dangerous(found)], key=lambda d: (d.index, d.kind))
-    rows = [row for goal in attempt.exercise.goals for row in _rows(found, left, goal)]
+    rows = [row for goal in exercise.goals for row in _rows(found, left, goal)]
     weight = sum(row.weight for row in rows)
     percent = round(100.0 * sum(row.got for row in rows) / weight, 1)
-    enough = percent >= attempt.exercise.pass_percent
+    enough = percent >= exercise.pass_percent
     if dangers:
         verdict = f"Not passed: {dangers[0].text}."
     elif not enough:
-        verdict = f"Not passed: {percent:g} % of the marks, and {attempt.exercise.pass_percent:g} % are needed."
+        verdict = f"Not passed: {percent:g} % of the marks, and {exercise.pass_percent:g} % are needed."
     else:
         verdict = f"Passed with {percent:g} %."
     return Marking(tuple(dangers), tuple(rows), percent, enough and not dangers, verdict)

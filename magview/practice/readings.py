@@ -35,14 +35,14 @@ class OwnReading:
 def own_readings(found: Evidence) -> list[OwnReading]:
     """Every line of the notebook against the truth of its moment."""
     times = {step.index: step.at_s for step in found.steps}
-    return [OwnReading(i, times[i], note, *_truth(note, then)) for i, note, then in found.notes]
+    return [OwnReading(i, times[i], note, *_truth(found, note, then)) for i, note, then in found.notes]
 
 
-def _truth(note: Note, then: Practice) -> tuple[float | None, str]:
+def _truth(found: Evidence, note: Note, then: Practice) -> tuple[float | None, str]:
     room = view(then, note.side)
     match note.kind:
-        case "lead":
-            return None, lead_truth(room)
+        case "lead":  # a finding is of what was found, also when it is written after the repair
+            return None, lead_truth(view(found.first, note.side))
         case "note":
             return None, ""
         case "disc-zero":
@@ -103,25 +103,33 @@ def _proved(found: Evidence, reading: OwnReading, track: Track) -> tuple[bool, s
     def fresh(indices: list[int], since: int) -> bool:
         return any(since < i < upto for i in indices)
 
-    changed = max((i for i in (track.set_at, track.meshed_at) if i < upto), default=0)
+    changed = max((i for i in track.changed if i < upto), default=0)
     match reading.note.kind:
         case "opening":
             looks = [o.index for o in track.openings if o.forward and o.square and o.edge is not None]
             done, by = fresh(looks, changed), "lamp and straightedge, looked at square"
         case "gap":
-            done, by = fresh([t.index for t in track.tried if t.lobe == reading.note.lobe], changed), "blades"
+            done, by = fresh(_tried_alike(found, reading, track), changed), "blades"
         case "firing":
             looks = [o.index for o in track.openings if o.forward and o.disc is not None and o.first_cylinder]
             zero = found.both_stops(before=upto) or found.first.exercise.start.disc_at_zero
             done, by = fresh(looks, changed) and zero, "lamp, and a disc whose zero was found"
         case "disc-zero":
-            since = found.disc_at if found.disc_at < upto else 0
+            since = max((i for i in found.disc_moved if i < upto), default=0)
             done, by = found.both_stops(since, upto), "the stop from both sides"
         case "lead":
             done, by = _lead_shown(reading, track), "meter and lamp"
         case _:
             done, by = True, "nothing"
     return done, f"{'read with' if done else 'not read with'} {by} before it was written"
+
+
+def _tried_alike(found: Evidence, reading: OwnReading, track: Track) -> list[int]:
+    """Steps in which blades were tried on the lobe written of, or on one with the same gap."""
+    then = next(room for i, _, room in found.notes if i == reading.index)
+    gaps = true_readings(view(then, reading.note.side).bench).max_gap_mm
+    alike = {i + 1 for i, gap in enumerate(gaps) if abs(gap - gaps[reading.note.lobe - 1]) < 1e-3}
+    return [t.index for t in track.tried if t.lobe in alike]
 
 
 def _lead_shown(reading: OwnReading, track: Track) -> bool:

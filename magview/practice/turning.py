@@ -26,7 +26,10 @@ MOST_TURN_DEG = 3600.0
 """Ten turns at a time."""
 
 _HAIR_DEG = 1e-3
-"""What is this near counts as passed already."""
+"""What is this near counts as passed already, and…"""
+
+_BY_EYE_DEG = 1.05
+"""…what is found by eye, this near."""
 
 _CREEP_DEG = 0.05
 _MOST_CREEPS = 40
@@ -88,7 +91,7 @@ def until(practice: Practice, what: Literal["lamp", "mark", "widest", "stop"], f
             bench, timing = practice.bench, internal_timing(practice.bench.magneto)
             tops = (timing.peaks_deg + bench.backplate_deg) / timing.ratio
             by_eye = between(practice.seed, -0.5, 0.5, "hand", str(practice.acts), "widest")
-            return _to_rotor(practice, _next(practice, tops.tolist(), forward) + by_eye)
+            return _to_rotor(practice, _next(practice, tops.tolist(), forward, _BY_EYE_DEG) + by_eye)
     raise SpecError(f"“{str(what)[:40]}” is nothing to turn to: lamp, mark, widest or stop")
 
 
@@ -158,14 +161,14 @@ def _until_mark(practice: Practice, forward: bool) -> Practice:
     number = 1 if magneto.compensated else magneto.poles
     pitch = 360.0 / ratio if magneto.compensated else 360.0 / magneto.poles
     places = [magneto.e_gap_deg + i * pitch + seen for i in range(number)]
-    return _to_rotor(practice, _next(practice, places, forward))
+    return _to_rotor(practice, _next(practice, places, forward, _BY_EYE_DEG))
 
 
-def _next(practice: Practice, angles: Sequence[float], forward: bool) -> float:
+def _next(practice: Practice, angles: Sequence[float], forward: bool, near_deg: float = _HAIR_DEG) -> float:
     """The next of some rotor angles that come again every turn of the cam, in the direction of turning."""
     turn = 360.0 / practice.bench.magneto.cam.turns_per_rotor_turn
     way, here = (1.0 if forward else -1.0), practice.bench.rotor_deg
-    return here + way * min((way * (a - here) - _HAIR_DEG) % turn + _HAIR_DEG for a in angles)
+    return here + way * min((way * (a - here) - near_deg) % turn + near_deg for a in angles)
 
 
 def _to_rotor(practice: Practice, to_deg: float) -> Practice:
