@@ -24,8 +24,7 @@ def apply(practice: Practice, act: do.Act) -> Practice:
     """The state after an act; a new value. Raises SpecError, in one sentence, for an act that cannot be done."""
     if practice.handed_in:
         raise SpecError("the attempt has been handed in")
-    after = _apply(replace(practice, said=None), act)
-    return replace(after, acts=practice.acts + 1)
+    return _apply(replace(practice, said=None, acts=practice.acts + 1), act)
 
 
 def _apply(practice: Practice, act: do.Act) -> Practice:

@@ -250,7 +250,8 @@ def _event(data: Any, where: str) -> Event:
         if field not in known:
             raise SpecError(f"{where}.{str(field)[:60]} is not a known name of {name}")
     try:
-        return Event(float(at_s), _checker(str(name)).validate_python(rest, strict=True))
+        # As JSON, where alone a strict reader takes objects and lists for what they stand for.
+        return Event(float(at_s), _checker(str(name)).validate_json(json.dumps(rest), strict=True))
     except ValidationError as error:
         first = error.errors()[0]
         field = ".".join(str(p) for p in first["loc"] if p in known) or "it"

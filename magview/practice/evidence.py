@@ -5,10 +5,9 @@ A check counts for the state it was made in: turning a screw, tightening it, or 
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from dataclasses import dataclass, field
-
-import numpy as np
 
 from magview.bench import actions as bench
 from magview.bench.state import BenchState, Side, crank_deg
@@ -200,15 +199,17 @@ def _lamp(found: Evidence, step: Step) -> None:
     if after.said is not None and after.said.instrument == "lamp":
         track.steady.append((step.index, after.bench.lead.plug_in, after.said.text.split(" ")[0]))
         return
-    burns = instruments.light(before), instruments.light(after)
     slow = isinstance(step.act, do.TurnUntil) or abs(moved) <= SLOW_DEG
+    if not slow or not before.lamp_on:
+        return
+    burns = instruments.light(before), instruments.light(after)
     # Turning with rotation it lights as the contacts open; against rotation it goes out at the same place.
-    if not slow or burns not in ((False, True), (True, False)) or (burns[1] is True) != (moved > 0):
+    if burns not in ((False, True), (True, False)) or (burns[1] is True) != (moved > 0):
         return
     opens = true_readings(after.bench).opens_deg
     turn = 360.0 / after.bench.magneto.cam.turns_per_rotor_turn
-    away = np.abs((after.bench.rotor_deg - opens + turn / 2) % turn - turn / 2)
-    lobe = int(np.nanargmin(away)) + 1
+    away = [abs((after.bench.rotor_deg - o + turn / 2) % turn - turn / 2) for o in opens.tolist()]
+    lobe = away.index(min((a for a in away if math.isfinite(a)), default=away[0])) + 1
     mounted = after.mounted
     track.openings.append(
         Opening(
@@ -246,14 +247,13 @@ def _instruments(found: Evidence, step: Step) -> None:
 
 def _lobe_at(state: BenchState) -> int | None:
     """The lobe that holds the contacts at its largest gap now; None where the rotor stands elsewhere."""
-    now, widest = true_gap_mm(state), true_readings(state).max_gap_mm
-    closes, opens = true_readings(state).closes_deg, true_readings(state).opens_deg
-    turn = 360.0 / state.magneto.cam.turns_per_rotor_turn
-    middle = (opens + closes) / 2
-    if not np.isfinite(middle).any():
+    found, turn = true_readings(state), 360.0 / state.magneto.cam.turns_per_rotor_turn
+    middles = ((found.opens_deg + found.closes_deg) / 2).tolist()
+    away = [abs((state.rotor_deg - m + turn / 2) % turn - turn / 2) for m in middles if math.isfinite(m)]
+    if len(away) < len(middles):  # a lobe that never opens or never closes has no gap to measure
         return None
-    lobe = int(np.nanargmin(np.abs((state.rotor_deg - middle + turn / 2) % turn - turn / 2)))
-    return lobe + 1 if now >= float(widest[lobe]) - WIDEST_MM else None
+    lobe = away.index(min(away))
+    return lobe + 1 if true_gap_mm(state) >= float(found.max_gap_mm[lobe]) - WIDEST_MM else None
 
 
 # ---------------------------------------------------------------------- danger
@@ -263,7 +263,9 @@ def _danger(found: Evidence, step: Step) -> None:
     before, after = step.before, step.after
     if isinstance(step.act, do.Remove) and not before.seat.marked:
         _flag(found, step, "unmarked", "took the magneto off with no marks across its coupling")
-    if before.bench.engaged is None or after.bench.engaged is None or not isinstance(step.act, do.Turning):
+    if before.bench.engaged is None or not isinstance(step.act, do.Turning):
+        return
+    if before.chocked and before.plugs_out:
         return
     if abs(crank_deg(after.bench) - crank_deg(before.bench)) < 1e-9:
         return

@@ -205,7 +205,9 @@ class Trainee:
             low, high = (middle + 1, high) if says == "go" else (low, middle)
         below = self.stacks[low - 1][0] if low else 0.0
         above = self.stacks[low][0] if low < len(self.stacks) else below
-        return (below + instruments.DRAG_MM + above) / 2 if above > below + instruments.DRAG_MM else (below + above) / 2
+        return (
+            (below + instruments.DRAG_MM + above) / 2 if above > below + instruments.DRAG_MM else (below + above) / 2
+        )
 
     def gaps(self) -> list[float]:
         """All lobes where that is asked for, else the first that comes."""
@@ -357,7 +359,7 @@ class Trainee:
         self.act(do.FitStop(False))
 
     def read_timing(self) -> tuple[float, bool]:
-        """Disc at No. 1's opening, approached with rotation and taken four times; whether it is near compression."""
+        """Disc at No. 1's opening, approached with rotation and taken three times; whether it is near compression."""
         for _ in range(40):
             self.open_now()
             if self.hands.finger() == 1:
@@ -370,7 +372,7 @@ class Trainee:
         self.act(do.TurnPropeller(self.hands.disc() - 60.0))
         compression = self.act(do.FeelCompression()).startswith("pressure")
         found = []
-        for _ in range(4):
+        for _ in range(3):
             self.act(do.TurnPropeller(-20.0))
             while not (self.hands.lamp() == "light" and self.hands.finger() == 1):
                 self.act(do.TurnUntil("lamp"))
