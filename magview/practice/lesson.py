@@ -40,6 +40,7 @@ Predicate = Literal[
     "plugs-out",
     "proved",
     "stop-fitted",
+    "stop-met",
     "disc-at-zero",
     "crank-near",
     "marked",

@@ -34,6 +34,7 @@ NEEDS: dict[str, tuple[str, ...]] = {
     "plugs-out": (),
     "proved": (),
     "stop-fitted": (),
+    "stop-met": ("what",),
     "disc-at-zero": (),
     "crank-near": ("value", "within"),
     "marked": (),
@@ -44,15 +45,16 @@ NEEDS: dict[str, tuple[str, ...]] = {
 }
 """What each predicate needs besides its name.
 
-rotor-near: what is neutral, register, e-gap or widest; within, rotor degrees. turned: what is plate or screw; value,
-degrees since as found, at least so far that way. act: what is an act's name in an attempt's file. said: the words an
-instrument's answer begins with. lamp-shows: light or dark. crank-near: value, degrees before No. 1's firing top dead
-centre. wrote: a kind of reading.
+rotor-near: what is neutral, register, e-gap or widest; within, rotor degrees. turned: what is plate or screw;
+value, degrees since as found, at least so far that way. act: what is an act's name in an attempt's file. said:
+the words an instrument's answer begins with. lamp-shows: light or dark. stop-met: with or against rotation.
+crank-near: value, degrees before No. 1's firing top dead centre. wrote: a kind of reading.
 """
 
 WHATS: dict[str, tuple[str, ...]] = {
     "rotor-near": ("neutral", "register", "e-gap", "widest"),
     "turned": ("plate", "screw"),
+    "stop-met": ("with", "against"),
     "lamp-shows": ("light", "dark", "not connected"),
     "act": tuple(name_of(kind) for kind in do.ACTS),
     "wrote": get_args(ReadingKind),
@@ -67,6 +69,16 @@ class Moment:
     before: Practice
     after: Practice
     act: do.Act
+
+    @property
+    def turned_with(self) -> bool:
+        """Whether the act turned crank and rotor with rotation, or meant to."""
+        match self.act:
+            case do.TurnUntil(_, forward) | do.TurnToReading(_, forward):
+                return forward
+            case do.TurnRotor(by_deg) | do.TurnPropeller(by_deg):
+                return by_deg > 0
+        return False
 
 
 def holds(name: str, moment: Moment, what: str | None, value: float | None, within: float | None) -> bool:
@@ -118,6 +130,9 @@ def _of_acts(name: str, moment: Moment, what: str, value: float, within: float) 
             return name_of(type(act)) == what
         case "said":
             return after.said is not None and after.said.text.startswith(what)
+        case "stop-met":
+            met = after.said is not None and after.said.instrument == "stop"
+            return met and moment.turned_with == (what == "with")
         case "lamp-shows":
             return instruments.lamp(after).text == what
         case "contacts-seen-opening":

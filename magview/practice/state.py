@@ -169,24 +169,39 @@ def view(practice: Practice, side: Side) -> Practice:
 # ---------------------------------------------------------------------- the truth, asked often and kept
 
 
+class _Same:
+    """A magneto as the key of a cache, by identity: hashing all its fields costs more than is saved."""
+
+    __slots__ = ("magneto",)
+
+    def __init__(self, magneto: Magneto) -> None:
+        self.magneto = magneto
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, _Same) and other.magneto is self.magneto
+
+    def __hash__(self) -> int:
+        return id(self.magneto)
+
+
 @lru_cache(maxsize=4096)
-def _gap_mm(magneto: Magneto, rotor_deg: float, backplate_deg: float, screw_deg: float) -> float:
-    return gap_now_mm(BenchState(magneto, rotor_deg, backplate_deg, screw_deg))
+def _gap_mm(same: _Same, rotor_deg: float, backplate_deg: float, screw_deg: float) -> float:
+    return gap_now_mm(BenchState(same.magneto, rotor_deg, backplate_deg, screw_deg))
 
 
 @lru_cache(maxsize=1024)
-def _readings(magneto: Magneto, backplate_deg: float, screw_deg: float) -> Readings:
-    return readings(BenchState(magneto, 0.0, backplate_deg, screw_deg))
+def _readings(same: _Same, backplate_deg: float, screw_deg: float) -> Readings:
+    return readings(BenchState(same.magneto, 0.0, backplate_deg, screw_deg))
 
 
 def true_gap_mm(bench: BenchState) -> float:
     """Gap between the contacts as the rotor stands [mm]."""
-    return _gap_mm(bench.magneto, bench.rotor_deg, bench.backplate_deg, bench.screw_deg)
+    return _gap_mm(_Same(bench.magneto), bench.rotor_deg, bench.backplate_deg, bench.screw_deg)
 
 
 def true_readings(bench: BenchState) -> Readings:
     """What the present setting gives, lobe by lobe."""
-    return _readings(bench.magneto, bench.backplate_deg, bench.screw_deg)
+    return _readings(_Same(bench.magneto), bench.backplate_deg, bench.screw_deg)
 
 
 def true_circuit(bench: BenchState) -> Circuit:
