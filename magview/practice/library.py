@@ -11,6 +11,7 @@ from magview.practice.exercise import Exercise
 from magview.practice.lesson import Lesson
 from magview.spec.base import SpecError
 from magview.spec.files import read_installation, read_json, read_magneto, validate
+from magview.spec.library import Kind as Part
 from magview.spec.library import resources, shipped_names
 
 Kind = Literal["exercises", "lessons"]
@@ -55,14 +56,19 @@ def _with_parts(data: Any, path: Path) -> Any:
     if not isinstance(data, dict):
         return data
     data = dict(data)
-    for field, kind, read in (
+    parts: tuple[tuple[str, Part, Callable[[Path], Any]], ...] = (
         ("magneto", "magnetos", read_magneto),
         ("installation", "installations", read_installation),
-    ):
+    )
+    for field, kind, read in parts:
         name = data.get(field)
-        if isinstance(name, str):
-            shipped = name in shipped_names(kind)  # type: ignore[arg-type]
-            data[field] = read(resources() / kind / f"{name}.json" if shipped else path.parent / name)
+        if not isinstance(name, str):
+            continue
+        shipped = shipped_names(kind)
+        if name not in shipped and not name.endswith(".json"):
+            known = ", ".join(shipped)
+            raise SpecError(f"{path.name}: {field} is “{name[:60]}”; it must be a file's path or one of {known}")
+        data[field] = read(resources() / kind / f"{name}.json" if name in shipped else path.parent / name)
     return data
 
 

@@ -1,0 +1,70 @@
+"""Before the hand-in no text of the practice room holds a true number."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import astuple
+
+import pytest
+
+from magview.practice.faults import begin
+from magview.practice.library import find_exercise, shipped_exercises
+from magview.practice.seen import secrets, seen
+from magview.practice.words import act_words
+from tests.practice.trainee import Trainee
+
+NUMBER = re.compile(r"\d+(?:\.\d+)?")
+
+
+def texts(practice) -> list[str]:
+    parts: list[str] = []
+    for part in astuple(seen(practice)):
+        parts += [part] if isinstance(part, str) else list(part)
+    return parts
+
+
+@pytest.mark.parametrize("name", shipped_exercises())
+def test_no_text_holds_a_true_number(name):
+    """Written to hundredths and finer, as true values would be; the trainee's own notes are the trainee's."""
+    trainee = Trainee(find_exercise(name), 3)
+    trainee.work()
+    states = trainee.hands.session.states
+    for practice in states[:: max(1, len(states) // 25)]:
+        hidden = {
+            f"{abs(v):.{d}f}" for v in secrets(practice).values() for d in (2, 3, 4) if v == v and abs(v) > 0.005
+        }
+        shown = seen(practice)
+        words = " ".join(t for t in texts(practice) if t not in shown.notebook)
+        numbers = {n for n in NUMBER.findall(words) if len(n.partition(".")[2]) >= 2}
+        # The disc reads quarters of a degree and may stand on one by itself.
+        assert not {n for n in numbers & hidden if float(n) * 4 % 1}, (numbers & hidden, words)
+
+
+@pytest.mark.parametrize("name", shipped_exercises())
+def test_what_is_seen_at_first_is_alike_for_all_settings(name):
+    """As found, plate and screw tell nothing: they stand where one finds them."""
+    for seed in range(5):
+        first = seen(begin(find_exercise(name), seed))
+        assert first.plate == "turned +0.0° since you came"
+        assert first.screw == "turned +0° since you came"
+        assert first.lamp == "not connected" and first.straightedge == "not laid on"
+
+
+def test_the_record_in_words_holds_only_what_hands_know():
+    """Of turning until something happens, the words say what happened and not how far it was."""
+    trainee = Trainee(find_exercise("when-do-they-open"), 3)
+    trainee.work()
+    session = trainee.hands.session
+    for event, before, after in zip(session.attempt.events, session.states, session.states[1:], strict=False):
+        words = act_words(event.act, before, after)
+        if type(event.act).__name__ == "TurnUntil":
+            assert not NUMBER.search(words), words
+
+
+def test_the_secrets_are_there_to_be_searched_for():
+    """The names of what is hidden, of both magnetos; a search for none of them would prove nothing."""
+    hidden = secrets(begin(find_exercise("both-everything-wrong"), 1))
+    for side in ("left", "right"):
+        for name in ("rotor_deg", "backplate_deg", "screw_deg", "opens_deg[0]", "max_gap_mm[3]", "firing_deg"):
+            assert f"{side}.{name}" in hidden
+    assert hidden["left.disc_error_deg"] == hidden["right.disc_error_deg"] != 0.0
