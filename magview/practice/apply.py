@@ -80,10 +80,14 @@ def _set(practice: Practice, act: do.Setting) -> Practice:
         case do.TurnPlate(by_deg):
             to = state.backplate_deg + turning.reasonable(by_deg, 360.0)
             after = _on_bench(practice, bench.TurnBackplate(to))
+            turned = practice.seat.plate_turned_deg + after.bench.backplate_deg - state.backplate_deg
+            after = replace(after, seat=replace(after.seat, plate_turned_deg=turned))
             return _at_end(after, to, after.bench.backplate_deg, "the backplate is at the end of its slot")
         case do.TurnScrew(by_deg):
             to = state.screw_deg + turning.reasonable(by_deg, turning.MOST_TURN_DEG)
             after = _on_bench(practice, bench.TurnScrew(to))
+            turned = practice.seat.screw_turned_deg + after.bench.screw_deg - state.screw_deg
+            after = replace(after, seat=replace(after.seat, screw_turned_deg=turned))
             return _at_end(after, to, after.bench.screw_deg, "the contact screw is at the end of its travel")
         case bench.TightenLock() | bench.TightenClamps():
             return _on_bench(practice, act)

@@ -6,6 +6,7 @@ import math
 from bisect import bisect_right
 from dataclasses import dataclass
 
+from magview import __version__
 from magview.bench.state import Side
 from magview.practice.advice import efficient_path
 from magview.practice.attempt import Attempt
@@ -69,6 +70,8 @@ class Debrief:
     """What an efficient path would have been, step by step."""
     seconds: float
     """From the first act to the hand-in."""
+    other_version: str
+    """Said where another version of the program was used for the attempt: its replay may differ; else nothing."""
 
 
 def debrief(attempt: Attempt) -> Debrief:
@@ -89,7 +92,14 @@ def debrief(attempt: Attempt) -> Debrief:
         replay=Replay((0.0, *times), tuple(states)),
         path=tuple(efficient_path(found.first)),
         seconds=times[-1] - times[0],
+        other_version=_other(attempt.version),
     )
+
+
+def _other(version: str) -> str:
+    if version == __version__:
+        return ""
+    return f"Done with version {version}, shown with {__version__}: what followed from an act may differ."
 
 
 def _lines(found: Evidence, dangers: dict[int, Danger]) -> list[Line]:

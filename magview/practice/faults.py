@@ -121,9 +121,7 @@ def _room(exercise: Exercise, seed: int, side: Side) -> Practice:
         clamps_tight=not start.slack,
         lead=lead,
     )
-    seat = Seat(
-        plate, screw, marked=start.marked, tab_sound=lead.tab_touches, proved=start.proved and not lead.broken
-    )  # fmt: skip
+    seat = Seat(marked=start.marked, tab_sound=lead.tab_touches, proved=start.proved and not lead.broken)
     if exercise.installation is None:
         return Practice(exercise, seed, bench, seat)
     crank = between(seed, -180.0, 540.0, "crank")

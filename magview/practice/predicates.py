@@ -151,9 +151,7 @@ def _of_acts(name: str, moment: Moment, what: str, value: float, within: float) 
 
 
 def _turned_deg(room: Practice, what: str) -> float:
-    if what == "screw":
-        return room.bench.screw_deg - room.seat.found_screw_deg
-    return room.bench.backplate_deg - room.seat.found_backplate_deg
+    return room.seat.screw_turned_deg if what == "screw" else room.seat.plate_turned_deg
 
 
 def _rotor_away_deg(room: Practice, what: str) -> float:

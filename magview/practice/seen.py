@@ -44,14 +44,6 @@ class Seen:
 def seen(practice: Practice) -> Seen:
     """The text of a state. Nothing in it is finer than an instrument reads or a hand counts."""
     bench, seat, engaged = practice.bench, practice.seat, practice.bench.engaged
-    turned = bench.backplate_deg - seat.found_backplate_deg
-    screwed = bench.screw_deg - seat.found_screw_deg
-    teeth = ""
-    if engaged is not None:
-        i, j = engaged.mounting.magneto_teeth, engaged.mounting.disc_teeth
-        teeth = (
-            f"magneto flange {i:+d}, disc {j:+d} teeth since it was last meshed" if (i or j) else "teeth as meshed"
-        )
     return Seen(
         lamp=instruments.lamp(practice).text,
         straightedge=instruments.straightedge(practice).text,
@@ -59,9 +51,9 @@ def seen(practice: Practice) -> Seen:
         disc=instruments.disc(practice).text if engaged is not None else "",
         finger=instruments.finger(practice).text if engaged is not None else "",
         said=f"{practice.said.instrument}: {practice.said.text}" if practice.said is not None else "",
-        plate=f"turned {turned:+.1f}° since you came",
-        screw=f"turned {screwed:+.0f}° since you came",
-        teeth=teeth,
+        plate=f"turned {seat.plate_turned_deg:+.1f}° since you came",
+        screw=f"turned {seat.screw_turned_deg:+.0f}° since you came",
+        teeth=_teeth(practice) if engaged is not None else "",
         screws=f"lock screw {_tight(bench.lock_tight)}, clamp screws {_tight(bench.clamps_tight)}",
         lead=_lead(practice),
         engine=_engine(practice) if engaged is not None else "",
@@ -103,6 +95,15 @@ def _eye(practice: Practice) -> str:
         return "square over the edge"
     ahead = "ahead with" if practice.eye_deg > 0 else "behind against"
     return f"from {abs(practice.eye_deg):.0f}° {ahead} rotation"
+
+
+def _teeth(practice: Practice) -> str:
+    """Teeth are counted by the marks: a disc that slipped unmarked shows nothing of it."""
+    engaged = practice.bench.engaged
+    if engaged is None or not practice.seat.marked:
+        return "no marks to count by"
+    i, j = engaged.mounting.marks_apart
+    return f"by the marks: magneto flange {i:+d}, disc {j:+d} teeth" if (i or j) else "the marks stand in line"
 
 
 def _tight(tight: bool) -> str:

@@ -26,8 +26,10 @@ switch lead was found to be, anything else in words."""
 class Seat:
     """What hands have done to one magneto beyond what the bench knows."""
 
-    found_backplate_deg: float
-    found_screw_deg: float
+    plate_turned_deg: float = 0.0
+    """How far hands have turned the backplate since it was found, and…"""
+    screw_turned_deg: float = 0.0
+    """…the contact screw: what tightening carried it along is not among it."""
     nuts_tight: bool = True
     marked: bool = False
     """Whether paint stands across the coupling as it is meshed now, or as it has been moved since."""

@@ -104,7 +104,8 @@ def to_reading(practice: Practice, reading_deg: float, forward: bool) -> Practic
     wanted = reasonable(reading_deg, 180.0)
     wanted += between(practice.seed, -step / 4, step / 4, "hand", str(practice.acts), "pointer")
     way = 1.0 if forward else -1.0
-    by = (way * (true_disc_deg(practice) - wanted) - _HAIR_DEG) % 360.0 + _HAIR_DEG
+    # Where the disc stands at the reading already, the next time it does is a turn further on.
+    by = (way * (true_disc_deg(practice) - wanted) - step) % 360.0 + step
     return turn_propeller(practice, way * by)
 
 

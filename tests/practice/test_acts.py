@@ -11,7 +11,7 @@ from magview.bench.state import crank_deg
 from magview.practice import actions as do
 from magview.practice.apply import apply
 from magview.practice.faults import begin
-from magview.practice.instruments import light
+from magview.practice.instruments import compression, disc, light
 from magview.practice.library import find_exercise
 from magview.practice.state import Practice, true_firing_deg, true_readings, view
 from magview.spec.base import SpecError
@@ -227,3 +227,14 @@ def test_a_state_is_left_as_it_was():
     copy = replace(practice)
     acted(practice, do.TurnPropeller(30.0), do.WriteReading("note", text="so far"))
     assert practice == copy
+
+
+def test_turning_to_a_reading_once_more_goes_right_round():
+    """The disc turns with the crank: the same reading comes a turn later, and the stroke changes."""
+    practice = engine()
+    first = acted(practice, do.TurnToReading(60.0))
+    again = acted(first, do.TurnToReading(60.0))
+    for room in (first, again):
+        assert abs(disc(room).value - 60.0) <= 0.25
+    assert crank_deg(again.bench) - crank_deg(first.bench) == pytest.approx(360.0, abs=0.25)
+    assert compression(first).value != compression(again).value

@@ -117,3 +117,9 @@ def test_the_path_names_what_is_wrong_and_only_that():
         assert ("renew the lead" in path) == lead.broken
         assert ("renew the insulation" in path) == lead.shorted
         assert ("renew the tab" in path) == (not room.seat.tab_sound)
+
+
+def test_an_attempt_of_another_version_says_so():
+    attempt = Trainee(find_exercise("find-the-e-gap"), 1).work()
+    assert debrief(attempt).other_version == ""
+    assert "0.0.9" in debrief(replace(attempt, version="0.0.9")).other_version

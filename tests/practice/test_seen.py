@@ -7,6 +7,9 @@ from dataclasses import astuple
 
 import pytest
 
+from magview.bench import actions as bench
+from magview.practice import actions as do
+from magview.practice.apply import apply
 from magview.practice.faults import begin
 from magview.practice.library import find_exercise, shipped_exercises
 from magview.practice.seen import secrets, seen
@@ -68,3 +71,13 @@ def test_the_secrets_are_there_to_be_searched_for():
         for name in ("rotor_deg", "backplate_deg", "screw_deg", "opens_deg[0]", "max_gap_mm[3]", "firing_deg"):
             assert f"{side}.{name}" in hidden
     assert hidden["left.disc_error_deg"] == hidden["right.disc_error_deg"] != 0.0
+
+
+def test_what_tightening_carries_along_and_what_slips_unseen_is_not_told():
+    practice = apply(begin(find_exercise("creeping-screw"), 1), bench.TightenLock(False))
+    told = seen(apply(apply(practice, do.TurnScrew(2.0)), bench.TightenLock(True)))
+    assert told.screw == "turned +2° since you came"
+    back = apply(begin(find_exercise("a-step-or-two-out"), 1), do.Nuts(False))
+    assert seen(apply(back, do.MoveTooth("magneto", 1))).teeth == "no marks to count by"
+    marked = apply(apply(back, bench.PaintMarks()), do.MoveTooth("magneto", 1))
+    assert seen(marked).teeth == "by the marks: magneto flange +1, disc +0 teeth"

@@ -360,17 +360,15 @@ class Trainee:
 
     def read_timing(self) -> tuple[float, bool]:
         """Disc at No. 1's opening, approached with rotation and taken three times; whether it is near compression."""
-        for _ in range(40):
-            self.open_now()
-            if self.hands.finger() == 1:
-                break
-        else:
-            raise AssertionError("the finger never comes to No. 1")
         wanted = self.wanted()
-        near = abs(self.hands.disc() - wanted) < 60.0
-        # No. 1 must come up on compression before dead centre: felt, some way before.
-        self.act(do.TurnPropeller(self.hands.disc() - 60.0))
-        compression = self.act(do.FeelCompression()).startswith("pressure")
+        if self.comes_up_on_compression(wanted):
+            near = True
+        else:  # not where it belongs: wherever the finger comes to No. 1
+            self.first_cylinder_opens()
+            near = abs(self.hands.disc() - wanted) < 60.0
+            # Felt some way before dead centre.
+            self.act(do.TurnPropeller(self.hands.disc() - 60.0))
+            near = near and self.act(do.FeelCompression()).startswith("pressure")
         found = []
         for _ in range(3):
             self.act(do.TurnPropeller(-20.0))
@@ -380,7 +378,25 @@ class Trainee:
             self.act(do.TurnPropeller(-6.0))
         self.act(do.TurnUntil("lamp"))
         ratio = self.exercise.installation.rotor_turns_per_crank_turn
-        return sum(found) / len(found) + 0.09 / ratio, near and compression
+        return sum(found) / len(found) + 0.09 / ratio, near
+
+    def comes_up_on_compression(self, wanted: float) -> bool:
+        """Bring No. 1 up on compression, and see whether the next spark is its own and comes about when it should."""
+        for _ in range(2):
+            self.act(do.TurnToReading(wanted + 12.0))
+            if self.act(do.FeelCompression()).startswith("pressure"):
+                break
+        else:
+            raise AssertionError("No. 1 never comes up on compression")
+        self.open_now()
+        return self.hands.finger() == 1 and abs(self.hands.disc() - wanted) < 60.0
+
+    def first_cylinder_opens(self) -> None:
+        for _ in range(40):
+            self.open_now()
+            if self.hands.finger() == 1:
+                return
+        raise AssertionError("the finger never comes to No. 1")
 
     def wanted(self, side: str | None = None) -> float:
         btdc = self.exercise.installation.engine.firing_btdc_deg
@@ -437,10 +453,7 @@ class Trainee:
         self.act(do.TurnToReading(self.wanted()))
         self.act(do.SlipPaper(True))
         self.act(do.ConnectLamp(True))
-        for _ in range(40):
-            self.open_now()
-            if self.hands.finger() == 1:
-                break
+        self.first_cylinder_opens()
         self.act(do.Refit(by_marks=False))
         self.act(do.Nuts(True))
         self.act(do.SlipPaper(False))
