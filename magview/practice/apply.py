@@ -18,6 +18,7 @@ from magview.spec.base import SpecError
 
 MOST_NOTES = 500
 MOST_TEXT = 400
+MOST_PART = 60
 
 
 def apply(practice: Practice, act: do.Act) -> Practice:
@@ -38,7 +39,9 @@ def _apply(practice: Practice, act: do.Act) -> Practice:
         return _tool(practice, act)
     match act:
         case do.PointAt(part):
-            return replace(practice, said=Said("hand", f"that is the {part[:60]}"))
+            if not part.isprintable() or len(part) > MOST_PART:
+                raise SpecError(f"a part's name is one line of at most {MOST_PART} characters")
+            return replace(practice, said=Said("hand", f"that is the {part}"))
         case do.WriteReading():
             return _write(practice, act)
         case do.HandIn():
@@ -301,10 +304,12 @@ def _write(practice: Practice, act: do.WriteReading) -> Practice:
         raise SpecError(f"there is no {str(side)[:20]} magneto here")
     if len(practice.notebook) >= MOST_NOTES:
         raise SpecError(f"the notebook is full: it holds {MOST_NOTES} lines")
-    if len(act.text) > MOST_TEXT:
-        raise SpecError(f"a note has at most {MOST_TEXT} characters")
+    if len(act.text) > MOST_TEXT or not act.text.isprintable():
+        raise SpecError(f"a note is one line of at most {MOST_TEXT} characters")
     if act.kind == "lead" and act.text not in get_args(LeadFault):
         raise SpecError("a finding on the switch lead is sound, broken, shorted or tab")
+    if act.kind in ("lead", "note") and act.value is not None:
+        raise SpecError("a finding in words takes no number")
     if act.kind in ("lead", "note"):
         return _noted(practice, Note(act.kind, side, None, act.text))
     if act.value is None:

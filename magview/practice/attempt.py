@@ -231,8 +231,16 @@ def one_line(text: str) -> str:
 
 
 def _dump_event(event: Event) -> dict[str, Any]:
-    values = {f.name: getattr(event.act, f.name) for f in fields(event.act) if getattr(event.act, f.name) is not None}
-    return {"at_s": event.at_s, "do": name_of(type(event.act)), **values}
+    given = {f.name: (getattr(event.act, f.name), str(f.type)) for f in fields(event.act)}
+    values = {name: _plain(value, kind) for name, (value, kind) in given.items() if value is not None}
+    return {"at_s": float(event.at_s), "do": name_of(type(event.act)), **values}
+
+
+def _plain(value: Any, kind: str) -> Any:
+    """A field as JSON has it; a whole number given for a real one is written as it will be read."""
+    if isinstance(value, tuple):
+        return [float(v) for v in value]
+    return float(value) if kind.startswith("float") else value
 
 
 def _event(data: Any, where: str) -> Event:

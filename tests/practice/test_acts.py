@@ -172,6 +172,17 @@ def test_each_magneto_keeps_its_own_setting_and_both_turn_with_the_crank():
     assert not changed.lamp_on
 
 
+def test_the_magneto_not_in_view_has_its_play_taken_up_too():
+    """Turned with rotation all play lies behind, turned back it lies ahead, in both couplings."""
+    practice = acted(begin(find_exercise("both-everything-wrong"), 4), do.Chock(True), do.SparkPlugs(True))
+    for by, ahead in ((30.0, 0.0), (-30.0, 1.0)):
+        practice = acted(practice, do.TurnPropeller(by))
+        for side in ("left", "right"):
+            state = view(practice, side).bench
+            play = state.magneto.condition.coupling_backlash_deg
+            assert state.engaged.play_deg == pytest.approx(ahead * play, abs=1e-12) and play > 0.3
+
+
 # ---------------------------------------------------------------------- safety and the rest
 
 

@@ -275,4 +275,8 @@ def test_a_record_ends_and_can_still_be_handed_in(monkeypatch):
 def test_names_are_one_line_and_events_are_values():
     session = Session(find_exercise("find-the-e-gap"), 3, "A\nB\x00")
     assert session.attempt.trainee == "A B"
+    for act in (do.PointAt("a\nb"), do.WriteReading("note", text="x" * 401), do.WriteReading("note", 1.0)):
+        with pytest.raises(SpecError):
+            session.send(act, 1.0)
+    session.send(do.WriteReading("note", text="\N{DEGREE SIGN} and × are plain text"), 1.0)
     assert replace(session.attempt) == session.attempt != Attempt(session.attempt.exercise, 4)

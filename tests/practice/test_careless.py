@@ -9,6 +9,7 @@ from magview.physics.setting import internal_timing
 from magview.practice import actions as do
 from magview.practice.attempt import Attempt, Session
 from magview.practice.evidence import evidence
+from magview.practice.instruments import light
 from magview.practice.library import find_exercise
 from magview.practice.marking import Marking, Row, mark
 from magview.practice.state import true_firing_deg, true_readings
@@ -350,10 +351,33 @@ def test_marking_is_the_same_each_time_and_every_row_says_why():
 
 
 def test_a_jerk_of_the_hand_past_the_opening_proves_nothing():
+    """From neutral to 28°, past every opening this exercise can draw and short of where the contacts close."""
     session = Session(find_exercise("opens-early-or-late"), 0)
-    for n, act in enumerate([do.ConnectLamp(True), do.LayStraightedge(True), do.Sight(0.0), do.TurnRotor(40.0)]):
+    rotor = session.practice.bench.rotor_deg
+    looks = [do.ConnectLamp(True), do.LayStraightedge(True), do.Sight(0.0)]
+    for n, act in enumerate([*looks, do.TurnRotor(28.0)]):
         session.send(act, float(n))
+    assert light(session.practice) and rotor % 90.0 == 0.0
     assert not evidence(session.attempt).tracks["left"].openings
+    for n in range(28):  # the same way in steps of a degree
+        session.send(do.TurnRotor(-1.0), 10.0 + n)
+    for n in range(28):
+        session.send(do.TurnRotor(1.0), 50.0 + n)
+    looks = evidence(session.attempt).tracks["left"].openings
+    assert [o.forward for o in looks] == [False, True]
+
+
+def test_one_lobe_measured_is_not_every_lobe():
+    class MeasuresOne(Trainee):
+        def prove_gap(self) -> None:
+            pass
+
+        def gaps(self) -> list[float]:
+            return [self.gap_of_lobe(1)]
+
+    attempt = MeasuresOne(find_exercise("one-lobe-low"), 1).work()
+    gap = row(mark(attempt), "largest gap")
+    assert gap.got <= gap.weight / 2 and "not tried on every lobe" in gap.evidence
 
 
 def test_an_attempt_of_no_acts_can_be_marked():

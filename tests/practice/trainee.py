@@ -1,81 +1,21 @@
 """A scripted trainee who knows what stands on paper and what instruments say, and nothing else.
 
-`Hands` is all it has: acts go in, and what may be read comes out. The true state is behind it and not used here.
+`Hands` is all it has; the true state is behind it and not used here.
 """
 
 from __future__ import annotations
 
 import math
-from itertools import combinations
 
 from magview.bench import actions as bench
 from magview.physics.coupling import Move, plan
 from magview.physics.engine import true_tdc_from_stops
 from magview.practice import actions as do
 from magview.practice import instruments
-from magview.practice.attempt import Attempt, Session
+from magview.practice.attempt import Attempt
 from magview.practice.exercise import Exercise
-from magview.practice.state import Practice
 from magview.spec.magneto import EccentricScrew
-from magview.spec.units import MM_PER_THOU
-
-
-class Hands:
-    """Acts in, readings out; a second passes with each act."""
-
-    def __init__(self, exercise: Exercise, seed: int) -> None:
-        self.session = Session(exercise, seed, "scripted trainee")
-        self.exercise = exercise
-        self._clock = 0.0
-
-    def act(self, act: do.Act) -> str:
-        """Do it; what an instrument then said, if any."""
-        self._clock += 1.0
-        said = self.session.send(act, self._clock).said
-        return said.text if said is not None else ""
-
-    def _room(self) -> Practice:
-        return self.session.practice
-
-    def lamp(self) -> str:
-        return instruments.lamp(self._room()).text
-
-    def edge(self) -> int | None:
-        value = instruments.straightedge(self._room()).value
-        return None if value is None else int(value)
-
-    def mark(self) -> int | None:
-        return instruments.mark_number(self._room())
-
-    def disc(self) -> float:
-        value = instruments.disc(self._room()).value
-        assert value is not None
-        return value
-
-    def finger(self) -> int:
-        value = instruments.finger(self._room()).value
-        assert value is not None
-        return int(value)
-
-    @property
-    def side(self) -> str:
-        return self._room().side
-
-    @property
-    def mounted(self) -> bool:
-        return self._room().mounted
-
-
-def stacks(sets: tuple[str, ...]) -> list[tuple[float, tuple[float, ...], str]]:
-    """Thickness [mm], blades and set of every single blade and pair, thinnest first."""
-    found = []
-    for kind in sets:
-        unit = MM_PER_THOU if kind == "inch" else 1.0
-        singles = [(b,) for b in instruments.BLADES[kind]]
-        pairs = list(combinations(instruments.BLADES[kind], 2))
-        for stack in [*singles, *pairs]:
-            found.append((sum(stack) * unit + instruments.JOINT_MM * (len(stack) - 1), stack, kind))
-    return sorted(found)
+from tests.practice.hands import Hands, stacks
 
 
 class Trainee:
@@ -185,7 +125,7 @@ class Trainee:
         if self.exercise.tray.straightedge is None:
             self.act(do.TurnUntil("widest"))
             return
-        if not self.hands.session.practice.edge_laid:
+        if not self.hands.edge_laid:
             self.lay_edge()
         for _ in range(2 * len(self.lobes()) + 1):
             self.act(do.TurnUntil("widest"))
@@ -250,7 +190,7 @@ class Trainee:
         self.prove_gap()
 
     def locked(self) -> bool:
-        return self.hands.session.practice.bench.lock_tight
+        return self.hands.lock_tight
 
     def prove_gap(self) -> None:
         low, high = self.paper.gap_limits_mm
@@ -296,7 +236,7 @@ class Trainee:
         for _ in range(8):
             found = self.openings()
             middle = (min(found.values()) + max(found.values())) / 2
-            if middle == 0 and self.hands.session.practice.bench.clamps_tight:
+            if middle == 0 and self.hands.clamps_tight:
                 return
             self.act(bench.TightenClamps(False))
             if middle:
