@@ -61,6 +61,25 @@ def seen(practice: Practice) -> Seen:
     )
 
 
+def hidden_parts(practice: Practice) -> frozenset[str]:
+    """Names of the bench's drawn parts that must not be drawn now: scales that give the truth away, a straightedge
+    that is not laid on, paint that nobody put there."""
+    hidden = {"rotor scale", "plate scale"}
+    if not practice.edge_laid:
+        hidden.add("straightedge")
+    if not practice.seat.marked:
+        hidden.add("painted mark")
+    return frozenset(hidden)
+
+
+def drawn_disc_deg(practice: Practice) -> float:
+    """The crank angle at which to draw the disc [crank deg]: the crank's own less what the disc is put on wrong.
+
+    Raises SpecError without an engine.
+    """
+    return crank_deg(practice.bench) - practice.disc_error_deg
+
+
 def secrets(practice: Practice) -> dict[str, float]:
     """The true numbers of a state, by name: of both magnetos, for the tests that search the screen for them."""
     found: dict[str, float] = {}

@@ -8,11 +8,15 @@ from dataclasses import astuple
 import pytest
 
 from magview.bench import actions as bench
+from magview.bench.breaker_end import breaker_end
+from magview.bench.crank_end import disc_point
+from magview.bench.drive_end import drive_end
 from magview.practice import actions as do
 from magview.practice.apply import apply
 from magview.practice.faults import begin
+from magview.practice.instruments import true_disc_deg
 from magview.practice.library import find_exercise, shipped_exercises
-from magview.practice.seen import secrets, seen
+from magview.practice.seen import drawn_disc_deg, hidden_parts, secrets, seen
 from magview.practice.words import act_words
 from tests.practice.trainee import Trainee
 
@@ -81,3 +85,22 @@ def test_what_tightening_carries_along_and_what_slips_unseen_is_not_told():
     assert seen(apply(back, do.MoveTooth("magneto", 1))).teeth == "no marks to count by"
     marked = apply(apply(back, bench.PaintMarks()), do.MoveTooth("magneto", 1))
     assert seen(marked).teeth == "by the marks: magneto flange +1, disc +0 teeth"
+
+
+def test_the_picture_hides_the_scales_and_what_is_not_there():
+    practice = begin(find_exercise("wrong-stroke"), 1)
+    assert hidden_parts(practice) == {"rotor scale", "plate scale", "straightedge", "painted mark"}
+    marked = apply(apply(practice, do.LayStraightedge(True)), bench.PaintMarks())
+    assert hidden_parts(marked) == {"rotor scale", "plate scale"}
+    drawn = {s.part for s in breaker_end(practice.bench.magneto).shapes}
+    drawn |= {s.part for s in drive_end(practice.exercise.installation.coupling)}
+    assert hidden_parts(practice) <= drawn
+
+
+def test_the_disc_is_drawn_with_what_it_reads_under_the_pointer():
+    """The pointer stands at the right, bearing 90° clockwise from the top: there x is the radius and y is 0."""
+    for seed in range(5):
+        practice = begin(find_exercise("true-dead-centre"), seed)
+        engine = practice.exercise.installation.engine
+        point = disc_point(engine, 50.0, true_disc_deg(practice), drawn_disc_deg(practice))
+        assert tuple(point) == pytest.approx((50.0, 0.0), abs=1e-9)
