@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject
+from PySide6.QtCore import QEvent, QObject
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QApplication, QLabel, QMenu, QToolBar
 
@@ -55,6 +55,7 @@ class Menus(QObject):
 
         self.undo_action = self._act(edit, "&Undo", window.model.undo, keys.Undo)
         self.redo_action = self._act(edit, "&Redo", window.model.redo, keys.Redo)
+        edit.aboutToShow.connect(self.name_steps)
 
         self.hold_action = self._check(bench, "&Hold the rotor", self._hold, True, QKeySequence("H"))
         self.mount_action = self._check(bench, "Magneto on the &engine", self._mount, True, None)
@@ -104,8 +105,9 @@ class Menus(QObject):
             bar.addWidget(label)
             bar.addWidget(widget)
         bar.addSeparator()
-        bar.addAction(self.undo_action)
-        bar.addAction(self.redo_action)
+        for action in (self.undo_action, self.redo_action):
+            bar.addAction(action)
+            bar.widgetForAction(action).installEventFilter(self)
         bar.addSeparator()
         bar.addAction(self.plots_action)
 
@@ -147,15 +149,10 @@ class Menus(QObject):
         return group
 
     def show_state(self, state: BenchState, old: BenchState | None = None) -> None:
-        """Name what is on the bench, and what can be undone."""
+        """Name what is on the bench, and say whether something can be undone."""
         store = self.window.model.store
-        for action, verb, name in (
-            (self.undo_action, "Undo", store.undo_name), (self.redo_action, "Redo", store.redo_name)
-        ):  # fmt: skip
-            action.setEnabled(name is not None)
-            action.setText(f"&{verb}" if name is None else f"&{verb}: {name}")
-            action.setIconText(verb)
-            action.setToolTip(action.text().replace("&", ""))
+        self.undo_action.setEnabled(store.undo_name is not None)
+        self.redo_action.setEnabled(store.redo_name is not None)
         self.hold_action.setChecked(state.held)
         self.mount_action.setEnabled(state.engaged is not None)
         self.mount_action.setChecked(state.engaged is not None and state.engaged.mounted)
@@ -165,6 +162,23 @@ class Menus(QObject):
         self.magnetos.setCurrentIndex(index)
         if index < 0:
             self.magnetos.setPlaceholderText(state.magneto.name)
+
+    def name_steps(self) -> None:
+        """Name what would be undone. Only when somebody looks: Qt keeps a little memory at every change of words,
+        and a turning rotor changes them sixty times a second."""
+        store = self.window.model.store
+        for action, verb, name in (
+            (self.undo_action, "Undo", store.undo_name), (self.redo_action, "Redo", store.redo_name)
+        ):  # fmt: skip
+            action.setText(f"&{verb}" if name is None else f"&{verb}: {name}")
+            action.setIconText(verb)
+            action.setToolTip(action.text().replace("&", ""))
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """The pointer rests on a tool button: its words are made now."""
+        if event.type() == QEvent.Type.ToolTip:
+            self.name_steps()
+        return super().eventFilter(watched, event)
 
     # -------------------------------------------------------------- choices
 
