@@ -163,11 +163,13 @@ class MainWindow(QMainWindow):
         import magview.ui.setting_panel
 
         yield
-        for name, (title, _) in _PANELS.items():
+        for name in _PANELS:
             self._panes[name] = TallPanel(partial(self._build, name))
+        self._panes["setting"].panel()  # its width shares out the window
+        yield
+        for name, (title, _) in _PANELS.items():
             self.tabs.addTab(self._panes[name], title)
         self.tabs.setMinimumWidth(0)
-        self._panes["setting"].panel()  # its width shares out the window
         self.tabs.currentChanged.connect(self._emphasise)
         self._emphasise(0)
         yield
