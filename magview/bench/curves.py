@@ -287,7 +287,7 @@ def shifts_near(
 
     Raises ValueError for tooth counts that no coupling has.
     """
-    moves = plan(magneto_teeth, drive_teeth, rotor_turns, reads_btdc, wanted_btdc, most=2_000)
+    moves = plan(magneto_teeth, drive_teeth, rotor_turns, reads_btdc, wanted_btdc, most=20_000)
     best: dict[float, Move] = {}
     for move in moves:
         if abs(move.residual_deg) > within:
