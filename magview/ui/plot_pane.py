@@ -96,6 +96,10 @@ class PlotPane(QTabWidget):
         """Whether the library is there."""
         return self._loading is not None and not self._loading.is_alive()
 
+    def has(self, name: str) -> bool:
+        """Whether a sheet is built and in its place."""
+        return name in self._built
+
     def sheet(self, name: str) -> PlotSheet:
         """A sheet by its name, built now if it has not been seen yet; waits for the library if it must."""
         self._join()
@@ -108,7 +112,9 @@ class PlotPane(QTabWidget):
     def _begin(self, name: str) -> PlotSheet:
         if name not in self._begun:
             _, module, kind = _SHEETS[name]
-            made: PlotSheet = getattr(importlib.import_module(f"magview.ui.{module}"), kind)(self._model, self._theme)
+            sheet = getattr(importlib.import_module(f"magview.ui.{module}"), kind)
+            # With a parent from the start: a half-built sheet then goes with its window, in Qt's order.
+            made: PlotSheet = sheet(self._model, self._theme, self)
             made.hide()
             made.said.connect(self.said)
             made.set_inches(self._inches)

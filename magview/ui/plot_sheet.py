@@ -57,6 +57,7 @@ class RotorCursor(pg.InfiniteLine):  # type: ignore[misc]  # the library has no 
             self._gesture = self._sheet.model.gesture()
             self._sheet.model.grip(True)  # a rotor in the hand does not swing
         self._sheet.turn_to(float(self.value()), self._gesture)
+        self._sheet.show_cursor(self._sheet.model.state)  # past an end the rotor stays, and so does the line
 
     def _let_go(self) -> None:
         if self._gesture is not None:
@@ -260,13 +261,17 @@ class PlotSheet(QWidget):
     def _show(self, state: BenchState, old: BenchState | None) -> None:
         self._stale, self._shown_size = False, self.canvas.size()
         if self.cursors and (old is None or old.rotor_deg != state.rotor_deg or old.magneto != state.magneto):
-            at = state.rotor_deg % self.span_deg(state)
-            for line in self.cursors:
-                blocked = line.blockSignals(True)
-                line.setValue(at)
-                line.blockSignals(blocked)
+            self.show_cursor(state)
         self.refresh(state, old)
         self.canvas.setAccessibleDescription(self.summary())
+
+    def show_cursor(self, state: BenchState) -> None:
+        """Put the cursors where the rotor stands."""
+        at = state.rotor_deg % self.span_deg(state)
+        for line in self.cursors:
+            blocked = line.blockSignals(True)
+            line.setValue(at)
+            line.blockSignals(blocked)
 
     def again(self) -> None:
         """Draw everything anew."""
@@ -352,7 +357,8 @@ class PlotSheet(QWidget):
         self.reading.setText(self.words_at(*place) if place else "")
 
     def _clicked(self, event: object) -> None:
-        if event.button() != Qt.MouseButton.LeftButton or event.isAccepted():  # type: ignore[attr-defined]
+        # Signs take clicks for themselves; they stand for what is to be clicked, so it counts all the same.
+        if event.button() != Qt.MouseButton.LeftButton:  # type: ignore[attr-defined]
             return
         place = self._place(event.scenePos())  # type: ignore[attr-defined]
         if place and event.double():  # type: ignore[attr-defined]

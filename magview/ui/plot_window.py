@@ -62,7 +62,7 @@ class WindowSheet(PlotSheet):
         self._here, self._there = pg.ScatterPlotItem(size=13, symbol="o"), pg.ScatterPlotItem(size=15, symbol="+")
         plot.addItem(self._there)
         plot.addItem(self._here)
-        self._inside = self.word(plot, (0.5, 0.0))
+        self._inside = self.word(plot, (0.5, 1.0))
         self._been: list[tuple[float, float]] = []
         self._magneto: Magneto | None = None
         self._placing = self._zoomed = False
@@ -170,11 +170,11 @@ class WindowSheet(PlotSheet):
         rows, columns = np.nonzero(found.within_limits.T)
         self._inside.setVisible(rows.size > 0)
         if rows.size:
-            row = rows[int(0.9 * rows.size)]
+            # At the foot, right of the middle: clear of the way to go, which ends in the middle.
+            row = rows[int(0.02 * rows.size)]
             across = columns[rows == row]
             self._inside.setText("in limits")
-            # Left of the middle, where the way to go ends.
-            self._inside.setPos(found.backplate_deg[across[int(0.3 * across.size)]], screw[row])
+            self._inside.setPos(found.backplate_deg[across[int(0.5 * across.size)]], screw[row])
 
     def _picture(self, found: AdjustmentMap) -> np.ndarray:
         """A pixel a setting: paper where nothing is in limits, hatched where one is, full where both are."""

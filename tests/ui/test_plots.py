@@ -3,21 +3,28 @@
 from __future__ import annotations
 
 import csv
+import gc
 import io
 import math
+import weakref
 from xml.etree import ElementTree
 
 import numpy as np
+import pyqtgraph as pg
 import pytest
 from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
-from PySide6.QtGui import QColor, QGuiApplication, QImage, QWheelEvent
+from PySide6.QtGui import QColor, QGuiApplication, QImage, QMouseEvent, QWheelEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLabel, QPushButton, QSlider, QSpinBox
 
 from magview.bench import actions as do
 from magview.bench.state import gap_now_mm, readings
-from magview.spec.library import shipped_names
+from magview.physics.setting import internal_timing
+from magview.spec.library import find_installation, shipped_names
+from magview.ui.model import BenchModel
+from magview.ui.plot_sheet import PlotSheet
 from magview.ui.theme import THEMES
+from magview.ui.window import MainWindow
 from tests.hands import send_mouse
 from tests.ui.test_readable import contrast
 
@@ -67,28 +74,25 @@ def click(plots, plot: int, x: float, y: float, double: bool = False) -> None:
     QApplication.processEvents()
 
 
-def drag(plots, plot: int, start: float, end: float, steps: int = 10) -> None:
+def move_held(plots, at: QPointF) -> None:
+    """Move with the left button down; the library takes no more than a hundred moves a second."""
+    QTest.qWait(12)
+    port = plots.canvas.viewport()
+    there = QPointF(port.mapToGlobal(at.toPoint()))
+    left, none = Qt.MouseButton.LeftButton, Qt.MouseButton.NoButton
+    event = QMouseEvent(QEvent.Type.MouseMove, at, there, none, left, Qt.KeyboardModifier.NoModifier)
+    QApplication.sendEvent(port, event)
+
+
+def drag(plots, plot: int, start: float, end: float) -> None:
     """Drag from one x to another, half-way up."""
-    y = middle(plots, plot)
-    places = [pixel(plots, plot, x, y) for x in np.linspace(start, end, steps + 1)]
+    places = [pixel(plots, plot, x, middle(plots, plot)) for x in np.linspace(start, end, 11)]
     send_mouse(plots.canvas, QEvent.Type.MouseMove, places[0])
     send_mouse(plots.canvas, QEvent.Type.MouseButtonPress, places[0])
     for at in places:
-        moved = QEvent.Type.MouseMove
-        held = Qt.MouseButton.LeftButton
-        QTest.qWait(1)
-        _held_move(plots.canvas, moved, at, held)
+        move_held(plots, at)
     send_mouse(plots.canvas, QEvent.Type.MouseButtonRelease, places[-1])
     QApplication.processEvents()
-
-
-def _held_move(canvas, kind, at, held) -> None:
-    from PySide6.QtGui import QMouseEvent
-
-    port = canvas.viewport()
-    there = QPointF(port.mapToGlobal(at.toPoint()))
-    none = Qt.KeyboardModifier.NoModifier
-    QApplication.sendEvent(port, QMouseEvent(kind, at, there, Qt.MouseButton.NoButton, held, none))
 
 
 def steps_done(window) -> int:
@@ -135,15 +139,13 @@ def test_dragging_the_cursor_turns_the_rotor_in_one_step_that_can_be_undone(open
 
 
 def test_a_cursor_in_the_hand_holds_the_rotor_against_the_magnet(open_plots):
-    window, plots = open_plots("pull")
+    window, plots = open_plots("pull", "seven-radial")  # off the engine
     window.model.send(do.TurnRotor(30.0))
     at = pixel(plots, 0, 30.0, middle(plots, 0))
     send_mouse(plots.canvas, QEvent.Type.MouseMove, at)
     send_mouse(plots.canvas, QEvent.Type.MouseButtonPress, at)
     for x in (31.0, 33.0, 36.0):
-        _held_move(
-            plots.canvas, QEvent.Type.MouseMove, pixel(plots, 0, x, middle(plots, 0)), Qt.MouseButton.LeftButton
-        )
+        move_held(plots, pixel(plots, 0, x, middle(plots, 0)))
     held_at = window.model.state.rotor_deg
     window.model.send(do.LetGo())
     window.model.tick(0.1)
@@ -226,15 +228,11 @@ def test_the_map_is_green_where_a_setting_is_in_limits_and_only_there(open_plots
     picture = plots.canvas.grab().toImage()
     (left, right), (low, high) = plots.plots[0].viewRange()
     paper = QColor(window.theme.paper)
-    rng = np.random.default_rng(5)
+    timing, rng = internal_timing(window.model.state.magneto), np.random.default_rng(5)
     seen = set()
     for plate, screw in zip(rng.uniform(left, right, 300), rng.uniform(low, high, 300), strict=True):
         near = [(plate + i * (right - left) / 200, screw + j * (high - low) / 80) for i in (-1, 1) for j in (-1, 1)]
-        state = window.model.state
-        verdicts = set()
-        for b, s in near:
-            window.model.store  # noqa: B018  (the state is not touched)
-            verdicts.add(bool(_readings_at(state, b, s).within_limits))
+        verdicts = {bool(timing.readings(b, s).within_limits) for b, s in near}
         if len(verdicts) > 1:
             continue  # too near to the edge for a pixel to tell
         shown = picture.pixelColor(pixel(plots, 0, plate, screw).toPoint())
@@ -243,12 +241,6 @@ def test_the_map_is_green_where_a_setting_is_in_limits_and_only_there(open_plots
         assert green == inside, f"plate {plate}, screw {screw}"
         seen.add(inside)
     assert seen == {True, False}
-
-
-def _readings_at(state, plate: float, screw: float):
-    from magview.physics.setting import internal_timing
-
-    return internal_timing(state.magneto).readings(plate, screw)
 
 
 def test_the_wear_slider_wears_the_heel_and_everything_follows(open_plots):
@@ -266,7 +258,7 @@ def test_the_wear_slider_wears_the_heel_and_everything_follows(open_plots):
     assert wear > 0.05
     assert plots.worn.text() == f"{wear:.3f} mm"
     assert steps_done(window) == 1, "one drag is one step"
-    assert "worn" in str(window.model.store.undo_name)
+    assert str(window.model.store.undo_name).startswith("Wear the heel")
     now = readings(state)
     arm = state.magneto.breaker
     expected = before.max_gap_mm[0] - wear * arm.contact_arm_mm / arm.heel_arm_mm  # model.md §4
@@ -468,26 +460,22 @@ def test_lines_and_words_stand_out_from_the_paper_in_every_theme(open_plots, she
     QApplication.processEvents()
     shown = plots.canvas.grab().toImage()
     assert shown.pixelColor(2, 2) == QColor(theme.paper)
-    import pyqtgraph as pg
-
     for plot in plots.plots:
         for side in ("left", "bottom"):
             assert contrast(plot.getAxis(side).textPen().color(), theme.paper) >= 4.5
         for item in plot.items:
             if isinstance(item, pg.TextItem):
-                assert contrast(item.color.color(), theme.paper) >= 4.5
+                assert contrast(item.color, theme.paper) >= 4.5
             elif isinstance(item, pg.PlotCurveItem):
                 assert contrast(pg.mkPen(item.opts["pen"]).color(), theme.paper) >= 3.0
             elif isinstance(item, pg.InfiniteLine):
                 assert contrast(item.pen.color(), theme.paper) >= 3.0
     if sheet == "window":  # words and lines over the map's green, too
-        green = QColor.fromRgb(*(int(v) for v in plots._image.image.reshape(-1, 3).min(axis=0)))  # noqa: SLF001
         shades = {tuple(int(v) for v in c) for c in plots._image.image.reshape(-1, 3)[::7]}  # noqa: SLF001
         assert len(shades) == 2
         for shade in shades:
             assert contrast(theme.text, QColor(*shade)) >= 4.5
             assert contrast(theme.good, QColor(*shade)) >= 3.0
-        del green
 
 
 @pytest.mark.parametrize("sheet", SHEETS)
@@ -516,7 +504,7 @@ def test_projector_inches_and_large_type(open_plots, qtbot, sheet):
         window.set_text_size(100)
         window.set_inches(False)
         settle(qtbot)
-        assert plots.plots[0].getAxis("bottom").height() == pytest.approx(small, abs=3)
+        assert plots.plots[0].getAxis("bottom").height() <= small + 3
         assert not any("[in]" in plot.getAxis("left").labelText for plot in plots.plots)
     finally:
         QApplication.setFont(font)
@@ -532,11 +520,9 @@ def test_inches_are_the_same_lengths(open_plots):
 
 
 @pytest.mark.parametrize("size", [(1280, 720), (1920, 1080)])
-@pytest.mark.parametrize("name", shipped_names("installations"))
+@pytest.mark.parametrize("name", [n for n in shipped_names("installations") if not n.endswith("right")])
 @pytest.mark.parametrize("sheet", SHEETS)
 def test_axes_say_what_they_are_and_words_do_not_hide_each_other(open_plots, sheet, name, size):
-    import pyqtgraph as pg
-
     window, plots = open_plots(sheet, name, size)
     window.model.send(do.SetBoth(1.0, 2.0))
     plots.canvas.grab()
@@ -556,8 +542,8 @@ def test_axes_say_what_they_are_and_words_do_not_hide_each_other(open_plots, she
 # ---------------------------------------------------------------------- what is not there
 
 
-def test_a_magneto_without_coil_pull_engine_or_heel_arm(open_plots):
-    window, plots = open_plots("coil", "traced-six")
+def test_a_magneto_without_coil_pull_engine_or_heel_arm(open_plots, tmp_path):
+    window, _ = open_plots("coil", "traced-six")
     sheets = {name: window.plots.choose(name) for name in SHEETS}
     QApplication.processEvents()
     assert "no coil" in sheets["coil"].summary()
@@ -572,7 +558,7 @@ def test_a_magneto_without_coil_pull_engine_or_heel_arm(open_plots):
         assert sheets[name].table() == []
         for plot in range(len(sheets[name].plots)):
             assert isinstance(sheets[name].words_at(plot, 0.3, 0.3), str)
-        sheets[name].save_to(sheets[name].model.state and __import__("pathlib").Path("never.csv"))
+        sheets[name].save_to(tmp_path / "never.csv")
         assert "no values" in window.statusBar().currentMessage()
 
 
@@ -594,7 +580,9 @@ def test_contacts_that_never_open_and_ones_that_never_close(open_plots, name, tm
         shown.save_to(tmp_path / f"{sheet}.svg")
     window.model.send(do.WearHeel(0.0))
     magneto = window.model.state.magneto
-    wide = magneto.contact_screw.model_copy(update={"throw_mm": 3.0})
+    screw = magneto.contact_screw
+    reach = {"throw_mm": 3.0} if screw.kind == "eccentric" else {"lead_mm": 3.0}
+    wide = screw.model_copy(update=reach)
     window.model.send(do.PlaceMagneto(magneto.model_copy(update={"contact_screw": wide})))
     window.model.send(do.TurnScrew(magneto.contact_screw.range_deg[0]))
     for sheet in SHEETS:
@@ -677,26 +665,25 @@ def test_before_is_of_the_same_magneto(open_plots):
     assert plots.before() is None
 
 
-def test_windows_with_plots_do_not_pile_up(open_window, qtbot):
-    """Opened and closed, a window leaves none of its plots behind."""
-    import gc
-    import weakref
-
+def test_windows_with_plots_do_not_pile_up(qtbot):
+    """Opened and closed, a window leaves none of its plots behind: neither whole ones nor one half built."""
     gone = []
-    for _ in range(3):
-        window = open_window("seven-radial-left")
-        window.show_plots(True)
-        for sheet in SHEETS:
-            gone.append(weakref.ref(window.plots.choose(sheet)))
-        settle(qtbot)
+    for front in ("coupling", "pull", "window"):
+        window = MainWindow(BenchModel(do.new_bench(find_installation("seven-radial-left"))), THEMES["light"])
+        window.furnish()
+        window.plots.wait()
+        window.show()
+        window.show_plots(True)  # begins to build the first sheet
+        gone.append(weakref.ref(window.plots.choose(front)))
+        gone += [weakref.ref(sheet) for sheet in window.plots.findChildren(PlotSheet)]
+        assert len(gone) == 3, "one of them begun and left"
+        for _ in range(10):  # what Qt still owes a call keeps what it would call
+            settle(qtbot)
         window.close()
-        window.setParent(None)
         window.deleteLater()
-    del window
-    open_window.__closure__[
-        next(i for i, c in enumerate(open_window.__closure__) if isinstance(c.cell_contents, list))
-    ].cell_contents.clear()
-    QApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete.value)
-    QApplication.processEvents()
-    gc.collect()
-    assert [ref for ref in gone if ref() is not None] == []
+        del window
+        QApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete.value)
+        QApplication.processEvents()
+        gc.collect()
+        assert [ref for ref in gone if ref() is not None] == []
+        gone.clear()
