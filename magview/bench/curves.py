@@ -28,6 +28,9 @@ Table = Sequence[tuple[str, Array | NDArray[np.str_]]]
 _STEP_DEG = 0.25
 """Between points of a curve over a turn [rotor deg]: finer than a pixel on any screen."""
 
+_MOST_POINTS = 8_000
+"""On a cam so slow that its turn takes many turns of the rotor, no screen shows more."""
+
 
 @dataclass(frozen=True)
 class Setting:
@@ -67,7 +70,7 @@ def cycle_deg(magneto: Magneto) -> float:
 def turn_deg(magneto: Magneto) -> Array:
     """Rotor angles (n,) [deg] over one turn of the cam, ends included."""
     whole = cycle_deg(magneto)
-    return np.linspace(0.0, whole, round(whole / _STEP_DEG) + 1)
+    return np.linspace(0.0, whole, min(round(whole / _STEP_DEG), _MOST_POINTS) + 1)
 
 
 # ---------------------------------------------------------------------- lift and gap
@@ -91,7 +94,9 @@ def lift_curves(setting: Setting) -> LiftCurves:
 
 def open_spans_deg(state: BenchState) -> list[tuple[float, float]]:
     """Rotor angles within one cam turn between which the contacts stand open, cut at its ends [deg]."""
-    result, whole = readings(state), cycle_deg(state.magneto)
+    result, whole, timing = readings(state), cycle_deg(state.magneto), internal_timing(state.magneto)
+    if timing.stop_mm(state.screw_deg) + timing.wear_lift_mm < 0.0:
+        return [(0.0, whole)]  # held apart even where the heel hangs over the base circle
     spans: list[tuple[float, float]] = []
     for opens, closes in zip(result.opens_deg, result.closes_deg, strict=True):
         if not (math.isfinite(opens) and math.isfinite(closes)):
@@ -143,6 +148,13 @@ def opening_limit_deg(magneto: Magneto) -> float:
 # ---------------------------------------------------------------------- adjustment window
 
 
+def crossings(x: Array, values: Array, level: float) -> Array:
+    """Where (n,) a curve through (x, values) passes a level: twice if an eccentric is turned past its dead point."""
+    above = values > level
+    at = np.flatnonzero(above[1:] != above[:-1])
+    return np.asarray(x[at] + (level - values[at]) / (values[at + 1] - values[at]) * (x[at + 1] - x[at]))
+
+
 def window_map(
     state: BenchState,
     plates: int,
@@ -167,7 +179,7 @@ def telling_screw_span(state: BenchState) -> tuple[float, float]:
     least, most = state.magneto.gap_limits_mm
     room = 2.0 * (most - least)
     near = screws[(gaps >= least - room) & (gaps <= most + room)]
-    ends = np.array([*near, 0.0, state.screw_deg])
+    ends = np.array([*(near if near.size else screws), 0.0, state.screw_deg])
     margin = 0.05 * (ends.max() - ends.min())
     return max(low, float(ends.min() - margin)), min(high, float(ends.max() + margin))
 
@@ -236,9 +248,14 @@ def coil_table(state: BenchState, speed_rpm: float) -> Table:
     ]
 
 
+def pulls(magneto: Magneto) -> bool:
+    """Whether the file gives a magnet that pulls on the rotor."""
+    return magneto.detent is not None and magneto.detent.torque_nm > 0.0
+
+
 def detent_table(magneto: Magneto) -> Table:
-    """The magnet's pull on the rotor over a turn, as columns. Empty without a detent."""
-    if magneto.detent is None:
+    """The magnet's pull on the rotor over a turn, as columns. Empty without one."""
+    if magneto.detent is None or not pulls(magneto):
         return []
     angles = np.linspace(0.0, 360.0, 1441)
     return [
@@ -272,7 +289,7 @@ def shifts_near(
 
     Raises ValueError for tooth counts that no coupling has.
     """
-    moves = plan(magneto_teeth, drive_teeth, rotor_turns, reads_btdc, wanted_btdc, most=2_000)
+    moves = plan(magneto_teeth, drive_teeth, rotor_turns, reads_btdc, wanted_btdc, most=20_000)
     best: dict[float, Move] = {}
     for move in moves:
         if abs(move.residual_deg) > within:

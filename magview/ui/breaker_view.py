@@ -110,9 +110,11 @@ class BreakerView(PictureView):
         drawing = breaker_end(state.magneto)
         if drawing is not self._drawing:
             self._drawing = drawing
-            self._picture.build(drawing.shapes, drawing.origins, self._theme)
-            self._picture.colour(self._theme, self._hand)
-            self.fit()
+            # Wear changes a moving piece alone, and has to follow a slider.
+            if not self._picture.reshape(drawing.shapes, self._moving_groups):
+                self._picture.build(drawing.shapes, drawing.origins, self._theme)
+                self._picture.colour(self._theme, self._hand)
+                self.fit()
         now = self.now = pose(state, self._exaggeration)
         self._picture.turn(now.turns_deg)
         if self.follows_contacts and self.zoom > 1.0:

@@ -73,6 +73,8 @@ class PictureScene(QGraphicsScene):
         self.version = 0
         """Counts rebuilding and colouring: what a kept picture depends on besides."""
         self._hatchings: list[tuple[QGraphicsPathItem, str]] = []
+        self._hatched: dict[QGraphicsPathItem, QGraphicsPathItem] = {}
+        self._pitch = 1.0
         self.line_factor = 1.0
         """How much thicker lines are drawn, for the back row of a class."""
 
@@ -89,19 +91,43 @@ class PictureScene(QGraphicsScene):
             if parent is None:
                 self.addItem(group)
             self._groups[name] = group
-        self._hatchings = []
+        self._hatchings, self._hatched = [], {}
         # Some ninety lines across the whole picture, about as fine as a pencil's.
-        pitch = max((float(abs(o).max()) for shape in shapes for o in shape.outlines), default=1.0) / 45.0
+        self._pitch = max((float(abs(o).max()) for shape in shapes for o in shape.outlines), default=1.0) / 45.0
         for shape in shapes:
             path = path_of(shape)
             item = QGraphicsPathItem(path, self._groups[shape.group])
             self._items.append((item, shape))
             self._drawn.setdefault(shape.group, []).append(item)
             if shape.filled and shape.material in PATTERNS:
-                hatch = QGraphicsPathItem(_hatch_path(shape, pitch), self._groups[shape.group])
+                hatch = QGraphicsPathItem(_hatch_path(shape, self._pitch), self._groups[shape.group])
                 self._hatchings.append((hatch, shape.material))
+                self._hatched[item] = hatch
                 self._drawn[shape.group].append(hatch)
         self.colour(theme, None)
+
+    def reshape(self, shapes: tuple[Shape, ...], groups: Iterable[str]) -> bool:
+        """Give some pieces of these groups other outlines, where nothing else differs; False, undone, otherwise."""
+        if len(shapes) != len(self._items):
+            return False
+        other = [n for n, (shape, (_, old)) in enumerate(zip(shapes, self._items, strict=True)) if shape is not old]
+        for n in other:
+            new, old = shapes[n], self._items[n][1]
+            if new.group not in groups or (new.group, new.material, new.filled) != (
+                old.group,
+                old.material,
+                old.filled,
+            ):
+                return False
+        for n in other:
+            item, shape = self._items[n][0], shapes[n]
+            self._items[n] = item, shape
+            item.setPath(path_of(shape))
+            if item in self._hatched:
+                self._hatched[item].setPath(_hatch_path(shape, self._pitch))
+        for group in {shapes[n].group for n in other}:
+            self._strokes[group] = [s for item in self._drawn[group] for s in _strokes(item)]
+        return True
 
     def colour(self, theme: Theme, in_hand: str | None) -> None:
         """Give every piece its material's colours; the group in hand gets a bolder outline."""

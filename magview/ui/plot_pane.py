@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import importlib
+import sys
 import threading
 from typing import TYPE_CHECKING
 
@@ -30,6 +31,19 @@ _SHEETS = {
 
 _LOOK_MS = 20
 
+_TURN_S = 0.0005
+"""How long the import may keep the window waiting at a time."""
+
+
+def _import() -> None:
+    """The library and the first sheet, letting the window have its turn more often than Python otherwise does."""
+    before = sys.getswitchinterval()
+    sys.setswitchinterval(_TURN_S)
+    try:
+        importlib.import_module("magview.ui.plot_lift")
+    finally:
+        sys.setswitchinterval(before)
+
 
 class PlotPane(QTabWidget):
     """Sheets of plots. The library that draws them loads in the background, so that no hand waits for it."""
@@ -43,6 +57,7 @@ class PlotPane(QTabWidget):
         super().__init__(parent)
         self._model, self._theme = model, theme
         self._inches, self._line_factor = False, 1.0
+        self._begun: dict[str, PlotSheet] = {}
         self._built: dict[str, PlotSheet] = {}
         self._loading: threading.Thread | None = None
         self.setDocumentMode(True)
@@ -62,7 +77,7 @@ class PlotPane(QTabWidget):
     def load(self) -> None:
         """Begin to load the plotting library beside everything else."""
         if self._loading is None:
-            self._loading = threading.Thread(target=importlib.import_module, args=("pyqtgraph",), daemon=True)
+            self._loading = threading.Thread(target=_import, daemon=True)
             self._loading.start()
             self._look.start()
 
@@ -85,19 +100,42 @@ class PlotPane(QTabWidget):
         """Whether the library is there."""
         return self._loading is not None and not self._loading.is_alive()
 
+    def has(self, name: str) -> bool:
+        """Whether a sheet is built and in its place."""
+        return name in self._built
+
     def sheet(self, name: str) -> PlotSheet:
         """A sheet by its name, built now if it has not been seen yet; waits for the library if it must."""
         self._join()
-        if name not in self._built:
+        sheet = self._begin(name)
+        while name not in self._built:
+            self._build_on(name)
+        sheet.catch_up()
+        return sheet
+
+    def _begin(self, name: str) -> PlotSheet:
+        if name not in self._begun:
             _, module, kind = _SHEETS[name]
-            made: PlotSheet = getattr(importlib.import_module(f"magview.ui.{module}"), kind)(self._model, self._theme)
+            sheet = getattr(importlib.import_module(f"magview.ui.{module}"), kind)
+            # With a parent from the start: a half-built sheet then goes with its window, in Qt's order.
+            made: PlotSheet = sheet(self._model, self._theme, self)
+            made.hide()
             made.said.connect(self.said)
             made.set_inches(self._inches)
             made.set_line_factor(self._line_factor)
-            self._pages[name].setCurrentIndex(self._pages[name].addWidget(made))
+            self._begun[name] = made
+        return self._begun[name]
+
+    def _build_on(self, name: str) -> None:
+        made, page = self._begin(name), self._pages[name]
+        if made.build_on():
+            return
+        if page.count() == 1:
+            page.addWidget(made)
+        else:
+            page.setCurrentIndex(1)
             self._built[name] = made
             self.made.emit(name, made)
-        return self._built[name]
 
     def choose(self, name: str) -> PlotSheet:
         """Bring a sheet to the front."""
@@ -110,8 +148,11 @@ class PlotPane(QTabWidget):
             self._chosen()
 
     def _chosen(self, _: int = 0) -> None:
-        if self.ready and self.isVisible():
-            self.sheet(list(_SHEETS)[self.currentIndex()])
+        """A step of building what is in front, and the next one when everything else has had its turn."""
+        name = list(_SHEETS)[self.currentIndex()]
+        if self.ready and self.isVisible() and name not in self._built:
+            self._build_on(name)
+            QTimer.singleShot(0, self, self._chosen)
 
     def showEvent(self, event: QShowEvent) -> None:
         """Seen for the first time: load, or build what is in front."""
@@ -122,17 +163,17 @@ class PlotPane(QTabWidget):
     def set_theme(self, theme: Theme) -> None:
         """Change colours."""
         self._theme = theme
-        for sheet in self._built.values():
+        for sheet in self._begun.values():
             sheet.set_theme(theme)
 
     def set_inches(self, inches: bool) -> None:
         """Show lengths in inches or in millimetres."""
         self._inches = inches
-        for sheet in self._built.values():
+        for sheet in self._begun.values():
             sheet.set_inches(inches)
 
     def set_line_factor(self, factor: float) -> None:
         """Draw lines thicker."""
         self._line_factor = factor
-        for sheet in self._built.values():
+        for sheet in self._begun.values():
             sheet.set_line_factor(factor)

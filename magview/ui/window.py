@@ -41,8 +41,8 @@ if TYPE_CHECKING:  # what comes after the first picture is imported then
 
 _FILTER = "Magneto and installation files (*.json);;All files (*)"
 _PICTURES = "SVG (*.svg);;PDF (*.pdf);;PNG (*.png)"
-_ROOMY = 900
-"""From this height on [px] all pictures and the plots have room together."""
+_ROOMY, _SHARED = 56, 38
+"""From these heights on [lines of type] all pictures have room with the plots, and the two large ones."""
 
 _PROJECTED = 1.6
 """Type and lines on a projector, against the desk."""
@@ -183,17 +183,19 @@ class MainWindow(QMainWindow):
         import magview.ui.setting_panel
 
         yield
-        for name, (title, meaning, _) in _PANELS.items():
+        for name in _PANELS:
             self._panes[name] = TallPanel(partial(self._build, name))
+        self._panes["setting"].panel()  # its width shares out the window
+        yield
+        for name, (title, meaning, _) in _PANELS.items():
             self.tabs.addTab(self._panes[name], title)
             self.tabs.setTabToolTip(self.tabs.count() - 1, meaning)
         self.tabs.setMinimumWidth(0)
-        self._panes["setting"].panel()  # its width shares out the window
         self.tabs.currentChanged.connect(self._emphasise)
         self._emphasise(0)
         yield
         self.plots.load()
-        if self.height() >= _ROOMY:
+        if self.height() >= _ROOMY * self.fontMetrics().height():
             self.show_plots(True)
         yield
 
@@ -299,6 +301,7 @@ class MainWindow(QMainWindow):
         """Share the width anew."""
         super().resizeEvent(event)
         self._emphasise(self.tabs.currentIndex())
+        self._make_room()
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """End as it should: nothing is left to be found again."""
@@ -438,8 +441,15 @@ class MainWindow(QMainWindow):
         """Put the plots under the pictures, or take them away; the small pictures make room for them."""
         self.menus.plots_action.setChecked(on)
         self.plots.setVisible(on)
-        self.contact.setVisible(not on or self.height() >= _ROOMY)
-        self.crank.setVisible(not on or self.height() >= _ROOMY)
+        self._make_room()
+
+    def _make_room(self) -> None:
+        """Where pictures and plots have not room together, the small pictures go, then all of them."""
+        on, line = self.plots.isVisibleTo(self), self.fontMetrics().height()
+        roomy = not on or self.height() >= _ROOMY * line
+        self.contact.setVisible(roomy)
+        self.crank.setVisible(roomy)
+        self.pictures.setVisible(not on or self.height() >= _SHARED * line)
         if on:
             height = self.bench.height()
             self.bench.setSizes([round(0.55 * height), round(0.45 * height)])
@@ -479,3 +489,4 @@ class MainWindow(QMainWindow):
             if isinstance(pane, TallPanel):
                 pane.refit()
         self._emphasise(self.tabs.currentIndex())
+        self._make_room()
