@@ -114,7 +114,7 @@ class _Adviser:
         if not trials:
             return self._make("start", plate, self._start_words(plate))
         now = trials[-1].backplate_deg
-        if abs(plate - now) <= max(fit.budget.plate_deg, 1e-6):
+        if self._as_good(now, plate):
             return self._make("repeat", now, self._repeat_words(trials[-1], at_end=plate != aim))
         return self._make("move", plate, self._move_words(plate, now, aim, limited), limited)
 
@@ -139,6 +139,13 @@ class _Adviser:
     def _may_be_in_limits(self, plate: float) -> bool:
         there = self.fit.predict(plate, self.probability)
         return bool(there.high_mm >= self.limits[0] and there.low_mm <= self.limits[1])
+
+    def _as_good(self, now: float, plate: float) -> bool:
+        """Whether a move is not worth its while: smaller than it can be read, or no likelier to end in limits."""
+        there = self.fit.chance(plate, self.limits)
+        return abs(plate - now) <= max(self.fit.budget.plate_deg, 1e-6) or (
+            there > 0.05 and self.wanted_mm is None and self.fit.chance(now, self.limits) > 0.97 * there
+        )
 
     def _make(self, outcome: Outcome, plate: float, reason: str, limited: bool = False) -> Advice:
         fit = self.fit

@@ -55,6 +55,7 @@ class Lobe:
         """Scatter about the spline, robust standard deviation [mm]."""
         self._check_one_hump()
         self._top = int(np.argmax(self._smooth))
+        self._feet = [0, _GRID - 1]
         self._base = self._bases(rows) if closed_below_mm is None else (0.0, 0.0)
         span = float(self._smooth[self._top]) - sum(self._base) / 2
         # A spline swings over the ends of a level top: what is as good as level is one.
@@ -83,9 +84,10 @@ class Lobe:
         level and meets the rest at its slope.
         """
         if side < 0:
-            x, s = self._grid[: self._top + 1], self._lift[: self._top + 1]
+            part = slice(self._feet[0], self._top + 1)
         else:
-            x, s = self._grid[self._top :][::-1], self._lift[self._top :][::-1]
+            part = slice(self._feet[1], self._top - 1, -1)
+        x, s = self._grid[part], self._lift[part]
         s = (np.maximum.accumulate(s) + np.minimum.accumulate(s[::-1])[::-1]) / 2
         lowest = min(max(0.01 * self.top_mm, 1.5 * self.noise_mm), 0.08 * self.top_mm)
         first = int(np.searchsorted(s, lowest))
@@ -129,12 +131,13 @@ class Lobe:
             outward = self._smooth[: self._top + 1][::-1] if side < 0 else self._smooth[self._top :]
             near = outward <= outward.min() + max(0.02 * span, 3 * self.noise_mm)
             reach = int(np.argmax(near))
-            edge = self._grid[self._top + side * reach]
-            outside = rows.kept & ((rows.angle - edge) * side >= 0)
+            foot = self._top + side * reach
+            outside = rows.kept & ((rows.angle - self._grid[foot]) * side >= 0)
             flat = abs(outward[-1] - outward[-81]) / 80 < 0.2 * steepest
             if np.count_nonzero(outside) < 3 and not flat:
                 found.append(None)
                 continue
+            self._feet[max(side, 0)] = foot
             level = float(np.median(rows.lift[outside])) if outside.any() else float(outward.min())
             uneven = float(np.ptp(outward[reach:]))
             if uneven > max(0.04 * span, 4 * self.noise_mm):

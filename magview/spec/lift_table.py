@@ -125,7 +125,7 @@ def _rows(text: str, source: str) -> tuple[list[str], list[tuple[int, str]]]:
         elif rows:
             raise SpecError(f"{source}: line {line}: “{row.strip()[:40]}” is not a row of numbers")
         else:
-            heading.append(row[:200])
+            heading.append("".join(c if c.isprintable() else " " for c in row[:200]))
         if len(rows) > MAX_ROWS:
             raise SpecError(f"{source}: has more than {MAX_ROWS} rows, the most that are read")
         if len(heading) > 100:
