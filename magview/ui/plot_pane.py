@@ -23,6 +23,7 @@ _SHEETS = {
     "coil": ("Coil", "plot_coil", "CoilSheet"),
     "pull": ("Magnet", "plot_coil", "PullSheet"),
     "coupling": ("Coupling", "plot_coupling", "CouplingSheet"),
+    "trials": ("Trials", "plot_trials", "TrialsSheet"),
     "budget": ("Uncertainty", "plot_budget", "BudgetSheet"),
     "wear": ("Wear", "plot_wear", "WearSheet"),
 }
