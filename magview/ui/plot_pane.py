@@ -16,7 +16,7 @@ from magview.ui.theme import Theme
 if TYPE_CHECKING:
     from magview.ui.plot_sheet import PlotSheet
 
-_SHEETS = {
+SHEETS = {
     "lift": ("Lift and gap", "plot_lift", "LiftSheet"),
     "lobes": ("Lobes", "plot_lift", "LobeSheet"),
     "window": ("Window", "plot_window", "WindowSheet"),
@@ -49,7 +49,7 @@ class PlotPane(QTabWidget):
         self.setDocumentMode(True)
         self.setMinimumHeight(180)
         self._pages: dict[str, QStackedWidget] = {}
-        for name, (title, _, _) in _SHEETS.items():
+        for name, (title, _, _) in SHEETS.items():
             page = self._pages[name] = QStackedWidget()
             waiting = QLabel("The plots are coming…")
             waiting.setAlignment(Qt.AlignmentFlag.AlignCenter)
@@ -90,7 +90,7 @@ class PlotPane(QTabWidget):
         """A sheet by its name, built now if it has not been seen yet; waits for the library if it must."""
         self._join()
         if name not in self._built:
-            _, module, kind = _SHEETS[name]
+            _, module, kind = SHEETS[name]
             made: PlotSheet = getattr(importlib.import_module(f"magview.ui.{module}"), kind)(self._model, self._theme)
             made.said.connect(self.said)
             made.set_inches(self._inches)
@@ -102,7 +102,7 @@ class PlotPane(QTabWidget):
 
     def choose(self, name: str) -> PlotSheet:
         """Bring a sheet to the front."""
-        self.setCurrentIndex(list(_SHEETS).index(name))
+        self.setCurrentIndex(list(SHEETS).index(name))
         return self.sheet(name)
 
     def _loaded(self) -> None:
@@ -112,7 +112,7 @@ class PlotPane(QTabWidget):
 
     def _chosen(self, _: int = 0) -> None:
         if self.ready and self.isVisible():
-            self.sheet(list(_SHEETS)[self.currentIndex()])
+            self.sheet(list(SHEETS)[self.currentIndex()])
 
     def showEvent(self, event: QShowEvent) -> None:
         """Seen for the first time: load, or build what is in front."""

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import importlib
 import math
+import threading
 from pathlib import Path
 
 from PySide6.QtCore import Signal
@@ -60,6 +62,8 @@ class TrialsPanel(QWidget):
         column.addStretch(1)
         self._scale_chosen(0)
         self.take_from_bench()
+        # The library that fits trials takes a while to load: it does so while the first one is made.
+        threading.Thread(target=importlib.import_module, args=("scipy.optimize",), daemon=True).start()
         model.changed.connect(self._changed)
         self._show()
 

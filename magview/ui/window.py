@@ -102,7 +102,7 @@ def _wear_panel(window: MainWindow) -> Panel:
     return WearPanel(window.model, window.theme)
 
 
-_PANELS: dict[str, tuple[str, str, Callable[[MainWindow], Panel]]] = {
+PANELS: dict[str, tuple[str, str, Callable[[MainWindow], Panel]]] = {
     "setting": ("&Internal", "Internal timing", _setting_panel),
     "timing": ("En&gine", "Timing to the engine", _timing_panel),
     "lead": ("&Lead", "Switch lead", _lead_panel),
@@ -196,7 +196,7 @@ class MainWindow(QMainWindow):
         import magview.ui.setting_panel
 
         yield
-        for name, (title, meaning, _) in _PANELS.items():
+        for name, (title, meaning, _) in PANELS.items():
             self._panes[name] = TallPanel(partial(self._build, name))
             self.tabs.addTab(self._panes[name], title)
             self.tabs.setTabToolTip(self.tabs.count() - 1, meaning)
@@ -265,7 +265,7 @@ class MainWindow(QMainWindow):
         return self._judging
 
     def _build(self, name: str) -> Panel:
-        panel = _PANELS[name][2](self)
+        panel = PANELS[name][2](self)
         panel.set_inches(self._inches)
         self._panels[name] = panel
         return panel
