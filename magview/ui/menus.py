@@ -43,6 +43,7 @@ class Menus(QObject):
         )
         self._act(files, "&Open magneto or installation…", window.open_file, keys.Open)
         self._act(files, "&Save magneto as…", window.save_file, keys.SaveAs)
+        self._act(files, "Lift from &measurements…", window.import_lift, None)
         files.addSeparator()
         for text, picture in (
             ("breaker end", window.breaker), ("drive end", window.drive), ("crank", window.crank)

@@ -17,13 +17,14 @@ from magview.ui.theme import Theme
 if TYPE_CHECKING:
     from magview.ui.plot_sheet import PlotSheet
 
-_SHEETS = {
+SHEETS = {
     "lift": ("Lift and gap", "plot_lift", "LiftSheet"),
     "lobes": ("Lobes", "plot_lift", "LobeSheet"),
     "window": ("Window", "plot_window", "WindowSheet"),
     "coil": ("Coil", "plot_coil", "CoilSheet"),
     "pull": ("Magnet", "plot_coil", "PullSheet"),
     "coupling": ("Coupling", "plot_coupling", "CouplingSheet"),
+    "trials": ("Trials", "plot_trials", "TrialsSheet"),
     "budget": ("Uncertainty", "plot_budget", "BudgetSheet"),
     "wear": ("Wear", "plot_wear", "WearSheet"),
 }
@@ -63,7 +64,7 @@ class PlotPane(QTabWidget):
         self.setDocumentMode(True)
         self.setMinimumHeight(180)
         self._pages: dict[str, QStackedWidget] = {}
-        for name, (title, _, _) in _SHEETS.items():
+        for name, (title, _, _) in SHEETS.items():
             page = self._pages[name] = QStackedWidget()
             waiting = QLabel("The plots are coming…")
             waiting.setAlignment(Qt.AlignmentFlag.AlignCenter)
@@ -115,7 +116,7 @@ class PlotPane(QTabWidget):
 
     def _begin(self, name: str) -> PlotSheet:
         if name not in self._begun:
-            _, module, kind = _SHEETS[name]
+            _, module, kind = SHEETS[name]
             sheet = getattr(importlib.import_module(f"magview.ui.{module}"), kind)
             # With a parent from the start: a half-built sheet then goes with its window, in Qt's order.
             made: PlotSheet = sheet(self._model, self._theme, self)
@@ -139,7 +140,7 @@ class PlotPane(QTabWidget):
 
     def choose(self, name: str) -> PlotSheet:
         """Bring a sheet to the front."""
-        self.setCurrentIndex(list(_SHEETS).index(name))
+        self.setCurrentIndex(list(SHEETS).index(name))
         return self.sheet(name)
 
     def _loaded(self) -> None:
@@ -149,7 +150,7 @@ class PlotPane(QTabWidget):
 
     def _chosen(self, _: int = 0) -> None:
         """A step of building what is in front, and the next one when everything else has had its turn."""
-        name = list(_SHEETS)[self.currentIndex()]
+        name = list(SHEETS)[self.currentIndex()]
         if self.ready and self.isVisible() and name not in self._built:
             self._build_on(name)
             QTimer.singleShot(0, self, self._chosen)

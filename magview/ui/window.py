@@ -32,14 +32,18 @@ from magview.ui.theme import Theme, colours, system_theme
 if TYPE_CHECKING:  # what comes after the first picture is imported then
     from magview.ui.judging import Judging
     from magview.ui.lead_panel import LeadPanel
+    from magview.ui.lift_dialog import LiftDialog
     from magview.ui.menus import Menus
     from magview.ui.plot_budget import BudgetSheet
+    from magview.ui.plot_trials import TrialsSheet
     from magview.ui.plot_wear import WearSheet
     from magview.ui.setting_panel import SettingPanel
     from magview.ui.timing_panel import TimingPanel
+    from magview.ui.trials_panel import TrialsPanel
     from magview.ui.wear_panel import WearPanel
 
 _FILTER = "Magneto and installation files (*.json);;All files (*)"
+_TABLES = "Tables (*.csv *.tsv *.txt);;All files (*)"
 _PICTURES = "SVG (*.svg);;PDF (*.pdf);;PNG (*.png)"
 _ROOMY, _SHARED = 56, 38
 """From these heights on [lines of type] all pictures have room with the plots, and the two large ones."""
@@ -78,6 +82,14 @@ def _lead_panel(window: MainWindow) -> Panel:
     return LeadPanel(window.model, window.theme)
 
 
+def _trials_panel(window: MainWindow) -> Panel:
+    from magview.ui.trials_panel import TrialsPanel
+
+    panel = TrialsPanel(window.model, window.theme)
+    panel.said.connect(window.say)
+    return panel
+
+
 def _uncertainty_panel(window: MainWindow) -> Panel:
     from magview.ui.uncertainty_panel import UncertaintyPanel
 
@@ -90,10 +102,11 @@ def _wear_panel(window: MainWindow) -> Panel:
     return WearPanel(window.model, window.theme)
 
 
-_PANELS: dict[str, tuple[str, str, Callable[[MainWindow], Panel]]] = {
+PANELS: dict[str, tuple[str, str, Callable[[MainWindow], Panel]]] = {
     "setting": ("&Internal", "Internal timing", _setting_panel),
     "timing": ("En&gine", "Timing to the engine", _timing_panel),
     "lead": ("&Lead", "Switch lead", _lead_panel),
+    "trials": ("&Trials", "Trials, and what to try next", _trials_panel),
     "uncertainty": ("Unce&rtainty", "How sure the setting is", _uncertainty_panel),
     "wear": ("&Wear", "Wear and drift", _wear_panel),
 }
@@ -183,11 +196,11 @@ class MainWindow(QMainWindow):
         import magview.ui.setting_panel
 
         yield
-        for name in _PANELS:
+        for name in PANELS:
             self._panes[name] = TallPanel(partial(self._build, name))
         self._panes["setting"].panel()  # its width shares out the window
         yield
-        for name, (title, meaning, _) in _PANELS.items():
+        for name, (title, meaning, _) in PANELS.items():
             self.tabs.addTab(self._panes[name], title)
             self.tabs.setTabToolTip(self.tabs.count() - 1, meaning)
         self.tabs.setMinimumWidth(0)
@@ -254,7 +267,7 @@ class MainWindow(QMainWindow):
         return self._judging
 
     def _build(self, name: str) -> Panel:
-        panel = _PANELS[name][2](self)
+        panel = PANELS[name][2](self)
         panel.set_inches(self._inches)
         self._panels[name] = panel
         return panel
@@ -353,6 +366,24 @@ class MainWindow(QMainWindow):
         if refusals:
             self._refuse(refusals[0] if path.name in refusals[0] else f"{path.name}: {refusals[0]}")
 
+    def import_lift(self) -> None:
+        """Ask for a table of angles and readings."""
+        from PySide6.QtWidgets import QFileDialog
+
+        path, _ = QFileDialog.getOpenFileName(self, "Open a table of the lift", "", _TABLES)
+        if path:
+            self.import_lift_from(Path(path))
+
+    def import_lift_from(self, path: Path) -> LiftDialog:
+        """Show what comes of a table of angles and readings."""
+        from magview.ui.lift_dialog import LiftDialog
+
+        dialog = LiftDialog(self.model, self.theme, path, self)
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        dialog.said.connect(self.say)
+        dialog.open()
+        return dialog
+
     def save_file(self) -> None:
         """Ask where, and write the magneto there."""
         from PySide6.QtWidgets import QFileDialog
@@ -434,6 +465,8 @@ class MainWindow(QMainWindow):
         if name == "budget":
             self.panel_of("uncertainty")
             cast("BudgetSheet", sheet).follow(self.judging)
+        elif name == "trials":
+            cast("TrialsSheet", sheet).follow(cast("TrialsPanel", self.panel_of("trials")))
         elif name == "wear":
             cast("WearSheet", sheet).follow(cast("WearPanel", self.panel_of("wear")))
 
