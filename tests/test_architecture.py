@@ -5,6 +5,7 @@ from __future__ import annotations
 import pkgutil
 import subprocess
 import sys
+from pathlib import Path
 
 import magview
 
@@ -45,3 +46,11 @@ def test_the_window_starts_without_the_slow_libraries():
         "slow = [m for m in ('scipy', 'pyqtgraph', 'shapely', 'matplotlib') if m in sys.modules]\n"
         "assert not slow, slow\n"
     )
+
+
+def test_the_contributors_guide_names_every_module():
+    guide = (Path(__file__).parents[1] / "DEVELOPERS.md").read_text(encoding="utf-8")
+    for module in pkgutil.walk_packages(magview.__path__, "magview."):
+        file = f"`{module.name.rsplit('.')[-1]}.py`"
+        if not module.ispkg and module.name != "magview.__main__":
+            assert file in guide or f"`magview/{module.name.rsplit('.')[-1]}.py`" in guide, module.name

@@ -32,6 +32,8 @@ def open_window(qtbot: QtBot) -> Iterator[Callable[..., MainWindow]]:
         item = find_installation(name) if name in shipped_names("installations") else find_magneto(name)
         window = MainWindow(BenchModel(new_bench(item)), LIGHT)
         window.resize(*size)
+        window.furnish()
+        window.plots.wait()
         window.show()
         qtbot.waitUntil(window.isVisible)
         window.activateWindow()

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass, replace
+from typing import TypeVar
 
 from magview.bench.state import (
     BenchState,
@@ -19,15 +20,25 @@ from magview.bench.state import (
 from magview.physics.coupling import rotor_ahead_deg
 from magview.physics.magnet import rest_deg, swing
 from magview.physics.setting import internal_timing
+from magview.physics.trials import Trial
+from magview.physics.wear import Inspection
 from magview.spec.base import SpecError
 from magview.spec.engine import Installation
 from magview.spec.magneto import Magneto
+
+T = TypeVar("T")
 
 ROTOR_LIMIT_DEG = 1e6
 """Some 2,800 turns either way: beyond it a rotor angle is a slip of the keyboard, not a position."""
 
 BTDC_LIMIT_DEG = 90.0
 """A lamp reading further from top dead centre belongs to another stroke."""
+
+MOST_NOTES = 200
+"""Inspections or trials on one bench: more is not noted by anybody."""
+
+MOST_WEAR_MM = 2.0
+"""A heel or a contact worn further has long been thrown away."""
 
 _SAME_DEG = 1e-6
 """A move that no hand could make is none: a tight screw does not refuse it."""
@@ -187,11 +198,64 @@ class ViewSide:
     side: Side
 
 
+@dataclass(frozen=True)
+class WearHeel:
+    """Say how far the heel of the breaker arm is worn [mm]: what if, or what was measured."""
+
+    to_mm: float
+
+
+@dataclass(frozen=True)
+class GrowPip:
+    """Say how high a pip stands on the contacts [mm]."""
+
+    to_mm: float
+
+
+@dataclass(frozen=True)
+class NoteTrial:
+    """Note a trial: with the plate here, set to open at the E-gap, the largest gap is so much."""
+
+    trial: Trial
+
+
+@dataclass(frozen=True)
+class DropTrial:
+    """Strike a trial out, by its place in the list from 0."""
+
+    place: int
+
+
+@dataclass(frozen=True)
+class NoteInspection:
+    """Note what was read of this setting at so many hours."""
+
+    inspection: Inspection
+
+
+@dataclass(frozen=True)
+class DropInspection:
+    """Strike an inspection out, by its place in the list from 0."""
+
+    place: int
+
+
 _EngineAction = TurnCrank | MountMagneto | ReadLamp | WantTiming | MoveTeeth | PaintMarks | ViewSide
 _RotorAction = TurnRotor | HoldRotor | LetGo | Advance | SettleRotor
 _LeadAction = PullPlug | SwitchIgnition | SetLeadFault
 _ScrewAction = TurnBackplate | TurnScrew | SetBoth | TightenLock | TightenClamps
-Action = PlaceMagneto | PlaceInstallation | _RotorAction | _ScrewAction | _LeadAction | _EngineAction
+_NoteAction = NoteTrial | DropTrial | NoteInspection | DropInspection
+_WearAction = WearHeel | GrowPip
+Action = (
+    PlaceMagneto
+    | PlaceInstallation
+    | _NoteAction
+    | _WearAction
+    | _RotorAction
+    | _ScrewAction
+    | _LeadAction
+    | _EngineAction
+)
 
 
 def new_bench(item: Magneto | Installation) -> BenchState:
@@ -233,8 +297,36 @@ def apply(state: BenchState, action: Action) -> BenchState:
             return _apply_to_screws(state, action)
         case PullPlug() | SwitchIgnition() | SetLeadFault():
             return _apply_to_lead(state, action)
+        case WearHeel() | GrowPip():
+            return _apply_wear(state, action)
+        case NoteTrial() | DropTrial() | NoteInspection() | DropInspection():
+            return _apply_note(state, action)
         case _:
             return _apply_to_engine(state, action)
+
+
+def _apply_note(state: BenchState, action: _NoteAction) -> BenchState:
+    match action:
+        case NoteTrial(trial):
+            return replace(state, trials=_with(state.trials, trial, "trials"))
+        case DropTrial(place):
+            return replace(state, trials=_without(state.trials, place, "trial"))
+        case NoteInspection(inspection):
+            return replace(state, inspections=_with(state.inspections, inspection, "inspections"))
+        case DropInspection(place):
+            return replace(state, inspections=_without(state.inspections, place, "inspection"))
+
+
+def _apply_wear(state: BenchState, action: _WearAction) -> BenchState:
+    magneto = state.magneto
+    if not math.isfinite(action.to_mm):
+        raise SpecError(f"{action.to_mm} is not a length; wear must be a finite number of millimetres")
+    millimetres = min(max(action.to_mm, 0.0), MOST_WEAR_MM)
+    if isinstance(action, WearHeel) and magneto.breaker.heel_arm_mm is None:
+        raise SpecError("this magneto's file gives no heel arm, so it cannot be said what a worn heel does")
+    field = "heel_wear_mm" if isinstance(action, WearHeel) else "pip_height_mm"
+    worn = magneto.condition.model_copy(update={field: millimetres})
+    return replace(state, magneto=magneto.model_copy(update={"condition": worn}))
 
 
 def _apply_to_rotor(state: BenchState, action: _RotorAction) -> BenchState:
@@ -401,6 +493,18 @@ def _with_mounting(state: BenchState, engaged: Engaged, side: Side, mounting: Mo
     """The crank stays where it is; what was done to the coupling moves the rotor."""
     changed = replace(engaged, left=mounting) if side == "left" else replace(engaged, right=mounting)
     return _with_crank(state, changed, crank_deg(state))
+
+
+def _with(notes: tuple[T, ...], note: T, what: str) -> tuple[T, ...]:
+    if len(notes) >= MOST_NOTES:
+        raise SpecError(f"there are {MOST_NOTES} {what} already; strike one out first")
+    return (*notes, note)
+
+
+def _without(notes: tuple[T, ...], place: int, what: str) -> tuple[T, ...]:
+    if not 0 <= place < len(notes):
+        raise SpecError(f"there is no {what} {place + 1}; there are {len(notes)}")
+    return notes[:place] + notes[place + 1 :]
 
 
 def _within(value: float, limits: tuple[float, float], what: str) -> float:

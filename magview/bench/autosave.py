@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import math
 import os
 import uuid
 from functools import cache
@@ -103,6 +104,9 @@ def _take(path: Path) -> int | None:
 def dump_state(state: BenchState) -> str:
     """The state as text, to the last bit."""
     data: dict[str, Any] = _states().dump_python(state, mode="json")
+    for trial in data["trials"]:  # JSON knows no infinity: no blade was too thick
+        if trial["gap_high_mm"] == math.inf:
+            trial["gap_high_mm"] = None
     return json.dumps({"format": FORMAT, "state": data}, ensure_ascii=False)
 
 
@@ -112,13 +116,24 @@ def load_state(path: Path) -> BenchState:
     if not isinstance(data, dict) or data.get("format") != FORMAT:
         raise SpecError(f'{path.name}: is not a kept bench; its format must be "{FORMAT}"')
     try:
-        state = _states().validate_python(data.get("state"))
+        state = _states().validate_python(_with_infinity(data.get("state")))
     except ValidationError as error:
         raise SpecError(f"{path.name}: is damaged: {error.errors()[0]['msg']}") from error
     if "NaN" in (text := dump_state(state)) or "Infinity" in text:
         raise SpecError(f"{path.name}: is damaged: an angle is not a finite number")
     internal_timing(state.magneto)
     return state
+
+
+def _with_infinity(data: Any) -> Any:
+    """Trials whose gap has no upper end, as `dump_state` wrote them."""
+    if not isinstance(data, dict):
+        return data
+    trials = [
+        {**t, "gap_high_mm": math.inf} if isinstance(t, dict) and t.get("gap_high_mm", 0) is None else t
+        for t in data.get("trials", ())
+    ]
+    return {**data, "trials": trials}
 
 
 def _age(path: Path) -> float:

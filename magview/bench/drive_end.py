@@ -92,14 +92,9 @@ def _toothed(teeth: int, radius: float, outside: int, inward: bool = False) -> A
     pitch = 360.0 / teeth
     clear = np.degrees(abs(gap) / radius)  # slots are wider than teeth on either side
     broad, narrow = min(0.29 * pitch, 20.0) + clear, min(0.2 * pitch, 14.0) + clear
-    corners = []
-    for n in range(teeth):
-        middle = n * pitch
-        corners += [
-            polar(root + gap, middle - broad), polar(tip + gap, middle - narrow),
-            polar(tip + gap, middle + narrow), polar(root + gap, middle + broad),
-        ]  # fmt: skip
-        # The root follows its circle, or a coarse coupling would look like a polygon.
-        rest = np.linspace(middle + broad, middle + pitch - broad, max(2, int(pitch / 3)) + 1)[1:-1]
-        corners += list(polar(root + gap, rest))
-    return np.array(corners)
+    # One tooth: its four corners, then the root on its circle, or a coarse coupling would look like a polygon.
+    rest = np.linspace(broad, pitch - broad, max(2, int(pitch / 3)) + 1)[1:-1]
+    radii = np.array([root + gap, tip + gap, tip + gap, root + gap, *(root + gap,) * len(rest)])
+    bearings = np.array([-broad, -narrow, narrow, broad, *rest])
+    middles = pitch * np.arange(teeth)[:, None]
+    return polar(np.tile(radii, teeth), (middles + bearings).ravel())

@@ -5,6 +5,7 @@ Bearings are degrees clockwise from the top, as a person facing the picture says
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
@@ -31,6 +32,9 @@ class Shape:
 
 def polar(radius: ArrayLike, bearing_deg: ArrayLike) -> Array:
     """Points (…, 2) at a radius [mm] and bearing [deg clockwise from the top]; shapes broadcast."""
+    if isinstance(radius, float) and isinstance(bearing_deg, float):  # single points make up most of a picture
+        bearing = math.radians(bearing_deg)
+        return np.array((radius * math.sin(bearing), radius * math.cos(bearing)))
     b = np.radians(np.asarray(bearing_deg, dtype=float))
     return np.stack(np.broadcast_arrays(radius * np.sin(b), radius * np.cos(b)), axis=-1)
 
@@ -71,11 +75,10 @@ def arc_slot(radius: float, start_deg: float, end_deg: float, half_width: float)
 
 def wrap(circles: Sequence[Circle]) -> Array:
     """The band drawn tight round some discs: convex hull (n, 2) of their outlines."""
-    points = np.concatenate([circle(centre, radius, 48) for centre, radius in circles])
-    points = points[np.lexsort((points[:, 1], points[:, 0]))]
+    points = sorted(np.concatenate([circle(centre, radius, 48) for centre, radius in circles]).tolist())
 
-    def half(ordered: Array) -> list[Array]:
-        chain: list[Array] = []
+    def half(ordered: list[list[float]]) -> list[list[float]]:
+        chain: list[list[float]] = []
         for p in ordered:
             while len(chain) > 1 and _turn(chain[-2], chain[-1], p) <= 0:
                 chain.pop()
@@ -85,8 +88,27 @@ def wrap(circles: Sequence[Circle]) -> Array:
     return np.array(half(points) + half(points[::-1]))
 
 
-def _turn(a: Array, b: Array, c: Array) -> float:
-    return float((b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]))
+def hatching(outlines: Sequence[Array], bearing_deg: float, pitch: float) -> Array:
+    """Parallel lines (n, 2, 2) [mm] across what closed outlines enclose by the odd-even rule.
+
+    They run along a bearing [deg] and stand a pitch [mm] apart, counted from the zero of the outlines, so that
+    neighbours of one pattern hatch alike and the lines turn with their piece.
+    """
+    lines: list[Array] = []
+    turned = [rotate(outline, -bearing_deg) for outline in outlines]  # lines run along y now
+    starts = np.concatenate(turned)
+    ends = np.concatenate([np.roll(outline, -1, axis=0) for outline in turned])
+    low, high = starts[:, 0].min(), starts[:, 0].max()
+    for x in pitch * np.arange(math.ceil(low / pitch), math.floor(high / pitch) + 1):
+        crossing = (starts[:, 0] < x) != (ends[:, 0] < x)
+        a, b = starts[crossing], ends[crossing]
+        y = np.sort(a[:, 1] + (x - a[:, 0]) * (b[:, 1] - a[:, 1]) / (b[:, 0] - a[:, 0]))
+        lines += [np.array([(x, y[i]), (x, y[i + 1])]) for i in range(0, len(y) - 1, 2)]
+    return rotate(np.array(lines), bearing_deg) if lines else np.empty((0, 2, 2))
+
+
+def _turn(a: list[float], b: list[float], c: list[float]) -> float:
+    return (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0])
 
 
 def cross_slot(centre: Point, radius: float, half_width: float) -> Array:

@@ -9,6 +9,8 @@ from typing import Literal
 from magview.physics.circuit import Circuit, Lead, circuit
 from magview.physics.coupling import rotor_shift_deg
 from magview.physics.setting import Readings, internal_timing
+from magview.physics.trials import Trial
+from magview.physics.wear import Inspection
 from magview.spec.base import SpecError
 from magview.spec.engine import Installation
 from magview.spec.magneto import Magneto
@@ -89,9 +91,20 @@ class BenchState:
     clamps_tight: bool = False
     """Clamp screws of the backplate."""
     lead: Lead = field(default_factory=Lead)
+    trials: tuple[Trial, ...] = ()
+    """Trials of the largest gap on this magneto, in the order they were made."""
+    inspections: tuple[Inspection, ...] = ()
+    """What was read of this setting over its hours, in the order it was noted."""
 
 
 # ---------------------------------------------------------------------- what a state says
+
+
+def same_but_worn(one: Magneto, other: Magneto) -> bool:
+    """Whether two magnetos differ in nothing but their condition."""
+    return one is other or all(
+        getattr(one, name) == getattr(other, name) for name in type(one).model_fields if name != "condition"
+    )
 
 
 def readings(state: BenchState) -> Readings:

@@ -104,6 +104,8 @@ class LiftCurve:
 
     def lift_mm(self, cam_deg: ArrayLike) -> Array:
         """Contact lift [mm] at cam degrees past the top (negative: before it), any shape; 0 off the lobe."""
+        if isinstance(cam_deg, float):
+            return np.asarray(self._rise.of_one(cam_deg) if cam_deg < 0 else self._fall.of_one(-cam_deg))
         phi = np.asarray(cam_deg, dtype=float)
         return np.asarray(np.where(phi < 0, self._rise(phi), self._fall(-phi)))
 

@@ -81,6 +81,7 @@ class InternalTiming:
         self.peaks_deg = (
             self.first_peak_deg + np.array(cam.lobe_peaks_deg) + np.array(condition.lobe_angle_error_deg or zeros)
         )
+        self._peaks, self._scales = self.peaks_deg.tolist(), self.scale.tolist()
         sparks = (
             np.array(cam.lobe_peaks_deg) / self.ratio
             if magneto.compensated
@@ -164,6 +165,8 @@ class InternalTiming:
 
     def lift_mm(self, rotor_deg: ArrayLike, backplate_deg: float) -> Array:
         """Contact lift over the base circle as new [mm] at rotor angles [deg], any shape, wear included."""
+        if isinstance(rotor_deg, float) and isfinite(rotor_deg):
+            return np.asarray(self._lift_of_one(rotor_deg, backplate_deg))
         cam = self.ratio * np.asarray(rotor_deg, dtype=float)[..., None] - backplate_deg - self.peaks_deg
         # Cut the turn half-way round the base circle: a single wide lobe may reach more than 180° to one side.
         before, after = self.curve.reach_deg
@@ -171,6 +174,17 @@ class InternalTiming:
         cam = (cam - middle + 180.0) % 360.0 - 180.0 + middle
         # The lobe that lifts most at this angle carries the heel.
         return np.asarray((self.curve.lift_mm(cam) * self.scale).max(axis=-1) - self.wear_lift_mm)
+
+    def _lift_of_one(self, rotor_deg: float, backplate_deg: float) -> float:
+        """As `lift_mm`, in plain numbers: a frame of the picture waits for it."""
+        before, after = self.curve.reach_deg
+        middle = (after - before) / 2
+        most = 0.0
+        for peak, scale in zip(self._peaks, self._scales, strict=True):
+            cam = (self.ratio * rotor_deg - backplate_deg - peak - middle + 180.0) % 360.0 - 180.0 + middle
+            if -before < cam < after:
+                most = max(most, float(self.curve.lift_mm(cam)) * scale)
+        return most - self.wear_lift_mm
 
     def gap_mm(self, rotor_deg: ArrayLike, backplate_deg: float, screw_deg: float) -> Array:
         """Gap between the contacts [mm] at rotor angles [deg], any shape; 0 while they touch."""

@@ -27,13 +27,8 @@ MAX_BYTES = 2_000_000
 MAX_VALUES = 25_000
 """Longest list: just above a measured profile's, and few enough that a list of rubbish takes no memory to refuse."""
 
-M = TypeVar("M", Magneto, Engine, Installation)
+M = TypeVar("M", bound=Model)
 
-_FORMATS: dict[type[Model], str] = {
-    Magneto: "magview-magneto/1",
-    Engine: "magview-engine/1",
-    Installation: "magview-installation/1",
-}
 _UNION_TAGS = {"profile": {"law", "measured"}, "contact_screw": {"eccentric", "threaded"}}
 _UNITS = {"_mm": " of millimetres", "_deg": " of degrees", "_nm": " of newton metres", "_ohm": " of ohms"}
 
@@ -119,8 +114,8 @@ def _tuples(value: Any) -> Any:
 
 
 def validate(model: type[M], data: Any, source: str) -> M:
-    """Make a model of parsed JSON (lists as tuples), or raise SpecError naming `source` and the field."""
-    wanted = _FORMATS[model]
+    """Make a file's model of parsed JSON (lists as tuples), or raise SpecError naming `source` and the field."""
+    wanted = format_of(model)
     kind = wanted.split("/", 1)[0]
     if not isinstance(data, dict):
         raise SpecError(f"{source}: holds no {kind} object; it must be one JSON object in braces")
@@ -137,6 +132,11 @@ def validate(model: type[M], data: Any, source: str) -> M:
     except ValidationError as error:
         # The first error is enough to act on; errors of whole models come only once the fields are right.
         raise SpecError(f"{source}: {_sentence(model, error.errors()[0])}") from error
+
+
+def format_of(model: type[Model]) -> str:
+    """The format that a file's model names in its own field, such as "magview-magneto/1"."""
+    return str(typing.get_args(model.model_fields["format"].annotation)[0])
 
 
 def _show(value: Any) -> str:
@@ -233,13 +233,13 @@ def _models(annotation: Any) -> list[type[Model]]:
     return [m for a in typing.get_args(annotation) for m in _models(a)]
 
 
-def dump_json(model: Magneto | Engine | Installation) -> str:
+def dump_json(model: Model) -> str:
     """The file text of a model; optional parts that were left out stay left out."""
     data = TypeAdapter(type(model)).dump_python(model, mode="json", exclude_none=True, exclude_defaults=True)
-    return json.dumps({"format": model.format, **data}, indent=2, ensure_ascii=False) + "\n"
+    return json.dumps({"format": format_of(type(model)), **data}, indent=2, ensure_ascii=False) + "\n"
 
 
-def write_model(path: Path, model: Magneto | Engine | Installation) -> None:
+def write_model(path: Path, model: Model) -> None:
     """Write a model's file atomically. Raises SpecError; the old file then stands."""
     write_text(path, dump_json(model))
 

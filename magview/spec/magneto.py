@@ -217,7 +217,8 @@ class Magneto(Model):
     designed_setting: DesignedSetting
     detent: Detent | None = None
     electrical: Electrical | None = None
-    condition: Condition = Condition()
+    # As new. Not validated, which would build the validator of a part before that of the whole.
+    condition: Condition = Field(default_factory=Condition.model_construct)
 
     @model_validator(mode="after")
     def _ranges(self) -> Self:

@@ -110,9 +110,11 @@ class BreakerView(PictureView):
         drawing = breaker_end(state.magneto)
         if drawing is not self._drawing:
             self._drawing = drawing
-            self._picture.build(drawing.shapes, drawing.origins, self._theme)
-            self._picture.colour(self._theme, self._hand)
-            self.fit()
+            # Wear changes a moving piece alone, and has to follow a slider.
+            if not self._picture.reshape(drawing.shapes, self._moving_groups):
+                self._picture.build(drawing.shapes, drawing.origins, self._theme)
+                self._picture.colour(self._theme, self._hand)
+                self.fit()
         now = self.now = pose(state, self._exaggeration)
         self._picture.turn(now.turns_deg)
         if self.follows_contacts and self.zoom > 1.0:
@@ -195,14 +197,14 @@ class BreakerView(PictureView):
         self.setSceneRect(QRectF(-2 * e, -2 * e, 4 * e, 4 * e))
         # A line more at the head: neutral and E-gap are written above the drawing.
         head = self.words_height(self._head()) + 0.7 * QFontMetricsF(self.font()).height()
-        foot = self.words_height(self._foot())
+        foot = self.foot_height(self._foot())
         width, height = self.viewport().width(), self.viewport().height()
         margin = 2 * self._name_width() if self._names_fit() else 0.0
         size = max(40.0, min(width - margin, height - head - foot))
         self.frame(size / (2 * e), QPointF(0.0, (foot - head) / 2 * (2 * e) / size))
 
     def _name_width(self) -> float:
-        return QFontMetricsF(self.font()).horizontalAdvance("contact screw  ") + 8.0
+        return self.word_width("contact screw  ") + 8.0
 
     def _names_fit(self) -> bool:
         # On a small picture the names would take more room than the mechanism.
@@ -232,15 +234,13 @@ class BreakerView(PictureView):
             away = -sense if text == "neutral" else sense
             away = -away if self.mirrored else away
             at = self._pixel(bearing, 1.5 * r)
-            width = painter.fontMetrics().horizontalAdvance(text)
+            width = self.word_width(text)
             self.text(painter, at.x() + (2 if away > 0 else -width - 2), at.y() + 2, text)
-        poles = state.magneto.poles
+        poles, ascent = state.magneto.poles, painter.fontMetrics().ascent()
         for i in range(poles):
             at = self._pixel(i * 360.0 / poles + sense * state.rotor_deg + 360.0 / poles * 0.2, 1.1 * r)
             letter = "S" if i % 2 else "N"
-            metrics = painter.fontMetrics()
-            wide = metrics.horizontalAdvance(letter)
-            self.text(painter, at.x() - wide / 2, at.y() + metrics.ascent() / 2 - 1, letter)
+            self.text(painter, at.x() - self.word_width(letter) / 2, at.y() + ascent / 2 - 1, letter)
 
     def _pixel(self, bearing: float, radius: float) -> QPointF:
         b = math.radians(bearing)
@@ -249,8 +249,9 @@ class BreakerView(PictureView):
     def _paint_names(self, painter: QPainter, drawing: BreakerEnd, metrics: QFontMetricsF) -> None:
         tips = {}
         inside = QRectF(self.viewport().rect())
+        to_pixels = self.viewportTransform()
         for name, (group, point) in drawing.anchors.items():
-            at = self.viewportTransform().map(self._picture.to_scene(group, point))
+            at = to_pixels.map(self._picture.to_scene(group, point))
             if inside.contains(at):
                 tips[name] = (at.x(), at.y())
         width, height, line = self.viewport().width(), self.viewport().height(), metrics.height()
@@ -258,12 +259,13 @@ class BreakerView(PictureView):
         labels = arrange(tips, column, width - column, 2.2 * line, height - 3 * line, 1.25 * line)
         painter.setPen(QPen(QColor(self._theme.faint), 1))
         painter.drawLines([QLineF(label.x, label.y, label.tip_x, label.tip_y) for label in labels])
+        faint, ascent = QColor(self._theme.faint), metrics.ascent()
         for label in labels:
-            painter.fillRect(QRectF(label.tip_x - 1.5, label.tip_y - 1.5, 3.0, 3.0), QColor(self._theme.faint))
+            painter.fillRect(round(label.tip_x) - 1, round(label.tip_y) - 1, 3, 3, faint)
         painter.setPen(QColor(self._theme.text))
         for label in labels:
-            x = label.x - metrics.horizontalAdvance(label.text) - 4 if label.left else label.x + 4
-            place = QPointF(x, label.y + metrics.ascent() / 2 - 1)
+            x = label.x - self.word_width(label.text) - 4 if label.left else label.x + 4
+            place = QPointF(x, label.y + ascent / 2 - 1)
             if self.zoom > 1.0:  # the columns stand over the mechanism then
                 self.paint_on_paper(painter, place, label.text)
             else:

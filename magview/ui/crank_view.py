@@ -114,7 +114,7 @@ class CrankView(PictureView):
         left, bottom, right, top = self._drawing.box
         wide, high = right - left, top - bottom
         self.setSceneRect(QRectF(left - wide, -top - high, 3 * wide, 3 * high))
-        head, foot = self.words_height(self._head()), self.words_height(self._foot())
+        head, foot = self.words_height(self._head()), self.foot_height(self._foot())
         scale = min((self.viewport().width() - 12) / wide, (self.viewport().height() - head - foot) / high)
         scale = max(scale, 0.05)
         self.frame(scale, QPointF((left + right) / 2, -(top + bottom) / 2 + (foot - head) / 2 / scale))
@@ -175,7 +175,7 @@ class CrankView(PictureView):
         painter.setPen(colour)
         y = at.y() if word == "wanted" else at.y() + painter.fontMetrics().ascent()
         # On a small view the words at the foot come first.
-        y = min(y, self.viewport().height() - self.words_height(self._foot()) - painter.fontMetrics().descent())
+        y = min(y, self.viewport().height() - self.foot_height(self._foot()) - painter.fontMetrics().descent())
         x = min(at.x() - width / 2, self.viewport().width() - width - 6)
         self.paint_on_paper(painter, QPointF(x, y), word)
 

@@ -131,7 +131,7 @@ class DriveView(PictureView):
         """Show the whole picture in the room there is."""
         e = EXTENT_MM
         self.setSceneRect(QRectF(-2 * e, -2 * e, 4 * e, 4 * e))
-        head, foot = self.words_height(self._head()), self.words_height(_FOOT)
+        head, foot = self.words_height(self._head()), self.foot_height(_FOOT)
         size = max(40.0, min(self.viewport().width(), self.viewport().height() - head - foot))
         self.frame(size / (2 * e), QPointF(0.0, (foot - head) / 2 * (2 * e) / size))
 

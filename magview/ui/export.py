@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import contextlib
+from collections.abc import Iterator
 from pathlib import Path
 
 from PySide6.QtCore import QLineF, QMarginsF, QPointF, QRectF, QSize, QSizeF, Qt
@@ -25,18 +26,29 @@ def export_picture(view: PictureView, path: Path, caption: str, theme: Theme) ->
     if kind not in KINDS:
         raise SpecError(f"{path.name}: a picture's name must end in {', '.join(KINDS)}")
     size = QSize(view.viewport().width(), view.viewport().height() + round(_band_height(view, caption)))
-    temporary = path.with_name(f".{path.stem[:40]}.part{kind}")
-    try:
+    with written_beside(path) as temporary:
         _write(view, temporary, kind, size, caption, theme)
+
+
+@contextlib.contextmanager
+def written_beside(path: Path) -> Iterator[Path]:
+    """A file to write in place of another, which is replaced once it is whole.
+
+    Raises SpecError, in one sentence, where that fails; what stood there then stands.
+    """
+    temporary = path.with_name(f".{path.stem[:40]}.part{path.suffix.lower()}")
+    try:
+        temporary.touch()  # Qt's writers are silent about a place that cannot be written; this is not
+        yield temporary
         temporary.replace(path)
     except OSError as error:
+        raise SpecError(f"{path.name}: cannot be written: {error.strerror or error}") from error
+    finally:
         with contextlib.suppress(OSError):
             temporary.unlink(missing_ok=True)
-        raise SpecError(f"{path.name}: cannot be written: {error.strerror or error}") from error
 
 
 def _write(view: PictureView, path: Path, kind: str, size: QSize, caption: str, theme: Theme) -> None:
-    path.touch()  # Qt's writers are silent about a place that cannot be written; this is not
     if kind == ".png":
         image = QImage(size * _SHARPNESS, QImage.Format.Format_ARGB32)
         image.setDevicePixelRatio(_SHARPNESS)

@@ -131,6 +131,12 @@ class LeadPanel(QWidget):
         colour = self._theme.bad if dangerous else self._theme.good
         tint(self.says, colour, bold=True)
 
+    def halt(self) -> None:
+        """Nothing runs here."""
+
+    def set_inches(self, inches: bool) -> None:
+        """There are no lengths here."""
+
     def set_theme(self, theme: Theme) -> None:
         """Change colours."""
         self._theme = theme

@@ -3,10 +3,26 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from typing import Protocol
 
 from PySide6.QtCore import QEvent, QObject, Qt
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QScrollArea, QSplitter, QWidget
+
+from magview.ui.theme import Theme
+
+
+class Panel(Protocol):
+    """What the window tells every panel it holds. Each is a widget."""
+
+    def set_theme(self, theme: Theme) -> None:
+        """Change colours."""
+
+    def set_inches(self, inches: bool) -> None:
+        """Show lengths in inches or in millimetres."""
+
+    def halt(self) -> None:
+        """The window closes: end what is running."""
 
 
 class TallPanel(QScrollArea):
@@ -15,7 +31,7 @@ class TallPanel(QScrollArea):
     It is built when it is first seen, so that the window does not wait for panels behind others.
     """
 
-    def __init__(self, build: Callable[[], QWidget]) -> None:
+    def __init__(self, build: Callable[[], Panel]) -> None:
         super().__init__()
         self._build = build
         self._panel: QWidget | None = None
@@ -27,7 +43,9 @@ class TallPanel(QScrollArea):
     def panel(self) -> QWidget:
         """The panel, built now if it has not been."""
         if self._panel is None:
-            self._panel = self._build()
+            panel = self._build()
+            assert isinstance(panel, QWidget)
+            self._panel = panel
             self.setWidget(self._panel)
             self._panel.installEventFilter(self)
             self._widen()

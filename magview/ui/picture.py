@@ -8,12 +8,21 @@ from PySide6.QtCore import QPointF, Qt
 from PySide6.QtGui import QBrush, QColor, QPainter, QPainterPath, QPen, QTransform
 from PySide6.QtWidgets import QGraphicsItem, QGraphicsPathItem, QGraphicsScene
 
-from magview.bench.shapes import Array, Point, Shape
+from magview.bench.shapes import Array, Point, Shape, hatching
 from magview.ui.theme import PATTERNS, Theme
 
 _WIDE = {"mark": 1.8, "index": 1.8, "straightedge": 1.4, "spring": 2.4, "scale": 1.0, "paint": 3.2}
 _THIN = 1.0
 """No wider: Qt strokes cosmetic pens of one pixel several times faster than any others."""
+
+
+_Stroke = tuple[QPen, QBrush, QPainterPath, bool]
+"""How a piece is painted, and whether a hair aside."""
+
+_HAND = 2.0
+"""Width of the outline of the part in hand [px]."""
+
+_ASIDE = QTransform.fromTranslate(0.8, 0.8)
 
 
 def path_of(shape: Shape) -> QPainterPath:
@@ -34,6 +43,23 @@ def _trace(path: QPainterPath, outline: Array, close: bool) -> None:
         path.closeSubpath()
 
 
+def _strokes(item: QGraphicsPathItem) -> list[_Stroke]:
+    pen, brush, path = item.pen(), item.brush(), item.path()
+    if pen.widthF() != _HAND:
+        return [(pen, brush, path, False)]
+    # Two lines of one pixel side by side look like one of two, and are stroked twice as fast.
+    pen.setWidthF(_THIN)
+    return [(pen, brush, path, False), (pen, QBrush(Qt.BrushStyle.NoBrush), path, True)]
+
+
+def _hatch_path(shape: Shape, pitch: float) -> QPainterPath:
+    path = QPainterPath()
+    for bearing in PATTERNS[shape.material]:
+        for line in hatching(shape.outlines, bearing, pitch):
+            _trace(path, line, close=False)
+    return path
+
+
 class PictureScene(QGraphicsScene):
     """A scene of shapes in groups; turning a group repaints what it moves, nothing else is rebuilt."""
 
@@ -43,9 +69,12 @@ class PictureScene(QGraphicsScene):
         self._groups: dict[str, QGraphicsPathItem] = {}
         self._items: list[tuple[QGraphicsPathItem, Shape]] = []
         self._drawn: dict[str, list[QGraphicsPathItem]] = {}
+        self._strokes: dict[str, list[_Stroke]] = {}
         self.version = 0
         """Counts rebuilding and colouring: what a kept picture depends on besides."""
         self._hatchings: list[tuple[QGraphicsPathItem, str]] = []
+        self._hatched: dict[QGraphicsPathItem, QGraphicsPathItem] = {}
+        self._pitch = 1.0
         self.line_factor = 1.0
         """How much thicker lines are drawn, for the back row of a class."""
 
@@ -62,18 +91,43 @@ class PictureScene(QGraphicsScene):
             if parent is None:
                 self.addItem(group)
             self._groups[name] = group
-        self._hatchings = []
+        self._hatchings, self._hatched = [], {}
+        # Some ninety lines across the whole picture, about as fine as a pencil's.
+        self._pitch = max((float(abs(o).max()) for shape in shapes for o in shape.outlines), default=1.0) / 45.0
         for shape in shapes:
             path = path_of(shape)
             item = QGraphicsPathItem(path, self._groups[shape.group])
             self._items.append((item, shape))
             self._drawn.setdefault(shape.group, []).append(item)
             if shape.filled and shape.material in PATTERNS:
-                hatching = QGraphicsPathItem(path, self._groups[shape.group])
-                hatching.setPen(QPen(Qt.PenStyle.NoPen))
-                self._hatchings.append((hatching, shape.material))
-                self._drawn[shape.group].append(hatching)
+                hatch = QGraphicsPathItem(_hatch_path(shape, self._pitch), self._groups[shape.group])
+                self._hatchings.append((hatch, shape.material))
+                self._hatched[item] = hatch
+                self._drawn[shape.group].append(hatch)
         self.colour(theme, None)
+
+    def reshape(self, shapes: tuple[Shape, ...], groups: Iterable[str]) -> bool:
+        """Give some pieces of these groups other outlines, where nothing else differs; False, undone, otherwise."""
+        if len(shapes) != len(self._items):
+            return False
+        other = [n for n, (shape, (_, old)) in enumerate(zip(shapes, self._items, strict=True)) if shape is not old]
+        for n in other:
+            new, old = shapes[n], self._items[n][1]
+            if new.group not in groups or (new.group, new.material, new.filled) != (
+                old.group,
+                old.material,
+                old.filled,
+            ):
+                return False
+        for n in other:
+            item, shape = self._items[n][0], shapes[n]
+            self._items[n] = item, shape
+            item.setPath(path_of(shape))
+            if item in self._hatched:
+                self._hatched[item].setPath(_hatch_path(shape, self._pitch))
+        for group in {shapes[n].group for n in other}:
+            self._strokes[group] = [s for item in self._drawn[group] for s in _strokes(item)]
+        return True
 
     def colour(self, theme: Theme, in_hand: str | None) -> None:
         """Give every piece its material's colours; the group in hand gets a bolder outline."""
@@ -83,7 +137,7 @@ class PictureScene(QGraphicsScene):
             fill, line = theme.material(shape.material)
             width = _WIDE.get(shape.material, _THIN)
             if shape.filled and shape.group == in_hand:
-                line, width = QColor(theme.hand), 2.0
+                line, width = QColor(theme.hand), _HAND
             pen = QPen(line, width * self.line_factor)
             pen.setCosmetic(True)
             # Bevelled: on outlines this fine it looks the same as round, and costs far less to stroke.
@@ -92,8 +146,11 @@ class PictureScene(QGraphicsScene):
                 pen.setStyle(Qt.PenStyle.DashLine)
             item.setPen(pen)
             item.setBrush(QBrush(fill) if shape.filled else QBrush(Qt.BrushStyle.NoBrush))
-        for hatching, material in self._hatchings:
-            hatching.setBrush(theme.pattern(material) or QBrush(Qt.BrushStyle.NoBrush))
+        for hatch, material in self._hatchings:
+            pen = QPen(theme.hatching(material), _THIN * self.line_factor)
+            pen.setCosmetic(True)
+            hatch.setPen(pen)
+        self._strokes = {group: [s for item in items for s in _strokes(item)] for group, items in self._drawn.items()}
 
     def paint(self, painter: QPainter, base: QTransform, groups: Iterable[str]) -> None:
         """Fill and stroke some groups, in their order, with a painter in the view's pixels.
@@ -104,10 +161,15 @@ class PictureScene(QGraphicsScene):
         for group in groups:
             where = self._groups[group].sceneTransform() * base if group in self._groups else base
             painter.setTransform(where)
-            for item in self._drawn.get(group, ()):
-                painter.setPen(item.pen())
-                painter.setBrush(item.brush())
-                painter.drawPath(item.path())
+            for pen, brush, path, aside in self._strokes.get(group, ()):
+                painter.setPen(pen)
+                painter.setBrush(brush)
+                if aside:
+                    painter.setTransform(where * _ASIDE)
+                    painter.drawPath(path)
+                    painter.setTransform(where)
+                else:
+                    painter.drawPath(path)
         painter.resetTransform()
 
     def turns(self, groups: Iterable[str]) -> tuple[float, ...]:

@@ -12,7 +12,6 @@ from PySide6.QtGui import (
     QMouseEvent,
     QPainter,
     QPaintEvent,
-    QPen,
     QPixmap,
     QResizeEvent,
     QStaticText,
@@ -51,10 +50,13 @@ class PictureView(QGraphicsView):
     ) -> None:
         """`ground`: groups painted once and kept until one of them moves; `moving`: painted anew on top."""
         super().__init__(scene, parent)
+        # One of our own: asked for Qt's, PySide builds every class of widget there is to name its kind (60 ms).
+        self.setViewport(QWidget())
         self._theme, self._parts = theme, scene
         self._ground_groups, self._moving_groups = ground, moving
         self._ground, self._ground_key = QPixmap(), tuple[object, ...]()
         self._texts: dict[str, QStaticText] = {}
+        self._widths: dict[str, float] = {}
         self._blocks: dict[tuple[str, int, int], QRectF] = {}
         self.setRenderHint(QPainter.RenderHint.Antialiasing)
         # Whoever changes the picture asks for one repaint; the scene's own requests would make it two.
@@ -114,6 +116,13 @@ class PictureView(QGraphicsView):
             static.prepare(QTransform(), painter.font())
         painter.drawStaticText(QPointF(x, base_line - painter.fontMetrics().ascent()), static)
 
+    def word_width(self, word: str) -> float:
+        """Width of a word that is written again and again [px]."""
+        width = self._widths.get(word)
+        if width is None:
+            width = self._widths[word] = QFontMetricsF(self.font()).horizontalAdvance(word)
+        return width
+
     def pixel(self, x_mm: float, y_mm: float) -> QPointF:
         """Where a point of the picture [mm, y up] stands [px], without rounding to whole pixels."""
         return self.viewportTransform().map(QPointF(x_mm, -y_mm))
@@ -168,6 +177,7 @@ class PictureView(QGraphicsView):
         super().changeEvent(event)
         if event.type() == QEvent.Type.FontChange:
             self._texts.clear()
+            self._widths.clear()
             self._blocks.clear()
             self.fit()
 
@@ -253,9 +263,18 @@ class PictureView(QGraphicsView):
         self._paint_block(painter, text, Qt.AlignmentFlag.AlignTop)
 
     def paint_foot(self, painter: QPainter, text: str) -> None:
-        """What must be said about the picture, along its lower edge."""
+        """What must be said about the picture, along its lower edge; on the pointer where there is no room."""
+        if self.viewport().toolTip() != text:
+            self.viewport().setToolTip(text)
+        if self.foot_height(text) == 0.0:
+            return
         painter.setPen(QColor(self._theme.faint))
         self._paint_block(painter, text, Qt.AlignmentFlag.AlignBottom)
+
+    def foot_height(self, text: str) -> float:
+        """Height of the words along the lower edge [px]; 0 where they would crowd the picture out."""
+        height = self.words_height(text)
+        return height if height <= 0.24 * self.viewport().height() else 0.0
 
     def words_height(self, *blocks: str) -> float:
         """Height that blocks of words take at the view's width [px]."""
@@ -290,9 +309,9 @@ class PictureView(QGraphicsView):
     def _paint_focus(self, painter: QPainter) -> None:
         """A frame while the keyboard is here."""
         if self.hasFocus():
-            painter.setPen(QPen(QColor(self._theme.hand), 2))
-            painter.setBrush(Qt.BrushStyle.NoBrush)
-            painter.drawRect(self.viewport().rect().adjusted(1, 1, -1, -1))
+            colour, w, h = QColor(self._theme.hand), self.viewport().width(), self.viewport().height()
+            for side in ((0, 0, w, 2), (0, h - 2, w, 2), (0, 0, 2, h), (w - 2, 0, 2, h)):
+                painter.fillRect(*side, colour)
 
     def paint_on_paper(self, painter: QPainter, at: QPointF, text: str) -> None:
         """Words that stay readable whatever part lies behind them; `at` is the start of their base line."""

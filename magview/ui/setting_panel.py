@@ -33,7 +33,7 @@ from magview.bench.actions import (
     TurnScrew,
 )
 from magview.bench.events import KINDS
-from magview.bench.state import BenchState, readings
+from magview.bench.state import BenchState, readings, same_but_worn
 from magview.bench.verdict import faults, judged_words, mark_words, never_words
 from magview.bench.words import setting_moves
 from magview.physics.setting import Adjustment, Readings, internal_timing
@@ -218,7 +218,7 @@ class SettingPanel(QWidget):
 
     def show_state(self, state: BenchState, old: BenchState | None = None) -> None:
         """Show a state."""
-        if old is not None and old.magneto != state.magneto:
+        if old is not None and not same_but_worn(old.magneto, state.magneto):
             self._placed(state)
         self.rotor.show_value(state.rotor_deg)
         self.plate.show_value(state.backplate_deg)
@@ -232,6 +232,9 @@ class SettingPanel(QWidget):
             self._show_readings(state, result)
             self._show_lobes(result)
             self._show_advice(state)
+
+    def halt(self) -> None:
+        """Nothing runs here."""
 
     def set_inches(self, inches: bool) -> None:
         """Write lengths in inches or millimetres."""

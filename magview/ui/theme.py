@@ -5,18 +5,17 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QBrush, QColor, QGuiApplication, QPalette
+from PySide6.QtGui import QColor, QGuiApplication, QPalette
 from PySide6.QtWidgets import QApplication
 
-from magview.ui.style import Outlined
-
 PATTERNS = {
-    "north": Qt.BrushStyle.BDiagPattern,
-    "south": Qt.BrushStyle.FDiagPattern,
-    "shoe-b": Qt.BrushStyle.HorPattern,
-    "fibre": Qt.BrushStyle.DiagCrossPattern,
-    "magneto-flange": Qt.BrushStyle.BDiagPattern,
+    "north": (45.0,),
+    "south": (-45.0,),
+    "shoe-b": (90.0,),
+    "fibre": (45.0, -45.0),
+    "magneto-flange": (45.0,),
 }
+"""Hatchings, by the bearings of their lines [deg]: they tell a material from its neighbours without colour."""
 
 
 @dataclass(frozen=True)
@@ -39,14 +38,11 @@ class Theme:
     """Outline of the part in hand."""
     materials: dict[str, tuple[str, str]]
 
-    def pattern(self, name: str) -> QBrush | None:
-        """A hatching that tells a material from its neighbours without colour; None for plain ones."""
-        style = PATTERNS.get(name)
-        if style is None:
-            return None
+    def hatching(self, name: str) -> QColor:
+        """Colour of a material's hatching."""
         colour = self.material(name)[1]
         colour.setAlpha(110)
-        return QBrush(colour, style)
+        return colour
 
     def material(self, name: str) -> tuple[QColor, QColor]:
         """Fill and line colour of a material."""
@@ -176,10 +172,8 @@ def system_theme() -> Theme:
     return DARK if QGuiApplication.styleHints().colorScheme() == Qt.ColorScheme.Dark else LIGHT
 
 
-def dress(app: QApplication, theme: Theme) -> None:
-    """Give the whole application a theme's palette; one style everywhere, so that screens look alike."""
-    if not isinstance(app.style(), Outlined):
-        app.setStyle(Outlined())
+def colours(theme: Theme) -> None:
+    """Give the whole application a theme's palette."""
     palette = QPalette()
     role = QPalette.ColorRole
     for which, colour in (
@@ -200,4 +194,4 @@ def dress(app: QApplication, theme: Theme) -> None:
         palette.setColor(which, QColor(colour))
     for which in (role.WindowText, role.Text, role.ButtonText):
         palette.setColor(QPalette.ColorGroup.Disabled, which, QColor(theme.faint))
-    app.setPalette(palette)
+    QApplication.setPalette(palette)

@@ -239,6 +239,9 @@ class TimingPanel(QWidget):
 
         return key(state) == key(old)
 
+    def halt(self) -> None:
+        """Nothing runs here."""
+
     def set_inches(self, inches: bool) -> None:
         """Write lengths in inches or millimetres."""
         self._inches = inches

@@ -1,51 +1,53 @@
-"""The window: pictures, calculators, menus, and what is on the bench."""
+"""The window: pictures first, then calculators, menus and plots round them; and what is on the bench."""
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
+from functools import partial
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, cast
 
 from PySide6.QtCore import Qt, QTimer
-from PySide6.QtGui import QAction, QActionGroup, QCloseEvent, QFont, QKeySequence, QResizeEvent
-from PySide6.QtWidgets import (
-    QApplication,
-    QFileDialog,
-    QLabel,
-    QMainWindow,
-    QMenu,
-    QMessageBox,
-    QSplitter,
-    QTabWidget,
-    QToolBar,
-)
+from PySide6.QtGui import QCloseEvent, QFont, QPaintEvent, QResizeEvent
+from PySide6.QtWidgets import QApplication, QMainWindow, QSplitter, QTabWidget
 
 from magview import __version__
-from magview.bench.actions import HoldRotor, LetGo, MountMagneto, PlaceInstallation, PlaceMagneto
+from magview.bench.actions import PlaceInstallation, PlaceMagneto
 from magview.bench.autosave import Autosave
 from magview.bench.state import BenchState
 from magview.spec.base import SpecError
 from magview.spec.files import read_bench_item, write_model
-from magview.spec.library import find_installation, find_magneto, shipped_installation_of, shipped_names
+from magview.spec.library import find_installation, find_magneto, shipped_installation_of
 from magview.spec.magneto import Magneto
 from magview.ui.breaker_view import BreakerView
 from magview.ui.contact_view import ContactView
 from magview.ui.crank_view import CrankView
 from magview.ui.drive_view import DriveView
-from magview.ui.inputs import QuietCombo
 from magview.ui.model import BenchModel
-from magview.ui.panes import TallPanel, column
+from magview.ui.panes import Panel, TallPanel, column
 from magview.ui.picture_view import PictureView
-from magview.ui.setting_panel import CAUTION, SettingPanel
-from magview.ui.theme import THEMES, Theme, dress, system_theme
+from magview.ui.plot_pane import PlotPane
+from magview.ui.theme import Theme, colours, system_theme
 
-if TYPE_CHECKING:  # panels behind others are imported when they are first seen
+if TYPE_CHECKING:  # what comes after the first picture is imported then
+    from magview.ui.judging import Judging
     from magview.ui.lead_panel import LeadPanel
+    from magview.ui.lift_dialog import LiftDialog
+    from magview.ui.menus import Menus
+    from magview.ui.plot_budget import BudgetSheet
+    from magview.ui.plot_trials import TrialsSheet
+    from magview.ui.plot_wear import WearSheet
+    from magview.ui.setting_panel import SettingPanel
     from magview.ui.timing_panel import TimingPanel
+    from magview.ui.trials_panel import TrialsPanel
+    from magview.ui.wear_panel import WearPanel
 
 _FILTER = "Magneto and installation files (*.json);;All files (*)"
+_TABLES = "Tables (*.csv *.tsv *.txt);;All files (*)"
 _PICTURES = "SVG (*.svg);;PDF (*.pdf);;PNG (*.png)"
-_TEXT_SIZES = (100, 125, 150, 200)
+_ROOMY, _SHARED = 56, 38
+"""From these heights on [lines of type] all pictures have room with the plots, and the two large ones."""
+
 _PROJECTED = 1.6
 """Type and lines on a projector, against the desk."""
 
@@ -60,216 +62,225 @@ HANDLING = (
 )
 
 
+def _setting_panel(window: MainWindow) -> Panel:
+    from magview.ui.setting_panel import SettingPanel
+
+    return SettingPanel(window.model, window.theme)
+
+
+def _timing_panel(window: MainWindow) -> Panel:
+    from magview.ui.timing_panel import TimingPanel
+
+    panel = TimingPanel(window.model, window.theme)
+    panel.previewed.connect(window.drive.preview)
+    return panel
+
+
+def _lead_panel(window: MainWindow) -> Panel:
+    from magview.ui.lead_panel import LeadPanel
+
+    return LeadPanel(window.model, window.theme)
+
+
+def _trials_panel(window: MainWindow) -> Panel:
+    from magview.ui.trials_panel import TrialsPanel
+
+    panel = TrialsPanel(window.model, window.theme)
+    panel.said.connect(window.say)
+    return panel
+
+
+def _uncertainty_panel(window: MainWindow) -> Panel:
+    from magview.ui.uncertainty_panel import UncertaintyPanel
+
+    return UncertaintyPanel(window.model, window.theme, window.judging)
+
+
+def _wear_panel(window: MainWindow) -> Panel:
+    from magview.ui.wear_panel import WearPanel
+
+    return WearPanel(window.model, window.theme)
+
+
+PANELS: dict[str, tuple[str, str, Callable[[MainWindow], Panel]]] = {
+    "setting": ("&Internal", "Internal timing", _setting_panel),
+    "timing": ("En&gine", "Timing to the engine", _timing_panel),
+    "lead": ("&Lead", "Switch lead", _lead_panel),
+    "trials": ("&Trials", "Trials, and what to try next", _trials_panel),
+    "uncertainty": ("Unce&rtainty", "How sure the setting is", _uncertainty_panel),
+    "wear": ("&Wear", "Wear and drift", _wear_panel),
+}
+"""The calculators beside the pictures: words of their tabs, and what builds them when first seen."""
+
+
 class MainWindow(QMainWindow):
     """The workbench. All it knows is in the model's state; it only arranges views and opens files."""
 
     def __init__(self, model: BenchModel, theme: Theme | None = None, autosave: Autosave | None = None) -> None:
         super().__init__()
         self.model = model
-        self._theme = theme or system_theme()
+        self.theme = theme or system_theme()
         self._autosave = autosave
         self._font = QApplication.font()
-        self._text_percent, self._projecting = 100, False
+        self._inches, self._text_percent, self._projecting = False, 100, False
         self._answering = False
         """Whether the status bar says why something was refused: the next thing that is done takes it away."""
         model.setParent(self)
-        self.breaker = BreakerView(model, self._theme)
-        self.contact = ContactView(model, self.breaker, self._theme)
-        self.drive = DriveView(model, self._theme)
-        self.crank = CrankView(model, self._theme)
-        self.panel = SettingPanel(model, self._theme)
-        self._timing: TimingPanel | None = None
-        self._lead: LeadPanel | None = None
-        self._lay_out()
-        self._build_menus()
-        self._build_bar()
-        self._apply_theme()
-        self.show_state(model.state)
-        model.changed.connect(self.show_state)
-        model.refused.connect(self._answer)
-        self.statusBar()  # there from the start, so that the first sentence moves nothing
+        self.breaker = BreakerView(model, self.theme)
+        self.contact = ContactView(model, self.breaker, self.theme)
+        self.drive = DriveView(model, self.theme)
+        self.crank = CrankView(model, self.theme)
+        self._panels: dict[str, Panel] = {}
+        self._panes: dict[str, TallPanel] = {}
+        self._menus: Menus | None = None
+        self._judging: Judging | None = None
         # Kept a second after the last change, and not more often than that while something moves.
         self._keep_soon = QTimer(self)
         self._keep_soon.setSingleShot(True)
         self._keep_soon.setInterval(1000)
         self._keep_soon.timeout.connect(self._keep)
+        self._lay_out()
+        colours(self.theme)
+        self.show_state(model.state)
+        model.changed.connect(self.show_state)
+        model.refused.connect(self._answer)
+        self._painted = False
+        self._rest: Iterator[None] | None = self._furnishing()
 
     # -------------------------------------------------------------- building
 
     def _lay_out(self) -> None:
         self.tabs = QTabWidget()
         self.tabs.setDocumentMode(True)
-        self._timing_pane, self._lead_pane = TallPanel(self._build_timing), TallPanel(self._build_lead)
-        for pane, title in (
-            (TallPanel(lambda: self.panel), "&Internal timing"),
-            (self._timing_pane, "To the en&gine"),
-            (self._lead_pane, "Switch &lead"),
-        ):
-            self.tabs.addTab(pane, title)
-        first = self.tabs.widget(0)
-        assert isinstance(first, TallPanel)
-        first.panel()  # its width shares out the window
         self.split = QSplitter(Qt.Orientation.Horizontal)
-        self.split.addWidget(column(self.breaker, self.contact))
-        self.split.addWidget(column(self.drive, self.crank))
+        # The pictures above, the plots below them when they are wanted, the calculators beside both.
+        self.pictures = QSplitter(Qt.Orientation.Horizontal)
+        self.breaker_column, self.drive_column = column(self.breaker, self.contact), column(self.drive, self.crank)
+        self.pictures.addWidget(self.breaker_column)
+        self.pictures.addWidget(self.drive_column)
+        self.plots = PlotPane(self.model, self.theme)
+        self.plots.said.connect(self.say)
+        self.plots.made.connect(self._sheet_made)
+        self.plots.hide()
+        self.bench = QSplitter(Qt.Orientation.Vertical)
+        self.bench.addWidget(self.pictures)
+        self.bench.addWidget(self.plots)
+        self.split.addWidget(self.bench)
         self.split.addWidget(self.tabs)
-        for i, stretch in enumerate((3, 2, 0)):
-            self.split.setStretchFactor(i, stretch)
-            self.split.setCollapsible(i, False)
+        for splitter, stretches in ((self.pictures, (3, 2)), (self.bench, (3, 2)), (self.split, (1, 0))):
+            for i, stretch in enumerate(stretches):
+                splitter.setStretchFactor(i, stretch)
+                splitter.setCollapsible(i, False)
         self.setCentralWidget(self.split)
-        self.tabs.currentChanged.connect(self._emphasise)
+        # About the room that menus, panel and status bar will need, so that the pictures hardly move when they come.
+        metrics = self.fontMetrics()
+        self.tabs.setMinimumWidth(71 * metrics.averageCharWidth())
+        self.setContentsMargins(0, round(3.5 * metrics.height()), 0, round(1.6 * metrics.height()))
         room = QApplication.primaryScreen().availableGeometry()
         self.resize(min(1280, room.width()), min(720, room.height()))
         self._emphasise(0)
 
+    def _furnishing(self) -> Iterator[None]:
+        """What comes after the pictures, in steps that nobody waits for."""
+        import magview.ui.menus
+
+        yield
+        self._menus = magview.ui.menus.Menus(self)
+        self.statusBar()  # there from the start, so that the first sentence moves nothing
+        self.setContentsMargins(0, 0, 0, 0)
+        yield
+        from magview.ui.style import Outlined
+
+        yield
+        QApplication.setStyle(Outlined())
+        import magview.ui.setting_panel
+
+        yield
+        for name in PANELS:
+            self._panes[name] = TallPanel(partial(self._build, name))
+        self._panes["setting"].panel()  # its width shares out the window
+        yield
+        for name, (title, meaning, _) in PANELS.items():
+            self.tabs.addTab(self._panes[name], title)
+            self.tabs.setTabToolTip(self.tabs.count() - 1, meaning)
+        self.tabs.setMinimumWidth(0)
+        self.tabs.currentChanged.connect(self._emphasise)
+        self._emphasise(0)
+        yield
+        self.plots.load()
+        if self.height() >= _ROOMY * self.fontMetrics().height():
+            self.show_plots(True)
+        yield
+
+    def furnish(self) -> None:
+        """Build at once all that otherwise comes step by step after the first picture."""
+        rest, self._rest = self._rest, None
+        for _ in rest or ():
+            pass
+
+    def _furnish_on(self) -> None:
+        if self._rest is not None and next(self._rest, self) is self:
+            self._rest = None
+        if self._rest is not None:
+            QTimer.singleShot(0, self, self._furnish_on)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """The first picture stands: everything else may come."""
+        super().paintEvent(event)
+        if not self._painted:
+            self._painted = True
+            QTimer.singleShot(0, self, self._furnish_on)
+
+    @property
+    def furnishing(self) -> bool:
+        """Whether something is still to come."""
+        return self._rest is not None
+
+    @property
+    def menus(self) -> Menus:
+        """Menus and tool bar."""
+        assert self._menus is not None
+        return self._menus
+
+    @property
+    def panel(self) -> SettingPanel:
+        """The panel of internal timing."""
+        return cast("SettingPanel", self.panel_of("setting"))
+
     @property
     def timing(self) -> TimingPanel:
         """The panel of timing to the engine."""
-        self._timing_pane.panel()
-        assert self._timing is not None
-        return self._timing
+        return cast("TimingPanel", self.panel_of("timing"))
 
     @property
     def lead(self) -> LeadPanel:
         """The panel of the switch lead."""
-        self._lead_pane.panel()
-        assert self._lead is not None
-        return self._lead
+        return cast("LeadPanel", self.panel_of("lead"))
 
-    def _build_timing(self) -> TimingPanel:
-        from magview.ui.timing_panel import TimingPanel
+    @property
+    def judging(self) -> Judging:
+        """What is known of how sure the setting is; panel and plot share it."""
+        if self._judging is None:
+            from magview.ui.judging import Judging
 
-        panel = TimingPanel(self.model, self._theme)
-        panel.previewed.connect(self.drive.preview)
-        panel.set_inches(self.units.currentIndex() == 1)
-        self._timing = panel
+            self._judging = Judging(self)
+        return self._judging
+
+    def _build(self, name: str) -> Panel:
+        panel = PANELS[name][2](self)
+        panel.set_inches(self._inches)
+        self._panels[name] = panel
         return panel
 
-    def _build_lead(self) -> LeadPanel:
-        from magview.ui.lead_panel import LeadPanel
-
-        self._lead = LeadPanel(self.model, self._theme)
-        return self._lead
-
-    def _build_menus(self) -> None:
-        keys = QKeySequence.StandardKey
-        files, edit, bench, view, help_menu = (
-            self.menuBar().addMenu(t) for t in ("&File", "&Edit", "Ben&ch", "&View", "&Help")
-        )
-        self._act(files, "&Open magneto or installation…", self.open_file, keys.Open)
-        self._act(files, "&Save magneto as…", self.save_file, keys.SaveAs)
-        files.addSeparator()
-        for text, picture in (("breaker end", self.breaker), ("drive end", self.drive), ("crank", self.crank)):
-            action = self._act(files, f"Save picture of the {text}…", None, None)
-            action.setData(picture)
-            action.triggered.connect(self._export_chosen)
-        files.addSeparator()
-        self._act(files, "&Quit", self.close, keys.Quit)
-
-        self.undo_action = self._act(edit, "&Undo", self.model.undo, keys.Undo)
-        self.redo_action = self._act(edit, "&Redo", self.model.redo, keys.Redo)
-
-        self.hold_action = self._check(bench, "&Hold the rotor", self._hold, True, QKeySequence("H"))
-        self.mount_action = self._check(bench, "Magneto on the &engine", self._mount, True, None)
-        self._check(bench, "&Snap to openings, lobes and marks", self._snap, True, None)
-        self._check(bench, "&Reduced motion", self._reduce_motion, False, None)
-
-        self._check(view, "&Names of parts", self.breaker.set_names, True, QKeySequence("N"))
-        self._check(view, "See the breaker from the &drive end", self.breaker.set_mirrored, False, None)
-        self._check(view, "Draw the &gap 5× its size", self._exaggerate, False, None)
-        self._check(view, "&Follow the contacts when zoomed", self._follow, False, None)
-        view.addSeparator()
-        self._act(view, "Zoom &in", self._zoom_in, keys.ZoomIn)
-        self._act(view, "Zoom &out", self._zoom_out, keys.ZoomOut)
-        self._act(view, "&Whole picture", self._zoom_whole, QKeySequence("Ctrl+0"))
-        view.addSeparator()
-        self.theme_actions = self._choice(
-            view, [(f"{name.capitalize()} colours", name) for name in THEMES], self._theme.name, self._theme_chosen
-        )
-        view.addSeparator()
-        self.text_actions = self._choice(
-            view.addMenu("&Text size"), [(f"{n} %", n) for n in _TEXT_SIZES], 100, self._text_chosen
-        )
-        self.projector_action = self._check(view, "&Projector mode", self.project, False, QKeySequence("F11"))
-
-        self._act(help_menu, "&Keys and cautions", self.show_help, keys.HelpContents)
-
-    def _build_bar(self) -> None:
-        bar = QToolBar("Bench")
-        bar.setObjectName("bench")
-        bar.setMovable(False)
-        self.addToolBar(bar)
-        self.magnetos = QuietCombo()
-        self.magnetos.setAccessibleName("Magneto on the bench")
-        self.magnetos.setToolTip("Magneto on the bench")
-        for name in shipped_names("magnetos"):
-            self.magnetos.addItem(find_magneto(name).name, name)
-        self.magnetos.activated.connect(self._shipped_chosen)
-        self.units = QuietCombo()
-        self.units.setAccessibleName("Unit of length")
-        self.units.addItems(["Millimetres", "Inches"])
-        self.units.currentIndexChanged.connect(self._unit_chosen)
-        for text, widget in (("  Magneto ", self.magnetos), ("   Lengths in ", self.units)):
-            label = QLabel(text)
-            label.setBuddy(widget)
-            bar.addWidget(label)
-            bar.addWidget(widget)
-        bar.addSeparator()
-        bar.addAction(self.undo_action)
-        bar.addAction(self.redo_action)
-
-    def _act(
-        self,
-        menu: QMenu,
-        text: str,
-        slot: Callable[[], object] | None,
-        key: QKeySequence | QKeySequence.StandardKey | None,
-    ) -> QAction:
-        action = QAction(text, self)
-        if key is not None:
-            action.setShortcut(key)
-        if slot is not None:
-            action.triggered.connect(slot)
-        menu.addAction(action)
-        return action
-
-    def _check(
-        self, menu: QMenu, text: str, slot: Callable[[bool], object], on: bool, key: QKeySequence | None
-    ) -> QAction:
-        action = self._act(menu, text, None, key)
-        action.setCheckable(True)
-        action.setChecked(on)
-        action.triggered.connect(slot)
-        return action
-
-    def _choice(
-        self, menu: QMenu, options: list[tuple[str, object]], chosen: object, slot: Callable[[QAction], object]
-    ) -> QActionGroup:
-        group = QActionGroup(self)
-        for text, data in options:
-            action = self._act(menu, text, None, None)
-            action.setCheckable(True)
-            action.setChecked(data == chosen)
-            action.setData(data)
-            group.addAction(action)
-        group.triggered.connect(slot)
-        return group
+    def panel_of(self, name: str) -> Panel:
+        """A panel by its name, built now if it has not been seen yet."""
+        self._panes[name].panel()
+        return self._panels[name]
 
     # -------------------------------------------------------------- showing
 
     def show_state(self, state: BenchState, old: BenchState | None = None) -> None:
-        """Name what is on the bench, and what can be undone."""
-        store = self.model.store
-        for action, verb, name in (
-            (self.undo_action, "Undo", store.undo_name), (self.redo_action, "Redo", store.redo_name)
-        ):  # fmt: skip
-            action.setEnabled(name is not None)
-            action.setText(f"&{verb}" if name is None else f"&{verb}: {name}")
-            action.setIconText(verb)
-            action.setToolTip(action.text().replace("&", ""))
-        self.hold_action.setChecked(state.held)
-        self.mount_action.setEnabled(state.engaged is not None)
-        self.mount_action.setChecked(state.engaged is not None and state.engaged.mounted)
+        """Name what is on the bench."""
         if old is not None and self._autosave is not None and not self._keep_soon.isActive():
             self._keep_soon.start()
         if old is not None and self._answering:
@@ -278,10 +289,6 @@ class MainWindow(QMainWindow):
         if old is not None and old.magneto == state.magneto:
             return
         self.setWindowTitle(f"{state.magneto.name} – magview")
-        index = self.magnetos.findText(state.magneto.name)
-        self.magnetos.setCurrentIndex(index)
-        if index < 0:
-            self.magnetos.setPlaceholderText(state.magneto.name)
 
     def _answer(self, sentence: str) -> None:
         self._answering = True
@@ -295,29 +302,26 @@ class MainWindow(QMainWindow):
     def _pictures(self) -> tuple[BreakerView, DriveView, CrankView]:
         return self.breaker, self.drive, self.crank
 
-    def _apply_theme(self) -> None:
-        app = QApplication.instance()
-        assert isinstance(app, QApplication)
-        dress(app, self._theme)
-        for view in (self.breaker, self.contact, self.drive, self.crank, self.panel, self._timing, self._lead):
-            if view is not None:
-                view.set_theme(self._theme)
-
     def _emphasise(self, tab: int) -> None:
         """Give the picture that the work is on the larger share."""
         panel = 0 if self._projecting else self.tabs.minimumSizeHint().width()
         room = max(0, self.split.width() - panel)
         share = 0.38 if tab == 1 else 0.62
-        self.split.setSizes([round(room * share), round(room * (1 - share)), panel])
+        self.split.setSizes([room, panel])
+        self.pictures.setSizes([round(room * share), round(room * (1 - share))])
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Share the width anew."""
         super().resizeEvent(event)
         self._emphasise(self.tabs.currentIndex())
+        self._make_room()
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """End as it should: nothing is left to be found again."""
         self.model.halt()
+        self.plots.halt()
+        for panel in self._panels.values():
+            panel.halt()
         self._keep_soon.stop()
         if self._autosave is not None:
             self._autosave.forget()
@@ -342,6 +346,8 @@ class MainWindow(QMainWindow):
 
     def open_file(self) -> None:
         """Ask for a file and put it on the bench."""
+        from PySide6.QtWidgets import QFileDialog
+
         path, _ = QFileDialog.getOpenFileName(self, "Open a magneto or an installation", "", _FILTER)
         if path:
             self.open_path(Path(path))
@@ -360,8 +366,28 @@ class MainWindow(QMainWindow):
         if refusals:
             self._refuse(refusals[0] if path.name in refusals[0] else f"{path.name}: {refusals[0]}")
 
+    def import_lift(self) -> None:
+        """Ask for a table of angles and readings."""
+        from PySide6.QtWidgets import QFileDialog
+
+        path, _ = QFileDialog.getOpenFileName(self, "Open a table of the lift", "", _TABLES)
+        if path:
+            self.import_lift_from(Path(path))
+
+    def import_lift_from(self, path: Path) -> LiftDialog:
+        """Show what comes of a table of angles and readings."""
+        from magview.ui.lift_dialog import LiftDialog
+
+        dialog = LiftDialog(self.model, self.theme, path, self)
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        dialog.said.connect(self.say)
+        dialog.open()
+        return dialog
+
     def save_file(self) -> None:
         """Ask where, and write the magneto there."""
+        from PySide6.QtWidgets import QFileDialog
+
         path, _ = QFileDialog.getSaveFileName(self, "Save the magneto", "magneto.json", _FILTER)
         if path:
             self.save_path(Path(path))
@@ -375,15 +401,16 @@ class MainWindow(QMainWindow):
             return
         self.say(f"Saved {path.name}.")
 
-    def _export_chosen(self) -> None:
-        action = self.sender()
-        assert isinstance(action, QAction)
+    def export_file(self, view: PictureView) -> None:
+        """Ask where, and save a picture there."""
+        from PySide6.QtWidgets import QFileDialog
+
         path, kind = QFileDialog.getSaveFileName(self, "Save the picture", "picture.svg", _PICTURES)
         if path:
             target = Path(path)
             if not target.suffix:
                 target = target.with_suffix(f".{kind.split('.')[-1].rstrip(')')}")
-            self.export(action.data(), target)
+            self.export(view, target)
 
     def export(self, view: PictureView, path: Path) -> None:
         """Save a picture with scale bar and caption."""
@@ -395,7 +422,7 @@ class MainWindow(QMainWindow):
         from magview.ui.export import export_picture
 
         try:
-            export_picture(view, path, caption, self._theme)
+            export_picture(view, path, caption, self.theme)
         except SpecError as error:
             self._refuse(str(error))
             return
@@ -403,6 +430,10 @@ class MainWindow(QMainWindow):
 
     def show_help(self) -> None:
         """Keys, signs and cautions."""
+        from PySide6.QtWidgets import QMessageBox
+
+        from magview.ui.setting_panel import CAUTION
+
         box = QMessageBox(self)
         box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         box.setWindowTitle("Keys and cautions")
@@ -411,6 +442,8 @@ class MainWindow(QMainWindow):
         box.open()
 
     def _refuse(self, sentence: str) -> None:
+        from PySide6.QtWidgets import QMessageBox
+
         box = QMessageBox(QMessageBox.Icon.Warning, "magview", sentence, QMessageBox.StandardButton.Ok, self)
         box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         box.open()
@@ -420,16 +453,61 @@ class MainWindow(QMainWindow):
     def project(self, on: bool) -> None:
         """Large type and thick lines for a class; the calculators make room for the pictures."""
         self._projecting = on
-        self.projector_action.setChecked(on)
+        self.menus.projector_action.setChecked(on)
         self.tabs.setVisible(not on)
         self.breaker.setFocus()  # and not whatever field comes next: a key must not change the bench
-        for view in self._pictures:
+        for view in (*self._pictures, self.plots):
             view.set_line_factor(_PROJECTED if on else 1.0)
         self._apply_text()
 
-    def _text_chosen(self, action: QAction) -> None:
-        self._text_percent = action.data()
+    def _sheet_made(self, name: str, sheet: object) -> None:
+        """A sheet that shows what a panel knows follows that panel."""
+        if name == "budget":
+            self.panel_of("uncertainty")
+            cast("BudgetSheet", sheet).follow(self.judging)
+        elif name == "trials":
+            cast("TrialsSheet", sheet).follow(cast("TrialsPanel", self.panel_of("trials")))
+        elif name == "wear":
+            cast("WearSheet", sheet).follow(cast("WearPanel", self.panel_of("wear")))
+
+    def show_plots(self, on: bool) -> None:
+        """Put the plots under the pictures, or take them away; the small pictures make room for them."""
+        self.menus.plots_action.setChecked(on)
+        self.plots.setVisible(on)
+        self._make_room()
+
+    def _make_room(self) -> None:
+        """Where pictures and plots have not room together, the small pictures go, then all of them."""
+        on, line = self.plots.isVisibleTo(self), self.fontMetrics().height()
+        roomy = not on or self.height() >= _ROOMY * line
+        self.contact.setVisible(roomy)
+        self.crank.setVisible(roomy)
+        self.pictures.setVisible(not on or self.height() >= _SHARED * line)
+        if on:
+            height = self.bench.height()
+            self.bench.setSizes([round(0.55 * height), round(0.45 * height)])
+
+    def set_text_size(self, percent: int) -> None:
+        """Show all words at a share of the desktop's own size [%]."""
+        self._text_percent = percent
         self._apply_text()
+
+    def set_theme(self, theme: Theme) -> None:
+        """Change colours."""
+        self.theme = theme
+        colours(theme)
+        for view in (self.breaker, self.contact, self.drive, self.crank, self.plots):
+            view.set_theme(theme)
+        for panel in self._panels.values():
+            panel.set_theme(theme)
+
+    def set_inches(self, inches: bool) -> None:
+        """Show lengths in inches or in millimetres."""
+        self._inches = inches
+        for view in (self.breaker, self.contact, self.crank, self.plots):
+            view.set_inches(inches)
+        for panel in self._panels.values():
+            panel.set_inches(inches)
 
     def _apply_text(self) -> None:
         font = QFont(self._font)
@@ -444,48 +522,4 @@ class MainWindow(QMainWindow):
             if isinstance(pane, TallPanel):
                 pane.refit()
         self._emphasise(self.tabs.currentIndex())
-
-    def _theme_chosen(self, action: QAction) -> None:
-        self._theme = THEMES[action.data()]
-        self._apply_theme()
-
-    def _shipped_chosen(self, index: int) -> None:
-        self.place(self.magnetos.itemData(index))
-
-    def _unit_chosen(self, index: int) -> None:
-        for view in (self.breaker, self.contact, self.crank, self.panel, self._timing):
-            if view is not None:
-                view.set_inches(index == 1)
-
-    def _hold(self, held: bool) -> None:
-        self.model.send(HoldRotor() if held else LetGo())
-
-    def _mount(self, on: bool) -> None:
-        self.model.send(MountMagneto(on))
-
-    def _snap(self, on: bool) -> None:
-        self.breaker.snaps = on
-
-    def _reduce_motion(self, on: bool) -> None:
-        self.model.reduced_motion = on
-
-    def _exaggerate(self, on: bool) -> None:
-        self.breaker.set_exaggeration(5.0 if on else 1.0)
-        self.contact.show_state(self.model.state)
-
-    def _follow(self, on: bool) -> None:
-        self.breaker.follows_contacts = on
-        self.breaker.show_state(self.model.state)
-
-    def _zoomed(self) -> PictureView:
-        focused = QApplication.focusWidget()
-        return focused if isinstance(focused, BreakerView | DriveView | CrankView) else self.breaker
-
-    def _zoom_in(self) -> None:
-        self._zoomed().zoom_by(1.25)
-
-    def _zoom_out(self) -> None:
-        self._zoomed().zoom_by(0.8)
-
-    def _zoom_whole(self) -> None:
-        self._zoomed().whole()
+        self._make_room()

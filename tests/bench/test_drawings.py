@@ -5,9 +5,12 @@ from __future__ import annotations
 import numpy as np
 import pytest
 import shapely
+from hypothesis import given
+from hypothesis import strategies as st
 
 from magview.bench.crank_end import crank_end, crank_pose, disc_point
 from magview.bench.drive_end import DISC_IN_MM, DISC_OUT_MM, drive_end
+from magview.bench.shapes import circle, hatching
 from magview.spec.engine import Coupling
 from magview.spec.library import find_engine, shipped_names
 
@@ -61,3 +64,24 @@ def test_strokes_in_words():
     assert crank_pose(engine, 25.0).stroke == "power"
     assert crank_pose(engine, 335.0).stroke == "exhaust"
     assert crank_pose(engine, -335.0).stroke == "intake"
+
+
+@given(st.floats(-180.0, 180.0), st.floats(0.2, 3.0))
+def test_hatching_lies_inside_and_measures_the_area(bearing, pitch):
+    # Cavalieri: the length of parallel lines times their pitch is the area, here of a ring, π (R² − r²).
+    ring = (circle((3.0, -2.0), 20.0, 360), circle((3.0, -2.0), 8.0, 360))
+    lines = hatching(ring, bearing, pitch)
+    length = np.linalg.norm(lines[:, 1] - lines[:, 0], axis=1).sum()
+    assert length * pitch == pytest.approx(np.pi * (20.0**2 - 8.0**2), rel=0.01 + 0.03 * pitch)
+    middles = np.linalg.norm(lines.mean(axis=1) - (3.0, -2.0), axis=1)
+    assert np.all(middles < 20.0 + 1e-9)
+    ends = np.linalg.norm(lines - (3.0, -2.0), axis=2)
+    assert np.all((np.abs(ends - 20.0) < 0.01) | (np.abs(ends - 8.0) < 0.01))
+    along = lines[:, 1] - lines[:, 0]
+    along = along[np.linalg.norm(along, axis=1) > 1e-6]  # a line that only touches has no direction
+    turned = np.degrees(np.arctan2(along[:, 0], along[:, 1])) - bearing
+    np.testing.assert_allclose((turned + 90.0) % 180.0, 90.0, atol=1e-6)
+
+
+def test_a_piece_narrower_than_the_pitch_may_have_no_line():
+    assert hatching((circle((0.5, 0.0), 0.2, 36),), 0.0, 1.0).shape == (0, 2, 2)

@@ -30,6 +30,12 @@ def test_curve_rises_through_its_knots_whatever_the_slopes(curve):
     assert curve(curve.x[0] - 1.0) == curve.y[0] and curve(curve.x[-1] + 1.0) == pytest.approx(curve.y[-1], rel=1e-14)
 
 
+@given(curves(), st.floats(-0.2, 1.2))
+def test_one_number_and_many_give_the_same(curve, share):
+    x = float(curve.x[0] + share * (curve.x[-1] - curve.x[0]))
+    assert curve.of_one(x) == pytest.approx(float(curve(np.array([x]))[0]), rel=1e-14, abs=1e-13)
+
+
 @settings(max_examples=200, deadline=None)
 @given(curves(), st.lists(st.floats(0, 1), min_size=1, max_size=20))
 def test_inverse_answers_an_x_at_which_the_curve_has_that_y(curve, shares):

@@ -9,8 +9,9 @@ from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 from scipy.optimize import brentq
 
-from magview.physics.setting import InternalTiming, Readings
-from magview.spec.magneto import EccentricScrew, Magneto
+from magview.physics.setting import InternalTiming, Readings, internal_timing
+from magview.spec.library import find_magneto, shipped_names
+from magview.spec.magneto import Condition, EccentricScrew, Magneto
 from tests.magnetos import build, magnetos, plain
 
 few = settings(max_examples=60, deadline=None)
@@ -373,3 +374,23 @@ def test_reason_names_what_is_in_the_way_and_by_how_much():
         "eccentric does not reach"
         in InternalTiming(build(contact_screw={**plain()["contact_screw"], "throw_mm": 0.05})).adjust(wanted).reason
     )
+
+
+@pytest.mark.parametrize("name", shipped_names("magnetos"))
+def test_lift_at_one_angle_and_at_many_are_the_same(name):
+    magneto = find_magneto(name)
+    lobes = len(magneto.cam.lobe_peaks_deg)
+    worn = magneto.model_copy(
+        update={
+            "condition": Condition(
+                lobe_lift_error_mm=tuple(-0.01 * i for i in range(lobes)),
+                lobe_angle_error_deg=tuple(0.2 * (-1) ** i for i in range(lobes)),
+                heel_wear_mm=0.05 if magneto.breaker.heel_arm_mm else 0.0,
+            )
+        }
+    )
+    timing = internal_timing(worn)
+    angles = np.linspace(-400.0, 800.0, 2401)
+    many = timing.lift_mm(angles, 1.3)
+    one = [float(timing.lift_mm(float(a), 1.3)) for a in angles]
+    np.testing.assert_allclose(one, many, rtol=0, atol=1e-12)

@@ -134,7 +134,7 @@ def test_the_pictures_description_says_the_state(open_window):
     text = window.breaker.accessibleDescription()
     assert "breaker end" in text
     assert "-2.00°" in text
-    window.units.setCurrentIndex(1)
+    window.menus.units.setCurrentIndex(1)
     window.model.send(TurnRotor(40.0))
     assert " in." in window.breaker.accessibleDescription()
 

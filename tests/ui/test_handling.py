@@ -112,7 +112,8 @@ def test_let_go_it_swings_to_neutral_and_a_hand_stops_it(open_window):
     caught = model.state.rotor_deg
     model.tick(0.016)
     assert model.state.rotor_deg == caught
-    assert window.undo_action.text() == "&Undo: Hold the rotor"
+    window.menus.name_steps()
+    assert window.menus.undo_action.text() == "&Undo: Hold the rotor"
 
 
 def test_while_it_is_dragged_the_magnet_waits(open_window):
@@ -194,12 +195,14 @@ def test_double_click_puts_a_part_back(open_window):
 def test_undo_and_redo_by_key_name_the_step(open_window):
     window = open_window("seven-radial")
     window.model.send(TurnBackplate(1.5))
-    assert window.undo_action.text() == "&Undo: Turn the backplate 1.50° with rotation"
+    window.menus.name_steps()
+    assert window.menus.undo_action.text() == "&Undo: Turn the backplate 1.50° with rotation"
     QTest.keyClick(window, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
     assert window.model.state.backplate_deg == 0.0
-    assert not window.undo_action.isEnabled()
-    assert window.redo_action.text() == "&Redo: Turn the backplate 1.50° with rotation"
-    window.redo_action.trigger()
+    assert not window.menus.undo_action.isEnabled()
+    window.menus.name_steps()
+    assert window.menus.redo_action.text() == "&Redo: Turn the backplate 1.50° with rotation"
+    window.menus.redo_action.trigger()
     assert window.model.state.backplate_deg == 1.5
 
 
@@ -237,7 +240,7 @@ def test_following_the_contacts_keeps_them_in_the_middle(open_window):
 def test_the_exaggerated_gap_is_five_times_the_true_one_and_says_so(open_window):
     window = open_window("seven-radial")
     window.model.send(TurnRotor(30.0))
-    next(a for a in window.findChildren(type(window.undo_action)) if "5×" in a.text()).trigger()
+    next(a for a in window.findChildren(type(window.menus.undo_action)) if "5×" in a.text()).trigger()
     fixed, moving = window.contact.faces()
     drawn = math.hypot(fixed.x() - moving.x(), fixed.y() - moving.y()) / window.contact.pixels_per_mm()
     assert drawn == pytest.approx(5 * pose(window.model.state).gap_mm, rel=1e-3)

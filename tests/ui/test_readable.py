@@ -59,7 +59,7 @@ def test_at_200_percent_type_nothing_is_cut_off(open_window, qtbot, name, tab):
     window = open_window(name, (1920, 1080))
     before = QApplication.font()
     try:
-        window.text_actions.actions()[-1].trigger()
+        window.menus.text_actions.actions()[-1].trigger()
         window.tabs.setCurrentIndex(tab)
         qtbot.waitUntil(lambda: window.panel.rotor.font().pointSizeF() == pytest.approx(2 * before.pointSizeF()))
 

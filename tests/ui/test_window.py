@@ -26,12 +26,12 @@ def message(window) -> str:
 @pytest.mark.parametrize("name", shipped_names("magnetos"))
 def test_every_shipped_magneto_can_be_chosen(open_window, name):
     window = open_window("four-opposed" if name != "four-opposed" else "seven-radial")
-    window.magnetos.setFocus()
-    index = window.magnetos.findData(name)
-    window.magnetos.setCurrentIndex(index)
-    window.magnetos.activated.emit(index)
+    window.menus.magnetos.setFocus()
+    index = window.menus.magnetos.findData(name)
+    window.menus.magnetos.setCurrentIndex(index)
+    window.menus.magnetos.activated.emit(index)
     state = window.model.state
-    assert state.magneto.name == window.magnetos.currentText()
+    assert state.magneto.name == window.menus.magnetos.currentText()
     assert state.magneto.name in window.windowTitle()
     assert window.panel.overall.text().startswith("✓")
     assert window.panel.lobes.rowCount() == len(state.magneto.cam.lobe_peaks_deg)
@@ -130,7 +130,7 @@ def test_everything_has_a_name_for_a_screen_reader(open_window):
 def test_colours_change_everywhere(open_window):
     window = open_window("seven-radial")
     light = window.grab().toImage().pixelColor(4, 400).lightness()
-    dark = next(a for a in window.theme_actions.actions() if a.data() == "dark")
+    dark = next(a for a in window.menus.theme_actions.actions() if a.data() == "dark")
     dark.trigger()
     assert window.grab().toImage().pixelColor(4, 400).lightness() < light - 100
 

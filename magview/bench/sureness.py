@@ -1,0 +1,119 @@
+"""How sure a setting is: what instruments would read of the bench, and a measurement in words (``model.md`` §8)."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+
+from magview.bench.state import BenchState, firing_btdc_deg, readings
+from magview.physics.instruments import Instrument, Role, instruments
+from magview.physics.measurement import Improvement, Outcome
+from magview.physics.setting_uncertainty import EngineReadings, InternalReadings
+from magview.spec.base import SpecError
+from magview.spec.units import format_length
+
+INTERNAL_ROLES: tuple[Role, ...] = (
+    "rule", "straightedge", "blade", "feel", "opening", "rotor turning", "lead-in", "tightening",
+)  # fmt: skip
+ENGINE_ROLES: tuple[Role, ...] = ("disc", "opening", "crank turning", "lead-in")
+
+ROLE_WORDS: dict[Role, str] = {
+    "rule": "Reading the offset",
+    "straightedge": "Straightedge",
+    "blade": "Feeler blades",
+    "feel": "Drag of the blade",
+    "opening": "Opening shown by",
+    "rotor turning": "Turning the rotor",
+    "crank turning": "Turning the crank",
+    "disc": "Crank disc",
+    "lead-in": "Play",
+    "tightening": "Tightening",
+}
+"""What a role is called beside its list of instruments."""
+
+
+def tool_for(role: Role, tools: Sequence[Instrument]) -> Instrument:
+    """The instrument of a role, the coarsest of the list where none is chosen."""
+    return next((tool for tool in tools if tool.role == role), instruments(role)[0])
+
+
+def read_internal(state: BenchState, tools: Sequence[Instrument]) -> InternalReadings:
+    """What these instruments would read of lobe 1 as it is set now. Raises SpecError where it never opens."""
+    result = readings(state)
+    offset = float(result.mark_offset_mm)
+    if not math.isfinite(offset):
+        raise SpecError("with this setting the contacts never open and close, so there is nothing to read")
+    division = 2.0 * tool_for("rule", tools).half_width
+    step = 2.0 * tool_for("blade", tools).half_width
+    return InternalReadings(
+        mark_offset_mm=round(offset / division) * division,
+        # The thickest blade that passes.
+        blade_mm=math.floor(float(result.blade_gap_mm[0]) / step + 1e-9) * step,
+        screw_deg=state.screw_deg,
+        instruments=tuple(tool_for(role, tools) for role in INTERNAL_ROLES),
+    )
+
+
+def read_engine(state: BenchState, tools: Sequence[Instrument]) -> EngineReadings:
+    """What a disc set to zero at top dead centre would read of both magnetos, with a stop at 40° to either side.
+
+    Raises SpecError without an engine or where the contacts never open.
+    """
+    if state.engaged is None:
+        raise SpecError("this magneto is not on an engine: open an installation first")
+    single = state.engaged.installation.position == "single"
+    left, right = firing_btdc_deg(state, "left"), firing_btdc_deg(state, "right")
+    if not math.isfinite(left):
+        raise SpecError("with this setting the contacts never open and close, so there is nothing to read")
+    division = 2.0 * tool_for("disc", tools).half_width
+    return EngineReadings(
+        stop_deg=(40.0, -40.0),
+        left_deg=round(left / division) * division,
+        right_deg=None if single else round(right / division) * division,
+        gap_mm=float(readings(state).max_gap_mm[0]),
+        instruments=tuple(tool_for(role, tools) for role in ENGINE_ROLES),
+    )
+
+
+def value_words(value: float, unit: str, inches: bool) -> str:
+    """A value with its unit, to as many places as such a measurement can have."""
+    if unit == "mm":
+        return format_length(value, inches)
+    return f"{round(value, 2) + 0.0:.2f}°"
+
+
+def percent_words(probability: float) -> str:
+    """A probability as people say it: never 0 % or 100 % for what is merely unlikely."""
+    percent = 100.0 * probability
+    if 0.0 < percent < 0.5:
+        return "under 1 %"
+    if 99.5 < percent < 100.0:
+        return "over 99 %"
+    return f"{percent:.0f} %"
+
+
+def outcome_words(outcome: Outcome, inches: bool) -> str:
+    """One quantity: value, expanded uncertainty, limits, and how likely it is within them."""
+    q, linear = outcome.quantity, outcome.linear
+    value = value_words(linear.estimate, q.unit, inches)
+    spread = value_words(linear.expanded_uncertainty, q.unit, inches)
+    low, high = (value_words(v, q.unit, inches) for v in (q.low, q.high))
+    return (
+        f"{q.name[0].upper()}{q.name[1:]}: {value} ± {spread} (k = {linear.coverage_factor:.2f}); limits {low} to "
+        f"{high}: {percent_words(outcome.probability_in_limits)} likely within them."
+    )
+
+
+def matters_words(outcome: Outcome) -> str:
+    """Which reading matters most for a quantity."""
+    line = outcome.matters_most
+    return f"What matters most: {line.input.name}, {percent_words(line.share)} of the variance ({line.input.source})."
+
+
+def improvement_words(found: Improvement) -> str:
+    """What a better instrument would change."""
+    before, after = found.before.probability_in_limits, found.after.probability_in_limits
+    return (
+        f"With {found.instead.name} instead of {found.was.name}: {percent_words(after)} likely all in limits, "
+        f"now {percent_words(before)}."
+    )

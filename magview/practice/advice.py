@@ -1,0 +1,154 @@
+"""What an efficient path would have been: from the truth as found, the fewest acts that a careful hand needs.
+
+The moves are the bench's own: plate and screw by the closed-form adjustment, teeth by the exhaustive planner.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from magview.bench.state import BenchState, Engaged
+from magview.bench.words import move_words, plate_move, screw_move
+from magview.physics.coupling import Move, plan
+from magview.physics.setting import internal_timing
+from magview.practice.state import Practice, true_readings, view
+from magview.practice.words import side_words
+
+PIP_MM = 0.004
+
+
+@dataclass(frozen=True)
+class Wanted:
+    """Where plate and screw of a magneto belong, and what tightening will add."""
+
+    backplate_deg: float
+    screw_deg: float
+    """To turn to before the lock screw is tightened: the creep is allowed for."""
+    gap_mm: float
+
+
+def setting_wanted(state: BenchState) -> Wanted | None:
+    """The setting that puts all lobes in the middle of the limits and lobe 1 at the E-gap; None out of reach."""
+    timing, (low, high) = internal_timing(state.magneto), state.magneto.gap_limits_mm
+    gaps = true_readings(state).max_gap_mm
+    middle = (low + high) / 2 + float(gaps[0]) - (float(gaps.max()) + float(gaps.min())) / 2
+    answer = timing.adjust(max(middle, 0.0))
+    if not answer.reachable:
+        return None
+    creep = state.magneto.condition.screw_creep_deg
+    return Wanted(answer.backplate_deg, answer.screw_deg - creep, middle)
+
+
+def teeth_wanted(state: BenchState) -> Move | None:
+    """The best move of teeth once the contacts open at the E-gap.
+
+    None where the magneto must come off: on the wrong stroke, or further out than teeth reach well.
+    """
+    engaged = state.engaged
+    assert engaged is not None
+    place = float(internal_timing(state.magneto).places_deg[0])
+    fires = (engaged.mounting.phase_deg - place) / engaged.ratio
+    fires = (fires + 360.0) % 720.0 - 360.0
+    if abs(fires - engaged.mounting.wanted_btdc_deg) > 90.0:
+        return None
+    return _best(engaged, fires)
+
+
+def _best(engaged: Engaged, fires: float) -> Move:
+    teeth, wanted = engaged.installation.coupling, engaged.mounting.wanted_btdc_deg
+    return plan(teeth.magneto_teeth, teeth.drive_teeth, engaged.ratio, round(fires, 9), wanted, most=1)[0]
+
+
+def efficient_path(found: Practice) -> list[str]:
+    """The acts, in words, in the order of a careful hand. `found` is the practice room as it was found."""
+    goals: set[str] = {g.goal for g in found.exercise.goals}
+    goals |= {g.reading for g in found.exercise.goals if g.reading is not None}
+    path: list[str] = []
+    if found.bench.engaged is not None:
+        path += _safe(found)
+    for side in found.sides:
+        path += _inside(view(found, side), goals)
+    if found.bench.engaged is not None and goals & {"timing", "disc-zero", "firing"}:
+        path += _disc(found)
+    if "timing" in goals:
+        for side in found.sides:
+            path += _teeth(view(found, side))
+    if "e-gap" in goals:
+        path.append("Lay the straightedge on, look square over it, turn to the mark with rotation, and hold.")
+    if "secured" in goals:
+        path.append("Close up: screws, nuts, plug in, switch off; and look once more at what tightening can shift.")
+    return path
+
+
+def _safe(found: Practice) -> list[str]:
+    lead = "switch off, " if found.bench.lead.switch_on else ""
+    chocks = "" if found.chocked else "chocks, "
+    plugs = "" if found.plugs_out else "spark plugs out"
+    words = f"{chocks}{lead}{plugs}".rstrip(", ")
+    return [f"Make it safe: {words}."] if words else []
+
+
+def _inside(room: Practice, goals: set[str]) -> list[str]:
+    name, state, path = side_words(room, room.side), room.bench, []
+    if "lead" in goals:
+        path.append(
+            f"On {name}, prove the lead: plug pulled, meter with the switch off and on, lamp for tab and coil."
+        )
+        faults = {"lead": state.lead.broken, "insulation": state.lead.shorted, "tab": not room.seat.tab_sound}
+        path += [f"On {name}, renew the {part}, and prove it again." for part, bad in faults.items() if bad]
+    if goals & {"contacts", "gap"} and state.magneto.condition.pip_height_mm > PIP_MM:
+        path.append(f"On {name}, dress the contacts before measuring.")
+    if "opening" in goals or "gap" in goals:
+        path += _setting(room, name)
+    return path
+
+
+def _setting(room: Practice, name: str) -> list[str]:
+    state, wanted = room.bench, setting_wanted(room.bench)
+    if wanted is None:
+        return [f"On {name}, no setting puts gap and opening right at once."]
+    creep, (low, high) = state.magneto.condition.screw_creep_deg, state.magneto.gap_limits_mm
+    gaps = true_readings(state).max_gap_mm
+    path = []
+    if float(gaps.min()) < low or float(gaps.max()) > high or not state.lock_tight:
+        turn = screw_move(state.magneto, wanted.screw_deg - state.screw_deg)
+        lead = f" (tightening carries it {abs(creep):.1f}° on)" if creep else ""
+        path.append(f"On {name}, slacken the lock screw, {turn}, tighten{lead}; blades on both limits.")
+        plate = wanted.backplate_deg - state.backplate_deg
+    else:  # the gap may stay: the plate alone brings the opening to the mark
+        error = float(true_readings(state).e_gap_error_deg[0])
+        plate = -error * state.magneto.cam.turns_per_rotor_turn
+    if math.isfinite(plate) and abs(plate) >= 0.05:
+        move = plate_move(state.magneto, plate)
+        path.append(f"On {name}, slacken the clamp screws, {move}, tighten; lamp and straightedge.")
+    return path
+
+
+def _disc(found: Practice) -> list[str]:
+    if found.exercise.start.disc_at_zero or not found.exercise.tray.stop:
+        return []
+    error = found.disc_error_deg
+    return [
+        "Stop in No. 1, met gently from both sides; half-way between the two readings is top dead centre.",
+        f"Turn the disc {abs(error):.2f}° {'later' if error >= 0 else 'earlier'}, to read zero there. Stop out.",
+    ]
+
+
+def _teeth(room: Practice) -> list[str]:
+    name, engaged = side_words(room, room.side), room.bench.engaged
+    assert engaged is not None
+    move = teeth_wanted(room.bench)
+    if move is None:
+        return [
+            f"On {name}: paint marks, plug out, nuts off, lift it off.",
+            f"No. 1 on compression at {engaged.mounting.wanted_btdc_deg:g}° before top dead centre, the rotor where "
+            "the contacts open with the finger at No. 1; mesh to the nearest tooth.",
+        ]
+    if not (move.magneto_teeth or move.disc_teeth):
+        return [f"On {name}, no tooth needs to move; lamp and disc with rotation say so."]
+    flange, disc = move_words(move, room.bench.magneto.rotation, "drive end")
+    return [
+        f"On {name}: paint marks, nuts off; magneto flange on the disc {flange}; disc on the drive flange {disc}; "
+        f"nuts on. {abs(move.residual_deg):.2f}° remain. Lamp and disc, approached with rotation.",
+    ]

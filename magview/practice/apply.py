@@ -1,0 +1,324 @@
+"""What each act does: the practice room before an act to the practice room after it, and nothing else changed."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import replace
+from typing import get_args
+
+from magview.bench import actions as bench
+from magview.bench.state import Mounting, Side, crank_deg, shift_deg
+from magview.physics.coupling import finest_shift_deg
+from magview.practice import actions as do
+from magview.practice import instruments, turning
+from magview.practice.draws import between, uniform, whole
+from magview.practice.exercise import LeadFault
+from magview.practice.state import Note, Practice, ReadingKind, Said, true_circuit, view
+from magview.spec.base import SpecError
+
+MOST_NOTES = 500
+MOST_TEXT = 400
+MOST_PART = 60
+
+
+def apply(practice: Practice, act: do.Act) -> Practice:
+    """The state after an act; a new value. Raises SpecError, in one sentence, for an act that cannot be done."""
+    if practice.handed_in:
+        raise SpecError("the attempt has been handed in")
+    return _apply(replace(practice, said=None, acts=practice.acts + 1), act)
+
+
+def _apply(practice: Practice, act: do.Act) -> Practice:
+    if isinstance(act, do.Turning):
+        return _turn(practice, act)
+    if isinstance(act, do.Setting):
+        return _set(practice, act)
+    if isinstance(act, do.LeadWork):
+        return _lead(practice, act)
+    if isinstance(act, do.Tool):
+        return _tool(practice, act)
+    match act:
+        case do.PointAt(part):
+            if not part.isprintable() or len(part) > MOST_PART:
+                raise SpecError(f"a part's name is one line of at most {MOST_PART} characters")
+            return replace(practice, said=Said("hand", f"that is the {part}"))
+        case do.WriteReading():
+            return _write(practice, act)
+        case do.HandIn():
+            return replace(practice, handed_in=True)
+        case _:
+            return _engine(practice, act)
+
+
+# ---------------------------------------------------------------------- turning
+
+
+def _turn(practice: Practice, act: do.Turning) -> Practice:
+    match act:
+        case do.TurnRotor(by_deg):
+            return turning.turn_rotor(practice, by_deg)
+        case do.TurnPropeller(by_deg):
+            return turning.turn_propeller(practice, by_deg)
+        case do.TurnUntil(what, forward):
+            return turning.until(practice, what, forward)
+        case do.TurnToReading(reading_deg, forward):
+            return turning.to_reading(practice, reading_deg, forward)
+        case do.LetGo():
+            if practice.seat.pinned:
+                raise SpecError("the pin holds the rotor")
+            return _on_bench(practice, bench.SettleRotor())
+    return _on_bench(practice, bench.HoldRotor())
+
+
+def _on_bench(practice: Practice, action: bench.Action) -> Practice:
+    return replace(practice, bench=bench.apply(practice.bench, action))
+
+
+# ---------------------------------------------------------------------- setting the contacts
+
+
+def _set(practice: Practice, act: do.Setting) -> Practice:
+    state = practice.bench
+    match act:
+        case do.TurnPlate(by_deg):
+            to = state.backplate_deg + turning.reasonable(by_deg, 360.0)
+            after = _on_bench(practice, bench.TurnBackplate(to))
+            turned = practice.seat.plate_turned_deg + after.bench.backplate_deg - state.backplate_deg
+            after = replace(after, seat=replace(after.seat, plate_turned_deg=turned))
+            return _at_end(after, to, after.bench.backplate_deg, "the backplate is at the end of its slot")
+        case do.TurnScrew(by_deg):
+            to = state.screw_deg + turning.reasonable(by_deg, turning.MOST_TURN_DEG)
+            after = _on_bench(practice, bench.TurnScrew(to))
+            turned = practice.seat.screw_turned_deg + after.bench.screw_deg - state.screw_deg
+            after = replace(after, seat=replace(after.seat, screw_turned_deg=turned))
+            return _at_end(after, to, after.bench.screw_deg, "the contact screw is at the end of its travel")
+        case bench.TightenLock() | bench.TightenClamps():
+            return _on_bench(practice, act)
+        case do.InspectContacts():
+            return replace(practice, said=instruments.contacts(practice))
+    condition = state.magneto.condition.model_copy(update={"pip_height_mm": 0.0})
+    clean = state.magneto.model_copy(update={"condition": condition})
+    return replace(practice, bench=replace(state, magneto=clean))
+
+
+def _at_end(practice: Practice, wanted: float, now: float, words: str) -> Practice:
+    return replace(practice, said=Said("hand", words)) if abs(wanted - now) > 1e-6 else practice
+
+
+# ---------------------------------------------------------------------- switch lead
+
+
+def _lead(practice: Practice, act: do.LeadWork) -> Practice:
+    seat, lead = practice.seat, practice.bench.lead
+    match act:
+        case bench.PullPlug() | bench.SwitchIgnition():
+            return _on_bench(practice, act)
+        case do.SlipPaper(under):
+            seat = replace(seat, paper=under)
+        case do.Renew("lead"):
+            lead, seat = replace(lead, broken=False), replace(seat, proved=False)
+        case do.Renew("tab"):
+            seat = replace(seat, tab_sound=True)
+        case do.Renew("insulation"):
+            lead = replace(lead, shorted=False)
+        case do.Renew():
+            raise SpecError("what can be renewed is the lead, the tab or the insulation")
+    lead = replace(lead, tab_touches=seat.tab_sound and not seat.paper)
+    return replace(practice, bench=replace(practice.bench, lead=lead), seat=seat)
+
+
+def _meter(practice: Practice) -> Practice:
+    if not practice.exercise.tray.meter:
+        raise SpecError("there is no meter on the tray")
+    said = instruments.meter(practice)
+    if practice.bench.lead.switch_on:
+        return replace(practice, said=said)
+    proved = true_circuit(practice.bench).meter_sees_ground
+    return replace(practice, said=said, seat=replace(practice.seat, proved=proved))
+
+
+# ---------------------------------------------------------------------- instruments
+
+
+def _tool(practice: Practice, act: do.Tool) -> Practice:
+    tray = practice.exercise.tray
+    match act:
+        case do.LayStraightedge(on):
+            _there(tray.straightedge is not None, "straightedge")
+            # One leans over it from somewhere; looking square on is an act of its own.
+            way = 1.0 if uniform(practice.seed, "hand", str(practice.acts), "side") < 0.5 else -1.0
+            eye = way * between(practice.seed, 12.0, 25.0, "hand", str(practice.acts), "eye")
+            return replace(practice, edge_laid=on, eye_deg=eye if on else 0.0)
+        case do.Sight(eye_deg):
+            return replace(practice, eye_deg=turning.reasonable(eye_deg, instruments.MOST_EYE_DEG))
+        case do.ConnectLamp(on):
+            _there(tray.lamp, "timing lamp")
+            return replace(practice, lamp_on=on)
+        case do.TryBlades(stack, kind):
+            _there(kind in tray.blades, f"{str(kind)[:20]} set of blades")
+            return replace(practice, said=instruments.blades(practice, kind, stack))
+        case do.FeelCompression():
+            return replace(practice, said=instruments.compression(practice))
+        case do.MeterLead():
+            return _meter(practice)
+        case do.FitStop(on):
+            return _stop(practice, on)
+        case do.TurnDisc(by_deg):
+            _there(tray.disc_step_deg is not None and practice.bench.engaged is not None, "crank disc")
+            error = practice.disc_error_deg + turning.reasonable(by_deg, 360.0)
+            return replace(practice, disc_error_deg=(error + 180.0) % 360.0 - 180.0)
+
+
+def _stop(practice: Practice, on: bool) -> Practice:
+    _there(practice.exercise.tray.stop and practice.bench.engaged is not None, "piston stop")
+    if on and not practice.plugs_out:
+        raise SpecError("the stop goes into No. 1's plug hole: take the spark plugs out first")
+    if on and not practice.stop_fitted and not turning.free_of_stop(practice):
+        raise SpecError("the piston of No. 1 stands too high for the stop: turn the propeller on first")
+    return replace(practice, stop_fitted=on)
+
+
+def _there(on_tray: bool, what: str) -> None:
+    if not on_tray:
+        raise SpecError(f"there is no {what} on the tray")
+
+
+# ---------------------------------------------------------------------- on the engine
+
+
+def _engine(practice: Practice, act: do.EngineWork) -> Practice:
+    engaged, seat = practice.bench.engaged, practice.seat
+    if engaged is None:
+        raise SpecError("there is no engine here")
+    match act:
+        case do.Chock(on):
+            return replace(practice, chocked=on)
+        case do.SparkPlugs(out):
+            return _spark_plugs(practice, out)
+        case do.Nuts(tight):
+            return _nuts(practice, tight)
+        case do.Pin(on):
+            return replace(practice, seat=replace(seat, pinned=on), bench=replace(practice.bench, held=True))
+        case do.Remove():
+            return _remove(practice)
+        case do.Refit(by_marks):
+            return _refit(practice, by_marks)
+        case do.MoveTooth():
+            return _move_tooth(practice, act)
+        case bench.PaintMarks():
+            return replace(_on_bench(practice, act), seat=replace(seat, marked=True))
+        case bench.ViewSide(side):
+            return _look_at(practice, side)
+
+
+def _spark_plugs(practice: Practice, out: bool) -> Practice:
+    if not out and practice.stop_fitted:
+        raise SpecError("the piston stop is in No. 1's plug hole: take it out first")
+    return replace(practice, plugs_out=out)
+
+
+def _nuts(practice: Practice, tight: bool) -> Practice:
+    if not practice.mounted:
+        raise SpecError("the magneto is off the engine")
+    return replace(practice, seat=replace(practice.seat, nuts_tight=tight))
+
+
+def _look_at(practice: Practice, side: Side) -> Practice:
+    """Lamp and straightedge stay behind: they were on the other magneto."""
+    if side not in practice.sides:
+        raise SpecError(f"there is no {str(side)[:20]} magneto here")
+    if side == practice.side:
+        return practice
+    return replace(view(practice, side), edge_laid=False, eye_deg=0.0, lamp_on=False)
+
+
+def _remove(practice: Practice) -> Practice:
+    if not practice.mounted:
+        raise SpecError("the magneto is off the engine already")
+    if practice.seat.nuts_tight:
+        raise SpecError("the nuts hold the magneto: take them off first")
+    if practice.bench.lead.plug_in:
+        raise SpecError("the switch lead holds the magneto: pull its plug first")
+    off = _on_bench(practice, bench.MountMagneto(False))
+    if off.seat.pinned:
+        return off
+    return _on_bench(off, bench.SettleRotor())  # nothing holds the rotor: the magnet takes it to neutral
+
+
+def _refit(practice: Practice, by_marks: bool) -> Practice:
+    if practice.mounted:
+        raise SpecError("the magneto is on the engine already")
+    if by_marks:
+        if not practice.seat.marked:
+            raise SpecError("no marks were painted to refit it by: it can only go on as its rotor stands")
+        on = _on_bench(practice, bench.MountMagneto(True))
+        return replace(on, bench=replace(on.bench, held=True))
+    return _mesh_as_it_stands(practice)
+
+
+def _mesh_as_it_stands(practice: Practice) -> Practice:
+    """Mesh the coupling with rotor and crank where they are; the rotor gives way to the nearest tooth."""
+    engaged = practice.bench.engaged
+    assert engaged is not None
+    teeth, at = engaged.installation.coupling, engaged.mounting
+    was = at.phase_deg + shift_deg(engaged, engaged.side)
+    off = practice.bench.rotor_deg - engaged.ratio * crank_deg(practice.bench) - was
+    finest = finest_shift_deg(teeth.magneto_teeth, teeth.drive_teeth)
+    steps = math.floor(off / finest + 0.5)
+    phase = was + steps * finest
+    same = steps == 0
+    mounting = Mounting(phase, at.wanted_btdc_deg, at.reads_btdc_deg, 0, 0, *(at.marks_apart if same else (0, 0)))
+    crank = crank_deg(practice.bench)
+    meshed = replace(engaged, left=mounting) if engaged.side == "left" else replace(engaged, right=mounting)
+    meshed = replace(meshed, off_crank_deg=None, play_deg=0.0)
+    state = replace(
+        practice.bench, engaged=meshed, rotor_deg=phase + engaged.ratio * crank, held=True, speed_deg_s=0.0
+    )  # fmt: skip
+    return replace(practice, bench=state, seat=replace(practice.seat, marked=practice.seat.marked and same))
+
+
+def _move_tooth(practice: Practice, act: do.MoveTooth) -> Practice:
+    engaged, seat = practice.bench.engaged, practice.seat
+    assert engaged is not None
+    if act.face not in ("magneto", "disc") or act.way not in (1, -1):
+        raise SpecError("the coupling is moved one tooth at a time, at its magneto or its disc face")
+    if seat.nuts_tight:
+        raise SpecError("the coupling is closed: take the nuts off and draw the magneto back first")
+    if seat.pinned:
+        raise SpecError("the pin holds the rotor: take it out to turn the flange")
+    i, j = engaged.mounting.magneto_teeth, engaged.mounting.disc_teeth
+    # With no marks to go by, the other face may slip a tooth and nobody sees it.
+    slip = 0 if seat.marked else whole(practice.seed, -1, 1, "hand", str(practice.acts), "slip")
+    moved = (i + act.way, j + slip) if act.face == "magneto" else (i + slip, j + act.way)
+    return _on_bench(practice, bench.MoveTeeth(*moved))
+
+
+# ---------------------------------------------------------------------- the notebook
+
+
+def _write(practice: Practice, act: do.WriteReading) -> Practice:
+    side: Side = act.side or practice.side
+    if act.kind not in get_args(ReadingKind):
+        raise SpecError(f"“{str(act.kind)[:40]}” is no kind of reading")
+    if side not in practice.sides:
+        raise SpecError(f"there is no {str(side)[:20]} magneto here")
+    if len(practice.notebook) >= MOST_NOTES:
+        raise SpecError(f"the notebook is full: it holds {MOST_NOTES} lines")
+    if len(act.text) > MOST_TEXT or not act.text.isprintable():
+        raise SpecError(f"a note is one line of at most {MOST_TEXT} characters")
+    if act.kind == "lead" and act.text not in get_args(LeadFault):
+        raise SpecError("a finding on the switch lead is sound, broken, shorted or tab")
+    if act.kind in ("lead", "note") and act.value is not None:
+        raise SpecError("a finding in words takes no number")
+    if act.kind in ("lead", "note"):
+        return _noted(practice, Note(act.kind, side, None, act.text))
+    if act.value is None:
+        raise SpecError("a reading needs its number")
+    lobes = len(practice.bench.magneto.cam.lobe_peaks_deg)
+    if not 1 <= act.lobe <= lobes:
+        raise SpecError(f"there is no lobe {act.lobe}; the cam has {lobes}")
+    return _noted(practice, Note(act.kind, side, turning.reasonable(act.value, 1000.0), act.text, act.lobe))
+
+
+def _noted(practice: Practice, note: Note) -> Practice:
+    return replace(practice, notebook=(*practice.notebook, note))

@@ -1,0 +1,287 @@
+"""An attempt as a value: exercise, seed, and everything that was done, with its time. The same events give the
+same states; nothing else is kept.
+
+``magview-attempt/1`` holds the exercise itself, so that an attempt can be marked where its exercise is not.
+"""
+
+from __future__ import annotations
+
+import json
+import math
+import re
+from collections.abc import Callable
+from dataclasses import dataclass, fields
+from functools import cache
+from itertools import pairwise
+from pathlib import Path
+from typing import Any
+
+from pydantic import TypeAdapter, ValidationError
+
+from magview import __version__
+from magview.practice import actions as do
+from magview.practice.apply import apply
+from magview.practice.exercise import Exercise
+from magview.practice.faults import begin
+from magview.practice.instruments import light
+from magview.practice.state import Practice
+from magview.spec.base import SpecError
+from magview.spec.files import dump_json, read_json, validate, write_text
+
+FORMAT = "magview-attempt/1"
+MOST_EVENTS = 10_000
+"""A few hours of work; turning of one kind in one gesture is one event."""
+
+MOST_NAME = 120
+
+
+@dataclass(frozen=True)
+class Event:
+    """One act, and when it was done [s] since the attempt began."""
+
+    at_s: float
+    act: do.Act
+
+
+@dataclass(frozen=True)
+class Attempt:
+    """Who did what in which exercise."""
+
+    exercise: Exercise
+    seed: int
+    trainee: str = ""
+    version: str = __version__
+    """The program it was done with: another may see it otherwise."""
+    events: tuple[Event, ...] = ()
+
+    def states(self) -> list[Practice]:
+        """Every state of the attempt: as found, and after each event. Raises SpecError where one cannot follow."""
+        states = [begin(self.exercise, self.seed)]
+        for i, event in enumerate(self.events):
+            try:
+                states.append(apply(states[-1], event.act))
+            except SpecError as error:
+                raise SpecError(f"events[{i}]: {error}") from error
+        return states
+
+    @property
+    def handed_in(self) -> bool:
+        """Whether it is done."""
+        return bool(self.events) and isinstance(self.events[-1].act, do.HandIn)
+
+
+Listener = Callable[[Practice, Practice], None]
+
+_BySoMuch = do.TurnRotor | do.TurnPropeller | do.TurnPlate | do.TurnScrew | do.TurnDisc
+
+
+class Session:
+    """An attempt under way: one way in (`send`), one way out (`subscribe`). There is no undo: hands have none."""
+
+    def __init__(self, exercise: Exercise, seed: int, trainee: str = "") -> None:
+        self._states = [begin(exercise, seed)]
+        self._events: list[Event] = []
+        self._gesture: object = None
+        self._listeners: list[Listener] = []
+        self._trainee = one_line(trainee)
+
+    @classmethod
+    def resume(cls, attempt: Attempt) -> Session:
+        """Go on with an attempt that was kept. Raises SpecError where its events cannot follow one another."""
+        session = cls(attempt.exercise, attempt.seed, attempt.trainee)
+        session._states, session._events = attempt.states(), list(attempt.events)
+        return session
+
+    @property
+    def practice(self) -> Practice:
+        """The present state."""
+        return self._states[-1]
+
+    @property
+    def states(self) -> tuple[Practice, ...]:
+        """Every state so far, as found first."""
+        return tuple(self._states)
+
+    @property
+    def attempt(self) -> Attempt:
+        """The attempt so far, to keep, mark or replay."""
+        first = self._states[0]
+        return Attempt(first.exercise, first.seed, self._trainee, __version__, tuple(self._events))
+
+    def subscribe(self, listener: Listener) -> None:
+        """Have `listener(new, old)` called after each act."""
+        self._listeners.append(listener)
+
+    def send(self, act: do.Act, at_s: float, gesture: object = None) -> Practice:
+        """Do something at a time [s] since the beginning. Raises SpecError for what cannot be done; nothing then is.
+
+        Turning of one kind and way sent with the same gesture (a drag) is one event, as long as the lamp shows
+        no change.
+        """
+        last_s = self._events[-1].at_s if self._events else 0.0
+        if not math.isfinite(at_s):
+            raise SpecError(f"the time is {at_s}; it must be a number of seconds")
+        at_s = max(at_s, last_s)
+        if len(self._events) >= MOST_EVENTS - 1 and not isinstance(act, do.HandIn):
+            raise SpecError(f"the record is full at {MOST_EVENTS} acts: hand in")
+        old = self._states[-1]
+        new = apply(old, act)
+        if not self._merge(act, new, gesture):
+            self._events.append(Event(at_s, act))
+            self._states.append(new)
+        self._gesture = gesture
+        for listener in self._listeners:
+            listener(self._states[-1], old)
+        return self._states[-1]
+
+    def _merge(self, act: do.Act, new: Practice, gesture: object) -> bool:
+        if gesture is None or gesture != self._gesture or len(self._states) < 2:
+            return False
+        event, before = self._events[-1], self._states[-2]
+        last = event.act
+        if not (isinstance(act, _BySoMuch) and isinstance(last, _BySoMuch) and type(last) is type(act)):
+            return False
+        if last.by_deg * act.by_deg < 0 or not light(before) == light(self._states[-1]) == light(new):
+            return False
+        try:
+            whole = type(last)(last.by_deg + act.by_deg)
+            merged = apply(before, whole)
+        except SpecError:
+            return False
+        self._events[-1], self._states[-1] = Event(event.at_s, whole), merged
+        return True
+
+
+# ---------------------------------------------------------------------- as text
+
+
+def name_of(act: type[do.Act]) -> str:
+    """What a kind of act is called in a file: TurnRotor is "turn-rotor"."""
+    return re.sub(r"(?<!^)([A-Z])", r"-\1", act.__name__).lower()
+
+
+_KINDS: dict[str, type[Any]] = {name_of(kind): kind for kind in do.ACTS}
+
+
+@cache
+def _checker(name: str) -> TypeAdapter[Any]:
+    return TypeAdapter(_KINDS[name])
+
+
+def dump_attempt(attempt: Attempt) -> str:
+    """The attempt as the text of a file, to the last bit."""
+    data = {
+        "format": FORMAT,
+        "exercise": json.loads(dump_json(attempt.exercise)),
+        "seed": attempt.seed,
+        "trainee": attempt.trainee,
+        "version": attempt.version,
+        "events": [_dump_event(e) for e in attempt.events],
+    }
+    return json.dumps(data, ensure_ascii=False, allow_nan=False) + "\n"
+
+
+def write_attempt(path: Path, attempt: Attempt) -> None:
+    """Write an attempt's file atomically. Raises SpecError; the old file then stands."""
+    write_text(path, dump_attempt(attempt))
+
+
+def read_attempt(path: Path) -> Attempt:
+    """Read a ``magview-attempt/1`` file. Raises SpecError, in one sentence, for anything amiss: also for events
+    that cannot follow one another."""
+    return attempt_of(read_json(path), path.name)
+
+
+def attempt_of(data: Any, source: str) -> Attempt:
+    """An attempt from parsed JSON (lists as tuples). Raises SpecError naming `source`."""
+    if not isinstance(data, dict):
+        raise SpecError(f"{source}: holds no attempt; it must be one JSON object in braces")
+    if data.get("format") != FORMAT:
+        newer = re.fullmatch(r"magview-attempt/(\d{1,6})", str(data.get("format")))
+        hint = " (a newer magview wrote it; it is left as it was)" if newer and int(newer[1]) > 1 else ""
+        raise SpecError(f'{source}: format is {_show(data.get("format"))}{hint}; it must be "{FORMAT}"')
+    wanted = {"format", "exercise", "seed", "trainee", "version", "events"}
+    for name in sorted(wanted ^ set(data)):
+        word = "is missing" if name in wanted else "is not a known name"
+        raise SpecError(f"{source}: {str(name)[:60]} {word}")
+    for name in ("trainee", "version"):
+        if not isinstance(data[name], str) or len(data[name]) > MOST_NAME:
+            raise SpecError(
+                f"{source}: {name} is {_show(data[name])}; it must be text of at most {MOST_NAME} characters"
+            )
+    events = data["events"]
+    if not isinstance(events, tuple) or len(events) > MOST_EVENTS:
+        raise SpecError(f"{source}: events must be a list of at most {MOST_EVENTS}")
+    exercise = validate(Exercise, data["exercise"], f"{source}: exercise")
+    read = tuple(_event(e, f"{source}: events[{i}]") for i, e in enumerate(events))
+    for i, (before, after) in enumerate(pairwise(read)):
+        if after.at_s < before.at_s:
+            raise SpecError(f"{source}: events[{i + 1}].at_s is {after.at_s:g}; time does not run backwards")
+    attempt = Attempt(exercise, data["seed"], one_line(data["trainee"]), one_line(data["version"]), read)
+    try:
+        attempt.states()
+    except SpecError as error:
+        raise SpecError(f"{source}: {error}") from error
+    return attempt
+
+
+def one_line(text: str) -> str:
+    """A name as one printable line."""
+    return "".join(c if c.isprintable() else " " for c in text)[:MOST_NAME].strip()
+
+
+def _dump_event(event: Event) -> dict[str, Any]:
+    given = {f.name: (getattr(event.act, f.name), str(f.type)) for f in fields(event.act)}
+    values = {name: _plain(value, kind) for name, (value, kind) in given.items() if value is not None}
+    return {"at_s": float(event.at_s), "do": name_of(type(event.act)), **values}
+
+
+def _plain(value: Any, kind: str) -> Any:
+    """A field as JSON has it; a whole number given for a real one is written as it will be read."""
+    if isinstance(value, tuple):
+        return [float(v) for v in value]
+    return float(value) if kind.startswith("float") else value
+
+
+def _event(data: Any, where: str) -> Event:
+    if not isinstance(data, dict):
+        raise SpecError(f"{where} must be an object in braces")
+    rest = dict(data)
+    at_s, name = rest.pop("at_s", None), rest.pop("do", None)
+    if isinstance(at_s, bool) or not isinstance(at_s, int | float) or not 0.0 <= at_s < 1e9:
+        raise SpecError(f"{where}.at_s is {_show(at_s)}; it must be a number of seconds from 0 on")
+    kind = _KINDS.get(name) if isinstance(name, str) else None
+    if kind is None:
+        raise SpecError(f"{where}.do is {_show(name)}, which is no act this program knows")
+    known = {f.name: f for f in fields(kind)}
+    for field in rest:
+        if field not in known:
+            raise SpecError(f"{where}.{str(field)[:60]} is not a known name of {name}")
+    try:
+        # As JSON, where alone a strict reader takes objects and lists for what they stand for.
+        return Event(float(at_s), _checker(str(name)).validate_json(json.dumps(rest), strict=True))
+    except ValidationError as error:
+        first = error.errors()[0]
+        field = ".".join(str(p) for p in first["loc"] if p in known) or "it"
+        if first["type"] in ("missing", "missing_argument"):
+            raise SpecError(f"{where}.{field} is missing") from error
+        raise SpecError(f"{where}.{field} is {_show(rest.get(field))}; it must {_allowed(kind, field)}") from error
+
+
+def _allowed(kind: type[do.Act], field: str) -> str:
+    """What a field takes, in words."""
+    hint = str(next((f.type for f in fields(kind) if f.name == field), "")).replace("'", '"')
+    if hint.startswith("Literal["):
+        return f"be {' or '.join(p.strip() for p in hint[8:-1].split(','))}"
+    words = {
+        "bool": "be true or false",
+        "int": "be a whole number",
+        "str": "be text",
+        "tuple[float, ...]": "be a list",
+    }
+    return words.get(hint, "be a number" if "float" in hint else "be what the act takes")
+
+
+def _show(value: Any) -> str:
+    text = repr(value) if not isinstance(value, str) else f'"{value}"'
+    return text if len(text) <= 60 else f"{text[:57]}…"

@@ -1,0 +1,230 @@
+"""What an exercise is: the ``magview-exercise/1`` file.
+
+A magneto, alone or on its engine; hidden faults given as ranges from which a seed draws; the instruments on the
+tray; what counts as done, with weights; hints; a guide to the time it takes.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from typing import Annotated, Literal, Self
+
+from pydantic import Field, model_validator
+
+from magview.bench.state import Side
+from magview.spec.base import Model, Name, Text
+from magview.spec.engine import Installation
+from magview.spec.magneto import Magneto
+
+FaultKind = Literal[
+    "opening",
+    "gap",
+    "plate",
+    "creep",
+    "lobe-low",
+    "pip",
+    "backlash",
+    "teeth",
+    "disc-teeth",
+    "vernier",
+    "disc-zero",
+    "wrong-stroke",
+    "rotor-at-neutral",
+    "lead",
+]
+LeadFault = Literal["sound", "broken", "shorted", "tab"]
+GoalKind = Literal[
+    "e-gap",
+    "opening",
+    "gap",
+    "contacts",
+    "disc-zero",
+    "timing",
+    "synchronised",
+    "lead",
+    "marks",
+    "secured",
+    "reading",
+]
+Written = Literal["opening", "gap", "firing", "disc-zero", "lead"]
+
+FAULT_LIMITS: dict[str, tuple[float, str]] = {
+    "opening": (15.0, "rotor degrees, positive = opens late"),
+    "gap": (1.0, "millimetres, positive = too wide; it opens at the E-gap all the same"),
+    "plate": (15.0, "degrees the plate is off, positive with cam rotation"),
+    "creep": (45.0, "degrees the contact screw goes along with its lock screw, positive = contacts closer"),
+    "lobe-low": (0.5, "millimetres one lobe lifts less"),
+    "pip": (0.5, "millimetres of pip on the contacts"),
+    "backlash": (10.0, "rotor degrees of play in the coupling"),
+    "teeth": (12.0, "whole teeth at the magneto flange, positive = fires early"),
+    "disc-teeth": (12.0, "whole teeth at the drive flange, positive = fires early"),
+    "vernier": (12.0, "whole vernier steps, positive = fires early"),
+    "disc-zero": (45.0, "crank degrees the disc reads at top dead centre"),
+}
+"""The largest size of each kind of fault that has one, and its unit and sign. The other kinds have no size."""
+
+NEED_ENGINE = ("backlash", "teeth", "disc-teeth", "vernier", "disc-zero", "wrong-stroke", "rotor-at-neutral")
+GOALS_OF_ENGINE = ("disc-zero", "timing", "synchronised", "marks")
+
+
+class Fault(Model):
+    """One hidden fault, drawn for each magneto it is on. `chance`: how likely it is there at all."""
+
+    kind: FaultKind
+    side: Side | None = None
+    """The magneto it is on; left out: on each."""
+    size: tuple[float, float] = (0.0, 0.0)
+    """From and to, never negative; unit by `FAULT_LIMITS`."""
+    way: Literal["plus", "minus", "either"] = "plus"
+    chance: Annotated[float, Field(gt=0.0, le=1.0)] = 1.0
+    lobe: Annotated[int, Field(ge=1, le=36)] | None = None
+    """Which lobe is low; left out: drawn."""
+    among: Annotated[tuple[LeadFault, ...], Field(max_length=4)] = ()
+    """What the switch lead may suffer from: one is drawn."""
+
+    @model_validator(mode="after")
+    def _size_fits_kind(self) -> Self:
+        low, high = self.size
+        if not 0.0 <= low <= high:
+            raise ValueError(f"size is [{low:g}, {high:g}]; it must run upwards from 0 or more (way gives the sign)")
+        if self.kind in FAULT_LIMITS:
+            most, unit = FAULT_LIMITS[self.kind]
+            if not 0.0 < high <= most:
+                raise ValueError(
+                    f"size of {self.kind} ends at {high:g}; it must be above 0 and at most {most:g} ({unit})"
+                )
+            if self.kind in ("teeth", "disc-teeth", "vernier") and not (low.is_integer() and high.is_integer()):
+                raise ValueError(f"size of {self.kind} is [{low:g}, {high:g}]; it must be whole numbers")
+        elif high != 0.0:
+            raise ValueError(f"size is not for {self.kind}, which is there or is not")
+        if (self.kind == "lead") != bool(self.among):
+            raise ValueError("among is for kind lead, which needs it: a list of sound, broken, shorted, tab")
+        if self.kind in ("pip", "lobe-low", "backlash") and self.way != "plus":
+            raise ValueError(f'way of {self.kind} must be left out or "plus"')
+        return self
+
+
+class Tray(Model):
+    """The instruments that lie ready. What is left out is not there."""
+
+    straightedge: Literal["1/32 in", "0.5 mm"] | None = None
+    """The divisions of the marks on the rim."""
+    lamp: bool = False
+    blades: Annotated[tuple[Literal["inch", "metric"], ...], Field(max_length=2)] = ()
+    disc_step_deg: Annotated[float, Field(ge=0.1, le=5.0)] | None = None
+    """How finely the crank disc can be read [crank deg]."""
+    stop: bool = False
+    meter: bool = False
+
+
+class Start(Model):
+    """How the trainee finds things."""
+
+    rotor: Literal["neutral", "anywhere", "e-gap"] = "neutral"
+    """Off the engine; on it the crank stands anywhere."""
+    mounted: bool = True
+    switch_on: bool = False
+    slack: bool = False
+    """Lock and clamp screws."""
+    marked: bool = False
+    chocked: bool = False
+    plugs_out: bool = False
+    proved: bool = False
+    """The switch lead has been proved by whoever handed the work over."""
+    disc_at_zero: bool = False
+    """The crank disc has been set by the stop already."""
+
+
+class Goal(Model):
+    """One thing that counts, with its weight."""
+
+    goal: GoalKind
+    weight: Annotated[float, Field(gt=0.0, le=100.0)]
+    side: Side | None = None
+    """The magneto; left out: each, the weight shared."""
+    every_lobe: bool = False
+    """gap: blades must have been tried on every lobe."""
+    reading: Written | None = None
+    within: Annotated[float, Field(gt=0.0, le=100.0)] | None = None
+    """reading: how near to the truth what was written must be, in the reading's own unit."""
+
+    @model_validator(mode="after")
+    def _reading_is_whole(self) -> Self:
+        if (self.goal == "reading") != (self.reading is not None):
+            raise ValueError('reading is for goal "reading", which needs it')
+        if (self.within is not None) != (self.reading not in (None, "lead")):
+            raise ValueError("within is for a reading in numbers, which needs it")
+        return self
+
+
+class Exercise(Model):
+    """An exercise as its file describes it."""
+
+    format: Literal["magview-exercise/1"]
+    name: Name
+    level: Annotated[int, Field(ge=1, le=5)]
+    story: Text
+    """What the trainee is told of the case."""
+    task: Text
+    """What is to be done."""
+    hints: Annotated[tuple[Text, ...], Field(max_length=12)] = ()
+    minutes: Annotated[float, Field(gt=0.0, le=600.0)]
+    """A guide; time is not marked."""
+    magneto: Magneto | None = None
+    installation: Installation | None = None
+    both_sides: bool = False
+    """The engine's two magnetos, alike but for their faults."""
+    start: Start = Start()
+    tray: Tray
+    faults: Annotated[tuple[Fault, ...], Field(max_length=40)] = ()
+    goals: Annotated[tuple[Goal, ...], Field(min_length=1, max_length=30)]
+    pass_percent: Annotated[float, Field(ge=1.0, le=100.0)] = 80.0
+
+    @property
+    def sides(self) -> tuple[Side, ...]:
+        """The magnetos to work on; ("left",) for one that stands for itself."""
+        if self.both_sides:
+            return ("left", "right")
+        return ("right",) if self.installation is not None and self.installation.position == "right" else ("left",)
+
+    @property
+    def unit(self) -> Magneto:
+        """The magneto, as its own file has it."""
+        if self.installation is not None:
+            return self.installation.magneto
+        assert self.magneto is not None  # the validator saw to it
+        return self.magneto
+
+    @model_validator(mode="after")
+    def _fits_together(self) -> Self:
+        if (self.magneto is None) == (self.installation is None):
+            raise ValueError("magneto or installation: an exercise has one of the two")
+        if self.both_sides and (self.installation is None or self.installation.position == "single"):
+            raise ValueError("both_sides needs an installation with two magnetos")
+        if self.installation is None:
+            for i, fault in enumerate(self.faults):
+                if fault.kind in NEED_ENGINE:
+                    raise ValueError(f"faults[{i}].kind is {fault.kind}, which needs an installation")
+            for i, goal in enumerate(self.goals):
+                if goal.goal in GOALS_OF_ENGINE or goal.reading in ("firing", "disc-zero"):
+                    raise ValueError(f"goals[{i}] is {goal.goal} of an engine, which needs an installation")
+        self._check_sides()
+        return self
+
+    def _check_sides(self) -> None:
+        given = [(f"faults[{i}]", f.side) for i, f in enumerate(self.faults)]
+        given += [(f"goals[{i}]", g.side) for i, g in enumerate(self.goals)]
+        for what, side in given:
+            if side is not None and side not in self.sides:
+                raise ValueError(f"{what}.side is {side}, a magneto this exercise does not have")
+        lobes = len(self.unit.cam.lobe_peaks_deg)
+        for i, fault in enumerate(self.faults):
+            if fault.lobe is not None and fault.lobe > lobes:
+                raise ValueError(f"faults[{i}].lobe is {fault.lobe}; the cam has {lobes}")
+        if any(g.goal == "synchronised" for g in self.goals) and not self.both_sides:
+            raise ValueError("goals: synchronised needs both_sides")
+        # One draw for each kind and magneto: a second of the same name would be drawn alike.
+        drawn = Counter((f.kind, side) for f in self.faults for side in self.sides if f.side in (None, side))
+        twice = next((f"{kind} ({side})" for (kind, side), n in drawn.items() if n > 1), None)
+        if twice is not None:
+            raise ValueError(f"faults has {twice} twice; give each kind once for a magneto")

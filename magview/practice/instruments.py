@@ -1,0 +1,179 @@
+"""What instruments and eyes tell, with a real instrument's limits: pure functions of the state.
+
+Everything a trainee may read is here, rounded to the instrument's own divisions; no function here lets a true
+number through.
+"""
+
+from __future__ import annotations
+
+import math
+
+from magview.bench.state import crank_deg
+from magview.physics.engine import strokes
+from magview.practice.state import Practice, Said, true_circuit, true_gap_mm, true_readings
+from magview.spec.base import SpecError
+from magview.spec.units import MM_PER_INCH, MM_PER_THOU
+
+EDGE_HEIGHT_MM = 2.0
+"""The straightedge lies this far above the rim: looked at from the side, it seems to stand elsewhere."""
+
+MOST_EYE_DEG = 40.0
+SQUARE_EYE_DEG = 5.0
+"""Nearer than this is looking square on: the parallax left is a fifth of a millimetre at most."""
+
+IN_SIGHT_DEG = 60.0
+"""Further than this from every mark [cam deg] the edge points at nothing."""
+
+DRAG_MM = 0.010
+"""A blade this much thinner than the gap, or less, is felt to drag."""
+
+JOINT_MM = 0.002
+"""Oil and air between two stacked blades."""
+
+MOST_BLADES = 3
+
+BLADES: dict[str, tuple[float, ...]] = {
+    "inch": (1.5, 2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 13, 15, 18, 20, 22, 25),
+    "metric": (0.03, 0.04, 0.05, 0.06, 0.07, 0.08, 0.09, 0.1, 0.15, 0.2, 0.25, 0.3, 0.35, 0.4, 0.45, 0.5, 0.6, 0.7),
+}
+"""Blades of a set as they are marked: thousandths of an inch; millimetres. Common sets."""
+
+DIVISIONS_MM = {"1/32 in": MM_PER_INCH / 32.0, "0.5 mm": 0.5}
+
+
+def light(practice: Practice) -> bool | None:
+    """Whether the timing lamp burns: contacts open and primary not grounded. None where it is not connected."""
+    return not true_circuit(practice.bench).lamp_sees_closed if practice.lamp_on else None
+
+
+def lamp(practice: Practice) -> Said:
+    """The timing lamp: "light", "dark" or "not connected"."""
+    burns = light(practice)
+    return Said("lamp", "not connected" if burns is None else ("light" if burns else "dark"))
+
+
+def parallax_mm(practice: Practice) -> float:
+    """How far the edge seems to stand from where it does [mm]."""
+    return EDGE_HEIGHT_MM * math.tan(math.radians(practice.eye_deg))
+
+
+def edge_mm(practice: Practice) -> tuple[float, int] | None:
+    """Where the edge truly seems to stand: past the nearest mark [mm], and that mark's number. None out of sight.
+
+    For marking and for the instrument below; no screen shows it.
+    """
+    bench = practice.bench
+    timing_ratio, magneto = bench.magneto.cam.turns_per_rotor_turn, bench.magneto
+    marks = 1 if magneto.compensated else magneto.poles
+    pitch = 360.0 / timing_ratio if magneto.compensated else 360.0 / magneto.poles
+    from_first = bench.rotor_deg - magneto.e_gap_deg
+    number = math.floor(from_first / pitch + 0.5)
+    cam = timing_ratio * (from_first - number * pitch)
+    if abs(cam) > IN_SIGHT_DEG:
+        return None
+    return magneto.marks.radius_mm * math.tan(math.radians(cam)) + parallax_mm(practice), number % marks + 1
+
+
+def straightedge(practice: Practice) -> Said:
+    """The straightedge along the cam's step against the rim marks, to the nearest division.
+
+    `value`: divisions past the mark (negative: short of it); None out of sight or not laid on.
+    """
+    marks = practice.exercise.tray.straightedge
+    if not practice.edge_laid or marks is None:
+        return Said("straightedge", "not laid on")
+    seen = edge_mm(practice)
+    if seen is None:
+        return Said("straightedge", "no mark near the edge")
+    divisions = math.floor(seen[0] / DIVISIONS_MM[marks] + 0.5)
+    where = f" (mark {seen[1]})" if not practice.bench.magneto.compensated else ""
+    if divisions == 0:
+        return Said("straightedge", f"in line with the mark{where}", 0.0)
+    side = "past" if divisions > 0 else "short of"
+    size = f"{abs(divisions)}/32 in" if marks == "1/32 in" else f"{abs(divisions) * 0.5:g} mm"
+    return Said("straightedge", f"{size} {side} the mark{where}", float(divisions))
+
+
+def mark_number(practice: Practice) -> int | None:
+    """Which mark the edge stands at; None out of sight. The marks are numbered on the rim."""
+    seen = edge_mm(practice)
+    return seen[1] if seen is not None and practice.edge_laid else None
+
+
+def thickness_mm(kind: str, stack: tuple[float, ...]) -> float:
+    """Thickness of blades held together [mm]. Raises SpecError for blades the set does not have."""
+    if kind not in BLADES:
+        raise SpecError(f"“{kind[:40]}” is not a set of blades; there are {', '.join(BLADES)}")
+    if not 1 <= len(stack) <= MOST_BLADES:
+        raise SpecError(f"{len(stack)} blades cannot be held together; take 1 to {MOST_BLADES}")
+    left = list(BLADES[kind])
+    for blade in stack:
+        if blade not in left:
+            raise SpecError(f"the {kind} set has no blade {blade:g} left to take")
+        left.remove(blade)
+    unit = MM_PER_THOU if kind == "inch" else 1.0
+    return sum(stack) * unit + JOINT_MM * (len(stack) - 1)
+
+
+def blades(practice: Practice, kind: str, stack: tuple[float, ...]) -> Said:
+    """Try blades between the contacts as the rotor stands: "go", "drag" or "no-go". A pip is in their way."""
+    thick = thickness_mm(kind, stack)
+    room = true_gap_mm(practice.bench) - practice.bench.magneto.condition.pip_height_mm
+    if thick > room + 1e-9:
+        return Said("blades", "no-go")
+    return Said("blades", "drag" if room - thick <= DRAG_MM else "go")
+
+
+def contacts(practice: Practice) -> Said:
+    """The faces of the contacts, by eye."""
+    worn = practice.bench.magneto.condition.pip_height_mm > 0.004
+    return Said("contacts", "a pip stands on one contact, a pit in the other" if worn else "clean and flat")
+
+
+def true_disc_deg(practice: Practice) -> float:
+    """What the pointer truly stands at on the crank disc [crank deg BTDC], −180…180."""
+    return (practice.disc_error_deg - crank_deg(practice.bench) + 180.0) % 360.0 - 180.0
+
+
+def disc(practice: Practice) -> Said:
+    """The crank disc under its pointer, degrees before top dead centre as the disc is set, as finely as it reads."""
+    step = practice.exercise.tray.disc_step_deg
+    if step is None or practice.bench.engaged is None:
+        return Said("disc", "no disc on the crank")
+    value = round(math.floor(true_disc_deg(practice) / step + 0.5) * step, 6) + 0.0
+    return Said("disc", f"{abs(value):g}° {'before' if value >= 0 else 'after'} the disc's zero", value)
+
+
+def meter(practice: Practice) -> Said:
+    """The meter from the lead's plug to the case: with the plug pulled it sees lead and switch alone."""
+    if practice.bench.lead.plug_in:
+        raise SpecError("with the plug in, the meter sees lead and coil at once: pull the plug first")
+    return Said("meter", "ground" if true_circuit(practice.bench).meter_sees_ground else "no ground")
+
+
+def finger(practice: Practice) -> Said:
+    """Which cylinder's electrode the distributor finger is nearest to; `value` is the cylinder."""
+    engaged = practice.bench.engaged
+    if engaged is None:
+        return Said("finger", "no distributor on the bench")
+    order = engaged.installation.engine.firing_order
+    # The finger turns at half crank speed and stands at No. 1 when lobe 1 opens at the E-gap.
+    turned = (practice.bench.rotor_deg - practice.bench.magneto.e_gap_deg) / (720.0 * engaged.ratio)
+    cylinder = order[math.floor(turned * len(order) + 0.5) % len(order)]
+    return Said("finger", f"nearest to No. {cylinder}", float(cylinder))
+
+
+def compression(practice: Practice) -> Said:
+    """A thumb over No. 1's plug hole while the crank is rocked."""
+    engaged = practice.bench.engaged
+    if engaged is None:
+        raise SpecError("there is no engine here")
+    if not practice.plugs_out:
+        raise SpecError("the spark plug is in its hole: take the plugs out first")
+    rising = str(strokes(engaged.installation.engine, crank_deg(practice.bench))) == "compression"
+    return Said("thumb", "pressure: No. 1 is on compression" if rising else "no pressure", float(rising))
+
+
+def widest_mm(practice: Practice) -> tuple[float, ...]:
+    """The thickest blade that truly passes at each lobe [mm]; for marking."""
+    return tuple(float(g) for g in true_readings(practice.bench).blade_gap_mm)

@@ -1,0 +1,139 @@
+"""What a lesson is (``magview-lesson/1``), and how one runs: it waits for the act, not for a click on Next.
+
+A lesson is a practice room and a list of steps. Each step says what to do and names what must be true, or must
+have been done, for the next to begin. A lesson may show true numbers: it teaches, it does not mark.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Annotated, Literal, Self
+
+from pydantic import Field, model_validator
+
+from magview.practice import actions as do
+from magview.practice.apply import apply
+from magview.practice.exercise import Exercise
+from magview.practice.faults import begin
+from magview.practice.predicates import NEEDS, WHATS, Moment, holds
+from magview.practice.state import Practice
+from magview.spec.base import Model, Name, SpecError, Text
+
+Predicate = Literal[
+    "pointed-at",
+    "rotor-near",
+    "rotor-let-go",
+    "turned",
+    "act",
+    "said",
+    "lamp-connected",
+    "lamp-shows",
+    "contacts-seen-opening",
+    "edge-square",
+    "lock-tight",
+    "clamps-tight",
+    "opening-at-mark",
+    "gap-in-limits",
+    "switch-on",
+    "plug-out",
+    "chocked",
+    "plugs-out",
+    "proved",
+    "stop-fitted",
+    "stop-met",
+    "disc-at-zero",
+    "crank-near",
+    "marked",
+    "nuts-tight",
+    "magneto-on",
+    "timing-in-limits",
+    "wrote",
+]
+
+
+class Until(Model):
+    """A predicate by its name, with what it needs (`predicates.NEEDS` says which)."""
+
+    that: Predicate
+    what: Annotated[str, Field(min_length=1, max_length=60)] | None = None
+    value: Annotated[float, Field(ge=-720.0, le=720.0)] | None = None
+    within: Annotated[float, Field(gt=0.0, le=90.0)] | None = None
+    yes: bool = True
+    """False waits for the opposite, as of a state."""
+
+    @model_validator(mode="after")
+    def _has_what_it_needs(self) -> Self:
+        for name in ("what", "value", "within"):
+            needed, given = name in NEEDS[self.that], getattr(self, name) is not None
+            if needed != given:
+                raise ValueError(
+                    f"{name} {'is missing, which' if needed else 'is not for'} {self.that}{' needs' * needed}"
+                )
+        known = WHATS.get(self.that)
+        if known is not None and self.what not in known:
+            raise ValueError(f"what is {self.what}; for {self.that} it must be {', '.join(known)}")
+        return self
+
+
+class LessonStep(Model):
+    """One thing to do."""
+
+    title: Name
+    text: Text
+    until: Annotated[tuple[Until, ...], Field(min_length=1, max_length=6)]
+    """All must hold at once for the next step to begin."""
+    done: Text = ""
+    """What to notice, said when it is done."""
+    hint: Text = ""
+
+
+class Lesson(Model):
+    """A lesson as its file describes it."""
+
+    format: Literal["magview-lesson/1"]
+    number: Annotated[int, Field(ge=1, le=999)]
+    name: Name
+    text: Text
+    seed: Annotated[int, Field(ge=0, lt=2**53)] = 0
+    exercise: Exercise
+    """The room it takes place in; its goals are what the lesson is about."""
+    steps: Annotated[tuple[LessonStep, ...], Field(min_length=1, max_length=60)]
+
+
+@dataclass(frozen=True)
+class LessonRun:
+    """A lesson under way, as a value: where it stands, and the room."""
+
+    lesson: Lesson
+    practice: Practice
+    at: int = 0
+    """Steps done."""
+
+    @property
+    def step(self) -> LessonStep | None:
+        """The step that waits; None when all are done."""
+        return self.lesson.steps[self.at] if self.at < len(self.lesson.steps) else None
+
+    @property
+    def done(self) -> bool:
+        """Whether all steps are done."""
+        return self.step is None
+
+
+def start_lesson(lesson: Lesson) -> LessonRun:
+    """A lesson at its first step."""
+    return LessonRun(lesson, begin(lesson.exercise, lesson.seed))
+
+
+def take(run: LessonRun, act: do.Act) -> LessonRun:
+    """The lesson after an act, one step on where the act is what it waited for. Raises SpecError for an act that
+    cannot be done."""
+    if isinstance(act, do.HandIn):
+        raise SpecError("a lesson is not handed in")
+    after = apply(run.practice, act)
+    step = run.step
+    moment = Moment(run.practice, after, act)
+    reached = step is not None and all(
+        holds(u.that, moment, u.what, u.value, u.within) == u.yes for u in step.until
+    )  # fmt: skip
+    return LessonRun(run.lesson, after, run.at + reached)

@@ -1,0 +1,84 @@
+"""Exercises and lessons: reading their files, and finding the shipped ones."""
+
+from __future__ import annotations
+
+import os
+from collections.abc import Callable
+from pathlib import Path
+from typing import Any, Literal, TypeVar
+
+from magview.practice.exercise import Exercise
+from magview.practice.lesson import Lesson
+from magview.spec.base import SpecError
+from magview.spec.files import read_installation, read_json, read_magneto, validate
+from magview.spec.library import Kind as Part
+from magview.spec.library import resources, shipped_names
+
+Kind = Literal["exercises", "lessons"]
+T = TypeVar("T")
+
+
+def read_exercise(path: Path) -> Exercise:
+    """Read a ``magview-exercise/1`` file. Its magneto or installation is embedded, the short name of a shipped one,
+    or a path sought beside it. Raises SpecError with one sentence for anything amiss."""
+    return validate(Exercise, _with_parts(read_json(path), path), path.name)
+
+
+def read_lesson(path: Path) -> Lesson:
+    """Read a ``magview-lesson/1`` file; its bench as an exercise's. Raises SpecError."""
+    data = read_json(path)
+    if isinstance(data, dict) and isinstance(data.get("exercise"), dict):
+        data = {**data, "exercise": _with_parts(data["exercise"], path)}
+    return validate(Lesson, data, path.name)
+
+
+def shipped_exercises() -> list[str]:
+    """Short names of the shipped exercises, easiest first."""
+    return sorted(_shipped("exercises"), key=lambda name: (find_exercise(name).level, name))
+
+
+def shipped_lessons() -> list[str]:
+    """Short names of the shipped lessons, in the order they build on one another."""
+    return sorted(_shipped("lessons"), key=lambda name: (find_lesson(name).number, name))
+
+
+def find_exercise(name: str) -> Exercise:
+    """An exercise by the short name of a shipped one or by a file's path. Raises SpecError."""
+    return _find(name, "exercises", read_exercise)
+
+
+def find_lesson(name: str) -> Lesson:
+    """A lesson by the short name of a shipped one or by a file's path. Raises SpecError."""
+    return _find(name, "lessons", read_lesson)
+
+
+def _with_parts(data: Any, path: Path) -> Any:
+    if not isinstance(data, dict):
+        return data
+    data = dict(data)
+    parts: tuple[tuple[str, Part, Callable[[Path], Any]], ...] = (
+        ("magneto", "magnetos", read_magneto),
+        ("installation", "installations", read_installation),
+    )
+    for field, kind, read in parts:
+        name = data.get(field)
+        if not isinstance(name, str):
+            continue
+        shipped = shipped_names(kind)
+        if name not in shipped and not name.endswith(".json"):
+            known = ", ".join(shipped)
+            raise SpecError(f"{path.name}: {field} is “{name[:60]}”; it must be a file's path or one of {known}")
+        data[field] = read(resources() / kind / f"{name}.json" if name in shipped else path.parent / name)
+    return data
+
+
+def _shipped(kind: Kind) -> list[str]:
+    return sorted(p.stem for p in (resources() / kind).glob("*.json"))
+
+
+def _find(name: str, kind: Kind, read: Callable[[Path], T]) -> T:
+    if name in _shipped(kind):
+        return read(resources() / kind / f"{name}.json")
+    if not name.endswith(".json") and not os.path.exists(name):
+        raise SpecError(f"“{name[:60]}” is neither a file nor one of the shipped {kind}: {', '.join(_shipped(kind))}")
+    return read(Path(name))

@@ -1,0 +1,175 @@
+"""What a lesson can wait for, by name: each a question to an act and the states around it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import get_args
+
+from magview.bench.state import crank_deg
+from magview.practice import actions as do
+from magview.practice import instruments
+from magview.practice.attempt import name_of
+from magview.practice.goals import DISC_TOLERANCE_DEG, timing_error_deg
+from magview.practice.state import Practice, ReadingKind, true_readings
+
+NEEDS: dict[str, tuple[str, ...]] = {
+    "pointed-at": ("what",),
+    "rotor-near": ("what", "within"),
+    "rotor-let-go": (),
+    "turned": ("what", "value"),
+    "act": ("what",),
+    "said": ("what",),
+    "lamp-connected": (),
+    "lamp-shows": ("what",),
+    "contacts-seen-opening": (),
+    "edge-square": (),
+    "lock-tight": (),
+    "clamps-tight": (),
+    "opening-at-mark": (),
+    "gap-in-limits": (),
+    "switch-on": (),
+    "plug-out": (),
+    "chocked": (),
+    "plugs-out": (),
+    "proved": (),
+    "stop-fitted": (),
+    "stop-met": ("what",),
+    "disc-at-zero": (),
+    "crank-near": ("value", "within"),
+    "marked": (),
+    "nuts-tight": (),
+    "magneto-on": (),
+    "timing-in-limits": (),
+    "wrote": ("what",),
+}
+"""What each predicate needs besides its name.
+
+rotor-near: what is neutral, register, e-gap or widest; within, rotor degrees. turned: what is plate or screw;
+value, degrees since as found, at least so far that way. act: what is an act's name in an attempt's file. said:
+the words an instrument's answer begins with. lamp-shows: light or dark. stop-met: with or against rotation.
+crank-near: value, degrees before No. 1's firing top dead centre. wrote: a kind of reading.
+"""
+
+WHATS: dict[str, tuple[str, ...]] = {
+    "rotor-near": ("neutral", "register", "e-gap", "widest"),
+    "turned": ("plate", "screw"),
+    "stop-met": ("with", "against"),
+    "lamp-shows": ("light", "dark", "not connected"),
+    "act": tuple(name_of(kind) for kind in do.ACTS),
+    "wrote": get_args(ReadingKind),
+}
+"""What `what` may be, for those that take only certain words."""
+
+
+@dataclass(frozen=True)
+class Moment:
+    """An act and the states around it."""
+
+    before: Practice
+    after: Practice
+    act: do.Act
+
+    @property
+    def turned_with(self) -> bool:
+        """Whether the act turned crank and rotor with rotation, or meant to."""
+        match self.act:
+            case do.TurnUntil(_, forward) | do.TurnToReading(_, forward):
+                return forward
+            case do.TurnRotor(by_deg) | do.TurnPropeller(by_deg):
+                return by_deg > 0
+        return False
+
+
+def holds(name: str, moment: Moment, what: str | None, value: float | None, within: float | None) -> bool:
+    """Whether a predicate is true of a moment."""
+    if name in _STATES:
+        return _STATES[name](moment.after)
+    return _of_acts(name, moment, what or "", value or 0.0, within or 0.0)
+
+
+_STATES: dict[str, Callable[[Practice], bool]] = {
+    "lamp-connected": lambda p: p.lamp_on,
+    "edge-square": lambda p: p.edge_laid and abs(p.eye_deg) <= instruments.SQUARE_EYE_DEG,
+    "lock-tight": lambda p: p.bench.lock_tight,
+    "clamps-tight": lambda p: p.bench.clamps_tight,
+    "switch-on": lambda p: p.bench.lead.switch_on,
+    "plug-out": lambda p: not p.bench.lead.plug_in,
+    "chocked": lambda p: p.chocked,
+    "plugs-out": lambda p: p.plugs_out,
+    "proved": lambda p: p.seat.proved,
+    "stop-fitted": lambda p: p.stop_fitted,
+    "disc-at-zero": lambda p: abs(p.disc_error_deg) <= DISC_TOLERANCE_DEG,
+    "marked": lambda p: p.seat.marked,
+    "nuts-tight": lambda p: p.seat.nuts_tight,
+    "magneto-on": lambda p: p.mounted,
+    "gap-in-limits": lambda p: bool(true_readings(p.bench).gap_ok.all()),
+    "opening-at-mark": lambda p: _opening_at_mark(p),
+    "timing-in-limits": lambda p: _timing_in_limits(p),
+}
+
+
+def _opening_at_mark(room: Practice) -> bool:
+    ok = true_readings(room.bench).timing_ok
+    return bool((ok[:1] if room.bench.magneto.compensated else ok).all())
+
+
+def _timing_in_limits(room: Practice) -> bool:
+    engaged = room.bench.engaged
+    return engaged is not None and abs(timing_error_deg(room)) <= engaged.installation.engine.timing_tolerance_deg
+
+
+def _of_acts(name: str, moment: Moment, what: str, value: float, within: float) -> bool:
+    act, after = moment.act, moment.after
+    match name:
+        case "pointed-at":
+            return isinstance(act, do.PointAt) and act.part == what
+        case "rotor-let-go":
+            return isinstance(act, do.LetGo)
+        case "act":
+            return name_of(type(act)) == what
+        case "said":
+            return after.said is not None and after.said.text.startswith(what)
+        case "stop-met":
+            met = after.said is not None and after.said.instrument == "stop"
+            return met and moment.turned_with == (what == "with")
+        case "lamp-shows":
+            return instruments.lamp(after).text == what
+        case "contacts-seen-opening":
+            lit = instruments.light(moment.before), instruments.light(after)
+            return lit == (False, True) and after.bench.rotor_deg > moment.before.bench.rotor_deg
+        case "rotor-near":
+            return _rotor_away_deg(after, what) <= within
+        case "turned":
+            turned = _turned_deg(after, what)
+            return turned >= value if value >= 0 else turned <= value
+        case "crank-near":
+            return _crank_away_deg(after, value) <= within
+        case "wrote":
+            return isinstance(act, do.WriteReading) and act.kind == what
+    raise ValueError(f"“{name}” is no predicate")
+
+
+def _turned_deg(room: Practice, what: str) -> float:
+    return room.seat.screw_turned_deg if what == "screw" else room.seat.plate_turned_deg
+
+
+def _rotor_away_deg(room: Practice, what: str) -> float:
+    bench = room.bench
+    pitch = 360.0 / bench.magneto.poles
+    if what == "widest":
+        now = true_readings(bench)
+        places, pitch = (
+            ((now.opens_deg + now.closes_deg) / 2).tolist(),
+            360.0 / bench.magneto.cam.turns_per_rotor_turn,
+        )
+    else:
+        places = [{"neutral": 0.0, "register": pitch / 2, "e-gap": bench.magneto.e_gap_deg}.get(what, float("nan"))]
+    away = [abs((bench.rotor_deg - place + pitch / 2) % pitch - pitch / 2) for place in places]
+    return min((a for a in away if a == a), default=float("inf"))
+
+
+def _crank_away_deg(room: Practice, btdc_deg: float) -> float:
+    if room.bench.engaged is None:
+        return float("inf")
+    return abs((-crank_deg(room.bench) - btdc_deg + 360.0) % 720.0 - 360.0)

@@ -1,0 +1,149 @@
+"""What may be on screen before the attempt is handed in, and what may not.
+
+The picture of the mechanism is the mechanism and may be shown; true numbers may not. `seen` gives every line of
+text the screen may write of a state; `secrets` gives the numbers that must be found nowhere: not on screen, in a
+tooltip, a title, an accessible name or an exported picture.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from magview.bench.state import crank_deg
+from magview.practice import instruments
+from magview.practice.state import (
+    Practice,
+    true_firing_deg,
+    true_gap_mm,
+    true_readings,
+    view,
+)
+from magview.practice.words import note_words
+
+
+@dataclass(frozen=True)
+class Seen:
+    """What eyes and hands know of the magneto in view, as text; "" where there is nothing of the kind."""
+
+    lamp: str
+    straightedge: str
+    eye: str
+    disc: str
+    finger: str
+    said: str
+    """What an instrument said to the last act."""
+    plate: str
+    screw: str
+    teeth: str
+    screws: str
+    lead: str
+    engine: str
+    notebook: tuple[str, ...]
+
+
+def seen(practice: Practice) -> Seen:
+    """The text of a state. Nothing in it is finer than an instrument reads or a hand counts."""
+    bench, seat, engaged = practice.bench, practice.seat, practice.bench.engaged
+    return Seen(
+        lamp=instruments.lamp(practice).text,
+        straightedge=instruments.straightedge(practice).text,
+        eye=_eye(practice) if practice.edge_laid else "",
+        disc=instruments.disc(practice).text if engaged is not None else "",
+        finger=instruments.finger(practice).text if engaged is not None else "",
+        said=f"{practice.said.instrument}: {practice.said.text}" if practice.said is not None else "",
+        plate=f"turned {seat.plate_turned_deg:+.1f}° since you came",
+        screw=f"turned {seat.screw_turned_deg:+.0f}° since you came",
+        teeth=_teeth(practice) if engaged is not None else "",
+        screws=f"lock screw {_tight(bench.lock_tight)}, clamp screws {_tight(bench.clamps_tight)}",
+        lead=_lead(practice),
+        engine=_engine(practice) if engaged is not None else "",
+        notebook=tuple(note_words(n) for n in practice.notebook),
+    )
+
+
+def hidden_parts(practice: Practice) -> frozenset[str]:
+    """Names of the bench's drawn parts that must not be drawn now: scales that give the truth away, a straightedge
+    that is not laid on, paint that nobody put there."""
+    hidden = {"rotor scale", "plate scale"}
+    if not practice.edge_laid:
+        hidden.add("straightedge")
+    if not practice.seat.marked:
+        hidden.add("painted mark")
+    return frozenset(hidden)
+
+
+def drawn_disc_deg(practice: Practice) -> float:
+    """The crank angle at which to draw the disc [crank deg]: the crank's own less what the disc is put on wrong.
+
+    Raises SpecError without an engine.
+    """
+    return crank_deg(practice.bench) - practice.disc_error_deg
+
+
+def secrets(practice: Practice) -> dict[str, float]:
+    """The true numbers of a state, by name: of both magnetos, for the tests that search the screen for them."""
+    found: dict[str, float] = {}
+    for side in practice.sides:
+        room = view(practice, side)
+        bench, now = room.bench, true_readings(room.bench)
+        values = {
+            "rotor_deg": bench.rotor_deg,
+            "backplate_deg": bench.backplate_deg,
+            "screw_deg": bench.screw_deg,
+            "gap_mm": true_gap_mm(bench),
+            "mark_offset_mm": float(now.mark_offset_mm),
+            "pip_mm": bench.magneto.condition.pip_height_mm,
+            "creep_deg": bench.magneto.condition.screw_creep_deg,
+        }
+        for i, (opens, gap) in enumerate(zip(now.opens_deg.tolist(), now.max_gap_mm.tolist(), strict=True)):
+            values |= {f"opens_deg[{i}]": opens, f"max_gap_mm[{i}]": gap}
+        if bench.engaged is not None:
+            values |= {
+                "crank_deg": crank_deg(bench),
+                "firing_deg": true_firing_deg(bench),
+                "disc_error_deg": room.disc_error_deg,
+                "true_disc_deg": instruments.true_disc_deg(room),
+                "phase_deg": bench.engaged.mounting.phase_deg,
+            }
+        found |= {f"{side}.{name}": value for name, value in values.items()}
+    return found
+
+
+def _eye(practice: Practice) -> str:
+    if abs(practice.eye_deg) <= instruments.SQUARE_EYE_DEG:
+        return "square over the edge"
+    ahead = "ahead with" if practice.eye_deg > 0 else "behind against"
+    return f"from {abs(practice.eye_deg):.0f}° {ahead} rotation"
+
+
+def _teeth(practice: Practice) -> str:
+    """Teeth are counted by the marks: a disc that slipped unmarked shows nothing of it."""
+    engaged = practice.bench.engaged
+    if engaged is None or not practice.seat.marked:
+        return "no marks to count by"
+    i, j = engaged.mounting.marks_apart
+    return f"by the marks: magneto flange {i:+d}, disc {j:+d} teeth" if (i or j) else "the marks stand in line"
+
+
+def _tight(tight: bool) -> str:
+    return "tight" if tight else "slack"
+
+
+def _lead(practice: Practice) -> str:
+    lead, seat = practice.bench.lead, practice.seat
+    paper = ", paper under the spring tab" if seat.paper else ""
+    return f"plug {'in' if lead.plug_in else 'pulled'}{paper}; switch {'on' if lead.switch_on else 'off'}"
+
+
+def _engine(practice: Practice) -> str:
+    seat = practice.seat
+    parts = [
+        "wheels chocked" if practice.chocked else "no chocks",
+        "spark plugs out" if practice.plugs_out else "spark plugs in",
+        *(["piston stop in No. 1"] if practice.stop_fitted else []),
+        "magneto on the engine" if practice.mounted else "magneto off the engine",
+        "nuts tight" if seat.nuts_tight else "nuts off",
+        *(["rotor pinned"] if seat.pinned else []),
+        "coupling marked" if seat.marked else "no marks on the coupling",
+    ]
+    return ", ".join(parts)

@@ -1,0 +1,220 @@
+"""The practice room as a value: the bench with its truth, and what the bench alone does not know of.
+
+Nothing in here is for the screen as a number before the attempt is handed in; `magview.practice.seen` says
+what may be shown.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from functools import lru_cache
+from typing import Literal
+
+from magview.bench.state import BenchState, Side, crank_deg, gap_now_mm, readings, shift_deg
+from magview.physics.circuit import Circuit, Lead, circuit
+from magview.physics.setting import Readings
+from magview.practice.exercise import Exercise
+from magview.spec.magneto import Magneto
+
+ReadingKind = Literal["opening", "gap", "firing", "disc-zero", "lead", "note"]
+"""What can be written down: offset of the straightedge as the contacts open [mm, positive past], largest gap of a
+lobe [mm], firing before top dead centre [crank deg], what the disc reads at top dead centre [crank deg], what the
+switch lead was found to be, anything else in words."""
+
+
+@dataclass(frozen=True)
+class Seat:
+    """What hands have done to one magneto beyond what the bench knows."""
+
+    plate_turned_deg: float = 0.0
+    """How far hands have turned the backplate since it was found, and…"""
+    screw_turned_deg: float = 0.0
+    """…the contact screw: what tightening carried it along is not among it."""
+    nuts_tight: bool = True
+    marked: bool = False
+    """Whether paint stands across the coupling as it is meshed now, or as it has been moved since."""
+    pinned: bool = False
+    """A pin through the flange holds the rotor."""
+    paper: bool = False
+    """A slip of paper under the spring tab keeps it off the case."""
+    tab_sound: bool = True
+    """Whether the tab touches the case when nothing lies under it."""
+    proved: bool = False
+    """The meter has seen ground through the lead, switch off, since it was last worked on."""
+
+
+@dataclass(frozen=True)
+class Kept:
+    """The magneto that is not in view."""
+
+    magneto: Magneto
+    rotor_deg: float
+    held: bool
+    backplate_deg: float
+    screw_deg: float
+    lock_tight: bool
+    clamps_tight: bool
+    lead: Lead
+    mounted: bool
+    play_deg: float
+    seat: Seat
+
+
+@dataclass(frozen=True)
+class Said:
+    """What an instrument said to the act just done, as it is read: words, and the number read off if any."""
+
+    instrument: str
+    text: str
+    value: float | None = None
+
+
+@dataclass(frozen=True)
+class Note:
+    """One line of the trainee's own notebook."""
+
+    kind: ReadingKind
+    side: Side
+    value: float | None
+    text: str = ""
+    lobe: int = 1
+
+
+@dataclass(frozen=True)
+class Practice:
+    """Everything there is to an attempt at one moment. Angles [deg] and lengths [mm] as at the bench."""
+
+    exercise: Exercise
+    seed: int
+    bench: BenchState
+    """The magneto in view, as it truly is."""
+    seat: Seat
+    other: Kept | None = None
+    disc_error_deg: float = 0.0
+    """What the crank disc reads at No. 1's top dead centre [crank deg]; hidden until found."""
+    stop_reach_deg: float = 30.0
+    """How far from top dead centre the piston meets the stop [crank deg]."""
+    stop_fitted: bool = False
+    chocked: bool = False
+    plugs_out: bool = False
+    """Spark plugs out: nothing to fire, nothing to compress."""
+    lamp_on: bool = False
+    """The timing lamp is clipped across the contacts of the magneto in view."""
+    edge_laid: bool = False
+    eye_deg: float = 0.0
+    """From how far to the side the eye looks over the straightedge [deg], positive from ahead with rotation."""
+    acts: int = 0
+    """Acts so far; each act's unsteadiness of hand is drawn by its number."""
+    said: Said | None = None
+    notebook: tuple[Note, ...] = ()
+    handed_in: bool = False
+
+    @property
+    def side(self) -> Side:
+        """The magneto in view; "left" where there is no engine."""
+        return self.bench.engaged.side if self.bench.engaged is not None else "left"
+
+    @property
+    def sides(self) -> tuple[Side, ...]:
+        """The magnetos of the exercise."""
+        if self.other is None:
+            return (self.side,)
+        return ("left", "right")
+
+    @property
+    def mounted(self) -> bool:
+        """Whether the magneto in view is on the engine."""
+        return self.bench.engaged is not None and self.bench.engaged.mounted
+
+
+def view(practice: Practice, side: Side) -> Practice:
+    """The same with the other magneto in view; itself where that is the one. The crank stays where it is."""
+    bench, other, engaged = practice.bench, practice.other, practice.bench.engaged
+    if other is None or engaged is None or side == practice.side:
+        return practice
+    crank = crank_deg(bench)
+    kept = Kept(
+        bench.magneto,
+        bench.rotor_deg,
+        bench.held,
+        bench.backplate_deg,
+        bench.screw_deg,
+        bench.lock_tight,
+        bench.clamps_tight,
+        bench.lead,
+        engaged.mounted,
+        engaged.play_deg,
+        practice.seat,
+    )
+    shown = replace(
+        engaged, side=side, off_crank_deg=None if other.mounted else crank, play_deg=other.play_deg
+    )  # fmt: skip
+    rotor = other.rotor_deg
+    if other.mounted:
+        rotor = shown.mounting.phase_deg + shift_deg(shown, side) + shown.ratio * crank + other.play_deg
+    new = replace(
+        bench,
+        magneto=other.magneto,
+        engaged=shown,
+        rotor_deg=rotor,
+        held=other.held,
+        speed_deg_s=0.0,
+        backplate_deg=other.backplate_deg,
+        screw_deg=other.screw_deg,
+        lock_tight=other.lock_tight,
+        clamps_tight=other.clamps_tight,
+        lead=other.lead,
+    )
+    return replace(practice, bench=new, seat=other.seat, other=kept)
+
+
+# ---------------------------------------------------------------------- the truth, asked often and kept
+
+
+class _Same:
+    """A magneto as the key of a cache, by identity: hashing all its fields costs more than is saved."""
+
+    __slots__ = ("magneto",)
+
+    def __init__(self, magneto: Magneto) -> None:
+        self.magneto = magneto
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, _Same) and other.magneto is self.magneto
+
+    def __hash__(self) -> int:
+        return id(self.magneto)
+
+
+@lru_cache(maxsize=4096)
+def _gap_mm(same: _Same, rotor_deg: float, backplate_deg: float, screw_deg: float) -> float:
+    return gap_now_mm(BenchState(same.magneto, rotor_deg, backplate_deg, screw_deg))
+
+
+@lru_cache(maxsize=1024)
+def _readings(same: _Same, backplate_deg: float, screw_deg: float) -> Readings:
+    return readings(BenchState(same.magneto, 0.0, backplate_deg, screw_deg))
+
+
+def true_gap_mm(bench: BenchState) -> float:
+    """Gap between the contacts as the rotor stands [mm]."""
+    return _gap_mm(_Same(bench.magneto), bench.rotor_deg, bench.backplate_deg, bench.screw_deg)
+
+
+def true_readings(bench: BenchState) -> Readings:
+    """What the present setting gives, lobe by lobe."""
+    return _readings(_Same(bench.magneto), bench.backplate_deg, bench.screw_deg)
+
+
+def true_circuit(bench: BenchState) -> Circuit:
+    """What the primary circuit does now."""
+    return circuit(bench.lead, contacts_closed=true_gap_mm(bench) <= 0.0)
+
+
+def true_firing_deg(bench: BenchState) -> float:
+    """Where the magneto in view fires No. 1 [crank deg BTDC], −360…360; NaN if it never opens."""
+    engaged = bench.engaged
+    assert engaged is not None
+    phase = engaged.mounting.phase_deg + shift_deg(engaged, engaged.side)
+    fires = (phase - float(true_readings(bench).opens_deg[0])) / engaged.ratio
+    return (fires + 360.0) % 720.0 - 360.0

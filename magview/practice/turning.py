@@ -1,0 +1,197 @@
+"""How a hand turns rotor and propeller: play taken up, the piston's stop, and stopping when something is seen."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import replace
+from functools import lru_cache
+from typing import Literal
+
+import numpy as np
+
+from magview.bench.actions import TurnCrank, apply
+from magview.bench.actions import TurnRotor as BenchTurnRotor
+from magview.bench.state import Engaged, crank_deg
+from magview.physics.coupling import rotor_ahead_deg
+from magview.physics.engine import piston_drop_mm
+from magview.physics.setting import internal_timing
+from magview.practice.draws import between
+from magview.practice.instruments import DIVISIONS_MM, light, parallax_mm, true_disc_deg
+from magview.practice.state import Practice, Said, true_circuit, true_readings
+from magview.spec.base import SpecError
+from magview.spec.engine import Engine
+
+MOST_TURN_DEG = 3600.0
+"""Ten turns at a time."""
+
+_HAIR_DEG = 1e-3
+"""What is this near counts as passed already, and…"""
+
+_BY_EYE_DEG = 1.05
+"""…what is found by eye, this near."""
+
+_CREEP_DEG = 0.05
+_MOST_CREEPS = 40
+"""A shallow flank needs a little more before the lamp tells: by so much, so often."""
+
+
+def turn_rotor(practice: Practice, by_deg: float) -> Practice:
+    """Turn the rotor of a magneto that is off the engine. Raises SpecError for one that is on it, or pinned."""
+    if practice.mounted:
+        raise SpecError("the magneto is on the engine: turn the propeller, or lift it off")
+    if practice.seat.pinned:
+        raise SpecError("the rotor is pinned: take the pin out first")
+    bench = apply(practice.bench, BenchTurnRotor(practice.bench.rotor_deg + reasonable(by_deg, MOST_TURN_DEG)))
+    return replace(practice, bench=replace(bench, held=True))
+
+
+def turn_propeller(practice: Practice, by_deg: float) -> Practice:
+    """Turn the crank, and what is meshed with it. A fitted piston stop ends the turn, and says so."""
+    engaged = turnable(practice)
+    crank = crank_deg(practice.bench)
+    to, said = crank + reasonable(by_deg, MOST_TURN_DEG), None
+    if practice.stop_fitted:
+        low, high = _free_arc(practice, engaged, crank)
+        if not low <= to <= high:
+            to, said = min(max(to, low), high), Said("stop", "the piston meets the stop")
+    other = practice.other
+    if other is not None and other.mounted:
+        step, backlash = engaged.ratio * (to - crank), other.magneto.condition.coupling_backlash_deg
+        other = replace(other, play_deg=rotor_ahead_deg(other.play_deg, step, backlash))
+    bench = apply(practice.bench, TurnCrank(to))
+    return replace(practice, bench=replace(bench, held=bench.held or engaged.mounted), other=other, said=said)
+
+
+def turnable(practice: Practice) -> Engaged:
+    """The engine whose propeller can be turned now. Raises SpecError where it cannot."""
+    engaged = practice.bench.engaged
+    if engaged is None:
+        raise SpecError("there is no engine here: turn the rotor")
+    other = practice.other
+    seats = [(practice.seat, engaged.mounted)] + ([(other.seat, other.mounted)] if other is not None else [])
+    for seat, mounted in seats:
+        if mounted and not seat.nuts_tight:
+            raise SpecError("a magneto is drawn back from its drive: tighten its nuts before turning the propeller")
+        if mounted and seat.pinned:
+            raise SpecError("a pin holds a magneto's rotor: take it out before turning the propeller")
+    return engaged
+
+
+def until(practice: Practice, what: Literal["lamp", "mark", "widest", "stop"], forward: bool) -> Practice:
+    """Turn slowly until something happens; by the propeller where the magneto is on the engine."""
+    match what:
+        case "stop":
+            return _until_stop(practice, forward)
+        case "lamp":
+            return _until_lamp(practice, forward)
+        case "mark":
+            return _until_mark(practice, forward)
+        case "widest":
+            bench, timing = practice.bench, internal_timing(practice.bench.magneto)
+            tops = (timing.peaks_deg + bench.backplate_deg) / timing.ratio
+            by_eye = between(practice.seed, -0.5, 0.5, "hand", str(practice.acts), "widest")
+            return _to_rotor(practice, _next(practice, tops.tolist(), forward, _BY_EYE_DEG) + by_eye)
+    raise SpecError(f"“{str(what)[:40]}” is nothing to turn to: lamp, mark, widest or stop")
+
+
+def to_reading(practice: Practice, reading_deg: float, forward: bool) -> Practice:
+    """Turn the propeller until the disc stands at a reading, as near as the pointer can be seen."""
+    step = practice.exercise.tray.disc_step_deg
+    if step is None:
+        raise SpecError("there is no disc on the crank to read")
+    turnable(practice)
+    wanted = reasonable(reading_deg, 180.0)
+    wanted += between(practice.seed, -step / 4, step / 4, "hand", str(practice.acts), "pointer")
+    way = 1.0 if forward else -1.0
+    # Where the disc stands at the reading already, the next time it does is a turn further on.
+    by = (way * (true_disc_deg(practice) - wanted) - step) % 360.0 + step
+    return turn_propeller(practice, way * by)
+
+
+def reasonable(value: float, most: float) -> float:
+    """A finite number no larger than `most` either way. Raises SpecError."""
+    if not abs(value) <= most:
+        raise SpecError(f"{value:g} is not a move a hand makes; it must lie within ±{most:g}")
+    return float(value)
+
+
+def free_of_stop(practice: Practice) -> bool:
+    """Whether the piston leaves room for the stop to be screwed in."""
+    engaged = practice.bench.engaged
+    assert engaged is not None
+    crank = crank_deg(practice.bench)
+    low, high = _free_arc(practice, engaged, crank)
+    return low <= crank <= high
+
+
+def _until_stop(practice: Practice, forward: bool) -> Practice:
+    if not practice.stop_fitted:
+        raise SpecError("no piston stop is fitted")
+    return turn_propeller(practice, 400.0 if forward else -400.0)
+
+
+def _until_lamp(practice: Practice, forward: bool) -> Practice:
+    before = light(practice)
+    if before is None:
+        raise SpecError("clip the lamp across the contacts first")
+    found, way = true_readings(practice.bench), 1.0 if forward else -1.0
+    angles = [a for a in (*found.opens_deg.tolist(), *found.closes_deg.tolist()) if math.isfinite(a)]
+    turn = 360.0 / practice.bench.magneto.cam.turns_per_rotor_turn
+    sees = not angles or true_circuit(practice.bench).grounded
+    if sees:  # nothing will change: that too is seen only by turning right round
+        after = _to_rotor(practice, practice.bench.rotor_deg + way * turn)
+        steady = Said("lamp", f"{'light' if before else 'dark'} all the way round")
+        return after if after.said is not None else replace(after, said=steady)
+    over = between(practice.seed, 0.03, 0.15, "hand", str(practice.acts), "overshoot")
+    after = _to_rotor(practice, _next(practice, angles, forward) + way * over)
+    for _ in range(_MOST_CREEPS):
+        if light(after) != before or after.said is not None:
+            break
+        after = _to_rotor(after, after.bench.rotor_deg + way * _CREEP_DEG)
+    return after
+
+
+def _until_mark(practice: Practice, forward: bool) -> Practice:
+    marks = practice.exercise.tray.straightedge
+    if not practice.edge_laid or marks is None:
+        raise SpecError("lay the straightedge along the cam's step first")
+    magneto, ratio = practice.bench.magneto, practice.bench.magneto.cam.turns_per_rotor_turn
+    by_eye = DIVISIONS_MM[marks] * between(practice.seed, -0.25, 0.25, "hand", str(practice.acts), "mark")
+    seen = math.degrees(math.atan((by_eye - parallax_mm(practice)) / magneto.marks.radius_mm)) / ratio
+    number = 1 if magneto.compensated else magneto.poles
+    pitch = 360.0 / ratio if magneto.compensated else 360.0 / magneto.poles
+    places = [magneto.e_gap_deg + i * pitch + seen for i in range(number)]
+    return _to_rotor(practice, _next(practice, places, forward, _BY_EYE_DEG))
+
+
+def _next(practice: Practice, angles: Sequence[float], forward: bool, near_deg: float = _HAIR_DEG) -> float:
+    """The next of some rotor angles that come again every turn of the cam, in the direction of turning."""
+    turn = 360.0 / practice.bench.magneto.cam.turns_per_rotor_turn
+    way, here = (1.0 if forward else -1.0), practice.bench.rotor_deg
+    return here + way * min((way * (a - here) - near_deg) % turn + near_deg for a in angles)
+
+
+def _to_rotor(practice: Practice, to_deg: float) -> Practice:
+    """The rotor at an angle, turned there directly or by the propeller, the coupling's play taken up."""
+    by, engaged = to_deg - practice.bench.rotor_deg, practice.bench.engaged
+    if engaged is None or not engaged.mounted:
+        return turn_rotor(practice, by)
+    backlash = practice.bench.magneto.condition.coupling_backlash_deg
+    idle = engaged.play_deg if by >= 0 else engaged.play_deg - backlash
+    return turn_propeller(practice, (by + idle) / engaged.ratio)
+
+
+def _free_arc(practice: Practice, engaged: Engaged, crank: float) -> tuple[float, float]:
+    """Between which crank angles the piston clears its stop, round the bottom dead centre nearest [crank deg]."""
+    after, before = _reach(engaged.installation.engine, practice.stop_reach_deg)
+    turn = math.floor((crank - after + 1e-9) / 360.0) * 360.0
+    return turn + after, turn + 360.0 - before
+
+
+@lru_cache(maxsize=256)
+def _reach(engine: Engine, reach_deg: float) -> tuple[float, float]:
+    """Where the piston meets the stop after and before top dead centre [crank deg], at one and the same drop."""
+    depth, grid = float(piston_drop_mm(engine, reach_deg)), np.linspace(0.0, 180.0, 3601)
+    drop = piston_drop_mm(engine, -grid)
+    return reach_deg, float(np.interp(depth, drop[: int(np.argmax(drop)) + 1], grid[: int(np.argmax(drop)) + 1]))

@@ -1,0 +1,180 @@
+"""The plots under the pictures, one sheet at a time; each is built when it is first seen."""
+
+from __future__ import annotations
+
+import importlib
+import sys
+import threading
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtGui import QShowEvent
+from PySide6.QtWidgets import QLabel, QStackedWidget, QTabWidget, QWidget
+
+from magview.ui.model import BenchModel
+from magview.ui.theme import Theme
+
+if TYPE_CHECKING:
+    from magview.ui.plot_sheet import PlotSheet
+
+SHEETS = {
+    "lift": ("Lift and gap", "plot_lift", "LiftSheet"),
+    "lobes": ("Lobes", "plot_lift", "LobeSheet"),
+    "window": ("Window", "plot_window", "WindowSheet"),
+    "coil": ("Coil", "plot_coil", "CoilSheet"),
+    "pull": ("Magnet", "plot_coil", "PullSheet"),
+    "coupling": ("Coupling", "plot_coupling", "CouplingSheet"),
+    "trials": ("Trials", "plot_trials", "TrialsSheet"),
+    "budget": ("Uncertainty", "plot_budget", "BudgetSheet"),
+    "wear": ("Wear", "plot_wear", "WearSheet"),
+}
+"""What the tabs say, and where each sheet is found."""
+
+_LOOK_MS = 20
+
+_TURN_S = 0.0005
+"""How long the import may keep the window waiting at a time."""
+
+
+def _import() -> None:
+    """The library and the first sheet, letting the window have its turn more often than Python otherwise does."""
+    before = sys.getswitchinterval()
+    sys.setswitchinterval(_TURN_S)
+    try:
+        importlib.import_module("magview.ui.plot_lift")
+    finally:
+        sys.setswitchinterval(before)
+
+
+class PlotPane(QTabWidget):
+    """Sheets of plots. The library that draws them loads in the background, so that no hand waits for it."""
+
+    said = Signal(str)
+    """One sentence about what was done."""
+    made = Signal(str, object)
+    """A sheet has been built: its name, and itself."""
+
+    def __init__(self, model: BenchModel, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._model, self._theme = model, theme
+        self._inches, self._line_factor = False, 1.0
+        self._begun: dict[str, PlotSheet] = {}
+        self._built: dict[str, PlotSheet] = {}
+        self._loading: threading.Thread | None = None
+        self.setDocumentMode(True)
+        self.setMinimumHeight(180)
+        self._pages: dict[str, QStackedWidget] = {}
+        for name, (title, _, _) in SHEETS.items():
+            page = self._pages[name] = QStackedWidget()
+            waiting = QLabel("The plots are coming…")
+            waiting.setAlignment(Qt.AlignmentFlag.AlignCenter)
+            page.addWidget(waiting)
+            self.addTab(page, title)
+        self._look = QTimer(self)
+        self._look.setInterval(_LOOK_MS)
+        self._look.timeout.connect(self._loaded)
+        self.currentChanged.connect(self._chosen)
+
+    def load(self) -> None:
+        """Begin to load the plotting library beside everything else."""
+        if self._loading is None:
+            self._loading = threading.Thread(target=_import, daemon=True)
+            self._loading.start()
+            self._look.start()
+
+    def wait(self) -> None:
+        """Wait for the library."""
+        self._join()
+        self._loaded()
+
+    def _join(self) -> None:
+        self.load()
+        assert self._loading is not None
+        self._loading.join()
+
+    def halt(self) -> None:
+        """The window closes."""
+        self._look.stop()
+
+    @property
+    def ready(self) -> bool:
+        """Whether the library is there."""
+        return self._loading is not None and not self._loading.is_alive()
+
+    def has(self, name: str) -> bool:
+        """Whether a sheet is built and in its place."""
+        return name in self._built
+
+    def sheet(self, name: str) -> PlotSheet:
+        """A sheet by its name, built now if it has not been seen yet; waits for the library if it must."""
+        self._join()
+        sheet = self._begin(name)
+        while name not in self._built:
+            self._build_on(name)
+        sheet.catch_up()
+        return sheet
+
+    def _begin(self, name: str) -> PlotSheet:
+        if name not in self._begun:
+            _, module, kind = SHEETS[name]
+            sheet = getattr(importlib.import_module(f"magview.ui.{module}"), kind)
+            # With a parent from the start: a half-built sheet then goes with its window, in Qt's order.
+            made: PlotSheet = sheet(self._model, self._theme, self)
+            made.hide()
+            made.said.connect(self.said)
+            made.set_inches(self._inches)
+            made.set_line_factor(self._line_factor)
+            self._begun[name] = made
+        return self._begun[name]
+
+    def _build_on(self, name: str) -> None:
+        made, page = self._begin(name), self._pages[name]
+        if made.build_on():
+            return
+        if page.count() == 1:
+            page.addWidget(made)
+        else:
+            page.setCurrentIndex(1)
+            self._built[name] = made
+            self.made.emit(name, made)
+
+    def choose(self, name: str) -> PlotSheet:
+        """Bring a sheet to the front."""
+        self.setCurrentIndex(list(SHEETS).index(name))
+        return self.sheet(name)
+
+    def _loaded(self) -> None:
+        if self.ready:
+            self._look.stop()
+            self._chosen()
+
+    def _chosen(self, _: int = 0) -> None:
+        """A step of building what is in front, and the next one when everything else has had its turn."""
+        name = list(SHEETS)[self.currentIndex()]
+        if self.ready and self.isVisible() and name not in self._built:
+            self._build_on(name)
+            QTimer.singleShot(0, self, self._chosen)
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """Seen for the first time: load, or build what is in front."""
+        super().showEvent(event)
+        self.load()
+        self._chosen()
+
+    def set_theme(self, theme: Theme) -> None:
+        """Change colours."""
+        self._theme = theme
+        for sheet in self._begun.values():
+            sheet.set_theme(theme)
+
+    def set_inches(self, inches: bool) -> None:
+        """Show lengths in inches or in millimetres."""
+        self._inches = inches
+        for sheet in self._begun.values():
+            sheet.set_inches(inches)
+
+    def set_line_factor(self, factor: float) -> None:
+        """Draw lines thicker."""
+        self._line_factor = factor
+        for sheet in self._begun.values():
+            sheet.set_line_factor(factor)

@@ -1,0 +1,122 @@
+"""Gap and opening over the running hours to come."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import TYPE_CHECKING
+
+import numpy as np
+import pyqtgraph as pg
+
+from magview.bench.curves import Table, opening_limit_deg, setting_of, wear_course, wear_table
+from magview.bench.state import BenchState
+from magview.bench.wear_words import expectation_words, leaving_words
+from magview.physics.wear import Course
+from magview.ui.plot_sheet import PlotSheet
+
+if TYPE_CHECKING:
+    from magview.ui.wear_panel import WearPanel
+
+
+class WearSheet(PlotSheet):
+    """The true gap, what a blade would find, and the opening, against hours; rates stand beside the bench."""
+
+    title = "Wear"
+
+    def build(self) -> Iterator[None]:
+        """Two plots with the next inspection marked."""
+        self._gap_plot = self.add_plot(0, 0, "running hours from now [h]", "largest gap [mm]")
+        yield
+        self._error_plot = self.add_plot(0, 1, "running hours from now [h]", "opens late [rotor deg]")
+        self._gap, self._blade = self.curve(self._gap_plot), self.curve(self._gap_plot)
+        self._error = self.curve(self._error_plot)
+        self.legend(self._gap_plot, [(self._gap, "true gap"), (self._blade, "what a blade finds")])
+        self._limits = [[pg.InfiniteLine(angle=0) for _ in range(2)] for _ in range(2)]
+        self._next = [pg.InfiniteLine(angle=90) for _ in range(2)]
+        self._seen = [pg.ScatterPlotItem(size=10, symbol="d") for _ in range(2)]
+        for plot, limits, line, seen in zip(self.plots, self._limits, self._next, self._seen, strict=True):
+            for item in (*limits, line, seen):
+                plot.addItem(item)
+        self._word = self.word(self._gap_plot, (0.0, 1.0))
+        self._panel: WearPanel | None = None
+
+    def follow(self, panel: WearPanel) -> None:
+        """Take rates and hours from there."""
+        self._panel = panel
+        panel.rates_changed.connect(self.again)
+        self.again()
+
+    def colour(self) -> None:
+        """Solid is true, dashed is what a blade says; limits are dash-dotted."""
+        theme = self.theme
+        self._gap.setPen(self.pen(theme.hand))
+        self._blade.setPen(self.pen(theme.bad, "designed"))
+        self._error.setPen(self.pen(theme.hand))
+        for line in (line for limits in self._limits for line in limits):
+            line.setPen(self.pen(theme.good, "limit"))
+        for line in self._next:
+            line.setPen(self.pen(theme.line, "before"))
+        for seen in self._seen:
+            seen.setBrush(pg.mkBrush(theme.hand))
+            seen.setPen(pg.mkPen(theme.line))
+        self._word.setColor(theme.text)
+
+    def _course(self, state: BenchState) -> Course | None:
+        if self._panel is None:
+            return None
+        return wear_course(state, self._panel.rates, 2.5 * self._panel.hours.value())
+
+    def refresh(self, state: BenchState, old: BenchState | None) -> None:
+        """The curves change with setting, rates and hours."""
+        if old is not None and setting_of(old) == setting_of(state):
+            return
+        found = self._course(state)
+        if found is None or self._panel is None:
+            return
+        per_mm, hours = self.per_mm, found.hours
+        self._gap_plot.setLabel("left", f"largest gap [{self.length_unit}]")
+        self._gap.setData(hours, found.gap_mm[:, 0] * per_mm)
+        self._blade.setData(hours, found.blade_gap_mm[:, 0] * per_mm)
+        error = found.opening_error_deg[:, 0]
+        self._error.setData(hours, error, connect="finite")
+        bound = opening_limit_deg(state.magneto)
+        gap_limits = [v * per_mm for v in state.magneto.gap_limits_mm]
+        for limits, values in zip(self._limits, (gap_limits, (-bound, bound)), strict=True):
+            for line, value in zip(limits, values, strict=True):
+                line.setValue(value)
+        for line in self._next:
+            line.setValue(self._panel.hours.value())
+        for plot in self.plots:
+            plot.setXRange(0.0, float(hours[-1]), padding=0.0)
+        gaps = np.concatenate([found.blade_gap_mm[:, 0], found.gap_mm[:, 0]]) * per_mm
+        low, high = min(gaps.min(), gap_limits[0]), max(gaps.max(), gap_limits[1])
+        self._gap_plot.setYRange(low - 0.1 * (high - low), high + 0.35 * (high - low), padding=0.0)
+        there = error[np.isfinite(error)]
+        low, high = min([-bound, *there]), max([bound, *there])
+        self._error_plot.setYRange(low - 0.1 * (high - low), high + 0.1 * (high - low), padding=0.0)
+        self._word.setText(" next inspection")
+        self._word.setPos(self._panel.hours.value(), float(self._gap_plot.viewRange()[1][0]))
+        self._show_seen(state)
+
+    def _show_seen(self, state: BenchState) -> None:
+        """Inspections lie before now: the last of them stands at 0."""
+        last = max((seen.hours for seen in state.inspections), default=0.0)
+        recent = [seen for seen in state.inspections if seen.hours == last]
+        self._seen[0].setData([0.0] * len(recent), [seen.gap_mm * self.per_mm for seen in recent])
+        told = [seen.opening_error_deg for seen in recent if seen.opening_error_deg is not None]
+        self._seen[1].setData([0.0] * len(told), told)
+
+    def words_at(self, plot: int, x: float, y: float) -> str:
+        """What to expect at the hours under the pointer."""
+        if self._panel is None or x < 0:
+            return ""
+        return expectation_words(self.model.state, self._panel.rates, round(x), self.inches)
+
+    def table(self) -> Table:
+        """The course over the hours."""
+        found = self._course(self.model.state)
+        return wear_table(found) if found is not None else []
+
+    def summary(self) -> str:
+        """What leaves its limits first."""
+        return leaving_words(self.model.state, self._panel.rates) if self._panel else ""

@@ -1,0 +1,218 @@
+"""Wear and drift: rates, what they come to by the next inspection, and rates from inspections."""
+
+from __future__ import annotations
+
+import math
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QFormLayout,
+    QGroupBox,
+    QHBoxLayout,
+    QHeaderView,
+    QLabel,
+    QPushButton,
+    QSpinBox,
+    QTableWidget,
+    QTableWidgetItem,
+    QVBoxLayout,
+    QWidget,
+)
+
+from magview.bench.actions import DropInspection, GrowPip, NoteInspection, WearHeel
+from magview.bench.state import BenchState, readings
+from magview.bench.wear_words import expectation_words, leaving_words, rate_words
+from magview.physics.wear import Inspection, Rate, WearRates, estimate_rates, worn
+from magview.spec.units import MM_PER_THOU, format_angle, format_length
+from magview.ui.inputs import AngleSpin, LengthSpin
+from magview.ui.model import BenchModel
+from magview.ui.theme import Theme
+
+_COLUMNS = ("Hours", "Blade gap", "Opens late")
+
+
+class WearPanel(QWidget):
+    """Rates above, what they come to in the middle, inspections below."""
+
+    rates_changed = Signal()
+
+    def __init__(self, model: BenchModel, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._model, self._inches = model, False
+        column = QVBoxLayout(self)
+        column.setContentsMargins(8, 4, 8, 4)
+        column.addWidget(self._build_rates())
+        column.addWidget(self._build_inspections())
+        column.addStretch(1)
+        model.changed.connect(self._changed)
+        self._show()
+
+    def _build_rates(self) -> QGroupBox:
+        box = QGroupBox("Wear from now on")
+        form = QFormLayout(box)
+        self.heel, self.pip = LengthSpin(0.005, 0.0, 2.0), LengthSpin(0.005, 0.0, 2.0)
+        self.heel.setToolTip("Off the heel of the breaker arm in 100 running hours: it opens later, the gap closes")
+        self.pip.setToolTip("A pip on one contact in 100 running hours: the blade finds less than the true gap")
+        self.heel.show_value(0.02)
+        self.pip.show_value(0.005)
+        self.hours = QSpinBox()
+        self.hours.setRange(1, 10_000)
+        self.hours.setSingleStep(25)
+        self.hours.setValue(100)
+        self.hours.setSuffix(" h")
+        form.addRow("&Heel, in 100 h", self.heel)
+        form.addRow("&Pip, in 100 h", self.pip)
+        form.addRow("Next inspection &after", self.hours)
+        self.expected, self.leaves = QLabel(), QLabel()
+        for label in (self.expected, self.leaves):
+            label.setWordWrap(True)
+            form.addRow(label)
+        self.wear_button = QPushButton("&Wear the bench so far")
+        self.wear_button.setToolTip("See on the bench what those hours would do to it")
+        self.wear_button.clicked.connect(self.wear_bench)
+        form.addRow("", self.wear_button)
+        for spin in (self.heel, self.pip):
+            spin.entered.connect(self._show)
+            spin.said.connect(self._model.refused)
+        self.hours.valueChanged.connect(self._show)
+        return box
+
+    def _build_inspections(self) -> QGroupBox:
+        box = QGroupBox("Inspections of this setting")
+        column = QVBoxLayout(box)
+        self.table = QTableWidget(0, len(_COLUMNS))
+        self.table.setAccessibleName("Inspections")
+        self.table.setHorizontalHeaderLabels(_COLUMNS)
+        self.table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
+        self.table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
+        self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        self.table.setMaximumHeight(150)
+        form = QFormLayout()
+        self.at = QSpinBox()
+        self.at.setRange(0, 100_000)
+        self.at.setSuffix(" h")
+        self.gap, self.late = LengthSpin(0.01, 0.0, 10.0), AngleSpin(0.25, -45.0, 45.0)
+        self.gap.setToolTip("The thickest blade that passed, and half a step more")
+        self.late.setToolTip("How far past the E-gap it opened, in degrees of rotor")
+        form.addRow("At, since it was set", self.at)
+        form.addRow("Gap by blades", self.gap)
+        form.addRow("Opened late by", self.late)
+        row = QHBoxLayout()
+        take, note = QPushButton("From the &bench"), QPushButton("&Note")
+        self.drop_button = QPushButton("&Strike out")
+        take.clicked.connect(self.take_from_bench)
+        note.clicked.connect(self.note)
+        self.drop_button.clicked.connect(self.drop)
+        for button in (take, note, self.drop_button):
+            row.addWidget(button)
+        self.found = QLabel()
+        self.found.setWordWrap(True)
+        self.use_button = QPushButton("&Use these rates")
+        self.use_button.clicked.connect(self.use_rates)
+        column.addWidget(self.table)
+        column.addLayout(form)
+        column.addLayout(row)
+        column.addWidget(self.found)
+        column.addWidget(self.use_button)
+        self.take_from_bench()
+        return box
+
+    # -------------------------------------------------------------- showing
+
+    @property
+    def rates(self) -> WearRates:
+        """The rates in the fields; a magneto whose file gives no heel arm wears by pips alone."""
+        can = self._model.state.magneto.breaker.heel_arm_mm is not None
+        return WearRates(self.heel.exact if can else 0.0, self.pip.exact)
+
+    def _changed(self, state: BenchState, old: BenchState) -> None:
+        def key(s: BenchState) -> object:
+            return s.magneto, s.backplate_deg, s.screw_deg, s.inspections
+
+        if key(state) != key(old):
+            self._show()
+
+    def _show(self, _: object = None) -> None:
+        state, rates = self._model.state, self.rates
+        self.heel.setEnabled(state.magneto.breaker.heel_arm_mm is not None)
+        self.expected.setText(expectation_words(state, rates, float(self.hours.value()), self._inches))
+        self.leaves.setText(leaving_words(state, rates))
+        self._show_inspections(state)
+        self.rates_changed.emit()
+
+    def _show_inspections(self, state: BenchState) -> None:
+        self.table.setRowCount(len(state.inspections))
+        for row, seen in enumerate(state.inspections):
+            late = "–" if seen.opening_error_deg is None else format_angle(seen.opening_error_deg, True)
+            for place, text in enumerate((f"{seen.hours:g} h", format_length(seen.gap_mm, self._inches), late)):
+                self.table.setItem(row, place, QTableWidgetItem(text))
+        self.drop_button.setEnabled(bool(state.inspections))
+        self._estimate(state)
+
+    def _estimate(self, state: BenchState) -> None:
+        self._heel_rate: Rate | None = None
+        self._pip_rate: Rate | None = None
+        try:
+            found = estimate_rates(state.magneto, state.backplate_deg, state.inspections)
+        except ValueError:
+            self.found.setText("Two inspections at different hours give rates.")
+            self.use_button.setEnabled(False)
+            return
+        self._heel_rate, self._pip_rate = found.heel, found.pip
+        self.found.setText(rate_words(found, self._inches))
+        self.use_button.setEnabled(found.heel is not None)
+
+    # -------------------------------------------------------------- hands on
+
+    def take_from_bench(self) -> None:
+        """What blades in steps of a thousandth of an inch and the mark would say of the bench now."""
+        result = readings(self._model.state)
+        blade = math.floor(float(result.blade_gap_mm[0]) / MM_PER_THOU + 1e-9) * MM_PER_THOU
+        self.gap.show_value(blade + MM_PER_THOU / 2)
+        error = float(result.e_gap_error_deg[0])
+        self.late.show_value(round(error, 1) if math.isfinite(error) else 0.0)
+
+    def note(self) -> None:
+        """Put the inspection on the list."""
+        seen = Inspection(float(self.at.value()), self.gap.exact, MM_PER_THOU / 2, self.late.exact, 0.25)
+        if self._model.send(NoteInspection(seen)):
+            self.at.setValue(self.at.value() + self.hours.value())
+
+    def drop(self) -> None:
+        """Strike out the inspection that is chosen, or the last."""
+        row = self.table.currentRow()
+        last = len(self._model.state.inspections) - 1
+        self._model.send(DropInspection(row if 0 <= row <= last else last))
+
+    def use_rates(self) -> None:
+        """Put the rates found into the fields."""
+        for spin, rate in ((self.heel, self._heel_rate), (self.pip, self._pip_rate)):
+            if rate is not None:
+                spin.show_value(max(0.0, rate.mm_per_100h))
+        self._show()
+
+    def wear_bench(self) -> None:
+        """Wear the magneto on the bench by the hours to the next inspection."""
+        try:
+            after = worn(self._model.state.magneto, self.rates, float(self.hours.value())).condition
+        except ValueError as error:
+            self._model.refused.emit(str(error))
+            return
+        gesture = self._model.gesture()
+        if after.heel_wear_mm != self._model.state.magneto.condition.heel_wear_mm:
+            self._model.send(WearHeel(after.heel_wear_mm), gesture)
+        self._model.send(GrowPip(after.pip_height_mm), gesture)
+
+    def set_theme(self, theme: Theme) -> None:
+        """There is no colour of its own here."""
+
+    def halt(self) -> None:
+        """Nothing runs here."""
+
+    def set_inches(self, inches: bool) -> None:
+        """Show lengths in inches or in millimetres."""
+        self._inches = inches
+        for spin in (self.heel, self.pip, self.gap):
+            spin.set_inches(inches)
+        self._show()

@@ -1,0 +1,125 @@
+"""After the hand-in: the truth, the readings against it, the time line, the replay, and a path that works."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+
+from magview.bench import actions as bench
+from magview.practice import actions as do
+from magview.practice.advice import efficient_path, setting_wanted, teeth_wanted
+from magview.practice.apply import apply
+from magview.practice.attempt import Session
+from magview.practice.debrief import debrief
+from magview.practice.faults import begin
+from magview.practice.library import find_exercise, shipped_exercises
+from magview.practice.state import true_firing_deg, true_readings, view
+from magview.spec.base import SpecError
+from tests.practice.trainee import Trainee
+
+
+def test_until_it_is_handed_in_nothing_is_told():
+    session = Session(find_exercise("gap-wrong"), 1)
+    with pytest.raises(SpecError, match="not been handed in"):
+        debrief(session.attempt)
+
+
+def test_truths_readings_and_time_line():
+    trainee = Trainee(find_exercise("several-teeth-out"), 4)
+    attempt = trainee.work()
+    told = debrief(attempt)
+    assert told.marking.passed
+    fires = next(t for t in told.truths if t.what.startswith("Fires"))
+    first, last = attempt.states()[0].bench, attempt.states()[-1].bench
+    assert fires.as_found == f"{true_firing_deg(first):.2f}°" and fires.as_left == f"{true_firing_deg(last):.2f}°"
+    assert fires.wanted == "25° within 1°"
+    reading = next(r for r in told.readings if r.note.kind == "firing")
+    assert reading.error == pytest.approx(reading.note.value - true_firing_deg(first), abs=1e-9)
+    assert abs(reading.error) < 0.5
+    assert [line.at_s for line in told.timeline] == [event.at_s for event in attempt.events]
+    assert told.timeline[0].words == "Chock the wheels" and told.timeline[-1].words == "Hand in"
+    assert told.seconds == attempt.events[-1].at_s - attempt.events[0].at_s
+
+
+def test_the_replay_can_be_scrubbed():
+    attempt = Trainee(find_exercise("opens-early-or-late"), 4).work()
+    replay, states = debrief(attempt).replay, attempt.states()
+    assert replay.states == tuple(states)
+    assert replay.at(-1.0) == replay.at(0.5) == states[0]
+    assert replay.at(3.0) == replay.at(3.9) == states[3]
+    assert replay.at(1e9) == states[-1]
+
+
+def test_a_dangerous_act_stands_in_the_time_line_where_it_was_done():
+    session = Session(find_exercise("a-step-or-two-out"), 4)
+    session.send(bench.SwitchIgnition(True), 1.0)
+    session.send(do.TurnPropeller(20.0), 2.0)
+    session.send(do.HandIn(), 3.0)
+    lines = debrief(session.attempt).timeline
+    assert not lines[0].danger and ("live" in lines[1].danger or "chocks" in lines[1].danger)
+
+
+# ---------------------------------------------------------------------- the path is one that works
+
+
+@pytest.mark.parametrize("name", shipped_exercises())
+def test_the_path_advised_puts_it_right_for_ten_seeds(name):
+    """Whoever turns plate, screw and teeth as advised, creep and all, ends within limits."""
+    exercise = find_exercise(name)
+    goals = {g.goal for g in exercise.goals}
+    for seed in range(10):
+        room = begin(exercise, seed)
+        path = efficient_path(room)
+        assert all(line.endswith(".") for line in path) and len(path) <= 20
+        for side in room.sides:
+            here = apply(view(room, side), do.DressContacts())
+            if goals & {"gap", "opening"}:
+                here = _set_as_advised(here)
+                now = true_readings(here.bench)
+                assert bool(now.within_limits), (seed, side, now)
+            if "timing" in goals:
+                _teeth_as_advised(here)
+
+
+def _set_as_advised(room):
+    wanted = setting_wanted(room.bench)
+    assert wanted is not None
+    acts = [
+        bench.TightenLock(False),
+        bench.TightenClamps(False),
+        do.TurnScrew(wanted.screw_deg - room.bench.screw_deg),
+        bench.TightenLock(True),
+        do.TurnPlate(wanted.backplate_deg - room.bench.backplate_deg),
+        bench.TightenClamps(True),
+    ]
+    for act in acts:
+        room = apply(room, act)
+    return room
+
+
+def _teeth_as_advised(room) -> None:
+    move, engaged = teeth_wanted(room.bench), room.bench.engaged
+    wrong = abs(true_firing_deg(room.bench) - engaged.mounting.wanted_btdc_deg) > 90.0
+    assert (move is None) == wrong
+    if move is None:
+        return
+    at = replace(engaged.mounting, magneto_teeth=move.magneto_teeth, disc_teeth=move.disc_teeth)
+    moved = replace(engaged, left=at) if engaged.side == "left" else replace(engaged, right=at)
+    fires = true_firing_deg(replace(room.bench, engaged=moved))
+    assert abs(fires - at.wanted_btdc_deg) <= engaged.installation.engine.timing_tolerance_deg + 0.5
+
+
+def test_the_path_names_what_is_wrong_and_only_that():
+    for seed in range(10):
+        room = begin(find_exercise("switch-lead"), seed)
+        lead, path = room.bench.lead, " ".join(efficient_path(room))
+        assert ("renew the lead" in path) == lead.broken
+        assert ("renew the insulation" in path) == lead.shorted
+        assert ("renew the tab" in path) == (not room.seat.tab_sound)
+
+
+def test_an_attempt_of_another_version_says_so():
+    attempt = Trainee(find_exercise("find-the-e-gap"), 1).work()
+    assert debrief(attempt).other_version == ""
+    assert "0.0.9" in debrief(replace(attempt, version="0.0.9")).other_version

@@ -1,0 +1,225 @@
+"""Lessons wait for the act: each shipped one can be gone through, and nothing else moves it on."""
+
+from __future__ import annotations
+
+import json
+
+import pytest
+
+from magview.bench import actions as bench
+from magview.bench.breaker_end import breaker_end
+from magview.physics.engine import true_tdc_from_stops
+from magview.practice import actions as do
+from magview.practice.instruments import disc, finger, lamp
+from magview.practice.lesson import LessonRun, start_lesson, take
+from magview.practice.library import find_lesson, read_lesson, shipped_lessons
+from magview.practice.predicates import NEEDS
+from magview.spec.base import SpecError
+from magview.spec.library import resources
+
+LAMP, MARK, WIDEST = do.TurnUntil("lamp"), do.TurnUntil("mark"), do.TurnUntil("widest")
+SQUARE = [do.LayStraightedge(True), do.Sight(0.0)]
+
+
+def light(run: LessonRun) -> list[do.Act]:
+    """Until the lamp lights: out first where it burns."""
+    return [LAMP, LAMP] if lamp(run.practice).text == "light" else [LAMP]
+
+
+def to_first_cylinder(run: LessonRun) -> list[do.Act]:
+    """Turn on until the lamp lights with the finger at No. 1, and write the disc down."""
+    acts: list[do.Act] = []
+    while True:
+        more = light(run)
+        for act in more:
+            run = take(run, act)
+        acts += more
+        if finger(run.practice).value == 1.0:
+            return [*acts, do.WriteReading("firing", disc(run.practice).value)]
+
+
+def zero(run: LessonRun) -> list[do.Act]:
+    """Meet the stop both ways and set the disc by it."""
+    acts: list[do.Act] = [do.TurnUntil("stop", True), do.TurnUntil("stop", False)]
+    found = []
+    for act in acts:
+        run = take(run, act)
+        found.append(disc(run.practice).value or 0.0)
+    at_top = (true_tdc_from_stops(*found) + 180.0) % 360.0 - 180.0
+    return [*acts, do.TurnDisc(-at_top)]
+
+
+# One entry a step: the acts that a learner needs for it, or what finds them from where the lesson stands.
+WAYS: dict[str, list] = {
+    "neutral-and-e-gap": [[do.TurnRotor(45.0)], [do.LetGo()], SQUARE, [MARK], [do.LetGo()]],
+    "contacts-and-lamp": [
+        [do.ConnectLamp(True)],
+        [LAMP],
+        [bench.SwitchIgnition(True)],
+        light,
+        [WIDEST],
+        [LAMP],
+        lambda run: [*SQUARE, *light(run)],
+    ],
+    "measuring-the-gap": [
+        [WIDEST],
+        [do.TryBlades((5,))],
+        [do.TryBlades((12,))],
+        # 0.2686 mm and a pip of 0.05: 0.2186 is left, which 8½ thou with a film of 2 µm, 0.2179, just fills.
+        [do.TryBlades((1.5, 7))],
+        [do.InspectContacts()],
+        [do.DressContacts()],
+        [do.TryBlades((10,)), do.TryBlades((1.5, 9)), do.WriteReading("gap", 0.269)],
+    ],
+    "plate-and-screw": [
+        [bench.TightenLock(False)],
+        [do.TurnScrew(3.6)],
+        [bench.TightenLock(True)],
+        [WIDEST, do.TryBlades((9,))],
+        [bench.TightenClamps(False)],
+        [do.TurnPlate(-1.2)],
+        [do.TurnPlate(-2.6), bench.TightenClamps(True)],
+        lambda run: [do.ConnectLamp(True), *SQUARE, LAMP, LAMP],
+    ],
+    "top-dead-centre": [
+        [do.Chock(True)],
+        [do.SparkPlugs(True)],
+        [do.TurnPropeller(90.0), do.FitStop(True)],
+        [do.TurnUntil("stop", True)],
+        [do.TurnUntil("stop", False)],
+        [do.WriteReading("disc-zero", 9.0)],
+        [do.TurnDisc(-9.0)],
+        [do.FitStop(False)],
+    ],
+    "the-switch-lead": [
+        [do.Chock(True)],
+        [bench.PullPlug(True)],
+        [do.MeterLead()],
+        [do.Renew("lead")],
+        [do.MeterLead()],
+        [bench.SwitchIgnition(True), do.MeterLead()],
+        [bench.SwitchIgnition(False), bench.PullPlug(False)],
+    ],
+    "one-vernier-step": [
+        [do.ConnectLamp(True)],
+        to_first_cylinder,
+        [bench.PaintMarks()],
+        [do.Nuts(False)],
+        [do.MoveTooth("magneto", -1), do.MoveTooth("disc", 1)] * 3,
+        [do.Nuts(True)],
+        light,
+        [bench.SwitchIgnition(False)],
+    ],
+    "a-full-job": [
+        [do.Chock(True)],
+        [bench.PullPlug(True), do.MeterLead(), do.Renew("lead"), do.MeterLead()],
+        [bench.PullPlug(False)],
+        [do.SparkPlugs(True)],
+        [do.ConnectLamp(True), bench.SwitchIgnition(True)],
+        lambda run: [*SQUARE, *light(run)],
+        [WIDEST, do.TryBlades((9,))],
+        [bench.TightenClamps(False), do.TurnPlate(-3.0), bench.TightenClamps(True)],
+        light,
+        lambda run: [do.TurnPropeller(-disc(run.practice).value + 90.0), do.FitStop(True)],
+        [do.FitStop(False)],
+        to_first_cylinder,
+        [bench.PaintMarks()],
+        [do.Nuts(False), *[do.MoveTooth("magneto", -1), do.MoveTooth("disc", 1)] * 4, do.Nuts(True)],
+        light,
+        [bench.SwitchIgnition(False)],
+    ],
+}
+
+
+def ways(name: str) -> list:
+    if name == "what-the-parts-are":
+        return [[do.PointAt(step.until[0].what or "")] for step in find_lesson(name).steps]
+    return WAYS[name]
+
+
+@pytest.mark.parametrize("name", shipped_lessons())
+def test_each_lesson_can_be_gone_through_and_waits_for_each_act(name):
+    lesson = find_lesson(name)
+    run = start_lesson(lesson)
+    assert len(ways(name)) == len(lesson.steps)
+    for number, way in enumerate(ways(name)):
+        assert run.at == number, f"step {number}: {lesson.steps[number].title}"
+        assert run.step == lesson.steps[number]
+        run = take(run, do.PointAt("the ceiling"))  # not what it waits for
+        assert run.at == number, f"step {number} was not waited for"
+        acts = way(run) if callable(way) else way
+        for act in acts:
+            assert run.at == number, f"step {number} was reached before {act}"
+            run = take(run, act)
+            if run.at > number:
+                break
+        if name == "a-full-job" and lesson.steps[number].title == "Dead centre":
+            for act in zero(run):
+                run = take(run, act)
+    assert run.done and run.step is None
+    assert take(run, do.PointAt("cam")).done
+
+
+def test_enough_lessons_in_an_order():
+    names = shipped_lessons()
+    assert len(names) >= 6
+    assert names[0] == "what-the-parts-are" and names[-1] == "a-full-job"
+    assert [find_lesson(n).number for n in names] == list(range(1, len(names) + 1))
+
+
+def test_the_parts_pointed_at_are_parts_of_the_picture():
+    lesson = find_lesson("what-the-parts-are")
+    parts = breaker_end(lesson.exercise.unit).anchors
+    assert {step.until[0].what for step in lesson.steps} <= set(parts)
+
+
+def test_what_cannot_be_done_moves_nothing_on():
+    run = start_lesson(find_lesson("plate-and-screw"))
+    with pytest.raises(SpecError, match="lock screw is tight"):
+        take(run, do.TurnScrew(3.0))
+    with pytest.raises(SpecError, match="not handed in"):
+        take(run, do.HandIn())
+    assert run.at == 0
+
+
+# ---------------------------------------------------------------------- files
+
+
+def refusal(tmp_path, change: dict) -> str:
+    path = resources() / "lessons" / "neutral-and-e-gap.json"
+    data = json.loads(path.read_text(encoding="utf-8"))
+    data["steps"][0]["until"][0].update(change)
+    bad = tmp_path / "l.json"
+    bad.write_text(json.dumps({**data, "steps": data["steps"]}), encoding="utf-8")
+    with pytest.raises(SpecError) as caught:
+        read_lesson(bad)
+    return str(caught.value)
+
+
+@pytest.mark.parametrize(
+    ("change", "says"),
+    [
+        ({"that": "weather-fine"}, "steps[0].until[0].that"),
+        ({"what": "lunch"}, "for rotor-near it must be neutral, register, e-gap, widest"),
+        ({"value": 3.0}, "value is not for rotor-near"),
+        ({"that": "lamp-connected"}, "is not for lamp-connected"),
+        ({"that": "crank-near"}, "for crank-near"),
+        ({"wen": True}, "wen is not a known name"),
+    ],
+)
+def test_a_lesson_that_waits_for_nothing_known_is_refused(tmp_path, change, says):
+    assert says in refusal(tmp_path, change)
+
+
+def test_every_predicate_is_used_or_at_least_answers():
+    """Each can be asked of any moment of any lesson, and says yes or no."""
+    from magview.practice.apply import apply
+    from magview.practice.predicates import Moment, holds
+
+    for name in ("a-full-job", "plate-and-screw"):
+        before = start_lesson(find_lesson(name)).practice
+        act = do.PointAt("cam")
+        moment = Moment(before, apply(before, act), act)
+        for predicate, needs in NEEDS.items():
+            what = {"rotor-near": "neutral", "turned": "plate"}.get(predicate, "cam") if "what" in needs else None
+            assert holds(predicate, moment, what, 10.0, 2.0) in (True, False)

@@ -1,0 +1,55 @@
+"""The order in which the window comes: pictures first, and nobody waits for the rest."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QEvent, QObject
+
+from magview.bench.actions import new_bench
+from magview.spec.library import find_installation
+from magview.ui.model import BenchModel
+from magview.ui.theme import LIGHT
+from magview.ui.window import MainWindow
+
+
+class _AtPaint(QObject):
+    """Notes what stands in the window each time a picture is painted."""
+
+    def __init__(self, window: MainWindow) -> None:
+        super().__init__()
+        self.window = window
+        self.tabs_then: list[int] = []
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        if event.type() == QEvent.Type.Paint:
+            self.tabs_then.append(self.window.tabs.count())
+        return False
+
+
+def test_pictures_come_first_and_the_rest_by_itself(qtbot):
+    window = MainWindow(BenchModel(new_bench(find_installation("seven-radial-left"))), LIGHT)
+    qtbot.addWidget(window)
+    watch = _AtPaint(window)
+    pictures = (window.breaker, window.contact, window.drive, window.crank)
+    for picture in pictures:
+        picture.viewport().installEventFilter(watch)
+    window.show()
+    qtbot.waitUntil(lambda: len(watch.tabs_then) >= len(pictures))
+    assert watch.tabs_then[: len(pictures)] == [0] * len(pictures)
+    qtbot.waitUntil(lambda: window.tabs.count() >= 3 and not window.furnishing)
+    assert window.panel.isVisible()
+    assert window.menus.undo_action.text() == "&Undo"
+
+
+def test_the_pictures_hardly_move_when_the_rest_comes(qtbot):
+    window = MainWindow(BenchModel(new_bench(find_installation("seven-radial-left"))), LIGHT)
+    qtbot.addWidget(window)
+    window.resize(1280, 720)
+    window.show()
+    before = [(p.mapTo(window, p.rect().topLeft()), p.size()) for p in (window.breaker, window.drive)]
+    window.furnish()
+    qtbot.wait(10)
+    for picture, (place, size) in zip((window.breaker, window.drive), before, strict=True):
+        moved = picture.mapTo(window, picture.rect().topLeft()) - place
+        assert moved.manhattanLength() < 30
+        assert abs(picture.width() - size.width()) < 30
+        assert abs(picture.height() - size.height()) < 30
