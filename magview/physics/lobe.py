@@ -27,6 +27,9 @@ _MOST_KNOTS = 1000
 
 _FLANK_POINTS = 72
 
+_MOST_NOISE = 0.1
+"""Share of the lift, as a standard deviation, beyond which foot and top are lost."""
+
 
 class Lobe:
     """A lobe as the rows show it.
@@ -83,7 +86,12 @@ class Lobe:
         Rising throughout. The lowest part, lost in noise or not seen, is the parabola that leaves the base circle
         level and meets the rest at its slope.
         """
+<<<<<<< HEAD
         part = slice(self._feet[0], self._top + 1) if side < 0 else slice(self._feet[1], self._top - 1, -1)
+=======
+        before, after = self._feet
+        part = slice(before, self._top + 1) if side < 0 else slice(after, self._top - 1, -1)
+>>>>>>> 4e753160d32861162c66fc1c3bebda3f49e0cd0d
         x, s = self._grid[part], self._lift[part]
         s = (np.maximum.accumulate(s) + np.minimum.accumulate(s[::-1])[::-1]) / 2
         lowest = min(max(0.01 * self.top_mm, 1.5 * self.noise_mm), 0.08 * self.top_mm)
@@ -114,6 +122,11 @@ class Lobe:
             raise SpecError(
                 f"the table shows {len(tops)} tops, near {places}; it must show one lobe, from base circle to base "
                 f"circle"
+            )
+        if self.noise_mm > _MOST_NOISE * span:
+            raise SpecError(
+                f"the readings scatter by {self.noise_mm:.3g} mm about any smooth curve, "
+                f"{100 * self.noise_mm / span:.0f} % of the lift; at most {100 * _MOST_NOISE:g} % is taken for a lobe"
             )
         top = int(np.argmax(g))
         if max(g[: top + 1].min(), g[top:].min()) > g.max() - 0.5 * span:

@@ -236,6 +236,11 @@ def test_great_scatter_is_said():
     assert any("scatter by" in w for w in measured_lift(table(ANGLES, noisy), Measuring()).warnings)
 
 
+def test_scatter_too_great_for_a_lobe_is_refused():
+    noisy = lift(ANGLES) + np.random.default_rng(5).normal(0, 0.12, len(ANGLES))
+    assert "at most 10 % is taken for a lobe" in refusal(ANGLES, noisy)
+
+
 def test_spare_columns_are_said():
     rows = "".join(f"{a};{s:.5f};7\n" for a, s in zip(ANGLES, lift(ANGLES), strict=True))
     assert measured_lift(parse_lift_table(rows), Measuring()).warnings[0].startswith("The table has 3 columns")
