@@ -86,12 +86,8 @@ class Lobe:
         Rising throughout. The lowest part, lost in noise or not seen, is the parabola that leaves the base circle
         level and meets the rest at its slope.
         """
-<<<<<<< HEAD
-        part = slice(self._feet[0], self._top + 1) if side < 0 else slice(self._feet[1], self._top - 1, -1)
-=======
         before, after = self._feet
         part = slice(before, self._top + 1) if side < 0 else slice(after, self._top - 1, -1)
->>>>>>> 4e753160d32861162c66fc1c3bebda3f49e0cd0d
         x, s = self._grid[part], self._lift[part]
         s = (np.maximum.accumulate(s) + np.minimum.accumulate(s[::-1])[::-1]) / 2
         lowest = min(max(0.01 * self.top_mm, 1.5 * self.noise_mm), 0.08 * self.top_mm)
