@@ -32,7 +32,7 @@ SHEETS = {
 
 _LOOK_MS = 20
 
-_TURN_S = 0.0005
+_TURN_S = 0.00005
 """How long the import may keep the window waiting at a time."""
 
 
@@ -158,7 +158,7 @@ class PlotPane(QTabWidget):
     def showEvent(self, event: QShowEvent) -> None:
         """Seen for the first time: load, or build what is in front."""
         super().showEvent(event)
-        self.load()
+        QTimer.singleShot(0, self, self.load)  # once the place for them is laid out and painted
         self._chosen()
 
     def set_theme(self, theme: Theme) -> None:

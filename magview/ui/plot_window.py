@@ -60,8 +60,9 @@ class WindowSheet(PlotSheet):
         self._trail, self._way = self.curve(plot, kept=False), self.curve(plot, kept=False)
         self._stripes = np.empty((0, 0), dtype=bool)
         self._here, self._there = pg.ScatterPlotItem(size=13, symbol="o"), pg.ScatterPlotItem(size=15, symbol="+")
-        plot.addItem(self._there)
-        plot.addItem(self._here)
+        for point in (self._there, self._here):
+            point.setZValue(70)  # no word hides where you are
+            plot.addItem(point)
         self._inside = self.word(plot, (0.5, 1.0))
         self._been: list[tuple[float, float]] = []
         self._magneto: Magneto | None = None
@@ -194,10 +195,12 @@ class WindowSheet(PlotSheet):
         plates, box = found.backplate_deg, self._plot.getViewBox()
         middle = int(np.flatnonzero(there).mean()) if there.any() else 0
         base = found.e_gap_backplate_deg[middle] if there.any() else math.nan
-        # Room for half a word at the right, for a gap's name besides at the left.
-        word = self.fontMetrics().horizontalAdvance("gap 0.00 mm ") / max(box.width(), 1.0) * (plates[-1] - plates[0])
+        # Room for half a word at the right, for a gap's name besides at the left, and for a line between words.
+        wide = self.fontMetrics().horizontalAdvance("gap 0.00 mm ")
+        word = wide / max(box.width(), 1.0) * (plates[-1] - plates[0])
         low, high = float(plates[0] + 1.5 * word - base), float(plates[-1] - 0.5 * word - base)
-        levels = round_levels(low / ratio, high / ratio, _CONTOURS - 1)
+        most = max(2, min(_CONTOURS - 1, int(box.width() / (1.8 * wide))))
+        levels = round_levels(low / ratio, high / ratio, most)
         levels = levels[levels != 0.0]
         self._along(self._errors, found, levels * ratio)
         for n, word in enumerate(self._error_words):

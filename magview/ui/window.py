@@ -207,9 +207,10 @@ class MainWindow(QMainWindow):
         self.tabs.currentChanged.connect(self._emphasise)
         self._emphasise(0)
         yield
-        self.plots.load()
         if self.height() >= _ROOMY * self.fontMetrics().height():
             self.show_plots(True)
+        yield
+        self.plots.load()
         yield
 
     def furnish(self) -> None:
