@@ -11,9 +11,10 @@ from pathlib import Path
 from typing import Literal
 
 from magview.spec.base import SpecError
+from magview.spec.files import MAX_BYTES, read_bytes
 
 MAX_ROWS = 20_000
-MAX_BYTES = 2_000_000
+
 MIN_ROWS = 5
 
 Decimal = Literal[".", ","]
@@ -60,16 +61,7 @@ _TAB, _SEMICOLON, _COMMA, _COMMA_AND_SPACE, _SPACE = (
 
 def read_lift_table(path: Path, decimal: Decimal | None = None, columns: tuple[int, int] = (0, 1)) -> LiftTable:
     """Read a table from a file; parameters and errors as for `parse_lift_table`. UTF-8, UTF-16 or Latin-1."""
-    try:
-        if not path.is_file():
-            raise ValueError("it is missing or not a file")
-        with path.open("rb") as file:
-            raw = file.read(MAX_BYTES + 1)
-    except (OSError, ValueError) as error:
-        reason = error.strerror if isinstance(error, OSError) and error.strerror else str(error)
-        raise SpecError(f"{path.name}: cannot be read: {reason}") from error
-    if len(raw) > MAX_BYTES:
-        raise SpecError(f"{path.name}: is larger than {MAX_BYTES / 1e6:g} MB, the most that is read")
+    raw = read_bytes(path)
     try:
         text = raw.decode("utf-16" if raw[:2] in (b"\xff\xfe", b"\xfe\xff") else "utf-8-sig")
     except UnicodeDecodeError:

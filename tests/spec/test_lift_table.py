@@ -231,7 +231,7 @@ def test_files_that_cannot_be_read_are_refused(tmp_path):
     big.write_bytes(b"1;2\n" * (MAX_BYTES // 4 + 1))
     bad = tmp_path / "bad.csv"
     bad.write_bytes(b"\xff\xfe1")
-    cases = [(tmp_path / "none.csv", "missing or not a file"), (tmp_path, "missing or not a file")]
+    cases = [(tmp_path / "none.csv", "No such file"), (tmp_path, "it is not a file")]
     cases += [(big, "larger than 2 MB"), (bad, "rows of numbers")]
     for path, told in cases:
         with pytest.raises(SpecError, match=re.escape(told)) as caught:
