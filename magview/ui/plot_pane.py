@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import importlib
-import sys
 import threading
 from typing import TYPE_CHECKING
 
@@ -31,19 +30,6 @@ SHEETS = {
 """What the tabs say, and where each sheet is found."""
 
 _LOOK_MS = 20
-
-_TURN_S = 0.00005
-"""How long the import may keep the window waiting at a time."""
-
-
-def _import() -> None:
-    """The library and the first sheet, letting the window have its turn more often than Python otherwise does."""
-    before = sys.getswitchinterval()
-    sys.setswitchinterval(_TURN_S)
-    try:
-        importlib.import_module("magview.ui.plot_lift")
-    finally:
-        sys.setswitchinterval(before)
 
 
 class PlotPane(QTabWidget):
@@ -78,7 +64,9 @@ class PlotPane(QTabWidget):
     def load(self) -> None:
         """Begin to load the plotting library beside everything else."""
         if self._loading is None:
-            self._loading = threading.Thread(target=_import, daemon=True)
+            # The first sheet's module brings the library with it.
+            name = "magview.ui.plot_lift"
+            self._loading = threading.Thread(target=importlib.import_module, args=(name,), daemon=True)
             self._loading.start()
             self._look.start()
 
