@@ -33,7 +33,7 @@ from magview.bench.drive_end import (
     drive_pose,
 )
 from magview.bench.shapes import polar
-from magview.bench.state import BenchState, Engaged, crank_deg
+from magview.bench.state import BenchState, Engaged, Mounting, crank_deg
 from magview.bench.tooth_steps import coupling_words, marks_words
 from magview.bench.words import direction_word, drive_end_sense
 from magview.physics.coupling import Move
@@ -67,7 +67,7 @@ class DriveView(PictureView):
         super().__init__(self._picture, theme, (), tuple(PARENTS), parent)
         self._model = model
         self.numbers = numbers
-        self._marked = True
+        self._marked, self._aside = True, 0.0
         self._coupling: object = None
         self._drag: _Drag | None = None
         self._preview: tuple[int, int] | None = None
@@ -99,12 +99,21 @@ class DriveView(PictureView):
         if engaged is None:
             self.setAccessibleDescription("This magneto is not on an engine.")
         else:
-            self._picture.turn(drive_pose(state, engaged).turns_deg)
-            teeth = (
-                f"{coupling_words(engaged)} {marks_words(engaged.mounting)}" if self._marked else "No marks on it."
-            )
-            self.setAccessibleDescription(f"Seen from the drive end, rotation {self._way(state)}. {teeth}")
+            self._picture.turn(self._pose(state, engaged).turns_deg)
+            words = "No marks on it."
+            if self._marked:
+                words = f"{coupling_words(engaged)} {marks_words(engaged.mounting)}"
+            self.setAccessibleDescription(f"Seen from the drive end, rotation {self._way(state)}. {words}")
         self.viewport().update()
+
+    def set_aside(self, degrees: float) -> None:
+        """Draw the whole coupling turned by so much, so that paint says nothing of where the crank stands."""
+        self._aside = degrees
+        self.show_state(self._model.state)
+
+    def _pose(self, state: BenchState, engaged: Engaged, mounting: Mounting | None = None) -> DrivePose:
+        pose, aside = drive_pose(state, engaged, mounting), self._aside
+        return DrivePose(pose.flange + aside, pose.disc + aside, pose.hub + aside) if aside else pose
 
     def set_marked(self, marked: bool) -> None:
         """Whether paint stands across the coupling: without it there is nothing to number the teeth from."""
@@ -156,15 +165,15 @@ class DriveView(PictureView):
                 "This magneto is not on an engine. Open an installation to time it to one.",
             )
             return
-        now = drive_pose(state, engaged)
-        found = drive_pose(state, engaged, replace(engaged.mounting, magneto_teeth=0, disc_teeth=0))
+        now = self._pose(state, engaged)
+        found = self._pose(state, engaged, replace(engaged.mounting, magneto_teeth=0, disc_teeth=0))
         if self._marked:
             self._paint_numbers(painter, state, engaged, now)
         if now != found and self.numbers:
             self._paint_ghost(painter, found, "as found", Qt.PenStyle.DashLine)
         if self._preview not in (None, (0, 0)):
             i, j = self._preview or (0, 0)
-            after = drive_pose(state, engaged, replace(engaged.mounting, magneto_teeth=i, disc_teeth=j))
+            after = self._pose(state, engaged, replace(engaged.mounting, magneto_teeth=i, disc_teeth=j))
             self._paint_ghost(painter, after, "after", Qt.PenStyle.DotLine)
         self.paint_head(painter, self._head())
         self.paint_foot(painter, _FOOT)

@@ -11,7 +11,7 @@ from magview.bench.state import BenchState, crank_deg
 
 
 class Pictured(QObject):
-    """Pictures read `state`, send actions, and repaint on `changed(new, old)`; the bench and practice are two such."""
+    """Pictures read `state`, send actions, and repaint on `changed(new, old)`: of the bench, or of practice."""
 
     changed = Signal(object, object)
     refused = Signal(str)
