@@ -117,6 +117,11 @@ class PictureScene(QGraphicsScene):
             item.setVisible(shape.part not in parts)
         self._gather()
 
+    @property
+    def hidden(self) -> frozenset[str]:
+        """Parts left out."""
+        return self._hidden
+
     def _gather(self) -> None:
         self.version += 1
         self._strokes = {group: [s for item in items for s in _strokes(item)] for group, items in self._drawn.items()}
