@@ -24,9 +24,9 @@ from magview.bench.shapes import Point
 from magview.bench.state import BenchState
 from magview.bench.words import breaker_end_sense, direction_word
 from magview.spec.units import format_angle, format_length
-from magview.ui.model import BenchModel
 from magview.ui.picture import PictureScene
 from magview.ui.picture_view import PictureView, bearing_about, step_factor
+from magview.ui.pictured import Pictured
 from magview.ui.theme import Theme
 
 HANDS = {"rotor": "rotor", "plate": "backplate", "screw": "contact screw"}
@@ -40,6 +40,9 @@ _STEPS = {"rotor": 1.0, "plate": 0.25, "screw": 1.0}
 
 _CALM_PX = {"rotor": 20.0, "plate": 20.0, "screw": 40.0}
 """Within so many pixels of a part's axis a drag turns it less than the pointer goes round."""
+
+_STILL_PX = 4.0
+"""A pointer that moves less between press and release has pointed, not dragged."""
 
 _SNAP_DEG = 0.8
 """How near [rotor deg] a dragged rotor catches; Alt, or the menu, lets it pass."""
@@ -62,12 +65,15 @@ class BreakerView(PictureView):
     """The picture of the breaker end; drag, wheel and arrow keys turn the part in hand."""
 
     hand_changed = Signal(str)
+    pointed = Signal(str)
+    """A part was clicked and not moved: its name."""
 
-    def __init__(self, model: BenchModel, theme: Theme, parent: QWidget | None = None) -> None:
+    def __init__(self, model: Pictured, theme: Theme, parent: QWidget | None = None, *, numbers: bool = True) -> None:
         self._picture = PictureScene(PARENTS)
         moving = tuple(g for g in PARENTS if g not in STILL)
         super().__init__(self._picture, theme, STILL, moving, parent)
         self._model = model
+        self.numbers = numbers
         self._drawing: BreakerEnd | None = None
         self.now: Pose = pose(model.state)
         """Where everything stands in the picture."""
@@ -76,7 +82,10 @@ class BreakerView(PictureView):
         self._drag: _Drag | None = None
         self._exaggeration = 1.0
         self._snapped = ""
-        self.snaps = True
+        self._outlined = ""
+        self._still: QPointF | None = None
+        """Where the button went down, as long as the pointer has not moved away."""
+        self.snaps = numbers
         """Whether a dragged rotor catches at contacts just open, top of lobe, E-gap and neutral."""
         self.follows_contacts = False
         """Whether a magnified picture keeps the contacts in its middle."""
@@ -119,13 +128,24 @@ class BreakerView(PictureView):
         self._picture.turn(now.turns_deg)
         if self.follows_contacts and self.zoom > 1.0:
             self.look_at(self._picture.to_scene("stop", drawing.contact))
-        gap = "closed" if now.gap_mm <= 0 else f"open {format_length(now.gap_mm, self._inches)}"
+        self.setAccessibleDescription(self._description(state, now))
+        self.viewport().update()
+
+    def _description(self, state: BenchState, now: Pose) -> str:
         end = "drive end, through the magneto" if self.mirrored else "breaker end"
-        self.setAccessibleDescription(
-            f"Seen from the {end}, rotation {self._way(state)}. Rotor {format_angle(state.rotor_deg)} past neutral, "
+        seen = f"Seen from the {end}, rotation {self._way(state)}."
+        if not self.numbers:
+            return f"{seen} Rotor {'held' if state.held else 'let go'}. In hand: {HANDS[self._hand]}."
+        gap = "closed" if now.gap_mm <= 0 else f"open {format_length(now.gap_mm, self._inches)}"
+        return (
+            f"{seen} Rotor {format_angle(state.rotor_deg)} past neutral, "
             f"{'held' if state.held else 'let go'}; backplate {format_angle(state.backplate_deg, True)}, contact "
             f"screw {format_angle(state.screw_deg, True)}; contacts {gap}. In hand: {HANDS[self._hand]}."
         )
+
+    def point_out(self, part: str) -> None:
+        """Put a ring round a part named in words elsewhere; "" for none."""
+        self._outlined = part
         self.viewport().update()
 
     def group_in_hand(self) -> str:
@@ -221,6 +241,11 @@ class BreakerView(PictureView):
         self._paint_rotor_words(painter, state, drawing)
         if self._names_fit():
             self._paint_names(painter, drawing, metrics)
+        if self._outlined in drawing.anchors:
+            group, point = drawing.anchors[self._outlined]
+            at = self.viewportTransform().map(self._picture.to_scene(group, point))
+            painter.setPen(QPen(QColor(self._theme.hand), 3.0))
+            painter.drawEllipse(at, 1.1 * metrics.height(), 1.1 * metrics.height())
         if self._snapped:
             painter.setPen(QColor(self._theme.hand))
             at = QPointF(self.viewport().width() / 2 + 8, self.words_height(self._head()) + metrics.height())
@@ -229,7 +254,8 @@ class BreakerView(PictureView):
     def _paint_rotor_words(self, painter: QPainter, state: BenchState, drawing: BreakerEnd) -> None:
         sense, r = breaker_end_sense(state.magneto), drawing.extent_mm / 1.56
         painter.setPen(QColor(self._theme.text))
-        for bearing, text in ((0.0, "neutral"), (sense * state.magneto.e_gap_deg, "E-gap")):
+        places = ((0.0, "neutral"), (sense * state.magneto.e_gap_deg, "E-gap")) if self.numbers else ()
+        for bearing, text in places:
             # Each word leans away from the other, so that they never meet.
             away = -sense if text == "neutral" else sense
             away = -away if self.mirrored else away
@@ -278,6 +304,7 @@ class BreakerView(PictureView):
         super().mousePressEvent(event)
         if event.button() != Qt.MouseButton.LeftButton:
             return
+        self._still = event.position()
         hand = self._hand_at(event.position())
         if hand is None:
             return
@@ -291,6 +318,8 @@ class BreakerView(PictureView):
         """Turn what is held by as much as the pointer turns about its axis."""
         super().mouseMoveEvent(event)
         drag = self._drag
+        if self._still is not None and (event.position() - self._still).manhattanLength() > _STILL_PX:
+            self._still = None
         if drag is None:
             if not event.buttons():
                 hand = self._hand_at(event.position())
@@ -318,6 +347,8 @@ class BreakerView(PictureView):
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
         """Let go; a rotor that is not held is now the magnet's."""
         super().mouseReleaseEvent(event)
+        if event.button() == Qt.MouseButton.LeftButton and self._still is not None:
+            self._point_at(self._still)
         if event.button() == Qt.MouseButton.LeftButton and self._drag is not None:
             self._drag, self._snapped = None, ""
             self._model.grip(False)
@@ -326,7 +357,7 @@ class BreakerView(PictureView):
     def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
         """Put a part back: rotor to the E-gap, plate to its designed place, screw to its middle."""
         hand = self._hand_at(event.position())
-        if event.button() != Qt.MouseButton.LeftButton or hand is None:
+        if event.button() != Qt.MouseButton.LeftButton or hand is None or not self.numbers:
             return
         magneto = self._model.state.magneto
         home = {"rotor": magneto.e_gap_deg, "plate": magneto.designed_setting.backplate_deg, "screw": 0.0}[hand]
@@ -352,6 +383,12 @@ class BreakerView(PictureView):
         self._model.stop()
         value = _value(self._model.state, self._hand) + steps * _STEPS[self._hand]
         self._model.send(_turn(self._hand, value))
+
+    def _point_at(self, position: QPointF) -> None:
+        self._still = None
+        part = self._picture.part_at(self._scene_point(position), _STILL_PX / self.transform().m22())
+        if part:
+            self.pointed.emit(part)
 
     def _hand_at(self, position: QPointF) -> str | None:
         shape = self._picture.shape_at(self._scene_point(position))

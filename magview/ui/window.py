@@ -7,7 +7,7 @@ from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING, cast
 
-from PySide6.QtCore import Qt, QTimer
+from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QCloseEvent, QFont, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QApplication, QMainWindow, QSplitter, QTabWidget
 
@@ -37,6 +37,7 @@ if TYPE_CHECKING:  # what comes after the first picture is imported then
     from magview.ui.plot_budget import BudgetSheet
     from magview.ui.plot_trials import TrialsSheet
     from magview.ui.plot_wear import WearSheet
+    from magview.ui.practice_room import PracticeRoom
     from magview.ui.setting_panel import SettingPanel
     from magview.ui.timing_panel import TimingPanel
     from magview.ui.trials_panel import TrialsPanel
@@ -44,7 +45,6 @@ if TYPE_CHECKING:  # what comes after the first picture is imported then
 
 _FILTER = "Magneto and installation files (*.json);;All files (*)"
 _TABLES = "Tables (*.csv *.tsv *.txt);;All files (*)"
-_PICTURES = "SVG (*.svg);;PDF (*.pdf);;PNG (*.png)"
 _ROOMY, _SHARED = 56, 38
 """From these heights on [lines of type] all pictures have room with the plots, and the two large ones."""
 
@@ -116,6 +116,11 @@ PANELS: dict[str, tuple[str, str, Callable[[MainWindow], Panel]]] = {
 class MainWindow(QMainWindow):
     """The workbench. All it knows is in the model's state; it only arranges views and opens files."""
 
+    recoloured = Signal(object)
+    """Another theme, for windows that stand beside this one, and…"""
+    projected = Signal(bool)
+    """…whether the type is large now for a class."""
+
     def __init__(self, model: BenchModel, theme: Theme | None = None, autosave: Autosave | None = None) -> None:
         super().__init__()
         self.model = model
@@ -134,6 +139,7 @@ class MainWindow(QMainWindow):
         self._panes: dict[str, TallPanel] = {}
         self._menus: Menus | None = None
         self._judging: Judging | None = None
+        self._practice: PracticeRoom | None = None
         # Kept a second after the last change, and not more often than that while something moves.
         self._keep_soon = QTimer(self)
         self._keep_soon.setSingleShot(True)
@@ -404,13 +410,10 @@ class MainWindow(QMainWindow):
 
     def export_file(self, view: PictureView) -> None:
         """Ask where, and save a picture there."""
-        from PySide6.QtWidgets import QFileDialog
+        from magview.ui.asking import ask_picture
 
-        path, kind = QFileDialog.getSaveFileName(self, "Save the picture", "picture.svg", _PICTURES)
-        if path:
-            target = Path(path)
-            if not target.suffix:
-                target = target.with_suffix(f".{kind.split('.')[-1].rstrip(')')}")
+        target = ask_picture(self)
+        if target is not None:
             self.export(view, target)
 
     def export(self, view: PictureView, path: Path) -> None:
@@ -443,17 +446,39 @@ class MainWindow(QMainWindow):
         box.open()
 
     def _refuse(self, sentence: str) -> None:
-        from PySide6.QtWidgets import QMessageBox
+        from magview.ui.asking import refuse
 
-        box = QMessageBox(QMessageBox.Icon.Warning, "magview", sentence, QMessageBox.StandardButton.Ok, self)
-        box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        box.open()
+        refuse(self, sentence)
+
+    # -------------------------------------------------------------- practice
+
+    @property
+    def practice(self) -> PracticeRoom:
+        """What opens practice windows; they stand beside this one."""
+        if self._practice is None:
+            from magview.ui.practice_room import PracticeRoom
+
+            self._practice = PracticeRoom(self, self._autosave.folder if self._autosave is not None else None)
+        return self._practice
+
+    def new_exercise(self) -> None:
+        """Choose an exercise and begin it."""
+        self.practice.choose(lessons=False)
+
+    def choose_lesson(self) -> None:
+        """Choose a lesson and begin it."""
+        self.practice.choose(lessons=True)
+
+    def open_attempt(self) -> None:
+        """Ask for an attempt's file and go on with it, or look at its debrief."""
+        self.practice.ask_attempt()
 
     # -------------------------------------------------------------- choices
 
     def project(self, on: bool) -> None:
         """Large type and thick lines for a class; the calculators make room for the pictures."""
         self._projecting = on
+        self.projected.emit(on)
         self.menus.projector_action.setChecked(on)
         self.tabs.setVisible(not on)
         self.breaker.setFocus()  # and not whatever field comes next: a key must not change the bench
@@ -497,6 +522,7 @@ class MainWindow(QMainWindow):
         """Change colours."""
         self.theme = theme
         colours(theme)
+        self.recoloured.emit(theme)
         for view in (self.breaker, self.contact, self.drive, self.crank, self.plots):
             view.set_theme(theme)
         for panel in self._panels.values():
