@@ -253,7 +253,7 @@ def test_the_pull_is_nothing_at_rest_and_drives_back_to_it(name):
 def test_a_rotor_rests_at_one_of_the_two_neutrals_beside_it(poles, angle):
     state = replace(do.new_bench(build(poles=poles)), rotor_deg=angle)
     below, above = curves.resting_places_deg(state)
-    assert below <= angle <= above
+    assert below - 1e-9 <= angle <= above + 1e-9  # the last bit may fall on either side of a neutral
     assert above - below == pytest.approx(360.0 / poles)
     assert math.remainder(below, 360.0 / poles) == pytest.approx(0.0, abs=1e-9)
     falls = curves.falls_to_deg(state)
