@@ -33,7 +33,7 @@ from magview.bench.drive_end import (
     drive_pose,
 )
 from magview.bench.shapes import polar
-from magview.bench.state import BenchState, Engaged, Mounting, crank_deg
+from magview.bench.state import BenchState, Engaged, Mounting, crank_deg, same_but_worn
 from magview.bench.tooth_steps import coupling_words, marks_words
 from magview.bench.words import direction_word, drive_end_sense
 from magview.physics.coupling import Move
@@ -88,6 +88,9 @@ class DriveView(PictureView):
     def show_state(self, state: BenchState, old: BenchState | None = None) -> None:
         """Show a state; the outlines are rebuilt only for other tooth counts."""
         engaged = state.engaged
+        here = (engaged, state.rotor_deg)
+        if old is not None and here == (old.engaged, old.rotor_deg) and same_but_worn(state.magneto, old.magneto):
+            return  # nothing at this end has moved
         coupling = engaged.installation.coupling if engaged else None
         if old is not None and self._reference(state) != self._reference(old):
             self._preview = None  # dotted marks of another magneto or reading would mislead

@@ -24,6 +24,7 @@ class BudgetSheet(PlotSheet):
     """The budget as bars, and the distribution with its limits. What is measured is chosen beside the bench."""
 
     title = "Uncertainty budget"
+    long_names = True
     judging: Judging
 
     def build(self) -> Iterator[None]:

@@ -4,8 +4,11 @@ from __future__ import annotations
 
 import importlib
 import threading
+import time
+from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
+from PySide6 import QtCore, QtGui, QtWidgets
 from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QLabel, QStackedWidget, QTabWidget, QWidget
@@ -31,6 +34,24 @@ SHEETS = {
 
 _LOOK_MS = 20
 
+_FIRST = "magview.ui.plot_lift"
+"""The first sheet's module brings the library with it."""
+
+_SLICE_S = 0.008
+"""How long the window is kept waiting at a time."""
+
+
+def _touch_qt() -> Iterator[None]:
+    """Name every class of Qt once, as the library does when it is imported.
+
+    PySide builds a class when it is first named. Built here it takes the library's import the longest of its
+    pauses, and no class is ever built by two threads at once.
+    """
+    for module in (QtCore, QtGui, QtWidgets):
+        for name in dir(module):
+            getattr(module, name)
+            yield
+
 
 class PlotPane(QTabWidget):
     """Sheets of plots. The library that draws them loads in the background, so that no hand waits for it."""
@@ -47,6 +68,9 @@ class PlotPane(QTabWidget):
         self._begun: dict[str, PlotSheet] = {}
         self._built: dict[str, PlotSheet] = {}
         self._loading: threading.Thread | None = None
+        self._touching: Iterator[None] | None = None
+        self.ready = False
+        """Whether the library is there."""
         self.setDocumentMode(True)
         self.setMinimumHeight(180)
         self._pages: dict[str, QStackedWidget] = {}
@@ -63,12 +87,22 @@ class PlotPane(QTabWidget):
 
     def load(self) -> None:
         """Begin to load the plotting library beside everything else."""
-        if self._loading is None:
-            # The first sheet's module brings the library with it.
-            name = "magview.ui.plot_lift"
-            self._loading = threading.Thread(target=importlib.import_module, args=(name,), daemon=True)
-            self._loading.start()
-            self._look.start()
+        if self._touching is None and not self.ready:
+            self._touching = _touch_qt()
+            self._touch_on()
+
+    def _touch_on(self) -> None:
+        """What must happen in this thread, in slices; then the rest of the import in another."""
+        if self._touching is None or self._loading is not None or self.ready:
+            return
+        end = time.perf_counter() + _SLICE_S
+        for _ in self._touching:
+            if time.perf_counter() > end:
+                QTimer.singleShot(0, self, self._touch_on)
+                return
+        self._loading = threading.Thread(target=importlib.import_module, args=(_FIRST,), daemon=True)
+        self._loading.start()
+        self._look.start()
 
     def wait(self) -> None:
         """Wait for the library."""
@@ -76,18 +110,14 @@ class PlotPane(QTabWidget):
         self._loaded()
 
     def _join(self) -> None:
-        self.load()
-        assert self._loading is not None
-        self._loading.join()
+        if self._loading is not None:
+            self._loading.join()
+        importlib.import_module(_FIRST)
+        self.ready = True
 
     def halt(self) -> None:
         """The window closes."""
         self._look.stop()
-
-    @property
-    def ready(self) -> bool:
-        """Whether the library is there."""
-        return self._loading is not None and not self._loading.is_alive()
 
     def has(self, name: str) -> bool:
         """Whether a sheet is built and in its place."""
@@ -132,7 +162,8 @@ class PlotPane(QTabWidget):
         return self.sheet(name)
 
     def _loaded(self) -> None:
-        if self.ready:
+        if self.ready or (self._loading is not None and not self._loading.is_alive()):
+            self.ready = True
             self._look.stop()
             self._chosen()
 

@@ -11,7 +11,7 @@ from pathlib import Path
 
 import pyqtgraph as pg
 from PySide6.QtCore import QEvent, QPointF, QSize, Qt, QTimer, Signal
-from PySide6.QtGui import QColor, QFont, QGuiApplication, QKeyEvent, QPen, QResizeEvent, QShowEvent
+from PySide6.QtGui import QColor, QFont, QFontMetrics, QGuiApplication, QKeyEvent, QPen, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from magview.bench.actions import TurnRotor
@@ -70,6 +70,9 @@ class PlotSheet(QWidget):
 
     said = Signal(str)
     """One sentence about what was done."""
+
+    long_names = False
+    """Whether words stand at the left axes instead of numbers."""
 
     title = ""
     """What the sheet is about, for captions and file names."""
@@ -323,7 +326,12 @@ class PlotSheet(QWidget):
         font.setPointSizeF(0.92 * font.pointSizeF())
         self.canvas.setBackground(theme.paper)
         size = f"{font.pointSizeF():.1f}pt"
+        metrics = QFontMetrics(font)
         for plot in self.plots:
+            # Room for title and numbers, given once: an axis that finds its own width has everything painted twice.
+            if not self.long_names:
+                plot.getAxis("left").setWidth(round(1.5 * metrics.height()) + metrics.horizontalAdvance("−0.000") + 8)
+            plot.getAxis("bottom").setHeight(round(2.6 * metrics.height()) + 8)
             for side in ("left", "bottom"):
                 axis = plot.getAxis(side)
                 axis.setPen(pg.mkPen(theme.line))

@@ -125,7 +125,7 @@ def test_dragging_the_cursor_turns_the_rotor_in_one_step_that_can_be_undone(open
     before = steps_done(window)
     drag(plots, 1, 20.0, 27.0)
     state = window.model.state
-    assert state.rotor_deg == pytest.approx(387.0, abs=0.5)
+    assert state.rotor_deg == pytest.approx(387.0, abs=1.0)  # a pixel is about a degree here
     assert steps_done(window) == before + 1
     assert plots.cursors[0].value() == pytest.approx(state.rotor_deg - 360.0)
     # The curve under the cursor reads what the panel and the picture read.
