@@ -18,7 +18,8 @@ if TYPE_CHECKING:
 _HELP = (
     "Drag rotor, backplate and contact screw in the picture, or take one in hand with 1, 2, 3 and turn it with the "
     "arrow keys or the wheel: finer with Shift. Everything else is a button at the right; Alt and the underlined "
-    "letter reaches it, Alt with 1 to 4 the tabs. Nothing here shows a true value: read the instruments. There is no undo."
+    "letter reaches it, Alt with 1 to 4 the tabs. Nothing here shows a true value: read the instruments. There is no "
+    "undo."
 )
 
 
@@ -43,7 +44,7 @@ class PracticeMenus(MenuMaker):
             action.setData(i)
         attempt.addSeparator()
         self.act(attempt, "&Close", window.close, keys.Close)
-        names = self.check(view, "&Names of parts", self._name_parts, True, None)
+        names = self.check(view, "&Names of parts", self._name_parts, not marked, None)
         names.setShortcut(QKeySequence("Ctrl+N"))
         view.addSeparator()
         self.act(view, "Zoom &in", self._zoom_in, keys.ZoomIn)

@@ -42,8 +42,8 @@ _LEADS = {
     "tab": "spring tab does not touch",
 }
 _HINTS = {
-    "opening": "such as 0.8 mm or −0.031 in; short of it: with a minus",
-    "gap": "such as 0.23 mm or 9 thou",
+    "opening": "such as 0.8 mm or −30 thou; short of it: with a minus",
+    "gap": "such as 0.25 mm or 9 thou",
     "firing": "such as 25.5°",
     "disc-zero": "such as −3.25°; after the zero: with a minus",
     "note": "one line",

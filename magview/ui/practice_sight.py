@@ -35,12 +35,12 @@ Until = Literal["lamp", "mark", "widest", "stop"]
 
 _UNTIL = {
     "by": "by so much",
-    "lamp": "until the lamp changes",
-    "mark": "until the edge is in line",
+    "lamp": "until lamp changes",
+    "mark": "until edge in line",
     "widest": "until widest open",
-    "stop": "until the piston meets the stop",
-    "reading": "to a reading of the disc",
-    "propeller": "the propeller by so much",
+    "stop": "until piston stops",
+    "reading": "to a disc reading",
+    "propeller": "propeller by so much",
 }
 
 

@@ -70,9 +70,9 @@ class WorkPanel(PracticePanel):
         }
         grid.addWidget(self.switch, 0, 0)
         grid.addWidget(self.plug, 0, 1)
-        grid.addWidget(self.paper, 0, 2)
-        for i, button in enumerate(self.renew.values()):
-            grid.addWidget(button, 1, i)
+        grid.addWidget(self.paper, 1, 0)
+        for i, button in enumerate(self.renew.values(), start=3):
+            grid.addWidget(button, i // 2, i % 2)
         return box
 
     def _build_engine(self) -> QGroupBox:
