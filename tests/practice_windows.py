@@ -62,51 +62,52 @@ SVG_WORDS = re.compile(r"<(?:text|title|desc)[^>]*>(.*?)</(?:text|title|desc)>",
 def said_by(window) -> list[str]:
     """Every text of a window: widgets' words and tips, items of lists and tables, the accessible tree, titles."""
     from PySide6.QtGui import QAccessible, QAction
-    from PySide6.QtWidgets import (
-        QAbstractItemView,
-        QComboBox,
-        QDoubleSpinBox,
-        QLineEdit,
-        QSlider,
-        QTabWidget,
-        QWidget,
-    )
+    from PySide6.QtWidgets import QWidget
 
     texts: list[str] = []
     for widget in [window, *window.findChildren(QWidget)]:
         texts += [
             widget.toolTip(), widget.whatsThis(), widget.statusTip(), widget.windowTitle(),
-            widget.accessibleName(), widget.accessibleDescription(),
+            widget.accessibleName(), widget.accessibleDescription(), *_words_of(widget),
         ]  # fmt: skip
-        for name in ("text", "title", "placeholderText", "currentMessage"):
-            if callable(getattr(widget, name, None)):
-                texts.append(str(getattr(widget, name)()) if not hasattr(widget, "scene") else "")
-        if isinstance(widget, QComboBox):
-            texts += [widget.itemText(i) for i in range(widget.count())]
-        if isinstance(widget, QDoubleSpinBox | QLineEdit):
-            texts.append(widget.text())
-        if isinstance(widget, QSlider):
-            texts.append(str(widget.value()))
-        if isinstance(widget, QTabWidget):
-            texts += [widget.tabToolTip(i) for i in range(widget.count())]
-        if isinstance(widget, QAbstractItemView) and widget.model() is not None:
-            model = widget.model()
-            for row in range(model.rowCount()):
-                for column in range(getattr(widget, "columnCount", lambda: 1)()):
-                    for role in (0, 3, 5, 11, 12):  # display, tool tip, what's this, accessible text and description
-                        texts.append(str(model.index(row, column).data(role) or ""))
     for action in window.findChildren(QAction):
         texts += [action.text(), action.toolTip(), action.statusTip()]
-
-    def walk(interface, depth: int = 0) -> None:
-        if interface is None or not interface.isValid() or depth > 30:
-            return
-        texts.extend(interface.text(kind) for kind in QAccessible.Text if kind != QAccessible.Text.UserText)
-        for i in range(interface.childCount()):
-            walk(interface.child(i), depth + 1)
-
-    walk(QAccessible.queryAccessibleInterface(window))
+    _walk(QAccessible.queryAccessibleInterface(window), texts)
     return [t for t in texts if t]
+
+
+def _words_of(widget) -> list[str]:
+    """What a kind of widget has besides what all have."""
+    from PySide6.QtWidgets import QAbstractItemView, QComboBox, QGraphicsView, QSlider, QTabWidget
+
+    if isinstance(widget, QGraphicsView):
+        return []  # its text is asked of what it saves
+    asked = (getattr(widget, name, None) for name in ("text", "title", "placeholderText", "currentMessage"))
+    words = [str(ask()) for ask in asked if callable(ask)]
+    match widget:
+        case QComboBox():
+            words += [widget.itemText(i) for i in range(widget.count())]
+        case QSlider():
+            words.append(str(widget.value()))
+        case QTabWidget():
+            words += [widget.tabText(i) + widget.tabToolTip(i) for i in range(widget.count())]
+        case QAbstractItemView() if widget.model() is not None:
+            model, columns = widget.model(), getattr(widget, "columnCount", lambda: 1)()
+            # The words shown, as tip, as "what's this", as accessible text and description.
+            cells = [model.index(y, x) for y in range(model.rowCount()) for x in range(columns)]
+            words += [str(cell.data(role) or "") for cell in cells for role in (0, 3, 5, 11, 12)]
+    return words
+
+
+def _walk(interface, texts: list[str], depth: int = 0) -> None:
+    """What a screen reader is told, down the accessible tree."""
+    from PySide6.QtGui import QAccessible
+
+    if interface is None or not interface.isValid() or depth > 30:
+        return
+    texts.extend(interface.text(kind) for kind in QAccessible.Text if kind != QAccessible.Text.UserText)
+    for i in range(interface.childCount()):
+        _walk(interface.child(i), texts, depth + 1)
 
 
 def exported_by(window, folder) -> list[str]:
