@@ -38,7 +38,7 @@ _TABS = {
     "True values": "Tr&uth",
     "Own readings": "&Readings",
     "Time line": "&Time line",
-    "An efficient path": "&Path",
+    "An efficient path": "P&ath",
 }
 
 
