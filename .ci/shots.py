@@ -20,6 +20,7 @@ SHOTS = [
     ("timing-to-the-engine", "seven-radial-left", 1280, 720, "1", "light", "engine"),
     ("compensated-cam-dark", "nine-radial-left", 1280, 720, "1", "dark", "internal"),
     ("trials", "seven-radial-left", 1280, 720, "1", "light", "trials"),
+    ("practice", "gap-wrong", 1280, 720, "1", "light", "practice"),
     ("engine-1280-dark", "nine-radial-right", 1280, 720, "1", "dark", "engine"),
     ("internal-1920-light", "four-opposed-left", 1920, 1080, "1", "light", "internal"),
     ("engine-1920-light", "four-opposed-left", 1920, 1080, "1", "light", "engine"),
@@ -117,15 +118,49 @@ def take(target: Path, installation: str, width: int, height: int, theme: str, s
     window.grab().save(str(target))
 
 
+def take_practice(target: Path, exercise: str, width: int, height: int, theme: str) -> None:
+    """Open an exercise in this process, use its instruments, save what the window shows."""
+    from PySide6.QtWidgets import QApplication
+
+    from magview.practice.actions import ConnectLamp, LayStraightedge, Sight, TryBlades, TurnUntil
+    from magview.practice.attempt import Session
+    from magview.practice.library import find_exercise
+    from magview.ui.practice_model import AttemptModel
+    from magview.ui.practice_window import PracticeWindow
+    from magview.ui.style import Outlined
+    from magview.ui.theme import THEMES, colours
+
+    app = QApplication([])
+    app.setStyle(Outlined())
+    colours(THEMES[theme])
+    window = PracticeWindow(AttemptModel(Session(find_exercise(exercise), 1)), THEMES[theme])
+    window.resize(width, height)
+    window.show()
+    for act in (LayStraightedge(True), Sight(0.0), ConnectLamp(True), TurnUntil("lamp"), TurnUntil("widest")):
+        window.model.do(act)
+    window.tabs.setCurrentIndex(1)
+    if window.tray.blades is not None:
+        for blade in (0.1, 0.35):
+            window.tray.blades.blades[blade].click()
+        window.model.do(TryBlades((0.1, 0.35), "metric"))
+    for _ in range(3):
+        app.processEvents()
+    window.grab().save(str(target))
+    window.discard()
+
+
 def main() -> None:
     """Take all pictures, or the one named by the second argument in this process."""
     if len(sys.argv) > 2:
         _, target, installation, width, height, theme, stage = sys.argv
+        if stage == "practice":
+            take_practice(Path(target), installation, int(width), int(height), theme)
+            return
         take(Path(target), installation, int(width), int(height), theme, stage)
         return
     folder = Path(sys.argv[1]) if len(sys.argv) > 1 else README_PICTURES
     folder.mkdir(parents=True, exist_ok=True)
-    chosen = SHOTS if len(sys.argv) > 1 else SHOTS[:5]
+    chosen = SHOTS if len(sys.argv) > 1 else SHOTS[:6]
     for name, installation, width, height, scale, theme, stage in chosen:
         environment = {"QT_QPA_PLATFORM": "offscreen", **os.environ, "QT_SCALE_FACTOR": scale}
         target = folder / f"{name}.png"

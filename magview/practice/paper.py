@@ -68,7 +68,7 @@ def _of_magneto(magneto: Magneto) -> list[tuple[str, str]]:
         ("Rotation", f"{direction_word(1, magneto.rotation, 'breaker end')} seen from the breaker end"),
         ("E-gap", f"{magneto.e_gap_deg:g}° of rotor past neutral"),
         ("Largest gap", f"{low:g} to {high:g} mm ({low / MM_PER_INCH:.4f} to {high / MM_PER_INCH:.4f} in)"),
-        ("Rim mark", f"within {marks.tolerance_mm:g} mm, at {marks.radius_mm:g} mm radius"),
+        ("Rim mark", f"within {marks.tolerance_mm:.3g} mm, at {marks.radius_mm:g} mm radius"),
         ("Contact screw", f"{travel}; {closer} brings the contacts closer"),
         ("Lobes", f"{len(magneto.cam.lobe_peaks_deg)}{', unequally spaced' if magneto.compensated else ''}"),
     ]

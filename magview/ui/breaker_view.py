@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt, Signal
 from PySide6.QtGui import (
@@ -16,7 +15,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QWidget
 
-from magview.bench.actions import Action, HoldRotor, LetGo, TurnBackplate, TurnRotor, TurnScrew
+from magview.bench.actions import HoldRotor, LetGo
 from magview.bench.breaker_end import PARENTS, STILL, BreakerEnd, Pose, breaker_end, pose
 from magview.bench.events import nearest_event
 from magview.bench.labels import arrange
@@ -24,41 +23,22 @@ from magview.bench.shapes import Point
 from magview.bench.state import BenchState
 from magview.bench.words import breaker_end_sense, direction_word
 from magview.spec.units import format_angle, format_length
+from magview.ui.breaker_hands import (
+    CALM_PX,
+    GROUP_HANDS,
+    HANDS,
+    PLATE_PARTS,
+    SNAP_DEG,
+    STEPS,
+    STILL_PX,
+    Drag,
+    turning,
+    value_of,
+)
 from magview.ui.picture import PictureScene
 from magview.ui.picture_view import PictureView, bearing_about, step_factor
 from magview.ui.pictured import Pictured
 from magview.ui.theme import Theme
-
-HANDS = {"rotor": "rotor", "plate": "backplate", "screw": "contact screw"}
-"""What can be taken in hand, with its name."""
-
-_GROUP_HANDS = {"rotor": "rotor", "cam": "rotor", "screw": "screw"}
-_PLATE_PARTS = {"backplate", "breaker arm", "heel", "contacts", "lock screw", "pivot"}
-
-_STEPS = {"rotor": 1.0, "plate": 0.25, "screw": 1.0}
-"""Arrow-key and wheel steps [deg]; finer with Shift, coarser with Alt."""
-
-_CALM_PX = {"rotor": 20.0, "plate": 20.0, "screw": 40.0}
-"""Within so many pixels of a part's axis a drag turns it less than the pointer goes round."""
-
-_STILL_PX = 4.0
-"""A pointer that moves less between press and release has pointed, not dragged."""
-
-_SNAP_DEG = 0.8
-"""How near [rotor deg] a dragged rotor catches; Alt, or the menu, lets it pass."""
-
-
-@dataclass
-class _Drag:
-    hand: str
-    centre: QPointF
-    last_bearing: float
-    last_radius: float
-    """How far the pointer was from the axis [px]."""
-    value: float
-    """Where the dragged part would be without its stops [deg]; the pointer may run past them and back."""
-    per_bearing: float
-    gesture: int
 
 
 class BreakerView(PictureView):
@@ -79,7 +59,7 @@ class BreakerView(PictureView):
         """Where everything stands in the picture."""
         self._names, self._inches = True, False
         self._hand = "rotor"
-        self._drag: _Drag | None = None
+        self._drag: Drag | None = None
         self._exaggeration = 1.0
         self._snapped = ""
         self._outlined = ""
@@ -318,7 +298,7 @@ class BreakerView(PictureView):
         """Turn what is held by as much as the pointer turns about its axis."""
         super().mouseMoveEvent(event)
         drag = self._drag
-        if self._still is not None and (event.position() - self._still).manhattanLength() > _STILL_PX:
+        if self._still is not None and (event.position() - self._still).manhattanLength() > STILL_PX:
             self._still = None
         if drag is None:
             if not event.buttons():
@@ -330,18 +310,18 @@ class BreakerView(PictureView):
         drag.last_bearing = bearing
         # Near the axis a pixel would be a wild turn: there the hand is slower than the pointer.
         radius = self._radius(drag.centre, event.position())
-        near = min(radius, drag.last_radius) / _CALM_PX[drag.hand]
+        near = min(radius, drag.last_radius) / CALM_PX[drag.hand]
         drag.last_radius = radius
         drag.value += moved * drag.per_bearing * min(1.0, near)
         self._turn_to(drag, free=bool(event.modifiers() & Qt.KeyboardModifier.AltModifier))
 
-    def _turn_to(self, drag: _Drag, free: bool) -> None:
+    def _turn_to(self, drag: Drag, free: bool) -> None:
         value, self._snapped = drag.value, ""
         if drag.hand == "rotor" and self.snaps and not free:
-            caught = nearest_event(self._model.state, value, _SNAP_DEG)
+            caught = nearest_event(self._model.state, value, SNAP_DEG)
             if caught is not None:
                 value, self._snapped = caught
-        self._model.send(_turn(drag.hand, value), drag.gesture)
+        self._model.send(turning(drag.hand, value), drag.gesture)
         self.viewport().update()
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
@@ -361,7 +341,7 @@ class BreakerView(PictureView):
             return
         magneto = self._model.state.magneto
         home = {"rotor": magneto.e_gap_deg, "plate": magneto.designed_setting.backplate_deg, "screw": 0.0}[hand]
-        self._model.send(_turn(hand, home))
+        self._model.send(turning(hand, home))
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Arrows turn the part in hand; 1, 2, 3 take rotor, backplate, contact screw; Space holds or lets go."""
@@ -381,12 +361,12 @@ class BreakerView(PictureView):
     def turn(self, steps: float) -> None:
         """Turn the part in hand by a number of its steps."""
         self._model.stop()
-        value = _value(self._model.state, self._hand) + steps * _STEPS[self._hand]
-        self._model.send(_turn(self._hand, value))
+        value = value_of(self._model.state, self._hand) + steps * STEPS[self._hand]
+        self._model.send(turning(self._hand, value))
 
     def _point_at(self, position: QPointF) -> None:
         self._still = None
-        part = self._picture.part_at(self._scene_point(position), _STILL_PX / self.transform().m22())
+        part = self._picture.part_at(self._scene_point(position), STILL_PX / self.transform().m22())
         if part:
             self.pointed.emit(part)
 
@@ -394,11 +374,11 @@ class BreakerView(PictureView):
         shape = self._picture.shape_at(self._scene_point(position))
         if shape is None:
             return None
-        if shape.group in _GROUP_HANDS:
-            return _GROUP_HANDS[shape.group]
-        return "plate" if shape.part in _PLATE_PARTS and shape.group != "case" else None
+        if shape.group in GROUP_HANDS:
+            return GROUP_HANDS[shape.group]
+        return "plate" if shape.part in PLATE_PARTS and shape.group != "case" else None
 
-    def _start_drag(self, hand: str, position: QPointF) -> _Drag:
+    def _start_drag(self, hand: str, position: QPointF) -> Drag:
         state = self._model.state
         sense = float(breaker_end_sense(state.magneto))
         centre, per_bearing = QPointF(0.0, 0.0), sense
@@ -413,18 +393,8 @@ class BreakerView(PictureView):
                 per_bearing = sense / state.magneto.cam.turns_per_rotor_turn
         bearing = bearing_about(centre, self._scene_point(position))
         radius = self._radius(centre, position)
-        return _Drag(hand, centre, bearing, radius, _value(state, hand), per_bearing, self._model.gesture())
+        return Drag(hand, centre, bearing, radius, value_of(state, hand), per_bearing, self._model.gesture())
 
     def _radius(self, centre: QPointF, position: QPointF) -> float:
         out = self.viewportTransform().map(centre) - position
         return math.hypot(out.x(), out.y())
-
-
-def _value(state: BenchState, hand: str) -> float:
-    return {"rotor": state.rotor_deg, "plate": state.backplate_deg, "screw": state.screw_deg}[hand]
-
-
-def _turn(hand: str, value: float) -> Action:
-    if hand == "rotor":
-        return TurnRotor(value)
-    return TurnBackplate(value) if hand == "plate" else TurnScrew(value)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QHBoxLayout,
@@ -37,7 +38,7 @@ _TABS = {
     "True values": "Tr&uth",
     "Own readings": "&Readings",
     "Time line": "&Time line",
-    "An efficient path": "&Path",
+    "An efficient path": "P&ath",
 }
 
 
@@ -62,7 +63,11 @@ class Sheet(QTableWidget):
             short = length <= 12
             mode = QHeaderView.ResizeMode.ResizeToContents if short else QHeaderView.ResizeMode.Stretch
             header.setSectionResizeMode(x, mode)
-        header.sectionResized.connect(self.resizeRowsToContents)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Words are broken anew: rows as tall as they need."""
+        super().resizeEvent(event)
+        QTimer.singleShot(0, self, self.resizeRowsToContents)
 
 
 class DebriefView(QWidget):
@@ -126,7 +131,7 @@ class DebriefView(QWidget):
         row.addWidget(self.slider, 1)
         column.addLayout(row)
         self.moment = wrapped()
-        self.moment.setMinimumHeight(round(3.2 * self.fontMetrics().height()))
+        self.moment.setMinimumHeight(round(2.2 * self.fontMetrics().height()))
         self.moment.setAlignment(Qt.AlignmentFlag.AlignTop)
         column.addWidget(self.moment)
         return side

@@ -35,7 +35,7 @@ class LessonStrip(PracticePanel):
         self.title, self.words, self.answer = wrapped(), wrapped(), wrapped()
         row = QHBoxLayout()
         row.addWidget(self.title, 1)
-        self.hint = QPushButton("A &hint")
+        self.hint = QPushButton("A hint")
         self.hint.setAutoDefault(False)
         self.hint.clicked.connect(self._tell)
         row.addWidget(self.hint)

@@ -44,7 +44,7 @@ class PracticeMenus(MenuMaker):
             action.setData(i)
         attempt.addSeparator()
         self.act(attempt, "&Close", window.close, keys.Close)
-        names = self.check(view, "&Names of parts", self._name_parts, True, None)
+        names = self.check(view, "&Names of parts", self._name_parts, not marked, None)
         names.setShortcut(QKeySequence("Ctrl+N"))
         view.addSeparator()
         self.act(view, "Zoom &in", self._zoom_in, keys.ZoomIn)

@@ -42,8 +42,8 @@ _LEADS = {
     "tab": "spring tab does not touch",
 }
 _HINTS = {
-    "opening": "such as 0.8 mm or −0.031 in; short of it: with a minus",
-    "gap": "such as 0.23 mm or 9 thou",
+    "opening": "such as 0.8 mm or −30 thou; short of it: with a minus",
+    "gap": "such as 0.25 mm or 9 thou",
     "firing": "such as 25.5°",
     "disc-zero": "such as −3.25°; after the zero: with a minus",
     "note": "one line",
@@ -76,10 +76,10 @@ class NotebookPanel(PracticePanel):
         self.unread = QLabel()
         self.unread.setWordWrap(True)
         self.unread.setAccessibleName("What is wrong with the entry")
-        self.write = QPushButton("&Write it down")
+        self.write = QPushButton("Writ&e it down")
         self.write.setAutoDefault(False)
         self.write.clicked.connect(self._write)
-        form.addRow("Wh&at", self.kind)
+        form.addRow("Wha&t", self.kind)
         form.addRow("Ma&gneto", self.side)
         form.addRow("Lo&be", self.lobe)
         form.addRow("&Reading", self.value)

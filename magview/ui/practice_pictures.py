@@ -27,6 +27,8 @@ class Pictures(QSplitter):
         self.contact = ContactView(model, self.breaker, theme)
         self.drive = DriveView(model, theme, numbers=engine)
         self.crank = CrankView(model, theme, numbers=engine)
+        for view, least in ((self.breaker, 180), (self.contact, 60), (self.drive, 160), (self.crank, 80)):
+            view.setMinimumSize(min(least, 160), least)  # there is much beside them, also on a small screen
         self._scales = inside
         self.on_engine = practice.bench.engaged is not None
         left, self._right = column(self.breaker, self.contact), column(self.drive, self.crank)

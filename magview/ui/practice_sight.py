@@ -35,12 +35,12 @@ Until = Literal["lamp", "mark", "widest", "stop"]
 
 _UNTIL = {
     "by": "by so much",
-    "lamp": "until the lamp changes",
-    "mark": "until the edge is in line",
+    "lamp": "until lamp changes",
+    "mark": "until edge in line",
     "widest": "until widest open",
-    "stop": "until the piston meets the stop",
-    "reading": "to a reading of the disc",
-    "propeller": "the propeller by so much",
+    "stop": "until piston stops",
+    "reading": "to a disc reading",
+    "propeller": "propeller by so much",
 }
 
 
@@ -104,6 +104,7 @@ class SightBox(PracticePanel):
         self.lamp, self.lamp_words = Lamp(theme), QLabel()
         self.edge, self.disc, self.finger, self.said = (wrapped() for _ in range(4))
         lamp = QHBoxLayout()
+        lamp.setSpacing(8)
         lamp.addWidget(self.lamp)
         lamp.addWidget(self.lamp_words, 1)
         if tray.lamp:
@@ -199,7 +200,7 @@ class TurningBox(PracticePanel):
         return row
 
     def _build_propeller(self) -> QPushButton:
-        button = QPushButton("&Hand on the propeller")
+        button = QPushButton("Hand on the &propeller")
         button.setCheckable(True)
         button.setAutoDefault(False)
         button.setToolTip(CAUTION)

@@ -66,7 +66,7 @@ class TaskPanel(PracticePanel):
 
     def _name_hint(self) -> None:
         left = len(self._hints) - self._told
-        words = "A &hint" if self._told == 0 else "Another &hint"
+        words = "A hi&nt" if self._told == 0 else "Another hi&nt"
         self.hint.setText(f"{words} ({left} left)" if left else "No more hints")
         self.hint.setEnabled(left > 0)
         self.hints.setVisible(self._told > 0)

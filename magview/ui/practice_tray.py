@@ -39,7 +39,7 @@ class BladeBox(QGroupBox):
         self.blades: dict[float, QPushButton] = {}
         row = QHBoxLayout()
         self.held = QLabel()
-        self.try_them, self.put_back = QPushButton("&Try them"), QPushButton("Put back")
+        self.try_them, self.put_back = QPushButton("&Try them"), QPushButton("Put &back")
         self.try_them.clicked.connect(self._try)
         self.put_back.clicked.connect(self._put_back)
         row.addWidget(self.held, 1)
@@ -121,7 +121,7 @@ class TrayPanel(PracticePanel):
         box = QGroupBox(f"Straightedge, marks of {divisions}")
         column = QVBoxLayout(box)
         row = QHBoxLayout()
-        self.edge = self.check("&Laid along the step", do.LayStraightedge, lambda p: p.edge_laid)
+        self.edge = self.check("Laid along the &step", do.LayStraightedge, lambda p: p.edge_laid)
         self.square = self.button("Look s&quare over it", lambda: do.Sight(0.0))
         row.addWidget(self.edge, 1)
         row.addWidget(self.square)
@@ -143,7 +143,7 @@ class TrayPanel(PracticePanel):
         box = QGroupBox("Electrical")
         row = QHBoxLayout(box)
         if lamp:
-            self.lamp = self.check("La&mp across the contacts", do.ConnectLamp, lambda p: p.lamp_on)
+            self.lamp = self.check("Lamp a&cross the contacts", do.ConnectLamp, lambda p: p.lamp_on)
             row.addWidget(self.lamp)
         row.addStretch(1)
         if meter:
@@ -156,7 +156,7 @@ class TrayPanel(PracticePanel):
         box = QGroupBox("Crank")
         column = QVBoxLayout(box)
         if disc:
-            self.disc = ByRow("&Disc on the crank", 1.0, 180.0, ("reads &later", "reads &earlier"), self._turn_disc)
+            self.disc = ByRow("Disc on the cra&nk", 1.0, 180.0, ("reads later", "reads earlier"), self._turn_disc)
             self.disc.setToolTip("Turn the disc on the crank, so that it reads earlier or later under its pointer")
             column.addWidget(self.disc)
         row = QHBoxLayout()

@@ -82,6 +82,8 @@ class PracticeWindow(QMainWindow):
         model, theme = self.model, self.theme
         practice, teaches = model.practice, model.teaches
         self.pictures = Pictures(model, practice, theme, inside=teaches, engine=False)
+        # The mechanism needs the room that names would take; a lesson needs the names.
+        self.pictures.breaker.set_names(teaches)
         self.sight, self.turning = SightBox(model, theme), TurningBox(model, theme)
         self.tray, self.work, self.notebook = (
             TrayPanel(model, theme), WorkPanel(model, theme), NotebookPanel(model, theme)

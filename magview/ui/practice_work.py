@@ -36,8 +36,8 @@ class WorkPanel(PracticePanel):
         column = QVBoxLayout(box)
         column.setSpacing(3)
         checks = QHBoxLayout()
-        self.lock = self.check("Lock scre&w tight", TightenLock, lambda p: p.bench.lock_tight)
-        self.clamps = self.check("Clam&p screws tight", TightenClamps, lambda p: p.bench.clamps_tight)
+        self.lock = self.check("Loc&k screw tight", TightenLock, lambda p: p.bench.lock_tight)
+        self.clamps = self.check("C&lamp screws tight", TightenClamps, lambda p: p.bench.clamps_tight)
         checks.addWidget(self.lock)
         checks.addWidget(self.clamps)
         checks.addStretch(1)
@@ -49,7 +49,7 @@ class WorkPanel(PracticePanel):
         column.addWidget(self.plate)
         column.addWidget(self.turned)
         row = QHBoxLayout()
-        self.look = self.button("&Look at the contacts", do.InspectContacts)
+        self.look = self.button("Look at the &contacts", do.InspectContacts)
         self.dress = self.button("D&ress them", do.DressContacts)
         for button in (self.look, self.dress):
             row.addWidget(button)
@@ -60,7 +60,7 @@ class WorkPanel(PracticePanel):
         box = QGroupBox("Switch lead")
         grid = QGridLayout(box)
         grid.setVerticalSpacing(3)
-        self.switch = self.check("Ignition switch o&n", SwitchIgnition, lambda p: p.bench.lead.switch_on)
+        self.switch = self.check("Ignition switch &on", SwitchIgnition, lambda p: p.bench.lead.switch_on)
         self.plug = self.check("Plu&g pulled out", PullPlug, lambda p: not p.bench.lead.plug_in)
         self.paper = self.check("Paper under the spring tab", do.SlipPaper, lambda p: p.seat.paper)
         self.renew = {
@@ -70,20 +70,20 @@ class WorkPanel(PracticePanel):
         }
         grid.addWidget(self.switch, 0, 0)
         grid.addWidget(self.plug, 0, 1)
-        grid.addWidget(self.paper, 0, 2)
-        for i, button in enumerate(self.renew.values()):
-            grid.addWidget(button, 1, i)
+        grid.addWidget(self.paper, 1, 0)
+        for i, button in enumerate(self.renew.values(), start=3):
+            grid.addWidget(button, i // 2, i % 2)
         return box
 
     def _build_engine(self) -> QGroupBox:
         box = QGroupBox("Engine and magneto")
         grid = QGridLayout(box)
         grid.setVerticalSpacing(3)
-        self.chocks = self.check("Wheels cho&cked", do.Chock, lambda p: p.chocked)
-        self.plugs = self.check("Spar&k plugs out", do.SparkPlugs, lambda p: p.plugs_out)
-        self.nuts = self.check("N&uts tight", do.Nuts, lambda p: p.seat.nuts_tight)
-        self.pin = self.check("Rotor p&inned", do.Pin, lambda p: p.seat.pinned)
-        self.remove = self.button("Lift the &magneto off", do.Remove)
+        self.chocks = self.check("Wh&eels chocked", do.Chock, lambda p: p.chocked)
+        self.plugs = self.check("Spark plugs o&ut", do.SparkPlugs, lambda p: p.plugs_out)
+        self.nuts = self.check("&Nuts tight", do.Nuts, lambda p: p.seat.nuts_tight)
+        self.pin = self.check("Rotor pinned", do.Pin, lambda p: p.seat.pinned)
+        self.remove = self.button("Lift the magneto o&ff", do.Remove)
         self.by_marks = self.button("Refit by its marks", lambda: do.Refit(by_marks=True))
         self.as_stands = self.button("Refit as the rotor stands", lambda: do.Refit(by_marks=False))
         for i, widget in enumerate((self.chocks, self.plugs, self.nuts, self.pin)):
@@ -98,7 +98,7 @@ class WorkPanel(PracticePanel):
         box = QGroupBox("Coupling, one tooth at a time")
         grid = QGridLayout(box)
         grid.setVerticalSpacing(3)
-        self.paint = self.button("Paint marks across it", PaintMarks)
+        self.paint = self.button("Paint marks across i&t", PaintMarks)
         grid.addWidget(self.paint, 0, 0, 1, 2)
         self.tooth: dict[tuple[str, int], QPushButton] = {}
         faces: tuple[tuple[Literal["magneto", "disc"], str], ...] = (("magneto", "Magneto flange"), ("disc", "Disc"))
