@@ -18,10 +18,10 @@ from magview.bench.state import (
     swing_limits_deg,
 )
 from magview.physics.coupling import rotor_ahead_deg
+from magview.physics.inspection import Inspection
 from magview.physics.magnet import rest_deg, swing
 from magview.physics.setting import internal_timing
 from magview.physics.trials import Trial
-from magview.physics.wear import Inspection
 from magview.spec.base import SpecError
 from magview.spec.engine import Installation
 from magview.spec.magneto import Magneto

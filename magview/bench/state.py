@@ -8,9 +8,9 @@ from typing import Literal
 
 from magview.physics.circuit import Circuit, Lead, circuit
 from magview.physics.coupling import rotor_shift_deg
+from magview.physics.inspection import Inspection
 from magview.physics.setting import Readings, internal_timing
 from magview.physics.trials import Trial
-from magview.physics.wear import Inspection
 from magview.spec.base import SpecError
 from magview.spec.engine import Installation
 from magview.spec.magneto import Magneto
