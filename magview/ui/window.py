@@ -26,7 +26,6 @@ from magview.ui.drive_view import DriveView
 from magview.ui.model import BenchModel
 from magview.ui.panes import Panel, TallPanel, column
 from magview.ui.picture_view import PictureView
-from magview.ui.plot_pane import PlotPane
 from magview.ui.theme import Theme, colours, system_theme
 
 if TYPE_CHECKING:  # what comes after the first picture is imported then
@@ -35,6 +34,7 @@ if TYPE_CHECKING:  # what comes after the first picture is imported then
     from magview.ui.lift_dialog import LiftDialog
     from magview.ui.menus import Menus
     from magview.ui.plot_budget import BudgetSheet
+    from magview.ui.plot_pane import PlotPane
     from magview.ui.plot_trials import TrialsSheet
     from magview.ui.plot_wear import WearSheet
     from magview.ui.practice_room import PracticeRoom
@@ -113,6 +113,12 @@ PANELS: dict[str, tuple[str, str, Callable[[MainWindow], Panel]]] = {
 """The calculators beside the pictures: words of their tabs, and what builds them when first seen."""
 
 
+def _share(splitter: QSplitter, stretches: tuple[int, ...]) -> None:
+    for i, stretch in enumerate(stretches):
+        splitter.setStretchFactor(i, stretch)
+        splitter.setCollapsible(i, False)
+
+
 class MainWindow(QMainWindow):
     """The workbench. All it knows is in the model's state; it only arranges views and opens files."""
 
@@ -138,6 +144,7 @@ class MainWindow(QMainWindow):
         self._panels: dict[str, Panel] = {}
         self._panes: dict[str, TallPanel] = {}
         self._menus: Menus | None = None
+        self._plots: PlotPane | None = None
         self._judging: Judging | None = None
         self._practice: PracticeRoom | None = None
         # Kept a second after the last change, and not more often than that while something moves.
@@ -164,19 +171,12 @@ class MainWindow(QMainWindow):
         self.breaker_column, self.drive_column = column(self.breaker, self.contact), column(self.drive, self.crank)
         self.pictures.addWidget(self.breaker_column)
         self.pictures.addWidget(self.drive_column)
-        self.plots = PlotPane(self.model, self.theme)
-        self.plots.said.connect(self.say)
-        self.plots.made.connect(self._sheet_made)
-        self.plots.hide()
         self.bench = QSplitter(Qt.Orientation.Vertical)
         self.bench.addWidget(self.pictures)
-        self.bench.addWidget(self.plots)
         self.split.addWidget(self.bench)
         self.split.addWidget(self.tabs)
-        for splitter, stretches in ((self.pictures, (3, 2)), (self.bench, (3, 2)), (self.split, (1, 0))):
-            for i, stretch in enumerate(stretches):
-                splitter.setStretchFactor(i, stretch)
-                splitter.setCollapsible(i, False)
+        for splitter, stretches in ((self.pictures, (3, 2)), (self.split, (1, 0))):
+            _share(splitter, stretches)
         self.setCentralWidget(self.split)
         # About the room that menus, panel and status bar will need, so that the pictures hardly move when they come.
         metrics = self.fontMetrics()
@@ -213,11 +213,29 @@ class MainWindow(QMainWindow):
         self.tabs.currentChanged.connect(self._emphasise)
         self._emphasise(0)
         yield
+        self._build_plots()
+        yield
         if self.height() >= _ROOMY * self.fontMetrics().height():
             self.show_plots(True)
         yield
         self.plots.load()
         yield
+
+    def _build_plots(self) -> None:
+        from magview.ui.plot_pane import PlotPane
+
+        plots = self._plots = PlotPane(self.model, self.theme)
+        plots.said.connect(self.say)
+        plots.made.connect(self._sheet_made)
+        plots.hide()
+        self.bench.addWidget(plots)
+        _share(self.bench, (3, 2))
+
+    @property
+    def plots(self) -> PlotPane:
+        """The plots under the pictures."""
+        assert self._plots is not None
+        return self._plots
 
     def furnish(self) -> None:
         """Build at once all that otherwise comes step by step after the first picture."""
@@ -326,7 +344,8 @@ class MainWindow(QMainWindow):
     def closeEvent(self, event: QCloseEvent) -> None:
         """End as it should: nothing is left to be found again."""
         self.model.halt()
-        self.plots.halt()
+        if self._plots is not None:
+            self._plots.halt()
         for panel in self._panels.values():
             panel.halt()
         self._keep_soon.stop()
@@ -482,8 +501,10 @@ class MainWindow(QMainWindow):
         self.menus.projector_action.setChecked(on)
         self.tabs.setVisible(not on)
         self.breaker.setFocus()  # and not whatever field comes next: a key must not change the bench
-        for view in (*self._pictures, self.plots):
+        for view in self._pictures:
             view.set_line_factor(_PROJECTED if on else 1.0)
+        if self._plots is not None:
+            self._plots.set_line_factor(_PROJECTED if on else 1.0)
         self._apply_text()
 
     def _sheet_made(self, name: str, sheet: object) -> None:
@@ -504,7 +525,8 @@ class MainWindow(QMainWindow):
 
     def _make_room(self) -> None:
         """Where pictures and plots have not room together, the small pictures go, then all of them."""
-        on, line = self.plots.isVisibleTo(self), self.fontMetrics().height()
+        on = self._plots is not None and self._plots.isVisibleTo(self)
+        line = self.fontMetrics().height()
         roomy = not on or self.height() >= _ROOMY * line
         self.contact.setVisible(roomy)
         self.crank.setVisible(roomy)
@@ -523,16 +545,20 @@ class MainWindow(QMainWindow):
         self.theme = theme
         colours(theme)
         self.recoloured.emit(theme)
-        for view in (self.breaker, self.contact, self.drive, self.crank, self.plots):
+        for view in (self.breaker, self.contact, self.drive, self.crank):
             view.set_theme(theme)
+        if self._plots is not None:
+            self._plots.set_theme(theme)
         for panel in self._panels.values():
             panel.set_theme(theme)
 
     def set_inches(self, inches: bool) -> None:
         """Show lengths in inches or in millimetres."""
         self._inches = inches
-        for view in (self.breaker, self.contact, self.crank, self.plots):
+        for view in (self.breaker, self.contact, self.crank):
             view.set_inches(inches)
+        if self._plots is not None:
+            self._plots.set_inches(inches)
         for panel in self._panels.values():
             panel.set_inches(inches)
 
