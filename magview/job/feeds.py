@@ -10,7 +10,17 @@ from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from typing import Any
 
-from magview.bench.state import BenchState, Side, circuit_now, crank_deg, firing_btdc_deg, gap_now_mm, readings
+from magview.bench.actions import new_bench
+from magview.bench.state import (
+    BenchState,
+    Side,
+    circuit_now,
+    crank_deg,
+    firing_btdc_deg,
+    gap_now_mm,
+    opening_deg,
+    readings,
+)
 from magview.bench.sureness import read_internal
 from magview.bench.timing import timing_plan
 from magview.job.parts import Limits, LobeReading, Sure, TrialRecord, Uncertainty
@@ -21,7 +31,6 @@ from magview.physics.instruments import Instrument
 from magview.physics.measurement import Outcome
 from magview.physics.setting import Adjustment
 from magview.spec.base import SpecError
-from magview.spec.engine import Installation
 from magview.spec.magneto import Condition, Magneto
 
 
@@ -246,9 +255,6 @@ def bench_as(job: Job, stage: str) -> BenchState | None:
 
     None where the sheet does not say what the bench worked with, or how it was set.
     """
-    from magview.bench.actions import new_bench
-    from magview.bench.state import opening_deg
-
     setting, magneto = getattr(job, stage), job.described
     if magneto is None or setting.backplate_deg is None or setting.screw_deg is None:
         return None
@@ -263,11 +269,6 @@ def bench_as(job: Job, stage: str) -> BenchState | None:
     )
     opens = opening_deg(state)
     return replace(state, rotor_deg=opens if math.isfinite(opens) else magneto.e_gap_deg)
-
-
-def installation_of(job: Job) -> Installation | None:
-    """The installation that the bench worked with."""
-    return job.installation
 
 
 def _setting(state: BenchState, tools: Sequence[Instrument]) -> dict[str, Any]:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from math import atan2, degrees
 
 from magview.job import parts
 from magview.job.sheet import STAGES, Job, change_in, signature_holds, stage_of, title_of
@@ -259,8 +260,6 @@ def _lobes(job: Job) -> list[Verdict]:
 
 def opening_limit_deg(job: Job) -> float | None:
     """How far an opening may be from its place [rotor deg]: the tolerance at the rim, at the marks' radius."""
-    from math import atan2, degrees
-
     magneto, tolerance = job.described, job.limits.mark_tolerance_mm
     if magneto is None or tolerance is None:
         return None

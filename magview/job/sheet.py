@@ -5,7 +5,7 @@ from __future__ import annotations
 import hashlib
 from typing import Annotated, Any, Literal, Self
 
-from pydantic import Field, TypeAdapter, model_validator
+from pydantic import Field, model_validator
 
 from magview.job import parts
 from magview.job.parts import Line, Stage
@@ -192,7 +192,4 @@ def signature_holds(job: Job) -> bool | None:
 
 def as_data(job: Job) -> dict[str, Any]:
     """Every part of the sheet as plain JSON values, empty parts included: what steps of the history compare."""
-    data: dict[str, Any] = TypeAdapter(Job).dump_python(
-        without_history(job), mode="json", exclude_none=True, exclude_defaults=True
-    )
-    return data
+    return without_history(job).model_dump(mode="json", exclude_none=True, exclude_defaults=True)
