@@ -128,7 +128,7 @@ def planned_setting(job: Job, plan: Adjustment, gap_mm: float) -> Job:
     if not plan.reachable:
         raise SpecError(f"this gap cannot be had: {plan.reason}")
     return change_in(
-        job, "internal_timing", planned_backplate_deg=plan.backplate_deg, planned_screw_deg=plan.screw_deg,
+        job, "internal_timing", planned_backplate_deg=_tidy(plan.backplate_deg), planned_screw_deg=_tidy(plan.screw_deg),
         planned_gap_mm=gap_mm,
     )  # fmt: skip
 
@@ -218,17 +218,19 @@ def synchronising(job: Job, state: BenchState) -> Job:
 def sure(outcome: Outcome) -> Sure:
     """One quantity's uncertainty as the sheet keeps it."""
     linear, quantity = outcome.linear, outcome.quantity
-    return Sure.model_validate({
-        "value": float(linear.estimate),
-        "expanded_uncertainty": float(linear.expanded_uncertainty),
-        "coverage_factor": float(linear.coverage_factor),
-        "coverage_probability": float(linear.probability),
-        "low": float(quantity.low),
-        "high": float(quantity.high),
-        # Sums of probabilities may pass 1 by a last bit.
-        "probability_in_limits": min(max(float(outcome.probability_in_limits), 0.0), 1.0),
-        "matters_most": outcome.matters_most.input.name[:120],
-    })
+    return Sure.model_validate(
+        {
+            "value": float(linear.estimate),
+            "expanded_uncertainty": float(linear.expanded_uncertainty),
+            "coverage_factor": float(linear.coverage_factor),
+            "coverage_probability": float(linear.probability),
+            "low": float(quantity.low),
+            "high": float(quantity.high),
+            # Sums of probabilities may pass 1 by a last bit.
+            "probability_in_limits": min(max(float(outcome.probability_in_limits), 0.0), 1.0),
+            "matters_most": outcome.matters_most.input.name[:120],
+        }
+    )
 
 
 _FIELD = {
@@ -274,8 +276,8 @@ def bench_as(job: Job, stage: str) -> BenchState | None:
 def _setting(state: BenchState, tools: Sequence[Instrument]) -> dict[str, Any]:
     found, condition = readings(state), state.magneto.condition
     values: dict[str, Any] = {
-        "backplate_deg": state.backplate_deg,
-        "screw_deg": state.screw_deg,
+        "backplate_deg": state.backplate_deg + 0.0,  # no −0 on a sheet
+        "screw_deg": state.screw_deg + 0.0,
         "opening_error_deg": _known(found.e_gap_error_deg[0]),
         "mark_offset_mm": _known(found.mark_offset_mm),
         "gap_mm": _known(found.max_gap_mm[0]),
@@ -286,7 +288,9 @@ def _setting(state: BenchState, tools: Sequence[Instrument]) -> dict[str, Any]:
     if tools:
         read = read_internal(state, tools)
         values |= {"mark_offset_mm": read.mark_offset_mm, "gap_mm": read.blade_mm, "opening_error_deg": None}
-        values["instruments"] = ", ".join(tool.name for tool in tools if tool.role in ("rule", "blade", "opening"))[:120]
+        values["instruments"] = ", ".join(tool.name for tool in tools if tool.role in ("rule", "blade", "opening"))[
+            :120
+        ]
     return values
 
 
@@ -307,5 +311,5 @@ def _known(value: Any) -> float | None:
 
 
 def _tidy(degrees: float) -> float:
-    # A reading goes through the rotor's angle and back; a billionth of a degree is no reading.
-    return round(degrees, 9)
+    # A reading goes through the rotor's angle and back; a billionth of a degree is no reading, and −0 is 0.
+    return round(degrees, 9) + 0.0

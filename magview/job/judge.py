@@ -73,7 +73,9 @@ def finish(job: Job, name: str) -> Job:
         first = ("cautions",) if name == "switch_lead" else ("cautions", "switch_lead")
         waiting = [title_of(n).lower() for n in first if stage_of(job, n).state == "open"]
         if waiting:
-            raise SpecError(f"{title_of(name)} comes after {' and '.join(waiting)}: do that first, or skip it with a reason")
+            raise SpecError(
+                f"{title_of(name)} comes after {' and '.join(waiting)}: do that first, or skip it with a reason"
+            )
     lacks = missing(job, name)
     if lacks:
         raise SpecError(f"{title_of(name)} is not done yet; missing: {', '.join(lacks)}")
@@ -180,7 +182,13 @@ def verdicts(job: Job) -> tuple[Verdict, ...]:
         *_lobes(job),
         *_teeth(job),
         *_engine(job, "synchronising", as_left=True),
-        *_between(job, "synchronising", "difference_deg", timing_difference_deg(job), *_about(0.0, job.limits.synchronising_tolerance_deg)),
+        *_between(
+            job,
+            "synchronising",
+            "difference_deg",
+            timing_difference_deg(job),
+            *_about(0.0, job.limits.synchronising_tolerance_deg),
+        ),
         *_checks(job, "closing"),
         *_run(job),
     ]
@@ -282,5 +290,7 @@ def _run(job: Job) -> list[Verdict]:
             job, "ground_run", f"drop_{side}_rpm", getattr(run, f"drop_{side}_rpm"), None, limits.drop_rpm
         )
     ]
-    found += _between(job, "ground_run", "drop_difference_rpm", drop_difference_rpm(job), None, limits.drop_difference_rpm)
+    found += _between(
+        job, "ground_run", "drop_difference_rpm", drop_difference_rpm(job), None, limits.drop_difference_rpm
+    )
     return found + _yes("ground_run", "dead_cut_checked", run.dead_cut_checked, True)

@@ -75,8 +75,8 @@ class Limits(Model):
     gap_low_mm: Size | None = _f("Smallest gap allowed")
     gap_high_mm: Size | None = _f("Largest gap allowed")
     mark_tolerance_mm: Size | None = _f("Straightedge from the rim mark, either way")
-    left_btdc_deg: Deg | None = _f("Left should fire before top dead centre")
-    right_btdc_deg: Deg | None = _f("Right should fire before top dead centre")
+    left_btdc_deg: Deg | None = _f("Left should fire")
+    right_btdc_deg: Deg | None = _f("Right should fire")
     timing_tolerance_deg: Size | None = _f("Timing to the engine, either way")
     synchronising_tolerance_deg: Size | None = _f("Left against right, either way")
     drop_rpm: Speed | None = _f("Largest drop on one magneto")
@@ -130,8 +130,8 @@ class Uncertainty(Model):
 
     opening_error_deg: Sure | None = _f("Opening from the E-gap")
     gap_mm: Sure | None = _f("Largest gap")
-    left_btdc_deg: Sure | None = _f("Left fires before top dead centre")
-    right_btdc_deg: Sure | None = _f("Right fires before top dead centre")
+    left_btdc_deg: Sure | None = _f("Left fires")
+    right_btdc_deg: Sure | None = _f("Right fires")
     difference_deg: Sure | None = _f("Left error less right error")
 
 
@@ -203,8 +203,8 @@ class Setting(Stage):
 class AsFound(Setting):
     """As found: before anything is touched."""
 
-    left_btdc_deg: Deg | None = _f("Left fires before top dead centre")
-    right_btdc_deg: Deg | None = _f("Right fires before top dead centre")
+    left_btdc_deg: Deg | None = _f("Left fires")
+    right_btdc_deg: Deg | None = _f("Right fires")
 
 
 class Contacts(Stage):
@@ -275,21 +275,21 @@ class ToothShift(Stage):
     """Timing to the engine at the toothed coupling: read, planned, moved, read again. Teeth: with rotation."""
 
     side: Literal["left", "right"] = _f("Magneto", "left")
-    reads_btdc_deg: Deg | None = _f("Fires before top dead centre, as read")
-    wanted_btdc_deg: Deg | None = _f("Wanted before top dead centre")
+    reads_btdc_deg: Deg | None = _f("Fires, as read")
+    wanted_btdc_deg: Deg | None = _f("Wanted")
     planned_magneto_teeth: Teeth | None = _f("Planned: magneto flange on the disc")
     planned_disc_teeth: Teeth | None = _f("Planned: disc on the drive flange")
-    planned_btdc_deg: Deg | None = _f("Planned: fires before top dead centre")
+    planned_btdc_deg: Deg | None = _f("Planned: fires")
     moved_magneto_teeth: Teeth | None = _f("Moved: magneto flange on the disc")
     moved_disc_teeth: Teeth | None = _f("Moved: disc on the drive flange")
-    result_btdc_deg: Deg | None = _f("Fires before top dead centre, afterwards")
+    result_btdc_deg: Deg | None = _f("Fires, afterwards")
 
 
 class Synchronising(Stage):
     """Both magnetos on the engine."""
 
-    left_btdc_deg: Deg | None = _f("Left fires before top dead centre")
-    right_btdc_deg: Deg | None = _f("Right fires before top dead centre")
+    left_btdc_deg: Deg | None = _f("Left fires")
+    right_btdc_deg: Deg | None = _f("Right fires")
     uncertainty: Uncertainty = Field(default_factory=Uncertainty.model_construct, title="Uncertainty")
 
 

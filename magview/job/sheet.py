@@ -70,7 +70,9 @@ class Job(Model):
         default_factory=parts.DeadCentre.model_construct, title="Top dead centre and stroke"
     )
     as_found: parts.AsFound = Field(default_factory=parts.AsFound.model_construct, title="As found")
-    contacts: parts.Contacts = Field(default_factory=parts.Contacts.model_construct, title="Condition of the contacts")
+    contacts: parts.Contacts = Field(
+        default_factory=parts.Contacts.model_construct, title="Condition of the contacts"
+    )
     internal_timing: parts.InternalTiming = Field(
         default_factory=parts.InternalTiming.model_construct, title="Internal timing, as left"
     )
@@ -91,7 +93,9 @@ class Job(Model):
     @model_validator(mode="after")
     def _one_description(self) -> Self:
         if self.installation is not None and self.magneto_file is not None:
-            raise ValueError("magneto_file and installation are both given; the installation has a magneto of its own")
+            raise ValueError(
+                "magneto_file and installation are both given; the installation has a magneto of its own"
+            )
         return self
 
     @property

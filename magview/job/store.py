@@ -305,7 +305,9 @@ def _fitting(job: Job, history: History) -> tuple[History, str]:
         text = dump_json(job.model_copy(update={"history": history if history.steps else None}))
         size = len(text.encode())
         if not history.steps and size > MAX_BYTES:
-            raise SpecError(f"this sheet is larger than {MAX_BYTES / 1e6:g} MB, the most that is read again; shorten it")
+            raise SpecError(
+                f"this sheet is larger than {MAX_BYTES / 1e6:g} MB, the most that is read again; shorten it"
+            )
         if not history.steps or size <= _ROOM_BYTES:
             return history, text
         fewer = max(1, len(history.steps) // 8)
