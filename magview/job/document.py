@@ -23,10 +23,10 @@ from magview.spec.base import SpecError
 from magview.spec.units import format_angle, format_length
 
 STATEMENT = (
-    "How sure the readings are: each reading may be out by the half-width of the instrument or habit it was taken with, all values "
-    "within it equally likely. These were propagated linearly (JCGM 100:2008); the interval stated is the expanded "
-    "uncertainty with its coverage factor k, and holds the true value 95 times in 100 unless stated otherwise. It does "
-    "not allow for mistakes, nor for a magneto that differs from the file it was compared with."
+    "How sure the readings are: each may be out by the half-width of the instrument or habit it was taken with, all "
+    "values within it equally likely. These were propagated linearly (JCGM 100:2008); the interval stated is the "
+    "expanded uncertainty with its coverage factor k, and holds the true value 95 times in 100 unless stated "
+    "otherwise. It does not allow for mistakes, nor for a magneto that differs from the file it was compared with."
 )
 
 Side = Literal["as found", "as left"]
@@ -62,9 +62,10 @@ class Table:
 
 @dataclass(frozen=True)
 class Figures:
-    """Drawings side by side: (SVG, caption)."""
+    """Drawings side by side: (SVG, caption), each so much of the page's width."""
 
     pictures: tuple[tuple[str, str], ...]
+    width: float = 0.48
 
 
 @dataclass(frozen=True)
@@ -181,7 +182,7 @@ def _readings(found: list[Row]) -> Table:
     return Table(
         ("Reading", "Value", "Limits", "Verdict"),
         tuple((r.label, r.shown, r.limits_shown, r.verdict) for r in found),
-        (3.1, 2.6, 2.6, 1.7),
+        (3.4, 2.9, 2.6, 1.6),
         frozenset(i for i, r in enumerate(found) if r.verdict in _FAILED),
     )
 
@@ -230,7 +231,7 @@ def _uncertainty(found: Uncertainty) -> Iterator[Block]:
             lines.append((info.title or field, *_sure_cells(sure, "mm" if field.endswith("_mm") else "deg")))
     if lines:
         head = ("How sure", "Best estimate ± expanded uncertainty", "Limits", "Likely in limits", "What matters most")
-        yield Table(head, tuple(lines), (1.9, 2.7, 2.2, 1.1, 2.1))
+        yield Table(head, tuple(lines), (1.8, 3.2, 2.0, 1.0, 2.0))
 
 
 def _sure_cells(sure: Sure, unit: str) -> tuple[str, ...]:
@@ -266,7 +267,7 @@ def _figures(job: Job) -> Iterator[Block]:
         yield Figures(tuple(pictures))
     if couplings:
         yield Heading("As found and as left: coupling, seen from the drive end", 3)
-        yield Figures(tuple(couplings))
+        yield Figures(tuple(couplings), 0.34)
 
 
 def _breaker(job: Job, stage: str) -> tuple[str, str] | None:

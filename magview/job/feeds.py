@@ -23,7 +23,7 @@ from magview.bench.state import (
 )
 from magview.bench.sureness import read_internal
 from magview.bench.timing import timing_plan
-from magview.job.parts import Limits, LobeReading, Sure, TrialRecord, Uncertainty
+from magview.job.parts import LobeReading, Sure, TrialRecord, Uncertainty
 from magview.job.sheet import Job, change, change_in
 from magview.physics.coupling import Move
 from magview.physics.engine import strokes
@@ -128,9 +128,12 @@ def planned_setting(job: Job, plan: Adjustment, gap_mm: float) -> Job:
     if not plan.reachable:
         raise SpecError(f"this gap cannot be had: {plan.reason}")
     return change_in(
-        job, "internal_timing", planned_backplate_deg=_tidy(plan.backplate_deg), planned_screw_deg=_tidy(plan.screw_deg),
+        job,
+        "internal_timing",
+        planned_backplate_deg=_tidy(plan.backplate_deg),
+        planned_screw_deg=_tidy(plan.screw_deg),
         planned_gap_mm=gap_mm,
-    )  # fmt: skip
+    )
 
 
 def lobes(job: Job, state: BenchState) -> Job:
@@ -243,7 +246,7 @@ _FIELD = {
 
 
 def uncertainty(job: Job, outcomes: Sequence[Outcome]) -> Job:
-    """Note what `judge` or `judge_linear` found: internal readings to the internal timing, firing to synchronising."""
+    """Note what `judge` or `judge_linear` found: of the setting to internal timing, of the firing to synchronising."""
     found = {_FIELD[outcome.quantity.key]: sure(outcome) for outcome in outcomes}
     stage = "internal_timing" if "gap_mm" in found else "synchronising"
     return change_in(job, stage, uncertainty=Uncertainty.model_validate(found))

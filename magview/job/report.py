@@ -34,7 +34,7 @@ p { margin: 0.3em 0; white-space: pre-wrap; overflow-wrap: anywhere; }
 .caution, .warning { border: 1.2pt solid #000; padding: 0.4em 0.6em; }
 .warning { border-width: 2.5pt; font-weight: bold; }
 .small { font-size: 8pt; color: #333; }
-.figures { display: flex; gap: 4mm; }
+.figures { display: flex; gap: 4mm; justify-content: space-around; }
 figure { flex: 1; margin: 0; min-width: 0; }
 figure svg { width: 100%%; height: auto; }
 figcaption { font-size: 8pt; }
@@ -78,8 +78,9 @@ def _html(block: Block) -> str:
             return f'<p class="{kind}">{_text(text)}</p>' if kind != "plain" else f"<p>{_text(text)}</p>"
         case Table():
             return _table(block)
-        case Figures(pictures):
-            drawn = "".join(f"<figure>{s}<figcaption>{_text(c)}</figcaption></figure>" for s, c in pictures)
+        case Figures(pictures, width):
+            style = f'style="max-width:{100 * width:.0f}%"'
+            drawn = "".join(f"<figure {style}>{s}<figcaption>{_text(c)}</figcaption></figure>" for s, c in pictures)
             return f'<div class="figures">{drawn}</div>'
         case SignatureLines(lines):
             cells = "".join(f"<div><b>{_text(filled)}</b>{_text(what)}</div>" for what, filled in lines)

@@ -15,7 +15,6 @@ import os
 import re
 from collections.abc import Callable
 from pathlib import Path
-from typing import Any
 
 from pydantic import ValidationError
 
@@ -195,7 +194,7 @@ class JobStore:
         return found is not None and _digest(found) != self._written
 
     def reload(self) -> None:
-        """Take what is in the file now; what was not written is given up. Raises SpecError where it cannot be read."""
+        """Take what is in the file now and give up what was not written. Raises SpecError where it cannot be read."""
         old = self._job
         if self._lock is None:
             self.read_only = None
@@ -300,7 +299,7 @@ class JobStore:
 
 
 def _fitting(job: Job, history: History) -> tuple[History, str]:
-    """As much of the history as the file has room for, and the file's text. Raises SpecError for too large a sheet."""
+    """As much of the history as there is room for, and the file's text. Raises SpecError for too large a sheet."""
     while True:
         text = dump_json(job.model_copy(update={"history": history if history.steps else None}))
         size = len(text.encode())

@@ -61,7 +61,7 @@ def breaker_svg(state: BenchState, title: str, width: int = 460, names: bool = T
     """The breaker end of a state, as seen from there, with the names of its parts."""
     drawing, now = breaker_end(state.magneto), pose(state)
     places = _Places(BREAKER_PARENTS, drawing.origins, now.turns_deg)
-    margin = 84.0 if names else 4.0
+    margin = 76.0 if names else 4.0
     side = width - 2 * margin
     height = side + 8.0
     frame = _Frame(side / (2 * drawing.extent_mm), width / 2, height / 2)
@@ -130,7 +130,7 @@ class _Places:
 def _shapes(shapes: Iterable[Shape], places: _Places, frame: _Frame) -> str:
     # In the order of their groups, as the pictures on the screen are painted.
     ordered = sorted(shapes, key=lambda shape: places.order.index(shape.group))
-    pitch = max(float(abs(o).max()) for shape in ordered for o in shape.outlines) / 45.0
+    pitch = max(float(abs(o).max()) for shape in ordered for o in shape.outlines) / 32.0
     return "".join(_piece(shape, places, frame, pitch) for shape in ordered)
 
 
