@@ -6,7 +6,7 @@ import argparse
 import os
 import sys
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from magview.spec.base import SpecError
 from magview.spec.files import write_text
@@ -21,7 +21,7 @@ PAPERS = ("a4", "letter")
 KINDS = ("magneto", "engine", "installation", "job")
 
 
-def add_commands(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+def add_commands(commands: argparse._SubParsersAction[Any]) -> None:
     """Put both commands beside the others."""
     sheet = commands.add_parser("sheet", help="a job sheet: what it says, and as PDF, HTML, CSV or JSON")
     sheet.add_argument("job", metavar="JOB", help="a file or a shipped one (seven-radial-left)")

@@ -209,8 +209,8 @@ def _next_check(jobs: Sequence[Job], gap: Line | None, opening: Line | None) -> 
         sentences.append(f"Next check as entered: {' or '.join(t for t in (hours, last.next_check.day) if t)}.")
     late, limits = opening_limit_deg(last), last.limits
     for line, low, high, what, words in (
-        (gap, limits.gap_low_mm, limits.gap_high_mm, "The gap", lambda v: format_length(v, False)),
-        (opening, None if late is None else -late, late, "The opening", lambda v: format_angle(v, True)),
+        (gap, limits.gap_low_mm, limits.gap_high_mm, "The gap", _length),
+        (opening, None if late is None else -late, late, "The opening", _angle),
     ):
         if line is None:
             continue
@@ -218,8 +218,8 @@ def _next_check(jobs: Sequence[Job], gap: Line | None, opening: Line | None) -> 
         value, down, up = (float(v) for v in line.predict(at))
         change, spread = words(100 * line.slope_per_h), words(100 * line.factor * line.slope_uncertainty_per_h)
         sentences.append(
-            f"{what} moved {change} in 100 h (± {spread}); after 100 h more, at {at:g} h, it should read {words(value)}, "
-            f"between {words(down)} and {words(up)} 95 times in 100."
+            f"{what} moved {change} in 100 h (± {spread}); after 100 h more, at {at:g} h, it should read "
+            f"{words(value)}, between {words(down)} and {words(up)} 95 times in 100."
         )
         if low is not None and high is not None:
             leaves = line.leaves_at_h(low, high)
@@ -232,20 +232,22 @@ def _next_check(jobs: Sequence[Job], gap: Line | None, opening: Line | None) -> 
     return when, tuple(sentences)
 
 
+def _length(mm: float | None) -> str:
+    return "–" if mm is None else format_length(mm, False)
+
+
+def _angle(deg: float | None) -> str:
+    return "–" if deg is None else format_angle(deg, True)
+
+
 def _cells(job: Job) -> tuple[str, ...]:
-    def length(v: float | None) -> str:
-        return "–" if v is None else format_length(v, False)
-
-    def angle(v: float | None) -> str:
-        return "–" if v is None else format_angle(v, True)
-
     hours = "–" if job.magneto.hours_h is None else f"{job.magneto.hours_h:g}"
     side = "right" if job.magneto.position == "right" else "left"
     fires = (getattr(stage, f"{side}_btdc_deg") for stage in (job.as_found, job.synchronising))
     found, left = job.as_found, job.internal_timing
     return (
-        job.day or "–", hours, length(found.gap_mm), length(left.gap_mm), angle(found.opening_error_deg),
-        angle(left.opening_error_deg), *(angle(f) for f in fires),
+        job.day or "–", hours, _length(found.gap_mm), _length(left.gap_mm), _angle(found.opening_error_deg),
+        _angle(left.opening_error_deg), *(_angle(f) for f in fires),
     )  # fmt: skip
 
 

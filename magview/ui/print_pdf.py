@@ -53,12 +53,10 @@ def print_pdf(job: Job, path: Path, paper: Paper = "a4", drift: Drift | None = N
 
 
 def pdf_bytes(job: Job, paper: Paper = "a4", drift: Drift | None = None) -> tuple[bytes, int]:
-    """A sheet as the bytes of a PDF, and its number of pages. Raises SpecError where there is no font to write with."""
+    """A sheet as the bytes of a PDF, and its number of pages. Raises SpecError where there is no font."""
     app = application()
     if not QFontDatabase.families():
-        raise SpecError(
-            "there are no fonts to print with; on Debian or Ubuntu the package fonts-dejavu-core has some"
-        )
+        raise SpecError("there are no fonts to print with; on Debian or Ubuntu fonts-dejavu-core has some")
     buffer = QBuffer()
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
     writer = QPdfWriter(buffer)
@@ -89,7 +87,7 @@ def application() -> QGuiApplication:
 
 
 class _Layout:
-    """Blocks onto pages: what is drawn where, page by page, so that the number of pages is known when one is drawn."""
+    """Blocks onto pages: what is drawn where, so that the number of pages is known when the first is drawn."""
 
     def __init__(self, writer: QPdfWriter, size: QSizeF) -> None:
         self._writer, self._size = writer, size
