@@ -246,7 +246,7 @@ _FIELD = {
 
 
 def uncertainty(job: Job, outcomes: Sequence[Outcome]) -> Job:
-    """Note what `judge` or `judge_linear` found: of the setting to internal timing, of the firing to synchronising."""
+    """Note what `judge` or `judge_linear` found: of the setting to internal timing, of firing to synchronising."""
     found = {_FIELD[outcome.quantity.key]: sure(outcome) for outcome in outcomes}
     stage = "internal_timing" if "gap_mm" in found else "synchronising"
     return change_in(job, stage, uncertainty=Uncertainty.model_validate(found))

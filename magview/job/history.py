@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from datetime import date
 from math import inf, isfinite, sqrt
 from pathlib import Path
 
@@ -230,6 +231,33 @@ def _next_check(jobs: Sequence[Job], gap: Line | None, opening: Line | None) -> 
     if when is not None:
         sentences.append(f"Look again at {when:g} h of the magneto, or sooner as the manual says.")
     return when, tuple(sentences)
+
+
+_SOON_H, _SOON_DAYS = 10.0, 30
+
+
+def reminder(job: Job, today: str, hours_h: float | None = None, drift: Drift | None = None) -> str | None:
+    """One sentence once the next check is due, or nearly; None before.
+
+    Parameters
+    ----------
+    job : the last sheet of the magneto.
+    today : the day, as 2026-11-25.
+    hours_h : the magneto's hours now [h]; left out: as on the sheet.
+    drift : its sheets together, where they are at hand: what they foretell may come before what was entered.
+    """
+    now = job.magneto.hours_h if hours_h is None else hours_h
+    at = job.next_check.hours_h if drift is None else drift.next_check_h
+    name = " ".join(t for t in (job.magneto.type, job.magneto.serial) if t) or "this magneto"
+    if now is not None and at is not None and now >= at - _SOON_H:
+        over = f"{now - at:g} h ago" if now > at else f"in {at - now:g} h"
+        return f"Next check of {name}: due at {at:g} h of the magneto, {over}."
+    if job.next_check.day:
+        left = (date.fromisoformat(job.next_check.day) - date.fromisoformat(today)).days
+        if left <= _SOON_DAYS:
+            over = f"{-left} days ago" if left < 0 else f"in {left} days"
+            return f"Next check of {name}: due on {job.next_check.day}, {over}."
+    return None
 
 
 def _length(mm: float | None) -> str:
