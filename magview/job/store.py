@@ -25,8 +25,8 @@ from magview.spec.base import SpecError
 from magview.spec.files import MAX_BYTES, dump_json, write_text
 
 MOST_STEPS = 2_000
-_ROOM_BYTES = MAX_BYTES * 9 // 10
-"""Older steps are forgotten rather than have a file grow larger than is read."""
+_ROOM_BYTES = MAX_BYTES // 2
+"""Older steps are forgotten rather than have a file grow so large that writing it is felt, or that it is not read."""
 
 Listener = Callable[[Job, Job], None]
 
