@@ -17,10 +17,10 @@ import sys
 import time
 from pathlib import Path
 
+from magview.bench.actions import new_bench
 from magview.job import feeds
 from magview.job.sheet import change_in, new_job
 from magview.job.store import JobStore
-from magview.bench.actions import new_bench
 from magview.spec.library import find_installation
 
 
@@ -44,7 +44,7 @@ def main() -> None:
             problem, uncertain = judge(store, told)
             between += uncertain
             store.close()
-        except Exception as error:  # noqa: BLE001  (whatever it is, it is what we look for)
+        except Exception as error:
             problem = f"{type(error).__name__}: {error}"
         if problem:
             wrong.append(f"kill {kill} after step {told}: {problem}")

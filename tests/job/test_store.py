@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import contextlib
 import errno
 import json
 import os
@@ -291,7 +292,7 @@ def test_a_real_disk_that_fills_up(tmp_path):
         drop(store, 60.0)
         assert store.trouble is None
         filler = disk / "filler"
-        with filler.open("wb", buffering=0) as file, pytest.raises(OSError, match="No space"):
+        with filler.open("wb", buffering=0) as file, contextlib.suppress(OSError):
             while True:
                 file.write(b"x" * 4096)
         drop(store, 70.0)
@@ -357,7 +358,7 @@ def test_a_write_that_stops_half_way(tmp_path):
 def test_a_folder_that_takes_no_files_is_read_only_with_a_sentence(tmp_path):
     """In a process without root's rights, which mind no modes."""
     code = textwrap.dedent("""
-        import os, sys
+        import fcntl, os, sys
         from pathlib import Path
         from magview.job.library import find_job
         from magview.job.sheet import change_in
