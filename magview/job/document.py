@@ -1,0 +1,341 @@
+"""The sheet as a printed document: headings, tables, drawings, in order; nothing of HTML or of Qt.
+
+`report` writes it as HTML, `ui.print_pdf` as PDF, so that both say the same.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from typing import Literal
+
+from magview import __version__
+from magview.bench.state import BenchState, Mounting
+from magview.bench.sureness import percent_words, value_words
+from magview.bench.words import direction_word
+from magview.job import judge, svg
+from magview.job.feeds import bench_as
+from magview.job.history import Drift
+from magview.job.parts import InternalTiming, Lobes, Sure, Uncertainty
+from magview.job.readings import Row, rows, shown
+from magview.job.sheet import CAUTIONS, STAGES, Job, stage_of, title_of
+from magview.spec.base import SpecError
+from magview.spec.units import format_angle, format_length
+
+STATEMENT = (
+    "How sure the readings are: each may be out by the half-width of the instrument or habit it was taken with, all "
+    "values within it equally likely. These were propagated linearly (JCGM 100:2008); the interval stated is the "
+    "expanded uncertainty with its coverage factor k, and holds the true value 95 times in 100 unless stated "
+    "otherwise. It does not allow for mistakes, nor for a magneto that differs from the file it was compared with."
+)
+
+Side = Literal["as found", "as left"]
+
+
+@dataclass(frozen=True)
+class Heading:
+    """A line above what follows; level 1 is the sheet's own title."""
+
+    text: str
+    level: int = 2
+    mark: str = ""
+    """What stands at its right: the state of a stage."""
+
+
+@dataclass(frozen=True)
+class Paragraph:
+    """Words; cautions and warnings stand in a frame."""
+
+    text: str
+    kind: Literal["plain", "caution", "warning", "small"] = "plain"
+
+
+@dataclass(frozen=True)
+class Table:
+    """Rows of cells. `weights` are the columns' shares of the width; `bad` are rows that must catch the eye."""
+
+    head: tuple[str, ...]
+    rows: tuple[tuple[str, ...], ...]
+    weights: tuple[float, ...]
+    bad: frozenset[int] = frozenset()
+
+
+@dataclass(frozen=True)
+class Figures:
+    """Drawings side by side: (SVG, caption), each so much of the page's width."""
+
+    pictures: tuple[tuple[str, str], ...]
+    width: float = 0.48
+
+
+@dataclass(frozen=True)
+class SignatureLines:
+    """Lines to sign on: (what, what is filled in already)."""
+
+    lines: tuple[tuple[str, str], ...]
+
+
+Block = Heading | Paragraph | Table | Figures | SignatureLines
+
+
+def document(job: Job, drift: Drift | None = None) -> tuple[Block, ...]:
+    """The whole sheet; with `drift`, earlier sheets of the same magneto are shown, too."""
+    return tuple(_document(job, drift))
+
+
+def footer(job: Job) -> str:
+    """What stands at the foot of every page."""
+    of = " · ".join(t for t in (job.magneto.type, job.magneto.serial, job.aircraft.registration, job.day) if t)
+    return f"{of or 'Magneto job sheet'} · magview {__version__} · treat the propeller as live"
+
+
+def _document(job: Job, drift: Drift | None) -> Iterator[Block]:
+    yield Heading(job.title or "Magneto job sheet", 1)
+    if job.invented:
+        yield Paragraph("INVENTED FOR DEMONSTRATION: no such aircraft, engine, magneto or person.", "warning")
+    yield Paragraph("Cautions. " + " ".join(f"{i}. {c}" for i, c in enumerate(CAUTIONS, 1)), "caution")
+    yield _identities(job)
+    yield from _verdict(job)
+    found = {name: [row for row in rows(job) if row.stage == name] for name in STAGES}
+    yield from _figures(job)
+    for number, name in enumerate(STAGES, 1):
+        yield from _stage(job, number, name, found[name])
+    if any(row.field.startswith("uncertainty.") for stage in found.values() for row in stage):
+        yield Paragraph(STATEMENT, "small")
+    if drift is not None:
+        yield from _drift(drift)
+    yield from _end(job)
+
+
+def _identities(job: Job) -> Table:
+    def line(*texts: str) -> str:
+        return ", ".join(t for t in texts if t)
+
+    def hours(value: float | None, words: str) -> str:
+        return "" if value is None else f"{value:g} h {words}"
+
+    a, e, m = job.aircraft, job.engine, job.magneto
+    lines = (
+        ("Aircraft", line(a.registration, a.type, hours(a.hours_h, "total"))),
+        ("Engine", line(e.type, e.serial and f"serial {e.serial}", hours(e.hours_h, "since overhaul"))),
+        ("Magneto", line(m.type, m.serial and f"serial {m.serial}", m.position, hours(m.hours_h, "since overhaul"))),
+        ("Date", job.day),
+        ("Manual", job.cautions.manual),
+        ("Limits", job.limits.source and f"taken from: {job.limits.source}"),
+        ("Next check", line(hours(job.next_check.hours_h, "of the magneto"), job.next_check.day)),
+        ("Program", f"magview {__version__}"),
+    )
+    return Table((), tuple((what, text or "–") for what, text in lines), (1.0, 5.0))
+
+
+def _verdict(job: Job) -> Iterator[Block]:
+    found = judge.progress(job)
+    if found.out:
+        what = "; ".join(sorted({f"{title_of(v.stage).lower()}: {_label(job, v)}" for v in found.out}))
+        yield Paragraph(f"OUT OF LIMITS OR NOT AS IT MUST BE: {what}.", "warning")
+    if found.open or found.missing:
+        words = [f"open: {', '.join(title_of(n).lower() for n in found.open)}"] if found.open else []
+        words += [f"missing in {m[0].lower()}{m[1:]}" for m in found.missing]
+        yield Paragraph(f"NOT FINISHED: {'; '.join(words)}.", "warning")
+    if found.signature is False:
+        yield Paragraph("CHANGED SINCE IT WAS SIGNED: the signature does not cover this sheet.", "warning")
+    if found.passed:
+        yield Paragraph("Finished; as left, all readings that have limits are within them.")
+
+
+def _label(job: Job, verdict: judge.Verdict) -> str:
+    label = next(r.label for r in rows(job) if (r.stage, r.field) == (verdict.stage, verdict.field))
+    return label[0].lower() + label[1:]
+
+
+# ---------------------------------------------------------------------- stages
+
+
+def _stage(job: Job, number: int, name: str, found: list[Row]) -> Iterator[Block]:
+    stage = stage_of(job, name)
+    yield Heading(f"{number}. {title_of(name)}", mark=stage.state)
+    if stage.state == "skipped":
+        yield Paragraph(f"Skipped: {stage.reason}")
+    plain = [r for r in found if not r.field.startswith(("trials[", "lobes[", "uncertainty.")) and r.field != "text"]
+    if plain:
+        yield _readings(plain)
+    if isinstance(stage, InternalTiming) and stage.trials:
+        yield _trials(stage)
+    if isinstance(stage, Lobes) and stage.lobes:
+        yield _lobes(stage, found)
+    uncertainty = getattr(stage, "uncertainty", None)
+    if isinstance(uncertainty, Uncertainty):
+        yield from _uncertainty(uncertainty)
+    yield from (Paragraph(row.shown) for row in found if row.field == "text")
+    if stage.note:
+        yield Paragraph(f"Note: {stage.note}")
+    if stage.by:
+        yield Paragraph(f"Done by: {stage.by}", "small")
+    if not found and stage.state != "skipped":
+        yield Paragraph("Nothing entered.", "small")
+
+
+_FAILED = ("OUT OF LIMITS", "NOT AS IT MUST BE", "found out of limits")
+
+
+def _readings(found: list[Row]) -> Table:
+    return Table(
+        ("Reading", "Value", "Limits", "Verdict"),
+        tuple((r.label, r.shown, r.limits_shown, r.verdict) for r in found),
+        (3.4, 2.9, 2.6, 1.6),
+        frozenset(i for i, r in enumerate(found) if r.verdict in _FAILED),
+    )
+
+
+def _trials(stage: InternalTiming) -> Table:
+    lines = []
+    for i, t in enumerate(stage.trials, 1):
+        low, high = (shown("gap_mm", t.gap_low_mm), "" if t.gap_high_mm is None else shown("gap_mm", t.gap_high_mm))
+        opened = shown("opening_error_deg", t.opening_error_deg)
+        lines.append((str(i), shown("backplate_deg", t.backplate_deg), low, high or "no blade refused", opened))
+    head = ("Trial", "Backplate", "Gap at least", "Gap at most", "Opening from the E-gap")
+    return Table(head, tuple(lines), (0.6, 1.0, 2.1, 2.1, 1.5))
+
+
+def _lobes(stage: Lobes, found: list[Row]) -> Table:
+    by = {r.field: r for r in found}
+    lines, bad = [], set()
+    for i, _ in enumerate(stage.lobes):
+        cells = [by.get(f"lobes[{i}].{f}") for f in ("opening_error_deg", "gap_mm", "dwell_deg")]
+        verdicts = [c.verdict for c in cells if c is not None and c.verdict]
+        failed = [v for v in verdicts if v in _FAILED]
+        if failed:
+            bad.add(i)
+        told = failed[0] if failed else (verdicts[0] if verdicts else "")
+        lines.append((str(i + 1), *(c.shown if c is not None else "–" for c in cells), told))
+    limits = "; ".join(
+        f"{what} {by[f].limits_shown}"
+        for what, f in (("opening", "lobes[0].opening_error_deg"), ("gap", "lobes[0].gap_mm"))
+        if f in by and by[f].limits_shown
+    )
+    head = (
+        "Lobe",
+        "Opening from its place",
+        "Largest gap",
+        "Contacts closed",
+        f"Verdict ({limits})" if limits else "Verdict",
+    )
+    return Table(head, tuple(lines), (0.6, 1.6, 2.1, 1.5, 2.6), frozenset(bad))
+
+
+def _uncertainty(found: Uncertainty) -> Iterator[Block]:
+    lines = []
+    for field, info in type(found).model_fields.items():
+        sure: Sure | None = getattr(found, field)
+        if sure is not None:
+            lines.append((info.title or field, *_sure_cells(sure, "mm" if field.endswith("_mm") else "deg")))
+    if lines:
+        head = ("How sure", "Best estimate ± expanded uncertainty", "Limits", "Likely in limits", "What matters most")
+        yield Table(head, tuple(lines), (1.8, 3.2, 2.0, 1.0, 2.0))
+
+
+def _sure_cells(sure: Sure, unit: str) -> tuple[str, ...]:
+    value, spread, low, high = (
+        value_words(v, unit, False) for v in (sure.value, sure.expanded_uncertainty, sure.low, sure.high)
+    )
+    if unit == "mm":
+        value, spread = (
+            f"{value} = {format_length(sure.value, True)}",
+            f"{spread} = {format_length(sure.expanded_uncertainty, True)}",
+        )
+    k = f"k = {sure.coverage_factor:.2f}, {percent_words(sure.coverage_probability)}"
+    return (
+        f"{value} ± {spread} ({k})",
+        f"{low} to {high}",
+        percent_words(sure.probability_in_limits),
+        sure.matters_most,
+    )
+
+
+# ---------------------------------------------------------------------- drawings
+
+
+def _figures(job: Job) -> Iterator[Block]:
+    try:
+        pictures = [p for side in ("as_found", "internal_timing") if (p := _breaker(job, side)) is not None]
+        couplings = _couplings(job)
+    except (SpecError, ValueError) as error:
+        yield Paragraph(f"No drawings: {error}", "small")
+        return
+    if pictures:
+        yield Heading("As found and as left: breaker end, contacts just opening", 3)
+        yield Figures(tuple(pictures))
+    if couplings:
+        yield Heading("As found and as left: coupling, seen from the drive end", 3)
+        yield Figures(tuple(couplings), 0.34)
+
+
+def _breaker(job: Job, stage: str) -> tuple[str, str] | None:
+    state = bench_as(job, stage)
+    if state is None:
+        return None
+    side: Side = "as found" if stage == "as_found" else "as left"
+    setting = getattr(job, stage)
+    gap = "" if setting.gap_mm is None else f", largest gap {shown('gap_mm', setting.gap_mm)}"
+    opens = (
+        "" if setting.opening_error_deg is None
+        else f", opens {shown('opening_error_deg', setting.opening_error_deg)} against the E-gap"
+    )  # fmt: skip
+    way = direction_word(1, state.magneto.rotation, "breaker end")
+    caption = (
+        f"{side[0].upper()}{side[1:]}: backplate {format_angle(setting.backplate_deg, True)}, contact screw "
+        f"{format_angle(setting.screw_deg, True)}{opens}{gap}. Seen from the breaker end, rotation {way}."
+    )
+    return svg.breaker_svg(state, f"Breaker end {side}"), caption
+
+
+def _couplings(job: Job) -> list[tuple[str, str]]:
+    shift, state = job.tooth_shift, bench_as(job, "internal_timing") or bench_as(job, "as_found")
+    if state is None or state.engaged is None or shift.moved_magneto_teeth is None or shift.moved_disc_teeth is None:
+        return []
+    return [
+        _coupling(job, state, "as found", 0, 0),
+        _coupling(job, state, "as left", shift.moved_magneto_teeth, shift.moved_disc_teeth),
+    ]
+
+
+def _coupling(job: Job, state: BenchState, side: Side, magneto: int, disc: int) -> tuple[str, str]:
+    assert state.engaged is not None
+    mounting = Mounting(
+        0.0, 0.0, 0.0, magneto, disc, job.marks.magneto_from_disc_teeth or 0, job.marks.disc_from_drive_teeth or 0
+    )
+    fires = job.tooth_shift.reads_btdc_deg if side == "as found" else job.tooth_shift.result_btdc_deg
+    told = "" if fires is None else f", fires {shown('result_btdc_deg', fires)}"
+    moved = f"magneto flange {shown('_teeth', magneto)}, disc {shown('_teeth', disc)}"
+    caption = f"{side[0].upper()}{side[1:]}: {moved}{told}. Thick lines: the painted marks."
+    return svg.coupling_svg(state, state.engaged, mounting, f"Coupling {side}"), caption
+
+
+# ---------------------------------------------------------------------- history and end
+
+
+def _drift(drift: Drift) -> Iterator[Block]:
+    yield Heading("Earlier sheets of this magneto")
+    head, lines = drift.table
+    yield Table(head, lines, (1.4, *(1.0 for _ in head[1:])))
+    pictures: tuple[Callable[[], tuple[str, str] | None], ...] = (drift.gap_figure, drift.timing_figure)
+    drawn = tuple(p for make in pictures if (p := make()) is not None)
+    if drawn:
+        yield Figures(drawn)
+    for sentence in drift.sentences:
+        yield Paragraph(sentence)
+
+
+def _end(job: Job) -> Iterator[Block]:
+    yield Heading("Signature")
+    s = job.signature
+    who, licence, day = ("", "", "") if s is None else (s.who, s.licence_no, s.day)
+    second, second_licence = ("", "") if s is None else (s.checked_by, s.checked_licence_no)
+    yield SignatureLines(
+        (("Work done and released by", who), ("Licence no.", licence), ("Date", day), ("Signature", ""))
+    )
+    yield SignatureLines(
+        (("Independent check by", second), ("Licence no.", second_licence), ("Date", ""), ("Signature", ""))
+    )
+    if s is not None:
+        yield Paragraph(f"The signature covers the sheet with the digest {s.covers}.", "small")

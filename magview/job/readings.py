@@ -1,0 +1,235 @@
+"""Every reading of a sheet as one list: what tables, reports, CSV and JSON are made of."""
+
+from __future__ import annotations
+
+import csv
+import io
+import json
+from collections.abc import Iterator
+from dataclasses import asdict, dataclass
+from typing import Any, Literal
+
+from magview import __version__
+from magview.bench.sureness import percent_words
+from magview.bench.verdict import mark_words
+from magview.bench.words import way_words
+from magview.job import judge
+from magview.job.parts import Stage, Sure, Uncertainty
+from magview.job.sheet import STAGES, Job, stage_of, title_of
+from magview.spec.base import Model
+from magview.spec.units import format_angle, format_length
+
+_OF_THE_STAGE = frozenset(Stage.model_fields)
+_UNITS = {"_mm": "mm", "_deg": "deg", "_rpm": "rpm", "_h": "h", "_teeth": "teeth", "_n": "N"}
+
+Judged = Literal["", "in limits", "OUT OF LIMITS", "found out of limits", "as it must be", "NOT AS IT MUST BE"]
+
+
+@dataclass(frozen=True)
+class Row:
+    """One reading. Numbers at full precision in the field's own unit; `shown` is for people."""
+
+    stage: str
+    field: str
+    label: str
+    value: float | int | bool | str
+    unit: str
+    low: float | None
+    high: float | None
+    verdict: Judged
+    shown: str
+    limits_shown: str
+
+
+def rows(job: Job) -> list[Row]:
+    """Every reading that was taken, and what follows from readings, in the sheet's order."""
+    judged = {(v.stage, v.field): v for v in judge.verdicts(job)}
+    return [row for name in STAGES for row in _of_stage(job, name, judged)]
+
+
+def _of_stage(job: Job, name: str, judged: dict[tuple[str, str], judge.Verdict]) -> Iterator[Row]:
+    stage = stage_of(job, name)
+    for field, label, value in _walk(stage, ""):
+        yield _row(name, field, label, value, judged.get((name, field)))
+    for field, label, derived in _derived(job, name):
+        if derived is not None:
+            yield _row(name, field, label, derived, judged.get((name, field)))
+
+
+def _derived(job: Job, name: str) -> tuple[tuple[str, str, float | None], ...]:
+    match name:
+        case "dead_centre":
+            return (("true_centre_deg", "Disc at true top dead centre", judge.dead_centre_deg(job)),)
+        case "synchronising":
+            return (("difference_deg", "Left error less right error", judge.timing_difference_deg(job)),)
+        case "ground_run":
+            return (("drop_difference_rpm", "Difference of the drops", judge.drop_difference_rpm(job)),)
+    return ()
+
+
+def _walk(model: Model, where: str) -> Iterator[tuple[str, str, Any]]:
+    for field, info in type(model).model_fields.items():
+        value, label = getattr(model, field), info.title or field
+        if isinstance(model, Stage) and field in _OF_THE_STAGE:
+            continue
+        if isinstance(value, Uncertainty):
+            for quantity, told in type(value).model_fields.items():
+                sure = getattr(value, quantity)
+                if sure is not None:
+                    yield from _sure(f"{where}{field}.{quantity}", told.title or quantity, sure)
+        elif isinstance(value, tuple):
+            for i, item in enumerate(value):
+                one = "Trial" if field == "trials" else "Lobe"
+                for inner, name, found in _walk(item, f"{where}{field}[{i}]."):
+                    yield inner, f"{one} {i + 1}: {name[0].lower()}{name[1:]}", found
+        elif value is not None and value != "":
+            yield f"{where}{field}", label, value
+
+
+def _sure(place: str, label: str, sure: Sure) -> Iterator[tuple[str, str, Any]]:
+    unit = next(u for u in _UNITS if place.endswith(u))
+    yield f"{place}.value{unit}", f"{label}: best estimate", sure.value
+    yield f"{place}.expanded_uncertainty{unit}", f"{label}: expanded uncertainty", sure.expanded_uncertainty
+    yield f"{place}.coverage_factor", f"{label}: coverage factor", sure.coverage_factor
+    yield f"{place}.probability_in_limits", f"{label}: probability in limits", sure.probability_in_limits
+
+
+def _row(stage: str, field: str, label: str, value: Any, verdict: judge.Verdict | None) -> Row:
+    low, high = (None, None) if verdict is None else (verdict.low, verdict.high)
+    return Row(
+        stage, field, label, value, unit_of(field), low, high, judged_words(verdict), shown(field, value),
+        limits_words(field, low, high),
+    )  # fmt: skip
+
+
+def judged_words(verdict: judge.Verdict | None) -> Judged:
+    """A verdict in words; what was found is only noted."""
+    if verdict is None:
+        return ""
+    if verdict.wanted is not None:
+        return "as it must be" if verdict.ok else "NOT AS IT MUST BE"
+    if verdict.ok:
+        return "in limits"
+    return "OUT OF LIMITS" if verdict.as_left else "found out of limits"
+
+
+# ---------------------------------------------------------------------- words
+
+
+def unit_of(field: str) -> str:
+    """The unit that a field's name ends in."""
+    return next((unit for suffix, unit in _UNITS.items() if field.endswith(suffix)), "")
+
+
+_SIGNED = ("backplate_deg", "screw_deg", "error_deg", "difference_deg")
+
+
+def shown(field: str, value: Any) -> str:
+    """A reading for people: both length units, words for signs."""
+    if isinstance(value, bool):
+        return "yes" if value else "no"
+    if isinstance(value, str):
+        return value
+    unit = unit_of(field)
+    if unit == "mm":
+        return _length(value) if "mark_offset" not in field else mark_words(_length(abs(value)), value)
+    if unit == "deg":
+        if "btdc" in field and "." not in field:
+            return f"{format_angle(abs(value))} {'before' if value >= 0 else 'after'} top dead centre"
+        if field.endswith(("error_deg", "error_deg.value_deg")):
+            return _early_or_late(value)
+        return format_angle(value, signed=field.endswith(_SIGNED))
+    if unit == "teeth":
+        return "in line" if value == 0 and "_from_" in field else way_words(value)
+    if field.endswith("probability_in_limits"):
+        return percent_words(value)
+    if field.endswith("coverage_factor"):
+        return f"k = {value:.2f}"
+    return f"{value:g} {unit}".strip()
+
+
+def limits_words(field: str, low: float | None, high: float | None) -> str:
+    """Limits in the words of their reading; nothing where there are none."""
+    if low is None and high is None:
+        return ""
+    if low is None or high is None:
+        return f"at most {_plain(field, high)}" if low is None else f"at least {_plain(field, low)}"
+    if low == -high:
+        return f"within ±{_plain(field, high)}"
+    return f"{_plain(field, low)} to {_plain(field, high)}"
+
+
+def _plain(field: str, value: float | None) -> str:
+    assert value is not None
+    unit = unit_of(field)
+    if unit == "mm":
+        return _length(value)
+    return format_angle(value) if unit == "deg" else f"{value:g} {unit}".strip()
+
+
+def _length(mm: float) -> str:
+    return f"{format_length(mm, False)} = {format_length(mm, True)}"
+
+
+def _early_or_late(degrees: float) -> str:
+    text = format_angle(abs(degrees))
+    return text if text == format_angle(0.0) else f"{text} {'late' if degrees > 0 else 'early'}"
+
+
+# ---------------------------------------------------------------------- files
+
+
+def csv_text(job: Job) -> str:
+    """All readings as CSV (RFC 4180): full precision, a line each, the unit in its own column."""
+    out = io.StringIO()
+    writer = csv.writer(out, lineterminator="\r\n")
+    writer.writerow(("stage", "field", "reading", "value", "unit", "low", "high", "verdict"))
+    for row in rows(job):
+        writer.writerow((
+            row.stage, row.field, _safe(row.label), _cell(row.value), row.unit, _cell(row.low), _cell(row.high),
+            row.verdict,
+        ))  # fmt: skip
+    return out.getvalue()
+
+
+def _cell(value: float | int | bool | str | None) -> str:
+    if value is None:
+        return ""
+    if isinstance(value, bool):
+        return "true" if value else "false"
+    return _safe(value) if isinstance(value, str) else repr(value)
+
+
+def _safe(text: str) -> str:
+    # A spreadsheet would take such text for a formula and run it.
+    return f"'{text}" if text[:1] in ("=", "+", "-", "@", "\t", "\r") else text
+
+
+def json_text(job: Job) -> str:
+    """All readings with limits and verdicts, and how far the sheet has come, as JSON."""
+    return json.dumps(as_plain(job), indent=2, ensure_ascii=False, allow_nan=False) + "\n"
+
+
+def as_plain(job: Job) -> dict[str, Any]:
+    """What `json_text` writes, as plain values."""
+    found = judge.progress(job)
+    return {
+        "program": f"magview {__version__}",
+        "title": job.title,
+        "day": job.day,
+        "aircraft": job.aircraft.model_dump(mode="json"),
+        "engine": job.engine.model_dump(mode="json"),
+        "magneto": job.magneto.model_dump(mode="json"),
+        "stages": {
+            name: {"title": title_of(name), "state": stage_of(job, name).state, "reason": stage_of(job, name).reason}
+            for name in STAGES
+        },
+        "readings": [
+            {k: v for k, v in asdict(row).items() if k not in ("shown", "limits_shown")} for row in rows(job)
+        ],
+        "open": list(found.open),
+        "missing": list(found.missing),
+        "signature_holds": found.signature,
+        "finished": found.finished,
+        "passed": found.passed,
+    }

@@ -1,0 +1,199 @@
+"""The job sheet as a value: one magneto, one aircraft, from cautions to signature (``magview-job/1``)."""
+
+from __future__ import annotations
+
+import hashlib
+from typing import Annotated, Any, Literal, Self
+
+from pydantic import Field, model_validator
+
+from magview.job import parts
+from magview.job.parts import Line, Stage
+from magview.spec.base import Model, SpecError
+from magview.spec.engine import Installation
+from magview.spec.files import dump_json, validate
+from magview.spec.magneto import Magneto
+
+CAUTIONS = (
+    "Treat the propeller as live at all times: keep out of its arc, and let nobody else near it.",
+    "Ignition switch off; switch lead grounded and proved with a meter or lamp, not taken for granted.",
+    "Plugs out: at least one from every cylinder.",
+    "Wheels chocked; the aircraft cannot move.",
+    "The manufacturer's current manual and local rules govern, not this sheet.",
+    "Work on a certified aircraft is done or released by a licensed person.",
+    "magview is a training and planning aid; the magnetos it ships are invented.",
+)
+"""On every sheet, first."""
+
+
+class Step(Model):
+    """One step of the history: the parts of the sheet that it changed, as they were and as they became."""
+
+    name: Line
+    at: Annotated[str, Field(max_length=40)] = ""
+    before: dict[str, Any]
+    after: dict[str, Any]
+
+
+class History(Model):
+    """Steps that can be undone, and done again: the first `done` of them are in the sheet."""
+
+    steps: tuple[Step, ...] = Field(default=(), max_length=5000)
+    done: Annotated[int, Field(ge=0)] = 0
+
+    @model_validator(mode="after")
+    def _within(self) -> Self:
+        if not self.done <= len(self.steps):
+            raise ValueError(f"done is {self.done}; it must be at most the number of steps, {len(self.steps)}")
+        return self
+
+
+class Job(Model):
+    """A job sheet. Stages stand in the trade's order."""
+
+    format: Literal["magview-job/1"]
+    title: Line = ""
+    day: parts.Day = Field(default="", title="Date")
+    invented: bool = Field(default=False, title="Invented for demonstration")
+    aircraft: parts.Aircraft = Field(default_factory=parts.Aircraft.model_construct, title="Aircraft")
+    engine: parts.EngineIdentity = Field(default_factory=parts.EngineIdentity.model_construct, title="Engine")
+    magneto: parts.MagnetoIdentity = Field(default_factory=parts.MagnetoIdentity.model_construct, title="Magneto")
+    installation: Installation | None = None
+    """What the bench worked with: magneto, engine and coupling; or…"""
+    magneto_file: Magneto | None = None
+    """…the magneto alone."""
+    limits: parts.Limits = Field(default_factory=parts.Limits.model_construct, title="Limits")
+
+    cautions: parts.Cautions = Field(default_factory=parts.Cautions.model_construct, title="Cautions and making safe")
+    switch_lead: parts.SwitchLead = Field(default_factory=parts.SwitchLead.model_construct, title="Switch-lead proof")
+    dead_centre: parts.DeadCentre = Field(
+        default_factory=parts.DeadCentre.model_construct, title="Top dead centre and stroke"
+    )
+    as_found: parts.AsFound = Field(default_factory=parts.AsFound.model_construct, title="As found")
+    contacts: parts.Contacts = Field(
+        default_factory=parts.Contacts.model_construct, title="Condition of the contacts"
+    )
+    internal_timing: parts.InternalTiming = Field(
+        default_factory=parts.InternalTiming.model_construct, title="Internal timing, as left"
+    )
+    lobes: parts.Lobes = Field(default_factory=parts.Lobes.model_construct, title="Every lobe")
+    marks: parts.Marks = Field(default_factory=parts.Marks.model_construct, title="Marks before removal")
+    tooth_shift: parts.ToothShift = Field(default_factory=parts.ToothShift.model_construct, title="Tooth shift")
+    synchronising: parts.Synchronising = Field(
+        default_factory=parts.Synchronising.model_construct, title="Synchronising"
+    )
+    closing: parts.Closing = Field(default_factory=parts.Closing.model_construct, title="Closing checks")
+    ground_run: parts.GroundRun = Field(default_factory=parts.GroundRun.model_construct, title="Ground run")
+    remarks: parts.Remarks = Field(default_factory=parts.Remarks.model_construct, title="Remarks")
+
+    signature: parts.Signature | None = Field(default=None, title="Signature")
+    next_check: parts.NextCheck = Field(default_factory=parts.NextCheck.model_construct, title="Next check")
+    history: History | None = None
+
+    @model_validator(mode="after")
+    def _one_description(self) -> Self:
+        if self.installation is not None and self.magneto_file is not None:
+            raise ValueError(
+                "magneto_file and installation are both given; the installation has a magneto of its own"
+            )
+        return self
+
+    @property
+    def described(self) -> Magneto | None:
+        """The magneto that the bench worked with; None if there was none."""
+        return self.installation.magneto if self.installation is not None else self.magneto_file
+
+
+STAGES: tuple[str, ...] = (
+    "cautions", "switch_lead", "dead_centre", "as_found", "contacts", "internal_timing", "lobes", "marks",
+    "tooth_shift", "synchronising", "closing", "ground_run", "remarks",
+)  # fmt: skip
+"""Names of the stages, in the trade's order."""
+
+
+def title_of(name: str) -> str:
+    """What a stage or another part of the sheet is called."""
+    return Job.model_fields[name].title or name
+
+
+def stage_of(job: Job, name: str) -> Stage:
+    """A stage by its name. Raises SpecError for one that is not there."""
+    if name not in STAGES:
+        raise SpecError(f"“{name[:40]}” is no stage of a job; stages are {', '.join(STAGES)}")
+    stage: Stage = getattr(job, name)
+    return stage
+
+
+def new_job(title: str = "", day: str = "") -> Job:
+    """An empty sheet."""
+    return change(Job(format="magview-job/1"), title=title, day=day)
+
+
+def change(job: Job, **values: Any) -> Job:
+    """A sheet with some of its own parts replaced, checked as a file is. Raises SpecError."""
+    return validate(Job, _fields(job) | values, "this sheet")
+
+
+def change_in(job: Job, part: str, **values: Any) -> Job:
+    """A sheet with fields of one part replaced: ``change_in(job, "ground_run", drop_left_rpm=60.0)``.
+
+    Raises SpecError for a field that is not there or a value it does not take.
+    """
+    model = getattr(job, part, None)
+    if not isinstance(model, Model):
+        raise SpecError(f"“{part[:40]}” is no part of a job")
+    return change(job, **{part: _fields(model) | values})
+
+
+def _fields(model: Model) -> dict[str, Any]:
+    return {name: getattr(model, name) for name in type(model).model_fields}
+
+
+# ---------------------------------------------------------------------- states of a stage
+
+
+def open_again(job: Job, name: str) -> Job:
+    """Open a stage that was done or skipped; its readings stay."""
+    stage_of(job, name)
+    return change_in(job, name, state="open", reason="")
+
+
+def skip(job: Job, name: str, reason: str) -> Job:
+    """Skip a stage. Raises SpecError without a reason."""
+    stage_of(job, name)
+    return change_in(job, name, state="skipped", reason=reason)
+
+
+def without_history(job: Job) -> Job:
+    """The sheet itself."""
+    return job if job.history is None else job.model_copy(update={"history": None})
+
+
+# ---------------------------------------------------------------------- signature
+
+
+def digest(job: Job) -> str:
+    """What a signature covers: a SHA-256 of everything on the sheet but the signature itself and the history."""
+    bare = job.model_copy(update={"history": None, "signature": None})
+    return hashlib.sha256(dump_json(bare).encode("utf-8")).hexdigest()
+
+
+def sign(job: Job, who: str, licence_no: str, day: str, checked_by: str = "", checked_licence_no: str = "") -> Job:
+    """Sign the sheet as it stands. Raises SpecError without a name and a date."""
+    if not who.strip() or not day:
+        raise SpecError("a signature takes a name and a date")
+    signature = {
+        "who": who, "licence_no": licence_no, "day": day, "checked_by": checked_by,
+        "checked_licence_no": checked_licence_no, "covers": digest(job),
+    }  # fmt: skip
+    return change(job, signature=signature)
+
+
+def signature_holds(job: Job) -> bool | None:
+    """Whether the sheet is still as it was signed; None if it is not signed."""
+    return None if job.signature is None else job.signature.covers == digest(job)
+
+
+def as_data(job: Job) -> dict[str, Any]:
+    """Every part of the sheet as plain JSON values, empty parts included: what steps of the history compare."""
+    return without_history(job).model_dump(mode="json", exclude_none=True, exclude_defaults=True)

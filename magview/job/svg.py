@@ -1,0 +1,242 @@
+"""Drawings as SVG text, for paper: light greys and hatching, so that black and white loses nothing.
+
+Turns and moves are worked into the points, so that any viewer shows the same, however little of SVG it knows.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from html import escape
+
+import numpy as np
+
+from magview.bench.breaker_end import PARENTS as BREAKER_PARENTS
+from magview.bench.breaker_end import breaker_end, pose
+from magview.bench.crank_end import PARENTS as CRANK_PARENTS
+from magview.bench.crank_end import crank_end, crank_pose
+from magview.bench.curves import round_levels
+from magview.bench.drive_end import EXTENT_MM, drive_end, drive_pose
+from magview.bench.drive_end import PARENTS as DRIVE_PARENTS
+from magview.bench.labels import arrange
+from magview.bench.shapes import Array, Point, Shape, hatching, rotate
+from magview.bench.state import BenchState, Engaged, Mounting, crank_deg
+
+FILLS = {
+    "shoe-a": "#ffffff", "shoe-b": "#ffffff", "north": "#ffffff", "south": "#ffffff", "housing": "#f2f2f2",
+    "plate": "#ffffff", "bracket": "#e2e2e2", "screw": "#ffffff", "eccentric": "#d0d0d0", "slot": "#000000",
+    "cam": "#bdbdbd", "boss": "#dcdcdc", "step": "#8c8c8c", "fibre": "#ffffff", "arm": "#e8e8e8",
+    "contact": "#000000", "drive-flange": "#ffffff", "disc": "#e6e6e6", "magneto-flange": "#ffffff",
+    "timing-disc": "#ffffff", "pointer": "#000000",
+}  # fmt: skip
+"""Greys light enough for a copier; black for what is small."""
+
+HATCHING = {
+    "north": (45.0,),
+    "south": (-45.0,),
+    "shoe-b": (90.0,),
+    "fibre": (45.0, -45.0),
+    "magneto-flange": (45.0,),
+    "drive-flange": (-45.0,),
+}
+"""Bearings of the lines that tell one material from its neighbours [deg]."""
+
+_WIDE = {"mark": 1.6, "index": 1.6, "straightedge": 1.2, "spring": 1.8, "paint": 3.0}
+_FONT = "font-family=\"'DejaVu Sans', Verdana, sans-serif\""
+
+
+@dataclass(frozen=True)
+class _Frame:
+    """From millimetres, y up, to the picture's pixels, y down."""
+
+    scale: float
+    left: float
+    top: float
+
+    def of(self, points: Array) -> Array:
+        return np.column_stack([self.left + self.scale * points[:, 0], self.top - self.scale * points[:, 1]])
+
+
+def breaker_svg(state: BenchState, title: str, width: int = 460, names: bool = True) -> str:
+    """The breaker end of a state, as seen from there, with the names of its parts."""
+    drawing, now = breaker_end(state.magneto), pose(state)
+    places = _Places(BREAKER_PARENTS, drawing.origins, now.turns_deg)
+    margin = 76.0 if names else 4.0
+    side = width - 2 * margin
+    height = side + 8.0
+    frame = _Frame(side / (2 * drawing.extent_mm), width / 2, height / 2)
+    body = _shapes(drawing.shapes, places, frame)
+    if names:
+        tips = {
+            name: tuple(frame.of(places.put(group, np.array([point])))[0].tolist())
+            for name, (group, point) in drawing.anchors.items()
+        }
+        body += _names(tips, margin, width - margin, height)
+    return svg(width, height, title, body)
+
+
+def coupling_svg(state: BenchState, engaged: Engaged, mounting: Mounting, title: str, width: int = 300) -> str:
+    """The coupling from the drive end, its painted marks as a mounting has them."""
+    turns = drive_pose(state, engaged, mounting).turns_deg
+    # Turned so that the drive flange's mark is at the top: what matters is where the marks stand to one another.
+    turns = {group: turn - turns["flange"] for group, turn in turns.items()}
+    places = _Places(DRIVE_PARENTS, dict.fromkeys(DRIVE_PARENTS, (0.0, 0.0)), turns)
+    frame = _Frame(width / (2 * EXTENT_MM), width / 2, width / 2)
+    return svg(width, width, title, _shapes(drive_end(engaged.installation.coupling), places, frame))
+
+
+def crank_svg(state: BenchState, title: str, width: int = 460) -> str:
+    """Crank, timing disc and No. 1 piston, from the propeller end."""
+    assert state.engaged is not None
+    engine = state.engaged.installation.engine
+    drawing, now = crank_end(engine), crank_pose(engine, crank_deg(state))
+    # The rod lies along x in its own group; a bearing counts from the top.
+    angle = float(np.degrees(np.arctan2(now.piston[0] - now.pin[0], now.piston[1] - now.pin[1]))) - 90.0
+    turns = {"disc": now.crank_turn_deg, "rod": angle}
+    places = _Places(
+        CRANK_PARENTS, dict.fromkeys(CRANK_PARENTS, (0.0, 0.0)), turns, {"rod": now.pin, "piston": now.piston}
+    )
+    left, bottom, right, top = drawing.box
+    scale = width / (right - left)
+    frame = _Frame(scale, -scale * left, scale * top)
+    return svg(width, scale * (top - bottom), title, _shapes(drawing.shapes, places, frame))
+
+
+# ---------------------------------------------------------------------- pieces
+
+
+class _Places:
+    """Where groups stand: each turned about its own origin, then carried by its parent."""
+
+    def __init__(
+        self,
+        parents: Mapping[str, str | None],
+        origins: Mapping[str, Point],
+        turns_deg: Mapping[str, float],
+        moved: Mapping[str, Point] | None = None,
+    ) -> None:
+        self._parents, self._origins, self._turns, self._moved = parents, origins, turns_deg, moved or {}
+        self.order = list(parents)
+
+    def put(self, group: str | None, points: Array) -> Array:
+        """Points (n, 2) of a group [mm] where they stand in the picture [mm]."""
+        while group is not None:
+            points = rotate(points, self._turns.get(group, 0.0), self._origins[group])
+            points = points + np.array(self._moved.get(group, (0.0, 0.0)))
+            group = self._parents[group]
+        return points
+
+
+def _shapes(shapes: Iterable[Shape], places: _Places, frame: _Frame) -> str:
+    # In the order of their groups, as the pictures on the screen are painted.
+    ordered = sorted(shapes, key=lambda shape: places.order.index(shape.group))
+    pitch = max(float(abs(o).max()) for shape in ordered for o in shape.outlines) / 32.0
+    return "".join(_piece(shape, places, frame, pitch) for shape in ordered)
+
+
+def _piece(shape: Shape, places: _Places, frame: _Frame, pitch: float) -> str:
+    outline = "".join(_path(frame.of(places.put(shape.group, o)), shape.filled) for o in shape.outlines)
+    width = _WIDE.get(shape.material, 0.8)
+    dash = ' stroke-dasharray="6 4"' if shape.material == "straightedge" else ""
+    fill = FILLS.get(shape.material, "#ffffff") if shape.filled else "none"
+    text = f'<path d="{outline}" fill="{fill}" fill-rule="evenodd" stroke="#000000" stroke-width="{width:g}"{dash}/>'
+    if shape.filled:
+        for bearing in HATCHING.get(shape.material, ()):
+            lines = hatching(shape.outlines, bearing, pitch)
+            marks = "".join(_path(frame.of(places.put(shape.group, line)), False) for line in lines)
+            if marks:
+                text += f'<path d="{marks}" fill="none" stroke="#000000" stroke-width="0.4"/>'
+    return text + "\n"
+
+
+def _path(points: Array, closed: bool) -> str:
+    pairs = [f"{x:.2f} {y:.2f}" for x, y in points.tolist()]
+    return f"M{pairs[0]}L{' '.join(pairs[1:])}{'Z' if closed else ''}"
+
+
+def _names(tips: Mapping[str, tuple[float, float]], left: float, right: float, height: float) -> str:
+    text = ""
+    for label in arrange(dict(tips), left, right, 10.0, height - 10.0, 15.0):
+        text += (
+            f'<path d="M{label.x:.1f} {label.y:.1f}L{label.tip_x:.1f} {label.tip_y:.1f}" fill="none" '
+            f'stroke="#000000" stroke-width="0.5"/>'
+            f'<circle cx="{label.tip_x:.1f}" cy="{label.tip_y:.1f}" r="1.6" fill="#000000" stroke="#ffffff" '
+            f'stroke-width="0.6"/>'
+        )
+        anchor, x = ("end", label.x - 3) if label.left else ("start", label.x + 3)
+        text += words(x, label.y + 3.5, label.text, anchor)
+    return text
+
+
+def words(x: float, y: float, text: str, anchor: str = "start", size: float = 10.0) -> str:
+    """A line of text at a place [px]."""
+    return (
+        f'<text x="{x:.1f}" y="{y:.1f}" {_FONT} font-size="{size:g}" text-anchor="{anchor}">{escape(text)}</text>\n'
+    )
+
+
+def svg(width: float, height: float, title: str, body: str) -> str:
+    """A whole picture from its pieces [px]."""
+    return (
+        f'<svg xmlns="http://www.w3.org/2000/svg" width="{width:g}" height="{height:.0f}" '
+        f'viewBox="0 0 {width:g} {height:.0f}" role="img"><title>{escape(title)}</title>\n{body}</svg>'
+    )
+
+
+# ---------------------------------------------------------------------- plots
+
+
+@dataclass(frozen=True, eq=False)
+class Plot:
+    """Readings over hours: (x, y, filled) each; limits; a band ahead as x, middle, low, high."""
+
+    title: str
+    along: str
+    points: list[tuple[float, float, bool]]
+    limits: tuple[float, float] | None
+    band: tuple[Array, Array, Array, Array] | None
+
+
+def plot_svg(plot: Plot, width: int = 460, height: int = 260) -> str:
+    """A plot of readings over hours."""
+    left, right, top, bottom = 58.0, 12.0, 24.0, 36.0
+    xs = [p[0] for p in plot.points] + ([] if plot.band is None else plot.band[0].tolist())
+    ys = [p[1] for p in plot.points] + list(plot.limits or ())
+    if plot.band is not None:
+        ys += [*plot.band[2].tolist(), *plot.band[3].tolist()]
+    (x0, x1), (y0, y1) = _span(xs), _span(ys)
+    across, up = (width - left - right) / (x1 - x0), (height - top - bottom) / (y1 - y0)
+
+    def at(x: Array, y: Array) -> Array:
+        return np.column_stack([left + across * (x - x0), height - bottom - up * (y - y0)])
+
+    body = words(left, 14, plot.title) + words(width - right, height - 6, plot.along, "end")
+    body += _line(at(np.array([x0, x0, x1]), np.array([y1, y0, y0])), 1.0)
+    for ticks, flat in ((round_levels(x0, x1), True), (round_levels(y0, y1), False)):
+        for v in ticks.tolist():
+            x, y = (at(np.array([v]), np.array([y0])) if flat else at(np.array([x0]), np.array([v])))[0].tolist()
+            body += _line(np.array([(x, y), (x, y + 4) if flat else (x - 4, y)]), 0.8)
+            body += words(x, y + 15, f"{v:g}", "middle", 9) if flat else words(x - 6, y + 3, f"{v:g}", "end", 9)
+    if plot.band is not None:
+        x, middle, low, high = plot.band
+        outline = np.concatenate([at(x, low), at(x[::-1], high[::-1])])
+        body += f'<path d="{_path(outline, True)}" fill="#dddddd" stroke="none"/>'
+        body += _line(at(x, middle), 1.0)
+    for limit in plot.limits or ():
+        body += _line(at(np.array([x0, x1]), np.array([limit, limit])), 1.0, "7 4")
+    for px, py, filled in plot.points:
+        x, y = at(np.array([px]), np.array([py]))[0].tolist()
+        fill = "#000000" if filled else "#ffffff"
+        body += f'<circle cx="{x:.1f}" cy="{y:.1f}" r="3.6" fill="{fill}" stroke="#000000" stroke-width="1.2"/>\n'
+    return svg(width, height, plot.title, body)
+
+
+def _span(values: list[float]) -> tuple[float, float]:
+    low, high = min(values), max(values)
+    room = 0.06 * (high - low) or 0.06 * abs(high) or 1.0
+    return low - room, high + room
+
+
+def _line(points: Array, width: float, dash: str = "") -> str:
+    dashed = f' stroke-dasharray="{dash}"' if dash else ""
+    return f'<path d="{_path(points, False)}" fill="none" stroke="#000000" stroke-width="{width:g}"{dashed}/>\n'

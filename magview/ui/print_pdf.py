@@ -1,0 +1,330 @@
+"""The job sheet as PDF: pages laid out here, drawings as vectors, text that can be selected, fonts embedded.
+
+Needs no display: any Qt platform will do, "offscreen" too.
+"""
+
+from __future__ import annotations
+
+import os
+import sys
+from collections.abc import Callable
+from pathlib import Path
+
+from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QMarginsF, QPointF, QRectF, QSizeF, Qt
+from PySide6.QtGui import (
+    QColor,
+    QFont,
+    QFontDatabase,
+    QGuiApplication,
+    QPageLayout,
+    QPageSize,
+    QPainter,
+    QPdfWriter,
+    QPen,
+    QTextLayout,
+    QTextOption,
+)
+from PySide6.QtSvg import QSvgRenderer
+
+from magview import __version__
+from magview.job.document import Block, Figures, Heading, Paragraph, SignatureLines, Table, document, footer
+from magview.job.history import Drift
+from magview.job.report import Paper, printable
+from magview.job.sheet import Job
+from magview.spec.base import SpecError
+from magview.ui.export import written_beside
+
+_DPI = 600
+_MM = _DPI / 25.4
+_MARGIN_MM = 15.0
+_SIZES = {"a4": QPageSize.PageSizeId.A4, "letter": QPageSize.PageSizeId.Letter}
+_BODY, _SMALL = 8.5, 7.5
+_HEADINGS = {1: 15.0, 2: 11.0, 3: 9.5}
+
+_Draw = Callable[[QPainter], None]
+
+
+def print_pdf(job: Job, path: Path, paper: Paper = "a4", drift: Drift | None = None) -> int:
+    """Write a sheet as PDF; returns the number of pages. Raises SpecError where it cannot be written."""
+    data, pages = pdf_bytes(job, paper, drift)
+    with written_beside(path) as temporary:
+        temporary.write_bytes(data)
+    return pages
+
+
+def pdf_bytes(job: Job, paper: Paper = "a4", drift: Drift | None = None) -> tuple[bytes, int]:
+    """A sheet as the bytes of a PDF, and its number of pages. Raises SpecError where there is no font."""
+    app = application()
+    if not QFontDatabase.families():
+        raise SpecError("there are no fonts to print with; on Debian or Ubuntu fonts-dejavu-core has some")
+    buffer = QBuffer()
+    buffer.open(QIODevice.OpenModeFlag.WriteOnly)
+    writer = QPdfWriter(buffer)
+    writer.setResolution(_DPI)
+    margins = QMarginsF(0, 0, 0, 0)
+    size = QPageSize(_SIZES[paper])
+    writer.setPageLayout(QPageLayout(size, QPageLayout.Orientation.Portrait, margins))
+    writer.setTitle(printable(job.title or "Magneto job sheet"))
+    writer.setCreator(f"magview {__version__}")
+    layout = _Layout(writer, QSizeF(size.sizePixels(_DPI)))
+    blocks = document(job, drift)
+    for block, following in zip(blocks, (*blocks[1:], None), strict=True):
+        layout.add(block, following)
+    layout.paint(writer, printable(footer(job)))
+    buffer.close()
+    del app
+    return bytes(buffer.data().data()), len(layout.pages)
+
+
+def application() -> QGuiApplication:
+    """The running Qt application, or one that needs no display."""
+    running = QGuiApplication.instance()
+    if isinstance(running, QGuiApplication):
+        return running
+    if sys.platform.startswith("linux"):
+        os.environ["QT_QPA_PLATFORM"] = "offscreen"
+    return QGuiApplication(["magview"])
+
+
+class _Layout:
+    """Blocks onto pages: what is drawn where, so that the number of pages is known when the first is drawn."""
+
+    def __init__(self, writer: QPdfWriter, size: QSizeF) -> None:
+        self._writer, self._size = writer, size
+        self._left, self._top = _MARGIN_MM * _MM, _MARGIN_MM * _MM
+        self._width = size.width() - 2 * self._left
+        self._bottom = size.height() - (_MARGIN_MM + 5.0) * _MM
+        self.pages: list[list[_Draw]] = [[]]
+        self._y = self._top
+
+    def add(self, block: Block, following: Block | None = None) -> None:
+        """Put a block below what is there already; a heading stays with what follows it."""
+        match block:
+            case Heading():
+                self._heading(block, self._tall(following) if isinstance(following, Figures) else 18 * _MM)
+            case Paragraph():
+                self._paragraph(block)
+            case Table():
+                self._table(block)
+            case Figures():
+                self._figures(block)
+            case SignatureLines():
+                self._signature(block)
+
+    def paint(self, writer: QPdfWriter, foot: str) -> None:
+        """Draw all pages, each with its foot."""
+        painter = QPainter(writer)
+        for number, page in enumerate(self.pages, 1):
+            if number > 1:
+                writer.newPage()
+            for draw in page:
+                draw(painter)
+            self._foot(painter, f"{foot} · page {number} of {len(self.pages)}")
+        painter.end()
+
+    # -------------------------------------------------------------- places
+
+    def _page(self) -> None:
+        self.pages.append([])
+        self._y = self._top
+
+    def _room(self, height: float) -> None:
+        """A new page unless so much fits on this one."""
+        if self._y + height > self._bottom and self._y > self._top:
+            self._page()
+
+    def _skip(self, mm: float) -> None:
+        if self._y > self._top:
+            self._y += mm * _MM
+
+    def _later(self, draw: _Draw) -> None:
+        self.pages[-1].append(draw)
+
+    # -------------------------------------------------------------- text
+
+    def _font(self, points: float, bold: bool = False) -> QFont:
+        font = QFont("DejaVu Sans")
+        font.setStyleHint(QFont.StyleHint.SansSerif)
+        font.setPointSizeF(points)
+        font.setBold(bold)
+        return font
+
+    def _lines(self, text: str, width: float, font: QFont) -> tuple[QTextLayout, float]:
+        layout = QTextLayout(printable(text).replace("\n", "\u2028"), font, self._writer)
+        option = QTextOption()
+        option.setWrapMode(QTextOption.WrapMode.WrapAtWordBoundaryOrAnywhere)
+        layout.setTextOption(option)
+        layout.beginLayout()
+        height = 0.0
+        while (line := layout.createLine()).isValid():
+            line.setLineWidth(width)
+            line.setPosition(QPointF(0.0, height))
+            height += line.height()
+        layout.endLayout()
+        return layout, height
+
+    def _text(self, layout: QTextLayout, x: float, y: float, first: int = 0, last: int | None = None) -> None:
+        """Draw the lines of a layout from its `first` to before its `last`, the first at (x, y)."""
+        last = layout.lineCount() if last is None else last
+        above = layout.lineAt(first).position().y() if first < last else 0.0
+
+        def draw(painter: QPainter) -> None:
+            painter.setPen(QColor("#000000"))
+            for i in range(first, last):
+                layout.lineAt(i).draw(painter, QPointF(x, y - above))
+
+        self._later(draw)
+
+    # -------------------------------------------------------------- blocks
+
+    def _heading(self, heading: Heading, with_it: float) -> None:
+        self._skip(4.0 if heading.level == 2 else 2.0)
+        layout, height = self._lines(heading.text, self._width * 0.8, self._font(_HEADINGS[heading.level], True))
+        self._room(height + 1.0 * _MM + with_it)
+        self._text(layout, self._left, self._y)
+        if heading.mark:
+            mark, _ = self._lines(heading.mark, self._width * 0.2, self._font(_BODY))
+            self._text(mark, self._left + self._width - mark.lineAt(0).naturalTextWidth(), self._y)
+        self._y += height
+        if heading.level == 2:
+            self._rule(self._left, self._y, self._width, 0.4)
+        self._y += 1.0 * _MM
+
+    def _paragraph(self, paragraph: Paragraph) -> None:
+        framed = paragraph.kind in ("caution", "warning")
+        inset = 2.0 * _MM if framed else 0.0
+        size = _SMALL if paragraph.kind == "small" else _BODY
+        font = self._font(size, paragraph.kind == "warning")
+        layout, height = self._lines(paragraph.text, self._width - 2 * inset, font)
+        if framed and height + 2 * inset < self._bottom - self._top:
+            self._room(height + 2 * inset)
+            self._frame(self._y, height + 2 * inset, 0.9 if paragraph.kind == "warning" else 0.4)
+            self._text(layout, self._left + inset, self._y + inset)
+            self._y += height + 2 * inset + 1.5 * _MM
+            return
+        start = 0
+        while start < layout.lineCount():
+            end, used = start, 0.0
+            while end < layout.lineCount() and self._y + used + layout.lineAt(end).height() <= self._bottom:
+                used += layout.lineAt(end).height()
+                end += 1
+            if end == start:
+                self._page()
+                continue
+            self._text(layout, self._left, self._y, start, end)
+            self._y, start = self._y + used, end
+        self._y += 1.2 * _MM
+
+    def _table(self, table: Table) -> None:
+        whole = sum(table.weights)
+        widths = [self._width * w / whole for w in table.weights]
+        if table.head:
+            self._row(table.head, widths, bold=True, heavy=True, keep=8 * _MM)
+        page = len(self.pages)
+        for i, row in enumerate(table.rows):
+            height = self._height(row, widths, i in table.bad)
+            if self._y + height > self._bottom:
+                self._page()
+            if len(self.pages) != page and table.head:
+                page = len(self.pages)
+                self._row(table.head, widths, bold=True, heavy=True, keep=0.0)
+            self._row(row, widths, bold=i in table.bad, heavy=False, keep=0.0)
+        self._y += 1.5 * _MM
+
+    def _height(self, cells: tuple[str, ...], widths: list[float], bold: bool) -> float:
+        font = self._font(_BODY, bold)
+        return max(self._lines(c, w - 2 * _MM, font)[1] for c, w in zip(cells, widths, strict=True)) + 1.0 * _MM
+
+    def _row(self, cells: tuple[str, ...], widths: list[float], bold: bool, heavy: bool, keep: float) -> None:
+        font = self._font(_BODY, bold)
+        laid = [self._lines(cell, width - 2 * _MM, font) for cell, width in zip(cells, widths, strict=True)]
+        height = max(h for _, h in laid) + 1.0 * _MM
+        self._room(height + keep)
+        if bold and not heavy:
+            self._shade(self._y, height)
+        x = self._left
+        for (layout, _), width in zip(laid, widths, strict=True):
+            self._text(layout, x + 0.6 * _MM, self._y + 0.5 * _MM)
+            x += width
+        self._y += height
+        self._rule(self._left, self._y, self._width, 0.3 if heavy else 0.1)
+
+    def _laid(self, figures: Figures) -> list[tuple[QSvgRenderer, float, QTextLayout, float]]:
+        """Each drawing with its height, and its caption with its own."""
+        width, laid = self._width * figures.width, []
+        for text, caption in figures.pictures:
+            renderer = QSvgRenderer(QByteArray(text.encode("utf-8")))
+            size = renderer.defaultSize()
+            laid.append(
+                (
+                    renderer,
+                    width * size.height() / max(1, size.width()),
+                    *self._lines(caption, width, self._font(_SMALL)),
+                )
+            )
+        return laid
+
+    def _tall(self, figures: Figures) -> float:
+        laid = self._laid(figures)
+        return max(d[1] for d in laid) + max(d[3] for d in laid) + 2.5 * _MM
+
+    def _figures(self, figures: Figures) -> None:
+        laid, width = self._laid(figures), self._width * figures.width
+        gap = (self._width - width * len(laid)) / len(laid)
+        tallest, x = max(d[1] for d in laid), self._left + gap / 2
+        tall = self._tall(figures)
+        self._room(tall)
+        for renderer, height, words, _ in laid:
+            self._picture(renderer, QRectF(x, self._y, width, height))
+            self._text(words, x, self._y + tallest + 1.0 * _MM)
+            x += width + gap
+        self._y += tall
+
+    def _picture(self, renderer: QSvgRenderer, where: QRectF) -> None:
+        self._later(lambda painter: renderer.render(painter, where))
+
+    def _signature(self, signature: SignatureLines) -> None:
+        gap = 4.0 * _MM
+        count = len(signature.lines)
+        width = (self._width - gap * (count - 1)) / count
+        filled = [self._lines(text, width, self._font(_BODY, True)) for _, text in signature.lines]
+        tall = max(9.0 * _MM, max(h for _, h in filled) + 3 * _MM)
+        self._room(tall + 6 * _MM)
+        line = self._y + tall
+        for i, (what, _) in enumerate(signature.lines):
+            x = self._left + i * (width + gap)
+            self._text(filled[i][0], x, line - filled[i][1] - 0.5 * _MM)
+            self._rule(x, line, width, 0.25)
+            self._text(self._lines(what, width, self._font(_SMALL))[0], x, line + 0.5 * _MM)
+        self._y = line + 5 * _MM
+
+    # -------------------------------------------------------------- lines
+
+    def _rule(self, x: float, y: float, width: float, mm: float) -> None:
+        def draw(painter: QPainter) -> None:
+            painter.setPen(QPen(QColor("#000000"), mm * _MM))
+            painter.drawLine(QPointF(x, y), QPointF(x + width, y))
+
+        self._later(draw)
+
+    def _frame(self, y: float, height: float, mm: float) -> None:
+        where = QRectF(self._left, y, self._width, height)
+
+        def draw(painter: QPainter) -> None:
+            painter.setPen(QPen(QColor("#000000"), mm * _MM))
+            painter.setBrush(Qt.BrushStyle.NoBrush)
+            painter.drawRect(where)
+
+        self._later(draw)
+
+    def _shade(self, y: float, height: float) -> None:
+        where = QRectF(self._left, y, self._width, height)
+        self._later(lambda painter: painter.fillRect(where, QColor("#e8e8e8")))
+
+    def _foot(self, painter: QPainter, text: str) -> None:
+        layout, _ = self._lines(text, self._width, self._font(_SMALL))
+        y = self._size.height() - (_MARGIN_MM + 2.0) * _MM
+        painter.setPen(QPen(QColor("#000000"), 0.1 * _MM))
+        painter.drawLine(QPointF(self._left, y), QPointF(self._left + self._width, y))
+        for i in range(layout.lineCount()):
+            layout.lineAt(i).draw(painter, QPointF(self._left, y + 1.0 * _MM))

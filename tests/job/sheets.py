@@ -1,0 +1,19 @@
+"""Sheets for the tests."""
+
+from __future__ import annotations
+
+from magview.job.library import find_job
+from magview.job.sheet import Job, change_in, new_job, without_history
+
+
+def demo() -> Job:
+    """The shipped finished sheet."""
+    return without_history(find_job("seven-radial-left"))
+
+
+def of_magneto(hours: float, found: float | None, left: float, *, opens_found: float = 0.0, day: str = "") -> Job:
+    """A sheet of one magneto with its hours, the gap found and left [mm], and the opening found [deg]; left at 0."""
+    job = change_in(new_job("check", day), "magneto", type="Practice", serial="N 7", hours_h=hours)
+    job = change_in(job, "limits", gap_low_mm=0.2, gap_high_mm=0.26)
+    job = change_in(job, "as_found", gap_mm=found, opening_error_deg=opens_found if found is not None else None)
+    return change_in(job, "internal_timing", gap_mm=left, opening_error_deg=0.0)

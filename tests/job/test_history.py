@@ -1,0 +1,124 @@
+"""Earlier sheets of the same magneto, their drift, and the next check."""
+
+from __future__ import annotations
+
+import numpy as np
+import pytest
+from scipy import stats
+
+from magview.job.history import drift_of, earlier_jobs, identity, reminder
+from magview.job.sheet import change_in, new_job
+from magview.spec.base import SpecError
+from magview.spec.files import write_model
+from tests.job.sheets import demo, of_magneto
+
+
+def test_a_magneto_is_known_by_type_and_serial_however_they_are_written(tmp_path):
+    job = of_magneto(100.0, 0.24, 0.25)
+    same = change_in(job, "magneto", serial=" n  7 ", type="PRACTICE")
+    assert identity(job) == identity(same)
+    for name, other in (
+        ("one-job.json", job), ("two-job.json", same), ("three-job.json", change_in(job, "magneto", serial="N 8")),
+        ("four-job.json", change_in(job, "magneto", type="Another")),
+    ):  # fmt: skip
+        write_model(tmp_path / name, other)
+    (tmp_path / "bad-job.json").write_text("{", encoding="utf-8")
+    (tmp_path / "notes.json").write_text("{}", encoding="utf-8")
+    (tmp_path / "deep-job.json").mkdir()
+    found, refused = earlier_jobs(tmp_path, job, without=tmp_path / "one-job.json")
+    assert [f.path.name for f in found] == ["two-job.json"]
+    assert len(refused) == 2 and any(r.startswith("bad-job.json: line 1") for r in refused)
+
+
+def test_without_a_serial_number_nothing_is_the_same(tmp_path):
+    with pytest.raises(SpecError, match="no serial number"):
+        earlier_jobs(tmp_path, new_job())
+    with pytest.raises(SpecError, match="cannot be read"):
+        earlier_jobs(tmp_path / "gone", of_magneto(1.0, None, 0.2))
+
+
+def test_resettings_drop_out_of_the_drift():
+    """The gap closes 0.02 mm in every 100 h and is set back each time: the course runs on at 0.02 in 100 h."""
+    jobs = [of_magneto(0.0, None, 0.25), *(of_magneto(100.0 * n, 0.23, 0.25) for n in range(1, 5))]
+    gap = drift_of(jobs[::-1]).gap
+    assert gap is not None
+    assert gap.hours_h == (0.0, 100.0, 200.0, 300.0, 400.0)
+    assert gap.drift == pytest.approx((0.0, -0.02, -0.04, -0.06, -0.08))
+    assert gap.slope_per_h == pytest.approx(-0.0002)
+    value, low, high = gap.predict(450.0)
+    assert float(value) == pytest.approx(0.25 - 0.01)
+    assert low < value < high
+
+
+def test_the_line_is_theils_and_one_wrong_reading_does_not_carry_it_away():
+    rng = np.random.default_rng(5)
+    hours = np.array([0.0, 90.0, 210.0, 300.0, 420.0, 500.0, 640.0])
+    found = 0.25 - 0.00015 * hours + rng.normal(0.0, 0.002, 7)
+    found[3] += 0.1
+    # Never re-set: what is found is left, so that the course is the readings themselves.
+    jobs = [change_in(of_magneto(h, f, f), "internal_timing", gap_mm=None) for h, f in zip(hours, found, strict=True)]
+    gap = drift_of(jobs).gap
+    assert gap is not None
+    assert gap.slope_per_h == pytest.approx(stats.theilslopes(found - found[0], hours).slope, rel=1e-9)
+    assert gap.slope_per_h == pytest.approx(-0.00015, abs=3e-5)
+
+
+def test_the_prediction_interval_holds_the_next_reading_as_often_as_it_says():
+    """Monte Carlo against the closed form: normal scatter, seven sheets, 95 in 100 (a robust line is a bit off)."""
+    rng, inside, runs = np.random.default_rng(11), 0, 400
+    hours = np.arange(7) * 100.0
+    for _ in range(runs):
+        readings = 0.6 - 0.0003 * hours + rng.normal(0.0, 0.02, 7)
+        jobs = [
+            change_in(of_magneto(h, float(g), 0.1), "internal_timing", gap_mm=None)
+            for h, g in zip(hours, readings, strict=True)
+        ]
+        gap = drift_of(jobs).gap
+        assert gap is not None
+        _, low, high = gap.predict(700.0)
+        inside += bool(low <= 0.6 - 0.21 + rng.normal(0.0, 0.02) <= high)
+    assert 0.87 < inside / runs <= 1.0
+
+
+def test_two_sheets_are_as_sure_as_the_blades():
+    """Half-width 0.0127 mm rectangular: u = 0.0127/√3 a reading; a slope of two is √2·u over the hours, k = 1.96."""
+    gap = drift_of([of_magneto(0.0, None, 0.25), of_magneto(100.0, 0.23, 0.25)]).gap
+    assert gap is not None
+    assert gap.slope_uncertainty_per_h == pytest.approx(2**0.5 * 0.0127 / 3**0.5 / 100.0)
+    assert gap.factor == pytest.approx(1.96, abs=1e-3)
+
+
+def test_one_sheet_or_none_between_tells_nothing():
+    assert drift_of([of_magneto(100.0, 0.2, 0.25)]).gap is None
+    assert drift_of([]).sentences == ()
+    without_hours = change_in(of_magneto(0.0, 0.2, 0.25), "magneto", hours_h=None)
+    assert drift_of([of_magneto(0.0, None, 0.25), without_hours]).gap is None
+
+
+def test_the_next_check_is_the_earliest_of_entered_and_foretold():
+    # 0.02 mm in 100 h from 0.25: at 0.2 after 250 h for certain, sooner with the interval.
+    jobs = [of_magneto(0.0, None, 0.25), *(of_magneto(100.0 * n, 0.23, 0.25) for n in range(1, 5))]
+    drift = drift_of(jobs)
+    assert drift.next_check_h is not None and 400.0 < drift.next_check_h <= 650.0
+    assert any("may leave its limits from" in s for s in drift.sentences)
+    sooner = drift_of([*jobs[:-1], change_in(jobs[-1], "next_check", hours_h=420.0)])
+    assert sooner.next_check_h == 420.0
+    still = drift_of([of_magneto(0.0, None, 0.23), *(of_magneto(100.0 * n, 0.23, 0.23) for n in range(1, 9))])
+    assert still.gap is not None and still.gap.slope_per_h == pytest.approx(0.0, abs=1e-12)
+
+
+def test_reminders():
+    job = demo()  # 462 h or 2027-04-14, now at 412 h
+    assert reminder(job, "2026-10-20") is None
+    assert "due at 462 h of the magneto, in 7 h" in (reminder(job, "2026-10-20", 455.0) or "")
+    assert "3 h ago" in (reminder(job, "2026-10-20", 465.0) or "")
+    assert "due on 2027-04-14, in 14 days" in (reminder(job, "2027-03-31") or "")
+    assert "1 days ago" in (reminder(job, "2027-04-15") or "")
+    assert reminder(new_job(), "2026-10-20") is None
+
+
+def test_side_by_side():
+    head, lines = drift_of([of_magneto(200.0, 0.23, 0.25, day="2026-01-01"), of_magneto(100.0, None, 0.24)]).table
+    assert all(len(line) == len(head) for line in lines)
+    assert [line[1] for line in lines] == ["100", "200"]
+    assert lines[0][2:4] == ("–", "0.240 mm") and lines[1][2:4] == ("0.230 mm", "0.250 mm")

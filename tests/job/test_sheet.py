@@ -1,0 +1,226 @@
+"""The sheet: stages, states, verdicts, signature."""
+
+from __future__ import annotations
+
+import json
+
+import pytest
+
+from magview.job import judge
+from magview.job.library import find_job, read_job, shipped_jobs
+from magview.job.sheet import (
+    CAUTIONS,
+    STAGES,
+    change,
+    change_in,
+    new_job,
+    open_again,
+    sign,
+    signature_holds,
+    skip,
+    stage_of,
+    title_of,
+)
+from magview.spec.base import SpecError
+from magview.spec.files import dump_json, write_model
+from tests.job.sheets import demo
+
+
+def refused(act) -> str:
+    with pytest.raises(SpecError) as caught:
+        act()
+    text = str(caught.value)
+    assert text.isprintable() and "pydantic" not in text.lower() and "input" not in text.lower()
+    return text
+
+
+def test_stages_stand_in_the_order_of_the_trade():
+    titles = [title_of(name) for name in STAGES]
+    assert titles[:4] == ["Cautions and making safe", "Switch-lead proof", "Top dead centre and stroke", "As found"]
+    assert titles.index("Marks before removal") < titles.index("Tooth shift") < titles.index("Synchronising")
+    assert titles[-3:] == ["Closing checks", "Ground run", "Remarks"]
+    assert len(titles) == 13
+
+
+def test_a_sheet_says_the_cautions_of_the_trade():
+    text = " ".join(CAUTIONS).lower()
+    for words in ("propeller as live", "switch off", "grounded and proved", "plugs out", "wheels chocked", "manual",
+                  "licensed person", "training and planning aid", "invented"):  # fmt: skip
+        assert words in text
+
+
+def test_a_sheet_survives_its_file_whole(tmp_path):
+    job = demo()
+    write_model(tmp_path / "a-job.json", job)
+    assert read_job(tmp_path / "a-job.json") == job
+
+
+def test_a_stage_is_skipped_only_with_a_reason():
+    job = new_job()
+    assert "reason" in refused(lambda: skip(job, "lobes", "  "))
+    assert "reason" in refused(lambda: change_in(job, "lobes", state="skipped"))
+    skipped = skip(job, "lobes", "single lobe")
+    assert stage_of(skipped, "lobes").state == "skipped"
+    assert stage_of(open_again(skipped, "lobes"), "lobes").state == "open"
+    assert "lobes" not in judge.progress(skipped).open
+
+
+def test_a_file_with_a_stage_skipped_without_reason_is_refused(tmp_path):
+    data = json.loads(dump_json(demo()))
+    data["closing"] = {"state": "skipped"}
+    path = tmp_path / "x-job.json"
+    path.write_text(json.dumps(data), encoding="utf-8")
+    assert "closing: reason is missing" in refused(lambda: read_job(path))
+
+
+@pytest.mark.parametrize(
+    ("part", "field", "value", "told"),
+    [
+        ("ground_run", "drop_left_rpm", "60", "ground_run.drop_left_rpm is"),
+        ("ground_run", "drop_left_rpm", -1.0, "at least 0"),
+        ("ground_run", "drop_left_rmp", 60.0, "did you mean drop_left_rpm?"),
+        ("as_found", "gap_mm", float("nan"), "a finite number of millimetres"),
+        ("next_check", "day", "2026-02-30", "is not a date"),
+        ("magneto", "serial", "one\ntwo", "one line of text"),
+        ("limits", "gap_low_mm", 0.5, "must not be above gap_high_mm"),
+        ("internal_timing", "trials", ({"backplate_deg": 0.0, "gap_low_mm": 0.3, "gap_high_mm": 0.2},), "trials[0]"),
+    ],
+)
+def test_what_cannot_be_entered_is_refused_by_name(part, field, value, told):
+    job = demo()
+    assert told in refused(lambda: change_in(job, part, **{field: value}))
+
+
+def test_no_stage_is_finished_before_the_aircraft_is_safe_and_the_lead_is_proved():
+    job = change_in(new_job(), "as_found", mark_offset_mm=0.0, gap_mm=0.23)
+    assert "cautions and making safe and switch-lead proof" in refused(lambda: judge.finish(job, "as_found"))
+    job = skip(job, "cautions", "magneto on the bench, no aircraft")
+    assert "switch-lead proof: do that first" in refused(lambda: judge.finish(job, "as_found"))
+    job = skip(job, "switch_lead", "magneto on the bench")
+    assert stage_of(judge.finish(job, "as_found"), "as_found").state == "done"
+
+
+def test_a_stage_that_lacks_readings_is_not_done_and_says_what_is_missing():
+    job = skip(skip(new_job(), "cautions", "bench"), "switch_lead", "bench")
+    assert "missing: straightedge from the rim mark, largest gap" in refused(lambda: judge.finish(job, "as_found"))
+    assert "nuts torqued" in refused(lambda: judge.finish(job, "closing"))
+    assert "drop, running on right" in refused(
+        lambda: judge.finish(change_in(job, "ground_run", drop_left_rpm=50.0), "ground_run")
+    )
+    # A single magneto has one drop.
+    single = change_in(change_in(job, "magneto", position="single"), "ground_run", drop_left_rpm=50.0)
+    assert judge.finish(single, "ground_run").ground_run.state == "done"
+
+
+def test_every_check_must_be_confirmed():
+    job = new_job()
+    checks = [f for f, info in type(job.cautions).model_fields.items() if info.annotation is bool]
+    assert len(checks) == 6
+    for field in checks:
+        lacking = change_in(job, "cautions", **(dict.fromkeys(checks, True) | {field: False}))
+        with pytest.raises(SpecError):
+            judge.finish(lacking, "cautions")
+
+
+# ---------------------------------------------------------------------- verdicts
+
+
+def ok(job, stage, field):
+    return next(v.ok for v in judge.verdicts(job) if (v.stage, v.field) == (stage, field))
+
+
+@pytest.mark.parametrize(
+    ("stage", "field", "inside", "outside"),
+    [
+        # Limits of the sheet below: gap 0.20 to 0.26, mark ± 0.8, timing 25 ± 1, drops 100 and 40.
+        ("as_found", "gap_mm", 0.20, 0.1999),
+        ("internal_timing", "gap_mm", 0.26, 0.2601),
+        ("internal_timing", "mark_offset_mm", -0.8, -0.81),
+        ("as_found", "left_btdc_deg", 24.0, 23.99),
+        ("synchronising", "right_btdc_deg", 26.0, 26.01),
+        ("ground_run", "drop_left_rpm", 100.0, 101.0),
+    ],
+)
+def test_readings_are_judged_by_the_sheets_own_limits_ends_included(stage, field, inside, outside):
+    job = change_in(
+        new_job(), "limits", gap_low_mm=0.20, gap_high_mm=0.26, mark_tolerance_mm=0.8, left_btdc_deg=25.0,
+        right_btdc_deg=25.0, timing_tolerance_deg=1.0, drop_rpm=100.0,
+    )  # fmt: skip
+    assert ok(change_in(job, stage, **{field: inside}), stage, field)
+    assert not ok(change_in(job, stage, **{field: outside}), stage, field)
+    assert not [v for v in judge.verdicts(job) if v.stage == stage]  # nothing read, nothing judged
+
+
+def test_a_reading_without_a_limit_has_no_verdict():
+    assert not judge.verdicts(change_in(new_job(), "as_found", gap_mm=9.0))
+
+
+def test_a_wanted_stagger_is_no_difference():
+    job = change_in(
+        new_job(), "limits", left_btdc_deg=25.0, right_btdc_deg=28.0, synchronising_tolerance_deg=1.0
+    )  # fmt: skip
+    # 25.5 − 28.2 is 2.7 apart, 0.3 from the stagger of 3.
+    job = change_in(job, "synchronising", left_btdc_deg=25.5, right_btdc_deg=28.2)
+    assert judge.timing_difference_deg(job) == pytest.approx(0.3)
+    assert ok(job, "synchronising", "difference_deg")
+
+
+@pytest.mark.parametrize(
+    ("field", "good"),
+    [
+        ("meter_grounded_switch_off", True),
+        ("meter_grounded_switch_on", False),
+        ("lamp_grounded_plug_out", True),
+        ("lamp_grounded_switch_off", True),
+        ("lamp_grounded_switch_on", False),
+    ],
+)
+def test_the_switch_lead_is_safe_only_grounded_when_off(field, good):
+    assert ok(change_in(new_job(), "switch_lead", **{field: good}), "switch_lead", field)
+    assert not ok(change_in(new_job(), "switch_lead", **{field: not good}), "switch_lead", field)
+
+
+def test_top_dead_centre_is_halfway_between_the_stops():
+    job = change_in(new_job(), "dead_centre", first_stop_deg=41.5, second_stop_deg=-38.5)
+    assert judge.dead_centre_deg(job) == pytest.approx(1.5)
+    assert judge.dead_centre_deg(change_in(job, "dead_centre", second_stop_deg=41.5)) is None
+
+
+def test_what_was_found_out_of_limits_does_not_fail_the_work_as_left():
+    job = demo()
+    assert judge.progress(job).passed
+    worse = change_in(job, "as_found", gap_mm=0.05)
+    assert not judge.progress(worse).out
+    failed = change_in(job, "internal_timing", gap_mm=0.05)
+    assert [(v.stage, v.field) for v in judge.progress(failed).out] == [("internal_timing", "gap_mm")]
+    assert not judge.progress(failed).passed
+
+
+def test_lobes_are_judged_one_by_one():
+    job = demo()
+    lobes = list(job.lobes.lobes)
+    lobes[2] = lobes[2].model_copy(update={"opening_error_deg": 2.0})
+    found = judge.progress(change_in(job, "lobes", lobes=tuple(lobes))).out
+    assert [v.field for v in found] == ["lobes[2].opening_error_deg"]
+
+
+# ---------------------------------------------------------------------- signature
+
+
+def test_a_signature_covers_what_was_signed_and_no_more():
+    job = sign(change_in(new_job("x"), "remarks", text="a"), "A. Person", "X-1", "2026-11-25")
+    assert signature_holds(job) is True
+    assert signature_holds(change_in(job, "remarks", text="b")) is False
+    assert signature_holds(change_in(change_in(job, "remarks", text="b"), "remarks", text="a")) is True
+    assert signature_holds(new_job()) is None
+    assert signature_holds(change(job, signature=None)) is None
+    refused(lambda: sign(job, "  ", "", "2026-11-25"))
+    refused(lambda: sign(job, "A", "", ""))
+
+
+def test_the_shipped_job_is_finished_signed_and_plainly_invented():
+    assert shipped_jobs() == ["seven-radial-left"]
+    job = find_job("seven-radial-left")
+    assert judge.progress(job).passed
+    assert job.invented and "invented" in job.remarks.text.lower()
+    assert all(stage_of(job, name).state == "done" for name in STAGES)
