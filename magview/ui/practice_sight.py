@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Literal, get_args
 
-from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtCore import QEvent, QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import (
     QApplication,
@@ -50,9 +50,18 @@ class Lamp(QWidget):
     def __init__(self, theme: Theme) -> None:
         super().__init__()
         self._theme, self.shows = theme, "not connected"
+        self._size_up()
+        self.setAccessibleName("Timing lamp")
+
+    def _size_up(self) -> None:
         size = round(1.7 * self.fontMetrics().height())
         self.setFixedSize(size, size)
-        self.setAccessibleName("Timing lamp")
+
+    def changeEvent(self, event: QEvent) -> None:
+        """It is as large as the words beside it."""
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.FontChange:
+            self._size_up()
 
     def show_words(self, words: str) -> None:
         """Show "light", "dark" or "not connected"."""
@@ -159,7 +168,7 @@ class TurningBox(PracticePanel):
         if len(practice.sides) > 1:
             self.sides.setAccessibleName("Magneto in view")
             for side in practice.sides:
-                self.sides.addItem(f"{side.capitalize()} magneto", side)
+                self.sides.addItem(side.capitalize(), side)
             self.sides.activated.connect(self._side_chosen)
             hands.addWidget(self.sides)
         hands.addStretch(1)

@@ -115,7 +115,8 @@ class PracticeWindow(QMainWindow):
         column.setSpacing(4)
         column.addWidget(self.sight)
         column.addWidget(self.turning)
-        column.addWidget(self.tabs, 1)
+        column.addWidget(self.tabs, 1000)
+        column.addStretch(1)  # takes the room where the tabs are away
         column.addWidget(self.hand_in)
         self._side = side
         self.split = QSplitter(Qt.Orientation.Horizontal)
