@@ -31,7 +31,9 @@ def some_setting(magneto, plate_share: float, screw_share: float) -> BenchState:
     (left, right), (low, high) = magneto.backplate.range_deg, magneto.contact_screw.range_deg
     state = do.new_bench(magneto)
     return replace(
-        state, backplate_deg=left + plate_share * (right - left), screw_deg=low + screw_share * (high - low)
+        state,
+        backplate_deg=min(left + plate_share * (right - left), right),
+        screw_deg=min(low + screw_share * (high - low), high),
     )
 
 
