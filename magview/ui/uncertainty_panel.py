@@ -5,12 +5,16 @@ from __future__ import annotations
 import numpy as np
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
+    QAbstractItemView,
     QFormLayout,
     QGroupBox,
     QHBoxLayout,
+    QHeaderView,
     QLabel,
     QProgressBar,
     QPushButton,
+    QTableWidget,
+    QTableWidgetItem,
     QVBoxLayout,
     QWidget,
 )
@@ -26,12 +30,14 @@ from magview.bench.sureness import (
     percent_words,
     read_engine,
     read_internal,
+    value_words,
 )
 from magview.physics.instruments import Instrument, Role, instrument, instruments
 from magview.physics.measurement import (
     Improvement,
     Judgement,
     Measurement,
+    Outcome,
     better_instrument,
     improve,
     judge,
@@ -51,6 +57,7 @@ from magview.ui.style import tint
 from magview.ui.theme import Theme
 from magview.ui.worker import Progress, ShouldStop, Worker
 
+_BUDGET = ("Reading", "Uncertainty", "Comes to", "Share")
 _DRAWS = (200_000, 1_000_000)
 _SEED = 101
 """The draws are the same each time, so that the same readings give the same answer."""
@@ -146,11 +153,20 @@ class UncertaintyPanel(QWidget):
         self.bar.setAccessibleName("Progress of the Monte Carlo")
         for widget in (self.draws, self.draw_button, self.cancel_button):
             row.addWidget(widget)
+        self.budget = QTableWidget(0, len(_BUDGET))
+        self.budget.setAccessibleName("Uncertainty budget of the least sure quantity")
+        self.budget.setHorizontalHeaderLabels(_BUDGET)
+        self.budget.verticalHeader().setVisible(False)
+        self.budget.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
+        header = self.budget.horizontalHeader()
+        header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
         for label in (self.overall, self.answer, self.matters, self.agreement, self.better):
             label.setWordWrap(True)
             column.addWidget(label)
         column.addLayout(row)
         column.addWidget(self.bar)
+        column.addWidget(self.budget)
         self._busy(False)
         return box
 
@@ -231,7 +247,7 @@ class UncertaintyPanel(QWidget):
     def _show(self) -> None:
         found = self._judging
         self.draw_button.setEnabled(found.measurement is not None)
-        for label in (self.answer, self.matters, self.agreement, self.better):
+        for label in (self.answer, self.matters, self.agreement, self.better, self.budget):
             label.setVisible(found.measurement is not None)
         if found.measurement is None:
             self.overall.setText(found.why_not[:1].upper() + found.why_not[1:] + ".")
@@ -244,6 +260,7 @@ class UncertaintyPanel(QWidget):
         tint(self.overall, self._theme.good if whole >= 0.95 else self._theme.bad, bold=True)
         self.answer.setText("\n".join(outcome_words(o, self._inches) for o in found.outcomes))
         self.matters.setText(matters_words(weakest))
+        self._show_budget(weakest)
         said = [f"{o.quantity.name}: {o.agreement.statement}" for o in found.outcomes if o.agreement is not None]
         self.agreement.setText(
             "\n".join(f"{s[0].upper()}{s[1:]}." for s in said)
@@ -256,6 +273,24 @@ class UncertaintyPanel(QWidget):
             self.better.setText(
                 f"Next to improve: {tool.name}." if tool else "No finer instrument on the list would help."
             )
+
+    def _show_budget(self, outcome: Outcome) -> None:
+        """The lines of the budget, the largest share first; lengths in the unit chosen."""
+        lines = sorted(outcome.linear.budget, key=lambda line: -line.share)
+        self.budget.setRowCount(len(lines))
+        for row, line in enumerate(lines):
+            unit = outcome.quantity.unit
+            cells = (
+                line.input.name,
+                value_words(line.input.standard_uncertainty, line.input.unit, self._inches),
+                value_words(line.uncertainty, unit, self._inches),
+                percent_words(line.share),
+            )
+            for place, text in enumerate(cells):
+                self.budget.setItem(row, place, QTableWidgetItem(text))
+        line_height = round(1.5 * self.fontMetrics().height())
+        self.budget.verticalHeader().setDefaultSectionSize(line_height)
+        self.budget.setFixedHeight(self.budget.horizontalHeader().sizeHint().height() + len(lines) * line_height + 4)
 
     def draw(self) -> None:
         """Run the Monte Carlo, with the chosen instruments and with the next better one."""

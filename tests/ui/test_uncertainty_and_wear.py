@@ -157,6 +157,15 @@ def test_the_budget_is_drawn_and_adds_up(panel):
     assert sheet.summary().startswith("Opening from the E-gap")
 
 
+def test_the_budget_stands_in_a_table_the_largest_share_first(panel):
+    window, page = panel
+    weakest = min(window.judging.outcomes, key=lambda o: o.probability_in_limits)
+    shares = sorted((line.share for line in weakest.linear.budget), reverse=True)
+    assert page.budget.rowCount() == len(shares)
+    assert [page.budget.item(row, 3).text() for row in range(3)] == [percent_words(s) for s in shares[:3]]
+    assert page.budget.item(0, 0).text() == weakest.matters_most.input.name
+
+
 def test_a_setting_that_never_opens_is_not_judged(panel):
     window, page = panel
     window.model.send(WearHeel(1.9))
