@@ -18,9 +18,9 @@ SHOTS = [
     ("adjustment-window", "seven-radial-left", 1920, 1080, "1", "light", "window"),
     ("internal-timing", "seven-radial-left", 1280, 720, "1", "light", "internal"),
     ("timing-to-the-engine", "seven-radial-left", 1280, 720, "1", "light", "engine"),
-    ("compensated-cam-dark", "nine-radial-left", 1280, 720, "1", "dark", "internal"),
     ("trials", "seven-radial-left", 1280, 720, "1", "light", "trials"),
     ("practice", "gap-wrong", 1280, 720, "1", "light", "practice"),
+    ("compensated-cam-dark", "nine-radial-left", 1280, 720, "1", "dark", "internal"),
     ("engine-1280-dark", "nine-radial-right", 1280, 720, "1", "dark", "engine"),
     ("internal-1920-light", "four-opposed-left", 1920, 1080, "1", "light", "internal"),
     ("engine-1920-light", "four-opposed-left", 1920, 1080, "1", "light", "engine"),
@@ -160,7 +160,7 @@ def main() -> None:
         return
     folder = Path(sys.argv[1]) if len(sys.argv) > 1 else README_PICTURES
     folder.mkdir(parents=True, exist_ok=True)
-    chosen = SHOTS if len(sys.argv) > 1 else SHOTS[:6]
+    chosen = SHOTS if len(sys.argv) > 1 else SHOTS[:5]
     for name, installation, width, height, scale, theme, stage in chosen:
         environment = {"QT_QPA_PLATFORM": "offscreen", **os.environ, "QT_SCALE_FACTOR": scale}
         target = folder / f"{name}.png"
