@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
+import copy
 import json
 import random
 from typing import Any
 
 ODD: tuple[Any, ...] = (
     None, True, False, 0, -1, 1e308, -1e308, 5e-324, 2**63, 10**400, float("nan"), float("inf"), "", "x" * 5000,
-    "\x00", "\ud800", "'; <script>alert(1)</script>", "2026-02-30", "done", "skipped", [], {}, [[]], [0.0] * 300, {"": {}},
-    [None], {"format": "magview-job/1"}, "=1+1", "../../etc/passwd", "\u202e", 1.5, "1.5",
+    "\x00", "\ud800", "'; <script>alert(1)</script>", "2026-02-30", "done", "skipped", [], {}, [[]], [0.0] * 300,
+    {"": {}}, [None], {"format": "magview-job/1"}, "=1+1", "../../etc/passwd", "\u202e", 1.5, "1.5",
 )  # fmt: skip
 
 
@@ -42,17 +43,17 @@ def _change(data: Any, rng: random.Random) -> None:
         break
     what = rng.random()
     if what < 0.55:
-        here[key] = rng.choice(ODD)
+        here[key] = copy.deepcopy(rng.choice(ODD))
     elif what < 0.65:
         del here[key]
     elif what < 0.75 and isinstance(here, dict):
-        here[rng.choice((f"{key}x", "format", "history", str(key).upper()))] = here[key]
+        here[rng.choice((f"{key}x", "format", "history", str(key).upper()))] = copy.deepcopy(here[key])
     elif what < 0.85 and isinstance(inner, int | float) and not isinstance(inner, bool):
         here[key] = inner * rng.choice((-1, 0, 1e-9, 1e9, 25.4, 1 + 1e-12))
     elif what < 0.92 and isinstance(here, list):
-        here.extend(here[:1] * rng.choice((1, 50, 2000)))
+        here.extend(copy.deepcopy(here[:1] * rng.choice((1, 50, 2000))))
     else:
-        deep: Any = rng.choice(ODD)
+        deep: Any = copy.deepcopy(rng.choice(ODD))
         for _ in range(rng.choice((3, 80, 3000))):
             deep = [deep]
         here[key] = deep if _depth_fits(deep) else 0
