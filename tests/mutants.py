@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import copy
 import json
 import random
 from typing import Any
@@ -15,6 +16,11 @@ ODD: tuple[Any, ...] = (
 
 def mutant(data: Any, rng: random.Random) -> bytes:
     """A file's bytes from its data, changed in one to four ways."""
+    if rng.random() < 0.3:
+        data = json.loads(json.dumps(data))
+        for _ in range(rng.randrange(1, 4)):
+            _nudge(data, rng)
+        return json.dumps(data).encode()
     if rng.random() < 0.6:
         data = json.loads(json.dumps(data))
         for _ in range(rng.randrange(1, 4)):
@@ -42,20 +48,40 @@ def _change(data: Any, rng: random.Random) -> None:
         break
     what = rng.random()
     if what < 0.55:
-        here[key] = rng.choice(ODD)
+        here[key] = copy.deepcopy(rng.choice(ODD))
     elif what < 0.65:
         del here[key]
     elif what < 0.75 and isinstance(here, dict):
-        here[rng.choice((f"{key}x", "format", "history", str(key).upper()))] = here[key]
-    elif what < 0.85 and isinstance(inner, int | float) and not isinstance(inner, bool):
+        here[rng.choice((f"{key}x", "format", "history", str(key).upper()))] = copy.deepcopy(here[key])
+    elif what < 0.85 and isinstance(inner, int | float) and not isinstance(inner, bool) and abs(inner) < 1e300:
         here[key] = inner * rng.choice((-1, 0, 1e-9, 1e9, 25.4, 1 + 1e-12))
     elif what < 0.92 and isinstance(here, list):
-        here.extend(here[:1] * rng.choice((1, 50, 2000)))
+        here.extend(copy.deepcopy(here[:1] * rng.choice((1, 50, 2000))))
     else:
-        deep: Any = rng.choice(ODD)
+        deep: Any = copy.deepcopy(rng.choice(ODD))
         for _ in range(rng.choice((3, 80, 3000))):
             deep = [deep]
         here[key] = deep if _depth_fits(deep) else 0
+
+
+def _nudge(data: Any, rng: random.Random) -> None:
+    """Change one number or text as a slip of the pen would: most of these are still files."""
+    leaves: list[tuple[Any, Any]] = []
+    heap = [data]
+    while heap:
+        here = heap.pop()
+        for key in here if isinstance(here, dict) else range(len(here)):
+            if isinstance(here[key], dict | list):
+                heap.append(here[key])
+            elif key != "format" and isinstance(here[key], int | float | str) and not isinstance(here[key], bool):
+                leaves.append((here, key))
+    here, key = rng.choice(leaves)
+    if isinstance(here[key], str):
+        here[key] += rng.choice(("", " ", "é", "<b>", "&", "\u202e", "x" * 60))
+    elif isinstance(here[key], int):
+        here[key] += rng.choice((-1, 1, 2))
+    else:
+        here[key] *= rng.choice((-1.0, 0.5, 0.9, 1.1, 2.0, 25.4))
 
 
 def _depth_fits(value: Any) -> bool:

@@ -217,7 +217,8 @@ def _next_check(jobs: Sequence[Job], gap: Line | None, opening: Line | None) -> 
             continue
         at = line.last_h + 100.0
         value, down, up = (float(v) for v in line.predict(at))
-        change, spread = words(100 * line.slope_per_h), words(100 * line.factor * line.slope_uncertainty_per_h)
+        change = words(100 * line.slope_per_h)
+        spread = words(100 * line.factor * line.slope_uncertainty_per_h).lstrip("+")
         sentences.append(
             f"{what} moved {change} in 100 h (± {spread}); after 100 h more, at {at:g} h, it should read "
             f"{words(value)}, between {words(down)} and {words(up)} 95 times in 100."

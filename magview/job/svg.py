@@ -57,11 +57,11 @@ class _Frame:
         return np.column_stack([self.left + self.scale * points[:, 0], self.top - self.scale * points[:, 1]])
 
 
-def breaker_svg(state: BenchState, title: str, width: int = 460, names: bool = True) -> str:
+def breaker_svg(state: BenchState, title: str, width: int = 372, names: bool = True) -> str:
     """The breaker end of a state, as seen from there, with the names of its parts."""
     drawing, now = breaker_end(state.magneto), pose(state)
     places = _Places(BREAKER_PARENTS, drawing.origins, now.turns_deg)
-    margin = 76.0 if names else 4.0
+    margin = 77.0 if names else 4.0
     side = width - 2 * margin
     height = side + 8.0
     frame = _Frame(side / (2 * drawing.extent_mm), width / 2, height / 2)
@@ -197,7 +197,7 @@ class Plot:
     band: tuple[Array, Array, Array, Array] | None
 
 
-def plot_svg(plot: Plot, width: int = 460, height: int = 260) -> str:
+def plot_svg(plot: Plot, width: int = 372, height: int = 230) -> str:
     """A plot of readings over hours."""
     left, right, top, bottom = 58.0, 12.0, 24.0, 36.0
     xs = [p[0] for p in plot.points] + ([] if plot.band is None else plot.band[0].tolist())
