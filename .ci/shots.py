@@ -15,9 +15,12 @@ ROOT = Path(__file__).resolve().parents[1]
 README_PICTURES = ROOT / "resources" / "pictures"
 SHOTS = [
     # name, installation, width, height, scale, theme, stage
+    ("adjustment-window", "seven-radial-left", 1920, 1080, "1", "light", "window"),
     ("internal-timing", "seven-radial-left", 1280, 720, "1", "light", "internal"),
     ("timing-to-the-engine", "seven-radial-left", 1280, 720, "1", "light", "engine"),
     ("compensated-cam-dark", "nine-radial-left", 1280, 720, "1", "dark", "internal"),
+    ("trials", "seven-radial-left", 1280, 720, "1", "light", "trials"),
+    ("practice", "gap-wrong", 1280, 720, "1", "light", "practice"),
     ("engine-1280-dark", "nine-radial-right", 1280, 720, "1", "dark", "engine"),
     ("internal-1920-light", "four-opposed-left", 1920, 1080, "1", "light", "internal"),
     ("engine-1920-light", "four-opposed-left", 1920, 1080, "1", "light", "engine"),
@@ -32,7 +35,20 @@ SHOTS = [
     ("text-200-1920-light", "nine-radial-left", 1920, 1080, "1", "light", "text"),
     ("zoom-1280-light", "seven-radial-left", 1280, 720, "1", "light", "zoom"),
     ("internal-150-dark", "seven-radial-left", 1280, 720, "1.5", "dark", "internal"),
-]
+    *(
+        (f"{sheet}-{size}-{theme.replace(' ', '-')}{'-projected' if projected else ''}", "seven-radial-left",
+         *wide, scale, theme, f"{sheet}{'+projected' if projected else ''}")
+        for sheet in ("lift", "lobes", "window", "coil", "pull", "coupling", "trials", "budget", "wear")
+        for size, wide, scale, theme, projected in (
+            ("1280", (1280, 720), "1", "light", False),
+            ("1280", (1280, 720), "1", "dark", False),
+            ("150", (1280, 720), "1.5", "light", False),
+            ("1920", (1920, 1080), "1", "light", True),
+            ("1920", (1920, 1080), "1", "high contrast", False),
+        )
+    ),
+]  # fmt: skip
+_PANELS = {"lead": "lead", "engine": "timing", "trials": "trials", "budget": "uncertainty", "wear": "wear"}
 
 
 def take(target: Path, installation: str, width: int, height: int, theme: str, stage: str) -> None:
@@ -42,6 +58,7 @@ def take(target: Path, installation: str, width: int, height: int, theme: str, s
 
     from magview.bench.actions import (
         MoveTeeth,
+        NoteTrial,
         ReadLamp,
         SetLeadFault,
         TurnBackplate,
@@ -49,10 +66,12 @@ def take(target: Path, installation: str, width: int, height: int, theme: str, s
         TurnScrew,
         new_bench,
     )
+    from magview.physics.trials import Trial
     from magview.spec.library import find_installation
     from magview.ui.model import BenchModel
+    from magview.ui.plot_pane import SHEETS
     from magview.ui.theme import THEMES
-    from magview.ui.window import MainWindow
+    from magview.ui.window import PANELS, MainWindow
 
     app = QApplication([])
     window = MainWindow(BenchModel(new_bench(find_installation(installation))), THEMES[theme])
@@ -61,17 +80,27 @@ def take(target: Path, installation: str, width: int, height: int, theme: str, s
     window.furnish()
     window.plots.wait()
     window.show()
-    if stage in ("internal", "text", "projector", "zoom"):
-        actions = (TurnBackplate(1.5), TurnScrew(-4.0), TurnRotor(24.0))
-        window.breaker.setFocus(Qt.FocusReason.OtherFocusReason)
-    elif stage == "lead":
-        actions = (TurnRotor(24.0), SetLeadFault("broken", True))
-        window.tabs.setCurrentIndex(2)
-    else:
-        actions = (ReadLamp("left", 22.0), ReadLamp("right", 25.5), MoveTeeth(1, -1))
-        window.tabs.setCurrentIndex(1)
+    stage, _, projected = stage.partition("+")
+    found = (ReadLamp("left", 22.0), ReadLamp("right", 25.5))
+    actions = {
+        "lead": (TurnRotor(24.0), SetLeadFault("broken", True)),
+        "engine": (*found, MoveTeeth(1, -1)),
+        "coupling": found,
+        "trials": tuple(
+            NoteTrial(Trial.blades(plate, go, go + 0.0254)) for plate, go in ((0.0, 0.2794), (1.5, 0.3556))
+        ),
+        "wear": (TurnBackplate(0.4),),
+    }.get(stage, (TurnBackplate(1.5), TurnScrew(-4.0), TurnRotor(24.0)))
+    window.breaker.setFocus(Qt.FocusReason.OtherFocusReason)
     for action in actions:
         window.model.send(action)
+    window.tabs.setCurrentIndex(list(PANELS).index(_PANELS.get(stage, "setting")))
+    if stage in SHEETS:
+        window.show_plots(True)
+        window.plots.choose(stage)
+        window.project(bool(projected))
+        for _ in range(3):
+            app.processEvents()
     app.processEvents()
     if stage == "projector":
         window.project(True)
@@ -89,15 +118,49 @@ def take(target: Path, installation: str, width: int, height: int, theme: str, s
     window.grab().save(str(target))
 
 
+def take_practice(target: Path, exercise: str, width: int, height: int, theme: str) -> None:
+    """Open an exercise in this process, use its instruments, save what the window shows."""
+    from PySide6.QtWidgets import QApplication
+
+    from magview.practice.actions import ConnectLamp, LayStraightedge, Sight, TryBlades, TurnUntil
+    from magview.practice.attempt import Session
+    from magview.practice.library import find_exercise
+    from magview.ui.practice_model import AttemptModel
+    from magview.ui.practice_window import PracticeWindow
+    from magview.ui.style import Outlined
+    from magview.ui.theme import THEMES, colours
+
+    app = QApplication([])
+    app.setStyle(Outlined())
+    colours(THEMES[theme])
+    window = PracticeWindow(AttemptModel(Session(find_exercise(exercise), 1)), THEMES[theme])
+    window.resize(width, height)
+    window.show()
+    for act in (LayStraightedge(True), Sight(0.0), ConnectLamp(True), TurnUntil("lamp"), TurnUntil("widest")):
+        window.model.do(act)
+    window.tabs.setCurrentIndex(1)
+    if window.tray.blades is not None:
+        for blade in (0.1, 0.35):
+            window.tray.blades.blades[blade].click()
+        window.model.do(TryBlades((0.1, 0.35), "metric"))
+    for _ in range(3):
+        app.processEvents()
+    window.grab().save(str(target))
+    window.discard()
+
+
 def main() -> None:
     """Take all pictures, or the one named by the second argument in this process."""
     if len(sys.argv) > 2:
         _, target, installation, width, height, theme, stage = sys.argv
+        if stage == "practice":
+            take_practice(Path(target), installation, int(width), int(height), theme)
+            return
         take(Path(target), installation, int(width), int(height), theme, stage)
         return
     folder = Path(sys.argv[1]) if len(sys.argv) > 1 else README_PICTURES
     folder.mkdir(parents=True, exist_ok=True)
-    chosen = SHOTS if len(sys.argv) > 1 else SHOTS[:3]
+    chosen = SHOTS if len(sys.argv) > 1 else SHOTS[:6]
     for name, installation, width, height, scale, theme, stage in chosen:
         environment = {"QT_QPA_PLATFORM": "offscreen", **os.environ, "QT_SCALE_FACTOR": scale}
         target = folder / f"{name}.png"

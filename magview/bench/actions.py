@@ -18,9 +18,10 @@ from magview.bench.state import (
     swing_limits_deg,
 )
 from magview.physics.coupling import rotor_ahead_deg
+from magview.physics.inspection import Inspection
 from magview.physics.magnet import rest_deg, swing
 from magview.physics.setting import internal_timing
-from magview.physics.wear import Inspection
+from magview.physics.trials import Trial
 from magview.spec.base import SpecError
 from magview.spec.engine import Installation
 from magview.spec.magneto import Magneto
@@ -212,6 +213,20 @@ class GrowPip:
 
 
 @dataclass(frozen=True)
+class NoteTrial:
+    """Note a trial: with the plate here, set to open at the E-gap, the largest gap is so much."""
+
+    trial: Trial
+
+
+@dataclass(frozen=True)
+class DropTrial:
+    """Strike a trial out, by its place in the list from 0."""
+
+    place: int
+
+
+@dataclass(frozen=True)
 class NoteInspection:
     """Note what was read of this setting at so many hours."""
 
@@ -229,8 +244,18 @@ _EngineAction = TurnCrank | MountMagneto | ReadLamp | WantTiming | MoveTeeth | P
 _RotorAction = TurnRotor | HoldRotor | LetGo | Advance | SettleRotor
 _LeadAction = PullPlug | SwitchIgnition | SetLeadFault
 _ScrewAction = TurnBackplate | TurnScrew | SetBoth | TightenLock | TightenClamps
-_WearAction = WearHeel | GrowPip | NoteInspection | DropInspection
-Action = PlaceMagneto | PlaceInstallation | _WearAction | _RotorAction | _ScrewAction | _LeadAction | _EngineAction
+_NoteAction = NoteTrial | DropTrial | NoteInspection | DropInspection
+_WearAction = WearHeel | GrowPip
+Action = (
+    PlaceMagneto
+    | PlaceInstallation
+    | _NoteAction
+    | _WearAction
+    | _RotorAction
+    | _ScrewAction
+    | _LeadAction
+    | _EngineAction
+)
 
 
 def new_bench(item: Magneto | Installation) -> BenchState:
@@ -272,20 +297,28 @@ def apply(state: BenchState, action: Action) -> BenchState:
             return _apply_to_screws(state, action)
         case PullPlug() | SwitchIgnition() | SetLeadFault():
             return _apply_to_lead(state, action)
-        case WearHeel() | GrowPip() | NoteInspection() | DropInspection():
+        case WearHeel() | GrowPip():
             return _apply_wear(state, action)
+        case NoteTrial() | DropTrial() | NoteInspection() | DropInspection():
+            return _apply_note(state, action)
         case _:
             return _apply_to_engine(state, action)
 
 
+def _apply_note(state: BenchState, action: _NoteAction) -> BenchState:
+    match action:
+        case NoteTrial(trial):
+            return replace(state, trials=_with(state.trials, trial, "trials"))
+        case DropTrial(place):
+            return replace(state, trials=_without(state.trials, place, "trial"))
+        case NoteInspection(inspection):
+            return replace(state, inspections=_with(state.inspections, inspection, "inspections"))
+        case DropInspection(place):
+            return replace(state, inspections=_without(state.inspections, place, "inspection"))
+
+
 def _apply_wear(state: BenchState, action: _WearAction) -> BenchState:
     magneto = state.magneto
-    if isinstance(action, NoteInspection):
-        if len(state.inspections) >= MOST_NOTES:
-            raise SpecError(f"there are {MOST_NOTES} inspections already; strike one out first")
-        return replace(state, inspections=(*state.inspections, action.inspection))
-    if isinstance(action, DropInspection):
-        return replace(state, inspections=_without(state.inspections, action.place, "inspection"))
     if not math.isfinite(action.to_mm):
         raise SpecError(f"{action.to_mm} is not a length; wear must be a finite number of millimetres")
     millimetres = min(max(action.to_mm, 0.0), MOST_WEAR_MM)
@@ -460,6 +493,12 @@ def _with_mounting(state: BenchState, engaged: Engaged, side: Side, mounting: Mo
     """The crank stays where it is; what was done to the coupling moves the rotor."""
     changed = replace(engaged, left=mounting) if side == "left" else replace(engaged, right=mounting)
     return _with_crank(state, changed, crank_deg(state))
+
+
+def _with(notes: tuple[T, ...], note: T, what: str) -> tuple[T, ...]:
+    if len(notes) >= MOST_NOTES:
+        raise SpecError(f"there are {MOST_NOTES} {what} already; strike one out first")
+    return (*notes, note)
 
 
 def _without(notes: tuple[T, ...], place: int, what: str) -> tuple[T, ...]:

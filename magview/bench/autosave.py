@@ -1,13 +1,15 @@
-"""The bench kept on disk while it is in use, and found again after a kill (``magview-bench/1``)."""
+"""Work kept on disk while it is done, and found again after a kill; the bench as ``magview-bench/1``."""
 
 from __future__ import annotations
 
 import json
+import math
 import os
 import uuid
+from collections.abc import Callable
 from functools import cache
 from pathlib import Path
-from typing import Any
+from typing import Any, Generic, TypeVar
 
 from pydantic import TypeAdapter, ValidationError
 
@@ -18,6 +20,8 @@ from magview.spec.files import read_json, write_text
 
 FORMAT = "magview-bench/1"
 
+T = TypeVar("T")
+
 
 @cache
 def _states() -> TypeAdapter[BenchState]:
@@ -25,27 +29,29 @@ def _states() -> TypeAdapter[BenchState]:
     return TypeAdapter(BenchState)
 
 
-class Autosave:
-    """One file a running program, in a folder shared by all of them.
+class Keeper(Generic[T]):
+    """One file a running piece of work, in a folder shared by all of them.
 
     A lock beside it, held as long as the program lives, tells the files of the living from those of the dead;
     a process number would not, as numbers come again.
     """
 
-    def __init__(self, folder: Path) -> None:
-        self._folder = folder
-        self._path = folder / f"bench-{uuid.uuid4().hex}.json"
+    def __init__(self, folder: Path, kind: str, dump: Callable[[T], str], load: Callable[[Path], T]) -> None:
+        """`kind`: what the file's name begins with. `load` raises SpecError for a file that is damaged."""
+        self.folder = folder
+        self._kind, self._dump, self._load = kind, dump, load
+        self._path = folder / f"{kind}-{uuid.uuid4().hex}.json"
         self._lock: int | None = None
 
-    def keep(self, state: BenchState) -> None:
-        """Write the state. Raises SpecError where the disk does not take it; the last good file then stands."""
+    def keep(self, work: T) -> None:
+        """Write it. Raises SpecError where the disk does not take it; the last good file then stands."""
         try:
-            self._folder.mkdir(parents=True, exist_ok=True)
+            self.folder.mkdir(parents=True, exist_ok=True)
             if self._lock is None:
                 self._lock = _take(_lock_of(self._path))
         except OSError as error:
-            raise SpecError(f"{self._folder.name}: cannot be used: {error.strerror or error}") from error
-        write_text(self._path, dump_state(state))
+            raise SpecError(f"{self.folder.name}: cannot be used: {error.strerror or error}") from error
+        write_text(self._path, self._dump(work))
 
     def forget(self) -> None:
         """The program ends as it should: nothing needs to be found again."""
@@ -55,27 +61,34 @@ class Autosave:
             self._lock = None
             _lock_of(self._path).unlink(missing_ok=True)
 
-    def recover(self) -> BenchState | None:
-        """The newest bench that a program no longer running left behind, kept from now on as this one's own.
+    def recover(self) -> T | None:
+        """The newest work that a program no longer running left behind, kept from now on as this one's own.
 
         A damaged or strange file is passed over and left where it is.
         """
-        others = [p for p in self._folder.glob("bench-*.json") if p != self._path]
+        others = [p for p in self.folder.glob(f"{self._kind}-*.json") if p != self._path]
         for path in sorted(others, key=_age, reverse=True):
             lock = _take(_lock_of(path))
             if lock is None:
                 continue  # its program is alive
             try:
-                state = load_state(path)
-                self.keep(state)  # before the old file goes: a second kill must not lose it
+                work = self._load(path)
+                self.keep(work)  # before the old file goes: a second kill must not lose it
                 path.unlink(missing_ok=True)
                 _lock_of(path).unlink(missing_ok=True)
             except (SpecError, OSError):
                 continue
             finally:
                 os.close(lock)
-            return state
+            return work
         return None
+
+
+class Autosave(Keeper[BenchState]):
+    """The bench, kept."""
+
+    def __init__(self, folder: Path) -> None:
+        super().__init__(folder, "bench", dump_state, load_state)
 
 
 def _lock_of(path: Path) -> Path:
@@ -103,6 +116,9 @@ def _take(path: Path) -> int | None:
 def dump_state(state: BenchState) -> str:
     """The state as text, to the last bit."""
     data: dict[str, Any] = _states().dump_python(state, mode="json")
+    for trial in data["trials"]:  # JSON knows no infinity: no blade was too thick
+        if trial["gap_high_mm"] == math.inf:
+            trial["gap_high_mm"] = None
     return json.dumps({"format": FORMAT, "state": data}, ensure_ascii=False)
 
 
@@ -112,13 +128,24 @@ def load_state(path: Path) -> BenchState:
     if not isinstance(data, dict) or data.get("format") != FORMAT:
         raise SpecError(f'{path.name}: is not a kept bench; its format must be "{FORMAT}"')
     try:
-        state = _states().validate_python(data.get("state"))
+        state = _states().validate_python(_with_infinity(data.get("state")))
     except ValidationError as error:
         raise SpecError(f"{path.name}: is damaged: {error.errors()[0]['msg']}") from error
     if "NaN" in (text := dump_state(state)) or "Infinity" in text:
         raise SpecError(f"{path.name}: is damaged: an angle is not a finite number")
     internal_timing(state.magneto)
     return state
+
+
+def _with_infinity(data: Any) -> Any:
+    """Trials whose gap has no upper end, as `dump_state` wrote them."""
+    if not isinstance(data, dict):
+        return data
+    trials = [
+        {**t, "gap_high_mm": math.inf} if isinstance(t, dict) and t.get("gap_high_mm", 0) is None else t
+        for t in data.get("trials", ())
+    ]
+    return {**data, "trials": trials}
 
 
 def _age(path: Path) -> float:

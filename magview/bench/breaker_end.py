@@ -7,7 +7,7 @@ from the breaker end; `sense` is +1 where the rotor turns clockwise seen from th
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 
 import numpy as np
@@ -111,8 +111,19 @@ def pose(state: BenchState, exaggeration: float = 1.0) -> Pose:
 
 @lru_cache(maxsize=16)
 def breaker_end(magneto: Magneto) -> BreakerEnd:
-    """The drawing of a magneto, built once."""
-    return _Draughtsman(magneto).draw()
+    """The drawing of a magneto, built once; worn, all but its heel are the very shapes that it has unworn."""
+    condition = magneto.condition
+    as_new = condition.model_copy(update={"heel_wear_mm": 0.0, "pip_height_mm": 0.0})
+    if condition == as_new:
+        return _draughtsman(magneto).draw()
+    unworn = magneto.model_copy(update={"condition": as_new})
+    drawing, heel = breaker_end(unworn), _draughtsman(unworn).heel(condition.heel_wear_mm)
+    return replace(drawing, shapes=tuple(heel if shape.part == "heel" else shape for shape in drawing.shapes))
+
+
+@lru_cache(maxsize=4)
+def _draughtsman(magneto: Magneto) -> _Draughtsman:
+    return _Draughtsman(magneto)
 
 
 class _Draughtsman:
@@ -295,20 +306,23 @@ class _Draughtsman:
     def _heel(self) -> Array:
         return self.at(self.arms.heel_arm_mm, 0.0, self.closed)
 
+    def heel(self, wear_mm: float) -> Shape:
+        """The arm's rubbing block: all that wear changes."""
+        k, arm = self.size, self.arms.contact_arm_mm
+        radius = max(self.arms.heel_radius_mm - wear_mm, 0.1)
+        root = _point(self.at(min(self.arms.heel_arm_mm, 0.8 * arm), 2.4 * k))
+        return Shape("heel", "arm", "fibre", (wrap([(_point(self._heel()), radius), (root, 2.2 * k)]),))
+
     def _arm(self, pivot: Point) -> list[Shape]:
         k, arm = self.size, self.arms.contact_arm_mm
         tip = _point(self.at(arm, 2.5 * k))
         bar = wrap([(pivot, 3.0 * k), (_point(self.at(0.6 * arm, 2.6 * k)), 1.7 * k), (tip, 1.5 * k)])
-        wear = self.magneto.condition.heel_wear_mm
-        heel_radius = max(self.arms.heel_radius_mm - wear, 0.1)
-        root = _point(self.at(min(self.arms.heel_arm_mm, 0.8 * arm), 2.4 * k))
-        heel = wrap([(_point(self._heel()), heel_radius), (root, 2.2 * k)])
         t = np.linspace(0.0, 1.0, 40)[:, None]
         ends = [self.at(0.82 * arm, 4.2 * k), self.at(0.25 * arm, 8.5 * k), self.at(-6.0 * k, 3.0 * k)]
         leaf = (1 - t) ** 2 * ends[0] + 2 * t * (1 - t) * ends[1] + t**2 * ends[2]
         post = _point(ends[2])
         return [
-            Shape("heel", "arm", "fibre", (heel,)),
+            self.heel(0.0),
             Shape("breaker arm", "arm", "arm", (bar,)),
             Shape("contacts", "arm", "contact", (self._block(arm, 0.0, 1.1 * k, 2.3 * k),)),
             Shape("spring", "arm", "spring", (leaf,), filled=False),

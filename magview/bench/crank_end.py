@@ -15,7 +15,7 @@ from magview.bench.shapes import Array, Point, Shape, circle, polar, wrap
 from magview.physics.engine import piston_drop_mm, strokes
 from magview.spec.engine import Engine
 
-PARENTS: dict[str, str | None] = {"case": None, "disc": None, "rod": None, "piston": None, "front": None}
+PARENTS: dict[str, str | None] = {"case": None, "disc": None, "web": None, "rod": None, "piston": None, "front": None}
 """Groups in drawing order."""
 
 _TDC_BEARING = 90.0
@@ -110,7 +110,7 @@ def crank_end(engine: Engine) -> CrankEnd:
             Shape("timing disc", "disc", "timing-disc", (circle((0, 0), disc, 180),)),
             Shape("timing disc", "disc", "scale", tuple(ticks), filled=False),
             Shape("timing disc", "disc", "mark", tuple(longer), filled=False),
-            Shape("crank", "disc", "arm", (web,)),
+            Shape("crank", "web", "arm", (web,)),
             Shape("cylinder", "case", "housing", (*walls, cover)),
             Shape("pointer", "front", "pointer", (pointer,)),
             Shape("connecting rod", "rod", "bracket", (shank,)),

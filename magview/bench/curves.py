@@ -13,8 +13,10 @@ from numpy.typing import NDArray
 
 from magview.bench.state import BenchState, readings
 from magview.physics.adjustment_map import AdjustmentMap, adjustment_map
+from magview.physics.advice import Advice
 from magview.physics.coil import ContactCycle, contact_cycle, opening_energy_j
 from magview.physics.coupling import Move, plan
+from magview.physics.flank_fit import fit_flank
 from magview.physics.magnet import detent_torque_nm, rest_deg
 from magview.physics.measurement import Outcome
 from magview.physics.setting import InternalTiming, internal_timing
@@ -27,6 +29,9 @@ Table = Sequence[tuple[str, Array | NDArray[np.str_]]]
 
 _STEP_DEG = 0.25
 """Between points of a curve over a turn [rotor deg]: finer than a pixel on any screen."""
+
+_MOST_POINTS = 8_000
+"""On a cam so slow that its turn takes many turns of the rotor, no screen shows more."""
 
 
 @dataclass(frozen=True)
@@ -67,7 +72,7 @@ def cycle_deg(magneto: Magneto) -> float:
 def turn_deg(magneto: Magneto) -> Array:
     """Rotor angles (n,) [deg] over one turn of the cam, ends included."""
     whole = cycle_deg(magneto)
-    return np.linspace(0.0, whole, round(whole / _STEP_DEG) + 1)
+    return np.linspace(0.0, whole, min(round(whole / _STEP_DEG), _MOST_POINTS) + 1)
 
 
 # ---------------------------------------------------------------------- lift and gap
@@ -91,7 +96,9 @@ def lift_curves(setting: Setting) -> LiftCurves:
 
 def open_spans_deg(state: BenchState) -> list[tuple[float, float]]:
     """Rotor angles within one cam turn between which the contacts stand open, cut at its ends [deg]."""
-    result, whole = readings(state), cycle_deg(state.magneto)
+    result, whole, timing = readings(state), cycle_deg(state.magneto), internal_timing(state.magneto)
+    if timing.stop_mm(state.screw_deg) + timing.wear_lift_mm < 0.0:
+        return [(0.0, whole)]  # held apart even where the heel hangs over the base circle
     spans: list[tuple[float, float]] = []
     for opens, closes in zip(result.opens_deg, result.closes_deg, strict=True):
         if not (math.isfinite(opens) and math.isfinite(closes)):
@@ -143,6 +150,13 @@ def opening_limit_deg(magneto: Magneto) -> float:
 # ---------------------------------------------------------------------- adjustment window
 
 
+def crossings(x: Array, values: Array, level: float) -> Array:
+    """Where (n,) a curve through (x, values) passes a level: twice if an eccentric is turned past its dead point."""
+    above = values > level
+    at = np.flatnonzero(above[1:] != above[:-1])
+    return np.asarray(x[at] + (level - values[at]) / (values[at + 1] - values[at]) * (x[at + 1] - x[at]))
+
+
 def window_map(
     state: BenchState,
     plates: int,
@@ -167,7 +181,7 @@ def telling_screw_span(state: BenchState) -> tuple[float, float]:
     least, most = state.magneto.gap_limits_mm
     room = 2.0 * (most - least)
     near = screws[(gaps >= least - room) & (gaps <= most + room)]
-    ends = np.array([*near, 0.0, state.screw_deg])
+    ends = np.array([*(near if near.size else screws), 0.0, state.screw_deg])
     margin = 0.05 * (ends.max() - ends.min())
     return max(low, float(ends.min() - margin)), min(high, float(ends.max() + margin))
 
@@ -236,9 +250,14 @@ def coil_table(state: BenchState, speed_rpm: float) -> Table:
     ]
 
 
+def pulls(magneto: Magneto) -> bool:
+    """Whether the file gives a magnet that pulls on the rotor."""
+    return magneto.detent is not None and magneto.detent.torque_nm > 0.0
+
+
 def detent_table(magneto: Magneto) -> Table:
-    """The magnet's pull on the rotor over a turn, as columns. Empty without a detent."""
-    if magneto.detent is None:
+    """The magnet's pull on the rotor over a turn, as columns. Empty without one."""
+    if magneto.detent is None or not pulls(magneto):
         return []
     angles = np.linspace(0.0, 360.0, 1441)
     return [
@@ -272,7 +291,7 @@ def shifts_near(
 
     Raises ValueError for tooth counts that no coupling has.
     """
-    moves = plan(magneto_teeth, drive_teeth, rotor_turns, reads_btdc, wanted_btdc, most=2_000)
+    moves = plan(magneto_teeth, drive_teeth, rotor_turns, reads_btdc, wanted_btdc, most=20_000)
     best: dict[float, Move] = {}
     for move in moves:
         if abs(move.residual_deg) > within:
@@ -296,6 +315,45 @@ def shift_table(moves: Sequence[Move]) -> Table:
         ("from wanted, positive early [crank deg]", np.array([m.residual_deg for m in moves])),
         ("magneto flange on the disc, with rotation [teeth]", np.array([float(m.magneto_teeth) for m in moves])),
         ("disc on the drive flange, with rotation [teeth]", np.array([float(m.disc_teeth) for m in moves])),
+    ]
+
+
+# ---------------------------------------------------------------------- trials
+
+
+@dataclass(frozen=True)
+class TrialsCurve:
+    """Largest gap against the plate, set to open at the E-gap each time; arrays (n,)."""
+
+    backplate_deg: Array
+    file_mm: Array
+    """As the file has it; NaN where it never works."""
+    gap_mm: Array
+    """As the trials tell."""
+    low_mm: Array
+    high_mm: Array
+    """It lies between these 19 times in 20, errors of setting included."""
+
+
+def trials_curve(advice: Advice) -> TrialsCurve:
+    """The curves of some trials over the slot, and as far as was tried."""
+    fit = advice.fit
+    low, high = fit.magneto.backplate.range_deg
+    tried = fit.tried_deg or (low, high)
+    plates = np.linspace(min(low, *tried), max(high, *tried), 241)
+    there = fit.predict(plates, as_set=True)
+    as_filed = fit_flank(fit.magneto, ())
+    return TrialsCurve(plates, as_filed.predict(plates).gap_mm, there.gap_mm, there.low_mm, there.high_mm)
+
+
+def trials_table(found: TrialsCurve) -> Table:
+    """The curves as columns."""
+    return [
+        ("backplate, positive with rotation [deg]", found.backplate_deg),
+        ("largest gap as the file has it [mm]", found.file_mm),
+        ("largest gap through the trials [mm]", found.gap_mm),
+        ("19 times in 20, low [mm]", found.low_mm),
+        ("19 times in 20, high [mm]", found.high_mm),
     ]
 
 

@@ -6,12 +6,14 @@ from magview.bench.actions import (
     Action,
     Advance,
     DropInspection,
+    DropTrial,
     GrowPip,
     HoldRotor,
     LetGo,
     MountMagneto,
     MoveTeeth,
     NoteInspection,
+    NoteTrial,
     PaintMarks,
     PlaceInstallation,
     PlaceMagneto,
@@ -51,35 +53,53 @@ def _text(action: Action, before: BenchState, after: BenchState) -> str:
     match action:
         case PlaceMagneto() | PlaceInstallation():
             return f"place the {after.magneto.name}"
-        case TurnRotor():
-            return f"turn the rotor {_way(after.rotor_deg - before.rotor_deg)}"
-        case HoldRotor() | LetGo() | SettleRotor():
-            return "hold the rotor" if isinstance(action, HoldRotor) else "let go of the rotor"
-        case Advance():
-            return "wait"
+        case TurnRotor() | HoldRotor() | LetGo() | SettleRotor() | Advance():
+            return _rotor_text(action, before, after)
         case TurnBackplate():
             return plate_move(after.magneto, after.backplate_deg - before.backplate_deg).split(" (")[0]
         case TurnScrew():
             return screw_move(after.magneto, after.screw_deg - before.screw_deg)
         case SetBoth():
             return "set backplate and contact screw"
-        case TightenLock(tight):
-            return f"{'tighten' if tight else 'slacken'} the lock screw"
-        case TightenClamps(tight):
-            return f"{'tighten' if tight else 'slacken'} the clamp screws"
+        case TightenLock(tight) | TightenClamps(tight):
+            which = "lock screw" if isinstance(action, TightenLock) else "clamp screws"
+            return f"{'tighten' if tight else 'slacken'} the {which}"
         case PullPlug() | SwitchIgnition() | SetLeadFault():
             return _lead_text(action)
-        case WearHeel() | GrowPip() | NoteInspection() | DropInspection():
+        case WearHeel() | GrowPip():
             return _wear_text(action, after)
+        case NoteTrial() | DropTrial() | NoteInspection() | DropInspection():
+            return _note_text(action)
         case _:
             return _engine_text(action, before, after)
 
 
-def _wear_text(action: WearHeel | GrowPip | NoteInspection | DropInspection, after: BenchState) -> str:
-    if isinstance(action, NoteInspection):
-        return f"note the inspection at {action.inspection.hours:g} h"
-    if isinstance(action, DropInspection):
-        return f"strike out inspection {action.place + 1}"
+def _rotor_text(
+    action: TurnRotor | HoldRotor | LetGo | SettleRotor | Advance, before: BenchState, after: BenchState
+) -> str:
+    match action:
+        case TurnRotor():
+            return f"turn the rotor {_way(after.rotor_deg - before.rotor_deg)}"
+        case HoldRotor():
+            return "hold the rotor"
+        case Advance():
+            return "wait"
+    return "let go of the rotor"
+
+
+def _note_text(action: NoteTrial | DropTrial | NoteInspection | DropInspection) -> str:
+    match action:
+        case NoteTrial(trial):
+            return f"note the trial at plate {trial.backplate_deg:+.2f}°"
+        case NoteInspection(inspection):
+            return f"note the inspection at {inspection.hours:g} h"
+        case DropTrial(place):
+            return f"strike out trial {place + 1}"
+        case DropInspection(place):
+            return f"strike out inspection {place + 1}"
+
+
+def _wear_text(action: WearHeel | GrowPip, after: BenchState) -> str:
     if isinstance(action, WearHeel):
         return f"wear the heel to {after.magneto.condition.heel_wear_mm:.3f} mm"
     return f"grow a pip of {after.magneto.condition.pip_height_mm:.3f} mm"
@@ -102,7 +122,8 @@ def _engine_text(
 ) -> str:
     match action:
         case TurnCrank():
-            return f"turn the crank {_way(crank_deg(after) - crank_deg(before))}"
+            turned = "" if before.engaged is None else f" {_way(crank_deg(after) - crank_deg(before))}"
+            return f"turn the crank{turned}"
         case MountMagneto(on):
             return "refit the magneto by its marks" if on else "take the magneto off the engine"
         case ReadLamp(side, btdc_deg):

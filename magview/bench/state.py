@@ -8,8 +8,9 @@ from typing import Literal
 
 from magview.physics.circuit import Circuit, Lead, circuit
 from magview.physics.coupling import rotor_shift_deg
+from magview.physics.inspection import Inspection
 from magview.physics.setting import Readings, internal_timing
-from magview.physics.wear import Inspection
+from magview.physics.trials import Trial
 from magview.spec.base import SpecError
 from magview.spec.engine import Installation
 from magview.spec.magneto import Magneto
@@ -90,6 +91,8 @@ class BenchState:
     clamps_tight: bool = False
     """Clamp screws of the backplate."""
     lead: Lead = field(default_factory=Lead)
+    trials: tuple[Trial, ...] = ()
+    """Trials of the largest gap on this magneto, in the order they were made."""
     inspections: tuple[Inspection, ...] = ()
     """What was read of this setting over its hours, in the order it was noted."""
 

@@ -124,12 +124,13 @@ class Store:
             if last is not None:
                 self._done[-1] = Step(last.name, last.before, new, last.gesture)
             return
-        if last is not None and gesture is not None and gesture == last.gesture:
+        goes_on = last is not None and gesture is not None and gesture == last.gesture
+        before = last.before if last is not None and goes_on else old
+        step = Step(describe(action, before, new), before, new, gesture)
+        if goes_on:
             self._done.pop()
-            if last.before != new:  # a drag there and back is no step
-                self._done.append(Step(describe(action, last.before, new), last.before, new, gesture))
-        else:
-            self._done.append(Step(describe(action, old, new), old, new, gesture))
+        if before != new:  # a drag there and back is no step
+            self._done.append(step)
         del self._done[:-MOST_STEPS]
         self._undone.clear()
 

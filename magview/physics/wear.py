@@ -15,6 +15,7 @@ from typing import Literal
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from magview.physics.inspection import Inspection
 from magview.physics.setting import InternalTiming, internal_timing
 from magview.physics.uncertainty import coverage_factor
 from magview.spec.magneto import Magneto
@@ -22,9 +23,6 @@ from magview.spec.magneto import Magneto
 Array = NDArray[np.float64]
 Flags = NDArray[np.bool_]
 Limit = Literal["opens late", "opens early", "gap too small", "gap too wide", "blade gap too small", "never opens"]
-
-MOST_HOURS = 100_000.0
-"""Since a setting: no engine runs longer between overhauls [h]."""
 
 _HAIR_MM = 1e-9
 """A reading at the very limit must not fail for the last bit."""
@@ -173,31 +171,6 @@ def worn(magneto: Magneto, rates: WearRates, hours: float) -> Magneto:
 
 
 # ---------------------------------------------------------------------- rates from inspections
-
-
-@dataclass(frozen=True)
-class Inspection:
-    """What was read at an inspection, the setting untouched since hours 0. Lobe 1."""
-
-    hours: float
-    """Since it was set."""
-    gap_mm: float
-    """Best estimate of the gap by blades, pips not allowed for."""
-    gap_half_width_mm: float
-    """How far that may be out: half a step of the blades."""
-    opening_error_deg: float | None = None
-    """Rotor degrees from the E-gap, positive late; None if it was not read."""
-    opening_half_width_deg: float = 0.0
-
-    def __post_init__(self) -> None:
-        if not 0.0 <= self.hours <= MOST_HOURS:
-            raise ValueError(f"an inspection at {self.hours:g} h; hours lie between 0 and {MOST_HOURS:g}")
-        for what, value in (("gap", self.gap_mm), ("gap's half-width", self.gap_half_width_mm)):
-            if not 0.0 <= value <= 100.0:
-                raise ValueError(f"the {what} is {value:g} mm; it must lie between 0 and 100")
-        for what, value in (("error", self.opening_error_deg or 0.0), ("half-width", self.opening_half_width_deg)):
-            if not abs(value) <= 90.0:
-                raise ValueError(f"the opening's {what} is {value:g}°; it must lie within 90°")
 
 
 @dataclass(frozen=True)

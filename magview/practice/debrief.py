@@ -10,7 +10,7 @@ from magview import __version__
 from magview.bench.state import Side
 from magview.practice.advice import efficient_path
 from magview.practice.attempt import Attempt
-from magview.practice.evidence import Danger, Evidence, evidence
+from magview.practice.evidence import Evidence, evidence
 from magview.practice.marking import Marking, after_run, mark_evidence
 from magview.practice.readings import OwnReading, lead_truth, own_readings
 from magview.practice.state import Practice, true_firing_deg, true_readings, view
@@ -82,7 +82,9 @@ def debrief(attempt: Attempt) -> Debrief:
     states = attempt.states()
     found = evidence(attempt, states)
     marking = mark_evidence(found)
-    dangers = {danger.index: danger for danger in marking.dangers}
+    dangers: dict[int, list[str]] = {}
+    for danger in marking.dangers:
+        dangers.setdefault(danger.index, []).append(danger.text)
     times = tuple(step.at_s for step in found.steps)
     return Debrief(
         marking=marking,
@@ -102,13 +104,13 @@ def _other(version: str) -> str:
     return f"Done with version {version}, shown with {__version__}: what followed from an act may differ."
 
 
-def _lines(found: Evidence, dangers: dict[int, Danger]) -> list[Line]:
+def _lines(found: Evidence, dangers: dict[int, list[str]]) -> list[Line]:
     return [
         Line(
             step.at_s,
             step.index,
             act_words(step.act, step.before, step.after),
-            dangers[step.index].text if step.index in dangers else "",
+            "; ".join(dangers.get(step.index, ())),
         )
         for step in found.steps
     ]

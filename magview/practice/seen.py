@@ -11,6 +11,7 @@ from dataclasses import dataclass
 
 from magview.bench.state import crank_deg
 from magview.practice import instruments
+from magview.practice.draws import between
 from magview.practice.state import (
     Practice,
     true_firing_deg,
@@ -78,6 +79,11 @@ def drawn_disc_deg(practice: Practice) -> float:
     Raises SpecError without an engine.
     """
     return crank_deg(practice.bench) - practice.disc_error_deg
+
+
+def drawn_aside_deg(practice: Practice) -> float:
+    """By how much to draw the coupling turned [deg]: paint put on anywhere must not show where the crank stands."""
+    return between(practice.seed, 20.0, 340.0, practice.side, "drawn", "coupling")
 
 
 def secrets(practice: Practice) -> dict[str, float]:

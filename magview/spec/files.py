@@ -62,11 +62,10 @@ def read_bench_item(path: Path) -> Magneto | Installation:
     return validate(Magneto, data, path.name)
 
 
-def read_json(path: Path) -> Any:
-    """Read JSON with lists as tuples.
+def read_bytes(path: Path) -> bytes:
+    """What a file holds.
 
-    Raises SpecError for a missing or unreadable file, one that is not a regular file, one larger than
-    MAX_BYTES, text that is not UTF-8 or not JSON, a name given twice, or nesting that is too deep.
+    Raises SpecError for a missing or unreadable file, one that is not a regular file, or one larger than MAX_BYTES.
     """
     try:
         if not stat.S_ISREG(path.stat().st_mode):
@@ -78,6 +77,16 @@ def read_json(path: Path) -> Any:
         raise SpecError(f"{path.name}: cannot be read: {reason}") from error
     if len(raw) > MAX_BYTES:
         raise SpecError(f"{path.name}: is larger than {MAX_BYTES / 1e6:g} MB, the most that is read")
+    return raw
+
+
+def read_json(path: Path) -> Any:
+    """Read JSON with lists as tuples.
+
+    Raises SpecError as `read_bytes` does, and for text that is not UTF-8 or not JSON, a name given twice, or nesting
+    that is too deep.
+    """
+    raw = read_bytes(path)
     try:
         return _tuples(json.loads(raw.decode("utf-8-sig"), object_pairs_hook=_no_repeats, parse_int=_integer))
     except UnicodeDecodeError as error:

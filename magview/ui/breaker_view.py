@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt, Signal
 from PySide6.QtGui import (
@@ -16,7 +15,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QWidget
 
-from magview.bench.actions import Action, HoldRotor, LetGo, TurnBackplate, TurnRotor, TurnScrew
+from magview.bench.actions import HoldRotor, LetGo
 from magview.bench.breaker_end import PARENTS, STILL, BreakerEnd, Pose, breaker_end, pose
 from magview.bench.events import nearest_event
 from magview.bench.labels import arrange
@@ -24,59 +23,49 @@ from magview.bench.shapes import Point
 from magview.bench.state import BenchState
 from magview.bench.words import breaker_end_sense, direction_word
 from magview.spec.units import format_angle, format_length
-from magview.ui.model import BenchModel
+from magview.ui.breaker_hands import (
+    CALM_PX,
+    GROUP_HANDS,
+    HANDS,
+    PLATE_PARTS,
+    SNAP_DEG,
+    STEPS,
+    STILL_PX,
+    Drag,
+    turning,
+    value_of,
+)
 from magview.ui.picture import PictureScene
 from magview.ui.picture_view import PictureView, bearing_about, step_factor
+from magview.ui.pictured import Pictured
 from magview.ui.theme import Theme
-
-HANDS = {"rotor": "rotor", "plate": "backplate", "screw": "contact screw"}
-"""What can be taken in hand, with its name."""
-
-_GROUP_HANDS = {"rotor": "rotor", "cam": "rotor", "screw": "screw"}
-_PLATE_PARTS = {"backplate", "breaker arm", "heel", "contacts", "lock screw", "pivot"}
-
-_STEPS = {"rotor": 1.0, "plate": 0.25, "screw": 1.0}
-"""Arrow-key and wheel steps [deg]; finer with Shift, coarser with Alt."""
-
-_CALM_PX = {"rotor": 20.0, "plate": 20.0, "screw": 40.0}
-"""Within so many pixels of a part's axis a drag turns it less than the pointer goes round."""
-
-_SNAP_DEG = 0.8
-"""How near [rotor deg] a dragged rotor catches; Alt, or the menu, lets it pass."""
-
-
-@dataclass
-class _Drag:
-    hand: str
-    centre: QPointF
-    last_bearing: float
-    last_radius: float
-    """How far the pointer was from the axis [px]."""
-    value: float
-    """Where the dragged part would be without its stops [deg]; the pointer may run past them and back."""
-    per_bearing: float
-    gesture: int
 
 
 class BreakerView(PictureView):
     """The picture of the breaker end; drag, wheel and arrow keys turn the part in hand."""
 
     hand_changed = Signal(str)
+    pointed = Signal(str)
+    """A part was clicked and not moved: its name."""
 
-    def __init__(self, model: BenchModel, theme: Theme, parent: QWidget | None = None) -> None:
+    def __init__(self, model: Pictured, theme: Theme, parent: QWidget | None = None, *, numbers: bool = True) -> None:
         self._picture = PictureScene(PARENTS)
         moving = tuple(g for g in PARENTS if g not in STILL)
         super().__init__(self._picture, theme, STILL, moving, parent)
         self._model = model
+        self.numbers = numbers
         self._drawing: BreakerEnd | None = None
         self.now: Pose = pose(model.state)
         """Where everything stands in the picture."""
         self._names, self._inches = True, False
         self._hand = "rotor"
-        self._drag: _Drag | None = None
+        self._drag: Drag | None = None
         self._exaggeration = 1.0
         self._snapped = ""
-        self.snaps = True
+        self._outlined = ""
+        self._still: QPointF | None = None
+        """Where the button went down, as long as the pointer has not moved away."""
+        self.snaps = numbers
         """Whether a dragged rotor catches at contacts just open, top of lobe, E-gap and neutral."""
         self.follows_contacts = False
         """Whether a magnified picture keeps the contacts in its middle."""
@@ -110,20 +99,33 @@ class BreakerView(PictureView):
         drawing = breaker_end(state.magneto)
         if drawing is not self._drawing:
             self._drawing = drawing
-            self._picture.build(drawing.shapes, drawing.origins, self._theme)
-            self._picture.colour(self._theme, self._hand)
-            self.fit()
+            # Wear changes a moving piece alone, and has to follow a slider.
+            if not self._picture.reshape(drawing.shapes, self._moving_groups):
+                self._picture.build(drawing.shapes, drawing.origins, self._theme)
+                self._picture.colour(self._theme, self._hand)
+                self.fit()
         now = self.now = pose(state, self._exaggeration)
         self._picture.turn(now.turns_deg)
         if self.follows_contacts and self.zoom > 1.0:
             self.look_at(self._picture.to_scene("stop", drawing.contact))
-        gap = "closed" if now.gap_mm <= 0 else f"open {format_length(now.gap_mm, self._inches)}"
+        self.setAccessibleDescription(self._description(state, now))
+        self.viewport().update()
+
+    def _description(self, state: BenchState, now: Pose) -> str:
         end = "drive end, through the magneto" if self.mirrored else "breaker end"
-        self.setAccessibleDescription(
-            f"Seen from the {end}, rotation {self._way(state)}. Rotor {format_angle(state.rotor_deg)} past neutral, "
+        seen = f"Seen from the {end}, rotation {self._way(state)}."
+        if not self.numbers:
+            return f"{seen} Rotor {'held' if state.held else 'let go'}. In hand: {HANDS[self._hand]}."
+        gap = "closed" if now.gap_mm <= 0 else f"open {format_length(now.gap_mm, self._inches)}"
+        return (
+            f"{seen} Rotor {format_angle(state.rotor_deg)} past neutral, "
             f"{'held' if state.held else 'let go'}; backplate {format_angle(state.backplate_deg, True)}, contact "
             f"screw {format_angle(state.screw_deg, True)}; contacts {gap}. In hand: {HANDS[self._hand]}."
         )
+
+    def point_out(self, part: str) -> None:
+        """Put a ring round a part named in words elsewhere; "" for none."""
+        self._outlined = part
         self.viewport().update()
 
     def group_in_hand(self) -> str:
@@ -219,6 +221,11 @@ class BreakerView(PictureView):
         self._paint_rotor_words(painter, state, drawing)
         if self._names_fit():
             self._paint_names(painter, drawing, metrics)
+        if self._outlined in drawing.anchors:
+            group, point = drawing.anchors[self._outlined]
+            at = self.viewportTransform().map(self._picture.to_scene(group, point))
+            painter.setPen(QPen(QColor(self._theme.hand), 3.0))
+            painter.drawEllipse(at, 1.1 * metrics.height(), 1.1 * metrics.height())
         if self._snapped:
             painter.setPen(QColor(self._theme.hand))
             at = QPointF(self.viewport().width() / 2 + 8, self.words_height(self._head()) + metrics.height())
@@ -227,7 +234,8 @@ class BreakerView(PictureView):
     def _paint_rotor_words(self, painter: QPainter, state: BenchState, drawing: BreakerEnd) -> None:
         sense, r = breaker_end_sense(state.magneto), drawing.extent_mm / 1.56
         painter.setPen(QColor(self._theme.text))
-        for bearing, text in ((0.0, "neutral"), (sense * state.magneto.e_gap_deg, "E-gap")):
+        places = ((0.0, "neutral"), (sense * state.magneto.e_gap_deg, "E-gap")) if self.numbers else ()
+        for bearing, text in places:
             # Each word leans away from the other, so that they never meet.
             away = -sense if text == "neutral" else sense
             away = -away if self.mirrored else away
@@ -276,6 +284,7 @@ class BreakerView(PictureView):
         super().mousePressEvent(event)
         if event.button() != Qt.MouseButton.LeftButton:
             return
+        self._still = event.position()
         hand = self._hand_at(event.position())
         if hand is None:
             return
@@ -289,6 +298,8 @@ class BreakerView(PictureView):
         """Turn what is held by as much as the pointer turns about its axis."""
         super().mouseMoveEvent(event)
         drag = self._drag
+        if self._still is not None and (event.position() - self._still).manhattanLength() > STILL_PX:
+            self._still = None
         if drag is None:
             if not event.buttons():
                 hand = self._hand_at(event.position())
@@ -299,23 +310,25 @@ class BreakerView(PictureView):
         drag.last_bearing = bearing
         # Near the axis a pixel would be a wild turn: there the hand is slower than the pointer.
         radius = self._radius(drag.centre, event.position())
-        near = min(radius, drag.last_radius) / _CALM_PX[drag.hand]
+        near = min(radius, drag.last_radius) / CALM_PX[drag.hand]
         drag.last_radius = radius
         drag.value += moved * drag.per_bearing * min(1.0, near)
         self._turn_to(drag, free=bool(event.modifiers() & Qt.KeyboardModifier.AltModifier))
 
-    def _turn_to(self, drag: _Drag, free: bool) -> None:
+    def _turn_to(self, drag: Drag, free: bool) -> None:
         value, self._snapped = drag.value, ""
         if drag.hand == "rotor" and self.snaps and not free:
-            caught = nearest_event(self._model.state, value, _SNAP_DEG)
+            caught = nearest_event(self._model.state, value, SNAP_DEG)
             if caught is not None:
                 value, self._snapped = caught
-        self._model.send(_turn(drag.hand, value), drag.gesture)
+        self._model.send(turning(drag.hand, value), drag.gesture)
         self.viewport().update()
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
         """Let go; a rotor that is not held is now the magnet's."""
         super().mouseReleaseEvent(event)
+        if event.button() == Qt.MouseButton.LeftButton and self._still is not None:
+            self._point_at(self._still)
         if event.button() == Qt.MouseButton.LeftButton and self._drag is not None:
             self._drag, self._snapped = None, ""
             self._model.grip(False)
@@ -324,11 +337,11 @@ class BreakerView(PictureView):
     def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
         """Put a part back: rotor to the E-gap, plate to its designed place, screw to its middle."""
         hand = self._hand_at(event.position())
-        if event.button() != Qt.MouseButton.LeftButton or hand is None:
+        if event.button() != Qt.MouseButton.LeftButton or hand is None or not self.numbers:
             return
         magneto = self._model.state.magneto
         home = {"rotor": magneto.e_gap_deg, "plate": magneto.designed_setting.backplate_deg, "screw": 0.0}[hand]
-        self._model.send(_turn(hand, home))
+        self._model.send(turning(hand, home))
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Arrows turn the part in hand; 1, 2, 3 take rotor, backplate, contact screw; Space holds or lets go."""
@@ -348,18 +361,24 @@ class BreakerView(PictureView):
     def turn(self, steps: float) -> None:
         """Turn the part in hand by a number of its steps."""
         self._model.stop()
-        value = _value(self._model.state, self._hand) + steps * _STEPS[self._hand]
-        self._model.send(_turn(self._hand, value))
+        value = value_of(self._model.state, self._hand) + steps * STEPS[self._hand]
+        self._model.send(turning(self._hand, value))
+
+    def _point_at(self, position: QPointF) -> None:
+        self._still = None
+        part = self._picture.part_at(self._scene_point(position), STILL_PX / self.transform().m22())
+        if part:
+            self.pointed.emit(part)
 
     def _hand_at(self, position: QPointF) -> str | None:
         shape = self._picture.shape_at(self._scene_point(position))
         if shape is None:
             return None
-        if shape.group in _GROUP_HANDS:
-            return _GROUP_HANDS[shape.group]
-        return "plate" if shape.part in _PLATE_PARTS and shape.group != "case" else None
+        if shape.group in GROUP_HANDS:
+            return GROUP_HANDS[shape.group]
+        return "plate" if shape.part in PLATE_PARTS and shape.group != "case" else None
 
-    def _start_drag(self, hand: str, position: QPointF) -> _Drag:
+    def _start_drag(self, hand: str, position: QPointF) -> Drag:
         state = self._model.state
         sense = float(breaker_end_sense(state.magneto))
         centre, per_bearing = QPointF(0.0, 0.0), sense
@@ -374,18 +393,8 @@ class BreakerView(PictureView):
                 per_bearing = sense / state.magneto.cam.turns_per_rotor_turn
         bearing = bearing_about(centre, self._scene_point(position))
         radius = self._radius(centre, position)
-        return _Drag(hand, centre, bearing, radius, _value(state, hand), per_bearing, self._model.gesture())
+        return Drag(hand, centre, bearing, radius, value_of(state, hand), per_bearing, self._model.gesture())
 
     def _radius(self, centre: QPointF, position: QPointF) -> float:
         out = self.viewportTransform().map(centre) - position
         return math.hypot(out.x(), out.y())
-
-
-def _value(state: BenchState, hand: str) -> float:
-    return {"rotor": state.rotor_deg, "plate": state.backplate_deg, "screw": state.screw_deg}[hand]
-
-
-def _turn(hand: str, value: float) -> Action:
-    if hand == "rotor":
-        return TurnRotor(value)
-    return TurnBackplate(value) if hand == "plate" else TurnScrew(value)

@@ -12,8 +12,8 @@ from magview.bench.breaker_end import PARENTS, STILL
 from magview.bench.state import BenchState
 from magview.spec.units import format_length
 from magview.ui.breaker_view import BreakerView
-from magview.ui.model import BenchModel
 from magview.ui.picture_view import PictureView
+from magview.ui.pictured import Pictured
 from magview.ui.theme import Theme
 
 _FACE_SHARE = 0.5
@@ -23,11 +23,12 @@ _FACE_SHARE = 0.5
 class ContactView(PictureView):
     """A second view of the breaker end's scene, anchored to the fixed contact and turned to stand upright."""
 
-    def __init__(self, model: BenchModel, breaker: BreakerView, theme: Theme, parent: QWidget | None = None) -> None:
+    def __init__(self, model: Pictured, breaker: BreakerView, theme: Theme, parent: QWidget | None = None) -> None:
         moving = tuple(g for g in PARENTS if g not in STILL)
         super().__init__(breaker.scene_of_parts, theme, STILL, moving, parent)
         self._model, self._breaker = model, breaker
         self._inches = False
+        self.numbers = breaker.numbers
         self.setMinimumHeight(110)
         self.setAccessibleName("Contacts, magnified")
         self.show_state(model.state)
@@ -37,7 +38,7 @@ class ContactView(PictureView):
         """Follow the contacts."""
         gap = self._breaker.now.gap_mm
         words = "closed" if gap <= 0 else f"open {format_length(gap, self._inches)}"
-        self.setAccessibleDescription(f"Contacts {words}.")
+        self.setAccessibleDescription(f"Contacts {words}." if self.numbers else "No measure in practice: try blades.")
         self._aim()
         self.viewport().update()
 
@@ -95,6 +96,9 @@ class ContactView(PictureView):
 
     def paint_words(self, painter: QPainter) -> None:
         """The gap's measure between the faces, the scale, and whether the contacts are open."""
+        if not self.numbers:
+            self.paint_head(painter, "Contacts · breaker end, magnified")
+            return
         metrics = QFontMetricsF(self.font())
         gap = self._breaker.now.gap_mm
         state = "Contacts closed" if gap <= 0 else f"Contacts open {format_length(gap, self._inches)}"

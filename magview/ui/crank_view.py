@@ -21,9 +21,9 @@ from magview.bench.crank_end import PARENTS, CrankEnd, CrankPose, crank_end, cra
 from magview.bench.state import BenchState, Engaged, crank_deg, firing_btdc_deg
 from magview.physics.engine import piston_drop_mm
 from magview.spec.units import format_length
-from magview.ui.model import BenchModel
 from magview.ui.picture import PictureScene
 from magview.ui.picture_view import PictureView, bearing_about, step_factor
+from magview.ui.pictured import Pictured
 from magview.ui.theme import Theme
 
 
@@ -37,10 +37,11 @@ class _Drag:
 class CrankView(PictureView):
     """No. 1 of the engine lying on its side; drag or wheel turns the crank, and the magneto with it."""
 
-    def __init__(self, model: BenchModel, theme: Theme, parent: QWidget | None = None) -> None:
+    def __init__(self, model: Pictured, theme: Theme, parent: QWidget | None = None, *, numbers: bool = True) -> None:
         self._picture = PictureScene(PARENTS)
         super().__init__(self._picture, theme, ("case",), tuple(g for g in PARENTS if g != "case"), parent)
         self._model, self._inches = model, False
+        self.numbers, self._disc_error = numbers, 0.0
         self._drawing: CrankEnd | None = None
         self._now: CrankPose | None = None
         self._drag: _Drag | None = None
@@ -63,7 +64,8 @@ class CrankView(PictureView):
         if engaged is not None:
             engine = engaged.installation.engine
             now = self._now = crank_pose(engine, crank_deg(state))
-            self._picture.turn({"disc": now.crank_turn_deg})
+            error = engine_sense(engine) * self._disc_error
+            self._picture.turn({"disc": now.crank_turn_deg - error, "web": now.crank_turn_deg})
             self._picture.move("rod", now.pin)
             along = bearing_about(QPointF(now.pin[0], -now.pin[1]), QPointF(now.piston[0], -now.piston[1]))
             self._picture.turn({"rod": along - 90.0})
@@ -76,12 +78,20 @@ class CrankView(PictureView):
         self._inches = inches
         self.show_state(self._model.state)
 
+    def set_disc_error(self, degrees: float) -> None:
+        """Draw the disc put on wrong: what it reads at No. 1's top dead centre [crank deg]."""
+        if degrees != self._disc_error:
+            self._disc_error = degrees
+            self.show_state(self._model.state)
+
     def _pose(self, engaged: Engaged) -> CrankPose:
         if self._now is None:
             self._now = crank_pose(engaged.installation.engine, crank_deg(self._model.state))
         return self._now
 
     def _words(self, state: BenchState, engaged: Engaged) -> str:
+        if not self.numbers:
+            return "Seen from the propeller end. No. 1 cut open; its stroke is felt at the plug hole."
         now = self._pose(engaged)
         where = f"{abs(now.btdc_deg):.1f}° {'before' if now.btdc_deg >= 0 else 'after'} top dead centre"
         return f"No. 1 on its {now.stroke} stroke, {where}, piston {format_length(now.drop_mm, self._inches)} down."
@@ -102,6 +112,8 @@ class CrankView(PictureView):
         engaged = self._model.state.engaged
         if engaged is None or self._drawing is None:
             return ""
+        if not self.numbers:
+            return "No. 1 cut open. Its stroke is felt at the plug hole."
         words = self._short_words(self._model.state, engaged)
         if engaged.play_deg > 0.005:
             words += f"; approached against rotation, play of {engaged.play_deg:.2f}° of rotor not taken up"
@@ -143,12 +155,14 @@ class CrankView(PictureView):
             base, sense = self.viewportTransform(), engine_sense(engine)
             ascent = painter.fontMetrics().ascent()
             for graduation in range(-150, 181, 30):
-                bearing = math.radians(90.0 + sense * (graduation + crank))
+                bearing = math.radians(90.0 + sense * (graduation + crank - self._disc_error))
                 at = base.map(QPointF(0.8 * disc * math.sin(bearing), -0.8 * disc * math.cos(bearing)))
                 words = str(abs(graduation))
                 wide = painter.fontMetrics().horizontalAdvance(words)
                 painter.drawText(QPointF(at.x() - wide / 2, at.y() + ascent / 2 - 1), words)
         painter.setFont(self.font())
+        if not self.numbers:
+            return
         marks = (
             (engaged.mounting.wanted_btdc_deg, "wanted", self._theme.hand, Qt.PenStyle.DashLine, 1.02),
             (firing_btdc_deg(state, engaged.side), "opens", self._theme.text, Qt.PenStyle.SolidLine, 1.02),
@@ -185,7 +199,7 @@ class CrankView(PictureView):
         """Take hold of the crank or its disc."""
         super().mousePressEvent(event)
         shape = self._picture.shape_at(self._scene_point(event.position()))
-        if event.button() == Qt.MouseButton.LeftButton and shape is not None and shape.group == "disc":
+        if event.button() == Qt.MouseButton.LeftButton and shape is not None and shape.group in ("disc", "web"):
             self._drag = _Drag(self._bearing(event), crank_deg(self._model.state), self._model.gesture())
             self.viewport().setCursor(Qt.CursorShape.ClosedHandCursor)
 

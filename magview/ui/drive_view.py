@@ -33,13 +33,13 @@ from magview.bench.drive_end import (
     drive_pose,
 )
 from magview.bench.shapes import polar
-from magview.bench.state import BenchState, Engaged, crank_deg
+from magview.bench.state import BenchState, Engaged, Mounting, crank_deg, same_but_worn
 from magview.bench.tooth_steps import coupling_words, marks_words
 from magview.bench.words import direction_word, drive_end_sense
 from magview.physics.coupling import Move
-from magview.ui.model import BenchModel
 from magview.ui.picture import PictureScene
 from magview.ui.picture_view import PictureView, bearing_about, step_factor
+from magview.ui.pictured import Pictured
 from magview.ui.theme import Theme
 
 _FOOT = "Both faces of the disc: drive flange outside, magneto flange inside."
@@ -61,11 +61,13 @@ class _Drag:
 class DriveView(PictureView):
     """The coupling seen from the drive end. Drag a flange or the disc; arrow keys move teeth."""
 
-    def __init__(self, model: BenchModel, theme: Theme, parent: QWidget | None = None) -> None:
+    def __init__(self, model: Pictured, theme: Theme, parent: QWidget | None = None, *, numbers: bool = True) -> None:
         self._picture = PictureScene(PARENTS)
         self._numbers: dict[str, tuple[QStaticText, float]] = {}
         super().__init__(self._picture, theme, (), tuple(PARENTS), parent)
         self._model = model
+        self.numbers = numbers
+        self._marked, self._aside = True, 0.0
         self._coupling: object = None
         self._drag: _Drag | None = None
         self._preview: tuple[int, int] | None = None
@@ -86,6 +88,9 @@ class DriveView(PictureView):
     def show_state(self, state: BenchState, old: BenchState | None = None) -> None:
         """Show a state; the outlines are rebuilt only for other tooth counts."""
         engaged = state.engaged
+        here = (engaged, state.rotor_deg)
+        if old is not None and here == (old.engaged, old.rotor_deg) and same_but_worn(state.magneto, old.magneto):
+            return  # nothing at this end has moved
         coupling = engaged.installation.coupling if engaged else None
         if old is not None and self._reference(state) != self._reference(old):
             self._preview = None  # dotted marks of another magneto or reading would mislead
@@ -97,12 +102,26 @@ class DriveView(PictureView):
         if engaged is None:
             self.setAccessibleDescription("This magneto is not on an engine.")
         else:
-            self._picture.turn(drive_pose(state, engaged).turns_deg)
-            at = engaged.mounting
-            self.setAccessibleDescription(
-                f"Seen from the drive end, rotation {self._way(state)}. {coupling_words(engaged)} {marks_words(at)}"
-            )
+            self._picture.turn(self._pose(state, engaged).turns_deg)
+            words = "No marks on it."
+            if self._marked:
+                words = f"{coupling_words(engaged)} {marks_words(engaged.mounting)}"
+            self.setAccessibleDescription(f"Seen from the drive end, rotation {self._way(state)}. {words}")
         self.viewport().update()
+
+    def set_aside(self, degrees: float) -> None:
+        """Draw the whole coupling turned by so much, so that paint says nothing of where the crank stands."""
+        self._aside = degrees
+        self.show_state(self._model.state)
+
+    def _pose(self, state: BenchState, engaged: Engaged, mounting: Mounting | None = None) -> DrivePose:
+        pose, aside = drive_pose(state, engaged, mounting), self._aside
+        return DrivePose(pose.flange + aside, pose.disc + aside, pose.hub + aside) if aside else pose
+
+    def set_marked(self, marked: bool) -> None:
+        """Whether paint stands across the coupling: without it there is nothing to number the teeth from."""
+        self._marked = marked
+        self.show_state(self._model.state)
 
     @staticmethod
     def _reference(state: BenchState) -> object:
@@ -149,14 +168,15 @@ class DriveView(PictureView):
                 "This magneto is not on an engine. Open an installation to time it to one.",
             )
             return
-        now = drive_pose(state, engaged)
-        found = drive_pose(state, engaged, replace(engaged.mounting, magneto_teeth=0, disc_teeth=0))
-        self._paint_numbers(painter, state, engaged, now)
-        if now != found:
+        now = self._pose(state, engaged)
+        found = self._pose(state, engaged, replace(engaged.mounting, magneto_teeth=0, disc_teeth=0))
+        if self._marked:
+            self._paint_numbers(painter, state, engaged, now)
+        if now != found and self.numbers:
             self._paint_ghost(painter, found, "as found", Qt.PenStyle.DashLine)
         if self._preview not in (None, (0, 0)):
             i, j = self._preview or (0, 0)
-            after = drive_pose(state, engaged, replace(engaged.mounting, magneto_teeth=i, disc_teeth=j))
+            after = self._pose(state, engaged, replace(engaged.mounting, magneto_teeth=i, disc_teeth=j))
             self._paint_ghost(painter, after, "after", Qt.PenStyle.DotLine)
         self.paint_head(painter, self._head())
         self.paint_foot(painter, _FOOT)

@@ -98,12 +98,13 @@ def _paint(
     metrics = QFontMetricsF(view.font())
     top = float(port.height())
     painter.setPen(QPen(QColor(theme.text), 1.4))
-    length, pixels = scale_bar(view.transform().m22(), port.width() / 4)
     y = top + metrics.height()
-    painter.drawLine(QLineF(10, y, 10 + pixels, y))
-    for x in (10.0, 10.0 + pixels):
-        painter.drawLine(QLineF(x, y - 4, x, y + 4))
-    painter.drawText(QPointF(18 + pixels, y + metrics.ascent() / 2 - 2), f"{length:g} mm")
+    if view.numbers:  # a picture without numbers is not to be measured either
+        length, pixels = scale_bar(view.transform().m22(), port.width() / 4)
+        painter.drawLine(QLineF(10, y, 10 + pixels, y))
+        for x in (10.0, 10.0 + pixels):
+            painter.drawLine(QLineF(x, y - 4, x, y + 4))
+        painter.drawText(QPointF(18 + pixels, y + metrics.ascent() / 2 - 2), f"{length:g} mm")
     box = QRectF(10, y + 0.7 * metrics.height(), size.width() - 20, size.height())
     painter.drawText(box, int(Qt.TextFlag.TextWordWrap), caption)
 

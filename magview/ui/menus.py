@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject
-from PySide6.QtGui import QAction, QActionGroup, QKeySequence
-from PySide6.QtWidgets import QApplication, QLabel, QMenu, QToolBar
+from PySide6.QtCore import QEvent, QObject
+from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtWidgets import QApplication, QLabel, QToolBar
 
 from magview.bench.actions import HoldRotor, LetGo, MountMagneto
 from magview.bench.state import BenchState
@@ -16,21 +15,20 @@ from magview.ui.breaker_view import BreakerView
 from magview.ui.crank_view import CrankView
 from magview.ui.drive_view import DriveView
 from magview.ui.inputs import QuietCombo
+from magview.ui.menu_maker import TEXT_SIZES, MenuMaker
 from magview.ui.picture_view import PictureView
 from magview.ui.theme import THEMES
 
 if TYPE_CHECKING:
     from magview.ui.window import MainWindow
 
-_TEXT_SIZES = (100, 125, 150, 200)
 
-
-class Menus(QObject):
+class Menus(MenuMaker):
     """What hangs in the window's menu bar and tool bar, and follows the state."""
 
     def __init__(self, window: MainWindow) -> None:
         super().__init__(window)
-        self.window = window
+        self.window: MainWindow = window
         self._build_menus()
         self._build_bar()
         self.show_state(window.model.state)
@@ -38,50 +36,56 @@ class Menus(QObject):
 
     def _build_menus(self) -> None:
         window, keys = self.window, QKeySequence.StandardKey
-        files, edit, bench, view, help_menu = (
-            window.menuBar().addMenu(t) for t in ("&File", "&Edit", "Ben&ch", "&View", "&Help")
+        files, edit, bench, practice, view, help_menu = (
+            window.menuBar().addMenu(t) for t in ("&File", "&Edit", "Ben&ch", "&Practice", "&View", "&Help")
         )
-        self._act(files, "&Open magneto or installation…", window.open_file, keys.Open)
-        self._act(files, "&Save magneto as…", window.save_file, keys.SaveAs)
+        self.act(files, "&Open magneto or installation…", window.open_file, keys.Open)
+        self.act(files, "&Save magneto as…", window.save_file, keys.SaveAs)
+        self.act(files, "Lift from &measurements…", window.import_lift, None)
         files.addSeparator()
         for text, picture in (
             ("breaker end", window.breaker), ("drive end", window.drive), ("crank", window.crank)
         ):  # fmt: skip
-            action = self._act(files, f"Save picture of the {text}…", None, None)
+            action = self.act(files, f"Save picture of the {text}…", None, None)
             action.setData(picture)
             action.triggered.connect(self._export_chosen)
         files.addSeparator()
-        self._act(files, "&Quit", window.close, keys.Quit)
+        self.act(files, "&Quit", window.close, keys.Quit)
 
-        self.undo_action = self._act(edit, "&Undo", window.model.undo, keys.Undo)
-        self.redo_action = self._act(edit, "&Redo", window.model.redo, keys.Redo)
+        self.undo_action = self.act(edit, "&Undo", window.model.undo, keys.Undo)
+        self.redo_action = self.act(edit, "&Redo", window.model.redo, keys.Redo)
+        edit.aboutToShow.connect(self.name_steps)
 
-        self.hold_action = self._check(bench, "&Hold the rotor", self._hold, True, QKeySequence("H"))
-        self.mount_action = self._check(bench, "Magneto on the &engine", self._mount, True, None)
-        self._check(bench, "&Snap to openings, lobes and marks", self._snap, True, None)
-        self._check(bench, "&Reduced motion", self._reduce_motion, False, None)
+        self.hold_action = self.check(bench, "&Hold the rotor", self._hold, True, QKeySequence("H"))
+        self.mount_action = self.check(bench, "Magneto on the &engine", self._mount, True, None)
+        self.check(bench, "&Snap to openings, lobes and marks", self._snap, True, None)
+        self.check(bench, "&Reduced motion", self._reduce_motion, False, None)
 
-        self.plots_action = self._check(view, "P&lots", window.show_plots, False, QKeySequence("Ctrl+L"))
+        self.act(practice, "New &exercise…", window.new_exercise, None)
+        self.act(practice, "&Lessons…", window.choose_lesson, None)
+        self.act(practice, "&Open attempt…", window.open_attempt, None)
+
+        self.plots_action = self.check(view, "P&lots", window.show_plots, False, QKeySequence("Ctrl+L"))
         view.addSeparator()
-        self._check(view, "&Names of parts", window.breaker.set_names, True, QKeySequence("N"))
-        self._check(view, "See the breaker from the &drive end", window.breaker.set_mirrored, False, None)
-        self._check(view, "Draw the &gap 5× its size", self._exaggerate, False, None)
-        self._check(view, "&Follow the contacts when zoomed", self._follow, False, None)
+        self.check(view, "&Names of parts", window.breaker.set_names, True, QKeySequence("N"))
+        self.check(view, "See the breaker from the &drive end", window.breaker.set_mirrored, False, None)
+        self.check(view, "Draw the &gap 5× its size", self._exaggerate, False, None)
+        self.check(view, "&Follow the contacts when zoomed", self._follow, False, None)
         view.addSeparator()
-        self._act(view, "Zoom &in", self._zoom_in, keys.ZoomIn)
-        self._act(view, "Zoom &out", self._zoom_out, keys.ZoomOut)
-        self._act(view, "&Whole picture", self._zoom_whole, QKeySequence("Ctrl+0"))
+        self.act(view, "Zoom &in", self._zoom_in, keys.ZoomIn)
+        self.act(view, "Zoom &out", self._zoom_out, keys.ZoomOut)
+        self.act(view, "&Whole picture", self._zoom_whole, QKeySequence("Ctrl+0"))
         view.addSeparator()
-        self.theme_actions = self._choice(
+        self.theme_actions = self.choice(
             view, [(f"{name.capitalize()} colours", name) for name in THEMES], window.theme.name, self._theme_chosen
         )
         view.addSeparator()
-        self.text_actions = self._choice(
-            view.addMenu("&Text size"), [(f"{n} %", n) for n in _TEXT_SIZES], 100, self._text_chosen
+        self.text_actions = self.choice(
+            view.addMenu("&Text size"), [(f"{n} %", n) for n in TEXT_SIZES], 100, self._text_chosen
         )
-        self.projector_action = self._check(view, "&Projector mode", window.project, False, QKeySequence("F11"))
+        self.projector_action = self.check(view, "&Projector mode", window.project, False, QKeySequence("F11"))
 
-        self._act(help_menu, "&Keys and cautions", window.show_help, keys.HelpContents)
+        self.act(help_menu, "&Keys and cautions", window.show_help, keys.HelpContents)
 
     def _build_bar(self) -> None:
         bar = QToolBar("Bench")
@@ -104,58 +108,17 @@ class Menus(QObject):
             bar.addWidget(label)
             bar.addWidget(widget)
         bar.addSeparator()
-        bar.addAction(self.undo_action)
-        bar.addAction(self.redo_action)
+        for action in (self.undo_action, self.redo_action):
+            bar.addAction(action)
+            bar.widgetForAction(action).installEventFilter(self)
         bar.addSeparator()
         bar.addAction(self.plots_action)
 
-    def _act(
-        self,
-        menu: QMenu,
-        text: str,
-        slot: Callable[[], object] | None,
-        key: QKeySequence | QKeySequence.StandardKey | None,
-    ) -> QAction:
-        action = QAction(text, self.window)
-        if key is not None:
-            action.setShortcut(key)
-        if slot is not None:
-            action.triggered.connect(slot)
-        menu.addAction(action)
-        return action
-
-    def _check(
-        self, menu: QMenu, text: str, slot: Callable[[bool], object], on: bool, key: QKeySequence | None
-    ) -> QAction:
-        action = self._act(menu, text, None, key)
-        action.setCheckable(True)
-        action.setChecked(on)
-        action.triggered.connect(slot)
-        return action
-
-    def _choice(
-        self, menu: QMenu, options: list[tuple[str, object]], chosen: object, slot: Callable[[QAction], object]
-    ) -> QActionGroup:
-        group = QActionGroup(self.window)
-        for text, data in options:
-            action = self._act(menu, text, None, None)
-            action.setCheckable(True)
-            action.setChecked(data == chosen)
-            action.setData(data)
-            group.addAction(action)
-        group.triggered.connect(slot)
-        return group
-
     def show_state(self, state: BenchState, old: BenchState | None = None) -> None:
-        """Name what is on the bench, and what can be undone."""
+        """Name what is on the bench, and say whether something can be undone."""
         store = self.window.model.store
-        for action, verb, name in (
-            (self.undo_action, "Undo", store.undo_name), (self.redo_action, "Redo", store.redo_name)
-        ):  # fmt: skip
-            action.setEnabled(name is not None)
-            action.setText(f"&{verb}" if name is None else f"&{verb}: {name}")
-            action.setIconText(verb)
-            action.setToolTip(action.text().replace("&", ""))
+        self.undo_action.setEnabled(store.undo_name is not None)
+        self.redo_action.setEnabled(store.redo_name is not None)
         self.hold_action.setChecked(state.held)
         self.mount_action.setEnabled(state.engaged is not None)
         self.mount_action.setChecked(state.engaged is not None and state.engaged.mounted)
@@ -165,6 +128,23 @@ class Menus(QObject):
         self.magnetos.setCurrentIndex(index)
         if index < 0:
             self.magnetos.setPlaceholderText(state.magneto.name)
+
+    def name_steps(self) -> None:
+        """Name what would be undone. Only when somebody looks: Qt keeps a little memory at every change of words,
+        and a turning rotor changes them sixty times a second."""
+        store = self.window.model.store
+        for action, verb, name in (
+            (self.undo_action, "Undo", store.undo_name), (self.redo_action, "Redo", store.redo_name)
+        ):  # fmt: skip
+            action.setText(f"&{verb}" if name is None else f"&{verb}: {name}")
+            action.setIconText(verb)
+            action.setToolTip(action.text().replace("&", ""))
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """The pointer rests on a tool button: its words are made now."""
+        if event.type() == QEvent.Type.ToolTip:
+            self.name_steps()
+        return super().eventFilter(watched, event)
 
     # -------------------------------------------------------------- choices
 

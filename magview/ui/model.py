@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from itertools import count
-
 from PySide6.QtCore import QElapsedTimer, QObject, QTimer, Signal
 
 from magview.bench.actions import (
@@ -22,10 +20,11 @@ from magview.bench.actions import (
     ViewSide,
 )
 from magview.bench.events import next_event, run_step
-from magview.bench.state import BenchState, crank_deg, swing_limits_deg
+from magview.bench.state import BenchState, swing_limits_deg
 from magview.bench.store import Store
 from magview.physics.magnet import STEP_S, rest_deg
 from magview.spec.base import SpecError
+from magview.ui.pictured import Pictured
 
 FRAME_MS = 16
 _MOST_STEPS = round(0.1 / STEP_S)
@@ -38,11 +37,9 @@ _MOVES_ROTOR = (
 )  # fmt: skip
 
 
-class BenchModel(QObject):
+class BenchModel(Pictured):
     """Owns the present state; views read `state`, send actions, and repaint on `changed(new, old)`."""
 
-    changed = Signal(object, object)
-    refused = Signal(str)
     ran = Signal(str)
     """A run has ended: what it came to, or nothing if it was stopped."""
 
@@ -50,7 +47,6 @@ class BenchModel(QObject):
         super().__init__(parent)
         self._store = Store(state)
         self._store.subscribe(self._tell)
-        self._gestures = count(1)
         self._gripped = False
         self._run: tuple[float, str | None, int] | None = None
         self.reduced_motion = False
@@ -75,10 +71,6 @@ class BenchModel(QObject):
         """Whether the rotor is being run."""
         return self._run is not None
 
-    def gesture(self) -> int:
-        """A name for one drag or one run: what is sent with it is one step of the history."""
-        return next(self._gestures)
-
     def send(self, action: Action, gesture: object = None) -> bool:
         """Take an action; False, with `refused` emitted, where it cannot be taken."""
         if isinstance(action, LetGo) and self.reduced_motion:
@@ -91,11 +83,6 @@ class BenchModel(QObject):
             self.refused.emit(str(error))
             return False
         return True
-
-    def turn_crank(self, degrees: float) -> None:
-        """Turn the crank on by so much [crank deg], where there is one."""
-        if self.state.engaged is not None:
-            self.send(TurnCrank(crank_deg(self.state) + degrees))
 
     def undo(self) -> None:
         """Go back one step."""

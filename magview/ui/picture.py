@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from PySide6.QtCore import QPointF, Qt
-from PySide6.QtGui import QBrush, QColor, QPainter, QPainterPath, QPen, QTransform
+from PySide6.QtGui import QBrush, QColor, QPainter, QPainterPath, QPainterPathStroker, QPen, QTransform
 from PySide6.QtWidgets import QGraphicsItem, QGraphicsPathItem, QGraphicsScene
 
 from magview.bench.shapes import Array, Point, Shape, hatching
@@ -44,6 +44,8 @@ def _trace(path: QPainterPath, outline: Array, close: bool) -> None:
 
 
 def _strokes(item: QGraphicsPathItem) -> list[_Stroke]:
+    if not item.isVisible():
+        return []
     pen, brush, path = item.pen(), item.brush(), item.path()
     if pen.widthF() != _HAND:
         return [(pen, brush, path, False)]
@@ -73,6 +75,9 @@ class PictureScene(QGraphicsScene):
         self.version = 0
         """Counts rebuilding and colouring: what a kept picture depends on besides."""
         self._hatchings: list[tuple[QGraphicsPathItem, str]] = []
+        self._hatched: dict[QGraphicsPathItem, QGraphicsPathItem] = {}
+        self._pitch = 1.0
+        self._hidden: frozenset[str] = frozenset()
         self.line_factor = 1.0
         """How much thicker lines are drawn, for the back row of a class."""
 
@@ -89,23 +94,63 @@ class PictureScene(QGraphicsScene):
             if parent is None:
                 self.addItem(group)
             self._groups[name] = group
-        self._hatchings = []
+        self._hatchings, self._hatched = [], {}
         # Some ninety lines across the whole picture, about as fine as a pencil's.
-        pitch = max((float(abs(o).max()) for shape in shapes for o in shape.outlines), default=1.0) / 45.0
+        self._pitch = max((float(abs(o).max()) for shape in shapes for o in shape.outlines), default=1.0) / 45.0
         for shape in shapes:
             path = path_of(shape)
             item = QGraphicsPathItem(path, self._groups[shape.group])
             self._items.append((item, shape))
             self._drawn.setdefault(shape.group, []).append(item)
             if shape.filled and shape.material in PATTERNS:
-                hatch = QGraphicsPathItem(_hatch_path(shape, pitch), self._groups[shape.group])
+                hatch = QGraphicsPathItem(_hatch_path(shape, self._pitch), self._groups[shape.group])
                 self._hatchings.append((hatch, shape.material))
+                self._hatched[item] = hatch
                 self._drawn[shape.group].append(hatch)
+        self.hide(self._hidden)
         self.colour(theme, None)
+
+    def hide(self, parts: frozenset[str]) -> None:
+        """Leave parts out of the picture by their names: what is not there, or must not be seen yet."""
+        self._hidden = parts
+        for item, shape in self._items:
+            item.setVisible(shape.part not in parts)
+        self._gather()
+
+    @property
+    def hidden(self) -> frozenset[str]:
+        """Parts left out."""
+        return self._hidden
+
+    def _gather(self) -> None:
+        self.version += 1
+        self._strokes = {group: [s for item in items for s in _strokes(item)] for group, items in self._drawn.items()}
+
+    def reshape(self, shapes: tuple[Shape, ...], groups: Iterable[str]) -> bool:
+        """Give some pieces of these groups other outlines, where nothing else differs; False, undone, otherwise."""
+        if len(shapes) != len(self._items):
+            return False
+        other = [n for n, (shape, (_, old)) in enumerate(zip(shapes, self._items, strict=True)) if shape is not old]
+        for n in other:
+            new, old = shapes[n], self._items[n][1]
+            if new.group not in groups or (new.group, new.material, new.filled) != (
+                old.group,
+                old.material,
+                old.filled,
+            ):
+                return False
+        for n in other:
+            item, shape = self._items[n][0], shapes[n]
+            self._items[n] = item, shape
+            item.setPath(path_of(shape))
+            if item in self._hatched:
+                self._hatched[item].setPath(_hatch_path(shape, self._pitch))
+        for group in {shapes[n].group for n in other}:
+            self._strokes[group] = [s for item in self._drawn[group] for s in _strokes(item)]
+        return True
 
     def colour(self, theme: Theme, in_hand: str | None) -> None:
         """Give every piece its material's colours; the group in hand gets a bolder outline."""
-        self.version += 1
         self.setBackgroundBrush(QColor(theme.paper))
         for item, shape in self._items:
             fill, line = theme.material(shape.material)
@@ -124,7 +169,7 @@ class PictureScene(QGraphicsScene):
             pen = QPen(theme.hatching(material), _THIN * self.line_factor)
             pen.setCosmetic(True)
             hatch.setPen(pen)
-        self._strokes = {group: [s for item in items for s in _strokes(item)] for group, items in self._drawn.items()}
+        self._gather()
 
     def paint(self, painter: QPainter, base: QTransform, groups: Iterable[str]) -> None:
         """Fill and stroke some groups, in their order, with a painter in the view's pixels.
@@ -171,6 +216,18 @@ class PictureScene(QGraphicsScene):
             if shape.filled and item.contains(item.mapFromScene(position)):
                 return shape
         return None
+
+    def part_at(self, position: QPointF, reach: float) -> str:
+        """The part a hand points at: a line within reach [mm] before what is filled behind it; "" for none."""
+        for item, shape in reversed(sorted(self._items, key=lambda pair: self._depth(pair[1]))):
+            if shape.filled or not shape.part or not item.isVisible() or shape.material not in ("mark", "spring"):
+                continue
+            stroker = QPainterPathStroker()
+            stroker.setWidth(2 * reach)
+            if stroker.createStroke(item.path()).contains(item.mapFromScene(position)):
+                return shape.part
+        shape_there = self.shape_at(position)
+        return shape_there.part if shape_there is not None else ""
 
     def _depth(self, shape: Shape) -> int:
         return list(self._parents).index(shape.group)

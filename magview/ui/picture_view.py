@@ -53,6 +53,8 @@ class PictureView(QGraphicsView):
         # One of our own: asked for Qt's, PySide builds every class of widget there is to name its kind (60 ms).
         self.setViewport(QWidget())
         self._theme, self._parts = theme, scene
+        self.numbers = True
+        """Whether true numbers may be written here, and hands find true places by themselves; in practice not."""
         self._ground_groups, self._moving_groups = ground, moving
         self._ground, self._ground_key = QPixmap(), tuple[object, ...]()
         self._texts: dict[str, QStaticText] = {}

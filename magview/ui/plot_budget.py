@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 import numpy as np
 import pyqtgraph as pg
 from PySide6.QtWidgets import QLabel
@@ -22,11 +24,13 @@ class BudgetSheet(PlotSheet):
     """The budget as bars, and the distribution with its limits. What is measured is chosen beside the bench."""
 
     title = "Uncertainty budget"
+    long_names = True
     judging: Judging
 
-    def build(self) -> None:
+    def build(self) -> Iterator[None]:
         """Two plots, and the choice of quantity."""
         self._bars_plot = self.add_plot(0, 0, "share of the variance [%]", "")
+        yield
         self._spread_plot = self.add_plot(0, 1, "", "how often, per unit")
         self._bars = pg.BarGraphItem(x0=[0.0], y=[0.0], height=0.6, width=[0.0])
         self._bars_plot.addItem(self._bars)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Iterator
 
 import numpy as np
 import pyqtgraph as pg
@@ -18,6 +19,7 @@ from magview.bench.curves import (
     detent_table,
     energy_curve,
     falls_to_deg,
+    pulls,
     resting_places_deg,
     setting_of,
 )
@@ -37,12 +39,15 @@ class CoilSheet(PlotSheet):
 
     title = "Coil"
 
-    def build(self) -> None:
+    def build(self) -> Iterator[None]:
         """Three plots, and a slider for the rotor's speed."""
         x = "rotor past neutral [deg]"
         self._flux_plot = self.add_plot(0, 0, x, "core flux [mWb]", cursor=True)
+        yield
         self._current_plot = self.add_plot(0, 1, x, "primary current [A]", cursor=True)
+        yield
         self._energy_plot = self.add_plot(0, 2, "opens late [rotor deg]", "energy at opening [mJ]")
+        yield
         self._current_plot.setXLink(self._flux_plot)
         self._note = self.canvas.addLabel(COIL_ASSUMPTIONS, row=1, col=0, colspan=3, justify="left")
         self._static, self._flux = self.curve(self._flux_plot), self.curve(self._flux_plot)
@@ -52,7 +57,12 @@ class CoilSheet(PlotSheet):
         self._best = pg.InfiniteLine(angle=90)
         self._energy_plot.addItem(self._best)
         self._energy_plot.addItem(self._here)
-        self._words = {"now": self.word(self._energy_plot, (0.0, 1.0)), "none": self.word(self._flux_plot)}
+        self._words = {
+            "now": self.word(self._energy_plot, (0.0, 1.0)),
+            "best": self.word(self._energy_plot, (0.5, 1.0)),
+            "none": self.word(self._flux_plot),
+        }
+        self._words["best"].setText("best here")
         label = QLabel("Rotor s&peed ")
         self.speed = QSlider(Qt.Orientation.Horizontal)
         self.speed.setRange(0, _SLIDER_STEPS)
@@ -110,7 +120,9 @@ class CoilSheet(PlotSheet):
             for curve in (self._static, self._flux, self._current, self._energy):
                 curve.setData([], [])
             self._here.setData([], [])
+            self._best.setVisible(False)
             self._words["now"].setVisible(False)
+            self._words["best"].setVisible(False)
             return
         cycle = coil_cycle(state, self.rpm)
         self._static.setData(cycle.rotor_deg, 1e3 * cycle.static_flux_wb)
@@ -130,11 +142,14 @@ class CoilSheet(PlotSheet):
         shown = math.isfinite(error) and math.isfinite(now)
         self._words["now"].setVisible(shown)
         self._here.setData([error] if shown else [], [now] if shown else [])
+        self._best.setVisible(len(errors) > 0)
+        self._words["best"].setVisible(len(errors) > 0)
         if len(errors):
             self._energy_plot.setXRange(float(errors[0]), float(errors[-1]), padding=0.0)
             self._energy_plot.setYRange(0.0, 1.2e3 * max(float(energy.max()), 1e-9), padding=0.0)
             best = float(errors[int(energy.argmax())])
             self._best.setValue(best)
+            self._words["best"].setPos(best, 0.0)
         if shown:
             self._words["now"].setText(f" now {now:.3g} mJ")
             self._words["now"].setPos(error, now)
@@ -183,9 +198,10 @@ class PullSheet(PlotSheet):
 
     title = "Pull of the magnet"
 
-    def build(self) -> None:
+    def build(self) -> Iterator[None]:
         """One plot."""
         plot = self._plot = self.add_plot(0, 0, "rotor past neutral [deg]", "torque with rotation [N m]", cursor=True)
+        yield
         self._torque = self.curve(plot)
         self._zero = pg.InfiniteLine(angle=0, pos=0.0)
         self._rests, self._balances = pg.ScatterPlotItem(size=11, symbol="o"), pg.ScatterPlotItem(size=11, symbol="x")
@@ -223,7 +239,7 @@ class PullSheet(PlotSheet):
             angles, torque = (table[0][1], table[1][1]) if table else (np.empty(0), np.empty(0))
             self._torque.setData(angles, torque)
             step = 360.0 / magneto.poles
-            neutrals = step * np.arange(magneto.poles + 1)
+            neutrals = step * np.arange(magneto.poles + 1 if pulls(magneto) else 0)
             self._rests.setData(neutrals, np.zeros_like(neutrals))
             registers = neutrals[:-1] + step / 2
             self._balances.setData(registers, np.zeros_like(registers))
@@ -232,7 +248,7 @@ class PullSheet(PlotSheet):
             self._plot.setXRange(0.0, 360.0, padding=0.02)
             self._plot.setYRange(-1.6 * top, 1.5 * top, padding=0.0)
             self._note.setPos(0.0, -1.6 * top)
-        if magneto.detent is None:
+        if not pulls(magneto):
             self._note.setText("This magneto's file gives no pull.")
             self._two.setData([], [])
             return
@@ -243,7 +259,7 @@ class PullSheet(PlotSheet):
     def words_at(self, plot: int, x: float, y: float) -> str:
         """The pull at the pointer."""
         detent = self.model.state.magneto.detent
-        if detent is None:
+        if detent is None or not pulls(self.model.state.magneto):
             return ""
         torque = float(detent_torque_nm(detent, self.model.state.magneto.poles, x))
         way = "with" if torque > 0 else "against"
@@ -260,10 +276,11 @@ class PullSheet(PlotSheet):
     def summary(self) -> str:
         """Where the rotor would go."""
         state = self.model.state
-        if state.magneto.detent is None:
+        if not pulls(state.magneto):
             return "This magneto's file gives no pull."
         goes = falls_to_deg(state)
         if abs(goes - state.rotor_deg) < 0.005:
             return "The rotor stands at neutral: it stays there by itself."
         way = "on, with rotation," if goes > state.rotor_deg else "back, against rotation,"
-        return f"Let go, the rotor swings {way} {format_angle(abs(goes - state.rotor_deg))} to neutral."
+        off = "off the engine, " if state.engaged is not None and state.engaged.mounted else ""
+        return f"Let go, {off}the rotor swings {way} {format_angle(abs(goes - state.rotor_deg))} to neutral."

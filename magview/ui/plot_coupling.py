@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Iterator
 
 import numpy as np
 import pyqtgraph as pg
@@ -22,11 +23,12 @@ class CouplingSheet(PlotSheet):
 
     title = "Coupling"
 
-    def build(self) -> None:
+    def build(self) -> Iterator[None]:
         """One plot, and the tooth counts as a question of "what if"."""
         plot = self._plot = self.add_plot(
             0, 0, "fires [crank deg BTDC], earlier to the right", "teeth moved, both faces"
         )
+        yield
         self._band = pg.LinearRegionItem(movable=False)
         self._band.setZValue(-20)
         plot.addItem(self._band, ignoreBounds=True)
@@ -36,8 +38,11 @@ class CouplingSheet(PlotSheet):
         for item in (self._stems, self._wanted, self._now, self._tips):
             plot.addItem(item)
         self._word = {name: self.word(plot, (0.5, 1.0)) for name in ("wanted", "best", "now", "none")}
+        self._word["now"].setAnchor((0.5, 1.35))  # clear of its square
         self._moves: list[Move] = []
         self.teeth: dict[str, QSpinBox] = {}
+        self._asked_of: tuple[int, int] | None = None
+        """The coupling that "what if" is asked of: another one's own counts come first."""
         for name, text in (("magneto", "Teeth: ma&gneto "), ("drive", " d&rive ")):
             label, spin = QLabel(text), QSpinBox()
             spin.setRange(1, MAX_TEETH)
@@ -69,13 +74,12 @@ class CouplingSheet(PlotSheet):
         if old is not None and _timing(old) == _timing(state):
             return
         engaged = state.engaged
-        if engaged is not None and (old is None or old.engaged is None or _counts(old.engaged) != _counts(engaged)):
-            for spin, count in zip(self.teeth.values(), _counts(engaged), strict=True):
-                if old is not None or not spin.property("asked"):
-                    blocked = spin.blockSignals(True)
-                    spin.setValue(count)
-                    spin.setProperty("asked", True)
-                    spin.blockSignals(blocked)
+        if engaged is not None and _counts(engaged) != self._asked_of:
+            self._asked_of = _counts(engaged)
+            for spin, count in zip(self.teeth.values(), self._asked_of, strict=True):
+                blocked = spin.blockSignals(True)
+                spin.setValue(count)
+                spin.blockSignals(blocked)
         found = firing_btdc_deg(state, engaged.side, as_found=True) if engaged else math.nan
         for spin in self.teeth.values():
             spin.setEnabled(engaged is not None)
@@ -96,6 +100,11 @@ class CouplingSheet(PlotSheet):
         self._word["now"].setVisible(real)
         self._word["now"].setText("now")
         self._word["now"].setPos(now, moved)
+        if real and self._moves:  # one word where both would stand
+            best = self._best()
+            there = abs(best.result_btdc_deg - now) < 1e-6 and teeth_moved(best) == moved
+            self._word["best"].setVisible(not there)
+            self._word["now"].setText("now, nearest" if there else "now")
 
     def _show_none(self, engaged: Engaged | None) -> None:
         self._moves = []
@@ -135,9 +144,12 @@ class CouplingSheet(PlotSheet):
         self._word["wanted"].setAnchor((0.5, 0.0))
         self._word["wanted"].setPos(wanted, 1.3 * max(top, 1.0))
         if self._moves:
-            best = min(self._moves, key=lambda m: (abs(m.residual_deg), teeth_moved(m)))
+            best = self._best()
             self._word["best"].setText("nearest")
             self._word["best"].setPos(best.result_btdc_deg, teeth_moved(best))
+
+    def _best(self) -> Move:
+        return min(self._moves, key=lambda m: (abs(m.residual_deg), teeth_moved(m)))
 
     def _nearest(self, x: float) -> Move | None:
         return min(self._moves, key=lambda m: abs(m.result_btdc_deg - x), default=None)
@@ -161,7 +173,7 @@ class CouplingSheet(PlotSheet):
         """How many there are, and the nearest."""
         if not self._moves:
             return "No timing can be planned."
-        best = min(self._moves, key=lambda m: abs(m.residual_deg))
+        best = self._best()
         nearest = self.words_at(0, best.result_btdc_deg, 0.0)
         return f"{len(self._moves)} timings near the wanted one; the nearest: {nearest}."
 

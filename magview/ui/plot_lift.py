@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Iterator
 
 import numpy as np
 import pyqtgraph as pg
-from PySide6.QtGui import QColor
+from PySide6.QtGui import QBrush, QColor
 
 from magview.bench.curves import (
     Setting,
@@ -20,12 +21,9 @@ from magview.bench.curves import (
     opening_limit_deg,
     setting_of,
 )
-from magview.bench.state import BenchState, readings
+from magview.bench.state import BenchState, readings, same_but_worn
 from magview.spec.units import format_angle, format_length
 from magview.ui.plot_sheet import PlotSheet
-
-_MOST_SPANS = 24
-"""Open spans in a turn of the cam, cut at its ends."""
 
 
 class LiftSheet(PlotSheet):
@@ -33,19 +31,20 @@ class LiftSheet(PlotSheet):
 
     title = "Lift and gap"
 
-    def build(self) -> None:
+    def build(self) -> Iterator[None]:
         """Two plots side by side, with one cursor."""
         x = "rotor past neutral [deg]"
         self._lift_plot = self.add_plot(0, 0, x, "contact lift [mm]", cursor=True)
+        yield
         self._gap_plot = self.add_plot(0, 1, x, "gap [mm]", cursor=True)
         self._gap_plot.setXLink(self._lift_plot)
-        self._regions = []
+        yield
+        self._open = []
         for plot in self.plots:
-            regions = [pg.LinearRegionItem(movable=False) for _ in range(_MOST_SPANS)]
-            for region in regions:
-                region.setZValue(-20)
-                plot.addItem(region, ignoreBounds=True)
-            self._regions.append(regions)
+            bars = pg.BarGraphItem(x0=[], x1=[], y0=[], y1=[])
+            bars.setZValue(-20)
+            plot.addItem(bars, ignoreBounds=True)
+            self._open.append(bars)
         self._lift = self.curve(self._lift_plot)
         self._stop = pg.InfiniteLine(angle=0)
         self._lift_plot.addItem(self._stop)
@@ -62,6 +61,7 @@ class LiftSheet(PlotSheet):
             "e-gap": self.word(self._lift_plot, (0.0, 0.0)),
             "limits": self.word(self._gap_plot, (1.0, 1.0)),
         }
+        yield
         self.legend(self._gap_plot, [(self._gaps[kind], kind) for kind in ("present", "designed", "before")])
 
     def colour(self) -> None:
@@ -78,10 +78,8 @@ class LiftSheet(PlotSheet):
             line.setPen(self.pen(theme.faint, "limit"))
         shade = QColor(theme.hand)
         shade.setAlpha(34)
-        for region in (r for regions in self._regions for r in regions):
-            region.setBrush(shade)
-            for edge in region.lines:
-                edge.setPen(self.pen(theme.faint, "before"))
+        for bars in self._open:
+            bars.setOpts(brush=shade, pen=self.pen(theme.faint, "before"))
         for word in self._words.values():
             word.setColor(theme.text)
 
@@ -111,12 +109,6 @@ class LiftSheet(PlotSheet):
         whole, first = cycle_deg(state.magneto), float(setting.timing.places_deg[0])
         for line in self._e_gaps:
             line.setValue(first)
-        spans = open_spans_deg(state)
-        for regions in self._regions:
-            for n, region in enumerate(regions):
-                region.setVisible(n < len(spans))
-                if n < len(spans):
-                    region.setRegion(spans[n])
         for plot in self.plots:
             self.turn_axis(plot, whole)
         top = max(float(now.lift_mm.max()), setting.stop_mm) * per_mm
@@ -124,6 +116,11 @@ class LiftSheet(PlotSheet):
         self._lift_plot.setYRange(bottom, 1.18 * top, padding=0.0)
         tallest = max(float(now.gap_mm.max()), float(designed.gap_mm.max()), high) * per_mm
         self._gap_plot.setYRange(0.0, 1.35 * tallest, padding=0.0)
+        spans = open_spans_deg(state)
+        starts, ends = np.array(spans).reshape(-1, 2).T
+        for bars, foot, head in zip(self._open, (bottom, 0.0), (1.18 * top, 1.35 * tallest), strict=True):
+            over = 0.1 * (head - foot)  # foot and head of the bars are out of sight
+            bars.setOpts(x0=starts, x1=ends, y0=foot - over, y1=head + over)
         self._say("stop", "stop: contacts touch", whole, setting.stop_mm * per_mm)
         self._say("limits", "limits of the largest gap", whole, high * per_mm)
         self._say("e-gap", " E-gap", first, 1.18 * top)
@@ -139,7 +136,7 @@ class LiftSheet(PlotSheet):
     def before(self) -> Setting | None:
         """The setting before the last change of it, on the same magneto."""
         was = self.model.store.before_last(setting_of)
-        if was is None or was.magneto.cam != self.model.state.magneto.cam:
+        if was is None or not same_but_worn(was.magneto, self.model.state.magneto):
             return None
         return setting_of(was)
 
@@ -162,6 +159,8 @@ class LiftSheet(PlotSheet):
     def summary(self) -> str:
         """Opening and largest gap of lobe 1."""
         result = readings(self.model.state)
+        if math.isnan(result.opens_deg[0]):
+            return "The contacts never " + ("open on lobe 1." if result.max_gap_mm[0] <= 0.0 else "close.")
         return (
             f"Contacts open at {format_angle(result.opens_deg[0])} and close at {format_angle(result.closes_deg[0])} "
             f"of rotor; largest gap {format_length(float(result.max_gap_mm[0]), self.inches)}."
@@ -173,12 +172,12 @@ class LobeSheet(PlotSheet):
 
     title = "Lobes"
 
-    def build(self) -> None:
+    def build(self) -> Iterator[None]:
         """Two plots with a point for each lobe."""
-        self._plots = (
-            self.add_plot(0, 0, "lobe, in firing order", "opens late [rotor deg]"),
-            self.add_plot(0, 1, "lobe, in firing order", "largest gap [mm]"),
-        )
+        self._plots = [self.add_plot(0, 0, "lobe, in firing order", "opens late [rotor deg]")]
+        yield
+        self._plots.append(self.add_plot(0, 1, "lobe, in firing order", "largest gap [mm]"))
+        yield
         self._stems, self._points, self._limits, self._bounds = [], [], [], []
         for plot in self._plots:
             stem = pg.PlotCurveItem(connect="pairs")
@@ -194,7 +193,7 @@ class LobeSheet(PlotSheet):
         self._plots[0].addItem(self._zero)
 
     def colour(self) -> None:
-        """A disc is within limits, a cross is not."""
+        """A disc is within limits, a cross is not, a ring is not judged."""
         for stem, limits, word in zip(self._stems, self._limits, self._bounds, strict=True):
             stem.setPen(self.pen(self.theme.faint))
             word.setColor(self.theme.text)
@@ -213,11 +212,19 @@ class LobeSheet(PlotSheet):
         low, high = (v * per_mm for v in magneto.gap_limits_mm)
         # Only the first lobe of a compensated cam is judged; the others are shown against their own place.
         judged = np.arange(len(result.opens_deg)) < (1 if magneto.compensated else len(result.opens_deg))
-        self._show_lobes(0, result.e_gap_error_deg, result.timing_ok | ~judged, (-bound, bound), 0.0, "at the mark")
-        self._show_lobes(1, result.max_gap_mm * per_mm, result.gap_ok, (low, high), low, "limits")
+        word = "at the mark: judged on lobe 1" if magneto.compensated else "at the mark"
+        self._show_lobes(0, result.e_gap_error_deg, result.timing_ok, judged, (-bound, bound), 0.0, word)
+        self._show_lobes(1, result.max_gap_mm * per_mm, result.gap_ok, judged | True, (low, high), low, "limits")
 
     def _show_lobes(
-        self, n: int, values: np.ndarray, good: np.ndarray, limits: tuple[float, float], foot: float, word: str
+        self,
+        n: int,
+        values: np.ndarray,
+        good: np.ndarray,
+        judged: np.ndarray,
+        limits: tuple[float, float],
+        foot: float,
+        word: str,
     ) -> None:
         lobes = np.arange(1, len(values) + 1, dtype=float)
         there = np.isfinite(values)
@@ -226,8 +233,8 @@ class LobeSheet(PlotSheet):
         self._points[n].setData(
             x=lobes[there],
             y=values[there],
-            symbol=["o" if ok else "x" for ok in good[there]],
-            brush=[pg.mkBrush(self.theme.good if ok else self.theme.bad) for ok in good[there]],
+            symbol=["o" if ok else "x" for ok in (good | ~judged)[there]],
+            brush=[self._brush(ok, counts) for ok, counts in zip(good[there], judged[there], strict=True)],
             pen=pg.mkPen(self.theme.line),
         )
         for line, limit in zip(self._limits[n], limits, strict=True):
@@ -239,6 +246,9 @@ class LobeSheet(PlotSheet):
         self._plots[n].getAxis("bottom").setTicks([[(float(i), str(int(i))) for i in lobes]])
         self._bounds[n].setText(word)
         self._bounds[n].setPos(len(values) + 0.5, limits[1])
+
+    def _brush(self, good: bool, judged: bool) -> QBrush:
+        return QBrush(QColor(self.theme.good if good else self.theme.bad)) if judged else QBrush()
 
     def words_at(self, plot: int, x: float, y: float) -> str:
         """What the lobe under the pointer reads."""

@@ -4,8 +4,11 @@ from __future__ import annotations
 
 import importlib
 import threading
+import time
+from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
+from PySide6 import QtCore, QtGui, QtWidgets
 from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QLabel, QStackedWidget, QTabWidget, QWidget
@@ -16,19 +19,38 @@ from magview.ui.theme import Theme
 if TYPE_CHECKING:
     from magview.ui.plot_sheet import PlotSheet
 
-_SHEETS = {
+SHEETS = {
     "lift": ("Lift and gap", "plot_lift", "LiftSheet"),
     "lobes": ("Lobes", "plot_lift", "LobeSheet"),
     "window": ("Window", "plot_window", "WindowSheet"),
     "coil": ("Coil", "plot_coil", "CoilSheet"),
     "pull": ("Magnet", "plot_coil", "PullSheet"),
     "coupling": ("Coupling", "plot_coupling", "CouplingSheet"),
+    "trials": ("Trials", "plot_trials", "TrialsSheet"),
     "budget": ("Uncertainty", "plot_budget", "BudgetSheet"),
     "wear": ("Wear", "plot_wear", "WearSheet"),
 }
 """What the tabs say, and where each sheet is found."""
 
 _LOOK_MS = 20
+
+_FIRST = "magview.ui.plot_lift"
+"""The first sheet's module brings the library with it."""
+
+_SLICE_S = 0.008
+"""How long the window is kept waiting at a time."""
+
+
+def _touch_qt() -> Iterator[None]:
+    """Name every class of Qt once, as the library does when it is imported.
+
+    PySide builds a class when it is first named. Built here it takes the library's import the longest of its
+    pauses, and no class is ever built by two threads at once.
+    """
+    for module in (QtCore, QtGui, QtWidgets):
+        for name in dir(module):
+            getattr(module, name)
+            yield
 
 
 class PlotPane(QTabWidget):
@@ -43,12 +65,16 @@ class PlotPane(QTabWidget):
         super().__init__(parent)
         self._model, self._theme = model, theme
         self._inches, self._line_factor = False, 1.0
+        self._begun: dict[str, PlotSheet] = {}
         self._built: dict[str, PlotSheet] = {}
         self._loading: threading.Thread | None = None
+        self._touching: Iterator[None] | None = None
+        self.ready = False
+        """Whether the library is there."""
         self.setDocumentMode(True)
         self.setMinimumHeight(180)
         self._pages: dict[str, QStackedWidget] = {}
-        for name, (title, _, _) in _SHEETS.items():
+        for name, (title, _, _) in SHEETS.items():
             page = self._pages[name] = QStackedWidget()
             waiting = QLabel("The plots are coming…")
             waiting.setAlignment(Qt.AlignmentFlag.AlignCenter)
@@ -61,10 +87,22 @@ class PlotPane(QTabWidget):
 
     def load(self) -> None:
         """Begin to load the plotting library beside everything else."""
-        if self._loading is None:
-            self._loading = threading.Thread(target=importlib.import_module, args=("pyqtgraph",), daemon=True)
-            self._loading.start()
-            self._look.start()
+        if self._touching is None and not self.ready:
+            self._touching = _touch_qt()
+            self._touch_on()
+
+    def _touch_on(self) -> None:
+        """What must happen in this thread, in slices; then the rest of the import in another."""
+        if self._touching is None or self._loading is not None or self.ready:
+            return
+        end = time.perf_counter() + _SLICE_S
+        for _ in self._touching:
+            if time.perf_counter() > end:
+                QTimer.singleShot(0, self, self._touch_on)
+                return
+        self._loading = threading.Thread(target=importlib.import_module, args=(_FIRST,), daemon=True)
+        self._loading.start()
+        self._look.start()
 
     def wait(self) -> None:
         """Wait for the library."""
@@ -72,67 +110,90 @@ class PlotPane(QTabWidget):
         self._loaded()
 
     def _join(self) -> None:
-        self.load()
-        assert self._loading is not None
-        self._loading.join()
+        if self._loading is not None:
+            self._loading.join()
+        importlib.import_module(_FIRST)
+        self.ready = True
 
     def halt(self) -> None:
         """The window closes."""
         self._look.stop()
 
-    @property
-    def ready(self) -> bool:
-        """Whether the library is there."""
-        return self._loading is not None and not self._loading.is_alive()
+    def has(self, name: str) -> bool:
+        """Whether a sheet is built and in its place."""
+        return name in self._built
 
     def sheet(self, name: str) -> PlotSheet:
         """A sheet by its name, built now if it has not been seen yet; waits for the library if it must."""
         self._join()
-        if name not in self._built:
-            _, module, kind = _SHEETS[name]
-            made: PlotSheet = getattr(importlib.import_module(f"magview.ui.{module}"), kind)(self._model, self._theme)
+        sheet = self._begin(name)
+        while name not in self._built:
+            self._build_on(name)
+        sheet.catch_up()
+        return sheet
+
+    def _begin(self, name: str) -> PlotSheet:
+        if name not in self._begun:
+            _, module, kind = SHEETS[name]
+            sheet = getattr(importlib.import_module(f"magview.ui.{module}"), kind)
+            # With a parent from the start: a half-built sheet then goes with its window, in Qt's order.
+            made: PlotSheet = sheet(self._model, self._theme, self)
+            made.hide()
             made.said.connect(self.said)
             made.set_inches(self._inches)
             made.set_line_factor(self._line_factor)
-            self._pages[name].setCurrentIndex(self._pages[name].addWidget(made))
+            self._begun[name] = made
+        return self._begun[name]
+
+    def _build_on(self, name: str) -> None:
+        made, page = self._begin(name), self._pages[name]
+        if made.build_on():
+            return
+        if page.count() == 1:
+            page.addWidget(made)
+        else:
+            page.setCurrentIndex(1)
             self._built[name] = made
             self.made.emit(name, made)
-        return self._built[name]
 
     def choose(self, name: str) -> PlotSheet:
         """Bring a sheet to the front."""
-        self.setCurrentIndex(list(_SHEETS).index(name))
+        self.setCurrentIndex(list(SHEETS).index(name))
         return self.sheet(name)
 
     def _loaded(self) -> None:
-        if self.ready:
+        if self.ready or (self._loading is not None and not self._loading.is_alive()):
+            self.ready = True
             self._look.stop()
             self._chosen()
 
     def _chosen(self, _: int = 0) -> None:
-        if self.ready and self.isVisible():
-            self.sheet(list(_SHEETS)[self.currentIndex()])
+        """A step of building what is in front, and the next one when everything else has had its turn."""
+        name = list(SHEETS)[self.currentIndex()]
+        if self.ready and self.isVisible() and name not in self._built:
+            self._build_on(name)
+            QTimer.singleShot(0, self, self._chosen)
 
     def showEvent(self, event: QShowEvent) -> None:
         """Seen for the first time: load, or build what is in front."""
         super().showEvent(event)
-        self.load()
+        QTimer.singleShot(0, self, self.load)  # once the place for them is laid out and painted
         self._chosen()
 
     def set_theme(self, theme: Theme) -> None:
         """Change colours."""
         self._theme = theme
-        for sheet in self._built.values():
+        for sheet in self._begun.values():
             sheet.set_theme(theme)
 
     def set_inches(self, inches: bool) -> None:
         """Show lengths in inches or in millimetres."""
         self._inches = inches
-        for sheet in self._built.values():
+        for sheet in self._begun.values():
             sheet.set_inches(inches)
 
     def set_line_factor(self, factor: float) -> None:
         """Draw lines thicker."""
         self._line_factor = factor
-        for sheet in self._built.values():
+        for sheet in self._begun.values():
             sheet.set_line_factor(factor)

@@ -6,11 +6,12 @@ together, so the window loads it in the background once its pictures stand.
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from pathlib import Path
 
 import pyqtgraph as pg
-from PySide6.QtCore import QEvent, QPointF, QRectF, QSizeF, Qt, QTimer, Signal
-from PySide6.QtGui import QColor, QFont, QGuiApplication, QImage, QKeyEvent, QPainter, QPen, QResizeEvent, QShowEvent
+from PySide6.QtCore import QEvent, QPointF, QSize, Qt, QTimer, Signal
+from PySide6.QtGui import QColor, QFont, QFontMetrics, QGuiApplication, QKeyEvent, QPen, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from magview.bench.actions import TurnRotor
@@ -22,9 +23,13 @@ from magview.spec.units import MM_PER_INCH
 from magview.ui.export import written_beside
 from magview.ui.model import BenchModel
 from magview.ui.picture_view import step_factor
+from magview.ui.plot_export import plot_image, write_plot_svg
 from magview.ui.theme import Theme
 
 pg.setConfigOptions(antialias=True)
+
+_SHARPNESS = 2.0
+"""Pixels of a picture per pixel of the screen."""
 
 LINES = {
     "present": Qt.PenStyle.SolidLine,
@@ -50,10 +55,14 @@ class RotorCursor(pg.InfiniteLine):  # type: ignore[misc]  # the library has no 
     def _dragged(self) -> None:
         if self._gesture is None:
             self._gesture = self._sheet.model.gesture()
+            self._sheet.model.grip(True)  # a rotor in the hand does not swing
         self._sheet.turn_to(float(self.value()), self._gesture)
+        self._sheet.show_cursor(self._sheet.model.state)  # past an end the rotor stays, and so does the line
 
     def _let_go(self) -> None:
-        self._gesture = None
+        if self._gesture is not None:
+            self._gesture = None
+            self._sheet.model.grip(False)
 
 
 class PlotSheet(QWidget):
@@ -62,6 +71,9 @@ class PlotSheet(QWidget):
     said = Signal(str)
     """One sentence about what was done."""
 
+    long_names = False
+    """Whether words stand at the left axes instead of numbers."""
+
     title = ""
     """What the sheet is about, for captions and file names."""
 
@@ -69,6 +81,7 @@ class PlotSheet(QWidget):
         super().__init__(parent)
         self.model, self.theme = model, theme
         self._inches, self._line_factor, self._stale = False, 1.0, True
+        self._shown_size = QSize()
         self.plots: list[pg.PlotItem] = []
         self.cursors: list[RotorCursor] = []
         self.legends: list[pg.LegendItem] = []
@@ -94,16 +107,28 @@ class PlotSheet(QWidget):
         column.setSpacing(2)
         column.addWidget(self.canvas, 1)
         column.addLayout(foot)
-        self.build()
-        self.restyle()
+        self._rest: Iterator[None] | None = self._building()
+
+    def _building(self) -> Iterator[None]:
+        yield from self.build()
         self.canvas.scene().sigMouseMoved.connect(self._hovered)
         self.canvas.scene().sigMouseClicked.connect(self._clicked)
-        model.changed.connect(self._changed)
+        self.model.changed.connect(self._changed)
+        yield
+        self._rest = None
+        self.restyle()
+
+    def build_on(self) -> bool:
+        """Take one step more of the building; False once it is whole, and only then may it be shown."""
+        if self._rest is not None:
+            next(self._rest, None)
+        return self._rest is not None
 
     # -------------------------------------------------------------- for sheets to fill in
 
-    def build(self) -> None:
-        """Make the plots."""
+    def build(self) -> Iterator[None]:
+        """Make the plots, in steps that nobody waits for."""
+        yield from ()
 
     def refresh(self, state: BenchState, old: BenchState | None) -> None:
         """Show a state; `old` is None when everything may have changed."""
@@ -120,7 +145,7 @@ class PlotSheet(QWidget):
         """A click in one of the plots."""
 
     def double_clicked(self) -> None:
-        """A double click anywhere."""
+        """A double click in one of the plots."""
 
     def table(self) -> Table:
         """The values shown, as columns. Empty if there are none."""
@@ -137,15 +162,17 @@ class PlotSheet(QWidget):
 
     def add_plot(self, row: int, column: int, x_title: str, y_title: str, cursor: bool = False) -> pg.PlotItem:
         """A plot with titled axes; with `cursor` the rotor's angle is drawn in it."""
-        plot = self.canvas.addPlot(row=row, col=column)
-        plot.setMenuEnabled(False)
+        plot = self.canvas.addPlot(row=row, col=column, enableMenu=False)
         plot.hideButtons()
         plot.setMouseEnabled(x=False, y=False)
         plot.setLabel("bottom", x_title)
         plot.setLabel("left", y_title)
         for side in ("left", "bottom"):
             # Units stand in the title as they are; no kilo-degrees.
-            plot.getAxis(side).enableAutoSIPrefix(False)
+            axis = plot.getAxis(side)
+            axis.enableAutoSIPrefix(False)
+            # Numbers and grid are laid out when they change, not whenever the cursor passes.
+            axis.setCacheMode(axis.CacheMode.DeviceCoordinateCache)
         plot.showGrid(x=True, y=True, alpha=0.18)
         self.plots.append(plot)
         if cursor:
@@ -154,11 +181,12 @@ class PlotSheet(QWidget):
             self.cursors.append(line)
         return plot
 
-    def curve(self, plot: pg.PlotItem) -> pg.PlotCurveItem:
-        """A curve that is painted anew only when it changes, not when something moves over it."""
+    def curve(self, plot: pg.PlotItem, kept: bool = True) -> pg.PlotCurveItem:
+        """A curve; `kept`, it is painted anew only when it changes, not when something moves over it."""
         item = pg.PlotCurveItem()
-        item.setCacheMode(pg.PlotCurveItem.CacheMode.DeviceCoordinateCache)
-        plot.addItem(item)
+        if kept:
+            item.setCacheMode(item.CacheMode.DeviceCoordinateCache)
+        plot.addItem(item, ignoreBounds=True)
         return item
 
     def word(self, plot: pg.PlotItem, anchor: tuple[float, float] = (0.0, 1.0)) -> pg.TextItem:
@@ -221,21 +249,32 @@ class PlotSheet(QWidget):
             self._stale = True
 
     def showEvent(self, event: QShowEvent) -> None:
-        """Catch up with what changed meanwhile."""
+        """Catch up with what changed meanwhile; the first time one turn later, as being laid out takes one."""
         super().showEvent(event)
-        if self._stale:
+        if self._shown_size.isEmpty():
+            QTimer.singleShot(0, self, self.catch_up)
+        else:
+            self.catch_up()
+
+    def catch_up(self) -> None:
+        """Show what is not shown yet."""
+        if self._stale and self.isVisible():
             self._show(self.model.state, None)
 
     def _show(self, state: BenchState, old: BenchState | None) -> None:
-        self._stale = False
+        self._stale, self._shown_size = False, self.canvas.size()
         if self.cursors and (old is None or old.rotor_deg != state.rotor_deg or old.magneto != state.magneto):
-            at = state.rotor_deg % self.span_deg(state)
-            for line in self.cursors:
-                blocked = line.blockSignals(True)
-                line.setValue(at)
-                line.blockSignals(blocked)
+            self.show_cursor(state)
         self.refresh(state, old)
         self.canvas.setAccessibleDescription(self.summary())
+
+    def show_cursor(self, state: BenchState) -> None:
+        """Put the cursors where the rotor stands."""
+        at = state.rotor_deg % self.span_deg(state)
+        for line in self.cursors:
+            blocked = line.blockSignals(True)
+            line.setValue(at)
+            line.blockSignals(blocked)
 
     def again(self) -> None:
         """Draw everything anew."""
@@ -253,13 +292,15 @@ class PlotSheet(QWidget):
 
     def set_inches(self, inches: bool) -> None:
         """Show lengths in inches or in millimetres."""
-        self._inches = inches
-        self.restyle()
+        if inches != self._inches:
+            self._inches = inches
+            self.again()
 
     def set_line_factor(self, factor: float) -> None:
         """Draw lines thicker, for the back row of a class."""
-        self._line_factor = factor
-        self.restyle()
+        if factor != self._line_factor:
+            self._line_factor = factor
+            self.restyle()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Ticks and pictures that depend on the room there is."""
@@ -267,8 +308,9 @@ class PlotSheet(QWidget):
         QTimer.singleShot(0, self, self.resized)
 
     def resized(self) -> None:
-        """The plots have another size."""
-        self.again()
+        """The plots may have another size."""
+        if self.canvas.size() != self._shown_size:
+            self.again()
 
     def changeEvent(self, event: QEvent) -> None:
         """Type of another size."""
@@ -278,11 +320,18 @@ class PlotSheet(QWidget):
 
     def restyle(self) -> None:
         """Paper, axes and type as the theme and the window have them."""
+        if self._rest is not None:
+            return
         theme, font = self.theme, QFont(self.font())
         font.setPointSizeF(0.92 * font.pointSizeF())
         self.canvas.setBackground(theme.paper)
         size = f"{font.pointSizeF():.1f}pt"
+        metrics = QFontMetrics(font)
         for plot in self.plots:
+            # Room for title and numbers, given once: an axis that finds its own width has everything painted twice.
+            if not self.long_names:
+                plot.getAxis("left").setWidth(round(1.5 * metrics.height()) + metrics.horizontalAdvance("−0.000") + 8)
+            plot.getAxis("bottom").setHeight(round(2.6 * metrics.height()) + 8)
             for side in ("left", "bottom"):
                 axis = plot.getAxis(side)
                 axis.setPen(pg.mkPen(theme.line))
@@ -316,13 +365,13 @@ class PlotSheet(QWidget):
         self.reading.setText(self.words_at(*place) if place else "")
 
     def _clicked(self, event: object) -> None:
-        if event.button() != Qt.MouseButton.LeftButton or event.isAccepted():  # type: ignore[attr-defined]
-            return
-        if event.double():  # type: ignore[attr-defined]
-            self.double_clicked()
+        # Signs take clicks for themselves; they stand for what is to be clicked, so it counts all the same.
+        if event.button() != Qt.MouseButton.LeftButton:  # type: ignore[attr-defined]
             return
         place = self._place(event.scenePos())  # type: ignore[attr-defined]
-        if place:
+        if place and event.double():  # type: ignore[attr-defined]
+            self.double_clicked()
+        elif place:
             self.clicked_at(*place)
 
     def eventFilter(self, watched: object, event: QEvent) -> bool:
@@ -339,7 +388,7 @@ class PlotSheet(QWidget):
 
     def copy(self) -> None:
         """Put the plots on the clipboard as a picture."""
-        QGuiApplication.clipboard().setImage(self.image(2.0))
+        QGuiApplication.clipboard().setImage(plot_image(self.canvas, self.theme.paper, _SHARPNESS))
         self.said.emit("The plots are copied.")
 
     def save(self) -> None:
@@ -372,33 +421,9 @@ class PlotSheet(QWidget):
         elif kind in (".svg", ".png"):
             with written_beside(path) as part:
                 if kind == ".svg":
-                    self._write_svg(part)
-                elif not self.image(2.0).save(str(part)):
+                    title = f"{self.model.state.magneto.name}: {self.title}. {self.summary()}"
+                    write_plot_svg(self.canvas, part, title)
+                elif not plot_image(self.canvas, self.theme.paper, _SHARPNESS).save(str(part)):
                     raise SpecError(f"{path.name}: the picture could not be saved")
         else:
             raise SpecError(f"{path.name}: plots are saved as .svg or .png, their values as .csv")
-
-    def image(self, scale: float) -> QImage:
-        """The plots as a picture, so many times finer than on the screen."""
-        size = self.canvas.size()
-        image = QImage(size * scale, QImage.Format.Format_RGB32)
-        image.fill(QColor(self.theme.paper))
-        painter = QPainter(image)
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        self.canvas.render(painter, QRectF(QPointF(0, 0), QSizeF(size * scale)), self.canvas.viewport().rect())
-        painter.end()
-        return image
-
-    def _write_svg(self, path: Path) -> None:
-        # pyqtgraph's own exporter fails with Qt 6.11 and later.
-        from PySide6.QtSvg import QSvgGenerator
-
-        svg = QSvgGenerator()
-        svg.setFileName(str(path))
-        svg.setSize(self.canvas.size())
-        svg.setViewBox(QRectF(QPointF(0, 0), QSizeF(self.canvas.size())))
-        svg.setResolution(96)
-        svg.setTitle(f"{self.model.state.magneto.name}: {self.title}. {self.summary()}")
-        painter = QPainter(svg)
-        self.canvas.render(painter)
-        painter.end()

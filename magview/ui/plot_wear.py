@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
 import numpy as np
@@ -22,9 +23,10 @@ class WearSheet(PlotSheet):
 
     title = "Wear"
 
-    def build(self) -> None:
+    def build(self) -> Iterator[None]:
         """Two plots with the next inspection marked."""
         self._gap_plot = self.add_plot(0, 0, "running hours from now [h]", "largest gap [mm]")
+        yield
         self._error_plot = self.add_plot(0, 1, "running hours from now [h]", "opens late [rotor deg]")
         self._gap, self._blade = self.curve(self._gap_plot), self.curve(self._gap_plot)
         self._error = self.curve(self._error_plot)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Iterator
 
 import numpy as np
 import pyqtgraph as pg
@@ -13,6 +14,7 @@ from PySide6.QtWidgets import QLabel, QSlider
 from magview.bench.actions import SetBoth, WearHeel
 from magview.bench.curves import (
     Table,
+    crossings,
     opening_limit_deg,
     round_levels,
     setting_of,
@@ -40,32 +42,33 @@ class WindowSheet(PlotSheet):
 
     title = "Adjustment window"
 
-    def build(self) -> None:
+    def build(self) -> Iterator[None]:
         """One plot, and a slider that wears the heel."""
         plot = self._plot = self.add_plot(0, 0, "backplate, positive with rotation [deg]", "contact screw [deg]")
+        yield
         plot.setMouseEnabled(x=True, y=True)
         plot.sigRangeChanged.connect(self._range_changed)
+        plot.getViewBox().sigRangeChangedManually.connect(self._zoomed_by_hand)
         self._image = pg.ImageItem(axisOrder="row-major")
         self._image.setZValue(-30)
         plot.addItem(self._image)
-        self._errors = [self.curve(plot) for _ in range(_CONTOURS)]
-        self._gaps = [pg.InfiniteLine(angle=0) for _ in range(_CONTOURS)]
-        self._on_mark = self.curve(plot)
-        self._edges = [self.curve(plot) for _ in range(2)]
-        self._gap_edges = [pg.InfiniteLine(angle=0) for _ in range(2)]
-        for line in (*self._gaps, *self._gap_edges):
-            plot.addItem(line, ignoreBounds=True)
+        self._errors, self._on_mark, self._edges = (self.curve(plot, kept=False) for _ in range(3))
+        self._gaps, self._gap_edges = self.curve(plot, kept=False), self.curve(plot, kept=False)
+        yield
         self._error_words = [self.word(plot, (0.5, 1.0)) for _ in range(_CONTOURS)]
         self._gap_words = [self.word(plot, (0.0, 0.5)) for _ in range(_CONTOURS)]
-        self._trail, self._way = self.curve(plot), self.curve(plot)
+        self._trail, self._way = self.curve(plot, kept=False), self.curve(plot, kept=False)
+        self._stripes = np.empty((0, 0), dtype=bool)
         self._here, self._there = pg.ScatterPlotItem(size=13, symbol="o"), pg.ScatterPlotItem(size=15, symbol="+")
-        plot.addItem(self._there)
-        plot.addItem(self._here)
-        self._inside = self.word(plot, (0.5, 0.0))
+        for point in (self._there, self._here):
+            point.setZValue(70)  # no word hides where you are
+            plot.addItem(point)
+        self._inside = self.word(plot, (0.5, 1.0))
         self._been: list[tuple[float, float]] = []
         self._magneto: Magneto | None = None
-        self._placing = False
+        self._placing = self._zoomed = False
         self._gesture: int | None = None
+        self._click_set: BenchState | None = None
         label = QLabel("Heel &worn ")
         self.wear = QSlider(Qt.Orientation.Horizontal)
         self.wear.setRange(0, _SLIDER_STEPS_PER_MM // 2)
@@ -83,12 +86,10 @@ class WindowSheet(PlotSheet):
     def colour(self) -> None:
         """Dash-dotted green bounds what is in limits; the way to go is dashed, where you were is dotted."""
         theme = self.theme
-        for item in self._errors:
-            item.setPen(self.pen(theme.faint))
-        for line in self._gaps:
-            line.setPen(self.pen(theme.faint, "before"))
+        self._errors.setPen(self.pen(theme.faint))
+        self._gaps.setPen(self.pen(theme.faint, "before"))
         self._on_mark.setPen(self.pen(theme.line))
-        for item in (*self._edges, *self._gap_edges):
+        for item in (self._edges, self._gap_edges):
             item.setPen(self.pen(theme.good, "limit"))
         self._trail.setPen(self.pen(theme.hand, "before"))
         self._way.setPen(self.pen(theme.hand, "designed"))
@@ -114,6 +115,10 @@ class WindowSheet(PlotSheet):
         if old is not None and setting_of(old) == setting_of(state):
             return
         here = (state.backplate_deg, state.screw_deg)
+        low, high = self._plot.viewRange()[1]
+        if not self._zoomed and not low <= here[1] <= high:
+            self._whole(state)
+            self._show_map(state)
         if not self._been or self._been[-1] != here:
             self._been.append(here)
             del self._been[:-_MOST_TRAIL]
@@ -138,7 +143,7 @@ class WindowSheet(PlotSheet):
 
     def _whole(self, state: BenchState) -> None:
         """Show the slot, and of the travel what matters; the wheel zooms from there."""
-        self._placing = True
+        self._placing, self._zoomed = True, False
         (left, right), (low, high) = state.magneto.backplate.range_deg, state.magneto.contact_screw.range_deg
         self._plot.setLimits(xMin=left, xMax=right, yMin=low, yMax=high)
         self._plot.setXRange(left, right, padding=0.0)
@@ -149,6 +154,9 @@ class WindowSheet(PlotSheet):
         if self.isVisible() and not self._placing:
             self._show_map(self.model.state)
 
+    def _zoomed_by_hand(self) -> None:
+        self._zoomed = True
+
     def _show_map(self, state: BenchState) -> None:
         (left, right), (low, high) = self._plot.viewRange()
         found = window_map(state, *self._pixels(), (left, right), (low, high))
@@ -157,70 +165,76 @@ class WindowSheet(PlotSheet):
         screw, on_mark, ratio = found.screw_deg, found.e_gap_backplate_deg, internal_timing(state.magneto).ratio
         self._on_mark.setData(on_mark, screw, connect="finite")
         bound = opening_limit_deg(state.magneto) * ratio
-        for edge, side in zip(self._edges, (-bound, bound), strict=True):
-            edge.setData(on_mark + side, screw, connect="finite")
+        self._along(self._edges, found, np.array([-bound, bound]))
         self._contours(found, ratio)
         self._gap_contours(state, found)
         rows, columns = np.nonzero(found.within_limits.T)
         self._inside.setVisible(rows.size > 0)
         if rows.size:
-            row = rows[int(0.9 * rows.size)]
+            # At the foot, right of the middle: clear of the way to go, which ends in the middle.
+            row = rows[int(0.02 * rows.size)]
             across = columns[rows == row]
             self._inside.setText("in limits")
-            self._inside.setPos(found.backplate_deg[int(across.mean())], screw[row])
+            self._inside.setPos(found.backplate_deg[across[int(0.5 * across.size)]], screw[row])
 
     def _picture(self, found: AdjustmentMap) -> np.ndarray:
         """A pixel a setting: paper where nothing is in limits, hatched where one is, full where both are."""
         good, paper = QColor(self.theme.good), QColor(self.theme.paper)
-        shares = np.zeros((len(found.screw_deg), len(found.backplate_deg)))
-        rows, columns = np.indices(shares.shape)
-        stripes = (rows + columns) % 10 < 2
-        some = found.lobe_1_ok.T & ~found.within_limits.T
-        shares[some & stripes] = 0.3
-        shares[found.within_limits.T] = 0.3
-        tint = np.array([good.red(), good.green(), good.blue()])
-        ground = np.array([paper.red(), paper.green(), paper.blue()])
-        return np.asarray(ground + shares[..., None] * (tint - ground)).astype(np.uint8)
+        ground = np.array([paper.redF(), paper.greenF(), paper.blueF()])
+        tint = ground + 0.3 * (np.array([good.redF(), good.greenF(), good.blueF()]) - ground)
+        tints = np.rint(255.0 * np.array([ground, tint])).astype(np.uint8)
+        wide, high = found.within_limits.shape
+        if self._stripes.shape != (high, wide):
+            self._stripes = np.add.outer(np.arange(high), np.arange(wide)) % 10 < 2
+        full = (self._stripes & found.lobe_1_ok.T) | found.within_limits.T
+        return tints.take(full.view(np.uint8), axis=0)
 
     def _contours(self, found: AdjustmentMap, ratio: float) -> None:
         """Lines of equal opening error: the line that opens at the E-gap, moved along the plate."""
         there = np.isfinite(found.e_gap_backplate_deg)
-        plates = found.backplate_deg
+        plates, box = found.backplate_deg, self._plot.getViewBox()
         middle = int(np.flatnonzero(there).mean()) if there.any() else 0
         base = found.e_gap_backplate_deg[middle] if there.any() else math.nan
-        edge = 0.05 * (plates[-1] - plates[0])  # room for half a word
-        levels = round_levels(
-            float((plates[0] + edge - base) / ratio), float((plates[-1] - edge - base) / ratio), _CONTOURS - 1
-        )
+        # Room for half a word at the right, for a gap's name besides at the left, and for a line between words.
+        wide = self.fontMetrics().horizontalAdvance("gap 0.00 mm ")
+        word = wide / max(box.width(), 1.0) * (plates[-1] - plates[0])
+        low, high = float(plates[0] + 1.5 * word - base), float(plates[-1] - 0.5 * word - base)
+        most = max(2, min(_CONTOURS - 1, int(box.width() / (1.8 * wide))))
+        levels = round_levels(low / ratio, high / ratio, most)
         levels = levels[levels != 0.0]
-        for n, (item, word) in enumerate(zip(self._errors, self._error_words, strict=True)):
-            shown = n < len(levels)
-            item.setVisible(shown)
-            word.setVisible(shown)
-            if shown:
-                item.setData(found.e_gap_backplate_deg + levels[n] * ratio, found.screw_deg, connect="finite")
+        self._along(self._errors, found, levels * ratio)
+        for n, word in enumerate(self._error_words):
+            word.setVisible(n < len(levels))
+            if n < len(levels):
                 word.setText(f"{abs(levels[n]):g}° {'late' if levels[n] > 0 else 'early'}")
                 word.setPos(base + levels[n] * ratio, found.screw_deg[middle])
+
+    def _along(self, curve: pg.PlotCurveItem, found: AdjustmentMap, asides: np.ndarray) -> None:
+        """The line that opens at the E-gap, so far aside along the plate [cam deg], with gaps between the lines."""
+        line, screws = np.append(found.e_gap_backplate_deg, np.nan), np.append(found.screw_deg, np.nan)
+        curve.setData(np.add.outer(asides, line).ravel(), np.tile(screws, len(asides)), connect="finite")
 
     def _gap_contours(self, state: BenchState, found: AdjustmentMap) -> None:
         """Lines of equal largest gap: level, as the plate does not move it."""
         per_mm = self.per_mm
-        gaps = np.asarray(found.gap_mm)[0]
-        order = np.argsort(gaps)
-        for line, limit in zip(self._gap_edges, state.magneto.gap_limits_mm, strict=True):
-            line.setVisible(bool(gaps.min() < limit < gaps.max()))
-            line.setValue(float(np.interp(limit, gaps[order], found.screw_deg[order])))
+        gaps, screws = np.asarray(found.gap_mm)[0], found.screw_deg
+        limits = [crossings(screws, gaps, limit) for limit in state.magneto.gap_limits_mm]
+        self._level(self._gap_edges, np.concatenate(limits))
         levels = round_levels(float(gaps.min()) * per_mm, float(gaps.max()) * per_mm, _CONTOURS - 1)
         levels = levels[levels > 0.0]
-        for n, (line, word) in enumerate(zip(self._gaps, self._gap_words, strict=True)):
-            shown = n < len(levels)
-            line.setVisible(shown)
+        at = [crossings(screws, gaps, level / per_mm) for level in levels]
+        self._level(self._gaps, np.concatenate([np.empty(0), *at]))
+        for n, word in enumerate(self._gap_words):
+            shown = n < len(levels) and at[n].size > 0
             word.setVisible(shown)
             if shown:
-                at = float(np.interp(levels[n] / per_mm, gaps[order], found.screw_deg[order]))
-                line.setValue(at)
                 word.setText(f"gap {levels[n]:g} {self.length_unit}")
-                word.setPos(found.backplate_deg[0], at)
+                word.setPos(found.backplate_deg[0], at[n][0])
+
+    def _level(self, curve: pg.PlotCurveItem, screws: np.ndarray) -> None:
+        """Lines across the slot at these screw angles."""
+        left, right = self._plot.viewRange()[0]
+        curve.setData(np.tile([left, right], len(screws)), np.repeat(screws, 2), connect="pairs")
 
     def _show_way(self, state: BenchState) -> None:
         magneto = state.magneto
@@ -255,13 +269,18 @@ class WindowSheet(PlotSheet):
         )
 
     def double_clicked(self) -> None:
-        """The first view again."""
+        """The first view again. What the click before set, when a double click begins with one, is taken back."""
+        if self._click_set is self.model.state:
+            self.model.undo()
+        self._click_set = None
         self._whole(self.model.state)
         self._show_map(self.model.state)
 
     def clicked_at(self, plot: int, x: float, y: float) -> None:
         """Set plate and screw there."""
+        before = self.model.state
         self.model.send(SetBoth(x, y))
+        self._click_set = self.model.state if self.model.state is not before else None
 
     def table(self) -> Table:
         """A coarse map."""

@@ -23,7 +23,8 @@ from PySide6.QtWidgets import (
 from magview.bench.actions import DropInspection, GrowPip, NoteInspection, WearHeel
 from magview.bench.state import BenchState, readings
 from magview.bench.wear_words import expectation_words, leaving_words, rate_words
-from magview.physics.wear import Inspection, Rate, WearRates, estimate_rates, worn
+from magview.physics.inspection import Inspection
+from magview.physics.wear import Rate, WearRates, estimate_rates, worn
 from magview.spec.units import MM_PER_THOU, format_angle, format_length
 from magview.ui.inputs import AngleSpin, LengthSpin
 from magview.ui.model import BenchModel

@@ -7,7 +7,7 @@ from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING, cast
 
-from PySide6.QtCore import Qt, QTimer
+from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QCloseEvent, QFont, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QApplication, QMainWindow, QSplitter, QTabWidget
 
@@ -26,23 +26,27 @@ from magview.ui.drive_view import DriveView
 from magview.ui.model import BenchModel
 from magview.ui.panes import Panel, TallPanel, column
 from magview.ui.picture_view import PictureView
-from magview.ui.plot_pane import PlotPane
 from magview.ui.theme import Theme, colours, system_theme
 
 if TYPE_CHECKING:  # what comes after the first picture is imported then
     from magview.ui.judging import Judging
     from magview.ui.lead_panel import LeadPanel
+    from magview.ui.lift_dialog import LiftDialog
     from magview.ui.menus import Menus
     from magview.ui.plot_budget import BudgetSheet
+    from magview.ui.plot_pane import PlotPane
+    from magview.ui.plot_trials import TrialsSheet
     from magview.ui.plot_wear import WearSheet
+    from magview.ui.practice_room import PracticeRoom
     from magview.ui.setting_panel import SettingPanel
     from magview.ui.timing_panel import TimingPanel
+    from magview.ui.trials_panel import TrialsPanel
     from magview.ui.wear_panel import WearPanel
 
 _FILTER = "Magneto and installation files (*.json);;All files (*)"
-_PICTURES = "SVG (*.svg);;PDF (*.pdf);;PNG (*.png)"
-_ROOMY = 900
-"""From this height on [px] all pictures and the plots have room together."""
+_TABLES = "Tables (*.csv *.tsv *.txt);;All files (*)"
+_ROOMY, _SHARED = 56, 38
+"""From these heights on [lines of type] all pictures have room with the plots, and the two large ones."""
 
 _PROJECTED = 1.6
 """Type and lines on a projector, against the desk."""
@@ -78,6 +82,14 @@ def _lead_panel(window: MainWindow) -> Panel:
     return LeadPanel(window.model, window.theme)
 
 
+def _trials_panel(window: MainWindow) -> Panel:
+    from magview.ui.trials_panel import TrialsPanel
+
+    panel = TrialsPanel(window.model, window.theme)
+    panel.said.connect(window.say)
+    return panel
+
+
 def _uncertainty_panel(window: MainWindow) -> Panel:
     from magview.ui.uncertainty_panel import UncertaintyPanel
 
@@ -90,18 +102,30 @@ def _wear_panel(window: MainWindow) -> Panel:
     return WearPanel(window.model, window.theme)
 
 
-_PANELS: dict[str, tuple[str, str, Callable[[MainWindow], Panel]]] = {
+PANELS: dict[str, tuple[str, str, Callable[[MainWindow], Panel]]] = {
     "setting": ("&Internal", "Internal timing", _setting_panel),
     "timing": ("En&gine", "Timing to the engine", _timing_panel),
     "lead": ("&Lead", "Switch lead", _lead_panel),
+    "trials": ("&Trials", "Trials, and what to try next", _trials_panel),
     "uncertainty": ("Unce&rtainty", "How sure the setting is", _uncertainty_panel),
     "wear": ("&Wear", "Wear and drift", _wear_panel),
 }
 """The calculators beside the pictures: words of their tabs, and what builds them when first seen."""
 
 
+def _share(splitter: QSplitter, stretches: tuple[int, ...]) -> None:
+    for i, stretch in enumerate(stretches):
+        splitter.setStretchFactor(i, stretch)
+        splitter.setCollapsible(i, False)
+
+
 class MainWindow(QMainWindow):
     """The workbench. All it knows is in the model's state; it only arranges views and opens files."""
+
+    recoloured = Signal(object)
+    """Another theme, for windows that stand beside this one, and…"""
+    projected = Signal(bool)
+    """…whether the type is large now for a class."""
 
     def __init__(self, model: BenchModel, theme: Theme | None = None, autosave: Autosave | None = None) -> None:
         super().__init__()
@@ -120,7 +144,9 @@ class MainWindow(QMainWindow):
         self._panels: dict[str, Panel] = {}
         self._panes: dict[str, TallPanel] = {}
         self._menus: Menus | None = None
+        self._plots: PlotPane | None = None
         self._judging: Judging | None = None
+        self._practice: PracticeRoom | None = None
         # Kept a second after the last change, and not more often than that while something moves.
         self._keep_soon = QTimer(self)
         self._keep_soon.setSingleShot(True)
@@ -145,19 +171,12 @@ class MainWindow(QMainWindow):
         self.breaker_column, self.drive_column = column(self.breaker, self.contact), column(self.drive, self.crank)
         self.pictures.addWidget(self.breaker_column)
         self.pictures.addWidget(self.drive_column)
-        self.plots = PlotPane(self.model, self.theme)
-        self.plots.said.connect(self.say)
-        self.plots.made.connect(self._sheet_made)
-        self.plots.hide()
         self.bench = QSplitter(Qt.Orientation.Vertical)
         self.bench.addWidget(self.pictures)
-        self.bench.addWidget(self.plots)
         self.split.addWidget(self.bench)
         self.split.addWidget(self.tabs)
-        for splitter, stretches in ((self.pictures, (3, 2)), (self.bench, (3, 2)), (self.split, (1, 0))):
-            for i, stretch in enumerate(stretches):
-                splitter.setStretchFactor(i, stretch)
-                splitter.setCollapsible(i, False)
+        for splitter, stretches in ((self.pictures, (3, 2)), (self.split, (1, 0))):
+            _share(splitter, stretches)
         self.setCentralWidget(self.split)
         # About the room that menus, panel and status bar will need, so that the pictures hardly move when they come.
         metrics = self.fontMetrics()
@@ -183,19 +202,40 @@ class MainWindow(QMainWindow):
         import magview.ui.setting_panel
 
         yield
-        for name, (title, meaning, _) in _PANELS.items():
+        for name in PANELS:
             self._panes[name] = TallPanel(partial(self._build, name))
+        self._panes["setting"].panel()  # its width shares out the window
+        yield
+        for name, (title, meaning, _) in PANELS.items():
             self.tabs.addTab(self._panes[name], title)
             self.tabs.setTabToolTip(self.tabs.count() - 1, meaning)
         self.tabs.setMinimumWidth(0)
-        self._panes["setting"].panel()  # its width shares out the window
         self.tabs.currentChanged.connect(self._emphasise)
         self._emphasise(0)
         yield
-        self.plots.load()
-        if self.height() >= _ROOMY:
+        self._build_plots()
+        yield
+        if self.height() >= _ROOMY * self.fontMetrics().height():
             self.show_plots(True)
         yield
+        self.plots.load()
+        yield
+
+    def _build_plots(self) -> None:
+        from magview.ui.plot_pane import PlotPane
+
+        plots = self._plots = PlotPane(self.model, self.theme)
+        plots.said.connect(self.say)
+        plots.made.connect(self._sheet_made)
+        plots.hide()
+        self.bench.addWidget(plots)
+        _share(self.bench, (3, 2))
+
+    @property
+    def plots(self) -> PlotPane:
+        """The plots under the pictures."""
+        assert self._plots is not None
+        return self._plots
 
     def furnish(self) -> None:
         """Build at once all that otherwise comes step by step after the first picture."""
@@ -252,7 +292,7 @@ class MainWindow(QMainWindow):
         return self._judging
 
     def _build(self, name: str) -> Panel:
-        panel = _PANELS[name][2](self)
+        panel = PANELS[name][2](self)
         panel.set_inches(self._inches)
         self._panels[name] = panel
         return panel
@@ -299,11 +339,13 @@ class MainWindow(QMainWindow):
         """Share the width anew."""
         super().resizeEvent(event)
         self._emphasise(self.tabs.currentIndex())
+        self._make_room()
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """End as it should: nothing is left to be found again."""
         self.model.halt()
-        self.plots.halt()
+        if self._plots is not None:
+            self._plots.halt()
         for panel in self._panels.values():
             panel.halt()
         self._keep_soon.stop()
@@ -350,6 +392,24 @@ class MainWindow(QMainWindow):
         if refusals:
             self._refuse(refusals[0] if path.name in refusals[0] else f"{path.name}: {refusals[0]}")
 
+    def import_lift(self) -> None:
+        """Ask for a table of angles and readings."""
+        from PySide6.QtWidgets import QFileDialog
+
+        path, _ = QFileDialog.getOpenFileName(self, "Open a table of the lift", "", _TABLES)
+        if path:
+            self.import_lift_from(Path(path))
+
+    def import_lift_from(self, path: Path) -> LiftDialog:
+        """Show what comes of a table of angles and readings."""
+        from magview.ui.lift_dialog import LiftDialog
+
+        dialog = LiftDialog(self.model, self.theme, path, self)
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        dialog.said.connect(self.say)
+        dialog.open()
+        return dialog
+
     def save_file(self) -> None:
         """Ask where, and write the magneto there."""
         from PySide6.QtWidgets import QFileDialog
@@ -369,13 +429,10 @@ class MainWindow(QMainWindow):
 
     def export_file(self, view: PictureView) -> None:
         """Ask where, and save a picture there."""
-        from PySide6.QtWidgets import QFileDialog
+        from magview.ui.asking import ask_picture
 
-        path, kind = QFileDialog.getSaveFileName(self, "Save the picture", "picture.svg", _PICTURES)
-        if path:
-            target = Path(path)
-            if not target.suffix:
-                target = target.with_suffix(f".{kind.split('.')[-1].rstrip(')')}")
+        target = ask_picture(self)
+        if target is not None:
             self.export(view, target)
 
     def export(self, view: PictureView, path: Path) -> None:
@@ -408,22 +465,46 @@ class MainWindow(QMainWindow):
         box.open()
 
     def _refuse(self, sentence: str) -> None:
-        from PySide6.QtWidgets import QMessageBox
+        from magview.ui.asking import refuse
 
-        box = QMessageBox(QMessageBox.Icon.Warning, "magview", sentence, QMessageBox.StandardButton.Ok, self)
-        box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        box.open()
+        refuse(self, sentence)
+
+    # -------------------------------------------------------------- practice
+
+    @property
+    def practice(self) -> PracticeRoom:
+        """What opens practice windows; they stand beside this one."""
+        if self._practice is None:
+            from magview.ui.practice_room import PracticeRoom
+
+            self._practice = PracticeRoom(self, self._autosave.folder if self._autosave is not None else None)
+        return self._practice
+
+    def new_exercise(self) -> None:
+        """Choose an exercise and begin it."""
+        self.practice.choose(lessons=False)
+
+    def choose_lesson(self) -> None:
+        """Choose a lesson and begin it."""
+        self.practice.choose(lessons=True)
+
+    def open_attempt(self) -> None:
+        """Ask for an attempt's file and go on with it, or look at its debrief."""
+        self.practice.ask_attempt()
 
     # -------------------------------------------------------------- choices
 
     def project(self, on: bool) -> None:
         """Large type and thick lines for a class; the calculators make room for the pictures."""
         self._projecting = on
+        self.projected.emit(on)
         self.menus.projector_action.setChecked(on)
         self.tabs.setVisible(not on)
         self.breaker.setFocus()  # and not whatever field comes next: a key must not change the bench
-        for view in (*self._pictures, self.plots):
+        for view in self._pictures:
             view.set_line_factor(_PROJECTED if on else 1.0)
+        if self._plots is not None:
+            self._plots.set_line_factor(_PROJECTED if on else 1.0)
         self._apply_text()
 
     def _sheet_made(self, name: str, sheet: object) -> None:
@@ -431,6 +512,8 @@ class MainWindow(QMainWindow):
         if name == "budget":
             self.panel_of("uncertainty")
             cast("BudgetSheet", sheet).follow(self.judging)
+        elif name == "trials":
+            cast("TrialsSheet", sheet).follow(cast("TrialsPanel", self.panel_of("trials")))
         elif name == "wear":
             cast("WearSheet", sheet).follow(cast("WearPanel", self.panel_of("wear")))
 
@@ -438,8 +521,16 @@ class MainWindow(QMainWindow):
         """Put the plots under the pictures, or take them away; the small pictures make room for them."""
         self.menus.plots_action.setChecked(on)
         self.plots.setVisible(on)
-        self.contact.setVisible(not on or self.height() >= _ROOMY)
-        self.crank.setVisible(not on or self.height() >= _ROOMY)
+        self._make_room()
+
+    def _make_room(self) -> None:
+        """Where pictures and plots have not room together, the small pictures go, then all of them."""
+        on = self._plots is not None and self._plots.isVisibleTo(self)
+        line = self.fontMetrics().height()
+        roomy = not on or self.height() >= _ROOMY * line
+        self.contact.setVisible(roomy)
+        self.crank.setVisible(roomy)
+        self.pictures.setVisible(not on or self.height() >= _SHARED * line)
         if on:
             height = self.bench.height()
             self.bench.setSizes([round(0.55 * height), round(0.45 * height)])
@@ -453,16 +544,21 @@ class MainWindow(QMainWindow):
         """Change colours."""
         self.theme = theme
         colours(theme)
-        for view in (self.breaker, self.contact, self.drive, self.crank, self.plots):
+        self.recoloured.emit(theme)
+        for view in (self.breaker, self.contact, self.drive, self.crank):
             view.set_theme(theme)
+        if self._plots is not None:
+            self._plots.set_theme(theme)
         for panel in self._panels.values():
             panel.set_theme(theme)
 
     def set_inches(self, inches: bool) -> None:
         """Show lengths in inches or in millimetres."""
         self._inches = inches
-        for view in (self.breaker, self.contact, self.crank, self.plots):
+        for view in (self.breaker, self.contact, self.crank):
             view.set_inches(inches)
+        if self._plots is not None:
+            self._plots.set_inches(inches)
         for panel in self._panels.values():
             panel.set_inches(inches)
 
@@ -479,3 +575,4 @@ class MainWindow(QMainWindow):
             if isinstance(pane, TallPanel):
                 pane.refit()
         self._emphasise(self.tabs.currentIndex())
+        self._make_room()

@@ -15,6 +15,7 @@ from magview.bench import actions as do
 from magview.bench import store as store_module
 from magview.bench.autosave import Autosave, dump_state, load_state
 from magview.bench.store import Redo, Store, Undo, replay
+from magview.physics.trials import Trial
 from magview.physics.wear import Inspection
 from magview.spec.base import SpecError
 from magview.spec.library import find_installation, find_magneto, shipped_names
@@ -47,6 +48,10 @@ anything = st.one_of(
     st.builds(do.MoveTeeth, st.integers(-25, 25), st.integers(-25, 25)),
     st.builds(do.PaintMarks),
     st.builds(do.WearHeel, st.floats()),
+    st.builds(
+        do.NoteTrial, st.builds(Trial.blades, st.floats(-6, 6), st.floats(0.1, 0.3), st.sampled_from([None, 0.4]))
+    ),
+    st.builds(do.DropTrial, st.integers(-1, 3)),
     st.builds(do.NoteInspection, st.builds(Inspection, st.floats(0, 1000), st.floats(0, 1), st.just(0.01))),
     st.builds(do.DropInspection, st.integers(-1, 3)),
     st.builds(do.GrowPip, st.floats(-1.0, 3.0)),
@@ -265,3 +270,16 @@ def test_forgetting_leaves_nothing(tmp_path):
     keeper.keep(do.new_bench(MAGNETOS[0]))
     keeper.forget()
     assert not list(tmp_path.iterdir())
+
+
+def test_a_gesture_over_two_kinds_of_action_is_one_step_and_loses_none():
+    store = Store(do.new_bench(find_magneto("four-opposed")))
+    first = store.state
+    store.send(do.TurnRotor(30.0))
+    before = store.state
+    store.send(do.PlaceInstallation(find_installation("nine-radial-left")), "one hand")
+    store.send(do.TurnCrank(0.0), "one hand")
+    store.undo()
+    assert store.state == before
+    store.undo()
+    assert store.state == first

@@ -112,6 +112,7 @@ def test_let_go_it_swings_to_neutral_and_a_hand_stops_it(open_window):
     caught = model.state.rotor_deg
     model.tick(0.016)
     assert model.state.rotor_deg == caught
+    window.menus.name_steps()
     assert window.menus.undo_action.text() == "&Undo: Hold the rotor"
 
 
@@ -194,10 +195,12 @@ def test_double_click_puts_a_part_back(open_window):
 def test_undo_and_redo_by_key_name_the_step(open_window):
     window = open_window("seven-radial")
     window.model.send(TurnBackplate(1.5))
+    window.menus.name_steps()
     assert window.menus.undo_action.text() == "&Undo: Turn the backplate 1.50° with rotation"
     QTest.keyClick(window, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
     assert window.model.state.backplate_deg == 0.0
     assert not window.menus.undo_action.isEnabled()
+    window.menus.name_steps()
     assert window.menus.redo_action.text() == "&Redo: Turn the backplate 1.50° with rotation"
     window.menus.redo_action.trigger()
     assert window.model.state.backplate_deg == 1.5

@@ -25,14 +25,14 @@ from magview.ui.worker import Worker
 @pytest.fixture
 def panel(open_window):
     window = open_window("seven-radial-left")
-    window.tabs.setCurrentIndex(3)
+    window.tabs.setCurrentIndex(4)
     return window, window.panel_of("uncertainty")
 
 
 @pytest.fixture
 def wear(open_window):
     window = open_window("seven-radial-left")
-    window.tabs.setCurrentIndex(4)
+    window.tabs.setCurrentIndex(5)
     return window, window.panel_of("wear")
 
 

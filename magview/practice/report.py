@@ -1,0 +1,80 @@
+"""A debrief as text to keep or print, and as a table."""
+
+from __future__ import annotations
+
+import csv
+import io
+
+from magview.practice.attempt import Attempt
+from magview.practice.debrief import Debrief
+from magview.practice.readings import UNITS, OwnReading
+from magview.practice.words import note_words
+
+
+def clock_words(seconds: float) -> str:
+    """A time since the beginning as minutes and seconds."""
+    whole = round(seconds)
+    return f"{whole // 60}:{whole % 60:02d}"
+
+
+def error_words(reading: OwnReading) -> str:
+    """Written less true, with its unit; "" for a finding in words."""
+    if reading.error is None:
+        return ""
+    unit = UNITS[reading.note.kind]
+    return f"{reading.error:+.3f}{'' if unit == '°' else ' '}{unit}"
+
+
+def sections(attempt: Attempt, told: Debrief) -> list[tuple[str, list[str], list[list[str]]]]:
+    """The debrief as tables: title, heads, rows."""
+    marking = told.marking
+    return [
+        ("Dangerous acts", ["When", "What", "Times"], [
+            [clock_words(d.at_s), d.text, str(d.times)] for d in marking.dangers
+        ]),
+        ("Marks", ["What", "Weight", "Got", "Why"], [
+            [r.what, f"{r.weight:g}", f"{r.got:g}", r.evidence] for r in marking.rows
+        ]),
+        ("True values", ["What", "As found", "As left", "Wanted"], [
+            [t.what, t.as_found, t.as_left, t.wanted] for t in told.truths
+        ]),
+        ("Own readings", ["When", "Written", "True then", "Off by"], [
+            [clock_words(r.at_s), note_words(r.note), r.true_text, error_words(r)] for r in told.readings
+        ]),
+        ("Time line", ["When", "What", "Danger"], [
+            [clock_words(line.at_s), line.words, line.danger] for line in told.timeline
+        ]),
+        ("An efficient path", ["", "What"], [[str(i), words] for i, words in enumerate(told.path, start=1)]),
+    ]  # fmt: skip
+
+
+def debrief_text(attempt: Attempt, told: Debrief) -> str:
+    """The whole debrief, plain."""
+    lines = [attempt.exercise.name, ""]
+    if attempt.trainee:
+        lines[1:1] = [attempt.trainee]
+    lines += [told.marking.verdict, f"Code {attempt.seed}, {clock_words(told.seconds)} minutes."]
+    if told.other_version:
+        lines.append(told.other_version)
+    for title, heads, rows in sections(attempt, told):
+        lines += ["", title, "=" * len(title)]
+        if not rows:
+            lines.append("none")
+        for row in rows:
+            lines.append(
+                "; ".join(f"{head}: {cell}" if head else f"{cell}." for head, cell in zip(heads, row, strict=True))
+            )
+    return "\n".join(lines) + "\n"
+
+
+def debrief_csv(attempt: Attempt, told: Debrief) -> str:
+    """The same as comma-separated values, one section after the other, the section's title first in each row."""
+    out = io.StringIO()
+    writer = csv.writer(out)
+    writer.writerow(["exercise", attempt.exercise.name, "trainee", attempt.trainee, "percent", told.marking.percent])
+    for title, heads, rows in sections(attempt, told):
+        writer.writerow(["", *heads])
+        for row in rows:
+            # A cell that begins like a formula would be run by a spreadsheet.
+            writer.writerow([title, *(f"'{cell}" if cell[:1] in ("=", "@", "+") else cell for cell in row)])
+    return out.getvalue()

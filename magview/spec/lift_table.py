@@ -1,0 +1,171 @@
+"""Reading a table of angle and lift as people keep it: text with any usual separator and either decimal sign."""
+
+from __future__ import annotations
+
+import math
+import re
+from collections.abc import Callable
+from dataclasses import dataclass
+from operator import methodcaller
+from pathlib import Path
+from typing import Literal
+
+from magview.spec.base import SpecError
+from magview.spec.files import MAX_BYTES, read_bytes
+
+MAX_ROWS = 20_000
+
+MIN_ROWS = 5
+
+Decimal = Literal[".", ","]
+
+_NUMBER = re.compile(r"[-+−]?(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:[eE][-+]?\d{1,4})?")
+_IN_ROW = re.compile(r"[-+−\d.,;\seE°]+")
+"""What may be a row of numbers if there is a digit in it; anything else above the first of them is heading."""
+
+_LARGEST = 1e6
+
+
+@dataclass(frozen=True)
+class LiftTable:
+    """Two columns of a table, as written: no unit is known yet. All tuples are as long as there are rows."""
+
+    angle: tuple[float, ...]
+    reading: tuple[float, ...]
+    lines: tuple[int, ...]
+    """Where each row stood, first line 1."""
+    heading: tuple[str, ...]
+    """Lines above the first row."""
+    columns: int
+    """How many there were."""
+    separator: str
+    """What was taken to stand between columns: "tab", "semicolon", "comma" or "space"."""
+    decimal: Decimal
+
+
+@dataclass(frozen=True)
+class _Style:
+    separator: str
+    split: Callable[[str], list[str]]
+    decimal: Decimal
+
+
+_TAB, _SEMICOLON, _COMMA, _COMMA_AND_SPACE, _SPACE = (
+    methodcaller("split", "\t"),
+    methodcaller("split", ";"),
+    methodcaller("split", ","),
+    re.compile(r",\s").split,
+    str.split,
+)
+
+
+def read_lift_table(path: Path, decimal: Decimal | None = None, columns: tuple[int, int] = (0, 1)) -> LiftTable:
+    """Read a table from a file; parameters and errors as for `parse_lift_table`. UTF-8, UTF-16 or Latin-1."""
+    raw = read_bytes(path)
+    try:
+        text = raw.decode("utf-16" if raw[:2] in (b"\xff\xfe", b"\xfe\xff") else "utf-8-sig")
+    except UnicodeDecodeError:
+        text = raw.decode("latin-1")  # a degree sign in the heading of an old spreadsheet; numbers are the same
+    return parse_lift_table(text, decimal, columns, path.name)
+
+
+def parse_lift_table(
+    text: str, decimal: Decimal | None = None, columns: tuple[int, int] = (0, 1), source: str = "the table"
+) -> LiftTable:
+    """Take an angle and a reading from every row of a text.
+
+    Parameters
+    ----------
+    text : rows of numbers separated by tabs, semicolons, commas or spaces; lines above the first row are heading,
+        empty lines and lines beginning with # are passed over.
+    decimal : the decimal sign; None = found out, and asked for where it cannot be.
+    columns : which columns hold the angle and the reading, the first is 0.
+    source : named in errors.
+
+    Raises
+    ------
+    SpecError : one sentence: what is wrong, on which line, what is allowed.
+    """
+    if len(text) > MAX_BYTES:
+        raise SpecError(f"{source}: is longer than {MAX_BYTES / 1e6:g} million characters, the most that is read")
+    if decimal not in (None, ".", ",") or columns[0] == columns[1] or not all(0 <= c < 100 for c in columns):
+        raise SpecError(
+            f"{source}: the decimal sign must be a point or a comma, the columns two of the first hundred"
+        )
+    heading, rows = _rows(text, source)
+    style = _style([row for _, row in rows], decimal, source)
+    angle, reading, most = [], [], 0
+    for line, row in rows:
+        fields = style.split(row)
+        most = max(most, len(fields))
+        angle.append(_number(fields, columns[0], style, f"{source}: line {line}", "angle"))
+        reading.append(_number(fields, columns[1], style, f"{source}: line {line}", "reading"))
+    lines = tuple(line for line, _ in rows)
+    return LiftTable(tuple(angle), tuple(reading), lines, tuple(heading), most, style.separator, style.decimal)
+
+
+def _rows(text: str, source: str) -> tuple[list[str], list[tuple[int, str]]]:
+    """The heading, and the rows with their line numbers."""
+    heading: list[str] = []
+    rows: list[tuple[int, str]] = []
+    for line, written in enumerate(re.split(r"\r\n|\n|\r", text), start=1):
+        row = written.replace("\ufeff", "").replace('"', "").strip(" \xa0").replace("\xa0", " ")
+        if not row.strip() or row.startswith("#"):
+            continue
+        if _IN_ROW.fullmatch(row) and re.search(r"\d", row):
+            rows.append((line, row))
+        elif rows:
+            raise SpecError(f"{source}: line {line}: “{row.strip()[:40]}” is not a row of numbers")
+        else:
+            heading.append("".join(c if c.isprintable() else " " for c in row[:200]))
+        if len(rows) > MAX_ROWS:
+            raise SpecError(f"{source}: has more than {MAX_ROWS} rows, the most that are read")
+        if len(heading) > 100:
+            raise SpecError(f"{source}: has no row of numbers in its first 100 lines")
+    if len(rows) < MIN_ROWS:
+        raise SpecError(f"{source}: has {len(rows)} rows of numbers; it must have at least {MIN_ROWS}")
+    return heading, rows
+
+
+def _style(rows: list[str], decimal: Decimal | None, source: str) -> _Style:
+    """Which sign separates columns and which is the decimal sign."""
+    commas, points = any("," in row for row in rows), any("." in row for row in rows)
+    for name, sign, split in (("tab", "\t", _TAB), ("semicolon", ";", _SEMICOLON)):
+        if any(sign in row.strip(" ") for row in rows):
+            if commas and points and decimal is None:
+                raise SpecError(f"{source}: has both points and commas in its numbers: say which is the decimal sign")
+            return _Style(name, split, decimal or ("," if commas else "."))
+    if not commas or (decimal == "," and not any(re.search(r",\s", row) for row in rows)):
+        return _Style("space", _SPACE, decimal or ".")
+    if points or decimal == ".":
+        return _Style("comma", _COMMA, ".")
+    # Commas alone: one with a space after it separates, one within a number is the decimal sign.
+    followed = [bool(re.fullmatch(r"\s", after)) for row in rows for after in re.findall(r",(.)", row)]
+    if all(followed):
+        return _Style("comma", _COMMA, ".")
+    if any(followed):
+        return _Style("comma", _COMMA_AND_SPACE, ",")
+    if all(len(row.split()) > 1 for row in rows):
+        return _Style("space", _SPACE, ",")
+    if all(row.count(",") == 1 for row in rows):
+        return _Style("comma", _COMMA, ".")
+    raise SpecError(
+        f"{source}: its commas may be decimal signs or stand between columns: say which, or save it with semicolons "
+        f"between columns"
+    )
+
+
+def _number(fields: list[str], column: int, style: _Style, where: str, what: str) -> float:
+    if column >= len(fields) or not fields[column].strip("° \t"):
+        raise SpecError(f"{where} has no {what} in column {column + 1} (columns separated by {style.separator})")
+    field = fields[column].strip("° \t")
+    wrong = "," if style.decimal == "." else "."
+    if not _NUMBER.fullmatch(field) or wrong in field:
+        raise SpecError(
+            f"{where}: “{field[:40]}” is not a number (columns separated by {style.separator}, decimal sign "
+            f"“{style.decimal}”)"
+        )
+    value = float(field.replace(",", ".").replace("−", "-"))
+    if not (math.isfinite(value) and abs(value) <= _LARGEST):
+        raise SpecError(f"{where}: {field[:40]} is too large; at most {_LARGEST:g} is read")
+    return value

@@ -1,0 +1,55 @@
+"""What hands take hold of at the breaker end, and how they turn it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from PySide6.QtCore import QPointF
+
+from magview.bench.actions import Action, TurnBackplate, TurnRotor, TurnScrew
+from magview.bench.state import BenchState
+
+HANDS = {"rotor": "rotor", "plate": "backplate", "screw": "contact screw"}
+"""What can be taken in hand, with its name."""
+
+GROUP_HANDS = {"rotor": "rotor", "cam": "rotor", "screw": "screw"}
+PLATE_PARTS = {"backplate", "breaker arm", "heel", "contacts", "lock screw", "pivot"}
+
+STEPS = {"rotor": 1.0, "plate": 0.25, "screw": 1.0}
+"""Arrow-key and wheel steps [deg]; finer with Shift, coarser with Alt."""
+
+CALM_PX = {"rotor": 20.0, "plate": 20.0, "screw": 40.0}
+"""Within so many pixels of a part's axis a drag turns it less than the pointer goes round."""
+
+STILL_PX = 4.0
+"""A pointer that moves less between press and release has pointed, not dragged."""
+
+SNAP_DEG = 0.8
+"""How near [rotor deg] a dragged rotor catches; Alt, or the menu, lets it pass."""
+
+
+@dataclass
+class Drag:
+    """A part held by the pointer."""
+
+    hand: str
+    centre: QPointF
+    last_bearing: float
+    last_radius: float
+    """How far the pointer was from the axis [px]."""
+    value: float
+    """Where the dragged part would be without its stops [deg]; the pointer may run past them and back."""
+    per_bearing: float
+    gesture: int
+
+
+def value_of(state: BenchState, hand: str) -> float:
+    """Where a part stands [deg]."""
+    return {"rotor": state.rotor_deg, "plate": state.backplate_deg, "screw": state.screw_deg}[hand]
+
+
+def turning(hand: str, value: float) -> Action:
+    """The action that turns a part to a place [deg]."""
+    if hand == "rotor":
+        return TurnRotor(value)
+    return TurnBackplate(value) if hand == "plate" else TurnScrew(value)

@@ -1,0 +1,134 @@
+"""A lesson over the room: the step that waits, what is wrong with what was done, and in the end what was learnt."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Signal
+from PySide6.QtGui import QFont
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QListWidget, QListWidgetItem, QPushButton, QVBoxLayout
+
+from magview.practice.actions import Act
+from magview.practice.lesson_words import learnt, part_of, wrong_words
+from magview.practice.state import Practice
+from magview.ui.practice_controls import PracticePanel, wrapped
+from magview.ui.practice_model import LessonModel
+from magview.ui.style import tint
+from magview.ui.theme import Theme
+
+
+class LessonStrip(PracticePanel):
+    """Above the room: one step, always in view. It goes on by itself once the act is done."""
+
+    part = Signal(str)
+    """The part of the picture the step is about."""
+
+    def __init__(self, model: LessonModel, theme: Theme) -> None:
+        super().__init__(model, theme)
+        self._lesson = model
+        self._wrong, self._noticed = "", ""
+        outer = QVBoxLayout(self)
+        outer.setContentsMargins(8, 4, 8, 4)
+        frame = QFrame()
+        frame.setFrameShape(QFrame.Shape.StyledPanel)
+        outer.addWidget(frame)
+        column = QVBoxLayout(frame)
+        column.setSpacing(2)
+        self.title, self.words, self.answer = wrapped(), wrapped(), wrapped()
+        row = QHBoxLayout()
+        row.addWidget(self.title, 1)
+        self.hint = QPushButton("A hint")
+        self.hint.setAutoDefault(False)
+        self.hint.clicked.connect(self._tell)
+        row.addWidget(self.hint)
+        column.addLayout(row)
+        for label in (self.words, self.answer):
+            column.addWidget(label)
+        self.title.setAccessibleName("Step")
+        self.answer.setAccessibleName("What came of it")
+        self._show()
+
+    def _acted(self, act: Act, new: Practice, old: Practice) -> None:
+        run = self._lesson.run
+        last = run.lesson.steps[run.at - 1] if run.at else None
+        if run.at != self._at:
+            self._wrong, self._noticed = "", (last.done if last is not None else "")
+        elif run.step is not None:
+            self._wrong = wrong_words(run.step, act, old, new)
+        self._show()
+
+    def _refused(self, sentence: str) -> None:
+        self._wrong = f"{sentence[0].upper()}{sentence[1:]}."
+        self._show()
+
+    def _show(self) -> None:
+        run = self._lesson.run
+        self._at = run.at
+        step = run.step
+        if step is None:
+            self.title.setText(f"{run.lesson.name}: done")
+            told = learnt(run)
+            self.words.setText("What you have learnt: " + " ".join(told) if told else "All steps are done.")
+            self.answer.setText("")
+        else:
+            self.title.setText(f"Step {run.at + 1} of {len(run.lesson.steps)} – {step.title}")
+            self.words.setText(step.text)
+            noticed = f"✓ {self._noticed}" if self._noticed else ("✓ Done." if run.at else "")
+            self.answer.setText(f"✗ {self._wrong}" if self._wrong else noticed)
+        self.answer.setVisible(bool(self.answer.text()))
+        self.hint.setVisible(step is not None and bool(step.hint))
+        self.part.emit(self.step_part())
+        self.show_practice(run.practice)
+
+    def step_part(self) -> str:
+        """The part the step is about; "" for none."""
+        step = self._lesson.run.step
+        return part_of(step) if step is not None else ""
+
+    def show_practice(self, practice: Practice) -> None:
+        """Colours by what came of the last act."""
+        tint(self.title, self.theme.text, bold=True)
+        tint(self.answer, self.theme.bad if self._wrong else self.theme.good, bold=False)
+
+    def _tell(self) -> None:
+        step = self._lesson.run.step
+        if step is not None:
+            self.words.setText(f"{step.text}\nHint: {step.hint}")
+
+
+class LessonPanel(PracticePanel):
+    """All steps with those done ticked, and what was to be noticed so far."""
+
+    def __init__(self, model: LessonModel, theme: Theme) -> None:
+        super().__init__(model, theme)
+        self._lesson = model
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(8, 4, 8, 4)
+        lesson = model.run.lesson
+        self.about = wrapped(lesson.text)
+        layout.addWidget(self.about)
+        layout.addWidget(wrapped(lesson.exercise.story))
+        self.steps = QListWidget()
+        self.steps.setAccessibleName("Steps")
+        self.steps.setMinimumHeight(8 * self.fontMetrics().height())
+        layout.addWidget(self.steps, 1)
+        self.noticed = wrapped()
+        layout.addWidget(self.noticed)
+        self.show_practice(model.practice)
+
+    def show_practice(self, practice: Practice) -> None:
+        """Tick what is done."""
+        run = self._lesson.run
+        if self.steps.count() != len(run.lesson.steps):
+            self.steps.clear()
+            self.steps.addItems([""] * len(run.lesson.steps))
+        for i, step in enumerate(run.lesson.steps):
+            sign = "✓" if i < run.at else ("▶" if i == run.at else "  ")
+            item: QListWidgetItem = self.steps.item(i)
+            item.setText(f"{sign} {i + 1}. {step.title}")
+            font = QFont()
+            font.setBold(i == run.at)
+            item.setFont(font)
+        if not run.done:
+            self.steps.scrollToItem(self.steps.item(run.at))
+        told = learnt(run)
+        self.noticed.setText("\n".join(f"• {line}" for line in told))
+        self.noticed.setVisible(bool(told))

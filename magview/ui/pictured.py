@@ -1,0 +1,45 @@
+"""What pictures need of what they show: a state, one signal when it changes, and hands to turn it with."""
+
+from __future__ import annotations
+
+from itertools import count
+
+from PySide6.QtCore import QObject, Signal
+
+from magview.bench.actions import Action, TurnCrank
+from magview.bench.state import BenchState, crank_deg
+
+
+class Pictured(QObject):
+    """Pictures read `state`, send actions, and repaint on `changed(new, old)`: of the bench, or of practice."""
+
+    changed = Signal(object, object)
+    refused = Signal(str)
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._gestures = count(1)
+
+    @property
+    def state(self) -> BenchState:
+        """The present state."""
+        raise NotImplementedError
+
+    def send(self, action: Action, gesture: object = None) -> bool:
+        """Take an action; False, with `refused` emitted, where it cannot be taken."""
+        raise NotImplementedError
+
+    def gesture(self) -> int:
+        """A name for one drag or one run: what is sent with it is one step of the history."""
+        return next(self._gestures)
+
+    def turn_crank(self, degrees: float) -> None:
+        """Turn the crank on by so much [crank deg], where there is one."""
+        if self.state.engaged is not None:
+            self.send(TurnCrank(crank_deg(self.state) + degrees))
+
+    def grip(self, gripped: bool) -> None:
+        """A hand is on the rotor while it is dragged."""
+
+    def stop(self) -> None:
+        """End a run where it is."""

@@ -1,0 +1,154 @@
+"""The trainee's own notebook: readings with their units, findings, remarks."""
+
+from __future__ import annotations
+
+from typing import get_args
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import (
+    QFormLayout,
+    QGroupBox,
+    QLabel,
+    QLineEdit,
+    QListWidget,
+    QPushButton,
+    QSpinBox,
+    QVBoxLayout,
+)
+
+from magview.practice import actions as do
+from magview.practice.exercise import LeadFault
+from magview.practice.seen import seen
+from magview.practice.state import Practice
+from magview.spec.base import SpecError
+from magview.spec.units import parse_angle_deg, parse_length_mm
+from magview.ui.inputs import QuietCombo
+from magview.ui.practice_controls import PracticePanel
+from magview.ui.practice_model import PracticeModel
+from magview.ui.theme import Theme
+
+_KINDS = {
+    "opening": "Straightedge past the mark as the contacts open",
+    "gap": "Largest gap",
+    "firing": "Fires before top dead centre",
+    "disc-zero": "Disc reads at top dead centre",
+    "lead": "Switch lead",
+    "note": "Remark",
+}
+_LEADS = {
+    "sound": "sound",
+    "broken": "broken inside",
+    "shorted": "short inside the magneto",
+    "tab": "spring tab does not touch",
+}
+_HINTS = {
+    "opening": "such as 0.8 mm or −30 thou; short of it: with a minus",
+    "gap": "such as 0.25 mm or 9 thou",
+    "firing": "such as 25.5°",
+    "disc-zero": "such as −3.25°; after the zero: with a minus",
+    "note": "one line",
+}
+
+
+class NotebookPanel(PracticePanel):
+    """A line to write, and what has been written."""
+
+    def __init__(self, model: PracticeModel, theme: Theme) -> None:
+        super().__init__(model, theme)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(8, 4, 8, 4)
+        box = QGroupBox("Write down")
+        form = QFormLayout(box)
+        self.kind, self.side, self.lead = QuietCombo(), QuietCombo(), QuietCombo()
+        engine = model.practice.bench.engaged is not None
+        for kind, words in _KINDS.items():
+            if engine or kind not in ("firing", "disc-zero"):
+                self.kind.addItem(words, kind)
+        for side in model.practice.sides:
+            self.side.addItem(f"{side.capitalize()} magneto", side)
+        for fault in get_args(LeadFault):
+            self.lead.addItem(_LEADS[fault], fault)
+        self.lobe = QSpinBox()
+        self.lobe.setRange(1, len(model.practice.bench.magneto.cam.lobe_peaks_deg))
+        self.value = QLineEdit()
+        self.value.setMaxLength(400)
+        self.value.returnPressed.connect(self._write)
+        self.unread = QLabel()
+        self.unread.setWordWrap(True)
+        self.unread.setAccessibleName("What is wrong with the entry")
+        self.write = QPushButton("Writ&e it down")
+        self.write.setAutoDefault(False)
+        self.write.clicked.connect(self._write)
+        form.addRow("Wha&t", self.kind)
+        form.addRow("Ma&gneto", self.side)
+        form.addRow("Lo&be", self.lobe)
+        form.addRow("&Reading", self.value)
+        form.addRow("&Finding", self.lead)
+        form.addRow(self.write)
+        form.addRow(self.unread)
+        form.setRowVisible(self.side, len(model.practice.sides) > 1)
+        form.setRowVisible(self.unread, False)
+        self._form = form
+        layout.addWidget(box)
+        self.lines = QListWidget()
+        self.lines.setAccessibleName("Notebook")
+        self.lines.setWordWrap(True)
+        self.lines.setMinimumHeight(8 * self.fontMetrics().height())
+        self.lines.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        layout.addWidget(self.lines, 1)
+        self.kind.currentIndexChanged.connect(self._kind_chosen)
+        self._kind_chosen(0)
+        self.show_practice(model.practice)
+
+    def show_practice(self, practice: Practice) -> None:
+        """Show a room."""
+        written = list(seen(practice).notebook)
+        if len(practice.sides) > 1:
+            sides = [note.side for note in practice.notebook]
+            written = [f"{side.capitalize()}: {line}" for side, line in zip(sides, written, strict=True)]
+        if self.lines.count() != len(written):
+            self.lines.clear()
+            self.lines.addItems(written)
+            self.lines.scrollToBottom()
+        if practice.side != self.side.currentData() and not self.value.isModified():
+            self.side.setCurrentIndex(self.side.findData(practice.side))
+
+    def _kind_chosen(self, index: int) -> None:
+        kind = self.kind.currentData()
+        self._form.setRowVisible(self.lobe, kind == "gap")
+        self._form.setRowVisible(self.lead, kind == "lead")
+        self._form.setRowVisible(self.value, kind != "lead")
+        self.value.setPlaceholderText(_HINTS.get(kind, ""))
+        self._say("")
+
+    def _write(self) -> None:
+        kind, side, text = self.kind.currentData(), self.side.currentData(), self.value.text().strip()
+        try:
+            act = self._act(kind, text)
+        except SpecError as error:
+            self._say(f"{str(error)[0].upper()}{str(error)[1:]}.")
+            return
+        if self.model.do(do.WriteReading(act.kind, act.value, side, act.text, act.lobe)):
+            self._say("")
+            self.value.clear()
+            self.value.setModified(False)
+
+    def _act(self, kind: str, text: str) -> do.WriteReading:
+        match kind:
+            case "lead":
+                return do.WriteReading("lead", text=self.lead.currentData())
+            case "note":
+                if not text:
+                    raise SpecError("there is nothing to write down yet")
+                return do.WriteReading("note", text=text)
+            case "opening":
+                return do.WriteReading("opening", parse_length_mm(text))
+            case "gap":
+                return do.WriteReading("gap", parse_length_mm(text), lobe=self.lobe.value())
+            case "firing":
+                return do.WriteReading("firing", parse_angle_deg(text))
+        return do.WriteReading("disc-zero", parse_angle_deg(text))
+
+    def _say(self, sentence: str) -> None:
+        self.unread.setText(sentence)
+        self._form.setRowVisible(self.unread, bool(sentence))

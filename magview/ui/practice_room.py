@@ -1,0 +1,136 @@
+"""The door to practice: chooses, opens and finds again; its windows stand beside the workbench."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject, Qt
+from PySide6.QtWidgets import QFileDialog, QMessageBox
+
+from magview.bench.autosave import Keeper
+from magview.practice.attempt import Attempt, Session, dump_attempt, read_attempt
+from magview.practice.exercise import Exercise
+from magview.practice.lesson import Lesson, start_lesson
+from magview.spec.base import SpecError
+from magview.ui.asking import refuse
+from magview.ui.practice_choice import Choice, Chosen
+from magview.ui.practice_model import AttemptModel, LessonModel, PracticeModel
+from magview.ui.practice_window import PracticeWindow
+
+if TYPE_CHECKING:
+    from magview.ui.window import MainWindow
+
+ATTEMPTS = "Attempts (*.json);;All files (*)"
+
+
+def attempts_in(folder: Path) -> Keeper[Attempt]:
+    """Attempts kept while they are done."""
+    return Keeper(folder, "attempt", dump_attempt, read_attempt)
+
+
+class PracticeRoom(QObject):
+    """Opens practice windows. They share the workbench's colours and size of type."""
+
+    def __init__(self, window: MainWindow, folder: Path | None) -> None:
+        super().__init__(window)
+        self._window, self._folder = window, folder
+        self.windows: list[PracticeWindow] = []
+        """Those that are open."""
+
+    def choose(self, lessons: bool) -> Choice:
+        """Show what there is; what is chosen begins."""
+        choice = Choice(lessons, self._window)
+        choice.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        choice.begun.connect(self._begun)
+        choice.open()
+        return choice
+
+    def _begun(self, chosen: Chosen) -> None:
+        if isinstance(chosen.item, Lesson):
+            self.begin_lesson(chosen.item)
+        else:
+            self.begin(chosen.item, chosen.code, chosen.trainee)
+
+    def begin(self, exercise: Exercise, code: int, trainee: str = "") -> PracticeWindow | None:
+        """Open a window on an exercise as found."""
+        try:
+            session = Session(exercise, code, trainee)
+        except SpecError as error:
+            refuse(self._window, str(error))
+            return None
+        return self._open(AttemptModel(session))
+
+    def begin_lesson(self, lesson: Lesson) -> PracticeWindow | None:
+        """Open a window on a lesson's first step."""
+        try:
+            run = start_lesson(lesson)
+        except SpecError as error:
+            refuse(self._window, str(error))
+            return None
+        return self._open(LessonModel(run))
+
+    def ask_attempt(self) -> None:
+        """Ask for an attempt's file."""
+        path, _ = QFileDialog.getOpenFileName(self._window, "Open an attempt", "", ATTEMPTS)
+        if path:
+            self.open_path(Path(path))
+
+    def open_path(self, path: Path) -> PracticeWindow | None:
+        """Go on with an attempt from its file, or look at its debrief if it was handed in."""
+        try:
+            return self.go_on(read_attempt(path))
+        except SpecError as error:
+            refuse(self._window, str(error) if path.name in str(error) else f"{path.name}: {error}")
+            return None
+
+    def go_on(self, attempt: Attempt, kept: Keeper[Attempt] | None = None) -> PracticeWindow:
+        """Open a window on an attempt as it stands."""
+        return self._open(AttemptModel(Session.resume(attempt)), kept)
+
+    def recover(self) -> QMessageBox | None:
+        """Offer the newest attempt that a killed program left, if there is one."""
+        if self._folder is None:
+            return None
+        keeper = attempts_in(self._folder)
+        attempt = keeper.recover()
+        if attempt is None:
+            return None
+        box = QMessageBox(self._window)
+        box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        box.setIcon(QMessageBox.Icon.Question)
+        box.setWindowTitle("magview")
+        box.setText(f"An attempt at “{attempt.exercise.name}” was under way when the program ended.")
+        on = box.addButton("&Go on with it", QMessageBox.ButtonRole.AcceptRole)
+        box.addButton("&Discard it", QMessageBox.ButtonRole.DestructiveRole)
+
+        def answered() -> None:
+            if box.clickedButton() is on:
+                self.go_on(attempt, keeper)
+            else:
+                keeper.forget()
+
+        box.buttonClicked.connect(answered)
+        box.open()
+        return box
+
+    def _open(self, model: PracticeModel, kept: Keeper[Attempt] | None = None) -> PracticeWindow:
+        main = self._window
+        keeper = kept
+        if keeper is None and self._folder is not None and isinstance(model, AttemptModel):
+            keeper = attempts_in(self._folder)
+        window = PracticeWindow(model, main.theme, keeper)
+        window.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        main.recoloured.connect(window.set_theme)
+        main.projected.connect(window.project)
+        window.theme_wanted.connect(main.set_theme)
+        window.text_wanted.connect(main.set_text_size)
+        window.projector_wanted.connect(main.project)
+        window.closed.connect(self._closed)
+        self.windows.append(window)
+        window.resize(main.size())
+        window.show()
+        return window
+
+    def _closed(self, window: object) -> None:
+        self.windows = [w for w in self.windows if w is not window]

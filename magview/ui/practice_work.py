@@ -1,0 +1,133 @@
+"""What hands do with spanner and screwdriver: screws, switch lead, engine, coupling."""
+
+from __future__ import annotations
+
+from typing import Literal
+
+from PySide6.QtWidgets import QGridLayout, QGroupBox, QHBoxLayout, QPushButton, QVBoxLayout
+
+from magview.bench.actions import PaintMarks, PullPlug, SwitchIgnition, TightenClamps, TightenLock
+from magview.practice import actions as do
+from magview.practice.seen import seen
+from magview.practice.state import Practice
+from magview.ui.practice_controls import ByRow, PracticePanel, wrapped
+from magview.ui.practice_model import PracticeModel
+from magview.ui.theme import Theme
+
+
+class WorkPanel(PracticePanel):
+    """Everything that can be turned, tightened, renewed, taken off and put back."""
+
+    def __init__(self, model: PracticeModel, theme: Theme) -> None:
+        super().__init__(model, theme)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(8, 4, 8, 4)
+        layout.addWidget(self._build_contacts())
+        layout.addWidget(self._build_lead())
+        self.engine, self.teeth = wrapped(), wrapped()
+        if model.practice.bench.engaged is not None:
+            layout.addWidget(self._build_engine())
+            layout.addWidget(self._build_coupling())
+        layout.addStretch(1)
+        self.show_practice(model.practice)
+
+    def _build_contacts(self) -> QGroupBox:
+        box = QGroupBox("Contacts")
+        column = QVBoxLayout(box)
+        column.setSpacing(3)
+        checks = QHBoxLayout()
+        self.lock = self.check("Loc&k screw tight", TightenLock, lambda p: p.bench.lock_tight)
+        self.clamps = self.check("C&lamp screws tight", TightenClamps, lambda p: p.bench.clamps_tight)
+        checks.addWidget(self.lock)
+        checks.addWidget(self.clamps)
+        checks.addStretch(1)
+        column.addLayout(checks)
+        self.screw = ByRow("Contact &screw", 2.0, 360.0, ("wider", "closer"), self._turn_screw)
+        self.plate = ByRow("&Backplate", 0.5, 30.0, ("◀ against", "with ▶"), self._turn_plate)
+        self.turned = wrapped()
+        column.addWidget(self.screw)
+        column.addWidget(self.plate)
+        column.addWidget(self.turned)
+        row = QHBoxLayout()
+        self.look = self.button("Look at the &contacts", do.InspectContacts)
+        self.dress = self.button("D&ress them", do.DressContacts)
+        for button in (self.look, self.dress):
+            row.addWidget(button)
+        column.addLayout(row)
+        return box
+
+    def _build_lead(self) -> QGroupBox:
+        box = QGroupBox("Switch lead")
+        grid = QGridLayout(box)
+        grid.setVerticalSpacing(3)
+        self.switch = self.check("Ignition switch &on", SwitchIgnition, lambda p: p.bench.lead.switch_on)
+        self.plug = self.check("Plu&g pulled out", PullPlug, lambda p: not p.bench.lead.plug_in)
+        self.paper = self.check("Paper under the spring tab", do.SlipPaper, lambda p: p.seat.paper)
+        self.renew = {
+            "lead": self.button("New lead", lambda: do.Renew("lead")),
+            "tab": self.button("New spring tab", lambda: do.Renew("tab")),
+            "insulation": self.button("New insulation", lambda: do.Renew("insulation")),
+        }
+        grid.addWidget(self.switch, 0, 0)
+        grid.addWidget(self.plug, 0, 1)
+        grid.addWidget(self.paper, 1, 0)
+        for i, button in enumerate(self.renew.values(), start=3):
+            grid.addWidget(button, i // 2, i % 2)
+        return box
+
+    def _build_engine(self) -> QGroupBox:
+        box = QGroupBox("Engine and magneto")
+        grid = QGridLayout(box)
+        grid.setVerticalSpacing(3)
+        self.chocks = self.check("Wh&eels chocked", do.Chock, lambda p: p.chocked)
+        self.plugs = self.check("Spark plugs o&ut", do.SparkPlugs, lambda p: p.plugs_out)
+        self.nuts = self.check("&Nuts tight", do.Nuts, lambda p: p.seat.nuts_tight)
+        self.pin = self.check("Rotor pinned", do.Pin, lambda p: p.seat.pinned)
+        self.remove = self.button("Lift the magneto o&ff", do.Remove)
+        self.by_marks = self.button("Refit by its marks", lambda: do.Refit(by_marks=True))
+        self.as_stands = self.button("Refit as the rotor stands", lambda: do.Refit(by_marks=False))
+        for i, widget in enumerate((self.chocks, self.plugs, self.nuts, self.pin)):
+            grid.addWidget(widget, i // 2, i % 2)
+        grid.addWidget(self.remove, 2, 0)
+        grid.addWidget(self.by_marks, 2, 1)
+        grid.addWidget(self.as_stands, 3, 0, 1, 2)
+        grid.addWidget(self.engine, 4, 0, 1, 2)
+        return box
+
+    def _build_coupling(self) -> QGroupBox:
+        box = QGroupBox("Coupling, one tooth at a time")
+        grid = QGridLayout(box)
+        grid.setVerticalSpacing(3)
+        self.paint = self.button("Paint marks across i&t", PaintMarks)
+        grid.addWidget(self.paint, 0, 0, 1, 2)
+        self.tooth: dict[tuple[str, int], QPushButton] = {}
+        faces: tuple[tuple[Literal["magneto", "disc"], str], ...] = (("magneto", "Magneto flange"), ("disc", "Disc"))
+        for row, (face, name) in enumerate(faces, start=1):
+            for column, (way, words) in enumerate(((-1, "◀ against"), (1, "with ▶"))):
+                button = self.button(f"{name} {words}", _Tooth(face, 1 if way > 0 else -1))
+                self.tooth[face, way] = button
+                grid.addWidget(button, row, column)
+        grid.addWidget(self.teeth, 3, 0, 1, 2)
+        return box
+
+    def show_practice(self, practice: Practice) -> None:
+        """Show a room."""
+        super().show_practice(practice)
+        now = seen(practice)
+        self.turned.setText(f"Screw {now.screw}; plate {now.plate}.")
+        self.engine.setText(f"{now.engine[:1].upper()}{now.engine[1:]}.")
+        self.teeth.setText(f"{now.teeth[:1].upper()}{now.teeth[1:]}.")
+
+    def _turn_screw(self, by_deg: float) -> None:
+        self.model.do(do.TurnScrew(by_deg))
+
+    def _turn_plate(self, by_deg: float) -> None:
+        self.model.do(do.TurnPlate(by_deg))
+
+
+class _Tooth:
+    def __init__(self, face: Literal["magneto", "disc"], way: Literal[1, -1]) -> None:
+        self._face, self._way = face, way
+
+    def __call__(self) -> do.Act:
+        return do.MoveTooth(self._face, self._way)

@@ -1,0 +1,273 @@
+"""Trials: what the plate and the blades said, and what to try next."""
+
+from __future__ import annotations
+
+import importlib
+import math
+import threading
+from pathlib import Path
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QDoubleSpinBox,
+    QFileDialog,
+    QFormLayout,
+    QGroupBox,
+    QHBoxLayout,
+    QHeaderView,
+    QLabel,
+    QPushButton,
+    QTableWidget,
+    QTableWidgetItem,
+    QVBoxLayout,
+    QWidget,
+)
+
+from magview.bench.actions import DropTrial, NoteTrial, TurnBackplate
+from magview.bench.state import BenchState, readings
+from magview.physics.advice import Advice, advise
+from magview.physics.flank_fit import fitted_magneto
+from magview.physics.trials import Trial, plate_deg_from_marks, plate_deg_from_slot_mm
+from magview.spec.base import SpecError
+from magview.spec.files import write_model
+from magview.spec.units import MM_PER_THOU, format_angle, format_length
+from magview.ui.inputs import AngleSpin, LengthSpin, QuietCombo
+from magview.ui.model import BenchModel
+from magview.ui.style import tint
+from magview.ui.theme import Theme
+
+_COLUMNS = ("Plate", "Gap", "Opened")
+_SCALES = ("Degrees", "Millimetres along the slot", "Scale marks")
+
+
+class TrialsPanel(QWidget):
+    """The next trial above, those made in the middle, the advice below."""
+
+    advised = Signal()
+    """Another trial, or another magneto: the advice is new."""
+    said = Signal(str)
+    """One sentence about what was done."""
+
+    def __init__(self, model: BenchModel, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._model, self._theme, self._inches = model, theme, False
+        self.advice: Advice | None = None
+        """What the trials so far come to; None where nothing can be said."""
+        column = QVBoxLayout(self)
+        column.setContentsMargins(8, 4, 8, 4)
+        column.addWidget(self._build_trial())
+        column.addWidget(self._build_list())
+        column.addWidget(self._build_advice())
+        column.addStretch(1)
+        self._scale_chosen(0)
+        self.take_from_bench()
+        # The library that fits trials takes a while to load: it does so while the first one is made.
+        threading.Thread(target=importlib.import_module, args=("scipy.optimize",), daemon=True).start()
+        model.changed.connect(self._changed)
+        self._show()
+
+    # -------------------------------------------------------------- building
+
+    def _build_trial(self) -> QGroupBox:
+        box = QGroupBox("A trial: set to open at the E-gap")
+        form = self._form = QFormLayout(box)
+        self.scale = QuietCombo()
+        self.scale.addItems(_SCALES)
+        self.scale.currentIndexChanged.connect(self._scale_chosen)
+        self.plate = AngleSpin(0.25, -3600.0, 3600.0)
+        self.along = LengthSpin(0.1, -500.0, 500.0)
+        self.marks, self.per_mark = QDoubleSpinBox(), AngleSpin(0.25, 0.01, 90.0)
+        self.marks.setRange(-1000.0, 1000.0)
+        self.marks.setDecimals(2)
+        self.radius = LengthSpin(1.0, 1.0, 500.0)
+        self.per_mark.show_value(1.0)
+        self.radius.show_value(30.0)
+        self.go, self.no_go = LengthSpin(0.01, 0.0, 10.0), LengthSpin(0.01, 0.0, 10.0)
+        self.go.setToolTip("The thickest blade that passes at the top of lobe 1; 0 if none does")
+        self.no_go.setToolTip("The thinnest blade that does not pass; 0 if every blade did")
+        self.opened = AngleSpin(0.25, -45.0, 45.0)
+        self.opened.setToolTip("How far past the E-gap the contacts opened, if the straightedge showed it")
+        form.addRow("Plate &read in", self.scale)
+        for name, spin in (
+            ("&Plate, with rotation +", self.plate), ("Along the slot", self.along), ("Slot's radius", self.radius),
+            ("Marks, with rotation +", self.marks), ("Between two marks", self.per_mark),
+            ("Blade that &passes", self.go), ("Blade that does &not", self.no_go), ("Opened late by", self.opened),
+        ):  # fmt: skip
+            form.addRow(name, spin)
+            if isinstance(spin, AngleSpin | LengthSpin):
+                spin.said.connect(self._model.refused)
+        row = QHBoxLayout()
+        take, note = QPushButton("From the &bench"), QPushButton("N&ote the trial")
+        take.setToolTip("The plate as it stands, and what blades in steps of a thousandth of an inch would find")
+        take.clicked.connect(self.take_from_bench)
+        note.clicked.connect(self.note)
+        self.note_button = note
+        row.addWidget(take)
+        row.addWidget(note)
+        form.addRow(row)
+        return box
+
+    def _build_list(self) -> QGroupBox:
+        box = QGroupBox("Trials made")
+        column = QVBoxLayout(box)
+        self.table = QTableWidget(0, len(_COLUMNS))
+        self.table.setAccessibleName("Trials made")
+        self.table.setHorizontalHeaderLabels(_COLUMNS)
+        header = self.table.horizontalHeader()
+        header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        header.setSectionResizeMode(1, QHeaderView.ResizeMode.Stretch)
+        self.table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
+        self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        self.table.setMinimumHeight(110)
+        self.table.setMaximumHeight(170)
+        self.drop_button = QPushButton("&Strike out")
+        self.drop_button.setToolTip("Strike out the trial that is chosen, or the last")
+        self.drop_button.clicked.connect(self.drop)
+        column.addWidget(self.table)
+        column.addWidget(self.drop_button)
+        return box
+
+    def _build_advice(self) -> QGroupBox:
+        box = QGroupBox("What to do next")
+        column = QVBoxLayout(box)
+        self.chance, self.reason, self.warnings = QLabel(), QLabel(), QLabel()
+        for label in (self.chance, self.reason, self.warnings):
+            label.setWordWrap(True)
+            column.addWidget(label)
+        row = QHBoxLayout()
+        self.turn_button = QPushButton("&Turn the plate there")
+        self.save_button = QPushButton("Sa&ve what was found…")
+        self.turn_button.setToolTip("Turn the plate on the bench; then set the contacts to open at the E-gap again")
+        self.save_button.setToolTip("Save a magneto file of your own, with lift, rise and index as the trials tell")
+        self.turn_button.clicked.connect(self.turn)
+        self.save_button.clicked.connect(self.save)
+        row.addWidget(self.turn_button)
+        row.addWidget(self.save_button)
+        column.addLayout(row)
+        return box
+
+    # -------------------------------------------------------------- the trial
+
+    def _scale_chosen(self, index: int) -> None:
+        for kind, widgets in enumerate(((self.plate,), (self.along, self.radius), (self.marks, self.per_mark))):
+            for widget in widgets:
+                self._form.setRowVisible(widget, kind == index)
+
+    @property
+    def plate_deg(self) -> float:
+        """The plate as it was read [deg], positive with cam rotation."""
+        match self.scale.currentIndex():
+            case 1:
+                return float(plate_deg_from_slot_mm(self.along.exact, self.radius.exact))
+            case 2:
+                return float(plate_deg_from_marks(self.marks.value(), self.per_mark.exact))
+        return self.plate.exact
+
+    def take_from_bench(self) -> None:
+        """Read plate, blades and opening of the bench as it stands."""
+        state = self._model.state
+        result = readings(state)
+        passes = math.floor(float(result.blade_gap_mm[0]) / MM_PER_THOU + 1e-9) * MM_PER_THOU
+        self.plate.show_value(state.backplate_deg)
+        self.go.show_value(passes)
+        self.no_go.show_value(passes + MM_PER_THOU)
+        error = float(result.e_gap_error_deg[0])
+        # Within the marks' tolerance nobody sees it.
+        self.opened.show_value(0.0 if math.isnan(error) or bool(result.timing_ok[0]) else round(error, 1))
+        self.scale.setCurrentIndex(0)
+
+    def note(self) -> None:
+        """Put the trial on the list, or say why it cannot be one."""
+        try:
+            trial = Trial(self.plate_deg, self.go.exact, self.no_go.exact or math.inf, self.opened.exact)
+        except ValueError as error:
+            self._model.refused.emit(str(error))
+            return
+        self._model.send(NoteTrial(trial))
+
+    def drop(self) -> None:
+        """Strike out the trial that is chosen, or the last."""
+        row, last = self.table.currentRow(), len(self._model.state.trials) - 1
+        self._model.send(DropTrial(row if 0 <= row <= last else last))
+
+    # -------------------------------------------------------------- advice
+
+    def _changed(self, state: BenchState, old: BenchState) -> None:
+        if (state.magneto, state.trials) != (old.magneto, old.trials):
+            self._show()
+
+    def _show(self) -> None:
+        state = self._model.state
+        try:
+            self.advice = advise(state.magneto, state.trials)
+        except ValueError as error:
+            self.advice = None
+            self.reason.setText(f"No advice: {error}.")
+        advice = self.advice
+        self._show_list(state)
+        for widget in (self.chance, self.warnings):
+            widget.setVisible(advice is not None)
+        for button in (self.turn_button, self.save_button):
+            button.setEnabled(advice is not None)
+        if advice is not None:
+            self.save_button.setEnabled(bool(state.trials))
+            self.turn_button.setEnabled(advice.outcome in ("start", "move", "unreachable"))
+            done = advice.outcome == "done"
+            self.chance.setText("✓ Done" if done else f"{100 * advice.chance:.0f} % likely within limits there")
+            tint(self.chance, self._theme.good if done or advice.chance >= 0.5 else self._theme.text, bold=True)
+            self.reason.setText(advice.reason)
+            self.warnings.setText("\n".join(f"⚠ {w}" for w in advice.warnings))
+            self.warnings.setVisible(bool(advice.warnings))
+        self.advised.emit()
+
+    def _show_list(self, state: BenchState) -> None:
+        self.table.setRowCount(len(state.trials))
+        out = self.advice.fit.outliers if self.advice is not None else ()
+        for row, trial in enumerate(state.trials):
+            low, high = (format_length(v, self._inches) for v in (trial.gap_low_mm, trial.gap_high_mm))
+            gap = f"over {low}" if math.isinf(trial.gap_high_mm) else f"{low.split()[0]} to {high}"
+            opened = "at the mark" if trial.opening_error_deg == 0 else format_angle(trial.opening_error_deg, True)
+            mark = " ⚠" if row in out else ""
+            for place, text in enumerate((format_angle(trial.backplate_deg, True), gap + mark, opened)):
+                self.table.setItem(row, place, QTableWidgetItem(text))
+        self.drop_button.setEnabled(bool(state.trials))
+
+    def turn(self) -> None:
+        """Turn the plate where the advice says."""
+        if self.advice is not None:
+            self._model.send(TurnBackplate(self.advice.backplate_deg))
+
+    def save(self) -> None:
+        """Ask where, and write the magneto that the trials tell of."""
+        path, _ = QFileDialog.getSaveFileName(self, "Save what was found", "my-magneto.json", "Magneto (*.json)")
+        if path:
+            self.save_to(Path(path))
+
+    def save_to(self, path: Path) -> None:
+        """Write the magneto that the trials tell of; a failure is one sentence."""
+        if self.advice is None:
+            return
+        try:
+            write_model(path, fitted_magneto(self.advice.fit))
+        except SpecError as error:
+            self._model.refused.emit(str(error))
+            return
+        self.said.emit(f"Saved {path.name}: open it from the File menu.")
+
+    # -------------------------------------------------------------- looks
+
+    def set_theme(self, theme: Theme) -> None:
+        """Change the verdict's colour."""
+        self._theme = theme
+        self._show()
+
+    def set_inches(self, inches: bool) -> None:
+        """Show lengths in inches or in millimetres."""
+        self._inches = inches
+        for spin in (self.along, self.radius, self.go, self.no_go):
+            spin.set_inches(inches)
+        self._show()
+
+    def halt(self) -> None:
+        """Nothing runs here."""

@@ -1,0 +1,151 @@
+"""Whole exercises solved at the real window by its instruments alone, and a lesson by the keyboard alone."""
+
+from __future__ import annotations
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication
+
+from magview.physics.engine import true_tdc_from_stops
+from tests.journeys.hands_on_window import WindowHands
+from tests.practice.hands import stacks
+from tests.practice.trainee import Trainee
+
+
+class WindowTrainee(Trainee):
+    """The scripted trainee's decisions, made by mouse and keys."""
+
+    def __init__(self, window) -> None:
+        self.hands = WindowHands(window)
+        self.exercise = self.hands.exercise
+        self.paper = self.exercise.unit
+        self.act = self.hands.act
+        self.goals = {g.goal for g in self.exercise.goals}
+        self.readings = {g.reading for g in self.exercise.goals if g.reading}
+        self.stacks = stacks(self.exercise.tray.blades)
+        self.corrected = set()
+
+
+@pytest.mark.parametrize("name", ["creeping-screw", "several-teeth-out"])
+def test_an_exercise_is_solved_to_full_marks_at_the_window(open_practice, name):
+    window = open_practice(name, 11)
+    WindowTrainee(window).work()
+    QApplication.processEvents()
+    told = window.debrief.told
+    assert window.debrief.verdict.text() == "Passed with 100 %."
+    assert all(row.full for row in told.marking.rows) and not told.marking.dangers
+
+
+class Keys:
+    """The keyboard and nothing else: Tab from field to field, Space, arrows, Alt with a letter."""
+
+    def __init__(self, window, qtbot) -> None:
+        self.window, self.qtbot = window, qtbot
+
+    def tab(self, number: int) -> None:
+        QTest.keyClick(self.window, getattr(Qt.Key, f"Key_{number}"), Qt.KeyboardModifier.AltModifier)
+        self.qtbot.waitUntil(lambda: self.window.tabs.currentIndex() == number - 1)
+
+    def to(self, widget) -> None:
+        """Tab until it has the keyboard."""
+        for _ in range(120):
+            if QApplication.focusWidget() is widget:
+                return
+            QTest.keyClick(QApplication.focusWidget() or self.window, Qt.Key.Key_Tab)
+        raise AssertionError(f"Tab never comes to {widget}")
+
+    def press(self, widget) -> None:
+        self.to(widget)
+        QTest.keyClick(widget, Qt.Key.Key_Space)
+
+    def choose(self, combo, data) -> None:
+        self.to(combo)
+        QTest.keyClick(combo, Qt.Key.Key_Home)
+        for _ in range(combo.findData(data)):
+            QTest.keyClick(combo, Qt.Key.Key_Down)
+
+    def type(self, field, words: str) -> None:
+        self.to(field)
+        field.selectAll()
+        QTest.keyClicks(field, words)
+        QTest.keyClick(field, Qt.Key.Key_Return)
+
+
+def test_top_dead_centre_is_learnt_by_keyboard_alone(open_practice, qtbot):
+    window = open_practice("top-dead-centre")
+    keys, strip = Keys(window, qtbot), window.strip
+    hands = WindowHands.__new__(WindowHands)  # for its eyes alone
+    hands.window = window
+
+    def step() -> str:
+        return strip.title.text()
+
+    assert step() == "Step 1 of 8 – Chocks"
+    keys.tab(3)
+    keys.press(window.work.plugs)  # not what was asked for: the lesson waits, and says so
+    assert step().startswith("Step 1") and strip.answer.text().startswith("✗ Not yet")
+    keys.press(window.work.chocks)
+    # What is done already need not be done again, but the step is only over with an act.
+    assert step().startswith("Step 2")
+    if not window.work.plugs.isChecked():
+        keys.press(window.work.plugs)
+    else:
+        keys.press(window.work.look)
+    assert step() == "Step 3 of 8 – The stop"
+    keys.tab(2)
+    keys.press(window.turning.at_propeller)
+    keys.press(window.tray.stop)
+    if not window.tray.stop.isChecked():
+        assert "too high" in strip.answer.text()
+        keys.type(window.turning.amount, "120")
+        keys.press(window.turning.with_)
+        keys.press(window.tray.stop)
+    assert step() == "Step 4 of 8 – From one side"
+    keys.choose(window.turning.until, "stop")
+    keys.press(window.turning.with_)
+    one = hands.disc()
+    assert step() == "Step 5 of 8 – From the other"
+    keys.press(window.turning.against)
+    other = hands.disc()
+    assert step() == "Step 6 of 8 – Write it down"
+    zero = (true_tdc_from_stops(one, other) + 180.0) % 360.0 - 180.0
+    keys.tab(4)
+    keys.choose(window.notebook.kind, "disc-zero")
+    keys.type(window.notebook.value, f"{zero:.2f}")
+    assert step() == "Step 7 of 8 – Set the disc"
+    keys.tab(2)
+    keys.type(window.tray.disc.amount, f"{abs(zero):.2f}")
+    keys.press(window.tray.disc.less if zero > 0 else window.tray.disc.more)
+    assert step() == "Step 8 of 8 – Stop out"
+    keys.press(window.tray.stop)
+    assert step().endswith("done")
+    assert strip.words.text().startswith("What you have learnt: ")
+    noticed = [s.done for s in window.model.run.lesson.steps if s.done]
+    assert noticed and all(line in strip.words.text() for line in noticed)
+
+
+def test_the_parts_are_learnt_by_pointing(open_practice):
+    """A click on each part in the picture; a wrong one is named and the lesson waits."""
+    from PySide6.QtCore import QEvent
+
+    from tests.hands import send_mouse
+
+    window = open_practice("what-the-parts-are", size=(1920, 1080))
+    breaker, strip = window.pictures.breaker, window.strip
+
+    def point(part: str) -> None:
+        group, at = breaker.drawing.anchors[part]
+        place = breaker.viewportTransform().map(breaker.scene_of_parts.to_scene(group, at))
+        for kind in (QEvent.Type.MouseButtonPress, QEvent.Type.MouseButtonRelease):
+            send_mouse(breaker, kind, place)
+
+    point("cam")
+    assert strip.answer.text() == "✗ That is the cam. The step waits for the rotor to be pointed at."
+    for lesson_step in window.model.run.lesson.steps:
+        assert window.model.run.step is lesson_step
+        point(lesson_step.until[0].what)
+    assert window.model.run.done
+    assert window.model.state.rotor_deg == pytest.approx(window.model.state.magneto.e_gap_deg), (
+        "pointing turns nothing"
+    )

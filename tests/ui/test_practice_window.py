@@ -1,0 +1,284 @@
+"""The practice window: every control does its act, and shows how things stand."""
+
+from __future__ import annotations
+
+import pytest
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication, QCheckBox
+
+from magview.bench import actions as bench
+from magview.practice import actions as do
+from magview.practice.seen import seen
+
+ALL = "both-everything-wrong"
+
+
+def click(widget) -> None:
+    """As a hand does: on the box of a check box, in the middle of anything else."""
+    at = QPoint(8, widget.height() // 2) if isinstance(widget, QCheckBox) else widget.rect().center()
+    QTest.mouseClick(widget, Qt.MouseButton.LeftButton, pos=at)
+
+
+def last_act(window):
+    return window.attempt.events[-1].act
+
+
+def show(window, panel) -> None:
+    window.tabs.setCurrentIndex(window.panels.index(panel))
+
+
+@pytest.fixture
+def window(open_practice):
+    window = open_practice(ALL)
+    window.model.take_propeller(True)
+    return window
+
+
+# ---------------------------------------------------------------------- widget → act, state → widget
+
+
+def tray_boxes(w):
+    return [
+        (w.tray, w.tray.edge, do.LayStraightedge), (w.tray, w.tray.lamp, do.ConnectLamp),
+        (w.work, w.work.lock, bench.TightenLock), (w.work, w.work.clamps, bench.TightenClamps),
+        (w.work, w.work.switch, bench.SwitchIgnition), (w.work, w.work.plug, bench.PullPlug),
+        (w.work, w.work.paper, do.SlipPaper), (w.work, w.work.chocks, do.Chock),
+        (w.work, w.work.plugs, do.SparkPlugs), (w.work, w.work.nuts, do.Nuts), (w.work, w.work.pin, do.Pin),
+    ]  # fmt: skip
+
+
+@pytest.mark.parametrize("index", range(11))
+def test_a_box_does_its_act_both_ways_and_follows_the_room(window, index):
+    panel, box, kind = tray_boxes(window)[index]
+    show(window, panel)
+    before = box.isChecked()
+    click(box)
+    assert isinstance(last_act(window), kind) and box.isChecked() is not before
+    assert window.model.do(kind(before))
+    assert box.isChecked() is before, "what was done elsewhere is shown"
+
+
+def test_the_stop_goes_in_and_out_once_the_plugs_are_out(window):
+    show(window, window.tray)
+    click(window.tray.stop)
+    assert not window.tray.stop.isChecked(), "refused, the box goes back"
+    assert "spark plugs out first" in window.statusBar().currentMessage()
+    window.model.do(do.SparkPlugs(True))
+    click(window.tray.stop)
+    if not window.tray.stop.isChecked():  # the piston stood too high
+        window.model.do(do.TurnPropeller(150.0))
+        click(window.tray.stop)
+    assert window.model.practice.stop_fitted and window.tray.stop.isChecked()
+
+
+def buttons(w):
+    return [
+        (w.work, w.work.look, do.InspectContacts()), (w.work, w.work.dress, do.DressContacts()),
+        (w.work, w.work.renew["lead"], do.Renew("lead")), (w.work, w.work.renew["tab"], do.Renew("tab")),
+        (w.work, w.work.renew["insulation"], do.Renew("insulation")),
+        (w.work, w.work.paint, bench.PaintMarks()), (w.tray, w.tray.square, do.Sight(0.0)),
+        (w.tray, w.tray.meter, do.MeterLead()), (w.tray, w.tray.thumb, do.FeelCompression()),
+        (w.work, w.work.tooth["magneto", 1], do.MoveTooth("magneto", 1)),
+        (w.work, w.work.tooth["magneto", -1], do.MoveTooth("magneto", -1)),
+        (w.work, w.work.tooth["disc", 1], do.MoveTooth("disc", 1)),
+        (w.work, w.work.tooth["disc", -1], do.MoveTooth("disc", -1)),
+        (w.work, w.work.remove, do.Remove()),
+    ]  # fmt: skip
+
+
+@pytest.mark.parametrize("index", range(14))
+def test_a_button_does_its_act(window, index):
+    for act in (do.LayStraightedge(True), do.SparkPlugs(True), bench.PullPlug(True), do.Nuts(False)):
+        window.model.do(act)
+    panel, button, act = buttons(window)[index]
+    show(window, panel)
+    click(button)
+    assert last_act(window) == act
+
+
+def test_the_magneto_goes_back_by_its_marks_or_as_its_rotor_stands(window):
+    for act in (bench.PaintMarks(), bench.PullPlug(True), do.Nuts(False), do.Remove()):
+        assert window.model.do(act)
+    show(window, window.work)
+    assert window.turning.box.title() == "Turning the rotor"
+    click(window.work.by_marks)
+    assert last_act(window) == do.Refit(by_marks=True) and window.model.practice.mounted
+    assert window.turning.box.title() == "Turning the propeller"
+    window.model.do(do.Remove())
+    click(window.work.as_stands)
+    assert last_act(window) == do.Refit(by_marks=False)
+
+
+@pytest.mark.parametrize(
+    ("keys", "part"), [(Qt.KeyboardModifier.NoModifier, 1.0), (Qt.KeyboardModifier.ShiftModifier, 0.1)]
+)
+def test_screws_plate_and_disc_turn_by_so_much(window, monkeypatch, keys, part):
+    # Offscreen a click does not carry its keys to the application's own record of them.
+    monkeypatch.setattr(QApplication, "keyboardModifiers", lambda: keys)
+    window.model.do(bench.TightenLock(False))
+    window.model.do(bench.TightenClamps(False))
+    work, tray = window.work, window.tray
+    for panel, row, kind, amount in (
+        (work, work.screw, do.TurnScrew, 3.0), (work, work.plate, do.TurnPlate, 0.5),
+        (tray, tray.disc, do.TurnDisc, 2.0),
+    ):  # fmt: skip
+        show(window, panel)
+        row.amount.setFocus()
+        row.amount.selectAll()
+        QTest.keyClicks(row.amount, str(amount))
+        for button, way in ((row.more, 1.0), (row.less, -1.0)):
+            click(button)
+            assert last_act(window) == kind(pytest.approx(way * amount * part))
+    assert seen(window.model.practice).screw in work.turned.text()
+
+
+def test_the_eye_goes_where_the_slider_is_put_and_the_slider_where_the_eye_is(window):
+    show(window, window.tray)
+    assert not window.tray.eye.isEnabled()
+    window.model.do(do.LayStraightedge(True))
+    assert window.tray.eye.value() == round(window.model.practice.eye_deg) != 0
+    window.tray.eye.setFocus()
+    QTest.keyClick(window.tray.eye, Qt.Key.Key_Home)
+    assert last_act(window) == do.Sight(-40.0)
+    assert "behind against rotation" in window.sight.edge.text()
+
+
+def test_blades_are_picked_held_together_and_tried(window):
+    show(window, window.tray)
+    box = window.tray.blades
+    assert not box.try_them.isEnabled()
+    for blade in (9.0, 1.5, 2.0):
+        click(box.blades[blade])
+    assert box.held.text() == "In hand: 1.5 + 2 + 9 thou"
+    assert not box.blades[3.0].isEnabled(), "three are as many as can be held"
+    click(box.try_them)
+    assert last_act(window) == do.TryBlades((1.5, 2.0, 9.0), "inch")
+    assert window.sight.said.text() == seen(window.model.practice).said == "blades: no-go"
+    click(box.put_back)
+    assert box.picked == ()
+    box.sets.setCurrentIndex(1)
+    click(box.blades[0.25])
+    click(box.try_them)
+    assert last_act(window) == do.TryBlades((0.25,), "metric")
+
+
+def test_turning_by_so_much_until_and_to_a_reading(window):
+    turning = window.turning
+    window.model.do(do.ConnectLamp(True))
+    for name, forward, act in (
+        ("by", True, do.TurnPropeller(5.0)), ("by", False, do.TurnPropeller(-5.0)),
+        ("propeller", True, do.TurnPropeller(5.0)), ("lamp", True, do.TurnUntil("lamp", True)),
+        ("widest", False, do.TurnUntil("widest", False)), ("reading", True, do.TurnToReading(5.0, True)),
+    ):  # fmt: skip
+        turning.until.setCurrentIndex(turning.until.findData(name))
+        click(turning.with_ if forward else turning.against)
+        assert last_act(window) == act
+
+
+def test_the_propeller_turns_only_with_a_hand_on_it(window):
+    click(window.turning.at_propeller)
+    assert not window.model.at_propeller
+    before = len(window.attempt.events)
+    click(window.turning.with_)
+    assert len(window.attempt.events) == before
+    assert "treat it as live" in window.statusBar().currentMessage()
+    click(window.turning.at_propeller)
+    click(window.turning.with_)
+    assert len(window.attempt.events) == before + 1
+
+
+def test_the_other_magneto_is_gone_to(window):
+    first = window.model.practice.side
+    other = "right" if first == "left" else "left"
+    sides = window.turning.sides
+    sides.setFocus()
+    QTest.keyClick(sides, Qt.Key.Key_Down if other == "right" else Qt.Key.Key_Up)
+    assert window.model.practice.side == other
+    window.model.do(bench.ViewSide(first))
+    assert sides.currentData() == first
+
+
+def test_the_lamp_is_told_by_word_and_shape(open_practice):
+    window = open_practice("gap-wrong")
+    assert window.sight.lamp.shows == window.sight.lamp_words.text() == "not connected"
+    window.model.do(do.ConnectLamp(True))
+    pictures = set()
+    for _ in range(2):
+        window.model.do(do.TurnUntil("lamp"))
+        assert window.sight.lamp.shows == seen(window.model.practice).lamp
+        pictures.add((window.sight.lamp.shows, window.sight.lamp.grab().toImage().convertToFormat(
+            window.sight.lamp.grab().toImage().Format.Format_Mono).bits().tobytes()))  # fmt: skip
+    assert {shows for shows, _ in pictures} == {"light", "dark"}
+    assert len({bits for _, bits in pictures}) == 2, "in black and white they differ too"
+
+
+@pytest.mark.parametrize(
+    ("kind", "entry", "value"),
+    [("gap", "9 thou", 0.2286), ("gap", "0,23 mm", 0.23), ("opening", "-0.8 mm", -0.8), ("firing", "25.5", 25.5),
+     ("disc-zero", "-3.25°", -3.25)],
+)  # fmt: skip
+def test_readings_are_written_with_their_units(window, kind, entry, value):
+    show(window, window.notebook)
+    book = window.notebook
+    book.kind.setCurrentIndex(book.kind.findData(kind))
+    book.value.setFocus()
+    QTest.keyClicks(book.value, entry)
+    QTest.keyClick(book.value, Qt.Key.Key_Return)
+    act = last_act(window)
+    assert (act.kind, act.value) == (kind, pytest.approx(value))
+    assert book.lines.count() == 1 and book.value.text() == ""
+
+
+def test_a_reading_without_its_unit_is_not_guessed(window):
+    show(window, window.notebook)
+    book = window.notebook
+    book.kind.setCurrentIndex(book.kind.findData("gap"))
+    book.value.setText("0.23")
+    click(book.write)
+    assert window.attempt.events == () and "has no unit" in book.unread.text() and book.unread.isVisible()
+
+
+def test_findings_and_remarks_are_written_in_words(window):
+    show(window, window.notebook)
+    book = window.notebook
+    book.kind.setCurrentIndex(book.kind.findData("lead"))
+    book.lead.setCurrentIndex(book.lead.findData("broken"))
+    click(book.write)
+    assert last_act(window) == do.WriteReading("lead", side=book.side.currentData(), text="broken")
+    book.kind.setCurrentIndex(book.kind.findData("note"))
+    book.value.setText("arm is stiff")
+    click(book.write)
+    assert "arm is stiff" in book.lines.item(1).text()
+
+
+def test_a_drag_in_the_picture_is_one_act_of_a_hand(open_practice):
+    from PySide6.QtCore import QEvent, QPointF
+
+    from tests.hands import send_mouse
+
+    window = open_practice("gap-wrong")
+    breaker = window.pictures.breaker
+    group, point = breaker.drawing.anchors["rotor"]
+    start = breaker.viewportTransform().map(breaker.scene_of_parts.to_scene(group, point))
+    send_mouse(breaker, QEvent.Type.MouseButtonPress, start)
+    for x in range(2, 40, 2):
+        send_mouse(breaker, QEvent.Type.MouseMove, start + QPointF(float(x), 0.0))
+    send_mouse(breaker, QEvent.Type.MouseButtonRelease, start + QPointF(38.0, 0.0))
+    assert [type(e.act) for e in window.attempt.events] == [do.TurnRotor]
+
+
+def test_hints_come_one_at_a_time(window):
+    task, hints = window.task, window.model.practice.exercise.hints
+    for told in range(1, len(hints) + 1):
+        click(task.hint)
+        assert task.hints.text().count("\n") == told - 1 and hints[told - 1] in task.hints.text()
+    assert not task.hint.isEnabled()
+
+
+def test_what_is_not_on_the_tray_is_not_offered(open_practice):
+    window = open_practice("measure-the-gap")
+    shown = {window.turning.until.itemData(i) for i in range(window.turning.until.count())}
+    assert shown == {"by", "widest"}
+    assert not hasattr(window.tray, "lamp") and window.tray.blades is not None
+    assert len(window.views()) == 2 and not window.pictures.drive.isVisible()
