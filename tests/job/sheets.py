@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
-from magview.job.library import find_job
+from pathlib import Path
+
+from magview.job.library import find_job, read_job
 from magview.job.sheet import Job, change_in, new_job, without_history
+from magview.job.store import JobStore
 
 
 def demo() -> Job:
@@ -17,3 +20,20 @@ def of_magneto(hours: float, found: float | None, left: float, *, opens_found: f
     job = change_in(job, "limits", gap_low_mm=0.2, gap_high_mm=0.26)
     job = change_in(job, "as_found", gap_mm=found, opening_error_deg=opens_found if found is not None else None)
     return change_in(job, "internal_timing", gap_mm=left, opening_error_deg=0.0)
+
+
+def drop(store: JobStore, rpm: float) -> None:
+    """A step that any sheet can take."""
+    store.commit(change_in(store.job, "ground_run", drop_left_rpm=rpm), f"drop {rpm:g}")
+
+
+def rpm_in(path: Path) -> float | None:
+    """What that step left in the file."""
+    return read_job(path).ground_run.drop_left_rpm
+
+
+def sentence(text: str | None) -> str:
+    """One sentence for people."""
+    assert text is not None
+    assert text.isprintable() and len(text) < 600 and "Errno" not in text
+    return text
