@@ -32,6 +32,9 @@ ROLE_WORDS: dict[Role, str] = {
 """What a role is called beside its list of instruments."""
 
 
+NEVER_OPENS = "with this setting the contacts never open and close, so there is nothing to read"
+
+
 def tool_for(role: Role, tools: Sequence[Instrument]) -> Instrument:
     """The instrument of a role, the coarsest of the list where none is chosen."""
     return next((tool for tool in tools if tool.role == role), instruments(role)[0])
@@ -42,7 +45,7 @@ def read_internal(state: BenchState, tools: Sequence[Instrument]) -> InternalRea
     result = readings(state)
     offset = float(result.mark_offset_mm)
     if not math.isfinite(offset):
-        raise SpecError("with this setting the contacts never open and close, so there is nothing to read")
+        raise SpecError(NEVER_OPENS)
     division = 2.0 * tool_for("rule", tools).half_width
     step = 2.0 * tool_for("blade", tools).half_width
     return InternalReadings(
@@ -64,7 +67,7 @@ def read_engine(state: BenchState, tools: Sequence[Instrument]) -> EngineReading
     single = state.engaged.installation.position == "single"
     left, right = firing_btdc_deg(state, "left"), firing_btdc_deg(state, "right")
     if not math.isfinite(left):
-        raise SpecError("with this setting the contacts never open and close, so there is nothing to read")
+        raise SpecError(NEVER_OPENS)
     division = 2.0 * tool_for("disc", tools).half_width
     return EngineReadings(
         stop_deg=(40.0, -40.0),
@@ -83,11 +86,11 @@ def value_words(value: float, unit: str, inches: bool) -> str:
 
 
 def percent_words(probability: float) -> str:
-    """A probability as people say it: never 0 % or 100 % for what is merely unlikely."""
+    """A probability as people say it: never 0 % or 100 %, which instruments do not tell, nor draws that ran out."""
     percent = 100.0 * probability
-    if 0.0 < percent < 0.5:
+    if percent < 0.5:
         return "under 1 %"
-    if 99.5 < percent < 100.0:
+    if percent > 99.5:
         return "over 99 %"
     return f"{percent:.0f} %"
 

@@ -47,7 +47,7 @@ def rate_words(found: EstimatedRates, inches: bool) -> str:
 
     def of(rate: Rate) -> str:
         value, low, high = (format_length(v, inches) for v in (rate.mm_per_100h, rate.low, rate.high))
-        return f"{value} in 100 h ({low} to {high}, {100 * rate.probability:.0f} times in 100)"
+        return f"{value} per 100 h ({low} to {high}, {100 * rate.probability:.0f} times in 100)"
 
     words = f"The blade gap closes by {of(found.closing)}."
     if found.heel is not None and found.pip is not None:

@@ -184,7 +184,9 @@ def engine_measurement(installation: Installation, readings: EngineReadings) -> 
         Quantity(side, f"{side} magneto fires", "deg", want - within, want + within) for side, _, want in sides
     ]
     if len(sides) == 2:
-        quantities.append(Quantity("difference", "left less right", "deg", -apart, apart))
+        apart_by_design = wanted.left - wanted.right
+        name = "left less right" + (f", beyond the {apart_by_design:g}° wanted" if apart_by_design else "")
+        quantities.append(Quantity("difference", name, "deg", -apart, apart))
     return Measurement(tuple(rows), tuple(quantities), model)
 
 

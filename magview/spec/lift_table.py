@@ -123,7 +123,9 @@ def _rows(text: str, source: str) -> tuple[list[str], list[tuple[int, str]]]:
         if len(heading) > 100:
             raise SpecError(f"{source}: has no row of numbers in its first 100 lines")
     if len(rows) < MIN_ROWS:
-        raise SpecError(f"{source}: has {len(rows)} rows of numbers; it must have at least {MIN_ROWS}")
+        numbered = next((row for row in heading if re.search(r"\d", row)), None)
+        hint = "" if numbered is None else f" (“{numbered[:40]}” is none: write numbers alone, without their units)"
+        raise SpecError(f"{source}: has {len(rows)} rows of numbers; it must have at least {MIN_ROWS}{hint}")
     return heading, rows
 
 

@@ -64,6 +64,17 @@ def parse_angle_deg(text: str) -> float:
     return _parse(text, _ANGLE_UNITS, "deg", "1.5°", "an angle")
 
 
+def parse_number(text: str, unit: str = "") -> float:
+    """Read a bare number, or one with this unit. Raises ValueError with one sentence."""
+    match = _QUANTITY.fullmatch(text)
+    if match is None or match[2] not in ("", unit):
+        raise SpecError(f"“{text.strip()[:40]}” is not a number: write one such as {f'1.5 {unit}'.strip()}")
+    value = float(match[1].replace(",", ".").replace("−", "-"))
+    if not math.isfinite(value):
+        raise SpecError(f"“{text.strip()[:40]}” is too large")
+    return value
+
+
 def format_length(mm: float, inches: bool) -> str:
     """Write a length [mm] for reading: millimetres to 0.001, or inches to 0.0001."""
     if not math.isfinite(mm):

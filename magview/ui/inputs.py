@@ -4,12 +4,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
+from functools import partial
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QGuiApplication, QValidator, QWheelEvent
 from PySide6.QtWidgets import QAbstractSpinBox, QComboBox, QDoubleSpinBox, QWidget
 
-from magview.spec.units import MM_PER_INCH, parse_angle_deg, parse_length_mm
+from magview.spec.units import MM_PER_INCH, parse_angle_deg, parse_length_mm, parse_number
 
 
 class QuietCombo(QComboBox):
@@ -105,6 +106,21 @@ class QuantitySpin(QDoubleSpinBox):
             return self._parse(text)
         except ValueError:
             return self._exact
+
+
+class NumberSpin(QuantitySpin):
+    """A number, with a unit of its own or none. Qt's own field would read "1,5" as 15."""
+
+    def __init__(
+        self, step: float, low: float, high: float, unit: str = "", places: int = 2, parent: QWidget | None = None
+    ) -> None:
+        self._unit, self._places = unit, places
+        super().__init__(partial(parse_number, unit=unit), step, parent)
+        self.setRange(low, high)
+
+    def textFromValue(self, value: float) -> str:
+        """To so many places, without idle noughts."""
+        return f"{round(value, self._places) + 0.0:.10g} {self._unit}".rstrip()
 
 
 class AngleSpin(QuantitySpin):

@@ -11,7 +11,6 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import (
     QCheckBox,
     QDialog,
-    QDoubleSpinBox,
     QFileDialog,
     QFormLayout,
     QHBoxLayout,
@@ -29,7 +28,7 @@ from magview.spec.base import SpecError
 from magview.spec.files import write_model
 from magview.spec.lift_table import read_lift_table
 from magview.spec.magneto import Magneto
-from magview.ui.inputs import LengthSpin, QuietCombo
+from magview.ui.inputs import LengthSpin, NumberSpin, QuietCombo
 from magview.ui.model import BenchModel
 from magview.ui.theme import Theme
 
@@ -56,7 +55,8 @@ class LiftDialog(QDialog):
         self.lift: MeasuredLift | None = None
         self.magneto: Magneto | None = None
         self.setWindowTitle(f"Lift from {path.name}")
-        self.resize(820, 520)
+        type_size = self.fontMetrics()
+        self.resize(110 * type_size.averageCharWidth(), 30 * type_size.height())
         row = QHBoxLayout(self)
         left = QVBoxLayout()
         left.addLayout(self._build_form())
@@ -70,6 +70,7 @@ class LiftDialog(QDialog):
         self.save_button.clicked.connect(self.save)
         close.clicked.connect(self.reject)
         for button in (self.place_button, self.save_button, close):
+            button.setAutoDefault(False)  # Return ends the typing of a number, and nothing more
             left.addWidget(button)
         row.addLayout(left)
         row.addWidget(self._build_plot(), 1)
@@ -88,12 +89,10 @@ class LiftDialog(QDialog):
         self.falls = QCheckBox("falls as the contacts lift")
         self.stop = LengthSpin(0.01, 0.0, 10.0)
         self.stop.setToolTip("Contact lift at which the contacts just touch: needed where gaps were read")
-        self.ratio = QDoubleSpinBox()
-        self.ratio.setRange(0.05, 20.0)
-        self.ratio.setDecimals(4)
+        self.ratio = NumberSpin(0.01, 0.05, 20.0, places=4)
         self.ratio.setToolTip("Contact arm over heel arm: what the contacts lift for a millimetre at the heel")
         breaker = self._model.state.magneto.breaker
-        self.ratio.setValue(breaker.contact_arm_mm / (breaker.heel_arm_mm or breaker.contact_arm_mm))
+        self.ratio.show_value(breaker.contact_arm_mm / (breaker.heel_arm_mm or breaker.contact_arm_mm))
         timing = internal_timing(self._model.state.magneto)
         self.stop.show_value(float(timing.stop_mm(self._model.state.screw_deg)))
         self.angle_column, self.reading_column = QSpinBox(), QSpinBox()
@@ -111,9 +110,11 @@ class LiftDialog(QDialog):
             combo.currentIndexChanged.connect(self.read)
         for box in (self.with_rotation, self.falls):
             box.toggled.connect(self.read)
-        for number in (self.ratio, self.angle_column, self.reading_column):
-            number.valueChanged.connect(self.read)
-        self.stop.entered.connect(self.read)
+        for column in (self.angle_column, self.reading_column):
+            column.valueChanged.connect(self.read)
+        for number in (self.stop, self.ratio):
+            number.entered.connect(self.read)
+            number.said.connect(self.said)
         return form
 
     def _build_plot(self) -> QWidget:
@@ -121,6 +122,7 @@ class LiftDialog(QDialog):
         plot = self.plot = pg.PlotWidget(background=theme.paper)
         plot.setAccessibleName("Readings and the smooth lift through them")
         plot.setMenuEnabled(False)
+        plot.setMinimumWidth(45 * self.fontMetrics().averageCharWidth())
         plot.hideButtons()
         for side, title in (("bottom", "cam past the top [deg]"), ("left", "contact lift [mm]")):
             axis = plot.getAxis(side)
@@ -169,7 +171,7 @@ class LiftDialog(QDialog):
             reading=_READINGS[self.reading.currentIndex()][1],
             falls=self.falls.isChecked(),
             stop_mm=self.stop.exact,
-            contact_per_heel=self.ratio.value(),
+            contact_per_heel=self.ratio.exact,
         )
 
     @staticmethod

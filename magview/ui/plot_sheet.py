@@ -92,7 +92,7 @@ class PlotSheet(QWidget):
         self.controls = QHBoxLayout()
         self.reading = QLabel()
         self.reading.setAccessibleName("Values under the pointer")
-        self.copy_button, self.save_button = QPushButton("&Copy"), QPushButton("Sa&ve…")
+        self.copy_button, self.save_button = QPushButton("Cop&y"), QPushButton("Save…")
         self.copy_button.setToolTip("Copy the plots as a picture")
         self.save_button.setToolTip("Save the plots as SVG or PNG, or their values as CSV")
         self.copy_button.clicked.connect(self.copy)

@@ -52,7 +52,8 @@ class TrialsSheet(PlotSheet):
 
     @property
     def _advice(self) -> Advice | None:
-        return self._panel.advice if self._panel is not None else None
+        """The advice that is drawn; a new one is told of by the panel."""
+        return self._panel.last_advice if self._panel is not None else None
 
     def colour(self) -> None:
         """Solid what the trials tell, dashed the file, dotted the interval; limits are dash-dotted."""
@@ -74,7 +75,7 @@ class TrialsSheet(PlotSheet):
         """The trials change this, and so does another magneto; both come through the advice."""
         if old is not None:
             return
-        advice, per_mm = self._advice, self.per_mm
+        advice, per_mm = self._panel.advice if self._panel is not None else None, self.per_mm
         if advice is None:
             return
         curve = trials_curve(advice)
@@ -123,7 +124,8 @@ class TrialsSheet(PlotSheet):
 
     def table(self) -> Table:
         """The curves."""
-        return trials_table(trials_curve(self._advice)) if self._advice is not None else []
+        advice = self._panel.advice if self._panel is not None else None
+        return trials_table(trials_curve(advice)) if advice is not None else []
 
     def summary(self) -> str:
         """What to do next."""

@@ -64,7 +64,7 @@ class WearSheet(PlotSheet):
     def _course(self, state: BenchState) -> Course | None:
         if self._panel is None:
             return None
-        return wear_course(state, self._panel.rates, 2.5 * self._panel.hours.value())
+        return wear_course(state, self._panel.rates, 2.5 * self._panel.hours.exact)
 
     def refresh(self, state: BenchState, old: BenchState | None) -> None:
         """The curves change with setting, rates and hours."""
@@ -85,7 +85,7 @@ class WearSheet(PlotSheet):
             for line, value in zip(limits, values, strict=True):
                 line.setValue(value)
         for line in self._next:
-            line.setValue(self._panel.hours.value())
+            line.setValue(self._panel.hours.exact)
         for plot in self.plots:
             plot.setXRange(0.0, float(hours[-1]), padding=0.0)
         gaps = np.concatenate([found.blade_gap_mm[:, 0], found.gap_mm[:, 0]]) * per_mm
@@ -95,7 +95,7 @@ class WearSheet(PlotSheet):
         low, high = min([-bound, *there]), max([bound, *there])
         self._error_plot.setYRange(low - 0.1 * (high - low), high + 0.1 * (high - low), padding=0.0)
         self._word.setText(" next inspection")
-        self._word.setPos(self._panel.hours.value(), float(self._gap_plot.viewRange()[1][0]))
+        self._word.setPos(self._panel.hours.exact, float(self._gap_plot.viewRange()[1][0]))
         self._show_seen(state)
 
     def _show_seen(self, state: BenchState) -> None:

@@ -5,12 +5,13 @@ from __future__ import annotations
 import importlib
 import math
 import threading
+from collections.abc import Sequence
 from pathlib import Path
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
-    QDoubleSpinBox,
     QFileDialog,
     QFormLayout,
     QGroupBox,
@@ -26,13 +27,14 @@ from PySide6.QtWidgets import (
 
 from magview.bench.actions import DropTrial, NoteTrial, TurnBackplate
 from magview.bench.state import BenchState, readings
+from magview.bench.sureness import NEVER_OPENS
 from magview.physics.advice import Advice, advise
 from magview.physics.flank_fit import fitted_magneto
 from magview.physics.trials import Trial, plate_deg_from_marks, plate_deg_from_slot_mm
 from magview.spec.base import SpecError
 from magview.spec.files import write_model
 from magview.spec.units import MM_PER_THOU, format_angle, format_length
-from magview.ui.inputs import AngleSpin, LengthSpin, QuietCombo
+from magview.ui.inputs import AngleSpin, LengthSpin, NumberSpin, QuantitySpin, QuietCombo
 from magview.ui.model import BenchModel
 from magview.ui.style import tint
 from magview.ui.theme import Theme
@@ -48,12 +50,16 @@ class TrialsPanel(QWidget):
     """Another trial, or another magneto: the advice is new."""
     said = Signal(str)
     """One sentence about what was done."""
+    _came_stale = Signal()
 
     def __init__(self, model: BenchModel, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._model, self._theme, self._inches = model, theme, False
-        self.advice: Advice | None = None
-        """What the trials so far come to; None where nothing can be said."""
+        self._advice: Advice | None = None
+        self._refusal = ""
+        self._stale = True
+        """Whether the bench has changed since the advice was made."""
+        self._queued = False
         column = QVBoxLayout(self)
         column.setContentsMargins(8, 4, 8, 4)
         column.addWidget(self._build_trial())
@@ -65,6 +71,8 @@ class TrialsPanel(QWidget):
         # The library that fits trials takes a while to load: it does so while the first one is made.
         threading.Thread(target=importlib.import_module, args=("scipy.optimize",), daemon=True).start()
         model.changed.connect(self._changed)
+        # A fit takes a while: made once the bench has taken all that one move sends it, and only if somebody looks.
+        self._came_stale.connect(self._catch_up, Qt.ConnectionType.QueuedConnection)
         self._show()
 
     # -------------------------------------------------------------- building
@@ -77,9 +85,8 @@ class TrialsPanel(QWidget):
         self.scale.currentIndexChanged.connect(self._scale_chosen)
         self.plate = AngleSpin(0.25, -3600.0, 3600.0)
         self.along = LengthSpin(0.1, -500.0, 500.0)
-        self.marks, self.per_mark = QDoubleSpinBox(), AngleSpin(0.25, 0.01, 90.0)
-        self.marks.setRange(-1000.0, 1000.0)
-        self.marks.setDecimals(2)
+        self.marks, self.per_mark = NumberSpin(1.0, -1000.0, 1000.0), AngleSpin(0.25, 0.01, 90.0)
+        self.marks.show_value(0.0)
         self.radius = LengthSpin(1.0, 1.0, 500.0)
         self.per_mark.show_value(1.0)
         self.radius.show_value(30.0)
@@ -88,17 +95,17 @@ class TrialsPanel(QWidget):
         self.no_go.setToolTip("The thinnest blade that does not pass; 0 if every blade did")
         self.opened = AngleSpin(0.25, -45.0, 45.0)
         self.opened.setToolTip("How far past the E-gap the contacts opened, if the straightedge showed it")
-        form.addRow("Plate &read in", self.scale)
+        form.addRow("Plate rea&d in", self.scale)
         for name, spin in (
-            ("&Plate, with rotation +", self.plate), ("Along the slot", self.along), ("Slot's radius", self.radius),
+            ("Plate, with rotation +", self.plate), ("Along the slot", self.along), ("Slot's radius", self.radius),
             ("Marks, with rotation +", self.marks), ("Between two marks", self.per_mark),
-            ("Blade that &passes", self.go), ("Blade that does &not", self.no_go), ("Opened late by", self.opened),
+            ("&Blade that passes", self.go), ("Blade that does n&ot", self.no_go), ("Opened late by", self.opened),
         ):  # fmt: skip
             form.addRow(name, spin)
-            if isinstance(spin, AngleSpin | LengthSpin):
+            if isinstance(spin, QuantitySpin):
                 spin.said.connect(self._model.refused)
         row = QHBoxLayout()
-        take, note = QPushButton("From the &bench"), QPushButton("N&ote the trial")
+        take, note = QPushButton("Fro&m the bench"), QPushButton("&Note the trial")
         take.setToolTip("The plate as it stands, and what blades in steps of a thousandth of an inch would find")
         take.clicked.connect(self.take_from_bench)
         note.clicked.connect(self.note)
@@ -114,14 +121,12 @@ class TrialsPanel(QWidget):
         self.table = QTableWidget(0, len(_COLUMNS))
         self.table.setAccessibleName("Trials made")
         self.table.setHorizontalHeaderLabels(_COLUMNS)
-        header = self.table.horizontalHeader()
-        header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-        header.setSectionResizeMode(1, QHeaderView.ResizeMode.Stretch)
         self.table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        self.table.setTabKeyNavigation(False)  # Tab goes on to the next field; the arrow keys choose a row
         self.table.setMinimumHeight(110)
         self.table.setMaximumHeight(170)
-        self.drop_button = QPushButton("&Strike out")
+        self.drop_button = QPushButton("Stri&ke out")
         self.drop_button.setToolTip("Strike out the trial that is chosen, or the last")
         self.drop_button.clicked.connect(self.drop)
         column.addWidget(self.table)
@@ -136,8 +141,8 @@ class TrialsPanel(QWidget):
             label.setWordWrap(True)
             column.addWidget(label)
         row = QHBoxLayout()
-        self.turn_button = QPushButton("&Turn the plate there")
-        self.save_button = QPushButton("Sa&ve what was found…")
+        self.turn_button = QPushButton("T&urn the plate there")
+        self.save_button = QPushButton("&Save what was found…")
         self.turn_button.setToolTip("Turn the plate on the bench; then set the contacts to open at the E-gap again")
         self.save_button.setToolTip("Save a magneto file of your own, with lift, rise and index as the trials tell")
         self.turn_button.clicked.connect(self.turn)
@@ -161,24 +166,30 @@ class TrialsPanel(QWidget):
             case 1:
                 return float(plate_deg_from_slot_mm(self.along.exact, self.radius.exact))
             case 2:
-                return float(plate_deg_from_marks(self.marks.value(), self.per_mark.exact))
+                return float(plate_deg_from_marks(self.marks.exact, self.per_mark.exact))
         return self.plate.exact
 
     def take_from_bench(self) -> None:
         """Read plate, blades and opening of the bench as it stands."""
         state = self._model.state
         result = readings(state)
+        if not math.isfinite(float(result.e_gap_error_deg[0])):
+            self._model.refused.emit(NEVER_OPENS)
+            return
         passes = math.floor(float(result.blade_gap_mm[0]) / MM_PER_THOU + 1e-9) * MM_PER_THOU
         self.plate.show_value(state.backplate_deg)
         self.go.show_value(passes)
         self.no_go.show_value(passes + MM_PER_THOU)
         error = float(result.e_gap_error_deg[0])
         # Within the marks' tolerance nobody sees it.
-        self.opened.show_value(0.0 if math.isnan(error) or bool(result.timing_ok[0]) else round(error, 1))
+        self.opened.show_value(0.0 if bool(result.timing_ok[0]) else round(error, 1))
         self.scale.setCurrentIndex(0)
 
     def note(self) -> None:
         """Put the trial on the list, or say why it cannot be one."""
+        if self.no_go.exact and self.go.exact >= self.no_go.exact:
+            self._model.refused.emit("the blade that passes must be thinner than the one that does not")
+            return
         try:
             trial = Trial(self.plate_deg, self.go.exact, self.no_go.exact or math.inf, self.opened.exact)
         except ValueError as error:
@@ -194,18 +205,49 @@ class TrialsPanel(QWidget):
     # -------------------------------------------------------------- advice
 
     def _changed(self, state: BenchState, old: BenchState) -> None:
-        if (state.magneto, state.trials) != (old.magneto, old.trials):
+        if (state.magneto, state.trials) == (old.magneto, old.trials):
+            return
+        self._stale = True
+        self._show_list(state, ())
+        if not self._queued:
+            self._queued = True
+            self._came_stale.emit()
+
+    def _catch_up(self) -> None:
+        self._queued = False
+        if self.isVisible():
             self._show()
+        else:
+            self.advised.emit()  # a plot may be looking where this page is not
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """While it was hidden no advice was made."""
+        if self._stale:
+            self._show()
+        super().showEvent(event)
+
+    @property
+    def last_advice(self) -> Advice | None:
+        """The advice as it was last made; the bench may have changed since."""
+        return self._advice
+
+    @property
+    def advice(self) -> Advice | None:
+        """What the trials so far come to, made now if the bench has changed; None where nothing can be said."""
+        if self._stale:
+            self._stale = False
+            state = self._model.state
+            try:
+                self._advice = advise(state.magneto, state.trials)
+            except ValueError as error:
+                self._advice, self._refusal = None, str(error)
+        return self._advice
 
     def _show(self) -> None:
-        state = self._model.state
-        try:
-            self.advice = advise(state.magneto, state.trials)
-        except ValueError as error:
-            self.advice = None
-            self.reason.setText(f"No advice: {error}.")
-        advice = self.advice
-        self._show_list(state)
+        state, advice = self._model.state, self.advice
+        self._show_list(state, advice.fit.outliers if advice is not None else ())
+        if advice is None:
+            self.reason.setText(f"No advice: {self._refusal}.")
         for widget in (self.chance, self.warnings):
             widget.setVisible(advice is not None)
         for button in (self.turn_button, self.save_button):
@@ -221,9 +263,11 @@ class TrialsPanel(QWidget):
             self.warnings.setVisible(bool(advice.warnings))
         self.advised.emit()
 
-    def _show_list(self, state: BenchState) -> None:
+    def _show_list(self, state: BenchState, out: Sequence[int]) -> None:
+        header = self.table.horizontalHeader()
+        # Filled with its columns fixed: otherwise every cell measures all that are there.
+        header.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
         self.table.setRowCount(len(state.trials))
-        out = self.advice.fit.outliers if self.advice is not None else ()
         for row, trial in enumerate(state.trials):
             low, high = (format_length(v, self._inches) for v in (trial.gap_low_mm, trial.gap_high_mm))
             gap = f"over {low}" if math.isinf(trial.gap_high_mm) else f"{low.split()[0]} to {high}"
@@ -231,6 +275,8 @@ class TrialsPanel(QWidget):
             mark = " ⚠" if row in out else ""
             for place, text in enumerate((format_angle(trial.backplate_deg, True), gap + mark, opened)):
                 self.table.setItem(row, place, QTableWidgetItem(text))
+        header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        header.setSectionResizeMode(1, QHeaderView.ResizeMode.Stretch)
         self.drop_button.setEnabled(bool(state.trials))
 
     def turn(self) -> None:

@@ -144,7 +144,7 @@ class UncertaintyPanel(QWidget):
         self.draws.setAccessibleName("Number of Monte Carlo draws")
         for count in _DRAWS:
             self.draws.addItem(f"{count:,}".replace(",", " "), count)
-        self.draw_button, self.cancel_button = QPushButton("&Monte Carlo"), QPushButton("Ca&ncel")
+        self.draw_button, self.cancel_button = QPushButton("M&onte Carlo"), QPushButton("Ca&ncel")
         self.draw_button.setToolTip("Draw every reading at random within what its instrument allows, and count")
         self.draw_button.clicked.connect(self.draw)
         self.cancel_button.clicked.connect(self._cancel)
@@ -225,7 +225,7 @@ class UncertaintyPanel(QWidget):
             )
         if state.engaged is None:
             raise SpecError("this magneto is not on an engine: open an installation first")
-        both = self._form.isRowVisible(self.right)
+        both = state.engaged.installation.position != "single"
         read = EngineReadings(
             (self.first_stop.exact, self.second_stop.exact),
             self.left.exact,
@@ -237,10 +237,11 @@ class UncertaintyPanel(QWidget):
 
     def _state_changed(self, state: BenchState, old: BenchState) -> None:
         """Another magneto makes other readings; a turn of the rotor makes none."""
-        if state.magneto != old.magneto or (state.engaged is None) != (old.engaged is None):
+        was = old.magneto.model_copy(update={"condition": state.magneto.condition})
+        if state.magneto != was or (state.engaged is None) != (old.engaged is None):
             self.take_from_bench()
-        elif state.screw_deg != old.screw_deg and not self.what.currentIndex():
-            self._entered()
+        elif state.magneto != old.magneto or (state.screw_deg != old.screw_deg and not self.what.currentIndex()):
+            self._entered()  # worn or screwed closer: what was read stands
 
     # -------------------------------------------------------------- what follows
 
@@ -255,13 +256,19 @@ class UncertaintyPanel(QWidget):
             return
         weakest = min(found.outcomes, key=lambda outcome: outcome.probability_in_limits)
         whole = found.judgement.probability_in_limits if found.judgement else weakest.probability_in_limits
-        how = "by Monte Carlo" if found.judgement else "by linear propagation, the least sure reading"
+        how = "by Monte Carlo" if found.judgement else f"{weakest.quantity.name}, the least sure of them"
+        if not found.judgement and len(found.outcomes) == 1:
+            how = "by linear propagation"
         self.overall.setText(f"{percent_words(whole)} likely within limits ({how})")
-        tint(self.overall, self._theme.good if whole >= 0.95 else self._theme.bad, bold=True)
+        colour = self._theme.good if whole >= 0.95 else self._theme.text if whole >= 0.5 else self._theme.bad
+        tint(self.overall, colour, bold=True)
         self.answer.setText("\n".join(outcome_words(o, self._inches) for o in found.outcomes))
         self.matters.setText(matters_words(weakest))
         self._show_budget(weakest)
         said = [f"{o.quantity.name}: {o.agreement.statement}" for o in found.outcomes if o.agreement is not None]
+        apart = [o for o in found.outcomes if o.agreement is not None and not o.agreement.agree]
+        if apart:
+            said.append("where they disagree, go by the Monte Carlo")
         self.agreement.setText(
             "\n".join(f"{s[0].upper()}{s[1:]}." for s in said)
             or "Linear propagation (JCGM 100); the Monte Carlo (JCGM 101) checks it."

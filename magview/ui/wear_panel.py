@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 
 from PySide6.QtCore import Signal
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QFormLayout,
@@ -13,7 +14,6 @@ from PySide6.QtWidgets import (
     QHeaderView,
     QLabel,
     QPushButton,
-    QSpinBox,
     QTableWidget,
     QTableWidgetItem,
     QVBoxLayout,
@@ -22,11 +22,12 @@ from PySide6.QtWidgets import (
 
 from magview.bench.actions import DropInspection, GrowPip, NoteInspection, WearHeel
 from magview.bench.state import BenchState, readings
+from magview.bench.sureness import NEVER_OPENS
 from magview.bench.wear_words import expectation_words, leaving_words, rate_words
-from magview.physics.inspection import Inspection
+from magview.physics.inspection import MOST_HOURS, Inspection
 from magview.physics.wear import Rate, WearRates, estimate_rates, worn
 from magview.spec.units import MM_PER_THOU, format_angle, format_length
-from magview.ui.inputs import AngleSpin, LengthSpin
+from magview.ui.inputs import AngleSpin, LengthSpin, NumberSpin
 from magview.ui.model import BenchModel
 from magview.ui.theme import Theme
 
@@ -57,26 +58,22 @@ class WearPanel(QWidget):
         self.pip.setToolTip("A pip on one contact in 100 running hours: the blade finds less than the true gap")
         self.heel.show_value(0.02)
         self.pip.show_value(0.005)
-        self.hours = QSpinBox()
-        self.hours.setRange(1, 10_000)
-        self.hours.setSingleStep(25)
-        self.hours.setValue(100)
-        self.hours.setSuffix(" h")
-        form.addRow("&Heel, in 100 h", self.heel)
-        form.addRow("&Pip, in 100 h", self.pip)
+        self.hours = NumberSpin(25.0, 1.0, 10_000.0, "h", 1)
+        self.hours.show_value(100.0)
+        form.addRow("Heel, i&n 100 h", self.heel)
+        form.addRow("Pip, in 100 h", self.pip)
         form.addRow("Next inspection &after", self.hours)
         self.expected, self.leaves = QLabel(), QLabel()
         for label in (self.expected, self.leaves):
             label.setWordWrap(True)
             form.addRow(label)
-        self.wear_button = QPushButton("&Wear the bench so far")
+        self.wear_button = QPushButton("Wear the bench by the&se hours")
         self.wear_button.setToolTip("See on the bench what those hours would do to it")
         self.wear_button.clicked.connect(self.wear_bench)
         form.addRow("", self.wear_button)
-        for spin in (self.heel, self.pip):
+        for spin in (self.heel, self.pip, self.hours):
             spin.entered.connect(self._show)
             spin.said.connect(self._model.refused)
-        self.hours.valueChanged.connect(self._show)
         return box
 
     def _build_inspections(self) -> QGroupBox:
@@ -89,19 +86,21 @@ class WearPanel(QWidget):
         self.table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         self.table.setMaximumHeight(150)
+        self.table.setTabKeyNavigation(False)  # Tab goes on to the next field; the arrow keys choose a row
         form = QFormLayout()
-        self.at = QSpinBox()
-        self.at.setRange(0, 100_000)
-        self.at.setSuffix(" h")
+        self.at = NumberSpin(25.0, 0.0, MOST_HOURS, "h", 1)
+        self.at.show_value(0.0)
         self.gap, self.late = LengthSpin(0.01, 0.0, 10.0), AngleSpin(0.25, -45.0, 45.0)
         self.gap.setToolTip("The thickest blade that passed, and half a step more")
         self.late.setToolTip("How far past the E-gap it opened, in degrees of rotor")
+        for spin in (self.at, self.gap, self.late):
+            spin.said.connect(self._model.refused)
         form.addRow("At, since it was set", self.at)
         form.addRow("Gap by blades", self.gap)
         form.addRow("Opened late by", self.late)
         row = QHBoxLayout()
-        take, note = QPushButton("From the &bench"), QPushButton("&Note")
-        self.drop_button = QPushButton("&Strike out")
+        take, note = QPushButton("From the &bench"), QPushButton("N&ote")
+        self.drop_button = QPushButton("Stri&ke out")
         take.clicked.connect(self.take_from_bench)
         note.clicked.connect(self.note)
         self.drop_button.clicked.connect(self.drop)
@@ -131,13 +130,22 @@ class WearPanel(QWidget):
         def key(s: BenchState) -> object:
             return s.magneto, s.backplate_deg, s.screw_deg, s.inspections
 
-        if key(state) != key(old):
+        if key(state) == key(old):
+            return
+        if self.isVisible():
             self._show()
+        elif state.inspections != old.inspections:
+            self.rates_changed.emit()  # a setting the plot hears of by itself
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """While it was hidden no words were made: a screw that is dragged must not wait for them."""
+        self._show()
+        super().showEvent(event)
 
     def _show(self, _: object = None) -> None:
         state, rates = self._model.state, self.rates
         self.heel.setEnabled(state.magneto.breaker.heel_arm_mm is not None)
-        self.expected.setText(expectation_words(state, rates, float(self.hours.value()), self._inches))
+        self.expected.setText(expectation_words(state, rates, self.hours.exact, self._inches))
         self.leaves.setText(leaving_words(state, rates))
         self._show_inspections(state)
         self.rates_changed.emit()
@@ -169,16 +177,19 @@ class WearPanel(QWidget):
     def take_from_bench(self) -> None:
         """What blades in steps of a thousandth of an inch and the mark would say of the bench now."""
         result = readings(self._model.state)
+        error = float(result.e_gap_error_deg[0])
+        if not math.isfinite(error):
+            self._model.refused.emit(NEVER_OPENS)
+            return
         blade = math.floor(float(result.blade_gap_mm[0]) / MM_PER_THOU + 1e-9) * MM_PER_THOU
         self.gap.show_value(blade + MM_PER_THOU / 2)
-        error = float(result.e_gap_error_deg[0])
-        self.late.show_value(round(error, 1) if math.isfinite(error) else 0.0)
+        self.late.show_value(round(error, 1))
 
     def note(self) -> None:
         """Put the inspection on the list."""
-        seen = Inspection(float(self.at.value()), self.gap.exact, MM_PER_THOU / 2, self.late.exact, 0.25)
+        seen = Inspection(self.at.exact, self.gap.exact, MM_PER_THOU / 2, self.late.exact, 0.25)
         if self._model.send(NoteInspection(seen)):
-            self.at.setValue(self.at.value() + self.hours.value())
+            self.at.show_value(min(self.at.exact + self.hours.exact, MOST_HOURS))
 
     def drop(self) -> None:
         """Strike out the inspection that is chosen, or the last."""
@@ -196,7 +207,7 @@ class WearPanel(QWidget):
     def wear_bench(self) -> None:
         """Wear the magneto on the bench by the hours to the next inspection."""
         try:
-            after = worn(self._model.state.magneto, self.rates, float(self.hours.value())).condition
+            after = worn(self._model.state.magneto, self.rates, self.hours.exact).condition
         except ValueError as error:
             self._model.refused.emit(str(error))
             return

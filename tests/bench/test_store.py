@@ -283,3 +283,10 @@ def test_a_gesture_over_two_kinds_of_action_is_one_step_and_loses_none():
     assert store.state == before
     store.undo()
     assert store.state == first
+
+
+def test_a_magneto_may_be_called_what_numbers_may_not_be(tmp_path):
+    magneto = find_magneto("seven-radial").model_copy(update={"name": "Infinity NaN"})
+    path = tmp_path / "bench.json"
+    path.write_text(dump_state(do.new_bench(magneto)), encoding="utf-8")
+    assert load_state(path).magneto.name == "Infinity NaN"

@@ -8,7 +8,7 @@ from PySide6.QtGui import QKeyEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
-from magview.ui.inputs import AngleSpin, LengthSpin
+from magview.ui.inputs import AngleSpin, LengthSpin, NumberSpin
 
 
 @pytest.fixture(params=["C", "de_DE"])
@@ -116,3 +116,27 @@ def test_the_wheel_turns_only_the_field_that_has_the_keyboard(open_window):
         where = QPointF(field.mapTo(window, QPoint(10, 8)))
         QTest.wheelEvent(window.windowHandle(), where, QPoint(0, -120))
         assert (field.text() if hasattr(field, "text") else field.currentText()) == before
+
+
+@pytest.mark.parametrize(
+    ("text", "hours"), [("62,5", 62.5), ("62.5 h", 62.5), ("1e2h", 100.0), ("−3", 0.0), ("1e9", 500.0)]
+)
+def test_a_number_is_read_in_either_decimal_sign_and_held_to_its_range(qtbot, locale, text, hours):
+    spin = NumberSpin(25.0, 0.0, 500.0, "h", 1)
+    qtbot.addWidget(spin)
+    spin.show_value(25.0)
+    type_into(spin, text)
+    assert spin.exact == hours
+    assert spin.text() == f"{hours:g} h"
+
+
+@pytest.mark.parametrize("text", ["1,000.5", "9 thou", "1/4", "nan", "abc"])
+def test_what_is_no_number_leaves_the_number_as_it_was(qtbot, locale, text):
+    spin = NumberSpin(1.0, -10.0, 10.0)
+    qtbot.addWidget(spin)
+    spin.show_value(2.5)
+    said: list[str] = []
+    spin.said.connect(said.append)
+    type_into(spin, text)
+    assert spin.exact == 2.5
+    assert said == [f"“{text}” is not a number: write one such as 1.5"]

@@ -10,15 +10,18 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
-from magview.bench.actions import PlaceMagneto, TurnBackplate
+from magview.bench.actions import GrowPip, PlaceMagneto, TurnBackplate, WearHeel
 from magview.bench.autosave import Autosave
 from magview.bench.state import readings
+from magview.physics.advice import advise
 from magview.physics.breaker import lift_curve
 from magview.physics.setting import internal_timing
 from magview.spec.files import read_magneto
 from magview.spec.library import find_magneto
 from magview.spec.units import MM_PER_THOU
+from magview.ui import trials_panel
 from magview.ui.lift_dialog import LiftDialog
+from magview.ui.theme import DARK
 
 
 @pytest.fixture
@@ -111,7 +114,7 @@ def test_a_trial_that_cannot_be_is_refused_in_one_sentence(panel):
     fill(page, 0.0, 0.30, 0.20)
     click(page.note_button)
     assert window.model.state.trials == ()
-    assert "low end first" in window.statusBar().currentMessage()
+    assert "must be thinner" in window.statusBar().currentMessage()
 
 
 def test_what_was_found_is_saved_as_a_magneto_of_ones_own(panel, tmp_path):
@@ -157,6 +160,59 @@ def test_the_plot_shows_file_fit_and_next(panel):
     filed = np.interp(designed.backplate_deg, plates, table["largest gap as the file has it [mm]"])
     assert filed == pytest.approx(designed.gap_mm, abs=1e-3)
     assert sheet.summary() == page.advice.reason
+
+
+def test_contacts_that_never_open_make_no_trial(panel):
+    window, page = panel
+    fill(page, 1.0, 0.2286, 0.2540)
+    window.model.send(WearHeel(1.9))
+    assert math.isnan(float(readings(window.model.state).e_gap_error_deg[0]))
+    page.take_from_bench()
+    assert "never open" in window.statusBar().currentMessage()
+    assert (page.plate.exact, page.go.exact, page.no_go.exact) == (1.0, 0.2286, 0.2540)
+
+
+def test_a_decimal_comma_between_marks_is_a_decimal_comma(panel):
+    _, page = panel
+    page.scale.setCurrentIndex(2)
+    page.per_mark.show_value(1.0)
+    page.marks.setFocus()
+    page.marks.selectAll()
+    QTest.keyClicks(page.marks, "1,5")
+    QTest.keyClick(page.marks, Qt.Key.Key_Return)
+    assert page.plate_deg == pytest.approx(1.5)
+
+
+def test_advice_is_made_once_a_move_and_only_for_somebody_who_looks(panel, monkeypatch):
+    window, page = panel
+    fill(page, 0.0, 0.2794, 0.3048)
+    click(page.note_button)
+    made: list[int] = []
+    monkeypatch.setattr(trials_panel, "advise", lambda m, t: made.append(len(t)) or advise(m, t))
+    window.set_theme(DARK)
+    window.set_inches(True)
+    assert made == []  # the same advice in other colours and units
+    assert page.table.item(0, 1).text().endswith(" in")
+    window.model.send(WearHeel(0.01))
+    window.model.send(GrowPip(0.01))
+    QApplication.processEvents()
+    assert made == [1]
+    window.tabs.setCurrentIndex(0)
+    window.model.send(WearHeel(0.02))
+    QApplication.processEvents()
+    assert made == [1]
+    window.tabs.setCurrentIndex(3)
+    assert made == [1, 1]
+    assert page.reason.text() == advise(window.model.state.magneto, window.model.state.trials).reason
+
+
+def test_tab_leads_through_the_list_not_into_every_cell(panel):
+    _, page = panel
+    for _ in range(3):
+        click(page.note_button)
+    page.table.setFocus()
+    QTest.keyClick(page.table, Qt.Key.Key_Tab)
+    assert QApplication.focusWidget() is page.drop_button
 
 
 # ---------------------------------------------------------------------- lift from a table
@@ -212,6 +268,36 @@ def test_the_lift_is_saved_as_a_magneto(open_window, table, tmp_path):
     dialog.unit.setCurrentIndex(3)
     dialog.save_to(tmp_path / "traced.json")
     assert read_magneto(tmp_path / "traced.json").cam.profile.kind == "measured"
+    dialog.reject()
+
+
+@pytest.mark.parametrize("field", ["stop", "ratio", "angle_column"])
+def test_return_in_a_field_of_the_lift_ends_the_typing_only(open_window, table, qtbot, field):
+    path, _ = table
+    window = open_window("seven-radial")
+    dialog = window.import_lift_from(path)
+    qtbot.waitUntil(dialog.isVisible)
+    dialog.unit.setCurrentIndex(3)
+    dialog.reading.setCurrentIndex({"stop": 1, "ratio": 2}.get(field, 0))
+    before = window.model.state
+    spin = getattr(dialog, field)
+    spin.setFocus()
+    QTest.keyClick(spin, Qt.Key.Key_Return)
+    QApplication.processEvents()
+    assert dialog.isVisible()
+    assert window.model.state is before
+    dialog.reject()
+
+
+def test_the_ratio_of_the_arms_takes_a_decimal_comma(open_window, table):
+    path, _ = table
+    dialog = open_window("seven-radial").import_lift_from(path)
+    dialog.unit.setCurrentIndex(3)
+    dialog.reading.setCurrentIndex(2)
+    dialog.ratio.selectAll()
+    QTest.keyClicks(dialog.ratio, "1,25")
+    QTest.keyClick(dialog.ratio, Qt.Key.Key_Return)
+    assert dialog.ratio.exact == 1.25
     dialog.reject()
 
 

@@ -3,17 +3,19 @@
 from __future__ import annotations
 
 import math
+import re
 import time
 
 import numpy as np
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QAbstractButton, QApplication, QLabel
 
-from magview.bench.actions import PlaceMagneto, TurnBackplate, WearHeel
+from magview.bench.actions import PlaceMagneto, SetBoth, TurnBackplate, WearHeel
 from magview.bench.state import readings
 from magview.bench.sureness import percent_words, read_internal
+from magview.bench.wear_words import expectation_words
 from magview.physics.instruments import instrument
 from magview.physics.measurement import judge_linear
 from magview.physics.setting_uncertainty import InternalReadings, internal_measurement
@@ -175,6 +177,47 @@ def test_a_setting_that_never_opens_is_not_judged(panel):
         read_internal(window.model.state, (instrument("rule-32nds"),))
 
 
+def test_a_single_magneto_has_no_right_hand_reading_even_where_nothing_could_be_read(open_window):
+    window = open_window("traced-six-single")
+    window.tabs.setCurrentIndex(4)
+    page = window.panel_of("uncertainty")
+    page.what.setCurrentIndex(1)
+    page.what.setCurrentIndex(0)
+    window.model.send(SetBoth(7.0, 999.0))
+    assert math.isnan(float(readings(window.model.state).e_gap_error_deg[0]))
+    page.what.setCurrentIndex(1)
+    assert "never open" in page.overall.text()
+    page.tools["disc"].setCurrentIndex(1)
+    assert [o.quantity.key for o in window.judging.outcomes] == ["left"]
+
+
+def test_wear_leaves_what_was_read(panel):
+    window, page = panel
+    page.blade.setFocus()
+    page.blade.selectAll()
+    QTest.keyClicks(page.blade, "8 thou")
+    QTest.keyClick(page.blade, Qt.Key.Key_Return)
+    window.model.send(WearHeel(0.02))
+    assert page.blade.exact == pytest.approx(8 * MM_PER_THOU)
+    window.model.send(PlaceMagneto(find_magneto("four-opposed")))
+    assert page.blade.exact != pytest.approx(8 * MM_PER_THOU)
+
+
+def test_magnetos_meant_to_fire_apart_are_not_said_to_fire_together(open_window):
+    window = open_window("four-opposed-right")
+    window.tabs.setCurrentIndex(4)
+    page = window.panel_of("uncertainty")
+    page.what.setCurrentIndex(1)
+    wanted = window.model.state.engaged.installation.engine.firing_btdc_deg
+    assert wanted.left - wanted.right == 4.0
+    assert "Left less right, beyond the 4° wanted: 0.00°" in page.answer.text()
+
+
+@pytest.mark.parametrize(("share", "words"), [(0.0, "under 1 %"), (1.0, "over 99 %"), (0.5, "50 %")])
+def test_nothing_is_certain(share, words):
+    assert percent_words(share) == words
+
+
 # ---------------------------------------------------------------------- wear
 
 
@@ -226,6 +269,58 @@ def test_wear_of_a_magneto_without_a_heel_arm_is_by_pips_alone(wear):
         assert page.rates.heel_mm_per_100h == 0.0
     click(page.wear_button)
     assert window.model.state.magneto.condition.pip_height_mm > 0.0
+
+
+def test_hours_take_a_decimal_comma(wear):
+    window, page = wear
+    for spin in (page.hours, page.at):
+        spin.setFocus()
+        spin.selectAll()
+        QTest.keyClicks(spin, "62,5 h")
+        QTest.keyClick(spin, Qt.Key.Key_Return)
+        assert spin.exact == 62.5
+    assert "After 62.5 h" in page.expected.text()
+    page.note()
+    assert window.model.state.inspections[0].hours == 62.5
+    assert page.at.exact == 125.0
+
+
+def test_contacts_that_never_open_make_no_inspection(wear):
+    window, page = wear
+    gap, late = page.gap.exact, page.late.exact
+    window.model.send(WearHeel(1.9))
+    assert math.isnan(float(readings(window.model.state).e_gap_error_deg[0]))
+    page.take_from_bench()
+    assert "never open" in window.statusBar().currentMessage()
+    assert (page.gap.exact, page.late.exact) == (gap, late)
+
+
+def test_words_wait_until_somebody_looks(wear):
+    window, page = wear
+    before = page.expected.text()
+    window.tabs.setCurrentIndex(0)
+    window.model.send(TurnBackplate(2.0))
+    assert page.expected.text() == before
+    window.tabs.setCurrentIndex(5)
+    expected = expectation_words(window.model.state, page.rates, page.hours.exact, False)
+    assert page.expected.text() == expected != before
+
+
+@pytest.mark.parametrize(("tab", "plot"), [(3, "trials"), (4, "budget"), (5, "wear")])
+def test_no_two_things_in_sight_answer_to_the_same_letter(open_window, tab, plot):
+    window = open_window("seven-radial-left")
+    window.show_plots(True)
+    window.tabs.setCurrentIndex(tab)
+    window.plots.choose(plot)
+    pane = window.tabs.currentWidget()
+    texts = [action.text() for action in window.menuBar().actions()]
+    texts += [window.tabs.tabText(i) for i in range(window.tabs.count())]
+    for root in (pane, window.plots):
+        texts += [b.text() for b in root.findChildren(QAbstractButton) if b.isVisible()]
+        texts += [label.text() for label in root.findChildren(QLabel) if label.isVisible() and label.buddy()]
+    letters = [letter.lower() for text in texts for letter in re.findall("&([^&])", text)]
+    assert len(letters) > 15
+    assert sorted(letters) == sorted(set(letters))
 
 
 def test_the_wear_plot_follows_rates_and_hours(wear):
