@@ -55,8 +55,8 @@ class LiftDialog(QDialog):
         self.lift: MeasuredLift | None = None
         self.magneto: Magneto | None = None
         self.setWindowTitle(f"Lift from {path.name}")
-        type_size = self.fontMetrics()
-        self.resize(110 * type_size.averageCharWidth(), 30 * type_size.height())
+        letters, room = self.fontMetrics(), self.screen().availableGeometry()
+        self.resize(min(137 * letters.averageCharWidth(), room.width()), min(37 * letters.height(), room.height()))
         row = QHBoxLayout(self)
         left = QVBoxLayout()
         left.addLayout(self._build_form())
