@@ -12,7 +12,7 @@ from pathlib import Path
 import pyqtgraph as pg
 from PySide6.QtCore import QEvent, QPointF, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QColor, QFont, QFontMetrics, QGuiApplication, QKeyEvent, QPen, QResizeEvent, QShowEvent
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
 
 from magview.bench.actions import TurnRotor
 from magview.bench.curves import Table, csv_text, cycle_deg
@@ -92,6 +92,9 @@ class PlotSheet(QWidget):
         self.controls = QHBoxLayout()
         self.reading = QLabel()
         self.reading.setAccessibleName("Values under the pointer")
+        # Words that change under the pointer must not widen the window, nor move the plots: they have two lines.
+        self.reading.setWordWrap(True)
+        self.reading.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
         self.copy_button, self.save_button = QPushButton("Cop&y"), QPushButton("Save…")
         self.copy_button.setToolTip("Copy the plots as a picture")
         self.save_button.setToolTip("Save the plots as SVG or PNG, or their values as CSV")
@@ -327,6 +330,7 @@ class PlotSheet(QWidget):
         self.canvas.setBackground(theme.paper)
         size = f"{font.pointSizeF():.1f}pt"
         metrics = QFontMetrics(font)
+        self.reading.setFixedHeight(2 * self.reading.fontMetrics().height())
         for plot in self.plots:
             # Room for title and numbers, given once: an axis that finds its own width has everything painted twice.
             if not self.long_names:

@@ -687,3 +687,13 @@ def test_windows_with_plots_do_not_pile_up(qtbot):
         gc.collect()
         assert [ref for ref in gone if ref() is not None] == []
         gone.clear()
+
+
+def test_words_under_the_pointer_do_not_widen_the_window(open_plots):
+    window, sheet = open_plots("window")
+    before, canvas = sheet.minimumSizeHint(), sheet.canvas.size()
+    sheet.reading.setText("opens-late-" * 40 + " and more words" * 20)
+    QApplication.processEvents()
+    assert sheet.minimumSizeHint() == before
+    assert sheet.canvas.size() == canvas
+    assert window.width() == 1280
