@@ -1,10 +1,11 @@
-"""A hand on the mouse, for tests of pictures."""
+"""A hand on the mouse, for tests of pictures and of the practice window."""
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, QPointF, Qt
+from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
 from PySide6.QtGui import QMouseEvent
-from PySide6.QtWidgets import QApplication, QGraphicsView
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication, QCheckBox, QGraphicsView
 
 
 def send_mouse(
@@ -20,3 +21,19 @@ def send_mouse(
     port = view.viewport()
     event = QMouseEvent(kind, where, QPointF(port.mapToGlobal(where.toPoint())), button, held, modifiers)
     QApplication.sendEvent(port, event)
+
+
+def click(widget) -> None:
+    """As a hand does: on the box of a check box, in the middle of anything else."""
+    at = QPoint(8, widget.height() // 2) if isinstance(widget, QCheckBox) else widget.rect().center()
+    QTest.mouseClick(widget, Qt.MouseButton.LeftButton, pos=at)
+
+
+def last_act(window):
+    """What a practice window has just recorded."""
+    return window.attempt.events[-1].act
+
+
+def show(window, panel) -> None:
+    """Bring a practice window's panel to the front."""
+    window.tabs.setCurrentIndex(window.panels.index(panel))

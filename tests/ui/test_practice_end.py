@@ -5,7 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QPoint, Qt
+from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import (
     QAbstractButton,
@@ -25,23 +25,10 @@ from magview.practice.library import find_exercise
 from magview.ui.practice_choice import Choice
 from magview.ui.practice_room import PracticeRoom, attempts_in
 from magview.ui.theme import DARK, HIGH_CONTRAST, LIGHT
+from tests.hands import click
 from tests.practice.trainee import Trainee
 
 ALL = "both-everything-wrong"
-
-
-def click(widget) -> None:
-    """As a hand does: on the box of a check box, in the middle of anything else."""
-    at = QPoint(8, widget.height() // 2) if isinstance(widget, QCheckBox) else widget.rect().center()
-    QTest.mouseClick(widget, Qt.MouseButton.LeftButton, pos=at)
-
-
-def last_act(window):
-    return window.attempt.events[-1].act
-
-
-def show(window, panel) -> None:
-    window.tabs.setCurrentIndex(window.panels.index(panel))
 
 
 @pytest.fixture

@@ -3,29 +3,16 @@
 from __future__ import annotations
 
 import pytest
-from PySide6.QtCore import QPoint, Qt
+from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QCheckBox
+from PySide6.QtWidgets import QApplication
 
 from magview.bench import actions as bench
 from magview.practice import actions as do
 from magview.practice.seen import seen
+from tests.hands import click, last_act, show
 
 ALL = "both-everything-wrong"
-
-
-def click(widget) -> None:
-    """As a hand does: on the box of a check box, in the middle of anything else."""
-    at = QPoint(8, widget.height() // 2) if isinstance(widget, QCheckBox) else widget.rect().center()
-    QTest.mouseClick(widget, Qt.MouseButton.LeftButton, pos=at)
-
-
-def last_act(window):
-    return window.attempt.events[-1].act
-
-
-def show(window, panel) -> None:
-    window.tabs.setCurrentIndex(window.panels.index(panel))
 
 
 @pytest.fixture
