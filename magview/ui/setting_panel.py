@@ -50,6 +50,14 @@ CAUTION = (
 )
 
 
+def caution() -> QLabel:
+    """The cautions, at the foot of every page that sends hands to a magneto."""
+    label = QLabel(CAUTION)
+    label.setWordWrap(True)
+    label.setObjectName("caution")
+    return label
+
+
 class SettingPanel(QWidget):
     """Spin boxes that send actions, and labels that show what physics says of the state."""
 
@@ -67,10 +75,7 @@ class SettingPanel(QWidget):
         layout.addWidget(self._build_readings())
         layout.addWidget(self._build_advice())
         layout.addWidget(self._build_lobes())
-        caution = QLabel(CAUTION)
-        caution.setWordWrap(True)
-        caution.setObjectName("caution")
-        layout.addWidget(caution)
+        layout.addWidget(caution())
         layout.addStretch(1)
         self._placed(model.state)
         self.show_state(model.state)

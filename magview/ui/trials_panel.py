@@ -36,6 +36,7 @@ from magview.spec.files import write_model
 from magview.spec.units import MM_PER_THOU, format_angle, format_length
 from magview.ui.inputs import AngleSpin, LengthSpin, NumberSpin, QuantitySpin, QuietCombo
 from magview.ui.model import BenchModel
+from magview.ui.setting_panel import caution
 from magview.ui.style import tint
 from magview.ui.theme import Theme
 
@@ -65,6 +66,7 @@ class TrialsPanel(QWidget):
         column.addWidget(self._build_trial())
         column.addWidget(self._build_list())
         column.addWidget(self._build_advice())
+        column.addWidget(caution())
         column.addStretch(1)
         self._scale_chosen(0)
         self.take_from_bench()

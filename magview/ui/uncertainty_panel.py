@@ -53,6 +53,7 @@ from magview.spec.base import SpecError
 from magview.ui.inputs import AngleSpin, LengthSpin, QuietCombo
 from magview.ui.judging import Judging
 from magview.ui.model import BenchModel
+from magview.ui.setting_panel import caution
 from magview.ui.style import tint
 from magview.ui.theme import Theme
 from magview.ui.worker import Progress, ShouldStop, Worker
@@ -76,6 +77,7 @@ class UncertaintyPanel(QWidget):
         column.addWidget(self._build_readings())
         column.addWidget(self._build_instruments())
         column.addWidget(self._build_answer())
+        column.addWidget(caution())
         column.addStretch(1)
         self.worker.progressed.connect(self._progressed)
         self.worker.finished.connect(self._drawn)

@@ -144,3 +144,11 @@ def test_qt_calls_do_not_eat_references_to_none(qapp):
         widget.setEnabled(True)
     assert sys.getrefcount(None) > before - 1000
     widget.deleteLater()
+
+
+@pytest.mark.parametrize("page", ["setting", "trials", "uncertainty"])
+def test_pages_that_send_hands_to_a_magneto_carry_the_cautions(open_window, page):
+    window = open_window("seven-radial-left")
+    said = window.panel_of(page).findChild(QLabel, "caution").text()
+    for words in ("propeller as live", "switch off", "plugs out", "wheels chocked", "current manual", "licensed"):
+        assert words in said
