@@ -115,10 +115,9 @@ def _words(found: Drawn, kind: FaultKind) -> str:
 
 def _wear_words(found: Drawn, kind: str) -> str:
     """Wear, which has no sign."""
+    less = format_length(found.lobe_low, False)
     return {
-        "lobe-low": tr(
-            "lobe {lobe} lifts {length} less", lobe=found.lobe, length=format_length(found.lobe_low, False)
-        ),
+        "lobe-low": tr("lobe {lobe} lifts {length} less", lobe=found.lobe, length=less),
         "pip": tr("pip of {length} on the contacts", length=format_length(found.pip, False)),
         "backlash": tr("{amount}° of rotor play in the coupling", amount=f"{found.backlash:.2f}"),
     }[kind]

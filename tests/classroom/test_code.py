@@ -10,7 +10,6 @@ from magview.classroom.code import ALPHABET, MOST, Bits, checked, plain, symbols
 from magview.spec.base import SpecError
 
 WORDS = [
-    [],
     [0],
     [31] * 29,
     list(range(29)),
