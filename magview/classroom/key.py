@@ -61,15 +61,17 @@ def answer_key(of: ClassSet, pupils: Iterable[str] = ()) -> list[KeyEntry]:
     return [key_entry(of, n, name) for n in numbers for name in names]
 
 
-def faults_of(exercise: Exercise, seed: int) -> list[KeyFault]:
-    """The faults that a seed draws, in words."""
+def faults_of(exercise: Exercise, seed: int, sound: bool = True) -> list[KeyFault]:
+    """The faults that a seed draws, in words; `sound`: a switch lead drawn as sound is told too."""
     return [
         KeyFault(side, fault.kind, words)
         for side in exercise.sides
         for fault in exercise.faults
         if fault.side in (None, side)
         and not _unseen(exercise, side, fault.kind)
-        and (words := _words(drawn(exercise, seed, side), fault.kind))
+        and (found := drawn(exercise, seed, side))
+        and (sound or fault.kind != "lead" or found.lead != "sound")
+        and (words := _words(found, fault.kind))
     ]
 
 

@@ -86,17 +86,21 @@ def read_json(path: Path) -> Any:
     Raises SpecError as `read_bytes` does, and for text that is not UTF-8 or not JSON, a name given twice, or nesting
     that is too deep.
     """
-    raw = read_bytes(path)
+    return parse_json(read_bytes(path), path.name)
+
+
+def parse_json(raw: bytes, source: str) -> Any:
+    """What `read_json` makes of a file's bytes; `source` names it in what is said."""
     try:
         return _tuples(json.loads(raw.decode("utf-8-sig"), object_pairs_hook=_no_repeats, parse_int=_integer))
     except UnicodeDecodeError as error:
-        raise SpecError(f"{path.name}: is not a text file (byte {error.start} is not UTF-8)") from error
+        raise SpecError(f"{source}: is not a text file (byte {error.start} is not UTF-8)") from error
     except json.JSONDecodeError as error:
-        raise SpecError(f"{path.name}: line {error.lineno}, column {error.colno}: not JSON: {error.msg}") from error
+        raise SpecError(f"{source}: line {error.lineno}, column {error.colno}: not JSON: {error.msg}") from error
     except RecursionError as error:
-        raise SpecError(f"{path.name}: is nested too deeply") from error
+        raise SpecError(f"{source}: is nested too deeply") from error
     except ValueError as error:
-        raise SpecError(f"{path.name}: {error}") from error
+        raise SpecError(f"{source}: {error}") from error
 
 
 def _no_repeats(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
