@@ -204,7 +204,7 @@ def _step(row: Row, two: bool) -> Step:
     return Step(row.goal.goal, row.goal.reading, None if alone else row.side, row.weight, row.got, error)
 
 
-_SHOWN_BY: dict[str, tuple[str, ...]] = {
+SHOWN_BY: dict[str, tuple[str, ...]] = {
     "opening": ("opening",),
     "plate": ("opening",),
     "gap": ("gap",),
@@ -228,7 +228,7 @@ def _found(exercise: Exercise, seed: int, rows: tuple[Row, ...]) -> list[FaultFo
     told = []
     for fault in faults_of(exercise, seed, sound=False):
         shown = None
-        for wanted in _SHOWN_BY[fault.kind]:
+        for wanted in SHOWN_BY[fault.kind]:
             about = [r for r in rows if r.goal is not None and wanted in (r.goal.goal, r.goal.reading)]
             mine = [r for r in about if r.side == fault.side or fault.kind == "disc-zero"]
             if mine:

@@ -38,6 +38,8 @@ def run(item: Magneto | Installation, recover: bool = True) -> int:
         window.say("The program had not been closed as it should; the bench is as you left it.")
     if recover and autosave is not None and any(autosave.folder.glob("attempt-*.json")):
         QTimer.singleShot(0, window, lambda: window.practice.recover())
+    if autosave is not None and any((autosave.folder.parent / "class" / "outbox").glob("*.json")):
+        QTimer.singleShot(0, window, lambda: window.classes.deliver_waiting())
     # Ctrl+C in the terminal ends the program; Python only sees it while Python code runs.
     signal.signal(signal.SIGINT, signal.SIG_DFL)
     if os.environ.get("MAGVIEW_QUIT_AFTER_MS"):  # for checks that the installed program starts

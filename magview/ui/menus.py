@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, QObject
@@ -10,6 +11,7 @@ from PySide6.QtWidgets import QApplication, QLabel, QToolBar
 
 from magview.bench.actions import HoldRotor, LetGo, MountMagneto
 from magview.bench.state import BenchState
+from magview.spec.language import tr
 from magview.spec.library import find_magneto, shipped_names
 from magview.ui.breaker_view import BreakerView
 from magview.ui.crank_view import CrankView
@@ -64,6 +66,11 @@ class Menus(MenuMaker):
         self.act(practice, "New &exercise…", window.new_exercise, None)
         self.act(practice, "&Lessons…", window.choose_lesson, None)
         self.act(practice, "&Open attempt…", window.open_attempt, None)
+        practice.addSeparator()
+        self.act(practice, tr("&Join a class…"), partial(window.open_class, "join"), None)
+        self.act(practice, tr("&Make a class set…"), partial(window.open_class, "make"), None)
+        self.act(practice, tr("&Gather a class…"), partial(window.open_class, "gather"), None)
+        self.act(practice, tr("Exercise e&ditor…"), partial(window.open_class, "editor"), None)
 
         self.plots_action = self.check(view, "P&lots", window.show_plots, False, QKeySequence("Ctrl+L"))
         view.addSeparator()
