@@ -83,11 +83,9 @@ def _asked(arguments: argparse.Namespace) -> ClassSet:
     from magview.practice.library import find_exercise
     from magview.spec.files import validate
 
-    if len(arguments.exercises) == 1:
-        try:
-            return open_set(arguments.exercises[0])
-        except SpecError:
-            pass  # an exercise, then; where it is none either, that is said
+    given = arguments.exercises[0]
+    if len(arguments.exercises) == 1 and _is_set(given):
+        return open_set(given)
     if arguments.seed is not None and not 0 <= arguments.seed <= MOST_SEED:
         raise SpecError(tr("--seed is {seed}; it must be from 0 to {most}", seed=arguments.seed, most=MOST_SEED))
     data = {
@@ -102,6 +100,17 @@ def _asked(arguments: argparse.Namespace) -> ClassSet:
         "pupils": tuple(arguments.pupil),
     }
     return validate(ClassSet, data, tr("the set"))
+
+
+def _is_set(given: str) -> bool:
+    """Whether a word is a code or a set's file, and no exercise."""
+    from magview.practice.library import shipped_exercises
+    from magview.spec.files import read_json
+
+    if Path(given).is_file():
+        data = read_json(Path(given))
+        return isinstance(data, dict) and str(data.get("format")).startswith("magview-class/")
+    return given not in shipped_exercises() and not given.endswith(".json") and any(c.isdigit() for c in given)
 
 
 def run_key(arguments: argparse.Namespace) -> int:

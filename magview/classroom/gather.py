@@ -28,6 +28,9 @@ from magview.spec.language import tr
 Progress = Callable[[float], None]
 ShouldStop = Callable[[], bool]
 
+LOOKED = 0.1
+"""The share of the work that is done when every file has been looked at; the rest is marking what is new."""
+
 _RULES = 1
 """Raised whenever marks come out otherwise within one version of the program."""
 
@@ -85,12 +88,12 @@ class Gatherer:
             else:
                 results[path] = known
                 self._seen[path] = (mtime, size, known)
-            progress(0.1 * (i + 1) / len(wanted))
+            progress(LOOKED * (i + 1) / len(wanted))
         stamps = {path: (mtime, size) for path, mtime, size in new}
         for done, (path, result) in enumerate(self._mark([p for p, _, _ in new], should_stop), start=1):
             results[path] = result
             self._seen[path] = (*stamps[path], result)
-            progress(0.1 + 0.9 * done / len(new))
+            progress(LOOKED + (1.0 - LOOKED) * done / len(new))
         progress(1.0)
         return tuple(results[path] for path in sorted(results))
 

@@ -217,7 +217,7 @@ SHOWN_BY: dict[str, tuple[str, ...]] = {
     "vernier": ("timing", "firing"),
     "wrong-stroke": ("timing", "firing"),
     "rotor-at-neutral": ("timing", "firing"),
-    "disc-zero": ("disc-zero",),
+    "disc-zero": ("disc-zero", "timing"),
     "lead": ("lead",),
 }
 """By which goals and readings it shows that a fault was dealt with; the first that the exercise has counts."""

@@ -69,6 +69,8 @@ class StepLine:
     wrong: int
     near: int
     unproved: int
+    numbered: bool = True
+    """Whether the exercise has its number in the set in front."""
 
 
 @dataclass(frozen=True)
@@ -211,7 +213,9 @@ def _steps(counted: Iterable[Entry]) -> tuple[StepLine, ...]:
         title = tr("{number}. {name}", number=number, name=exercise) if number else exercise
         errors = Counter(s.error for s in steps)
         share = sum(s.got / s.weight for s in steps) / len(steps)
-        lines.append(StepLine(title, words, len(steps), share, errors["wrong"], errors["near"], errors["unproved"]))
+        lines.append(
+            StepLine(title, words, len(steps), share, errors["wrong"], errors["near"], errors["unproved"], number > 0)
+        )
     return tuple(lines)
 
 
@@ -244,6 +248,14 @@ def attempt_heads() -> list[str]:
     ]  # fmt: skip
 
 
+def when_words(at: str) -> str:
+    """A time of handing in by this machine's clock, to the minute, so that it also sorts as text."""
+    try:
+        return f"{datetime.fromisoformat(at).astimezone():%Y-%m-%d %H:%M}"
+    except (ValueError, OverflowError):
+        return at
+
+
 def attempt_row(entry: Entry) -> list[str | float | None]:
     """One attempt as cells; numbers as numbers, None where there is nothing to say."""
     r, marked = entry.result, entry.result.state == "marked"
@@ -251,7 +263,7 @@ def attempt_row(entry: Entry) -> list[str | float | None]:
     return [
         r.pupil, name, r.percent if marked else None, state_words(r), round(r.seconds / 60.0, 1) if marked else None,
         r.acts if marked else None, entry.found if marked else None, entry.missed if marked else None,
-        sum(d.times for d in r.dangers) if marked else None, r.at.replace("T", " "),
+        sum(d.times for d in r.dangers) if marked else None, when_words(r.at),
         tr("yes") if entry.counts else tr("no"), "; ".join(entry.notes), r.file,
     ]  # fmt: skip
 

@@ -50,6 +50,7 @@ _SOON_MS = 250
 """Typing is not interrupted by looking at every letter."""
 
 _STARTS = ("mounted", "switch_on", "slack", "marked", "chocked", "plugs_out", "proved", "disc_at_zero")
+_ON_ENGINE = ("mounted", "marked", "chocked", "plugs_out", "disc_at_zero")
 _FILES = "Exercises (*.json);;All files (*)"
 
 
@@ -85,7 +86,9 @@ class ExerciseEditor(ClassWindow):
             rows.changed.connect(self._changed)
         split.addWidget(self.tabs)
         split.addWidget(self._build_preview())
-        split.setSizes([720, 520])
+        split.setSizes([800, 440])
+        split.setStretchFactor(0, 3)
+        split.setStretchFactor(1, 2)
         for i in (0, 1):
             split.setCollapsible(i, False)
         self.column.addWidget(split, 1)
@@ -136,6 +139,8 @@ class ExerciseEditor(ClassWindow):
         form = QFormLayout()
         self.bench = QuietCombo()
         self.bench.setAccessibleName(tr("Magneto, alone or on its engine"))
+        self.bench.setSizeAdjustPolicy(QuietCombo.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        self.bench.setMinimumContentsLength(24)
         for name in shipped_names("magnetos"):
             self._offer(find_magneto(name))
         for name in shipped_names("installations"):
@@ -323,6 +328,8 @@ class ExerciseEditor(ClassWindow):
         self._soon.stop()
         alone = isinstance(self.bench.currentData(), Magneto)
         self.both.setEnabled(not alone)
+        for name in _ON_ENGINE:
+            self.start[name].setEnabled(not alone)
         self.rotor.setEnabled(alone or not self.start["mounted"].isChecked())
         try:
             exercise = validate(Exercise, self.data(), tr("this exercise"))

@@ -52,14 +52,18 @@ class Row(QWidget):
 
     def __init__(self) -> None:
         super().__init__()
-        self.fields = QHBoxLayout(self)
-        self.fields.setContentsMargins(0, 0, 0, 0)
+        lines = QVBoxLayout(self)
+        lines.setContentsMargins(0, 0, 0, 0)
+        self.fields, self.below = QHBoxLayout(), QHBoxLayout()
+        lines.addLayout(self.fields)
+        lines.addLayout(self.below)
+        self.below.setContentsMargins(2 * self.fontMetrics().height(), 0, 0, self.fontMetrics().height() // 2)
 
     def entry(self) -> dict[str, Any]:
         """What the file has for it."""
         raise NotImplementedError
 
-    def combo(self, name: str, options: list[tuple[str, object]]) -> QuietCombo:
+    def combo(self, name: str, options: list[tuple[str, object]], where: QHBoxLayout | None = None) -> QuietCombo:
         """A choice of this row."""
         box = QuietCombo()
         box.setAccessibleName(name)
@@ -67,22 +71,30 @@ class Row(QWidget):
         for words, data in options:
             box.addItem(words, data)
         box.currentIndexChanged.connect(self.changed)
-        self.fields.addWidget(box)
+        box.setSizeAdjustPolicy(QuietCombo.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        box.setMinimumContentsLength(min(18, max(len(words) for words, _ in options) or 12))
+        (where or self.fields).addWidget(box)
         return box
 
-    def number(self, name: str, step: float, most: float, places: int = 3) -> NumberSpin:
+    def number(
+        self, name: str, step: float, most: float, places: int = 3, where: QHBoxLayout | None = None
+    ) -> NumberSpin:
         """A number of this row, from nought."""
         spin = NumberSpin(step, 0.0, most, places=places)
         spin.setAccessibleName(name)
         spin.setToolTip(name)
         spin.entered.connect(self.changed)
-        self.fields.addWidget(spin)
+        spin.setMinimumWidth(self.fontMetrics().horizontalAdvance("000.000") + 2 * self.fontMetrics().height())
+        (where or self.fields).addWidget(spin)
         return spin
 
     def finish(self) -> None:
         """The button at the end."""
         self.fields.addStretch(1)
-        button = QPushButton(tr("Remove"))
+        button = QPushButton("✕")
+        button.setAccessibleName(tr("Remove this row"))
+        button.setToolTip(tr("Remove this row"))
+        button.setMaximumWidth(3 * self.fontMetrics().height())
         button.setAutoDefault(False)
         button.clicked.connect(self._remove)
         self.fields.addWidget(button)
@@ -106,21 +118,22 @@ class FaultRow(Row):
         self.high = self.number(tr("Size to"), 0.1, 45.0)
         self.unit = QLabel()
         self.fields.addWidget(self.unit)
-        self.way = self.combo(tr("Which way"), [("", "plus"), ("", "minus"), (tr("either"), "either")])
+        self.way = self.combo(tr("Which way"), [("", "plus"), ("", "minus"), (tr("either"), "either")], self.below)
         self.lobe = QSpinBox()
         self.lobe.setRange(0, 36)
         self.lobe.setSpecialValueText(tr("any lobe"))
         self.lobe.setPrefix(tr("lobe "))
         self.lobe.setAccessibleName(tr("Which lobe"))
         self.lobe.valueChanged.connect(self.changed)
-        self.fields.addWidget(self.lobe)
+        self.below.addWidget(self.lobe)
         self.among: dict[LeadFault, QCheckBox] = {}
         for lead in get_args(LeadFault):
             box = self.among[lead] = QCheckBox(tr(_LEADS[lead]))
             box.toggled.connect(self.changed)
-            self.fields.addWidget(box)
-        self.chance = self.number(tr("How likely it is there [%]"), 5.0, 100.0, places=1)
-        self.fields.addWidget(QLabel(tr("% likely")))
+            self.below.addWidget(box)
+        self.chance = self.number(tr("How likely it is there [%]"), 5.0, 100.0, places=1, where=self.below)
+        self.below.addWidget(QLabel(tr("% likely")))
+        self.below.addStretch(1)
         self.finish()
         self.show_fault(fault)
         self.kind.currentIndexChanged.connect(self._kind_chosen)
@@ -181,14 +194,15 @@ class GoalRow(Row):
         options += [(tr(READINGS[kind]), ("reading", kind)) for kind in get_args(Written)]
         self.goal = self.combo(tr("What counts"), options)
         self.side = self.combo(tr("On which magneto"), _sides())
+        self.fields.addWidget(QLabel(tr("weight")))
         self.weight = self.number(tr("Weight among the marks"), 1.0, 100.0, places=1)
-        self.weight.setPrefix(tr("weight "))
         self.every = QCheckBox(tr("on every lobe"))
         self.every.toggled.connect(self.changed)
-        self.fields.addWidget(self.every)
-        self.within = self.number(tr("How near to the truth it must be"), 0.1, 100.0)
+        self.below.addWidget(self.every)
+        self.within = self.number(tr("How near to the truth it must be"), 0.1, 100.0, where=self.below)
         self.unit = QLabel()
-        self.fields.addWidget(self.unit)
+        self.below.addWidget(self.unit)
+        self.below.addStretch(1)
         self.finish()
         self.goal.setCurrentIndex(options.index(next(o for o in options if o[1] == (goal.goal, goal.reading))))
         self.side.setCurrentIndex(self.side.findData(goal.side))

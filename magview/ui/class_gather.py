@@ -17,7 +17,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from magview.classroom.gather import Cancelled, Gatherer
+from magview.classroom.gather import LOOKED, Cancelled, Gatherer
 from magview.classroom.results import Result, attempt_in
 from magview.classroom.sets import ClassSet, open_set
 from magview.classroom.summary import (
@@ -169,7 +169,8 @@ class GatherWindow(ClassWindow):
         self._read_set()
         self._work()
 
-    def _work(self) -> None:
+    def _work(self, quiet: bool = False) -> None:
+        """`quiet`: nothing is shown of it unless there is something new to mark."""
         folder, of, gatherer = self._folder, self._set, self._gatherer
         assert folder is not None
 
@@ -181,7 +182,8 @@ class GatherWindow(ClassWindow):
 
         self._look.stop()
         self._worker.start(work)
-        self._show_busy(True)
+        if not quiet:
+            self._show_busy(True)
 
     def cancel(self) -> None:
         """Stop; what is marked by now need not be marked again."""
@@ -195,9 +197,11 @@ class GatherWindow(ClassWindow):
 
     def _again(self) -> None:
         if self._folder is not None and not self._worker.busy:
-            self._work()
+            self._work(quiet=True)
 
     def _progressed(self, share: float) -> None:
+        if self.bar.isHidden() and LOOKED < share < 1.0:
+            self._show_busy(True)
         self.bar.setValue(round(1000 * share))
 
     def _gathered(self, summary: Summary | None) -> None:

@@ -100,8 +100,10 @@ class ClassMaker(ClassWindow):
             tr("&Open set…"), self._ask_open
         )  # fmt: skip
         self.gather = self._button(tr("&Gather…"), self._gather)
-        row.addWidget(self.code)
-        row.addWidget(self.why, 1)
+        words = QVBoxLayout()
+        words.addWidget(self.code)
+        words.addWidget(self.why)
+        row.addLayout(words, 1)
         for button in (self.copy, self.open, self.save, self.gather):
             row.addWidget(button)
         return whole
@@ -115,8 +117,6 @@ class ClassMaker(ClassWindow):
         for name in shipped_exercises():
             self._list(self.shipped, find_exercise(name))
         self.shipped.itemActivated.connect(self.add)
-        self.shipped.currentItemChanged.connect(self._tell)
-        self.shipped.setCurrentRow(0)
         self.add_button = self._button(tr("A&dd ▶"), self.add)
         self.file_button = self._button(tr("From a &file…"), self._ask_exercise)
         self.edit_button = self._button(tr("&Write one…"), self._edit)
@@ -135,6 +135,9 @@ class ClassMaker(ClassWindow):
         self.tale = wrapped()
         self.tale.setMinimumHeight(round(4.2 * self.fontMetrics().height()))
         self.tale.setAlignment(Qt.AlignmentFlag.AlignTop)
+        for where in (self.shipped, self.chosen):
+            where.currentItemChanged.connect(self._tell)
+        self.shipped.setCurrentRow(0)
         foot = QHBoxLayout()
         foot.addWidget(self.file_button)
         foot.addWidget(self.edit_button)
@@ -225,7 +228,7 @@ class ClassMaker(ClassWindow):
         where.addItem(item)
 
     def _tell(self, item: QListWidgetItem | None) -> None:
-        if item is not None and hasattr(self, "tale"):
+        if item is not None:
             exercise = item.data(_HELD)
             self.tale.setText(f"{exercise.story} {exercise.task}")
 

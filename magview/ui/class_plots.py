@@ -7,8 +7,8 @@ from pathlib import Path
 
 import numpy as np
 import pyqtgraph as pg
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QBrush, QColor
+from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtGui import QBrush, QColor, QResizeEvent
 from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from magview.classroom.summary import Entry, Summary
@@ -20,7 +20,6 @@ from magview.ui.plot_export import plot_image, write_plot_svg
 from magview.ui.practice_controls import wrapped
 from magview.ui.theme import Theme
 
-_MOST_BARS = 12
 _BIN = 10.0
 """Width of a bar of marks [%]."""
 
@@ -57,11 +56,28 @@ class ClassPlots(QWidget):
         self.points.sigClicked.connect(self._clicked)
         self.set_theme(theme)
 
+    def _bars_that_fit(self) -> int:
+        """As many as have room for their words: about half the height, less titles and axis."""
+        line = self.fontMetrics().height()
+        return max(2, int((self.canvas.height() / 2 - 6 * line) / (1.15 * line)))
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Another height has room for another number of bars."""
+        super().resizeEvent(event)
+        if self._summary is not None and event.size().height() != event.oldSize().height():
+            QTimer.singleShot(0, self, self._again)
+
+    def _again(self) -> None:
+        if self._summary is not None:
+            self.show_summary(self._summary)
+
     def _plot(self, row: int, column: int) -> pg.PlotItem:
         plot = self.canvas.addPlot(row, column)
         plot.setMenuEnabled(False)
         plot.hideButtons()
         plot.setMouseEnabled(False, False)
+        for side in ("left", "bottom"):
+            plot.getAxis(side).enableAutoSIPrefix(False)
         return plot
 
     def set_theme(self, theme: Theme) -> None:
@@ -124,8 +140,8 @@ class ClassPlots(QWidget):
         self._label(self.times, tr("minutes, by the pupils' clocks"), tr("marks [%]"), tr("Marks against time"))
 
     def _show_steps(self, summary: Summary) -> None:
-        worst = sorted(summary.steps, key=lambda s: s.share)[:_MOST_BARS]
-        names = [s.step for s in worst]
+        worst = sorted(summary.steps, key=lambda s: s.share)[: self._bars_that_fit()]
+        names = [f"{s.exercise.split()[0]} {s.step}" if s.numbered else s.step for s in worst]
         self._bars(self.steps, names, [[100.0 * s.share for s in worst]], [self.theme.hand])
         self.steps.setXRange(0.0, 100.0)
         self._label(self.steps, tr("mean marks [%]"), "", tr("Steps, the weakest above"))
@@ -137,7 +153,7 @@ class ClassPlots(QWidget):
             for fault in entry.result.faults:
                 if fault.found is not None:
                     (found if fault.found else missed)[fault_words(fault)] += 1
-        names = sorted({*found, *missed}, key=lambda n: -missed[n])[:_MOST_BARS]
+        names = sorted({*found, *missed}, key=lambda n: -missed[n])[: self._bars_that_fit()]
         stacks = [[float(c[n]) for n in names] for c in (missed, found)]
         self._bars(self.faults, names, stacks, [self.theme.bad, self.theme.good])
         self.faults.enableAutoRange(axis="x")

@@ -124,6 +124,7 @@ class SortedTable(QTableView):
         self.setTabKeyNavigation(False)
         self.setWordWrap(False)
         self.verticalHeader().hide()
+        self.verticalHeader().setDefaultSectionSize(round(1.6 * self.fontMetrics().height()))
         self._wide = tuple(wide)
         self.activated.connect(self._activated)
 
