@@ -32,7 +32,12 @@ def add_class_command(commands: argparse._SubParsersAction[Any]) -> None:
     code.add_argument("--seed", type=int, metavar="N", help=tr("the same seed makes the same code; left out: drawn"))
     code.add_argument("--each-their-own", action="store_true", help=tr("a fault of their own for each pupil"))
     code.add_argument("--no-hints", action="store_true", help=tr("the exercises' hints are not given"))
-    code.add_argument("--units", choices=("own", "metric", "inch"), default="own", help=tr("blades and straightedge"))
+    code.add_argument(
+        "--units",
+        choices=("own", "metric", "inch"),
+        default="own",
+        help=tr("straightedge, and blades beside the exercise's"),
+    )
     code.add_argument("--minutes", type=int, metavar="N", help=tr("the time allowed for each exercise"))
     code.add_argument("--title", default="", metavar="TEXT", help=tr("for the file and the key"))
     code.add_argument("--pupil", action="append", default=[], metavar="NAME", help=tr("a pupil; again for each"))

@@ -20,7 +20,8 @@ from magview.classroom.handed import FORMAT, handed_in_of
 from magview.classroom.key import faults_of
 from magview.classroom.names import normal
 from magview.classroom.sets import work_id
-from magview.practice.attempt import Attempt, unplayed_attempt
+from magview.practice.actions import HandIn
+from magview.practice.attempt import Attempt, Event, unplayed_attempt
 from magview.practice.evidence import evidence
 from magview.practice.exercise import Exercise, FaultKind, GoalKind, Written
 from magview.practice.marking import Row, mark_evidence
@@ -57,7 +58,8 @@ class FaultFound:
     kind: FaultKind
     side: Side | None
     found: bool | None
-    """Put right, or written down rightly; None where the exercise asks for neither."""
+    """Put right, or written down rightly; None where the exercise asks for neither, or it was drawn so small that
+    all was in order as found."""
 
 
 @dataclass(frozen=True)
@@ -225,14 +227,23 @@ SHOWN_BY: dict[str, tuple[str, ...]] = {
 
 def _found(exercise: Exercise, seed: int, rows: tuple[Row, ...]) -> list[FaultFound]:
     two = exercise.both_sides
+    idle = Attempt(exercise, seed, events=(Event(0.0, HandIn()),))
+    before = mark_evidence(evidence(idle)).rows
     told = []
     for fault in faults_of(exercise, seed, sound=False):
         shown = None
         for wanted in SHOWN_BY[fault.kind]:
-            about = [r for r in rows if r.goal is not None and wanted in (r.goal.goal, r.goal.reading)]
-            mine = [r for r in about if r.side == fault.side or fault.kind == "disc-zero"]
-            if mine:
-                shown = any(r.judged is not None and r.judged.right for r in mine)
+            about = [
+                (was, now)
+                for was, now in zip(before, rows, strict=True)
+                if now.goal is not None
+                and wanted in (now.goal.goal, now.goal.reading)
+                and (now.side == fault.side or fault.kind == "disc-zero")
+            ]
+            # What is in order as found, small as the fault was drawn, leaves nothing to deal with.
+            about = [(was, now) for was, now in about if was.judged is not None and not was.judged.right]
+            if about:
+                shown = any(now.judged is not None and now.judged.right for _, now in about)
                 break
         told.append(FaultFound(fault.kind, fault.side if two and fault.kind != "disc-zero" else None, shown))
     return told

@@ -50,7 +50,7 @@ class ClassSet(Model):
     hints: bool = True
     """Whether the exercises' hints may be asked for."""
     units: Units = "own"
-    """Blades and straightedge on the tray: the exercise's own, or all metric, or all in inches."""
+    """The exercise's own blades and straightedge, or a straightedge of this unit, and blades of it too."""
     minutes: Annotated[int, Field(ge=1, le=MOST_MINUTES)] | None = None
     """The time allowed for each exercise; left out: its own guide. Time is shown and not marked."""
     exercises: Annotated[tuple[Exercise, ...], Field(min_length=1, max_length=40)]
@@ -116,7 +116,8 @@ def _tray_in(tray: Tray, inch: bool) -> Tray:
     if tray.straightedge is not None:
         changed["straightedge"] = "1/32 in" if inch else "0.5 mm"
     if tray.blades:
-        changed["blades"] = ("inch",) if inch else ("metric",)
+        # Those of the exercise stay: a gap may be too narrow for the other unit's blades to prove.
+        changed["blades"] = tuple(dict.fromkeys(("inch" if inch else "metric", *tray.blades)))
     return tray.model_copy(update=changed)
 
 

@@ -164,9 +164,10 @@ class ClassMaker(ClassWindow):
         self.hints.toggled.connect(self.changed)
         self.units = QuietCombo()
         for words, unit in zip(
-            (tr("as the exercise has them"), tr("all metric"), tr("all in inches")), UNITS, strict=True
+            (tr("as the exercise has them"), tr("metric, too"), tr("in inches, too")), UNITS, strict=True
         ):
             self.units.addItem(words, unit)
+        self.units.setToolTip(tr("A straightedge of this unit, and blades of it beside the exercise's own"))
         self.units.currentIndexChanged.connect(self.changed)
         self.minutes = QSpinBox()
         self.minutes.setRange(0, MOST_MINUTES)

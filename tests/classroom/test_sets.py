@@ -9,7 +9,7 @@ import unicodedata
 from hashlib import sha256
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from magview.classroom.code import ALPHABET, symbols_of
@@ -41,6 +41,7 @@ def a_set(*names: str, **settings) -> ClassSet:
     return ClassSet(**{"seed": 4711, "exercises": exercises, **settings})
 
 
+@settings(deadline=None)
 @given(
     st.lists(st.sampled_from(shipped_exercises()), min_size=1, max_size=MOST_IN_CODE),
     st.integers(0, 2**20 - 1),
@@ -122,6 +123,7 @@ def test_a_newer_code_and_one_of_other_exercises_are_refused():
             set_of_code(checked(other))
 
 
+@settings(deadline=None)
 @given(st.text(ALPHABET, max_size=31))
 def test_random_characters_never_pass_for_a_code_unrefused(text):
     try:
@@ -149,6 +151,7 @@ def test_one_pupil_however_the_name_is_typed(alike):
     assert len({normal(name) for name in alike}) == 1
 
 
+@settings(deadline=None)
 @given(st.text(max_size=30))
 def test_normalising_twice_changes_nothing(name):
     assert normal(normal(name)) == normal(name)
@@ -188,7 +191,8 @@ def test_settings_reach_the_exercise_and_the_faults_stay():
     assert one.hints
     assert not other.hints
     assert other.minutes == 12.0
-    assert set(other.tray.blades) == {"inch"}
+    assert set(other.tray.blades) == {"metric", "inch"}
+    assert (one.tray.straightedge, other.tray.straightedge) == ("0.5 mm", "1/32 in")
     assert begin(one, plain.seed_of(1)).bench == begin(other, told.seed_of(1)).bench
     with pytest.raises(SpecError, match="not in this set"):
         plain.exercise(2)
