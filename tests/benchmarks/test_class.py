@@ -39,7 +39,7 @@ def seconds(work: Callable[[], object]) -> float:
 @pytest.mark.benchmark(group="a class of a thousand attempts")
 @pytest.mark.parametrize("how", ["marked alone", "marked in processes", "from the cache", "looked at again"])
 def test_a_thousand(benchmark: BenchmarkFixture, folder: Path, tmp_path: Path, how: str) -> None:
-    """Ratio (lower is better): gathering over `json.loads` of the same files, and the memory it takes at most [MB]."""
+    """Ratio (lower is better): gathering over `json.loads` of the same files, and its memory [MB]."""
     files = sorted(folder.glob("*.json"))
     loads = min(seconds(lambda: [json.loads(p.read_bytes()) for p in files]) for _ in range(3))
     gatherer = Gatherer(tmp_path / "marks", None if how == "marked in processes" else 0)
