@@ -98,7 +98,7 @@ _START = """
 import json, os, time
 from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QApplication
-from magview.bench.actions import new_bench
+from magview.bench.apply import new_bench
 from magview.spec.library import find_installation
 from magview.ui.model import BenchModel
 from magview.ui.window import MainWindow
