@@ -199,6 +199,9 @@ def _window(arguments: argparse.Namespace) -> int:
         _say(_readings_text(magneto, magneto.designed_setting.backplate_deg, 0.0))
         _say("\nOther commands that need no window: `magview readings`, `magview adjust`.")
         return PASS
+    from magview.ui.collecting import put_off
+
+    put_off()
     from magview.ui.app import run
 
     installation = shipped_installation_of(name)

@@ -96,6 +96,8 @@ def test_turning_the_rotor_with_a_cursor_in_sight(open_window, qtbot, benchmark,
 
 _START = """
 import json, os, time
+from magview.ui.collecting import put_off
+put_off()
 from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QApplication
 from magview.bench.apply import new_bench
