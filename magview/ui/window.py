@@ -247,14 +247,14 @@ class MainWindow(QMainWindow):
         if self._rest is not None and next(self._rest, self) is self:
             self._rest = None
         if self._rest is not None:
-            QTimer.singleShot(0, self, self._furnish_on)
+            QTimer.singleShot(1, self, self._furnish_on)
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """The first picture stands: everything else may come."""
         super().paintEvent(event)
         if not self._painted:
             self._painted = True
-            QTimer.singleShot(0, self, self._furnish_on)
+            QTimer.singleShot(1, self, self._furnish_on)
 
     @property
     def furnishing(self) -> bool:
