@@ -28,7 +28,7 @@ from magview.ui.theme import LIGHT, colours  # noqa: E402
 from magview.ui.window import PANELS, MainWindow  # noqa: E402
 
 TARGET = ROOT / "resources" / "guide" / "pictures"
-COLOURS = 224
+COLOURS = 256
 
 
 def settle() -> None:
@@ -185,7 +185,7 @@ def save(shot: QPixmap, path: Path) -> None:
     except ImportError:
         return
     with Image.open(path) as full:
-        small = full.convert("RGB").quantize(COLOURS, dither=Image.Dither.NONE)
+        small = full.convert("RGB").quantize(COLOURS, kmeans=1, dither=Image.Dither.NONE)
     small.save(path, optimize=True)
 
 

@@ -14,6 +14,9 @@ from markdown_it.token import Token
 
 from magview.spec.library import resources
 
+_LOWERED = re.compile(r"(?<=[^\W_])[_^]\{?(\w+)\}?")
+"""A formula's raised or lowered part, within a line."""
+
 
 @dataclass(frozen=True)
 class Section:
@@ -105,11 +108,14 @@ def pages() -> dict[str, Page]:
 
 def plain(token: Token) -> str:
     """The words of an inline token, without their marks."""
-    words = [
-        child.content if child.type in ("text", "code_inline", "image") else " "
-        for child in token.children or ()
-        if child.type in ("text", "code_inline", "image", "softbreak", "hardbreak")
-    ]
+    words = []
+    for child in token.children or ():
+        if child.type == "text":
+            words.append(_LOWERED.sub(r"\1", child.content))
+        elif child.type in ("code_inline", "image"):
+            words.append(child.content)
+        elif child.type in ("softbreak", "hardbreak"):
+            words.append(" ")
     return "".join(words)
 
 

@@ -23,6 +23,13 @@ _SMALL = frozenset(
     ("a", "an", "and", "are", "at", "be", "by", "can", "do", "does", "for", "from", "how", "i", "in", "is", "it",
      "my", "of", "on", "or", "the", "to", "what", "when", "where", "with")
 )  # fmt: skip
+_ALIKE = {
+    "tooth": "teeth", "teeth": "tooth", "center": "centre", "color": "colour", "colors": "colours",
+    "counterclockwise": "anticlockwise", "synchronizing": "synchronising", "synchronize": "synchronis",
+    "points": "contacts", "gage": "gauge", "backlash": "play", "shortcut": "key", "shortcuts": "keys",
+}  # fmt: skip
+"""Other spellings and other words of the trade, which find theirs besides their own."""
+
 _ENDINGS = ("ings", "ing", "ies", "ed", "es", "s", "e", "y")
 _WORD = re.compile(r"[^\W_]+(?:[-’'][^\W_]+)*")
 _AROUND = 90
@@ -76,7 +83,7 @@ class Index:
 
     def search(self, query: str, most: int = 40) -> list[Hit]:
         """The sections that answer a query, best first; none for a query without words."""
-        asked = list(dict.fromkeys(words_of(query)))
+        asked = self._joined(words_of(query))
         wanted = [w for w in asked if w not in _SMALL and (len(w) > 1 or w.isdigit())] or asked
         found = {word: self._matching(word) for word in wanted}
         hits = []
@@ -91,15 +98,33 @@ class Index:
         every = {word for matches in found.values() for word in matches}
         return [Hit(s, round(share * score, 6), *_excerpt(s.text, every)) for share, score, s in hits[:most]]
 
+    def _joined(self, words: list[str]) -> list[str]:
+        """Each word once; a letter that stands alone belongs to the next word where the guide has them together."""
+        out: list[str] = []
+        for word in words:
+            if out and len(out[-1]) == 1 and self._beginning(out[-1] + word):
+                out[-1] += word
+            else:
+                out.append(word)
+        return list(dict.fromkeys(out))
+
+    def _beginning(self, word: str, longest: int = 99) -> dict[str, float]:
+        """The words of the guide that begin with a word, the whole word worth most."""
+        return {
+            w: _WHOLE if w == word else _PREFIX
+            for w in self._spread
+            if w.startswith(word) and len(w) - len(word) <= longest
+        }
+
     def _matching(self, word: str) -> dict[str, float]:
         """The words of the guide that a word of the query finds, with what each is worth."""
-        stems = [word]
-        stems += [word.removesuffix(e) for e in _ENDINGS if word.endswith(e) and len(word) - len(e) >= 4]
-        for stem in stems:
-            found = {w: _WHOLE if w == word else _PREFIX for w in self._spread if w.startswith(stem)}
-            if found:
-                return found
-        return {}
+        found: dict[str, float] = {}
+        for ending in _ENDINGS:
+            if word.endswith(ending) and len(word) - len(ending) >= 4:
+                found |= {w: _PREFIX for w in self._beginning(word.removesuffix(ending), longest=3)}
+        if word in _ALIKE:
+            found |= self._beginning(_ALIKE[word])
+        return found | self._beginning(word)
 
     def _worth(self, place: dict[str, float], matches: dict[str, float]) -> float:
         count = len(self._sections)

@@ -11,12 +11,8 @@ from magview.ui.guide_window import GuideWindow
 def open_guide(owner: QWidget, address: str | None = None) -> GuideWindow:
     """Show the one guide window there is, at an address or at what `owner` shows."""
     address = topic_of(owner) if address is None else address
-    for widget in QApplication.topLevelWidgets():
-        if isinstance(widget, GuideWindow) and widget.isVisible():
-            window = widget
-            break
-    else:
-        window = GuideWindow()
+    shown = (w for w in QApplication.topLevelWidgets() if isinstance(w, GuideWindow) and w.isVisible())
+    window = next(shown, None) or GuideWindow()
     window.go_to(address)
     window.belongs_to(owner.window())
     window.show()

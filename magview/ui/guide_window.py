@@ -39,6 +39,8 @@ _ADDRESS = Qt.ItemDataRole.UserRole
 _ZOOMS = (50, 67, 80, 100, 125, 150, 175, 200, 250, 300)
 _SEARCH_MS, _FIT_MS = 120, 60
 _MARGIN = 16
+_LINE = 120
+"""Longest line, in letters: longer ones are hard to read."""
 
 
 class PageView(QTextBrowser):
@@ -49,6 +51,7 @@ class PageView(QTextBrowser):
         self.setOpenLinks(False)
         self.setAccessibleName(tr("Page of the guide"))
         self.document().setDocumentMargin(_MARGIN)
+        self.setLineWrapMode(QTextBrowser.LineWrapMode.FixedPixelWidth)
         self.zoom = 100
         self._fit_soon = QTimer(self)
         self._fit_soon.setSingleShot(True)
@@ -78,11 +81,17 @@ class PageView(QTextBrowser):
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Pictures are never wider than the page."""
         super().resizeEvent(event)
+        self.fit_lines()
         self._fit_soon.start()
+
+    def fit_lines(self) -> None:
+        """Lines as long as there is room, but not longer than can be read."""
+        longest = _LINE * self.fontMetrics().averageCharWidth() + 2 * _MARGIN
+        self.setLineWrapColumnOrWidth(min(self.viewport().width(), longest))
 
     def fit_pictures(self) -> None:
         """Give pictures their size at this zoom, or the width there is."""
-        room = max(80, self.viewport().width() - 2 * _MARGIN)
+        room = max(80, self.lineWrapColumnOrWidth() - 2 * _MARGIN)
         document = self.document()
         block = document.begin()
         while block.isValid():
@@ -177,6 +186,7 @@ class GuideWindow(QMainWindow):
         self.results.setResizeMode(QListWidget.ResizeMode.Adjust)
         self.results.setVerticalScrollMode(QListWidget.ScrollMode.ScrollPerPixel)
         self.results.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.results.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOn)  # so that widths stay
         self.results.itemClicked.connect(self._open_result)
         self.results.itemActivated.connect(self._open_result)
         self.lists = QStackedWidget()
@@ -224,7 +234,8 @@ class GuideWindow(QMainWindow):
 
         def act(text: str, slot: Any, *shortcuts: Any, shown: bool = True) -> QAction:
             action = QAction(text, self)
-            action.setShortcuts([QKeySequence(s) for s in shortcuts])
+            # The platform's own key may be the same: twice the same key would be none.
+            action.setShortcuts(list({QKeySequence(s).toString(): QKeySequence(s) for s in shortcuts}.values()))
             action.triggered.connect(slot)
             first = action.shortcut().toString(QKeySequence.SequenceFormat.NativeText)
             action.setToolTip(f"{text} ({first})" if first else text)
@@ -308,9 +319,9 @@ class GuideWindow(QMainWindow):
     def _mark_contents(self) -> None:
         """The contents stand at what is shown, its page unfolded."""
         name = self.address.partition("#")[0]
-        for top in (self.contents.topLevelItem(i) for i in range(self.contents.topLevelItemCount())):
-            for item in (top.child(i) for i in range(top.childCount())):
-                inner = [item.child(i) for i in range(item.childCount())]
+        for top in _children(self.contents.invisibleRootItem()):
+            for item in _children(top):
+                inner = _children(item)
                 at = next((i for i in (item, *inner) if i.data(0, _ADDRESS) == self.address), None)
                 if at is not None:
                     item.setExpanded(True)
@@ -449,6 +460,7 @@ class GuideWindow(QMainWindow):
         font = QApplication.font()
         font.setPointSizeF(font.pointSizeF() * percent / 100.0)
         self.page.setFont(font)
+        self.page.fit_lines()
         self.page.fit_pictures()
         self.statusBar().showMessage(f"{percent} %", 2000)
 
@@ -463,8 +475,9 @@ class GuideWindow(QMainWindow):
             f"table {{ border-collapse: collapse; border: 1px solid {theme.faint}; margin-top: 4px; "
             f"margin-bottom: 0px; }} th, td {{ padding: 4px; }} th {{ background-color: {theme.button}; }} "
             f"table.caution {{ border: 2px solid {theme.bad}; }} "
-            f"table.formula {{ border: none; background-color: {theme.button}; }} "
-            f'code, pre {{ font-family: "DejaVu Sans Mono", monospace; background-color: {theme.button}; }}'
+            f"table.formula {{ border: none; }} table.formula td {{ background-color: {theme.button}; }} "
+            f'code, pre {{ font-family: "DejaVu Sans Mono", monospace; background-color: {theme.button}; '
+            f"white-space: pre-wrap; }}"
         )
 
     def changeEvent(self, event: QEvent) -> None:
@@ -497,9 +510,13 @@ class GuideWindow(QMainWindow):
         if watched is self._owner and event.type() == kinds.Hide and not event.spontaneous():
             QTimer.singleShot(0, self, self.close)
         if watched is self.search and event.type() == kinds.KeyPress and event.key() == Qt.Key.Key_Down:  # type: ignore[attr-defined]
-            self.lists.currentWidget().setFocus()
+            (self.results if self.results.isVisible() else self.contents).setFocus()
             return True
         return super().eventFilter(watched, event)
+
+
+def _children(item: QTreeWidgetItem) -> list[QTreeWidgetItem]:
+    return [child for i in range(item.childCount()) if (child := item.child(i)) is not None]
 
 
 def _full(here: str, target: str) -> str:

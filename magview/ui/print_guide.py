@@ -41,17 +41,18 @@ _SIZES = {"a4": QPageSize.PageSizeId.A4, "letter": QPageSize.PageSizeId.Letter}
 _POINTS, _SMALL = 9.5, 7.5
 _ROUNDS = 30
 """More than any page of the guide has headings."""
-_WIDEST_PX = 600
-"""Widest picture [1/96 in]."""
+_WIDEST_PX, _TALLEST_PX = 600, 430
+"""Largest picture [1/96 in]."""
 
 PRINT_STYLE = """
 table { border-collapse: collapse; border: 0.5px solid #8a929b; margin-top: 4px; margin-bottom: 8px; }
 th, td { padding: 3px; }
 th { background-color: #eceef0; }
 table.caution { border: 2px solid #000000; }
-table.formula { border: none; background-color: #f1f2f4; }
+table.formula { border: none; }
+table.formula td { background-color: #f1f2f4; }
 table.contents { border: none; }
-code, pre { font-family: "DejaVu Sans Mono"; }
+code, pre { font-family: "DejaVu Sans Mono"; white-space: pre-wrap; }
 a { color: #16191d; text-decoration: none; }
 """
 
@@ -153,8 +154,9 @@ def _fit_pictures(document: QTextDocument) -> None:
             form = fragment.charFormat().toImageFormat()
             if form.isValid():
                 image = QImage(str(guide_folder() / form.name()))
-                form.setWidth(min(_WIDEST_PX, image.width() * 0.8))
-                form.setHeight(form.width() * image.height() / max(1, image.width()))
+                shape = image.width() / max(1, image.height())
+                form.setWidth(min(_WIDEST_PX, image.width() * 0.8, _TALLEST_PX * shape))
+                form.setHeight(form.width() / shape)
                 cursor = QTextCursor(document)
                 cursor.setPosition(fragment.position())
                 cursor.setPosition(fragment.position() + fragment.length(), QTextCursor.MoveMode.KeepAnchor)
@@ -193,6 +195,8 @@ def _begin_page(block: QTextBlock) -> None:
 
 def _page_of(document: QTextDocument, block: QTextBlock) -> int:
     top = document.documentLayout().blockBoundingRect(block).top()
+    if block.layout().lineCount():
+        top += block.layout().lineAt(0).position().y()  # its first line may have gone over to the next page
     return int((top + 1.0) // document.pageSize().height())
 
 
@@ -213,7 +217,8 @@ def _paint(painter: QPainter, document: QTextDocument, number: int, where: QRect
     context = QAbstractTextDocumentLayout.PaintContext()
     context.palette.setColor(QPalette.ColorRole.Text, QColor("#000000"))
     view = QRectF(0.0, number * where.height(), where.width(), where.height())
-    context.clip = view
+    # A line that begins the next page may, by rounding, begin a hair before its end.
+    context.clip = view.adjusted(0.0, 2.0, 0.0, -2.0)
     painter.save()
     painter.translate(where.left(), where.top() - view.top())
     painter.setClipRect(view)
