@@ -23,7 +23,7 @@ def open_guide(owner: QWidget, address: str | None = None) -> GuideWindow:
 
 def topic_of(owner: QWidget) -> str:
     """The page about the part of a window that has the keyboard, else about what is in front of it."""
-    widget = owner.focusWidget()
+    widget: QWidget | None = owner.focusWidget()
     while widget is not None and widget is not owner:
         found = _topic(widget)
         if found is not None:

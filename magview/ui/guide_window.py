@@ -7,20 +7,15 @@ from html import escape
 from typing import Any
 
 from PySide6.QtCore import QEvent, QObject, QSize, Qt, QTimer, QUrl
-from PySide6.QtGui import QAction, QColor, QImage, QKeySequence, QPalette, QResizeEvent, QTextCursor, QTextDocument
+from PySide6.QtGui import QAction, QColor, QKeySequence, QPalette
 from PySide6.QtWidgets import (
     QApplication,
-    QCheckBox,
-    QHBoxLayout,
-    QLabel,
     QLineEdit,
     QListWidget,
     QListWidgetItem,
     QMainWindow,
-    QPushButton,
     QSplitter,
     QStackedWidget,
-    QTextBrowser,
     QToolBar,
     QTreeWidget,
     QTreeWidgetItem,
@@ -28,91 +23,17 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from magview.guide.pages import Page, chapters, guide_folder, pages
-from magview.guide.render import Way, page_html
+from magview.guide.pages import chapters, pages
 from magview.guide.search import Hit, Index, guide_index
 from magview.spec.language import tr
+from magview.ui.guide_find import FindBar
+from magview.ui.guide_page import PageView
 from magview.ui.guide_results import RichItems
 from magview.ui.theme import LIGHT, THEMES, Theme
 
 _ADDRESS = Qt.ItemDataRole.UserRole
 _ZOOMS = (50, 67, 80, 100, 125, 150, 175, 200, 250, 300)
-_SEARCH_MS, _FIT_MS = 120, 60
-_MARGIN = 16
-_LINE = 120
-"""Longest line, in letters: longer ones are hard to read."""
-
-
-class PageView(QTextBrowser):
-    """One page. It reads pages and pictures of the guide and nothing else; no link leads out of it."""
-
-    def __init__(self) -> None:
-        super().__init__()
-        self.setOpenLinks(False)
-        self.setAccessibleName(tr("Page of the guide"))
-        self.document().setDocumentMargin(_MARGIN)
-        self.setLineWrapMode(QTextBrowser.LineWrapMode.FixedPixelWidth)
-        self.zoom = 100
-        self._fit_soon = QTimer(self)
-        self._fit_soon.setSingleShot(True)
-        self._fit_soon.setInterval(_FIT_MS)
-        self._fit_soon.timeout.connect(self.fit_pictures)
-
-    def show_page(self, page: Page, style: str) -> None:
-        """Show a page from its top."""
-        self.document().setDefaultStyleSheet(style)
-        self.setHtml(page_html(page, Way(partial(_full, page.name), str, str, framed=True)))
-        self.fit_pictures()
-
-    def loadResource(self, kind: int, name: QUrl | str) -> Any:
-        """Pictures of the guide, ``name?width`` made that wide [px]; anything else is not there."""
-        path, _, wide = (name.toString() if isinstance(name, QUrl) else name).partition("?")
-        if kind != QTextDocument.ResourceType.ImageResource.value or not path.startswith("pictures/") or ".." in path:
-            return None
-        image = QImage(str(guide_folder() / path))
-        if not wide:
-            return image
-        # Qt's text would drop lines where it draws a picture smaller than it is.
-        sharp = self.devicePixelRatioF()
-        image = image.scaledToWidth(round(int(wide) * sharp), Qt.TransformationMode.SmoothTransformation)
-        image.setDevicePixelRatio(sharp)
-        return image
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        """Pictures are never wider than the page."""
-        super().resizeEvent(event)
-        self.fit_lines()
-        self._fit_soon.start()
-
-    def fit_lines(self) -> None:
-        """Lines as long as there is room, but not longer than can be read."""
-        longest = _LINE * self.fontMetrics().averageCharWidth() + 2 * _MARGIN
-        self.setLineWrapColumnOrWidth(min(self.viewport().width(), longest))
-
-    def fit_pictures(self) -> None:
-        """Give pictures their size at this zoom, or the width there is."""
-        room = max(80, self.lineWrapColumnOrWidth() - 2 * _MARGIN)
-        document = self.document()
-        block = document.begin()
-        while block.isValid():
-            it = block.begin()
-            while not it.atEnd():
-                fragment = it.fragment()
-                form = fragment.charFormat().toImageFormat()
-                if form.isValid():
-                    name = form.name().partition("?")[0]
-                    image = QImage(str(guide_folder() / name))
-                    width = round(min(room, image.width() * self.zoom / 100.0))
-                    if abs(width - form.width()) >= 1.0:
-                        form.setName(f"{name}?{width}")
-                        form.setWidth(width)
-                        form.setHeight(width * image.height() / max(1, image.width()))
-                        cursor = QTextCursor(document)
-                        cursor.setPosition(fragment.position())
-                        cursor.setPosition(fragment.position() + fragment.length(), QTextCursor.MoveMode.KeepAnchor)
-                        cursor.setCharFormat(form)
-                it += 1
-            block = block.next()
+_SEARCH_MS = 120
 
 
 class GuideWindow(QMainWindow):
@@ -201,23 +122,7 @@ class GuideWindow(QMainWindow):
     def _build_page(self) -> None:
         self.page = PageView()
         self.page.anchorClicked.connect(self._follow)
-        self.find_line = QLineEdit()
-        self.find_line.setPlaceholderText(tr("Find in this page"))
-        self.find_line.setAccessibleName(tr("Find in this page"))
-        self.find_line.textChanged.connect(self._find_typed)
-        self.find_line.returnPressed.connect(self.find_next)
-        self.find_case = QCheckBox(tr("Match &case"))
-        self.find_says = QLabel()
-        before, after, done = QPushButton(tr("&Previous")), QPushButton(tr("Ne&xt")), QPushButton(tr("C&lose"))
-        before.clicked.connect(self.find_previous)
-        after.clicked.connect(self.find_next)
-        done.clicked.connect(self.end_find)
-        self.find_bar = QWidget()
-        row = QHBoxLayout(self.find_bar)
-        row.setContentsMargins(0, 0, 0, 0)
-        for widget in (self.find_line, before, after, self.find_case, self.find_says, done):
-            row.addWidget(widget)
-        row.setStretch(0, 1)
+        self.find_bar = FindBar(self.page)
         self.find_bar.hide()
         self._right = QWidget()
         column = QVBoxLayout(self._right)
@@ -249,13 +154,13 @@ class GuideWindow(QMainWindow):
         act(tr("Contents"), self.show_contents, "Ctrl+T")
         bar.addSeparator()
         act(tr("Search"), self.begin_search, "Ctrl+K")
-        act(tr("Find in page"), self.begin_find, keys.Find)
+        act(tr("Find in page"), self.find_bar.begin, keys.Find)
         bar.addSeparator()
         act(tr("Smaller"), partial(self.zoom_by, -1), keys.ZoomOut)
         act(tr("Larger"), partial(self.zoom_by, 1), keys.ZoomIn, "Ctrl+=")
         act(tr("Usual size"), partial(self.set_zoom, 100), "Ctrl+0")
-        act(tr("Find next"), self.find_next, "F3", shown=False)
-        act(tr("Find previous"), self.find_previous, "Shift+F3", shown=False)
+        act(tr("Find next"), self.find_bar.find_next, "F3", shown=False)
+        act(tr("Find previous"), self.find_bar.find_previous, "Shift+F3", shown=False)
         act(tr("End searching, or close"), self.escape, "Esc", shown=False)
         act(tr("Close the guide"), self.close, keys.Close, shown=False)
 
@@ -272,7 +177,7 @@ class GuideWindow(QMainWindow):
         self.address = f"{page.name}#{anchor}" if anchor and page.name == name else page.name
         if fresh:
             self.page.show_page(page, self._style())
-            self.find_says.clear()
+            self.find_bar.says.clear()
         if anchor:
             self.page.scrollToAnchor(anchor)
         else:
@@ -394,58 +299,14 @@ class GuideWindow(QMainWindow):
                     self.page.verticalScrollBar().setValue(at)
                 return
 
-    # -------------------------------------------------------------- find in page
-
-    def begin_find(self) -> None:
-        """Show the find bar."""
-        self.find_bar.show()
-        self.find_line.setFocus()
-        self.find_line.selectAll()
-
-    def end_find(self) -> None:
-        """Put the find bar away."""
-        self.find_bar.hide()
-        self.page.setFocus()
-
     def escape(self) -> None:
         """End finding, then searching, then close."""
         if self.find_bar.isVisible():
-            self.end_find()
+            self.find_bar.end()
         elif self.search.text():
             self.show_contents()
         else:
             self.close()
-
-    def find_next(self) -> None:
-        """The next place in this page, after the last the first again."""
-        self._find(False)
-
-    def find_previous(self) -> None:
-        """The place before it."""
-        self._find(True)
-
-    def _find_typed(self) -> None:
-        cursor = self.page.textCursor()
-        cursor.setPosition(cursor.selectionStart())
-        self.page.setTextCursor(cursor)
-        self._find(False)
-
-    def _find(self, backward: bool) -> None:
-        text = self.find_line.text()
-        if not text:
-            self.find_says.clear()
-            return
-        flags = QTextDocument.FindFlag(0)
-        if backward:
-            flags |= QTextDocument.FindFlag.FindBackward
-        if self.find_case.isChecked():
-            flags |= QTextDocument.FindFlag.FindCaseSensitively
-        if self.page.find(text, flags):
-            self.find_says.clear()
-            return
-        self.page.moveCursor(QTextCursor.MoveOperation.End if backward else QTextCursor.MoveOperation.Start)
-        found = self.page.find(text, flags)
-        self.find_says.setText(tr("From the other end") if found else tr("Not on this page"))
 
     # -------------------------------------------------------------- looks
 
@@ -517,14 +378,6 @@ class GuideWindow(QMainWindow):
 
 def _children(item: QTreeWidgetItem) -> list[QTreeWidgetItem]:
     return [child for i in range(item.childCount()) if (child := item.child(i)) is not None]
-
-
-def _full(here: str, target: str) -> str:
-    """A link of a page as an address: its own page's name where it has none."""
-    if "://" in target:
-        return target
-    name, sign, anchor = target.partition("#")
-    return f"{name.removesuffix('.md') or here}{sign}{anchor}"
 
 
 def _result_html(hit: Hit) -> str:
