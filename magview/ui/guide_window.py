@@ -323,7 +323,7 @@ class GuideWindow(QMainWindow):
         self.page.setFont(font)
         self.page.fit_lines()
         self.page.fit_pictures()
-        self.statusBar().showMessage(f"{percent} %", 2000)
+        self.statusBar().showMessage(tr("{percent} %", percent=percent), 2000)
 
     def _theme(self) -> Theme:
         ground = QApplication.palette().color(QPalette.ColorRole.Window)
