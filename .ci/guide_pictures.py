@@ -20,6 +20,7 @@ from PySide6.QtGui import QPixmap  # noqa: E402
 from PySide6.QtWidgets import QApplication, QWidget  # noqa: E402
 
 from magview.bench import actions as do  # noqa: E402
+from magview.bench.apply import new_bench  # noqa: E402
 from magview.physics.trials import Trial  # noqa: E402
 from magview.spec.library import find_installation  # noqa: E402
 from magview.ui.model import BenchModel  # noqa: E402
@@ -37,7 +38,7 @@ def settle() -> None:
 
 
 def bench(name: str = "seven-radial-left", width: int = 1280, height: int = 720) -> MainWindow:
-    window = MainWindow(BenchModel(do.new_bench(find_installation(name))), LIGHT)
+    window = MainWindow(BenchModel(new_bench(find_installation(name))), LIGHT)
     window.resize(width, height)
     window.furnish()
     window.plots.wait()
