@@ -30,6 +30,8 @@ from magview.ui.window import PANELS, MainWindow  # noqa: E402
 
 TARGET = ROOT / "resources" / "guide" / "pictures"
 COLOURS = 256
+KEPT: list[QWidget] = []
+"""Windows of pictures taken: Qt may still have work with one that Python would already throw away."""
 
 
 def settle() -> None:
@@ -45,6 +47,7 @@ def bench(name: str = "seven-radial-left", width: int = 1280, height: int = 720)
     window.show()
     window.breaker.setFocus(Qt.FocusReason.OtherFocusReason)
     settle()
+    KEPT.append(window)
     return window
 
 
