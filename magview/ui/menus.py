@@ -85,7 +85,8 @@ class Menus(MenuMaker):
         )
         self.projector_action = self.check(view, "&Projector mode", window.project, False, QKeySequence("F11"))
 
-        self.act(help_menu, "&Keys and cautions", window.show_help, keys.HelpContents)
+        self.guide(help_menu)
+        self.act(help_menu, "&Keys and cautions", window.show_help, None)
 
     def _build_bar(self) -> None:
         bar = QToolBar("Bench")
