@@ -5,9 +5,10 @@ Everything people read goes through `tr`, from here upwards; only the window kno
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 
 _translate: Callable[[str], str] | None = None
+_decimal_point = "."
 
 
 def tr(text: str, /, **values: object) -> str:
@@ -26,7 +27,23 @@ def marked(text: str, /) -> str:
     return text
 
 
-def speak_through(translate: Callable[[str], str] | None) -> None:
-    """Take the translator of the window's language; None is English."""
-    global _translate
+def number(value: float, digits: int | str = "g") -> str:
+    """A number for reading, with the language's decimal sign; what machines read is never written with it.
+
+    `digits` are those after the decimal sign, or a format such as "+.2f" or ".4g".
+    """
+    text = format(value, f".{digits}f" if isinstance(digits, int) else digits)
+    return text if _decimal_point == "." else text.replace(".", _decimal_point)
+
+
+def alternatives(items: Sequence[str]) -> str:
+    """At least one thing, the last after an "or": "a, b or c"."""
+    *others, last = items
+    return tr("{others} or {last}", others=", ".join(others), last=last) if others else last
+
+
+def speak_through(translate: Callable[[str], str] | None, decimal_point: str = ".") -> None:
+    """Take the translator of the window's language and its decimal sign; None is English."""
+    global _translate, _decimal_point
     _translate = translate
+    _decimal_point = decimal_point
