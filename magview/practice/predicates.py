@@ -129,12 +129,12 @@ def _of_acts(name: str, moment: Moment, what: str, value: float, within: float) 
         case "act":
             return name_of(type(act)) == what
         case "said":
-            return after.said is not None and after.said.text.startswith(what)
+            return after.said is not None and after.said.plain.startswith(what)
         case "stop-met":
             met = after.said is not None and after.said.instrument == "stop"
             return met and moment.turned_with == (what == "with")
         case "lamp-shows":
-            return instruments.lamp(after).text == what
+            return instruments.lamp(after).plain == what
         case "contacts-seen-opening":
             lit = instruments.light(moment.before), instruments.light(after)
             return lit == (False, True) and after.bench.rotor_deg > moment.before.bench.rotor_deg

@@ -42,6 +42,14 @@ def alternatives(items: Sequence[str]) -> str:
     return tr("{others} or {last}", others=", ".join(others), last=last) if others else last
 
 
+def together(items: Sequence[str]) -> str:
+    """At least one thing, with "and" between: "a and b and c"."""
+    first, *others = items
+    for other in others:
+        first = tr("{first} and {other}", first=first, other=other)
+    return first
+
+
 def speak_through(translate: Callable[[str], str] | None, decimal_point: str = ".") -> None:
     """Take the translator of the window's language and its decimal sign; None is English."""
     global _translate, _decimal_point
