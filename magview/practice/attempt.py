@@ -27,7 +27,7 @@ from magview.practice.instruments import light
 from magview.practice.state import Practice
 from magview.spec.base import SpecError
 from magview.spec.files import dump_json, read_json, validate, write_text
-from magview.spec.language import alternatives, marked, number, tr
+from magview.spec.language import any_of, marked, number, tr
 
 FORMAT = "magview-attempt/1"
 MOST_EVENTS = 10_000
@@ -305,7 +305,7 @@ def _allowed(kind: type[do.Act], field: str) -> tuple[str, dict[str, str]]:
     """The sentence for a field that holds something else, not yet read out, and its own places."""
     hint = str(next((f.type for f in fields(kind) if f.name == field), "")).replace("'", '"')
     if hint.startswith("Literal["):
-        allowed = alternatives([p.strip() for p in hint[8:-1].split(",")])
+        allowed = any_of([p.strip() for p in hint[8:-1].split(",")])
         return marked("{where}.{field} is {found}; it must be {allowed}"), {"allowed": allowed}
     if "float" in hint and hint not in _HINTS:
         return marked("{where}.{field} is {found}; it must be a number"), {}
