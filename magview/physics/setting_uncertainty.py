@@ -22,7 +22,6 @@ that it drops out of their difference.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import atan, degrees
 
 import numpy as np
@@ -33,6 +32,7 @@ from magview.physics.measurement import Measurement, Quantity, Reading, take_rea
 from magview.physics.setting import InternalTiming, internal_timing
 from magview.physics.uncertainty import Array, Input
 from magview.spec.engine import Installation
+from magview.spec.frozen import frozen
 from magview.spec.language import marked, number, tr
 from magview.spec.magneto import Magneto
 
@@ -58,7 +58,7 @@ _AT_SIDE = {
 }
 
 
-@dataclass(frozen=True)
+@frozen
 class InternalReadings:
     """Readings of internal timing, lobe 1.
 
@@ -80,7 +80,7 @@ class InternalReadings:
     instruments: tuple[Instrument, ...] = tuple(instrument(key) for key in (*_INTERNAL, "after-tightening"))
 
 
-@dataclass(frozen=True)
+@frozen
 class EngineReadings:
     """Readings of the timing to the engine, all on one disc, positive before top dead centre.
 

@@ -6,7 +6,7 @@ what may be shown.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import lru_cache
 from typing import Literal
 
@@ -14,6 +14,7 @@ from magview.bench.state import BenchState, Side, crank_deg, gap_now_mm, reading
 from magview.physics.circuit import Circuit, Lead, circuit
 from magview.physics.setting import Readings
 from magview.practice.exercise import Exercise
+from magview.spec.frozen import frozen
 from magview.spec.language import marked, number, tr
 from magview.spec.magneto import Magneto
 
@@ -23,7 +24,7 @@ lobe [mm], firing before top dead centre [crank deg], what the disc reads at top
 switch lead was found to be, anything else in words."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Seat:
     """What hands have done to one magneto beyond what the bench knows."""
 
@@ -44,7 +45,7 @@ class Seat:
     """The meter has seen ground through the lead, switch off, since it was last worked on."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Kept:
     """The magneto that is not in view."""
 
@@ -76,7 +77,7 @@ INSTRUMENTS = {
 """What answers, in words."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Said:
     """What an instrument said to the act just done, as it is read: words, and the number read off if any."""
 
@@ -102,7 +103,7 @@ class Said:
         return f"{tr(INSTRUMENTS[self.instrument])}: {self.text}"
 
 
-@dataclass(frozen=True)
+@frozen
 class Note:
     """One line of the trainee's own notebook."""
 
@@ -113,7 +114,7 @@ class Note:
     lobe: int = 1
 
 
-@dataclass(frozen=True)
+@frozen
 class Practice:
     """Everything there is to an attempt at one moment. Angles [deg] and lengths [mm] as at the bench."""
 

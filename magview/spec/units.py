@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import math
 import re
-from dataclasses import dataclass
 
 from magview.spec.base import SpecError
+from magview.spec.frozen import frozen
 from magview.spec.language import marked, number, tr
 
 MM_PER_INCH = 25.4
@@ -18,7 +18,7 @@ MM_PER_THOU = MM_PER_INCH / 1000.0
 _QUANTITY = re.compile(r"\s*([-+−]?(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:[eE][-+]?\d+)?)\s*([^\s\d.,]*)\s*")
 
 
-@dataclass(frozen=True)
+@frozen
 class _Kind:
     """A kind of quantity: its units, and what is said to somebody who wrote something else."""
 
