@@ -232,7 +232,7 @@ def attempt_of(data: Any, source: str) -> Attempt:
     events = data["events"]
     if not isinstance(events, tuple) or len(events) > MOST_EVENTS:
         raise SpecError(tr("{source}: events must be a list of at most {most}", source=source, most=MOST_EVENTS))
-    exercise = validate(Exercise, data["exercise"], f"{source}: exercise")
+    exercise = validate(Exercise, data["exercise"], ": ".join((source, "exercise")))
     read = tuple(_event(e, f"{source}: events[{i}]") for i, e in enumerate(events))
     for i, (before, after) in enumerate(pairwise(read)):
         if after.at_s < before.at_s:

@@ -201,7 +201,7 @@ def _offset(mm: float) -> str:
 def _lobes(gaps: list[float]) -> str:
     if max(gaps) - min(gaps) < 5e-4:
         return format_length(gaps[0], False)
-    return "{gaps} mm".format(gaps=", ".join(number(g, 3) for g in gaps))
+    return f"{', '.join(number(g, 3) for g in gaps)} mm"
 
 
 def _firing(room: Practice) -> str:

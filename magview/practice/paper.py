@@ -156,7 +156,7 @@ def _of_engine(on: Installation, sides: tuple[Side, ...]) -> list[tuple[str, str
     if len(sides) > 1:
         lines.append(
             (
-                "Together",
+                tr("Together"),
                 tr(
                     "within {tolerance}° of one another",
                     tolerance=number(engine.synchronising_tolerance_deg, "g"),
