@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 _translate: Callable[[str], str] | None = None
+_decimal_point = "."
 
 
 def tr(text: str, /, **values: object) -> str:
@@ -26,7 +27,17 @@ def marked(text: str, /) -> str:
     return text
 
 
-def speak_through(translate: Callable[[str], str] | None) -> None:
-    """Take the translator of the window's language; None is English."""
-    global _translate
+def number(value: float, digits: int | str = "g") -> str:
+    """A number for reading, with the language's decimal sign; what machines read is never written with it.
+
+    `digits` are those after the decimal sign, or a format such as "+.2f" or ".4g".
+    """
+    text = format(value, f".{digits}f" if isinstance(digits, int) else digits)
+    return text if _decimal_point == "." else text.replace(".", _decimal_point)
+
+
+def speak_through(translate: Callable[[str], str] | None, decimal_point: str = ".") -> None:
+    """Take the translator of the window's language and its decimal sign; None is English."""
+    global _translate, _decimal_point
     _translate = translate
+    _decimal_point = decimal_point

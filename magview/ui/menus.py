@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEvent, QObject
+from PySide6.QtCore import QEvent, QObject, Qt
 from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QApplication, QLabel, QToolBar
 
 from magview.bench.actions import HoldRotor, LetGo, MountMagneto
 from magview.bench.state import BenchState
+from magview.spec.language import tr
 from magview.spec.library import find_magneto, shipped_names
 from magview.ui.breaker_view import BreakerView
 from magview.ui.crank_view import CrankView
@@ -18,6 +19,7 @@ from magview.ui.inputs import QuietCombo
 from magview.ui.menu_maker import TEXT_SIZES, MenuMaker
 from magview.ui.picture_view import PictureView
 from magview.ui.theme import THEMES
+from magview.ui.tongue import LANGUAGES, chosen
 
 if TYPE_CHECKING:
     from magview.ui.window import MainWindow
@@ -84,6 +86,8 @@ class Menus(MenuMaker):
             view.addMenu("&Text size"), [(f"{n} %", n) for n in TEXT_SIZES], 100, self._text_chosen
         )
         self.projector_action = self.check(view, "&Projector mode", window.project, False, QKeySequence("F11"))
+        self._languages = view.addMenu(tr("Lan&guage"))
+        self._languages.aboutToShow.connect(self._name_languages)
 
         self.act(help_menu, "&Keys and cautions", window.show_help, keys.HelpContents)
 
@@ -155,6 +159,22 @@ class Menus(MenuMaker):
 
     def _theme_chosen(self, action: QAction) -> None:
         self.window.set_theme(THEMES[action.data()])
+
+    def _name_languages(self) -> None:
+        """Only when somebody looks: what is chosen is read from the settings now."""
+        if self._languages.isEmpty():
+            own = tr("As the &desktop")
+            options: list[tuple[str, object]] = [(own, ""), *((name, code) for code, name in LANGUAGES.items())]
+            self.language_actions = self.choice(self._languages, options, chosen() or "", self._language_chosen)
+
+    def _language_chosen(self, action: QAction) -> None:
+        self.window.language_wanted.emit(action.data())
+
+    def ticks(self) -> list[QAction]:
+        """Every entry that is so or not, the same in every language; not the languages themselves."""
+        made = self.window.findChildren(QAction, options=Qt.FindChildOption.FindDirectChildrenOnly)
+        languages = self._languages.actions()
+        return [a for a in made if a.isCheckable() and a not in languages]
 
     def _text_chosen(self, action: QAction) -> None:
         self.window.set_text_size(action.data())

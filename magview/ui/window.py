@@ -27,6 +27,7 @@ from magview.ui.model import BenchModel
 from magview.ui.panes import Panel, TallPanel, column
 from magview.ui.picture_view import PictureView
 from magview.ui.theme import Theme, colours, system_theme
+from magview.ui.tongue import language
 
 if TYPE_CHECKING:  # what comes after the first picture is imported then
     from magview.ui.judging import Judging
@@ -126,6 +127,8 @@ class MainWindow(QMainWindow):
     """Another theme, for windows that stand beside this one, and…"""
     projected = Signal(bool)
     """…whether the type is large now for a class."""
+    language_wanted = Signal(str)
+    """The code of another language, or nothing for the desktop's own: whoever holds the window builds it anew."""
 
     def __init__(self, model: BenchModel, theme: Theme | None = None, autosave: Autosave | None = None) -> None:
         super().__init__()
@@ -134,6 +137,8 @@ class MainWindow(QMainWindow):
         self._autosave = autosave
         self._font = QApplication.font()
         self._inches, self._text_percent, self._projecting = False, 100, False
+        self.spoken = language()
+        """The code of the language this window's words are in."""
         self._answering = False
         """Whether the status bar says why something was refused: the next thing that is done takes it away."""
         model.setParent(self)
@@ -359,6 +364,14 @@ class MainWindow(QMainWindow):
                 self._autosave.keep(self.model.state)
             except SpecError as error:
                 self.say(f"The bench cannot be kept for after a crash: {error}")
+
+    def again(self) -> MainWindow:
+        """A new window over the same bench, of the same size and colours, which also keeps it from now on."""
+        QApplication.setFont(self._font)
+        new = MainWindow(self.model, self.theme, self._autosave)
+        self._autosave = None
+        new.restoreGeometry(self.saveGeometry())
+        return new
 
     # -------------------------------------------------------------- files
 
