@@ -158,7 +158,7 @@ class WearPanel(QWidget):
         for row, seen in enumerate(state.inspections):
             late = "–" if seen.opening_error_deg is None else format_angle(seen.opening_error_deg, True)
             for place, text in enumerate(
-                (tr("{hours} h", hours=number(seen.hours)), format_length(seen.gap_mm, self._inches), late)
+                (f"{number(seen.hours)} h", format_length(seen.gap_mm, self._inches), late)
             ):
                 self.table.setItem(row, place, QTableWidgetItem(text))
         self.drop_button.setEnabled(bool(state.inspections))
