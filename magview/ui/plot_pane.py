@@ -14,6 +14,7 @@ from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QLabel, QStackedWidget, QTabWidget, QWidget
 
 from magview.spec.language import marked, tr
+from magview.ui.collecting import resume
 from magview.ui.model import BenchModel
 from magview.ui.theme import Theme
 
@@ -156,6 +157,7 @@ class PlotPane(QTabWidget):
             page.setCurrentIndex(1)
             self._built[name] = made
             self.made.emit(name, made)
+            QTimer.singleShot(0, resume)
 
     def choose(self, name: str) -> PlotSheet:
         """Bring a sheet to the front."""
@@ -167,6 +169,8 @@ class PlotPane(QTabWidget):
             self.ready = True
             self._look.stop()
             self._chosen()
+            if not self.isVisible():
+                resume()
 
     def _chosen(self, _: int = 0) -> None:
         """A step of building what is in front, and the next one when everything else has had its turn."""

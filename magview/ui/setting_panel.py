@@ -23,7 +23,6 @@ from PySide6.QtWidgets import (
 )
 
 from magview.bench.actions import (
-    ROTOR_LIMIT_DEG,
     Action,
     HoldRotor,
     LetGo,
@@ -34,6 +33,7 @@ from magview.bench.actions import (
     TurnRotor,
     TurnScrew,
 )
+from magview.bench.apply import ROTOR_LIMIT_DEG
 from magview.bench.events import KINDS
 from magview.bench.state import BenchState, readings, same_but_worn
 from magview.bench.verdict import faults, judged_words, mark_words, never_words
