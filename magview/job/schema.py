@@ -30,10 +30,9 @@ def schema(kind: Kind) -> dict[str, Any]:
         for part in ("magneto", "engine"):
             path = {"type": "string", "description": f"path of the {part}'s file, from this file's folder"}
             data["properties"][part] = {"anyOf": [data["properties"][part], path]}
-    note = "Fields are checked against one another when the file is read."
     return {
         "$schema": "https://json-schema.org/draft/2020-12/schema",
-        "$comment": note,
+        "$comment": "Fields are checked against one another when the file is read.",
         **data,
         "title": format_of(model),
     }

@@ -22,6 +22,7 @@ from magview.bench.labels import arrange
 from magview.bench.shapes import Array, Point, Shape, hatching, rotate
 from magview.bench.state import BenchState, Engaged, Mounting, crank_deg
 from magview.spec.frozen import frozen
+from magview.spec.language import number, tr
 
 FILLS = {
     "shoe-a": "#ffffff", "shoe-b": "#ffffff", "north": "#ffffff", "south": "#ffffff", "housing": "#f2f2f2",
@@ -165,7 +166,7 @@ def _names(tips: Mapping[str, tuple[float, float]], left: float, right: float, h
             f'stroke-width="0.6"/>'
         )
         anchor, x = ("end", label.x - 3) if label.left else ("start", label.x + 3)
-        text += words(x, label.y + 3.5, label.text, anchor)
+        text += words(x, label.y + 3.5, tr(label.text), anchor)
     return text
 
 
@@ -217,7 +218,7 @@ def plot_svg(plot: Plot, width: int = 372, height: int = 230) -> str:
         for v in ticks.tolist():
             x, y = (at(np.array([v]), np.array([y0])) if flat else at(np.array([x0]), np.array([v])))[0].tolist()
             body += _line(np.array([(x, y), (x, y + 4) if flat else (x - 4, y)]), 0.8)
-            body += words(x, y + 15, f"{v:g}", "middle", 9) if flat else words(x - 6, y + 3, f"{v:g}", "end", 9)
+            body += words(x, y + 15, number(v), "middle", 9) if flat else words(x - 6, y + 3, number(v), "end", 9)
     if plot.band is not None:
         x, middle, low, high = plot.band
         outline = np.concatenate([at(x, low), at(x[::-1], high[::-1])])
