@@ -173,9 +173,9 @@ class DebriefView(QWidget):
         what = tr("As found") if index == 0 else self.told.timeline[index - 1].words
         now = seen(replay.states[index])
         told = [f"{clock_words(replay.times_s[index])} – {what}"]
-        if now.lamp != "not connected":
+        if now.lamp != tr("not connected"):
             told.append(tr("lamp {lamp}", lamp=now.lamp))
-        if now.disc and "no disc" not in now.disc:
+        if now.disc and now.disc != tr("no disc on the crank"):
             told.append(tr("disc {disc}", disc=now.disc))
         self.moment.setText(" · ".join(told))
         self.slider.setAccessibleDescription(self.moment.text())

@@ -52,7 +52,7 @@ class Lamp(QWidget):
 
     def __init__(self, theme: Theme) -> None:
         super().__init__()
-        self._theme, self.shows = theme, "not connected"
+        self._theme, self.shows = theme, tr("not connected")
         self._size_up()
         self.setAccessibleName(tr("Timing lamp"))
 
@@ -84,17 +84,17 @@ class Lamp(QWidget):
         size = float(min(self.width(), self.height()))
         middle, radius = QPointF(size / 2, size / 2), 0.27 * size
         pen = QPen(QColor(self._theme.text), 1.6)
-        if self.shows == "not connected":
+        if self.shows == tr("not connected"):
             pen.setStyle(Qt.PenStyle.DotLine)
         painter.setPen(pen)
-        if self.shows == "light":
+        if self.shows == tr("light"):
             painter.setBrush(QColor("#ffd83d"))
             for dx, dy in ((1, 0), (0, 1), (0.7, 0.7), (0.7, -0.7)):
                 for way in (1.0, -1.0):
                     out = QPointF(dx, dy) * way
                     painter.drawLine(middle + out * (1.3 * radius), middle + out * (1.75 * radius))
         painter.drawEllipse(middle, radius, radius)
-        if self.shows == "dark":
+        if self.shows == tr("dark"):
             box = QRectF(middle.x() - 0.7 * radius, middle.y() - 0.7 * radius, 1.4 * radius, 1.4 * radius)
             painter.drawLine(box.topLeft(), box.bottomRight())
             painter.drawLine(box.topRight(), box.bottomLeft())
@@ -135,7 +135,7 @@ class SightBox(PracticePanel):
         now = seen(practice)
         self.lamp.show_words(now.lamp)
         self.lamp_words.setText(now.lamp)
-        tint(self.lamp_words, self.theme.text, bold=now.lamp == "light")
+        tint(self.lamp_words, self.theme.text, bold=now.lamp == tr("light"))
         self.edge.setText(f"{now.straightedge}; {now.eye}" if now.eye else now.straightedge)
         self.disc.setText(now.disc)
         self.finger.setText(now.finger)

@@ -157,9 +157,7 @@ class WearPanel(QWidget):
         self.table.setRowCount(len(state.inspections))
         for row, seen in enumerate(state.inspections):
             late = "–" if seen.opening_error_deg is None else format_angle(seen.opening_error_deg, True)
-            for place, text in enumerate(
-                (f"{number(seen.hours)} h", format_length(seen.gap_mm, self._inches), late)
-            ):
+            for place, text in enumerate((f"{number(seen.hours)} h", format_length(seen.gap_mm, self._inches), late)):
                 self.table.setItem(row, place, QTableWidgetItem(text))
         self.drop_button.setEnabled(bool(state.inspections))
         self._estimate(state)
