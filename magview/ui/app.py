@@ -7,14 +7,16 @@ import signal
 import sys
 from pathlib import Path
 
-from PySide6.QtCore import QMessageLogContext, QStandardPaths, QTimer, QtMsgType, qInstallMessageHandler
+from PySide6.QtCore import QMessageLogContext, QStandardPaths, Qt, QTimer, QtMsgType, qInstallMessageHandler
 from PySide6.QtWidgets import QApplication
 
 from magview.bench.apply import new_bench
 from magview.bench.autosave import Autosave
 from magview.spec.engine import Installation
+from magview.spec.language import tr
 from magview.spec.magneto import Magneto
 from magview.ui.model import BenchModel
+from magview.ui.tongue import speak
 from magview.ui.window import MainWindow
 
 
@@ -32,10 +34,23 @@ def run(item: Magneto | Installation, recover: bool = True) -> int:
     place = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.AppLocalDataLocation)
     autosave = Autosave(Path(place) / "bench") if place else None
     found = autosave.recover() if autosave is not None and recover else None
+    speak()
     window = MainWindow(BenchModel(found or new_bench(item)), autosave=autosave)
+    held = [window]
+
+    def renew(code: str) -> None:
+        from magview.ui.renewal import renewed
+
+        new = renewed(held[0], code or None)
+        if new is not held[0]:
+            new.language_wanted.connect(renew, Qt.ConnectionType.QueuedConnection)
+            held[0] = new
+
+    # Queued: the menu that was clicked goes with its window.
+    window.language_wanted.connect(renew, Qt.ConnectionType.QueuedConnection)
     window.show()
     if found is not None:
-        window.say("The program had not been closed as it should; the bench is as you left it.")
+        window.say(tr("The program had not been closed as it should; the bench is as you left it."))
     if recover and autosave is not None and any(autosave.folder.glob("attempt-*.json")):
         QTimer.singleShot(0, window, lambda: window.practice.recover())
     # Ctrl+C in the terminal ends the program; Python only sees it while Python code runs.

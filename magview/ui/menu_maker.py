@@ -8,10 +8,17 @@ from PySide6.QtCore import QObject
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMainWindow, QMenu
 
-from magview.spec.language import tr
+from magview.spec.language import marked, tr
 
 TEXT_SIZES = (100, 125, 150, 200)
 """Shares of the desktop's own size of type [%]."""
+
+COLOURS = {
+    "light": marked("Light colours"),
+    "dark": marked("Dark colours"),
+    "high contrast": marked("High contrast colours"),
+}
+"""What the menus call the themes."""
 
 
 class MenuMaker(QObject):

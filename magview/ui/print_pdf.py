@@ -32,6 +32,7 @@ from magview.job.history import Drift
 from magview.job.report import Paper, printable
 from magview.job.sheet import Job
 from magview.spec.base import SpecError
+from magview.spec.language import tr
 from magview.ui.export import written_beside
 
 _DPI = 600
@@ -56,7 +57,7 @@ def pdf_bytes(job: Job, paper: Paper = "a4", drift: Drift | None = None) -> tupl
     """A sheet as the bytes of a PDF, and its number of pages. Raises SpecError where there is no font."""
     app = application()
     if not QFontDatabase.families():
-        raise SpecError("there are no fonts to print with; on Debian or Ubuntu fonts-dejavu-core has some")
+        raise SpecError(tr("there are no fonts to print with; on Debian or Ubuntu fonts-dejavu-core has some"))
     buffer = QBuffer()
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
     writer = QPdfWriter(buffer)
@@ -64,7 +65,7 @@ def pdf_bytes(job: Job, paper: Paper = "a4", drift: Drift | None = None) -> tupl
     margins = QMarginsF(0, 0, 0, 0)
     size = QPageSize(_SIZES[paper])
     writer.setPageLayout(QPageLayout(size, QPageLayout.Orientation.Portrait, margins))
-    writer.setTitle(printable(job.title or "Magneto job sheet"))
+    writer.setTitle(printable(job.title or tr("Magneto job sheet")))
     writer.setCreator(f"magview {__version__}")
     layout = _Layout(writer, QSizeF(size.sizePixels(_DPI)))
     blocks = document(job, drift)
@@ -119,7 +120,7 @@ class _Layout:
                 writer.newPage()
             for draw in page:
                 draw(painter)
-            self._foot(painter, f"{foot} · page {number} of {len(self.pages)}")
+            self._foot(painter, f"{foot} · {tr('page {page} of {pages}', page=number, pages=len(self.pages))}")
         painter.end()
 
     # -------------------------------------------------------------- places

@@ -17,6 +17,7 @@ from magview.bench.autosave import Autosave
 from magview.bench.state import BenchState
 from magview.spec.base import SpecError
 from magview.spec.files import read_bench_item, write_model
+from magview.spec.language import marked, tr
 from magview.spec.library import find_installation, find_magneto, shipped_installation_of
 from magview.spec.magneto import Magneto
 from magview.ui.breaker_view import BreakerView
@@ -27,6 +28,7 @@ from magview.ui.model import BenchModel
 from magview.ui.panes import Panel, TallPanel, column
 from magview.ui.picture_view import PictureView
 from magview.ui.theme import Theme, colours, system_theme
+from magview.ui.tongue import language
 
 if TYPE_CHECKING:  # what comes after the first picture is imported then
     from magview.ui.judging import Judging
@@ -43,15 +45,15 @@ if TYPE_CHECKING:  # what comes after the first picture is imported then
     from magview.ui.trials_panel import TrialsPanel
     from magview.ui.wear_panel import WearPanel
 
-_FILTER = "Magneto and installation files (*.json);;All files (*)"
-_TABLES = "Tables (*.csv *.tsv *.txt);;All files (*)"
+_FILTER = marked("Magneto and installation files (*.json);;All files (*)")
+_TABLES = marked("Tables (*.csv *.tsv *.txt);;All files (*)")
 _ROOMY, _SHARED = 56, 38
 """From these heights on [lines of type] all pictures have room with the plots, and the two large ones."""
 
 _PROJECTED = 1.6
 """Type and lines on a projector, against the desk."""
 
-HANDLING = (
+HANDLING = marked(
     "Drag the rotor or cam, the backplate, or the contact screw; or take one in hand with 1, 2, 3 and turn it with "
     "the arrow keys, Page Up and Page Down, or the wheel: ten times finer with Shift, coarser with Alt. A dragged "
     "rotor catches at contacts just open, top of lobe, E-gap and neutral; Alt lets it pass. Double-click puts a part "
@@ -103,12 +105,12 @@ def _wear_panel(window: MainWindow) -> Panel:
 
 
 PANELS: dict[str, tuple[str, str, Callable[[MainWindow], Panel]]] = {
-    "setting": ("&Internal", "Internal timing", _setting_panel),
-    "timing": ("En&gine", "Timing to the engine", _timing_panel),
-    "lead": ("&Lead", "Switch lead", _lead_panel),
-    "trials": ("&Trials", "Trials, and what to try next", _trials_panel),
-    "uncertainty": ("Unce&rtainty", "How sure the setting is", _uncertainty_panel),
-    "wear": ("&Wear", "Wear and drift", _wear_panel),
+    "setting": (marked("&Internal"), marked("Internal timing"), _setting_panel),
+    "timing": (marked("En&gine"), marked("Timing to the engine"), _timing_panel),
+    "lead": (marked("&Lead"), marked("Switch lead"), _lead_panel),
+    "trials": (marked("&Trials"), marked("Trials, and what to try next"), _trials_panel),
+    "uncertainty": (marked("Unce&rtainty"), marked("How sure the setting is"), _uncertainty_panel),
+    "wear": (marked("&Wear"), marked("Wear and drift"), _wear_panel),
 }
 """The calculators beside the pictures: words of their tabs, and what builds them when first seen."""
 
@@ -126,6 +128,8 @@ class MainWindow(QMainWindow):
     """Another theme, for windows that stand beside this one, and…"""
     projected = Signal(bool)
     """…whether the type is large now for a class."""
+    language_wanted = Signal(str)
+    """The code of another language, or nothing for the desktop's own: whoever holds the window builds it anew."""
 
     def __init__(self, model: BenchModel, theme: Theme | None = None, autosave: Autosave | None = None) -> None:
         super().__init__()
@@ -134,6 +138,8 @@ class MainWindow(QMainWindow):
         self._autosave = autosave
         self._font = QApplication.font()
         self._inches, self._text_percent, self._projecting = False, 100, False
+        self.spoken = language()
+        """The code of the language this window's words are in."""
         self._answering = False
         """Whether the status bar says why something was refused: the next thing that is done takes it away."""
         model.setParent(self)
@@ -207,8 +213,8 @@ class MainWindow(QMainWindow):
         self._panes["setting"].panel()  # its width shares out the window
         yield
         for name, (title, meaning, _) in PANELS.items():
-            self.tabs.addTab(self._panes[name], title)
-            self.tabs.setTabToolTip(self.tabs.count() - 1, meaning)
+            self.tabs.addTab(self._panes[name], tr(title))
+            self.tabs.setTabToolTip(self.tabs.count() - 1, tr(meaning))
         self.tabs.setMinimumWidth(0)
         self.tabs.currentChanged.connect(self._emphasise)
         self._emphasise(0)
@@ -313,7 +319,7 @@ class MainWindow(QMainWindow):
             self.statusBar().clearMessage()
         if old is not None and old.magneto == state.magneto:
             return
-        self.setWindowTitle(f"{state.magneto.name} – magview")
+        self.setWindowTitle(f"{tr(state.magneto.name)} – magview")
 
     def _answer(self, sentence: str) -> None:
         self._answering = True
@@ -358,7 +364,15 @@ class MainWindow(QMainWindow):
             try:
                 self._autosave.keep(self.model.state)
             except SpecError as error:
-                self.say(f"The bench cannot be kept for after a crash: {error}")
+                self.say(tr("The bench cannot be kept for after a crash: {error}", error=error))
+
+    def again(self) -> MainWindow:
+        """A new window over the same bench, of the same size and colours, which also keeps it from now on."""
+        QApplication.setFont(self._font)
+        new = MainWindow(self.model, self.theme, self._autosave)
+        self._autosave = None
+        new.restoreGeometry(self.saveGeometry())
+        return new
 
     # -------------------------------------------------------------- files
 
@@ -374,7 +388,7 @@ class MainWindow(QMainWindow):
         """Ask for a file and put it on the bench."""
         from PySide6.QtWidgets import QFileDialog
 
-        path, _ = QFileDialog.getOpenFileName(self, "Open a magneto or an installation", "", _FILTER)
+        path, _ = QFileDialog.getOpenFileName(self, tr("Open a magneto or an installation"), "", tr(_FILTER))
         if path:
             self.open_path(Path(path))
 
@@ -396,7 +410,7 @@ class MainWindow(QMainWindow):
         """Ask for a table of angles and readings."""
         from PySide6.QtWidgets import QFileDialog
 
-        path, _ = QFileDialog.getOpenFileName(self, "Open a table of the lift", "", _TABLES)
+        path, _ = QFileDialog.getOpenFileName(self, tr("Open a table of the lift"), "", tr(_TABLES))
         if path:
             self.import_lift_from(Path(path))
 
@@ -414,7 +428,7 @@ class MainWindow(QMainWindow):
         """Ask where, and write the magneto there."""
         from PySide6.QtWidgets import QFileDialog
 
-        path, _ = QFileDialog.getSaveFileName(self, "Save the magneto", "magneto.json", _FILTER)
+        path, _ = QFileDialog.getSaveFileName(self, tr("Save the magneto"), "magneto.json", tr(_FILTER))
         if path:
             self.save_path(Path(path))
 
@@ -425,7 +439,7 @@ class MainWindow(QMainWindow):
         except SpecError as error:
             self._refuse(str(error))
             return
-        self.say(f"Saved {path.name}.")
+        self.say(tr("Saved {name}.", name=path.name))
 
     def export_file(self, view: PictureView) -> None:
         """Ask where, and save a picture there."""
@@ -438,10 +452,10 @@ class MainWindow(QMainWindow):
     def export(self, view: PictureView, path: Path) -> None:
         """Save a picture with scale bar and caption."""
         state = self.model.state
-        caption = (
-            f"{state.magneto.name}. {view.accessibleDescription()} magview {__version__}: a training and planning "
-            "aid; the maker's current manual governs."
+        aid = tr(
+            "magview {version}: a training and planning aid; the maker's current manual governs.", version=__version__
         )
+        caption = f"{tr(state.magneto.name)}. {view.accessibleDescription()} {aid}"
         from magview.ui.export import export_picture
 
         try:
@@ -449,7 +463,7 @@ class MainWindow(QMainWindow):
         except SpecError as error:
             self._refuse(str(error))
             return
-        self.say(f"Saved {path.name}.")
+        self.say(tr("Saved {name}.", name=path.name))
 
     def show_help(self) -> None:
         """Keys, signs and cautions."""
@@ -459,9 +473,9 @@ class MainWindow(QMainWindow):
 
         box = QMessageBox(self)
         box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        box.setWindowTitle("Keys and cautions")
+        box.setWindowTitle(tr("Keys and cautions"))
         box.setText(f"magview {__version__}")
-        box.setInformativeText(f"{HANDLING}\n\n{CAUTION}")
+        box.setInformativeText(f"{tr(HANDLING)}\n\n{tr(CAUTION)}")
         box.open()
 
     def _refuse(self, sentence: str) -> None:
