@@ -12,22 +12,25 @@ import math
 import os
 import re
 import sys
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import asdict
 from fractions import Fraction
+from pathlib import Path
 from typing import Any, NoReturn, TypeVar
 
 import numpy as np
 
-from magview import __version__
+from magview import __version__, cli_check, cli_desktop, cli_sheet
 from magview.bench.actions import BTDC_LIMIT_DEG
 from magview.bench.verdict import faults, judged_words, mark_words, never_words
 from magview.bench.words import move_words, setting_moves, way_words
-from magview.cli_sheet import add_commands
 from magview.physics.coupling import Move, outside_tolerance, plan
 from magview.physics.engine import firing_order_mismatch, firing_table, top_dead_centre_deg
 from magview.physics.setting import Readings, internal_timing
 from magview.spec.base import SpecError
+from magview.spec.engine import Installation
+from magview.spec.files import read_bench_item
+from magview.spec.formats import kind_of
 from magview.spec.library import (
     DEFAULT_MAGNETO,
     find_engine,
@@ -53,7 +56,11 @@ def main(argv: Sequence[str] | None = None) -> int:
     for stream in (sys.stdout, sys.stderr):
         if hasattr(stream, "reconfigure"):
             stream.reconfigure(errors="replace")  # a terminal without ° gets a ?, not a traceback
-    arguments = _parser().parse_args(_with_values(sys.argv[1:] if argv is None else argv))
+    parser = _parser()
+    words = _with_values(sys.argv[1:] if argv is None else argv)
+    if words and not words[0].startswith("-") and words[0] not in parser.commands and _is_file(words[0]):
+        words = ["open", *words]
+    arguments = parser.parse_args(words)
     try:
         code: int = arguments.run(arguments)
         sys.stdout.flush()
@@ -74,10 +81,17 @@ def window() -> int:
     for name in ("stdout", "stderr"):
         if getattr(sys, name) is None:
             setattr(sys, name, open(os.devnull, "w", encoding="utf-8"))  # noqa: SIM115
-    return main([])
+    return main(["open", "--box", *sys.argv[1:2]])
+
+
+def _is_file(word: str) -> bool:
+    return word.endswith(".json") or os.path.exists(word)
 
 
 class _Parser(argparse.ArgumentParser):
+    commands: Mapping[str, Any] = {}
+    """Its commands by name."""
+
     def error(self, message: str) -> NoReturn:
         _complain(f"{message}; `{self.prog} --help` shows what is allowed")
         raise SystemExit(BAD_INPUT)
@@ -99,7 +113,7 @@ def _complain(sentence: str) -> None:
     sys.stderr.write(f"magview: {sentence}\n")
 
 
-def _parser() -> argparse.ArgumentParser:
+def _parser() -> _Parser:
     parser = _Parser(
         prog="magview",
         description="A workbench for setting an aircraft magneto with breaker contacts. "
@@ -147,7 +161,16 @@ def _parser() -> argparse.ArgumentParser:
     )
     engine.set_defaults(run=_engine)
 
-    add_commands(commands)
+    opened = commands.add_parser("open", help="open a file in the window; `magview FILE` does the same")
+    opened.add_argument(
+        "file", nargs="?", metavar="FILE", help="a magneto, installation, exercise, lesson or attempt"
+    )
+    opened.add_argument("--box", action="store_true", help=argparse.SUPPRESS)  # there is no terminal: say it in a box
+    opened.set_defaults(run=_open)
+
+    for module in (cli_sheet, cli_check, cli_desktop):
+        module.add_commands(commands)
+    parser.commands = commands.choices
     for command in (readings, adjust, shift, engine):
         command.add_argument("--json", action="store_true", help="full precision, for programs")
     return parser
@@ -189,21 +212,61 @@ _ratio = _argument(_parse_ratio)
 
 def _window(arguments: argparse.Namespace) -> int:
     name = arguments.magneto or DEFAULT_MAGNETO
+    return _show(_as_shipped(name), recover=arguments.magneto is None)
+
+
+def _open(arguments: argparse.Namespace) -> int:
+    if arguments.file is None:
+        return _show(_as_shipped(DEFAULT_MAGNETO), recover=True, box=arguments.box)
+    path, why_not = Path(arguments.file), ""
+    try:
+        if kind_of(path) in ("magneto", "installation"):
+            item = read_bench_item(path)
+            internal_timing(item if isinstance(item, Magneto) else item.magneto)
+            return _show(item, recover=False, box=arguments.box)
+    except SpecError as error:
+        if not arguments.box:
+            raise
+        why_not = str(error)
+
+    def then(window: Any) -> None:
+        from magview.ui.opening import open_in, say_why_not
+
+        if why_not:
+            say_why_not(window, why_not)
+        else:
+            open_in(window, path)
+
+    return _show(_as_shipped(DEFAULT_MAGNETO), recover=False, box=arguments.box, then=then)
+
+
+def _as_shipped(name: str) -> Magneto | Installation:
+    """A magneto by name or file, on its engine where one is shipped for it."""
     magneto = find_magneto(name)
     internal_timing(magneto)  # a cam that cannot be followed is refused here, in one sentence
-    from magview.ui.preflight import why_no_window
+    installation = shipped_installation_of(name)
+    return magneto if installation is None else find_installation(installation)
+
+
+def _show(
+    item: Magneto | Installation, *, recover: bool, box: bool = False, then: Callable[[Any], None] | None = None
+) -> int:
+    from magview.ui.preflight import say_in_a_box, why_no_window
 
     reason = why_no_window()
-    if reason is not None:
-        _say(f"No window: {reason}\n")
-        _say(_readings_text(magneto, magneto.designed_setting.backplate_deg, 0.0))
-        _say("\nOther commands that need no window: `magview readings`, `magview adjust`.")
-        return PASS
-    from magview.ui.app import run
+    if reason is None:
+        from magview.ui.app import run
 
-    installation = shipped_installation_of(name)
-    item = magneto if installation is None else find_installation(installation)
-    return run(item, recover=arguments.magneto is None)
+        return run(item, recover, then)
+    _say(f"No window: {reason}\n")
+    if box:
+        say_in_a_box(reason)
+    if then is not None:
+        return FAIL
+    magneto = item if isinstance(item, Magneto) else item.magneto
+    _say(_readings_text(magneto, magneto.designed_setting.backplate_deg, 0.0))
+    _say("\nOther commands that need no window: `magview readings`, `magview adjust`.")
+    return PASS
 
 
 def _readings(arguments: argparse.Namespace) -> int:

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QApplication, QLabel, QToolBar
 
 from magview.bench.actions import HoldRotor, LetGo, MountMagneto
 from magview.bench.state import BenchState
+from magview.spec.language import tr
 from magview.spec.library import find_magneto, shipped_names
 from magview.ui.breaker_view import BreakerView
 from magview.ui.crank_view import CrankView
@@ -86,6 +87,7 @@ class Menus(MenuMaker):
         self.projector_action = self.check(view, "&Projector mode", window.project, False, QKeySequence("F11"))
 
         self.act(help_menu, "&Keys and cautions", window.show_help, keys.HelpContents)
+        self.act(help_menu, tr("&Fault reports…"), window.show_fault_reports, None)
 
     def _build_bar(self) -> None:
         bar = QToolBar("Bench")
