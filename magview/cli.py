@@ -15,28 +15,23 @@ import sys
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import asdict
 from fractions import Fraction
-from pathlib import Path
 from typing import Any, NoReturn, TypeVar
 
 import numpy as np
 
-from magview import __version__, cli_check, cli_desktop, cli_sheet
+from magview import __version__
 from magview.bench.actions import BTDC_LIMIT_DEG
 from magview.bench.verdict import faults, judged_words, mark_words, never_words
 from magview.bench.words import move_words, setting_moves, way_words
+from magview.cli_sheet import add_commands
 from magview.physics.coupling import Move, outside_tolerance, plan
 from magview.physics.engine import firing_order_mismatch, firing_table, top_dead_centre_deg
 from magview.physics.setting import Readings, internal_timing
 from magview.spec.base import SpecError
-from magview.spec.engine import Installation
-from magview.spec.files import read_bench_item
-from magview.spec.formats import kind_of
 from magview.spec.library import (
-    DEFAULT_MAGNETO,
     find_engine,
     find_installation,
     find_magneto,
-    shipped_installation_of,
     shipped_names,
 )
 from magview.spec.magneto import Magneto, Rotation
@@ -168,10 +163,15 @@ def _parser() -> _Parser:
     opened.add_argument("--box", action="store_true", help=argparse.SUPPRESS)  # there is no terminal: say it in a box
     opened.set_defaults(run=_open)
 
-    for module in (cli_sheet, cli_check, cli_desktop):
-        module.add_commands(commands)
+    desktop = commands.add_parser("desktop", help="put the program on your desktop: menu entry, icon, file types")
+    desktop.add_argument("--remove", action="store_true", help="take away again what was put there")
+    desktop.set_defaults(run=_desktop)
+    check = commands.add_parser("check", help="what this machine lacks for window, printing and files, if anything")
+    check.set_defaults(run=_check)
+
+    add_commands(commands)
     parser.commands = commands.choices
-    for command in (readings, adjust, shift, engine):
+    for command in (readings, adjust, shift, engine, desktop, check):
         command.add_argument("--json", action="store_true", help="full precision, for programs")
     return parser
 
@@ -211,62 +211,27 @@ _ratio = _argument(_parse_ratio)
 
 
 def _window(arguments: argparse.Namespace) -> int:
-    name = arguments.magneto or DEFAULT_MAGNETO
-    return _show(_as_shipped(name), recover=arguments.magneto is None)
+    from magview.cli_window import show_named
+
+    return show_named(arguments.magneto, _readings_text)
 
 
 def _open(arguments: argparse.Namespace) -> int:
-    if arguments.file is None:
-        return _show(_as_shipped(DEFAULT_MAGNETO), recover=True, box=arguments.box)
-    path, why_not = Path(arguments.file), ""
-    try:
-        if kind_of(path) in ("magneto", "installation"):
-            item = read_bench_item(path)
-            internal_timing(item if isinstance(item, Magneto) else item.magneto)
-            return _show(item, recover=False, box=arguments.box)
-    except SpecError as error:
-        if not arguments.box:
-            raise
-        why_not = str(error)
+    from magview.cli_window import show_file
 
-    def then(window: Any) -> None:
-        from magview.ui.opening import open_in, say_why_not
-
-        if why_not:
-            say_why_not(window, why_not)
-        else:
-            open_in(window, path)
-
-    return _show(_as_shipped(DEFAULT_MAGNETO), recover=False, box=arguments.box, then=then)
+    return show_file(arguments.file, arguments.box, _readings_text)
 
 
-def _as_shipped(name: str) -> Magneto | Installation:
-    """A magneto by name or file, on its engine where one is shipped for it."""
-    magneto = find_magneto(name)
-    internal_timing(magneto)  # a cam that cannot be followed is refused here, in one sentence
-    installation = shipped_installation_of(name)
-    return magneto if installation is None else find_installation(installation)
+def _desktop(arguments: argparse.Namespace) -> int:
+    from magview.cli_desktop import run_desktop  # the window does not wait for this, nor for the next
+
+    return run_desktop(arguments.remove, arguments.json)
 
 
-def _show(
-    item: Magneto | Installation, *, recover: bool, box: bool = False, then: Callable[[Any], None] | None = None
-) -> int:
-    from magview.ui.preflight import say_in_a_box, why_no_window
+def _check(arguments: argparse.Namespace) -> int:
+    from magview.cli_check import run_check
 
-    reason = why_no_window()
-    if reason is None:
-        from magview.ui.app import run
-
-        return run(item, recover, then)
-    _say(f"No window: {reason}\n")
-    if box:
-        say_in_a_box(reason)
-    if then is not None:
-        return FAIL
-    magneto = item if isinstance(item, Magneto) else item.magneto
-    _say(_readings_text(magneto, magneto.designed_setting.backplate_deg, 0.0))
-    _say("\nOther commands that need no window: `magview readings`, `magview adjust`.")
-    return PASS
+    return run_check(arguments.json)
 
 
 def _readings(arguments: argparse.Namespace) -> int:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import argparse
 import json
 import os
 import shutil
@@ -34,18 +33,11 @@ class Finding:
     text: str
 
 
-def add_commands(commands: argparse._SubParsersAction[Any]) -> None:
-    """Put the command beside the others."""
-    check = commands.add_parser("check", help="what this machine lacks for window, printing and files, if anything")
-    check.add_argument("--json", action="store_true", help="the findings, for programs")
-    check.set_defaults(run=run_check)
-
-
-def run_check(arguments: argparse.Namespace) -> int:
+def run_check(as_json: bool) -> int:
     """Say what was found, a line each. Exit code 1 if anything is missing."""
     found = findings()
     good = all(f.good is not False for f in found)
-    if arguments.json:
+    if as_json:
         sys.stdout.write(json.dumps({"good": good, "findings": [asdict(f) for f in found]}) + "\n")
         return PASS if good else FAIL
     signs = {True: tr("good"), False: tr("MISSING"), None: ""}

@@ -2,24 +2,14 @@
 
 from __future__ import annotations
 
-import argparse
 import sys
-from typing import Any
 
 from magview.spec.language import tr
 
 PASS, FAIL = 0, 1
 
 
-def add_commands(commands: argparse._SubParsersAction[Any]) -> None:
-    """Put the command beside the others."""
-    desktop = commands.add_parser("desktop", help="put the program on your desktop: menu entry, icon, file types")
-    desktop.add_argument("--remove", action="store_true", help="take away again what was put there")
-    desktop.add_argument("--json", action="store_true", help="the files, for programs")
-    desktop.set_defaults(run=run_desktop)
-
-
-def run_desktop(arguments: argparse.Namespace) -> int:
+def run_desktop(remove: bool, as_json: bool) -> int:
     """Put or take away. Exit code 1 where there is no such desktop."""
     if sys.platform in ("win32", "darwin"):
         sys.stdout.write(
@@ -35,13 +25,13 @@ def run_desktop(arguments: argparse.Namespace) -> int:
     from magview.upkeep.desktop import data_home, put, take_away
 
     home = data_home()
-    files = take_away(home) if arguments.remove else put(home)
-    if arguments.json:
+    files = take_away(home) if remove else put(home)
+    if as_json:
         import json
 
         sys.stdout.write(json.dumps({"files": [str(f) for f in files]}) + "\n")
         return PASS
-    if not arguments.remove:
+    if not remove:
         told = tr(
             "magview is in the desktop's menu, and opens files whose names end in {ending}. `magview desktop "
             "--remove` takes it away again. Put there, in {folder}:",

@@ -53,12 +53,12 @@ def _run(
     app.setApplicationName("magview")
     app.setApplicationDisplayName("magview")
     app.setDesktopFileName(APP_ID)
-    app.setWindowIcon(_icon())
     autosave = Autosave(places.work_folder())
     found = autosave.recover() if recover else None
     window = MainWindow(BenchModel(found or new_bench(item)), autosave=autosave)
     mishaps.tell = _teller(window)
     window.show()
+    QTimer.singleShot(0, window, lambda: app.setWindowIcon(_icon()))  # reading pictures takes 8 ms
     if found is not None:
         window.say("The program had not been closed as it should; the bench is as you left it.")
     if recover and any(autosave.folder.glob("attempt-*.json")):

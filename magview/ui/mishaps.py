@@ -13,19 +13,14 @@ import threading
 from collections.abc import Callable, Iterable
 from pathlib import Path
 from types import TracebackType
-from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QMessageLogContext, QObject, QtMsgType, Signal, qInstallMessageHandler
 
 from magview.spec.language import tr
-
-if TYPE_CHECKING:
-    from magview.upkeep.reports import Trace
+from magview.upkeep.trace import Trace, open_trace
 
 MOST_REPORTS = 5
 """Reports of one run: what goes wrong at every painting is told once, and a program in pieces not for ever."""
-
-_QT_LEVELS = {QtMsgType.QtInfoMsg: 20, QtMsgType.QtWarningMsg: 30, QtMsgType.QtCriticalMsg: 40}
 
 
 class Mishaps(QObject):
@@ -53,8 +48,6 @@ class Mishaps(QObject):
         threading.excepthook = self._in_thread
         sys.unraisablehook = self._unraisable
         qInstallMessageHandler(self._complaint)
-        from magview.upkeep.reports import open_trace
-
         self._trace = open_trace(self._folder)
         if self._trace is not None:
             faulthandler.enable(self._trace.file)
@@ -91,11 +84,12 @@ class Mishaps(QObject):
     def _complaint(self, kind: QtMsgType, context: QMessageLogContext, text: str) -> None:
         if sys.stderr is not None:  # a window without a console has none
             sys.stderr.write(f"{text}\n")
-        if kind in _QT_LEVELS:
+        level = {QtMsgType.QtInfoMsg: 20, QtMsgType.QtWarningMsg: 30, QtMsgType.QtCriticalMsg: 40}.get(kind)
+        if level is not None:
             with contextlib.suppress(Exception):
                 from magview.upkeep.reports import scrubbed
 
-                note(_QT_LEVELS[kind], scrubbed(text))
+                note(level, scrubbed(text))
         elif kind == QtMsgType.QtFatalMsg:
             # Qt would abort the process; the preflight names what is missing, this is the net below it.
             with contextlib.suppress(Exception):
@@ -137,7 +131,7 @@ class Mishaps(QObject):
         except SpecError as reason:
             self.tell(
                 tr(
-                    "something in the program went wrong, and what you did last may not be done; no report of it "
+                    "something in the program went wrong; look whether what you did last is done. No report of it "
                     "could be kept: {reason}",
                     reason=reason,
                 )
@@ -146,8 +140,8 @@ class Mishaps(QObject):
         sys.stderr.write(tr("magview: a report of a fault in the program was kept: {file}", file=path) + "\n")
         self.tell(
             tr(
-                "something in the program went wrong, and what you did last may not be done; look before you go on. "
-                "A report was kept on this computer: Help, Fault reports"
+                "something in the program went wrong; look whether what you did last is done. A report was kept: "
+                "Help, Fault reports"
             )
         )
 

@@ -9,7 +9,6 @@ from __future__ import annotations
 import contextlib
 import dataclasses
 import getpass
-import os
 import platform
 import re
 import sys
@@ -17,7 +16,6 @@ import time
 import traceback
 from collections.abc import Iterable
 from pathlib import Path
-from typing import IO
 
 from magview import __version__
 from magview.spec.base import SpecError
@@ -52,7 +50,8 @@ def _text(what: str, acts: str) -> str:
         tr("Kept on this computer; nothing is sent anywhere by itself."),
         "",
         tr("When: {when}", when=time.strftime("%Y-%m-%d %H:%M")),
-        tr("Versions: {versions}", versions="; ".join(f"{name} {number}" for name, number in versions())),
+        tr("Versions:"),
+        *(f"  {name} {number}" for name, number in versions()),
         "",
         tr("What and where:"),
         what.rstrip(),
@@ -199,30 +198,6 @@ def _in(folder: Path, pattern: str) -> list[Path]:
 
 
 # ---------------------------------------------------------------------- ended by the system
-
-
-@dataclasses.dataclass
-class Trace:
-    """A file that only a program ended by the system (a bad access of memory) writes into."""
-
-    path: Path
-    file: IO[str]
-
-    def discard(self) -> None:
-        """The program ends by itself: there is nothing to tell."""
-        with contextlib.suppress(OSError):
-            self.file.close()
-            self.path.unlink()
-
-
-def open_trace(folder: Path) -> Trace | None:
-    """Open one for this program; None where nothing can be written."""
-    path = folder / f"trace-{os.getpid()}-{time.time_ns()}.txt"
-    try:
-        folder.mkdir(parents=True, exist_ok=True)
-        return Trace(path, path.open("w", encoding="utf-8"))
-    except OSError:
-        return None
 
 
 def gather_traces(folder: Path) -> None:

@@ -51,7 +51,7 @@ def test_a_fault_in_a_slot_is_told_once_and_the_window_goes_on(qtbot, tmp_path, 
     mishaps.tell = window.say
     window.model.send(TurnBackplate(1.25))
     happen(qtbot, fall)
-    assert "a report was kept on this computer" in window.statusBar().currentMessage().lower()
+    assert "A report was kept" in window.statusBar().currentMessage()
     (text,) = kept(tmp_path)
     assert "RuntimeError: a bolt fell" in text and "in fall" in text
     assert "Turn backplate" in text and "1.25" in text
@@ -91,7 +91,7 @@ def test_where_no_report_can_be_kept_the_person_is_told_so(qtbot, tmp_path, watc
     (tmp_path / "reports").write_text("in the way", encoding="utf-8")
     happen(qtbot, fall)
     assert len(said) == 1
-    assert "no report of it could be kept" in said[0]
+    assert "No report of it could be kept" in said[0]
     assert "Traceback" not in capsys.readouterr().err
 
 

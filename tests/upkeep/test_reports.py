@@ -17,6 +17,7 @@ from magview.physics.trials import Trial
 from magview.spec.base import SpecError
 from magview.spec.files import read_magneto
 from magview.upkeep import reports
+from magview.upkeep.trace import open_trace
 
 
 def caught(call, *args) -> BaseException:
@@ -118,7 +119,7 @@ def test_a_folder_that_cannot_be_used_is_one_sentence_or_no_reports(tmp_path):
     with pytest.raises(SpecError, match="nothing can be kept"):
         reports.keep(tmp_path / "file" / "reports", "text")
     assert reports.kept(tmp_path / "file") == []
-    assert reports.open_trace(tmp_path / "file") is None
+    assert open_trace(tmp_path / "file") is None
     reports.gather_traces(tmp_path / "nowhere")
 
 
@@ -127,7 +128,7 @@ def test_a_program_ended_by_a_bad_access_leaves_a_report(tmp_path):
     code = (
         "import ctypes, faulthandler, sys\n"
         "from pathlib import Path\n"
-        "from magview.upkeep.reports import open_trace\n"
+        "from magview.upkeep.trace import open_trace\n"
         "trace = open_trace(Path(sys.argv[1]))\n"
         "faulthandler.enable(trace.file)\n"
         "def fall(): ctypes.string_at(0)\n"
@@ -138,12 +139,12 @@ def test_a_program_ended_by_a_bad_access_leaves_a_report(tmp_path):
     reports.gather_traces(tmp_path)
     (found,) = reports.not_offered(tmp_path)
     text = found.read_text(encoding="utf-8")
-    assert "in fall" in text and "Versions: magview" in text
+    assert "in fall" in text and "Versions:\n  magview" in text
     assert list(tmp_path.iterdir()) == [found]
 
 
 def test_a_living_programs_empty_trace_is_let_be_and_an_old_one_goes(tmp_path):
-    trace = reports.open_trace(tmp_path)
+    trace = open_trace(tmp_path)
     assert trace is not None
     reports.gather_traces(tmp_path)
     assert trace.path.exists()
