@@ -20,7 +20,7 @@ from typing import Any, NoReturn, TypeVar
 import numpy as np
 
 from magview import __version__
-from magview.bench.actions import BTDC_LIMIT_DEG
+from magview.bench.apply import BTDC_LIMIT_DEG
 from magview.bench.verdict import faults, judged_words, mark_words, never_words
 from magview.bench.words import move_words, setting_moves, way_words
 from magview.cli_sheet import add_commands

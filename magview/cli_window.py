@@ -75,6 +75,9 @@ def _show(
 
     reason = why_no_window()
     if reason is None:
+        from magview.ui.collecting import put_off
+
+        put_off()
         from magview.ui.app import run
 
         return run(item, recover, then)

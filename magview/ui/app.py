@@ -13,7 +13,7 @@ from PySide6.QtCore import QTimer
 from PySide6.QtGui import QIcon
 from PySide6.QtWidgets import QApplication
 
-from magview.bench.actions import new_bench
+from magview.bench.apply import new_bench
 from magview.bench.autosave import Autosave
 from magview.spec.engine import Installation
 from magview.spec.language import tr
