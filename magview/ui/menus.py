@@ -97,6 +97,7 @@ class Menus(MenuMaker):
 
         self.guide(help_menu)
         self.act(help_menu, tr("&Keys and cautions"), window.show_help, None)
+        self.act(help_menu, tr("&Fault reports…"), window.show_fault_reports, None)
 
     def _build_bar(self) -> None:
         bar = QToolBar(tr("Bench"))

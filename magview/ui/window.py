@@ -478,6 +478,15 @@ class MainWindow(QMainWindow):
         box.setInformativeText(f"{tr(HANDLING)}\n\n{tr(CAUTION)}")
         box.open()
 
+    def show_fault_reports(self, after_fault: bool = False) -> None:
+        """Show what went wrong in the program itself, on this computer."""
+        from magview.ui.report_dialog import ReportDialog
+        from magview.upkeep.places import report_folder
+
+        dialog = ReportDialog(report_folder(), self, after_fault=after_fault)
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        dialog.open()
+
     def _refuse(self, sentence: str) -> None:
         from magview.ui.asking import refuse
 
