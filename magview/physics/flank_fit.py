@@ -31,7 +31,8 @@ from numpy.typing import ArrayLike, NDArray
 from magview.physics.flank import Flank, scaled_magneto
 from magview.physics.trials import MAX_TRIALS, Budget, Doubt, Trial
 from magview.spec.base import SpecError
-from magview.spec.magneto import Condition, Magneto
+from magview.spec.magneto import Condition, LawProfile, Magneto
+from magview.spec.sources import noted
 
 Array = NDArray[np.float64]
 
@@ -375,6 +376,10 @@ def fitted_magneto(fit: FlankFit, name: str | None = None) -> Magneto:
         f"{fit.rise_scale:.3f} ± {spread * fit.rise_scale_sd:.3f}, index {fit.shift_deg:+.2f}° ± "
         f"{spread * fit.shift_sd_deg:.2f}° (95 in 100). Law of motion, dwell and fall are the first file's."
     )
+    changed = (
+        ("lift_mm", "rise_deg") if isinstance(magneto.cam.profile, LawProfile) else ("angle_deg", "contact_lift_mm")
+    )
+    fields = (*(f"cam.profile.{name}" for name in changed), "designed_setting")
     return scaled_magneto(
         magneto,
         fit.lift_scale,
@@ -382,4 +387,5 @@ def fitted_magneto(fit: FlankFit, name: str | None = None) -> Magneto:
         name=title,
         notes=f"{found}\n{magneto.notes}".strip()[:4000],
         designed_setting={"backplate_deg": plate, "gap_mm": gap},
+        sources=noted(magneto.sources, fields, "measured", f"fitted from {trials}"),
     )

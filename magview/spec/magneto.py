@@ -9,6 +9,7 @@ from typing import Annotated, Literal, Self
 from pydantic import Field, model_validator
 
 from magview.spec.base import Angle, Length, LengthOrZero, Model, Name, Text
+from magview.spec.sources import Sources, check_sources
 
 Law = Literal["harmonic", "cycloidal", "polynomial-345", "polynomial-4567", "modified-sine", "modified-trapezoid"]
 Rotation = Literal["clockwise", "anticlockwise"]
@@ -219,6 +220,12 @@ class Magneto(Model):
     electrical: Electrical | None = None
     # As new. Not validated, which would build the validator of a part before that of the whole.
     condition: Condition = Field(default_factory=Condition.model_construct)
+    sources: Sources = ()
+
+    @model_validator(mode="after")
+    def _sources_known(self) -> Self:
+        check_sources(Magneto, self.sources)
+        return self
 
     @model_validator(mode="after")
     def _ranges(self) -> Self:
