@@ -10,8 +10,10 @@ from magview.bench.own_entry import Value
 from magview.physics.coupling import speed_ratio
 from magview.physics.trials import Trial
 from magview.spec.base import SpecError
-from magview.spec.engine import Engine
+from magview.spec.engine import Engine, Installation
+from magview.spec.files import format_of, validate
 from magview.spec.language import marked, tr
+from magview.spec.library import DEFAULT_MAGNETO, find_magneto
 from magview.spec.magneto import LawProfile, Magneto, MeasuredProfile
 from magview.spec.sources import Origin
 
@@ -36,6 +38,32 @@ def with_lift(draft: Draft, profile: MeasuredProfile, note: str) -> Draft:
         "measured",
         note,
     )
+
+
+def lift_base(own: Own) -> Magneto:
+    """What a table of lift is read against: the magneto drafted, or while it is not complete one with a single lobe
+    and hardly any gap, so that whatever was traced goes with it."""
+    item = check(own, "magneto").item
+    if isinstance(item, Magneto):
+        return item
+    traced = find_magneto("traced-six")
+    turns = own.magneto.values.get("cam.turns_per_rotor_turn", 1.0)
+    if not isinstance(turns, float | int) or not 0.01 <= turns <= 10.0:
+        turns = 1.0
+    arm = own.magneto.values.get("breaker.contact_arm_mm")
+    heel = own.magneto.values.get("breaker.heel_arm_mm")
+    arms = {"contact_arm_mm": arm, "heel_arm_mm": heel} if _length(arm) and _length(heel) else {}
+    return traced.model_copy(
+        update={
+            "cam": traced.cam.model_copy(update={"lobe_peaks_deg": (0.0,), "turns_per_rotor_turn": float(turns)}),
+            "breaker": traced.breaker.model_copy(update=arms),
+            "designed_setting": traced.designed_setting.model_copy(update={"gap_mm": 0.001}),
+        }
+    )
+
+
+def _length(value: Value | None) -> bool:
+    return isinstance(value, int | float) and 0.001 <= value <= 1000.0
 
 
 def with_trials(own: Own, trials: Sequence[Trial]) -> Draft:
@@ -122,3 +150,20 @@ def _filled(draft: Draft, values: dict[str, Value], origin: Origin, note: str) -
         draft = with_value(draft, path, value)
         draft = with_note(draft, path.partition("[")[0], Note(origin, note[:200]))
     return draft
+
+
+def on_an_engine(item: Engine | Installation) -> Installation:
+    """What a picture of an engine needs: an installation; a bare engine's has a shipped magneto and no vernier."""
+    if isinstance(item, Installation):
+        return item
+    magneto = find_magneto(DEFAULT_MAGNETO)
+    ratio = max(0.05, float(speed_ratio(item.cylinders, magneto.poles)))
+    data = {
+        "format": format_of(Installation),
+        "magneto": magneto,
+        "engine": item,
+        "coupling": {"magneto_teeth": 1, "drive_teeth": 1},
+        "rotor_turns_per_crank_turn": ratio,
+        "position": "left",
+    }
+    return validate(Installation, data, item.name)

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QApplication, QLabel, QToolBar
 
 from magview.bench.actions import HoldRotor, LetGo, MountMagneto
 from magview.bench.state import BenchState
+from magview.spec.language import tr
 from magview.spec.library import find_magneto, shipped_names
 from magview.ui.breaker_view import BreakerView
 from magview.ui.crank_view import CrankView
@@ -41,6 +42,7 @@ class Menus(MenuMaker):
         )
         self.act(files, "&Open magneto or installation…", window.open_file, keys.Open)
         self.act(files, "&Save magneto as…", window.save_file, keys.SaveAs)
+        self.act(files, tr("A magneto of &your own…"), window.draft_own, None)
         self.act(files, "Lift from &measurements…", window.import_lift, None)
         files.addSeparator()
         for text, picture in (
