@@ -238,7 +238,8 @@ def check(own: Own, kind: Kind) -> Checked:
     item: Item | None = None
     if not missing and not refused:
         item = _made(kind, data, shown, refused)
-    told = {shown[p].field for p in draft.values if p in shown and p not in ("name", "notes")}
+    bare = ("name", "notes", "magneto", "engine")  # what one calls it, and what has sources of its own
+    told = {shown[p].field for p in draft.values if p in shown and p not in bare}
     sourceless = sum(draft.notes.get(name, NO_NOTE).origin is None for name in told)
     return Checked(item, missing, MappingProxyType(refused), sourceless)
 

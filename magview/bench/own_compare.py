@@ -119,8 +119,8 @@ def _of_magneto(magneto: Magneto) -> list[Result]:
         Result(tr("Contacts closed before lobe 1"), float(now.dwell_deg[0]), "angle"),
         Result(tr("Contact lift at the top"), timing.curve.top_mm, "length"),
         Result(tr("At the rim for 1° late"), float(timing.mark_offset_mm(1.0)), "length"),
-        Result(tr("Plate for the smallest gap allowed"), low, "angle"),
-        Result(tr("Plate for the largest gap allowed"), high, "angle"),
+        Result(tr("Plate for the least gap allowed"), low, "angle"),
+        Result(tr("Plate for the most gap allowed"), high, "angle"),
     ]
 
 
@@ -130,12 +130,12 @@ def _of_engine(engine: Engine) -> list[Result]:
     off = max(abs((float(a) - b + 360.0) % 720.0 - 360.0) for a, b in zip(centres, due, strict=True))
     return [
         Result(tr("Between two sparks"), 720.0 / engine.cylinders, "angle"),
-        Result(tr("A dead centre off even spacing, at most"), off, "angle"),
+        Result(tr("Dead centres uneven by up to"), off, "angle"),
         *(
             Result(label, float(piston_drop_mm(engine, -btdc)), "length")
             for label, btdc in (
-                (tr("Piston of No. 1 down at the left spark"), engine.firing_btdc_deg.left),
-                (tr("Piston of No. 1 down at the right spark"), engine.firing_btdc_deg.right),
+                (tr("No. 1 down at the left spark"), engine.firing_btdc_deg.left),
+                (tr("No. 1 down at the right spark"), engine.firing_btdc_deg.right),
             )
         ),
         Result(tr("Left before right"), engine.firing_btdc_deg.left - engine.firing_btdc_deg.right, "angle"),
@@ -149,9 +149,9 @@ def _of_installation(item: Installation) -> list[Result]:
     finest = finest_shift_deg(teeth.magneto_teeth, teeth.drive_teeth)
     btdc = item.engine.firing_btdc_deg
     return [
-        Result(tr("One tooth on, at the crank"), one, "angle"),
-        Result(tr("One tooth on and the disc one back, at the crank"), step, "angle"),
-        Result(tr("Finest step that can be had, at the crank"), finest / ratio, "angle"),
+        Result(tr("One tooth, at the crank"), one, "angle"),
+        Result(tr("One vernier step, at the crank"), step, "angle"),
+        Result(tr("Finest step, at the crank"), finest / ratio, "angle"),
         Result(tr("Wanted, before top dead centre"), btdc.right if item.position == "right" else btdc.left, "angle"),
         Result(tr("E-gap, at the crank"), item.magneto.e_gap_deg / ratio, "angle"),
     ]

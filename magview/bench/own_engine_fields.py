@@ -54,7 +54,7 @@ ENGINE_PAGES: tuple[Page, ...] = (
         (
             Entry("stroke_mm", "length", marked("Stroke"),
                   marked("How far the piston travels from one dead centre to the other."),
-                  marked("Above nothing, and below twice the rod's length.")),
+                  marked("Above 0, and below twice the rod's length.")),
             Entry("rod_mm", "length", marked("Connecting rod"),
                   marked("From the centre of its big end to that of its piston pin; the master rod's in a radial."),
                   marked("Longer than half the stroke, or the crank could not turn.")),
@@ -110,7 +110,7 @@ INSTALLATION_PAGES: tuple[Page, ...] = (
                   marked("A whole number.")),
             Entry("rotor_turns_per_crank_turn", "number", marked("Rotor turns per crank turn"),
                   marked("How fast the drive turns the rotor; cylinders over twice the poles, for a spark a pole."),
-                  marked("Above nothing: count ten turns of the propeller, plugs out, to be sure.")),
+                  marked("Above 0: count ten turns of the propeller, plugs out, to be sure.")),
         ),
     ),
 )  # fmt: skip

@@ -39,8 +39,8 @@ def allowed_words(kind: Kind, entry: Entry, inches: bool = False) -> str:
     """The bounds as a sentence; nothing for what has none."""
     found = bounds(kind, entry)
     low, high = found.get("ge", found.get("gt")), found.get("le", found.get("lt"))
-    if low is None or high is None:
-        return ""
+    if low is None or high is None or (entry.form in ("angle", "angles") and high >= 3600.0):
+        return ""  # ten turns either way is no limit that anybody meets
     a, b = _written(entry, low, inches), _written(entry, high, inches)
     if "gt" in found and "lt" in found:
         return tr("Allowed: between {low} and {high}, neither included.", low=a, high=b)
@@ -56,4 +56,5 @@ def _written(entry: Entry, value: float, inches: bool) -> str:
         return f"{value / MM_PER_INCH:.4g} in" if inches else f"{value:g} mm"
     if entry.form in ("angle", "angles"):
         return f"{value:g}°"
-    return f"{value:g} {entry.unit}".strip()
+    plain = f"{value:.10f}".rstrip("0").rstrip(".")  # a millionth as people write it
+    return f"{plain} {entry.unit}".strip()

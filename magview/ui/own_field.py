@@ -8,6 +8,7 @@ from PySide6.QtCore import QEvent, Signal
 from PySide6.QtGui import QFocusEvent, QKeyEvent, QKeySequence
 from PySide6.QtWidgets import (
     QFileDialog,
+    QFrame,
     QGridLayout,
     QHBoxLayout,
     QLabel,
@@ -30,6 +31,8 @@ from magview.ui.theme import Theme
 
 _FILTER = "JSON (*.json)"
 _ELSEWHERE = "\0"
+_SHARES = (21, 22, 33)
+"""Of the row's width: label, field, source [letters, where there is room]."""
 
 
 class EntryLine(QLineEdit):
@@ -60,6 +63,7 @@ class EntryText(QPlainTextEdit):
     def __init__(self) -> None:
         super().__init__()
         self.setTabChangesFocus(True)
+        self.setFrameStyle(QFrame.Shape.Box | QFrame.Shadow.Plain)  # an outline that is seen on dark, too
         self.setFixedHeight(4 * self.fontMetrics().lineSpacing())
 
     def focusOutEvent(self, event: QFocusEvent) -> None:
@@ -82,7 +86,7 @@ class FieldRow(QWidget):
         super().__init__()
         self.kind, self.entry, self._theme = kind, entry, theme
         self._value: Value | None = None
-        self._note, self._inches = Note(), False
+        self._note, self._inches, self._needed = Note(), False, not entry.optional
         grid = QGridLayout(self)
         grid.setContentsMargins(0, 2, 0, 6)
         grid.setVerticalSpacing(2)
@@ -95,27 +99,28 @@ class FieldRow(QWidget):
         self.field.setAccessibleDescription(tr(entry.meaning))
         label.setBuddy(self.field)
         grid.addWidget(label, 0, 0)
-        grid.addWidget(self.field, 0, 1)
+        grid.addWidget(self.field, 0, 1, 1, 2 if entry.form in ("file", "text", "lines") else 1)
+        self._grid, self._sources = grid, QWidget()
         self.origin: QuietCombo | None = None
         self.source: EntryLine | None = None
         if entry.path not in ("name", "notes") and entry.end != 1 and entry.form != "file":
-            grid.addLayout(self._build_source(), 0, 2)
-        letter = self.fontMetrics().averageCharWidth()
-        for column, share in enumerate((21, 22, 33)):
-            grid.setColumnMinimumWidth(column, share * letter)
+            self._sources = self._build_source()
+            grid.addWidget(self._sources, 0, 2)
+        for column, share in enumerate(_SHARES):
             grid.setColumnStretch(column, share)
         self.words = QLabel()
         self.words.setWordWrap(True)
-        grid.addWidget(self.words, 1, 0, 1, 3)
+        grid.addWidget(self.words, 2, 0, 1, 3)
         self.refusal = QLabel()
         self.refusal.setWordWrap(True)
         self.refusal.hide()
-        grid.addWidget(self.refusal, 2, 0, 1, 3)
+        grid.addWidget(self.refusal, 3, 0, 1, 3)
         if works_out:
             self.work_button = QPushButton(tr("Work it out: {how}", how=tr(works_out)))
             self.work_button.setAutoDefault(False)
             self.work_button.clicked.connect(lambda: self.worked_out.emit(entry.path))
-            grid.addWidget(self.work_button, 3, 1, 1, 2)
+            grid.addWidget(self.work_button, 4, 0, 1, 3)
+        self.set_narrow(False)
         self._explain()
 
     # -------------------------------------------------------------- building
@@ -147,8 +152,10 @@ class FieldRow(QWidget):
         shipped = [(f"{SHIPPED}{n}", str(getattr(shipped_item(part, n), "name", n))) for n in shipped_kind(part)]
         return [(OWN, mine), *shipped, (_ELSEWHERE, tr("a file…"))]
 
-    def _build_source(self) -> QHBoxLayout:
-        row = QHBoxLayout()
+    def _build_source(self) -> QWidget:
+        box = QWidget()
+        row = QHBoxLayout(box)
+        row.setContentsMargins(0, 0, 0, 0)
         origin, source = self.origin, self.source = QuietCombo(), EntryLine()
         origin.addItem(tr("where from?"), None)
         for value, words in ORIGINS:
@@ -163,22 +170,22 @@ class FieldRow(QWidget):
         source.editingFinished.connect(self._source_given)
         row.addWidget(origin, 1)
         row.addWidget(source, 1)
-        return row
+        return box
 
     def _explain(self) -> None:
         entry = self.entry
         told = [tr(entry.meaning), tr(entry.why), allowed_words(self.kind, entry, self._inches)]
-        if entry.optional:
+        if not self._needed:
             told.append(tr("May be left out."))
         self.words.setText(" ".join(t for t in told if t))
         tint(self.words, self._theme.faint)
 
     # -------------------------------------------------------------- showing
 
-    def show_value(self, value: Value | None, note: Note, refusal: str, missing: bool, inches: bool) -> None:
+    def show_value(self, value: Value | None, note: Note, refusal: str, needed: bool, inches: bool) -> None:
         """Show the entry as its draft has it; what is being typed stays."""
-        if inches != self._inches:
-            self._inches = inches
+        if (inches, needed) != (self._inches, self._needed):
+            self._inches, self._needed = inches, needed
             self._explain()
         self._value, self._note = value, note
         field = self.field
@@ -198,7 +205,7 @@ class FieldRow(QWidget):
         self.refusal.setVisible(bool(refusal))
         tint(self.refusal, self._theme.bad, bold=True)
         name = tr(self.entry.label)
-        self._label.setText(tr("{field} – still needed", field=name) if missing else name)
+        self._label.setText(tr("{field} – still needed", field=name) if needed and value is None else name)
         told = tr("Refused: {sentence}", sentence=refusal) if refusal else tr(self.entry.meaning)
         self.field.setAccessibleDescription(told)
 
@@ -212,6 +219,16 @@ class FieldRow(QWidget):
             combo.setItemData(place, value)
             combo.setToolTip(value)
         combo.setCurrentIndex(max(place, 0))
+
+    def set_narrow(self, narrow: bool) -> None:
+        """Put the source below the field where there is no room beside it."""
+        letter = self.fontMetrics().averageCharWidth()
+        for column, share in enumerate(_SHARES):
+            self._grid.setColumnMinimumWidth(column, 0 if narrow else share * letter)
+        if self.origin is not None:
+            self._grid.removeWidget(self._sources)
+            place = (1, 1, 1, 2) if narrow else (0, 2, 1, 1)
+            self._grid.addWidget(self._sources, *place)
 
     def set_theme(self, theme: Theme) -> None:
         """Change colours."""

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
 from magview.bench.own import asked, needed
@@ -47,11 +48,12 @@ class PageView(QScrollArea):
             column.addWidget(row)
         column.addStretch(1)
         self.setWidget(inside)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
 
     def _build_measuring(self) -> QHBoxLayout:
         row = QHBoxLayout()
-        self.table_button = QPushButton(tr("Lift from a &table of readings…"))
-        self.trials_button = QPushButton(tr("Lift and setting from the bench's t&rials"))
+        self.table_button = QPushButton(tr("Lift from a &table…"))
+        self.trials_button = QPushButton(tr("Lift from the t&rials"))
         self.table_button.setToolTip(tr("Angles and dial readings of one lobe become its lift, marked measured"))
         self.trials_button.setToolTip(
             tr("Lift, rise and setting as the trials noted on the bench tell them, marked measured")
@@ -63,6 +65,13 @@ class PageView(QScrollArea):
             row.addWidget(button)
         row.addStretch(1)
         return row
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Beside one another where there is room, else one below the other."""
+        narrow = self.viewport().width() < 86 * self.fontMetrics().averageCharWidth()
+        for row in self.rows.values():
+            row.set_narrow(narrow)
+        super().resizeEvent(event)
 
     def _entered(self, path: str, value: object) -> None:
         self._model.give(self.kind, path, value)  # type: ignore[arg-type]
@@ -76,10 +85,8 @@ class PageView(QScrollArea):
         shown, must = asked(draft), needed(draft)
         for path, row in self.rows.items():
             row.setVisible(path in shown)
-            missing = path in must and path not in draft.values
-            row.show_value(
-                draft.values.get(path), draft.note(row.entry), checked.refused.get(path, ""), missing, inches
-            )
+            refusal = checked.refused.get(path, "")
+            row.show_value(draft.values.get(path), draft.note(row.entry), refusal, path in must, inches)
 
     def commit(self) -> None:
         """What is being typed counts now."""

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QHeaderView,
@@ -32,6 +33,9 @@ from magview.ui.own_model import OwnModel
 from magview.ui.style import tint
 from magview.ui.theme import Theme
 
+_ROOMY = 34
+"""From this height on [lines of type] picture and readings have room together."""
+
 
 class PicturesPane(QTabWidget):
     """The draft drawn, with its readings; and beside the shipped file that is nearest."""
@@ -47,8 +51,10 @@ class PicturesPane(QTabWidget):
         self.bench = BenchModel(new_bench(find_magneto(DEFAULT_MAGNETO)), self)
         self.breaker = BreakerView(self.bench, theme)
         self.drive, self.crank = DriveView(self.bench, theme), CrankView(self.bench, theme)
+        self._roomy = True
+        self.comparison = self._build_compared()
         self.addTab(self._build_drawn(), tr("Dra&wn"))
-        self.addTab(self._build_compared(), tr("&Compared"))
+        self.addTab(self.comparison, tr("&Compared"))
         self.currentChanged.connect(self._show_now)
 
     # -------------------------------------------------------------- building
@@ -63,6 +69,7 @@ class PicturesPane(QTabWidget):
         column.addWidget(self.state_label)
         self.split = QSplitter(Qt.Orientation.Vertical)
         for view in (self.breaker, self.drive, self.crank):
+            view.hide()  # before its height can make the window taller than it is asked to be
             self.split.addWidget(view)
         self.readings = _table((tr("Reading as designed"), tr("comes to")), tr("What the draft comes to"))
         self.split.addWidget(self.readings)
@@ -94,6 +101,19 @@ class PicturesPane(QTabWidget):
         column.addWidget(self.compared_label)
         return page
 
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """On a low screen the readings have a page of their own."""
+        roomy = self.height() >= _ROOMY * self.fontMetrics().height()
+        if roomy != self._roomy:
+            self._roomy = roomy
+            if roomy:
+                self.removeTab(self.indexOf(self.readings))
+                self.split.addWidget(self.readings)
+            else:
+                self.insertTab(1, self.readings, tr("&Readings"))
+            self._show_now()
+        super().resizeEvent(event)
+
     # -------------------------------------------------------------- showing
 
     def show_kind(self, kind: Kind, inches: bool) -> None:
@@ -112,10 +132,10 @@ class PicturesPane(QTabWidget):
         self._show_now()
 
     def _show_now(self, _: object = None) -> None:
-        if self.currentIndex() == 0:
-            self._show_drawn()
-        else:
+        if self.currentWidget() is self.comparison:
             self._show_compared()
+        else:
+            self._show_drawn()
 
     def _show_drawn(self) -> None:
         kind, checked = self._kind, self._model.checked(self._kind)
@@ -123,7 +143,7 @@ class PicturesPane(QTabWidget):
             self._drawn[kind] = checked.item
         item = self._drawn.get(kind)
         if checked.item is not None:
-            words = tr("✓ Complete: drawn as it stands at the setting it was designed for.")
+            words = tr("✓ Complete: drawn as designed to be set.")
         elif item is not None:
             words = tr("Drawn as it last was complete; what is missing or refused is marked at its field.")
         else:
@@ -133,7 +153,7 @@ class PicturesPane(QTabWidget):
         for view, kinds in (
             (self.breaker, ("magneto",)), (self.drive, ("installation",)), (self.crank, ("engine", "installation"))
         ):  # fmt: skip
-            view.setVisible(item is not None and kind in kinds)
+            view.setVisible(item is not None and kind in kinds and (self._roomy or kinds[0] == kind))
         self.readings.setVisible(item is not None)
         if item is not None:
             self._place(item)
@@ -199,7 +219,9 @@ def _table(columns: tuple[str, ...], name: str) -> QTableWidget:
     table.setSelectionMode(QAbstractItemView.SelectionMode.NoSelection)
     table.setTabKeyNavigation(False)
     table.verticalHeader().hide()
-    table.setMinimumHeight(6 * table.fontMetrics().height())
+    table.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
+    table.verticalHeader().setDefaultSectionSize(round(1.4 * table.fontMetrics().height()))
+    table.setMinimumHeight(4 * table.fontMetrics().height())
     return table
 
 

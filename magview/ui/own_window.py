@@ -74,6 +74,9 @@ class OwnWindow(QMainWindow):
         self.kinds.currentChanged.connect(lambda i: self.show_kind(KINDS[i]))
         self.list = QListWidget()
         self.list.setAccessibleName(tr("Pages"))
+        self.list.setWordWrap(True)
+        self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.list.setMinimumHeight(6 * self.fontMetrics().height())
         self.list.currentRowChanged.connect(self._turn_to)
         self.stack = QStackedWidget()
         self.summary = QLabel()
@@ -100,7 +103,7 @@ class OwnWindow(QMainWindow):
             self.split.setStretchFactor(i, stretch)
             self.split.setCollapsible(i, False)
         letter = self.fontMetrics().averageCharWidth()
-        self.split.setSizes([28 * letter, 100 * letter, 66 * letter])
+        self.split.setSizes([30 * letter, 100 * letter, 64 * letter])
         whole = _column(self.kinds, self.split, caution())
         whole.layout().setStretch(1, 1)  # type: ignore[union-attr]
         self.setCentralWidget(whole)
@@ -112,6 +115,8 @@ class OwnWindow(QMainWindow):
         self.addToolBar(bar)
         self.bases = QuietCombo()
         self.bases.setAccessibleName(tr("Begin from"))
+        self.bases.setMinimumContentsLength(20)
+        self.bases.setSizeAdjustPolicy(QuietCombo.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.begin_button = QPushButton(tr("B&egin"))
         self.begin_button.setToolTip(tr("The draft becomes this one; Undo brings the former back"))
         self.begin_button.setAutoDefault(False)
@@ -145,6 +150,7 @@ class OwnWindow(QMainWindow):
             self.bases.addItem(str(title), name)
         self.bases.addItem(tr("What is on the bench"), "bench")
         self.bases.addItem(tr("Nothing: empty fields"), "")
+        self.bases.setCurrentIndex(max(0, self.bases.findData(self.model.own.draft(self.kind).basis or None)))
 
     # -------------------------------------------------------------- showing
 
