@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QApplication
 from magview.bench.actions import new_bench
 from magview.bench.autosave import Autosave
 from magview.spec.engine import Installation
+from magview.spec.language import tr
 from magview.spec.magneto import Magneto
 from magview.ui.model import BenchModel
 from magview.ui.window import MainWindow
@@ -36,6 +37,8 @@ def run(item: Magneto | Installation, recover: bool = True) -> int:
     window.show()
     if found is not None:
         window.say("The program had not been closed as it should; the bench is as you left it.")
+    elif recover and autosave is not None and any(autosave.folder.glob("own-*.json")):
+        window.say(tr("Drafts of a magneto of your own wait for you: File, A magneto of your own…"))
     if recover and autosave is not None and any(autosave.folder.glob("attempt-*.json")):
         QTimer.singleShot(0, window, lambda: window.practice.recover())
     # Ctrl+C in the terminal ends the program; Python only sees it while Python code runs.

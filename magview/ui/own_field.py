@@ -116,10 +116,7 @@ class FieldRow(QWidget):
         self.refusal.hide()
         grid.addWidget(self.refusal, 3, 0, 1, 3)
         if works_out:
-            self.work_button = QPushButton(tr("Work it out: {how}", how=tr(works_out)))
-            self.work_button.setAutoDefault(False)
-            self.work_button.clicked.connect(lambda: self.worked_out.emit(entry.path))
-            grid.addWidget(self.work_button, 4, 0, 1, 3)
+            grid.addLayout(self._build_working_out(tr(works_out)), 4, 0, 1, 3)
         self.set_narrow(False)
         self._explain()
 
@@ -171,6 +168,18 @@ class FieldRow(QWidget):
         row.addWidget(origin, 1)
         row.addWidget(source, 1)
         return box
+
+    def _build_working_out(self, how: str) -> QHBoxLayout:
+        row = QHBoxLayout()
+        button = self.work_button = QPushButton(tr("Work it out"))
+        button.setAutoDefault(False)
+        button.setAccessibleDescription(how)
+        button.clicked.connect(lambda: self.worked_out.emit(self.entry.path))
+        words = QLabel(how)
+        words.setWordWrap(True)
+        row.addWidget(button)
+        row.addWidget(words, 1)
+        return row
 
     def _explain(self) -> None:
         entry = self.entry

@@ -154,7 +154,8 @@ class PicturesPane(QTabWidget):
             (self.breaker, ("magneto",)), (self.drive, ("installation",)), (self.crank, ("engine", "installation"))
         ):  # fmt: skip
             view.setVisible(item is not None and kind in kinds and (self._roomy or kinds[0] == kind))
-        self.readings.setVisible(item is not None)
+        if self._roomy:  # else they are a page, which shows itself
+            self.readings.setVisible(item is not None)
         if item is not None:
             self._place(item)
             _fill(self.readings, [(r.label, r.words(self._inches)) for r in results(item)])
