@@ -67,6 +67,12 @@ class Keeper(Generic[T]):
             with contextlib.suppress(OSError):
                 _lock_of(self._path).unlink(missing_ok=True)
 
+    def leave(self) -> None:
+        """The program ends, and what was last kept is to be found again."""
+        if self._lock is not None:
+            os.close(self._lock)
+            self._lock = None
+
     def recover(self) -> T | None:
         """The newest work that a program no longer running left behind, kept from now on as this one's own.
 

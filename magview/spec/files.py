@@ -332,3 +332,22 @@ def _umask() -> int:
     current = os.umask(0)
     os.umask(current)
     return current
+
+
+def refusals(model: type[M], data: dict[str, Any]) -> list[tuple[tuple[int | str, ...], str]]:
+    """All that a file's model has against parsed JSON, each with its place and one sentence; not what is missing.
+
+    The checks of fields against one another come only once the fields themselves are right.
+    """
+    try:
+        model.model_validate(data)
+    except ValidationError as error:
+        return [
+            (
+                _without_tags(e["loc"]),
+                str(e["ctx"]["error"]) if e["type"] == "value_error" else _sentence(model, e),
+            )
+            for e in error.errors()
+            if e["type"] not in ("missing", "union_tag_not_found")
+        ]
+    return []

@@ -76,6 +76,8 @@ def _run(
     QTimer.singleShot(0, window, lambda: app.setWindowIcon(_icon()))  # reading pictures takes 8 ms
     if found is not None:
         window.say(tr("The program had not been closed as it should; the bench is as you left it."))
+    elif recover and any(autosave.folder.glob("own-*.json")):
+        window.say(tr("Drafts of a magneto of your own wait for you: File, A magneto of your own…"))
     if recover and any(autosave.folder.glob("attempt-*.json")):
         QTimer.singleShot(0, window, lambda: window.practice.recover())
     _once_complete(window, then)

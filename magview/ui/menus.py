@@ -44,6 +44,7 @@ class Menus(MenuMaker):
         )
         self.act(files, tr("&Open magneto or installation…"), window.open_file, keys.Open)
         self.act(files, tr("&Save magneto as…"), window.save_file, keys.SaveAs)
+        self.act(files, tr("A magneto of &your own…"), window.draft_own, None)
         self.act(files, tr("Lift from &measurements…"), window.import_lift, None)
         files.addSeparator()
         for text, picture in (

@@ -35,6 +35,7 @@ if TYPE_CHECKING:  # what comes after the first picture is imported then
     from magview.ui.lead_panel import LeadPanel
     from magview.ui.lift_dialog import LiftDialog
     from magview.ui.menus import Menus
+    from magview.ui.own_room import OwnRoom
     from magview.ui.plot_budget import BudgetSheet
     from magview.ui.plot_pane import PlotPane
     from magview.ui.plot_trials import TrialsSheet
@@ -153,6 +154,7 @@ class MainWindow(QMainWindow):
         self._plots: PlotPane | None = None
         self._judging: Judging | None = None
         self._practice: PracticeRoom | None = None
+        self._own: OwnRoom | None = None
         # Kept a second after the last change, and not more often than that while something moves.
         self._keep_soon = QTimer(self)
         self._keep_soon.setSingleShot(True)
@@ -355,6 +357,8 @@ class MainWindow(QMainWindow):
         for panel in self._panels.values():
             panel.halt()
         self._keep_soon.stop()
+        if self._own is not None:
+            self._own.close()
         if self._autosave is not None:
             self._autosave.forget()
         super().closeEvent(event)
@@ -491,6 +495,19 @@ class MainWindow(QMainWindow):
         from magview.ui.asking import refuse
 
         refuse(self, sentence)
+
+    @property
+    def own(self) -> OwnRoom:
+        """The guided editor of one's own files; its window stands beside this one."""
+        if self._own is None:
+            from magview.ui.own_room import OwnRoom
+
+            self._own = OwnRoom(self, self._autosave.folder if self._autosave is not None else None)
+        return self._own
+
+    def draft_own(self) -> None:
+        """Open the guided editor."""
+        self.own.open()
 
     # -------------------------------------------------------------- practice
 
