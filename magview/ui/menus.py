@@ -36,8 +36,8 @@ class Menus(MenuMaker):
 
     def _build_menus(self) -> None:
         window, keys = self.window, QKeySequence.StandardKey
-        files, edit, bench, practice, view, help_menu = (
-            window.menuBar().addMenu(t) for t in ("&File", "&Edit", "Ben&ch", "&Practice", "&View", "&Help")
+        files, edit, bench, practice, job, view, help_menu = (
+            window.menuBar().addMenu(t) for t in ("&File", "&Edit", "Ben&ch", "&Practice", "&Job", "&View", "&Help")
         )
         self.act(files, "&Open magneto or installation…", window.open_file, keys.Open)
         self.act(files, "&Save magneto as…", window.save_file, keys.SaveAs)
@@ -64,6 +64,13 @@ class Menus(MenuMaker):
         self.act(practice, "New &exercise…", window.new_exercise, None)
         self.act(practice, "&Lessons…", window.choose_lesson, None)
         self.act(practice, "&Open attempt…", window.open_attempt, None)
+
+        self.act(job, "&New job sheet…", window.new_job, None)
+        self.act(job, "&Open job sheet…", window.open_job, None)
+        self.act(job, "Look at the &shipped job sheet", window.open_shipped_job, None)
+        job.addSeparator()
+        self.notes_menu, self.recent_jobs = job.addMenu("No&te on the job sheet"), job.addMenu("&Recent job sheets")
+        job.aboutToShow.connect(window.fill_job_menus)
 
         self.plots_action = self.check(view, "P&lots", window.show_plots, False, QKeySequence("Ctrl+L"))
         view.addSeparator()
