@@ -251,7 +251,7 @@ class Banner(QFrame):
             text = tr("Read only: {sentence}.", sentence=store.read_only)
         elif self._conflict:
             text = tr(
-                "{file} was changed by another program while it was open here; reload it, or save under another name.",
+                "{file} was changed by another program while it was open here; reload it, or save elsewhere.",
                 file=store.path.name,
             )
         else:

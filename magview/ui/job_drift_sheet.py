@@ -89,7 +89,13 @@ class DriftSheet(PlotSheet):
             self._show_plot(n, jobs, field, line, limits, per)
 
     def _show_plot(
-        self, n: int, jobs: Sequence[Job], field: str, line: Line | None, limits: tuple[float, float] | None, per: float
+        self,
+        n: int,
+        jobs: Sequence[Job],
+        field: str,
+        line: Line | None,
+        limits: tuple[float, float] | None,
+        per: float,
     ) -> None:
         plot = self.plots[n]
         found, left = points(jobs, "as_found", field), points(jobs, "internal_timing", field)
@@ -109,9 +115,9 @@ class DriftSheet(PlotSheet):
         else:
             for curve in (self._lines[n], *self._bands[n]):
                 curve.setData([], [])
-        for item, value in zip(self._limits[n], limits or (0.0, 0.0), strict=True):
+        for item, limit in zip(self._limits[n], limits or (0.0, 0.0), strict=True):
             item.setVisible(limits is not None)
-            item.setValue(per * value)
+            item.setValue(per * limit)
         heights += [per * v for v in limits or ()]
         plot.setXRange(first - 0.05 * (end - first), end, padding=0.0)
         low_end, high_end = (min(heights), max(heights)) if heights else (0.0, 1.0)

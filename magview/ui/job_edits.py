@@ -57,8 +57,11 @@ def meaning(field: str, value: Any) -> str:
     """A reading in words that the bare number lacks: the other unit of length, early or late, the way round."""
     if value is None or isinstance(value, bool | str) or unit_of(field) not in ("mm", "deg", "teeth"):
         return ""
-    words = shown(field, value)
-    return "" if unit_of(field) == "deg" and not words.endswith(tuple("abcdefghijklmnopqrstuvwxyz")) else words
+    if field.endswith("btdc_deg"):
+        return shown(field, value) if value < 0 else ""  # the label says "before"
+    if unit_of(field) == "deg" and not field.endswith("error_deg"):
+        return ""
+    return shown(field, value)
 
 
 class _Own(QObject):

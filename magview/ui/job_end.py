@@ -7,7 +7,7 @@ from PySide6.QtWidgets import QGridLayout, QGroupBox, QLabel, QPushButton, QVBox
 
 from magview.job import judge
 from magview.job.parts import Signature
-from magview.job.sheet import Job, change, sign, title_of
+from magview.job.sheet import Job, change, sign, signature_holds, title_of
 from magview.spec.base import SpecError
 from magview.spec.language import tr
 from magview.ui.job_edits import DayEdit, LineEdit
@@ -73,7 +73,10 @@ class EndPage(Page):
             grid.addWidget(label, row, 0)
             grid.addWidget(day or line, row, 1, Qt.AlignmentFlag.AlignLeft)
         grid.setColumnStretch(2, 1)
-        self.sign_button, self.clear_button = QPushButton(tr("Sign the sheet")), QPushButton(tr("Take the signature back"))
+        self.sign_button, self.clear_button = (
+            QPushButton(tr("Sign the sheet")),
+            QPushButton(tr("Take the signature back")),
+        )
         self.sign_button.clicked.connect(self.sign)
         self.clear_button.clicked.connect(self._clear)
         for column, button in enumerate((self.sign_button, self.clear_button)):
@@ -101,7 +104,7 @@ class EndPage(Page):
         tint(self.told, self._theme.good if good else self._theme.text)
         if job.signature != self._seen:
             self._show_signature(job.signature)
-        holds = judge.signature_holds(job)
+        holds = signature_holds(job)
         self.signed.setText(
             "" if holds is None
             else tr("✓ Signed; the sheet is as it was signed.") if holds

@@ -9,6 +9,8 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QGridLayout, QLabel, QPushButton, QSizePolicy, QWidget
 
+from magview.bench.sureness import percent_words, value_words
+from magview.job.parts import Sure, Uncertainty
 from magview.job.readings import Row, rows
 from magview.job.sheet import Job
 from magview.spec.base import SpecError
@@ -20,8 +22,8 @@ from magview.ui.job_table import RowsEdit
 from magview.ui.style import tint
 from magview.ui.theme import Theme
 
-_WIDE = 36
-"""Width of an entry of text [average letters]; numbers take half of it."""
+_WIDE = 52
+"""Width of an entry of text [average letters]; numbers take a third of it."""
 
 Edit = LineEdit | DayEdit | TextEdit | CheckEdit | ChoiceEdit | RowsEdit
 
@@ -34,6 +36,21 @@ def verdict_of(row: Row | None) -> str:
     if not row.limits_shown:
         return f"{mark} {tr(row.verdict)}"
     return tr("{mark} {verdict} ({limits})", mark=mark, verdict=tr(row.verdict), limits=row.limits_shown)
+
+
+def sure_words(field: str, sure: Sure, inches: bool) -> str:
+    """How sure a quantity is, in a sentence."""
+    unit = "mm" if field.endswith("_mm") else "deg"
+    value, spread, low, high = (
+        value_words(v, unit, inches) for v in (sure.value, sure.expanded_uncertainty, sure.low, sure.high)
+    )
+    return tr(
+        "{value} ± {spread} (k = {k}, {probability}); {odds} likely within {low} to {high}; "
+        "what matters most: {most}",
+        value=value, spread=spread, k=f"{sure.coverage_factor:.2f}",
+        probability=percent_words(sure.coverage_probability),
+        odds=percent_words(sure.probability_in_limits), low=low, high=high, most=sure.matters_most or "–",
+    )  # fmt: skip
 
 
 class Form(QWidget):
@@ -81,6 +98,10 @@ class Form(QWidget):
             self._grid.addWidget(label, row, 0)
             self._grid.addWidget(edit, row, 1, 1, 2)
             self._grid.addWidget(verdict, row + 1, 1, 1, 2)
+        elif entry.kind == "line":
+            self._grid.addWidget(label, row, 0)
+            self._grid.addWidget(edit, row, 1, 1, 2, Qt.AlignmentFlag.AlignLeft)
+            self._grid.addWidget(verdict, row + 1, 1, 1, 2)
         else:
             self._grid.addWidget(label, row, 0)
             self._grid.addWidget(edit, row, 1, Qt.AlignmentFlag.AlignLeft)
@@ -104,8 +125,8 @@ class Form(QWidget):
                 edit = ChoiceEdit(entry.choice_words)
             case "number":
                 edit = LineEdit(partial(self._parse, entry), partial(self._words, entry))
-                edit.setMinimumWidth(_WIDE // 2 * letter)
-                edit.setMaximumWidth(_WIDE // 2 * letter)
+                edit.setMinimumWidth(_WIDE // 3 * letter)
+                edit.setMaximumWidth(_WIDE // 3 * letter)
                 edit.setPlaceholderText(tr("not read") if entry.part != "limits" else tr("none given"))
             case "day":
                 edit = DayEdit()
@@ -117,7 +138,7 @@ class Form(QWidget):
                 edit = RowsEdit(self.model, entry)
             case _:
                 edit = LineEdit()
-                edit.setMinimumWidth((2 if entry.field == "title" else 1) * _WIDE * letter)
+                edit.setMinimumWidth(_WIDE * letter)
         line = edit.line if isinstance(edit, DayEdit) else edit
         if not isinstance(line, RowsEdit):
             line.entered.connect(partial(self._entered, entry))
@@ -207,9 +228,13 @@ class Form(QWidget):
                 line.show_job()
             else:
                 line.show_value(getattr(part, field))
-            edit.setEnabled(self.model.writable or isinstance(edit, RowsEdit | TextEdit))
-            if isinstance(line, TextEdit):
-                line.setReadOnly(not self.model.writable)
+            writable = self.model.writable
+            if isinstance(line, TextEdit | LineEdit):
+                line.setReadOnly(not writable)
+            elif not isinstance(line, RowsEdit):
+                edit.setEnabled(writable)
+            if isinstance(edit, DayEdit):
+                edit.today.setEnabled(writable)
             if not (isinstance(line, LineEdit) and line.isModified()):
                 self._judge(self.entries[field])
         self._show_told()
@@ -230,41 +255,54 @@ class Form(QWidget):
         label = self.verdicts[entry.field]
         if label.text() != text:
             label.setText(text)
-        label.setVisible(bool(text) or entry.kind not in ("rows", "text"))
+        label.setVisible(bool(text) or entry.kind not in ("rows", "text", "line"))
         tint(label, colour)
 
     def _show_told(self) -> None:
         """Rows that nobody enters: what follows from the readings, and how sure they are."""
         own = {e.field for e in self.entries.values() if e.kind != "sure"}
-        told = [
-            row for row in self.model.rows().values()
-            if row.stage == self.part and row.field not in own and "[" not in row.field
+        rows_told = [
+            (tr(row.label), row.shown, row) for row in self.model.rows().values()
+            if row.stage == self.part and row.field not in own and "." not in row.field
         ]  # fmt: skip
+        sure = self._sure_rows()
         for label in self._told:
             self._grid.removeWidget(label)
             label.hide()
             label.deleteLater()
         self._told = []
         self._grid.removeWidget(self.strike)
-        at = self._after
-        for row in told:
-            for column, text in enumerate((tr(row.label), row.shown, verdict_of(row))):
-                label = _wrapped(text)
-                self._grid.addWidget(label, at, column)
-                self._told.append(label)
-                if column == 2 and row.verdict:
-                    good = row.verdict in ("in limits", "as it must be")
-                    tint(label, self._theme.good if good else self._theme.bad)
-            at += 1
-        sure = any(row.field.startswith("uncertainty.") for row in told)
-        self.strike.setVisible(sure)
+        for at, (title, words, found) in enumerate((*rows_told, *sure), self._after):
+            self._put(_wrapped(title), at, 0)
+            verdict = verdict_of(found)
+            self._put(_wrapped(" · ".join(t for t in (words, verdict) if t)), at, 1, 2)
+            if found is not None and verdict:
+                good = found.verdict in ("in limits", "as it must be")
+                tint(self._told[-1], self._theme.good if good else self._theme.bad)
+        self.strike.setVisible(bool(sure))
         if sure:
             self.strike.setEnabled(self.model.writable)
+            at = self._after + len(rows_told) + len(sure)
             self._grid.addWidget(self.strike, at, 1, 1, 2, Qt.AlignmentFlag.AlignLeft)
 
-    def _strike_out(self) -> None:
-        from magview.job.parts import Uncertainty
+    def _put(self, label: QLabel, row: int, column: int, wide: int = 1) -> None:
+        self._grid.addWidget(label, row, column, 1, wide)
+        self._told.append(label)
 
+    def _sure_rows(self) -> list[tuple[str, str, None]]:
+        """How sure each quantity is, in a sentence."""
+        found = getattr(part_of(self.model.job, self.part), "uncertainty", None)
+        if not isinstance(found, Uncertainty):
+            return []
+        told: list[tuple[str, str, None]] = []
+        for field, info in type(found).model_fields.items():
+            sure: Sure | None = getattr(found, field)
+            if sure is not None:
+                title = tr("How sure: {quantity}", quantity=tr(info.title or field))
+                told.append((title, sure_words(field, sure, self._inches), None))
+        return told
+
+    def _strike_out(self) -> None:
         sentence = self.model.set_value(self.part, "uncertainty", Uncertainty(), tr("Uncertainty"))
         if sentence:
             self.model.refused.emit(sentence)

@@ -1,4 +1,4 @@
-"""What kind of entry a field of the job sheet takes, read off the parts' own declarations, so that none is forgotten."""
+"""What kind of entry a field of the job sheet takes, read off the parts' declarations, so that none is forgotten."""
 
 from __future__ import annotations
 

@@ -30,9 +30,14 @@ class JobMenus(MenuMaker):
         job, edit, stage, note, report, view, help_menu = (
             bar.addMenu(text)
             for text in (
-                tr("&Job"), tr("&Edit"), tr("&Stage"), tr("&Note on the job sheet"), tr("&Report"), tr("&View"),
+                tr("&Job"),
+                tr("&Edit"),
+                tr("&Stage"),
+                tr("&Note on the job sheet"),
+                tr("&Report"),
+                tr("&View"),
                 tr("&Help"),
-            )  # fmt: skip
+            )
         )
         self.act(job, tr("&New job sheet…"), window.new_wanted.emit, keys.New)
         self.act(job, tr("&Open job sheet…"), window.open_wanted.emit, keys.Open)
@@ -68,7 +73,11 @@ class JobMenus(MenuMaker):
 
         self.inches_action = self.check(view, tr("Lengths in &inches"), window.set_inches, False, None)
         view.addSeparator()
-        names = {"light": tr("Light colours"), "dark": tr("Dark colours"), "high contrast": tr("High contrast colours")}
+        names = {
+            "light": tr("Light colours"),
+            "dark": tr("Dark colours"),
+            "high contrast": tr("High contrast colours"),
+        }
         self.theme_actions = self.choice(
             view, [(names[name], name) for name in THEMES], window.theme.name, self._theme_chosen
         )
@@ -84,8 +93,12 @@ class JobMenus(MenuMaker):
         store, writable = self.window.model.store, self.window.model.writable
         self.undo_action.setEnabled(writable and store.undo_name is not None)
         self.redo_action.setEnabled(writable and store.redo_name is not None)
-        self.undo_action.setText(tr("&Undo") if store.undo_name is None else tr("&Undo: {step}", step=store.undo_name))
-        self.redo_action.setText(tr("&Redo") if store.redo_name is None else tr("&Redo: {step}", step=store.redo_name))
+        self.undo_action.setText(
+            tr("&Undo") if store.undo_name is None else tr("&Undo: {step}", step=store.undo_name)
+        )
+        self.redo_action.setText(
+            tr("&Redo") if store.redo_name is None else tr("&Redo: {step}", step=store.redo_name)
+        )
         self.retry_action.setEnabled(store.trouble is not None)
         for action in self.note_actions:
             action.setEnabled(writable)

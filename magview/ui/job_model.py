@@ -37,7 +37,7 @@ def plain(error: SpecError) -> str:
 
 
 class JobModel(QObject):
-    """Owns one open job sheet. What it takes is in the file when the call returns, or `store.trouble` says why not."""
+    """Owns one open job sheet. What it takes is in the file when a call returns, or `store.trouble` says why not."""
 
     changed = Signal(object, object)
     """The sheet as it is, and as it was; also sent when the state of the file changed."""

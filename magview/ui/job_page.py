@@ -15,7 +15,6 @@ from magview.ui.job_model import HEAD, JobModel, part_title
 from magview.ui.job_sources import Feed, feeds_of
 from magview.ui.theme import Theme
 
-
 _IN_A_ROW = 3
 """Buttons beside each other, so that they have room at large type."""
 
@@ -169,7 +168,9 @@ class HeadPage(Page):
                 "and limits are as entered from the maker's manual."
             )
         elif job.installation is not None:
-            text = tr("On the bench: {magneto}, on {engine}.", magneto=magneto.name, engine=job.installation.engine.name)
+            text = tr(
+                "On the bench: {magneto}, on {engine}.", magneto=magneto.name, engine=job.installation.engine.name
+            )
         else:
             text = tr("On the bench: {magneto}.", magneto=magneto.name)
         self.described.setText(text)

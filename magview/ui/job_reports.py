@@ -58,7 +58,9 @@ class Reports(QObject):
         """Ask where, and write the sheet as one HTML file."""
         path = self.ask_path(tr("Save the job sheet as HTML"), ".html", tr("HTML (*.html)"))
         if path is not None:
-            self._write(path, lambda: html_text(self._window.model.job, self._window.preview.chosen_paper, self.drift))
+            self._write(
+                path, lambda: html_text(self._window.model.job, self._window.preview.chosen_paper, self.drift)
+            )
 
     def ask_csv(self) -> None:
         """Ask where, and write the readings as a table."""
@@ -121,7 +123,7 @@ class Reports(QObject):
             "Ctrl+Page Down and Ctrl+Page Up turn the pages, Ctrl+Return marks a stage as done. Every change is in "
             "the file at once; Ctrl+Z takes the last one back, also after the sheet was closed and opened again, and "
             "Ctrl+Shift+Z does it again. Numbers take a decimal point or comma and their unit: 9 thou, 0,23 mm, 1.5°. "
-            "Escape puts back what stood in a field. An empty field was not read."
+            "Escape puts back what stood in a field; an empty one was not read."
         )
         box.setInformativeText("\n\n".join((keys, "\n".join(tr(text) for text in CAUTIONS))))
         box.open()

@@ -77,8 +77,9 @@ def noted(job: Job, feed: Feed, source: Source) -> Job:
             tr(
                 "the bench has “{bench}” on it and this sheet is of “{sheet}”: put that one on the bench, or take "
                 "over magneto and limits anew",
-                bench=source.state.magneto.name, sheet=described.name,
-            )  # fmt: skip
+                bench=source.state.magneto.name,
+                sheet=described.name,
+            )
         )
     return feed.take(job, source)
 
@@ -143,7 +144,8 @@ def _uncertainty(stage: str) -> Callable[[Job, Source], Job]:
 
 
 FEEDS: tuple[Feed, ...] = (
-    Feed("bench", marked("Magneto, engine and limits"), "", marked("What is on the bench, and the limits its files give"),
+    Feed("bench", marked("Magneto, engine and limits"), "",
+         marked("What is on the bench, and the limits its files give"),
          lambda job, s: feeds.take_bench(job, s.state)),
     Feed("lead", marked("Switch lead as it stands"), "switch_lead",
          marked("What meter and lamp say on the bench with plug and switch as they are now"),

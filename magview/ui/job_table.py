@@ -67,6 +67,7 @@ class RowsEdit(QWidget):
         column.addLayout(buttons)
         column.addWidget(self.said)
         self.setFocusProxy(self.table)
+        self._say("")
 
     # -------------------------------------------------------------- showing
 
@@ -182,3 +183,4 @@ class RowsEdit(QWidget):
 
     def _say(self, sentence: str) -> None:
         self.said.setText(f"✗ {sentence}" if sentence else "")
+        self.said.setVisible(bool(sentence))

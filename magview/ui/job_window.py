@@ -285,7 +285,9 @@ class JobWindow(QMainWindow):
         box.setIcon(QMessageBox.Icon.Question)
         box.setWindowTitle("magview")
         box.setText(tr("Reload the sheet from its file?"))
-        box.setInformativeText(tr("What was entered here and is not in the file is given up; save it elsewhere first."))
+        box.setInformativeText(
+            tr("What was entered here and is not in the file is given up; save it elsewhere first.")
+        )
         yes = box.addButton(tr("&Reload"), QMessageBox.ButtonRole.AcceptRole)
         box.addButton(tr("&Keep what is here"), QMessageBox.ButtonRole.RejectRole)
         yes.clicked.connect(self._reload)
