@@ -162,6 +162,11 @@ class DayEdit(QWidget):
         row.addWidget(self.today)
         self.setFocusProxy(self.line)
 
+    def setAccessibleName(self, name: str) -> None:
+        """What the day is of, told of the field that has the keyboard."""
+        super().setAccessibleName(name)
+        self.line.setAccessibleName(name)
+
     def _today(self) -> None:
         self.line.entered.emit(datetime.date.today().isoformat())
 

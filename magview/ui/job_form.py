@@ -71,7 +71,7 @@ class Form(QWidget):
         self._grid.setColumnStretch(2, 1)
         self._told: list[QLabel] = []
         """What follows from readings, or was noted of their uncertainty."""
-        self.strike = QPushButton(tr("Strike out the uncertainty"))
+        self.strike = QPushButton(tr("Strike out the uncertainty"), self)
         self.strike.setAutoDefault(False)
         self.strike.clicked.connect(self._strike_out)
         for entry in self.entries.values():

@@ -232,7 +232,7 @@ class JobRoom(QObject):
             found = read_json(self._folder / "recent-jobs.json")
         except SpecError:  # none yet, or a list that somebody damaged: then there is none
             return []
-        names = found if isinstance(found, list) else []
+        names = found if isinstance(found, list | tuple) else ()
         return [Path(n) for n in names if isinstance(n, str) and Path(n).is_file()][:_MOST_RECENT]
 
     def _remember(self, path: Path) -> None:

@@ -137,6 +137,9 @@ class RowsEdit(QWidget):
         now = self._cells[item.row()][column.field]
         if item.text() != typed_words(column.field, now, self._inches):
             self._cells[item.row()][column.field] = value
+            blocked = self.table.blockSignals(True)
+            item.setText(typed_words(column.field, value, self._inches))
+            self.table.blockSignals(blocked)
         self._note()
 
     def _add_row(self) -> None:
