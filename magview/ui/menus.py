@@ -38,9 +38,17 @@ class Menus(MenuMaker):
 
     def _build_menus(self) -> None:
         window, keys = self.window, QKeySequence.StandardKey
-        files, edit, bench, practice, view, help_menu = (
+        files, edit, bench, practice, job, view, help_menu = (
             window.menuBar().addMenu(t)
-            for t in (tr("&File"), tr("&Edit"), tr("Ben&ch"), tr("&Practice"), tr("&View"), tr("&Help"))
+            for t in (
+                tr("&File"),
+                tr("&Edit"),
+                tr("Ben&ch"),
+                tr("&Practice"),
+                tr("&Job"),
+                tr("&View"),
+                tr("&Help"),
+            )
         )
         self.act(files, tr("&Open magneto or installation…"), window.open_file, keys.Open)
         self.act(files, tr("&Save magneto as…"), window.save_file, keys.SaveAs)
@@ -70,6 +78,16 @@ class Menus(MenuMaker):
         self.act(practice, tr("New &exercise…"), window.new_exercise, None)
         self.act(practice, tr("&Lessons…"), window.choose_lesson, None)
         self.act(practice, tr("&Open attempt…"), window.open_attempt, None)
+
+        self.act(job, tr("&New job sheet…"), window.new_job, None)
+        self.act(job, tr("&Open job sheet…"), window.open_job, None)
+        self.act(job, tr("Look at the &shipped job sheet"), window.open_shipped_job, None)
+        job.addSeparator()
+        self.notes_menu, self.recent_jobs = (
+            job.addMenu(tr("No&te on the job sheet")),
+            job.addMenu(tr("&Recent job sheets")),
+        )
+        job.aboutToShow.connect(window.fill_job_menus)
 
         self.plots_action = self.check(view, tr("P&lots"), window.show_plots, False, QKeySequence("Ctrl+L"))
         view.addSeparator()

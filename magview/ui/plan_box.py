@@ -66,6 +66,11 @@ class PlanBox(QGroupBox):
         for widget in (self.verdict, self.viewpoint, self.table, self.words, self.next):
             column.addWidget(widget)
 
+    @property
+    def chosen(self) -> Move | None:
+        """The move that is chosen; None if none is."""
+        return next((m for m in self._moves if (m.magneto_teeth, m.disc_teeth) == self._target), None)
+
     def show_plan(self, state: BenchState, engaged: Engaged) -> None:
         """Show the moves for a state."""
         self._moves = timing_plan(state, engaged.side)

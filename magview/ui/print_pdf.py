@@ -56,25 +56,52 @@ def print_pdf(job: Job, path: Path, paper: Paper = "a4", drift: Drift | None = N
 def pdf_bytes(job: Job, paper: Paper = "a4", drift: Drift | None = None) -> tuple[bytes, int]:
     """A sheet as the bytes of a PDF, and its number of pages. Raises SpecError where there is no font."""
     app = application()
-    if not QFontDatabase.families():
-        raise SpecError(tr("there are no fonts to print with; on Debian or Ubuntu fonts-dejavu-core has some"))
     buffer = QBuffer()
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
     writer = QPdfWriter(buffer)
-    writer.setResolution(_DPI)
-    margins = QMarginsF(0, 0, 0, 0)
-    size = QPageSize(_SIZES[paper])
-    writer.setPageLayout(QPageLayout(size, QPageLayout.Orientation.Portrait, margins))
     writer.setTitle(printable(job.title or tr("Magneto job sheet")))
     writer.setCreator(f"magview {__version__}")
-    layout = _Layout(writer, QSizeF(size.sizePixels(_DPI)))
-    blocks = document(job, drift)
-    for block, following in zip(blocks, (*blocks[1:], None), strict=True):
-        layout.add(block, following)
+    layout = _laid_out(writer, job, paper, drift)
     layout.paint(writer, printable(footer(job)))
     buffer.close()
     del app
     return bytes(buffer.data().data()), len(layout.pages)
+
+
+class PrintedPages:
+    """The pages as they would be printed, for showing them. Raises SpecError where there is no font."""
+
+    def __init__(self, job: Job, paper: Paper = "a4", drift: Drift | None = None) -> None:
+        # The writer is what lines are measured for; nothing is written.
+        self._buffer = QBuffer()
+        self._buffer.open(QIODevice.OpenModeFlag.WriteOnly)
+        self._writer = QPdfWriter(self._buffer)
+        self._foot = printable(footer(job))
+        self._layout = _laid_out(self._writer, job, paper, drift)
+        page = QPageSize(_SIZES[paper]).sizePixels(_DPI)
+        self.size = QSizeF(page)
+        """Of a page, in the units that `paint` draws in."""
+
+    def __len__(self) -> int:
+        return len(self._layout.pages)
+
+    def paint(self, painter: QPainter, number: int) -> None:
+        """Draw a page, the first being 1, in black on whatever paper is there."""
+        self._layout.paint_page(painter, number, self._foot)
+
+
+def _laid_out(writer: QPdfWriter, job: Job, paper: Paper, drift: Drift | None) -> _Layout:
+    if not QFontDatabase.families():
+        raise SpecError(tr("there are no fonts to print with; on Debian or Ubuntu fonts-dejavu-core has some"))
+    writer.setResolution(_DPI)
+    margins = QMarginsF(0, 0, 0, 0)
+    size = QPageSize(_SIZES[paper])
+    writer.setPageLayout(QPageLayout(size, QPageLayout.Orientation.Portrait, margins))
+    layout = _Layout(writer, QSizeF(size.sizePixels(_DPI)))
+    blocks = document(job, drift)
+    for block, following in zip(blocks, (*blocks[1:], None), strict=True):
+        layout.add(block, following)
+    return layout
 
 
 def application() -> QGuiApplication:
@@ -115,13 +142,17 @@ class _Layout:
     def paint(self, writer: QPdfWriter, foot: str) -> None:
         """Draw all pages, each with its foot."""
         painter = QPainter(writer)
-        for number, page in enumerate(self.pages, 1):
+        for number in range(1, len(self.pages) + 1):
             if number > 1:
                 writer.newPage()
-            for draw in page:
-                draw(painter)
-            self._foot(painter, f"{foot} · {tr('page {page} of {pages}', page=number, pages=len(self.pages))}")
+            self.paint_page(painter, number, foot)
         painter.end()
+
+    def paint_page(self, painter: QPainter, number: int, foot: str) -> None:
+        """Draw one page, the first being 1."""
+        for draw in self.pages[number - 1]:
+            draw(painter)
+        self._foot(painter, f"{foot} · {tr('page {page} of {pages}', page=number, pages=len(self.pages))}")
 
     # -------------------------------------------------------------- places
 

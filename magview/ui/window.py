@@ -31,6 +31,7 @@ from magview.ui.theme import Theme, colours, system_theme
 from magview.ui.tongue import language
 
 if TYPE_CHECKING:  # what comes after the first picture is imported then
+    from magview.ui.job_room import JobRoom
     from magview.ui.judging import Judging
     from magview.ui.lead_panel import LeadPanel
     from magview.ui.lift_dialog import LiftDialog
@@ -155,6 +156,7 @@ class MainWindow(QMainWindow):
         self._judging: Judging | None = None
         self._practice: PracticeRoom | None = None
         self._own: OwnRoom | None = None
+        self._jobs: JobRoom | None = None
         # Kept a second after the last change, and not more often than that while something moves.
         self._keep_soon = QTimer(self)
         self._keep_soon.setSingleShot(True)
@@ -531,6 +533,33 @@ class MainWindow(QMainWindow):
     def open_attempt(self) -> None:
         """Ask for an attempt's file and go on with it, or look at its debrief."""
         self.practice.ask_attempt()
+
+    # -------------------------------------------------------------- job sheets
+
+    @property
+    def jobs(self) -> JobRoom:
+        """What opens job sheets; they stand in windows beside this one."""
+        if self._jobs is None:
+            from magview.ui.job_room import JobRoom
+
+            self._jobs = JobRoom(self, self._autosave.folder if self._autosave is not None else None)
+        return self._jobs
+
+    def new_job(self) -> None:
+        """Begin a job sheet."""
+        self.jobs.ask_new()
+
+    def open_job(self) -> None:
+        """Ask for a job sheet's file and go on with it."""
+        self.jobs.ask_open()
+
+    def open_shipped_job(self) -> None:
+        """Look at the job sheet that ships with the program."""
+        self.jobs.open_shipped()
+
+    def fill_job_menus(self) -> None:
+        """What the job menu offers now."""
+        self.jobs.fill(self.menus.notes_menu, self.menus.recent_jobs)
 
     # -------------------------------------------------------------- choices
 
