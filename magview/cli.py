@@ -23,6 +23,7 @@ from magview import __version__
 from magview.bench.apply import BTDC_LIMIT_DEG
 from magview.bench.verdict import faults, judged_words, mark_words, never_words
 from magview.bench.words import move_words, setting_moves, way_words
+from magview.cli_class import add_class_command
 from magview.cli_guide import add_guide
 from magview.cli_sheet import add_commands
 from magview.physics.coupling import Move, outside_tolerance, plan
@@ -171,6 +172,7 @@ def _parser() -> _Parser:
     check.set_defaults(run=_check)
 
     add_commands(commands)
+    add_class_command(commands)
     add_guide(commands)
     parser.commands = commands.choices
     for command in (readings, adjust, shift, engine, desktop, check):

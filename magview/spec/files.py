@@ -91,27 +91,31 @@ def read_json(path: Path) -> Any:
     Raises SpecError as `read_bytes` does, and for text that is not UTF-8 or not JSON, a name given twice, or nesting
     that is too deep.
     """
-    raw = read_bytes(path)
+    return parse_json(read_bytes(path), path.name)
+
+
+def parse_json(raw: bytes, source: str) -> Any:
+    """What `read_json` makes of a file's bytes; `source` names it in what is said."""
     try:
         return _tuples(json.loads(raw.decode("utf-8-sig"), object_pairs_hook=_no_repeats, parse_int=_integer))
     except UnicodeDecodeError as error:
         raise SpecError(
-            tr("{file}: is not a text file (byte {byte} is not UTF-8)", file=path.name, byte=error.start)
+            tr("{file}: is not a text file (byte {byte} is not UTF-8)", file=source, byte=error.start)
         ) from error
     except json.JSONDecodeError as error:
         raise SpecError(
             tr(
                 "{file}: line {line}, column {column}: not JSON: {reason}",
-                file=path.name,
+                file=source,
                 line=error.lineno,
                 column=error.colno,
                 reason=error.msg,
             )
         ) from error
     except RecursionError as error:
-        raise SpecError(tr("{file}: is nested too deeply", file=path.name)) from error
+        raise SpecError(tr("{file}: is nested too deeply", file=source)) from error
     except ValueError as error:
-        raise SpecError(f"{path.name}: {error}") from error
+        raise SpecError(f"{source}: {error}") from error
 
 
 def _no_repeats(pairs: list[tuple[str, Any]]) -> dict[str, Any]:

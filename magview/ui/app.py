@@ -81,6 +81,8 @@ def _run(
     if recover and any(autosave.folder.glob("attempt-*.json")):
         QTimer.singleShot(0, window, lambda: window.practice.recover())
     _once_complete(window, then)
+    if any((autosave.folder.parent / "class" / "outbox").glob("*.json")):
+        QTimer.singleShot(0, window, lambda: held[0].classes.deliver_waiting())
     # Ctrl+C in the terminal ends the program; Python only sees it while Python code runs.
     signal.signal(signal.SIGINT, signal.SIG_DFL)
     if os.environ.get("MAGVIEW_QUIT_AFTER_MS"):  # for checks that the installed program starts

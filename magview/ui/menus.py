@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, QObject, Qt
@@ -78,6 +79,11 @@ class Menus(MenuMaker):
         self.act(practice, tr("New &exercise…"), window.new_exercise, None)
         self.act(practice, tr("&Lessons…"), window.choose_lesson, None)
         self.act(practice, tr("&Open attempt…"), window.open_attempt, None)
+        practice.addSeparator()
+        self.act(practice, tr("&Join a class…"), partial(window.open_class, "join"), None)
+        self.act(practice, tr("&Make a class set…"), partial(window.open_class, "make"), None)
+        self.act(practice, tr("&Gather a class…"), partial(window.open_class, "gather"), None)
+        self.act(practice, tr("Exercise e&ditor…"), partial(window.open_class, "editor"), None)
 
         self.act(job, tr("&New job sheet…"), window.new_job, None)
         self.act(job, tr("&Open job sheet…"), window.open_job, None)

@@ -31,6 +31,7 @@ from magview.ui.theme import Theme, colours, system_theme
 from magview.ui.tongue import language
 
 if TYPE_CHECKING:  # what comes after the first picture is imported then
+    from magview.ui.class_room import ClassRoom, What
     from magview.ui.job_room import JobRoom
     from magview.ui.judging import Judging
     from magview.ui.lead_panel import LeadPanel
@@ -157,6 +158,7 @@ class MainWindow(QMainWindow):
         self._practice: PracticeRoom | None = None
         self._own: OwnRoom | None = None
         self._jobs: JobRoom | None = None
+        self._classes: ClassRoom | None = None
         # Kept a second after the last change, and not more often than that while something moves.
         self._keep_soon = QTimer(self)
         self._keep_soon.setSingleShot(True)
@@ -354,6 +356,8 @@ class MainWindow(QMainWindow):
     def closeEvent(self, event: QCloseEvent) -> None:
         """End as it should: nothing is left to be found again."""
         self.model.halt()
+        if self._classes is not None:
+            self._classes.halt()
         if self._plots is not None:
             self._plots.halt()
         for panel in self._panels.values():
@@ -521,6 +525,20 @@ class MainWindow(QMainWindow):
 
             self._practice = PracticeRoom(self, self._autosave.folder if self._autosave is not None else None)
         return self._practice
+
+    @property
+    def classes(self) -> ClassRoom:
+        """What opens the windows of the class."""
+        if self._classes is None:
+            from magview.ui.class_room import ClassRoom
+
+            kept = self._autosave.folder.parent / "class" if self._autosave is not None else None
+            self._classes = ClassRoom(self, kept)
+        return self._classes
+
+    def open_class(self, what: What) -> None:
+        """Open a window of the class."""
+        self.classes.open(what)
 
     def new_exercise(self) -> None:
         """Choose an exercise and begin it."""
