@@ -23,6 +23,7 @@ from magview import __version__
 from magview.bench.actions import BTDC_LIMIT_DEG
 from magview.bench.verdict import faults, judged_words, mark_words, never_words
 from magview.bench.words import move_words, setting_moves, way_words
+from magview.cli_paper import add_commands as add_paper_commands
 from magview.cli_sheet import add_commands
 from magview.physics.coupling import Move, outside_tolerance, plan
 from magview.physics.engine import firing_order_mismatch, firing_table, top_dead_centre_deg
@@ -148,6 +149,7 @@ def _parser() -> argparse.ArgumentParser:
     engine.set_defaults(run=_engine)
 
     add_commands(commands)
+    add_paper_commands(commands)
     for command in (readings, adjust, shift, engine):
         command.add_argument("--json", action="store_true", help="full precision, for programs")
     return parser

@@ -41,6 +41,9 @@ _SIZES = {"a4": QPageSize.PageSizeId.A4, "letter": QPageSize.PageSizeId.Letter}
 _BODY, _SMALL = 8.5, 7.5
 _HEADINGS = {1: 15.0, 2: 11.0, 3: 9.5}
 
+MM, BODY = _MM, _BODY
+"""Dots of a millimetre, and points of the type, for pages with blocks of their own."""
+
 _Draw = Callable[[QPainter], None]
 
 
@@ -54,6 +57,22 @@ def print_pdf(job: Job, path: Path, paper: Paper = "a4", drift: Drift | None = N
 
 def pdf_bytes(job: Job, paper: Paper = "a4", drift: Drift | None = None) -> tuple[bytes, int]:
     """A sheet as the bytes of a PDF, and its number of pages. Raises SpecError where there is no font."""
+
+    def lay_out(writer: QPdfWriter, size: QSizeF) -> Layout:
+        layout = Layout(writer, size)
+        blocks = document(job, drift)
+        for block, following in zip(blocks, (*blocks[1:], None), strict=True):
+            layout.add(block, following)
+        return layout
+
+    return pages_pdf(job.title or "Magneto job sheet", footer(job), paper, lay_out)
+
+
+def pages_pdf(
+    title: str, foot: str, paper: Paper, lay_out: Callable[[QPdfWriter, QSizeF], Layout], grey: bool = False
+) -> tuple[bytes, int]:
+    """Pages as the bytes of a PDF, and their number. `lay_out` puts on them what there is, given writer and size of a
+    page [dots]; `grey`: no colour is written at all. Raises SpecError where there is no font."""
     app = application()
     if not QFontDatabase.families():
         raise SpecError("there are no fonts to print with; on Debian or Ubuntu fonts-dejavu-core has some")
@@ -61,16 +80,15 @@ def pdf_bytes(job: Job, paper: Paper = "a4", drift: Drift | None = None) -> tupl
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
     writer = QPdfWriter(buffer)
     writer.setResolution(_DPI)
+    if grey:
+        writer.setColorModel(QPdfWriter.ColorModel.Grayscale)
     margins = QMarginsF(0, 0, 0, 0)
     size = QPageSize(_SIZES[paper])
     writer.setPageLayout(QPageLayout(size, QPageLayout.Orientation.Portrait, margins))
-    writer.setTitle(printable(job.title or "Magneto job sheet"))
+    writer.setTitle(printable(title))
     writer.setCreator(f"magview {__version__}")
-    layout = _Layout(writer, QSizeF(size.sizePixels(_DPI)))
-    blocks = document(job, drift)
-    for block, following in zip(blocks, (*blocks[1:], None), strict=True):
-        layout.add(block, following)
-    layout.paint(writer, printable(footer(job)))
+    layout = lay_out(writer, QSizeF(size.sizePixels(_DPI)))
+    layout.paint(writer, printable(foot))
     buffer.close()
     del app
     return bytes(buffer.data().data()), len(layout.pages)
@@ -86,7 +104,7 @@ def application() -> QGuiApplication:
     return QGuiApplication(["magview"])
 
 
-class _Layout:
+class Layout:
     """Blocks onto pages: what is drawn where, so that the number of pages is known when the first is drawn."""
 
     def __init__(self, writer: QPdfWriter, size: QSizeF) -> None:
