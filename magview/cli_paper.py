@@ -26,7 +26,10 @@ LABELS = ("names", "blanks", "answers", "none")
 def add_commands(commands: argparse._SubParsersAction[Any]) -> None:
     """Put both commands beside the others."""
     sheet = commands.add_parser("worksheet", help=tr("a worksheet of an exercise, or its answer key, as PDF"))
-    sheet.add_argument("exercise", metavar="EXERCISE", help=tr("a file or a shipped exercise (gap-wrong)"))
+    sheet.add_argument("exercise", nargs="?", metavar="EXERCISE", help=tr("a file or a shipped one (gap-wrong), or:"))
+    sheet.add_argument("--set", metavar="CODE", help=tr("a class's set instead, by its code or its file"))
+    sheet.add_argument("--pupil", metavar="NAME", action="append", default=[],
+                       help=tr("with --set: for whom; may be given again; left out: those of the set's file"))  # fmt: skip
     sheet.add_argument("--seed", metavar="N", default="0", help=tr("the code that draws the faults; left out: 0"))
     sheet.add_argument("--key", action="store_true", help=tr("the answer key instead of the worksheet"))
     sheet.add_argument("--hints", action="store_true", help=tr("print the exercise's hints, too"))
@@ -51,7 +54,11 @@ def _add_paper(command: argparse.ArgumentParser) -> None:
 
 
 def run_worksheet(arguments: argparse.Namespace) -> int:
-    """Write a worksheet or its key."""
+    """Write a worksheet or its key, or those of a whole set."""
+    if (arguments.exercise is None) == (arguments.set is None):
+        raise SpecError(tr("give either an EXERCISE or --set with a class's code or file"))
+    if arguments.set is not None:
+        return _run_set(arguments)
     from magview.classroom.worksheet import Whose, answer_key, worksheet
     from magview.practice.library import find_exercise
 
@@ -67,6 +74,17 @@ def run_worksheet(arguments: argparse.Namespace) -> int:
         else worksheet(exercise, seed, whose, hints=arguments.hints)
     )
     return _print(paper, arguments)
+
+
+def _run_set(arguments: argparse.Namespace) -> int:
+    from magview.classroom.set_papers import set_key, set_worksheets
+    from magview.classroom.sets import code_of, open_set, why_no_code
+
+    of = open_set(arguments.set)
+    code = "" if why_no_code(of) else code_of(of)
+    if arguments.key:
+        return _print(set_key(of, code, arguments.pupil), arguments)
+    return _print(set_worksheets(of, code, arguments.pupil, hints=arguments.hints), arguments)
 
 
 def run_handout(arguments: argparse.Namespace) -> int:

@@ -14,6 +14,7 @@ from magview.bench.state import BenchState
 from magview.bench.told import ENDS, TOLD, End
 from magview.classroom.blanks import Blanks, Cell, blanks, both_units, offset_words, offsets_mm
 from magview.classroom.drawings import Labels, drawing, gap_svg, has, mark_svg
+from magview.classroom.key import faults_of, side_word
 from magview.job.document import Block, Figures, Heading, Paragraph, SignatureLines, Table
 from magview.practice.advice import efficient_path
 from magview.practice.exercise import Exercise
@@ -92,7 +93,8 @@ def answer_key(exercise: Exercise, seed: int, whose: Whose | None = None) -> Cla
 def parts_sheet(state: BenchState, *, key: bool = False) -> ClassPaper:
     """The parts of every picture of a bench, to be named; with `key` named."""
     title = tr("Name the parts: key") if key else tr("Name the parts")
-    return ClassPaper(title, _foot(title), (Heading(title, 1), _name_lines(Whose()), *_parts(_as_drawn(state), key)))
+    lines = () if key else (_name_lines(Whose()),)
+    return ClassPaper(title, footing(title), (Heading(title, 1), *lines, *_parts(_as_drawn(state), key)))
 
 
 def handout(state: BenchState, ends: tuple[End, ...], labels: Labels, *, told: bool = False) -> ClassPaper:
@@ -109,7 +111,7 @@ def handout(state: BenchState, ends: tuple[End, ...], labels: Labels, *, told: b
             lines = tuple((tr(name), tr(TOLD[end][name])) for name in drawn.parts)
             found.append(Table((tr("Part"), tr("What it does")), lines, (1.0, 4.0)))
     found.append(Paragraph(tr(CAUTION), "small"))
-    return ClassPaper(title, _foot(title), tuple(found))
+    return ClassPaper(title, footing(title), tuple(found))
 
 
 def together(title: str, papers: list[ClassPaper]) -> ClassPaper:
@@ -117,7 +119,7 @@ def together(title: str, papers: list[ClassPaper]) -> ClassPaper:
     found: list[PaperBlock] = []
     for i, paper in enumerate(papers):
         found += [NewPage(), *paper.blocks] if i else paper.blocks
-    return ClassPaper(title, _foot(title), tuple(found))
+    return ClassPaper(title, footing(title), tuple(found))
 
 
 def answers(exercise: Exercise, seed: int) -> list[str]:
@@ -131,10 +133,11 @@ def answers(exercise: Exercise, seed: int) -> list[str]:
 def _paper(exercise: Exercise, seed: int, whose: Whose, *, key: bool, hints: bool) -> ClassPaper:
     sheet = tr("Answer key: {exercise}", exercise=exercise.name) if key else exercise.name
     title = sheet if whose.number is None else tr("{number}. {exercise}", number=whose.number, exercise=sheet)
-    return ClassPaper(title, _foot(title), tuple(_blocks(exercise, seed, whose, title, key, hints)))
+    return ClassPaper(title, footing(title), tuple(_blocks(exercise, seed, whose, title, key, hints)))
 
 
-def _foot(title: str) -> str:
+def footing(title: str) -> str:
+    """What stands at the foot of every page."""
     return tr("{title} · magview {version} · treat the propeller as live", title=title, version=__version__)
 
 
@@ -167,7 +170,7 @@ def _blocks(exercise: Exercise, seed: int, whose: Whose, title: str, key: bool, 
         yield from _solution(exercise, seed)
     else:
         yield WriteLines(5)
-    yield from _parts(_shown(exercise), key)
+    yield from _parts(shown(exercise), key)
 
 
 def _begin_words(whose: Whose, seed: int) -> str:
@@ -178,7 +181,7 @@ def _begin_words(whose: Whose, seed: int) -> str:
     return tr("In the program: begin this exercise with the code {seed}.", seed=seed)
 
 
-def _shown(exercise: Exercise) -> BenchState:
+def shown(exercise: Exercise) -> BenchState:
     """A bench for the pictures: as designed, so that nothing hidden can be measured off them."""
     return new_bench(exercise.installation if exercise.installation is not None else exercise.unit)
 
@@ -225,6 +228,10 @@ def _figures(exercise: Exercise, seed: int, key: bool) -> list[tuple[str, str]]:
 
 
 def _solution(exercise: Exercise, seed: int) -> Iterator[PaperBlock]:
+    for fault in faults_of(exercise, seed):
+        side = side_word(fault.side, exercise)
+        words = tr("{side} magneto: {fault}", side=side, fault=fault.words) if side else fault.words
+        yield Paragraph(words)
     yield Steps(tuple(efficient_path(begin(exercise, seed))) or (tr("Nothing needs to be put right."),))
 
 

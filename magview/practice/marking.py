@@ -34,6 +34,10 @@ class Row:
     weight: float
     got: float
     evidence: str
+    goal: Goal | None = None
+    """What of the exercise it judges, and…"""
+    side: Side | None = None
+    """…on which magneto."""
 
     @property
     def full(self) -> bool:
@@ -129,7 +133,7 @@ def _rows(found: Evidence, left: Practice, goal: Goal) -> list[Row]:
     alone = goal.goal in ("disc-zero", "synchronised") or goal.reading == "disc-zero"
     sides: tuple[Side, ...] = left.sides if goal.side is None and not alone else (goal.side or left.sides[0],)
     weight = goal.weight / len(sides)
-    return [_row(judge(found, left, goal, side), weight) for side in sides]
+    return [replace(_row(judge(found, left, goal, side), weight), goal=goal, side=side) for side in sides]
 
 
 def _row(judged: Judged, weight: float) -> Row:
