@@ -28,11 +28,12 @@ def add_commands(commands: argparse._SubParsersAction[Any]) -> None:
     sheet = commands.add_parser("worksheet", help=tr("a worksheet of an exercise, or its answer key, as PDF"))
     sheet.add_argument("exercise", nargs="?", metavar="EXERCISE", help=tr("a file or a shipped one (gap-wrong), or:"))
     sheet.add_argument("--set", metavar="CODE", help=tr("a class's set instead, by its code or its file"))
-    sheet.add_argument("--pupil", metavar="NAME", action="append", default=[],
-                       help=tr("with --set: for whom; may be given again; left out: those of the set's file"))  # fmt: skip
+    for_whom = tr("with --set: for whom; may be given again; left out: those of the set's file")
+    sheet.add_argument("--pupil", metavar="NAME", action="append", default=[], help=for_whom)
     sheet.add_argument("--seed", metavar="N", default="0", help=tr("the code that draws the faults; left out: 0"))
     sheet.add_argument("--key", action="store_true", help=tr("the answer key instead of the worksheet"))
     sheet.add_argument("--hints", action="store_true", help=tr("print the exercise's hints, too"))
+    sheet.add_argument("--no-parts", action="store_true", help=tr("leave out the pictures whose parts are named"))
     sheet.add_argument("--name", metavar="NAME", default="", help=tr("whose sheet it is; left out: a line for it"))
     _add_paper(sheet)
     sheet.set_defaults(run=run_worksheet)

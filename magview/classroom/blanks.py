@@ -23,6 +23,8 @@ class Cell:
     """A blank: what truly belongs on it; "" where only the work itself can tell."""
 
     answer: str
+    hidden: bool = True
+    """Whether it is to be found; else what is wanted, which the data sheet says too."""
 
 
 @dataclass(frozen=True)
@@ -38,8 +40,8 @@ class Blanks:
 
     @property
     def answers(self) -> list[str]:
-        """All that belongs into its blanks."""
-        return [cell.answer for row in self.rows for cell in row if isinstance(cell, Cell) and cell.answer]
+        """All that is to be found."""
+        return [c.answer for row in self.rows for c in row if isinstance(c, Cell) and c.answer and c.hidden]
 
 
 def blanks(exercise: Exercise, seed: int) -> list[Blanks]:
@@ -93,15 +95,15 @@ def _lead(exercise: Exercise, room: Practice, side: Side) -> Blanks:
         "broken": tr("the lead is broken inside"),
         "shorted": tr("a short inside the magneto grounds it"),
         "tab": tr("the spring tab does not touch the case"),
-        "sound": tr("the switch lead is sound"),
+        "sound": tr("nothing: it is sound"),
     }[lead_truth(room)]
-    left = Cell(tr("sound, and proved"))
+    left = Cell(tr("sound, and proved"), False)
     return Blanks(
         _named(exercise, tr("Switch lead"), side),
         (tr("Reading"), tr("As found"), tr("As left")),
         (
-            (tr("Meter from plug to case, switch off"), Cell(meter(False)), Cell(tr("ground"))),
-            (tr("Meter from plug to case, switch on"), Cell(meter(True)), Cell(tr("no ground"))),
+            (tr("Meter from plug to case, switch off"), Cell(meter(False)), Cell(tr("ground"), False)),
+            (tr("Meter from plug to case, switch on"), Cell(meter(True)), Cell(tr("no ground"), False)),
             (tr("What it suffers from"), Cell(finding), left),
         ),
         (2.2, 2.0, 2.0),
@@ -110,7 +112,8 @@ def _lead(exercise: Exercise, room: Practice, side: Side) -> Blanks:
 
 
 def _e_gap(exercise: Exercise) -> Blanks:
-    within = Cell(tr("in line, within {length}", length=format_length(exercise.unit.marks.tolerance_mm, False)))
+    tolerance = format_length(exercise.unit.marks.tolerance_mm, False)
+    within = Cell(tr("in line, within {length}", length=tolerance), False)
     return Blanks(
         tr("The rotor at the E-gap"),
         (tr("Try"), tr("Straightedge from the rim mark"), tr("Short of it or past it")),
@@ -126,7 +129,7 @@ def _contacts(exercise: Exercise, room: Practice, side: Side) -> Blanks:
     return Blanks(
         _named(exercise, tr("The contacts"), side),
         (tr("Looked at"), tr("As found"), tr("As left")),
-        ((tr("Faces of the contacts"), Cell(found), Cell(tr("clean and flat"))),),
+        ((tr("Faces of the contacts"), Cell(found), Cell(tr("clean and flat"), False)),),
         (2.2, 2.0, 2.0),
         tr("Look before measuring: a blade on a pip reads too small a gap."),
     )
@@ -159,19 +162,19 @@ def _inside(exercise: Exercise, room: Practice, side: Side) -> Blanks:
     low, high = magneto.gap_limits_mm
     within = tr("within {length}", length=format_length(magneto.marks.tolerance_mm, False))
     limits = tr("{low} to {high}", low=f"{low:.3f}", high=format_length(high, False))
-    columns: list[tuple[str, list[str]]] = []
+    columns: list[tuple[str, list[Cell]]] = []
     if opens:
-        columns.append((tr("Opens from the mark, as found"), [offset_words(v) for v in offsets_mm(room)]))
+        columns.append((tr("Opens from the mark, as found"), [Cell(offset_words(v)) for v in offsets_mm(room)]))
     if gaps:
-        columns.append((tr("Largest gap, as found"), [both_units(v) for v in readings.max_gap_mm.tolist()]))
+        columns.append((tr("Largest gap, as found"), [Cell(both_units(v)) for v in readings.max_gap_mm.tolist()]))
     count = len(readings.max_gap_mm)
     if sets_something(exercise):
-        columns += [(tr("Opens from the mark, as left"), [within] * count)] if opens else []
-        columns += [(tr("Largest gap, as left"), [limits] * count)] if gaps else []
+        columns += [(tr("Opens from the mark, as left"), [Cell(within, False)] * count)] if opens else []
+        columns += [(tr("Largest gap, as left"), [Cell(limits, False)] * count)] if gaps else []
     return Blanks(
         _named(exercise, tr("Opening and gap, lobe by lobe"), side),
         (tr("Lobe"), *(head for head, _ in columns)),
-        tuple((str(i + 1), *(Cell(values[i]) for _, values in columns)) for i in range(count)),
+        tuple((str(i + 1), *(cells[i] for _, cells in columns)) for i in range(count)),
         (0.6, *(1.8 for _ in columns)),
         tr("Turn with rotation. Lobe 1 opens for No. 1; the gap is measured with the heel on top of the lobe."),
     )
@@ -195,7 +198,7 @@ def _disc(room: Practice) -> Blanks:
         (
             (tr("At the stop, turned with rotation"), Cell(_disc_words(error + reach)), Cell("")),
             (tr("At the stop, turned against rotation"), Cell(_disc_words(error - reach)), Cell("")),
-            (tr("Half-way between: true top dead centre"), Cell(_disc_words(error)), Cell(tr("0°"))),
+            (tr("Half-way between: true top dead centre"), Cell(_disc_words(error)), Cell(tr("0°"), False)),
         ),
         (2.4, 1.8, 1.8),
         tr("Bring the piston to the stop gently, by hand, from both sides; readings after zero count as negative."),
@@ -221,10 +224,10 @@ def _firing(exercise: Exercise, room: Practice) -> Blanks:
             left_one, right_one = tr("Left fires before top dead centre"), tr("Right fires before top dead centre")
             what = left_one if side == "left" else right_one
         left = tr("{angle}° within {allowed}°", angle=f"{wanted:g}", allowed=f"{engine.timing_tolerance_deg:g}")
-        rows.append((what, Cell(_firing_words(true, wanted)), Cell(left)))
+        rows.append((what, Cell(_firing_words(true, wanted)), Cell(left, False)))
     if len(fires) > 1:
         left = tr("within {allowed}°", allowed=f"{engine.synchronising_tolerance_deg:g}")
-        rows.append((tr("Apart from one another"), Cell(_apart_words(*fires)), Cell(left)))
+        rows.append((tr("Apart from one another"), Cell(_apart_words(*fires)), Cell(left, False)))
     if "timing" in _wants(exercise):
         for side in room.sides:
             rows += _teeth(exercise, view(room, side), side)

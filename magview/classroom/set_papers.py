@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from magview.classroom.key import answer_key as key_entries
-from magview.classroom.key import key_rows
+from magview.classroom.key import key_heads, key_rows
 from magview.classroom.sets import ClassSet
 from magview.classroom.worksheet import (
     ClassPaper,
@@ -28,15 +28,22 @@ def set_worksheets(of: ClassSet, code: str = "", pupils: Iterable[str] = (), *, 
 
     Raises SpecError where each has their own fault and nobody is named.
     """
-    names = _names(of, pupils)
-    papers = [
-        one_worksheet(
-            of.exercise(number), of.seed_of(number, name), Whose(name, code, number), hints=hints and of.hints
-        )
-        for name in names
-        for number in range(1, len(of.exercises) + 1)
-    ]
+    papers = []
+    for name in _names(of, pupils):
+        for number, first in _numbered(of):
+            whose = Whose(name, code, number)
+            exercise, seed = of.exercise(number), of.seed_of(number, name)
+            papers.append(one_worksheet(exercise, seed, whose, hints=hints and of.hints, parts=first))
     return together(of.title or tr("Worksheets"), papers)
+
+
+def _numbered(of: ClassSet) -> Iterable[tuple[int, bool]]:
+    """The exercises' numbers, and whether each is the first of its magneto: its parts are named once."""
+    seen: set[str] = set()
+    for number, exercise in enumerate(of.exercises, 1):
+        name = f"{exercise.unit.name}/{exercise.installation is not None}"
+        yield number, name not in seen
+        seen.add(name)
 
 
 def set_key(of: ClassSet, code: str = "", pupils: Iterable[str] = ()) -> ClassPaper:
@@ -45,22 +52,25 @@ def set_key(of: ClassSet, code: str = "", pupils: Iterable[str] = ()) -> ClassPa
     Raises SpecError where each has their own fault and nobody is named.
     """
     title = tr("Answer key: {title}", title=of.title) if of.title else tr("Answer key")
-    numbers = range(1, len(of.exercises) + 1)
     if not of.each_their_own:
-        whose = [Whose(class_code=code, number=number) for number in numbers]
-        return together(title, [answer_key(of.exercise(w.number or 1), of.seed_of(w.number or 1), w) for w in whose])
+        keys = [
+            answer_key(of.exercise(n), of.seed_of(n), Whose(class_code=code, number=n), parts=first)
+            for n, first in _numbered(of)
+        ]
+        return together(title, keys)
     blocks: list[PaperBlock] = [Heading(title, 1)]
     if code:
         blocks.append(Paragraph(tr("Class code {code}.", code=code)))
     entries = key_entries(of, _names(of, pupils))
-    for number in numbers:
+    for number, _ in _numbered(of):
         blocks.append(Heading(tr("{number}. {exercise}", number=number, exercise=of.exercise(number).name)))
-        rows = [row[1:] for entry in entries if entry.number == number for row in key_rows([entry])]
-        head = (tr("Pupil"), tr("Magneto"), tr("What"), tr("Answer"))
-        blocks.append(Table(head, tuple(_once(rows)), (1.3, 0.8, 2.4, 3.0)))
-    # The parts are alike for all: once for each magneto.
-    benches = {shown(exercise).magneto.name: shown(exercise) for exercise in of.exercises}
-    keys = [parts_sheet(bench, key=True) for bench in benches.values()]
+        # Which of two magnetos it is, only where there are two.
+        columns = (1, 2, 3, 4) if of.exercise(number).both_sides else (1, 3, 4)
+        heads, shares = key_heads(), (0.0, 1.3, 0.8, 2.6, 3.2)
+        rows = [[row[c] for c in columns] for entry in entries if entry.number == number for row in key_rows([entry])]
+        head, weights = tuple(heads[c] for c in columns), tuple(shares[c] for c in columns)
+        blocks.append(Table(head, tuple(_once(rows)), weights))
+    keys = [parts_sheet(shown(of.exercise(number)), key=True) for number, first in _numbered(of) if first]
     return together(title, [ClassPaper(title, footing(title), tuple(blocks)), *keys])
 
 
@@ -74,7 +84,7 @@ def _names(of: ClassSet, pupils: Iterable[str]) -> list[str]:
     return names
 
 
-def _once(rows: Iterable[tuple[str, ...]]) -> Iterable[tuple[str, ...]]:
+def _once(rows: Iterable[list[str]]) -> Iterable[tuple[str, ...]]:
     """Rows with a name only where it is another than above."""
     last = ""
     for name, *rest in rows:

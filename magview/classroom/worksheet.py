@@ -80,14 +80,19 @@ class Whose:
     """The exercise's number in the set of the class."""
 
 
-def worksheet(exercise: Exercise, seed: int, whose: Whose | None = None, *, hints: bool = False) -> ClassPaper:
-    """The worksheet of an exercise as a seed draws it. Raises SpecError for a seed that is none."""
-    return _paper(exercise, seed, whose or Whose(), key=False, hints=hints)
+def worksheet(
+    exercise: Exercise, seed: int, whose: Whose | None = None, *, hints: bool = False, parts: bool = True
+) -> ClassPaper:
+    """The worksheet of an exercise as a seed draws it; with `parts`, pictures whose parts are to be named.
+
+    Raises SpecError for a seed that is none.
+    """
+    return _paper(exercise, seed, whose or Whose(), key=False, hints=hints, parts=parts)
 
 
-def answer_key(exercise: Exercise, seed: int, whose: Whose | None = None) -> ClassPaper:
+def answer_key(exercise: Exercise, seed: int, whose: Whose | None = None, *, parts: bool = True) -> ClassPaper:
     """The same sheet with everything filled in, and what is wrong and how it is put right. Raises SpecError."""
-    return _paper(exercise, seed, whose or Whose(), key=True, hints=True)
+    return _paper(exercise, seed, whose or Whose(), key=True, hints=True, parts=parts)
 
 
 def parts_sheet(state: BenchState, *, key: bool = False) -> ClassPaper:
@@ -123,17 +128,18 @@ def together(title: str, papers: list[ClassPaper]) -> ClassPaper:
 
 
 def answers(exercise: Exercise, seed: int) -> list[str]:
-    """All that belongs on the blanks of a worksheet's tables."""
+    """All that is to be found in a worksheet's tables."""
     return [answer for table in blanks(exercise, seed) for answer in table.answers]
 
 
 # ---------------------------------------------------------------------- one sheet
 
 
-def _paper(exercise: Exercise, seed: int, whose: Whose, *, key: bool, hints: bool) -> ClassPaper:
+def _paper(exercise: Exercise, seed: int, whose: Whose, *, key: bool, hints: bool, parts: bool) -> ClassPaper:
     sheet = tr("Answer key: {exercise}", exercise=exercise.name) if key else exercise.name
     title = sheet if whose.number is None else tr("{number}. {exercise}", number=whose.number, exercise=sheet)
-    return ClassPaper(title, footing(title), tuple(_blocks(exercise, seed, whose, title, key, hints)))
+    blocks = tuple(_blocks(exercise, seed, whose, title, key, hints))
+    return ClassPaper(title, footing(title), (*blocks, *_parts(shown(exercise), key)) if parts else blocks)
 
 
 def footing(title: str) -> str:
@@ -170,7 +176,6 @@ def _blocks(exercise: Exercise, seed: int, whose: Whose, title: str, key: bool, 
         yield from _solution(exercise, seed)
     else:
         yield WriteLines(5)
-    yield from _parts(shown(exercise), key)
 
 
 def _begin_words(whose: Whose, seed: int) -> str:

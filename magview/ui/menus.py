@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QApplication, QLabel, QToolBar
 
 from magview.bench.actions import HoldRotor, LetGo, MountMagneto
 from magview.bench.state import BenchState
+from magview.spec.language import tr
 from magview.spec.library import find_magneto, shipped_names
 from magview.ui.breaker_view import BreakerView
 from magview.ui.crank_view import CrankView
@@ -49,6 +50,7 @@ class Menus(MenuMaker):
             action = self.act(files, f"Save picture of the {text}…", None, None)
             action.setData(picture)
             action.triggered.connect(self._export_chosen)
+        self.act(files, tr("&Paper for a class…"), window.class_paper, None)
         files.addSeparator()
         self.act(files, "&Quit", window.close, keys.Quit)
 

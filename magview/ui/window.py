@@ -29,6 +29,7 @@ from magview.ui.picture_view import PictureView
 from magview.ui.theme import Theme, colours, system_theme
 
 if TYPE_CHECKING:  # what comes after the first picture is imported then
+    from magview.ui.class_paper_dialog import PaperDialog
     from magview.ui.judging import Judging
     from magview.ui.lead_panel import LeadPanel
     from magview.ui.lift_dialog import LiftDialog
@@ -450,6 +451,15 @@ class MainWindow(QMainWindow):
             self._refuse(str(error))
             return
         self.say(f"Saved {path.name}.")
+
+    def class_paper(self) -> PaperDialog:
+        """Choose worksheets, keys and handouts to print."""
+        from magview.ui.class_paper_dialog import PaperDialog
+
+        dialog = PaperDialog(self.model.state, self)
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        dialog.open()
+        return dialog
 
     def show_help(self) -> None:
         """Keys, signs and cautions."""
