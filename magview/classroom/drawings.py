@@ -22,6 +22,7 @@ from magview.bench.told import ENDS, TOLD, End
 from magview.bench.words import breaker_end_sense, direction_word
 from magview.job.svg import Frame, Places, path, pieces, svg, words
 from magview.spec.base import SpecError
+from magview.spec.engine import Engine
 from magview.spec.language import tr
 
 Labels = Literal["names", "blanks", "answers", "none"]
@@ -117,14 +118,8 @@ def _drive(state: BenchState) -> tuple[float, str, Tips]:
     places = Places(DRIVE_PARENTS, dict.fromkeys(DRIVE_PARENTS, (0.0, 0.0)), turns)
     side = _WIDTH - 2 * _MARGIN - 40.0
     frame = Frame(side / (2 * EXTENT_MM), _WIDTH / 2, side / 2)
-    anchors = {
-        "drive flange": ("flange", _at((DISC_OUT_MM + DRIVE_MM) / 2 + 1.0, 290.0)),
-        "disc": ("disc", _at((DISC_IN_MM + DISC_OUT_MM) / 2, 70.0)),
-        "magneto flange": ("hub", _at(DISC_IN_MM - 7.0, 235.0)),
-        "painted mark": ("flange", _at(DRIVE_MM - 2.0, 0.0)),
-    }
     shapes = drive_end(state.engaged.installation.coupling)
-    return side, pieces(shapes, places, frame), _tips(anchors, places, frame)
+    return side, pieces(shapes, places, frame), _tips(drive_anchors(), places, frame)
 
 
 def _crank(state: BenchState) -> tuple[float, str, Tips]:
@@ -138,8 +133,30 @@ def _crank(state: BenchState) -> tuple[float, str, Tips]:
     left, bottom, right, top = shown.box
     scale = (_WIDTH - 2 * _MARGIN) / (right - left)
     frame = Frame(scale, _MARGIN - scale * left, scale * top + 8.0)
-    unit = shown.unit_mm
-    anchors: dict[str, tuple[str, Point]] = {
+    # Web and disc turn about the same centre: the disc's own turn is enough for both.
+    turns["web"] = now.crank_turn_deg
+    return (
+        scale * (top - bottom) + 16.0,
+        pieces(shown.shapes, places, frame),
+        _tips(crank_anchors(engine, crank_deg(state)), places, frame),
+    )
+
+
+def drive_anchors() -> dict[str, tuple[str, Point]]:
+    """Where the names of the coupling's parts point: part → (group, point [mm])."""
+    return {
+        "drive flange": ("flange", _at((DISC_OUT_MM + DRIVE_MM) / 2 + 1.0, 290.0)),
+        "disc": ("disc", _at((DISC_IN_MM + DISC_OUT_MM) / 2, 70.0)),
+        "magneto flange": ("hub", _at(DISC_IN_MM - 7.0, 235.0)),
+        "painted mark": ("flange", _at(DRIVE_MM - 2.0, 0.0)),
+    }
+
+
+def crank_anchors(engine: Engine, crank_at_deg: float) -> dict[str, tuple[str, Point]]:
+    """Where the names of the crank's parts point, the crank at an angle [crank deg]: part → (group, point [mm])."""
+    shown, now = crank_end(engine), crank_pose(engine, crank_at_deg)
+    unit, right = shown.unit_mm, shown.box[2]
+    return {
         "crank": ("case", (now.pin[0] / 2, now.pin[1] / 2)),
         "connecting rod": ("rod", (0.55 * engine.rod_mm, 0.0)),
         "piston pin": ("piston", (0.0, 0.0)),
@@ -148,9 +165,6 @@ def _crank(state: BenchState) -> tuple[float, str, Tips]:
         "timing disc": ("case", (-0.9 * unit, 0.9 * unit)),
         "pointer": ("front", (shown.disc_mm * 1.1, 0.0)),
     }
-    # Web and disc turn about the same centre: the disc's own turn is enough for both.
-    turns["web"] = now.crank_turn_deg
-    return scale * (top - bottom) + 16.0, pieces(shown.shapes, places, frame), _tips(anchors, places, frame)
 
 
 def _lead(state: BenchState) -> tuple[float, str, Tips]:

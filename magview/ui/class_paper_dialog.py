@@ -67,7 +67,7 @@ class PaperDialog(QDialog):
         self.labels = QuietCombo()
         for labels, text in _LABELS.items():
             self.labels.addItem(tr(text), labels)
-        self.told = QCheckBox(tr("With what there is to &say of each part"))
+        self.told = QCheckBox(tr("With what there is to sa&y of each part"))
         self.paper_size = QuietCombo()
         for size, text in _SIZES.items():
             self.paper_size.addItem(tr(text), size)
@@ -102,7 +102,7 @@ class PaperDialog(QDialog):
             self._form.addRow(tr("Pictures") if i == 0 else "", check)
         self._form.addRow(tr("Beside the &parts"), self.labels)
         self._form.addRow("", self.told)
-        self._form.addRow(tr("Paper &size"), self.paper_size)
+        self._form.addRow(tr("Paper si&ze"), self.paper_size)
         layout.addLayout(self._form)
         layout.addWidget(self.problem)
         below = QDialogButtonBox()

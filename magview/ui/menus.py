@@ -87,6 +87,8 @@ class Menus(MenuMaker):
         )
         self.projector_action = self.check(view, "&Projector mode", window.project, False, QKeySequence("F11"))
 
+        self.present_action = self.check(view, tr("P&resent to a class"), window.present, False, QKeySequence("F5"))
+
         self.act(help_menu, "&Keys and cautions", window.show_help, keys.HelpContents)
 
     def _build_bar(self) -> None:

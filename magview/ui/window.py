@@ -39,6 +39,7 @@ if TYPE_CHECKING:  # what comes after the first picture is imported then
     from magview.ui.plot_trials import TrialsSheet
     from magview.ui.plot_wear import WearSheet
     from magview.ui.practice_room import PracticeRoom
+    from magview.ui.present import Presenter
     from magview.ui.setting_panel import SettingPanel
     from magview.ui.timing_panel import TimingPanel
     from magview.ui.trials_panel import TrialsPanel
@@ -148,6 +149,7 @@ class MainWindow(QMainWindow):
         self._plots: PlotPane | None = None
         self._judging: Judging | None = None
         self._practice: PracticeRoom | None = None
+        self.presenter: Presenter | None = None
         # Kept a second after the last change, and not more often than that while something moves.
         self._keep_soon = QTimer(self)
         self._keep_soon.setSingleShot(True)
@@ -516,6 +518,19 @@ class MainWindow(QMainWindow):
         if self._plots is not None:
             self._plots.set_line_factor(_PROJECTED if on else 1.0)
         self._apply_text()
+
+    def present(self, on: bool) -> None:
+        """Name parts, freeze, compare: a bar with what a teacher needs, in projector mode."""
+        if self.presenter is None:
+            from magview.ui.present import Presenter
+
+            self.presenter = Presenter(self)
+        self.presenter.show(on)
+
+    @property
+    def units_are_inches(self) -> bool:
+        """Whether lengths are in inches."""
+        return self._inches
 
     def _sheet_made(self, name: str, sheet: object) -> None:
         """A sheet that shows what a panel knows follows that panel."""
