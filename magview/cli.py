@@ -20,7 +20,7 @@ from typing import Any, NoReturn, TypeVar
 import numpy as np
 
 from magview import __version__
-from magview.bench.actions import BTDC_LIMIT_DEG
+from magview.bench.apply import BTDC_LIMIT_DEG
 from magview.bench.verdict import faults, judged_words, mark_words, never_words
 from magview.bench.words import move_words, setting_moves, way_words
 from magview.cli_paper import add_commands as add_paper_commands
@@ -201,6 +201,9 @@ def _window(arguments: argparse.Namespace) -> int:
         _say(_readings_text(magneto, magneto.designed_setting.backplate_deg, 0.0))
         _say("\nOther commands that need no window: `magview readings`, `magview adjust`.")
         return PASS
+    from magview.ui.collecting import put_off
+
+    put_off()
     from magview.ui.app import run
 
     installation = shipped_installation_of(name)

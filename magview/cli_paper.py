@@ -90,7 +90,7 @@ def _run_set(arguments: argparse.Namespace) -> int:
 
 def run_handout(arguments: argparse.Namespace) -> int:
     """Write pictures of a bench as it is designed."""
-    from magview.bench.actions import new_bench
+    from magview.bench.apply import new_bench
     from magview.classroom.drawings import has
     from magview.classroom.worksheet import handout
     from magview.spec.library import find_installation, find_magneto, shipped_names

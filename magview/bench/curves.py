@@ -6,7 +6,6 @@ import csv
 import io
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
@@ -21,6 +20,7 @@ from magview.physics.magnet import detent_torque_nm, rest_deg
 from magview.physics.measurement import Outcome
 from magview.physics.setting import InternalTiming, internal_timing
 from magview.physics.wear import Course, WearRates, course
+from magview.spec.frozen import frozen
 from magview.spec.magneto import Condition, Magneto
 
 Array = NDArray[np.float64]
@@ -34,7 +34,7 @@ _MOST_POINTS = 8_000
 """On a cam so slow that its turn takes many turns of the rotor, no screen shows more."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Setting:
     """A magneto with backplate and contact screw: what a lift or gap curve belongs to."""
 
@@ -78,7 +78,7 @@ def turn_deg(magneto: Magneto) -> Array:
 # ---------------------------------------------------------------------- lift and gap
 
 
-@dataclass(frozen=True)
+@frozen
 class LiftCurves:
     """Contact lift and gap over a turn of the cam; arrays (n,)."""
 
@@ -321,7 +321,7 @@ def shift_table(moves: Sequence[Move]) -> Table:
 # ---------------------------------------------------------------------- trials
 
 
-@dataclass(frozen=True)
+@frozen
 class TrialsCurve:
     """Largest gap against the plate, set to open at the E-gap each time; arrays (n,)."""
 

@@ -5,18 +5,19 @@ A circuit diagram with the parts where a mechanic meets them, in plain units; y 
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 import numpy as np
 
 from magview.bench.shapes import Array, Point, circle
 from magview.bench.state import BenchState, circuit_now, gap_now_mm
 from magview.physics.circuit import circuit
+from magview.spec.frozen import frozen
 
 WIDTH, HEIGHT = 118.0, 58.0
 
 
-@dataclass(frozen=True)
+@frozen
 class Stroke:
     """One line of the diagram."""
 
@@ -25,7 +26,7 @@ class Stroke:
     """"wire", "part", "fault" or "ground": how it is drawn."""
 
 
-@dataclass(frozen=True)
+@frozen
 class LeadPicture:
     """The diagram of a state: lines, words with their places, and the lamp."""
 

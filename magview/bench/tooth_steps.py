@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from magview.bench.state import Engaged, Mounting
 from magview.bench.words import teeth_words, way_words
 from magview.physics.coupling import mesh
+from magview.spec.frozen import frozen
 from magview.spec.magneto import Rotation
 
 
-@dataclass(frozen=True)
+@frozen
 class ToothStep:
     """One tooth at one face, and the position from as found that it leads to."""
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from magview.bench.state import Side
 from magview.bench.words import move_words
@@ -14,11 +14,12 @@ from magview.practice.exercise import Exercise
 from magview.practice.faults import begin
 from magview.practice.readings import lead_truth
 from magview.practice.state import Practice, true_firing_deg, true_readings, view
+from magview.spec.frozen import frozen
 from magview.spec.language import tr
 from magview.spec.units import MM_PER_INCH, format_length
 
 
-@dataclass(frozen=True)
+@frozen
 class Cell:
     """A blank: what truly belongs on it; "" where only the work itself can tell."""
 
@@ -27,7 +28,7 @@ class Cell:
     """Whether it is to be found; else what is wanted, which the data sheet says too."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Blanks:
     """A table to fill in: heads, and rows of words and blanks. `weights` are the columns' shares of the width."""
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from typing import Literal
 
 import numpy as np
@@ -23,6 +22,7 @@ from magview.bench.words import breaker_end_sense, direction_word
 from magview.job.svg import Frame, Places, path, pieces, svg, words
 from magview.spec.base import SpecError
 from magview.spec.engine import Engine
+from magview.spec.frozen import frozen
 from magview.spec.language import tr
 
 Labels = Literal["names", "blanks", "answers", "none"]
@@ -37,7 +37,7 @@ _LINE = 122.0
 Tips = dict[str, tuple[float, float]]
 
 
-@dataclass(frozen=True)
+@frozen
 class Drawn:
     """A picture as SVG with its caption, and the parts in it in their order."""
 

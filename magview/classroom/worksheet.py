@@ -6,10 +6,10 @@ Nothing that belongs on a blank is in a worksheet at all: the key is made with i
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from magview import __version__
-from magview.bench.actions import new_bench
+from magview.bench.apply import new_bench
 from magview.bench.state import BenchState
 from magview.bench.told import ENDS, TOLD, End
 from magview.classroom.blanks import Blanks, Cell, blanks, both_units, offset_words, offsets_mm
@@ -21,6 +21,7 @@ from magview.practice.exercise import Exercise
 from magview.practice.faults import begin
 from magview.practice.paper import goal_words, paper_lines
 from magview.practice.state import true_readings
+from magview.spec.frozen import frozen
 from magview.spec.language import marked, tr
 
 CAUTION = marked(
@@ -30,12 +31,12 @@ CAUTION = marked(
 )
 
 
-@dataclass(frozen=True)
+@frozen
 class NewPage:
     """What follows begins on a page of its own."""
 
 
-@dataclass(frozen=True)
+@frozen
 class FillTable:
     """A table to write into, ruled, with rows high enough for a hand; "" is a blank."""
 
@@ -44,14 +45,14 @@ class FillTable:
     weights: tuple[float, ...]
 
 
-@dataclass(frozen=True)
+@frozen
 class Steps:
     """Numbered steps, each with a box to tick."""
 
     lines: tuple[str, ...]
 
 
-@dataclass(frozen=True)
+@frozen
 class WriteLines:
     """Empty lines to write on."""
 
@@ -61,7 +62,7 @@ class WriteLines:
 PaperBlock = Block | NewPage | FillTable | Steps | WriteLines
 
 
-@dataclass(frozen=True)
+@frozen
 class ClassPaper:
     """A document to print: its title, what stands at the foot of every page, and what is on them."""
 
@@ -70,7 +71,7 @@ class ClassPaper:
     blocks: tuple[PaperBlock, ...]
 
 
-@dataclass(frozen=True)
+@frozen
 class Whose:
     """Whose sheet it is, as far as that is known: a blank stands where it is not."""
 

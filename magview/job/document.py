@@ -6,7 +6,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
 from typing import Literal
 
 from magview import __version__
@@ -20,6 +19,7 @@ from magview.job.parts import InternalTiming, Lobes, Sure, Uncertainty
 from magview.job.readings import Row, rows, shown
 from magview.job.sheet import CAUTIONS, STAGES, Job, stage_of, title_of
 from magview.spec.base import SpecError
+from magview.spec.frozen import frozen
 from magview.spec.units import format_angle, format_length
 
 STATEMENT = (
@@ -32,7 +32,7 @@ STATEMENT = (
 Side = Literal["as found", "as left"]
 
 
-@dataclass(frozen=True)
+@frozen
 class Heading:
     """A line above what follows; level 1 is the sheet's own title."""
 
@@ -42,7 +42,7 @@ class Heading:
     """What stands at its right: the state of a stage."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Paragraph:
     """Words; cautions and warnings stand in a frame."""
 
@@ -50,7 +50,7 @@ class Paragraph:
     kind: Literal["plain", "caution", "warning", "small"] = "plain"
 
 
-@dataclass(frozen=True)
+@frozen
 class Table:
     """Rows of cells. `weights` are the columns' shares of the width; `bad` are rows that must catch the eye."""
 
@@ -60,7 +60,7 @@ class Table:
     bad: frozenset[int] = frozenset()
 
 
-@dataclass(frozen=True)
+@frozen
 class Figures:
     """Drawings side by side: (SVG, caption), each so much of the page's width."""
 
@@ -68,7 +68,7 @@ class Figures:
     width: float = 0.48
 
 
-@dataclass(frozen=True)
+@frozen
 class SignatureLines:
     """Lines to sign on: (what, what is filled in already)."""
 

@@ -10,7 +10,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from typing import Any
 
-from magview.bench.actions import new_bench
+from magview.bench.apply import new_bench
 from magview.bench.state import (
     BenchState,
     Side,

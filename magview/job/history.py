@@ -7,7 +7,6 @@ end, make one course of drift: re-settings drop out.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import date
 from math import inf, isfinite, sqrt
 from pathlib import Path
@@ -21,6 +20,7 @@ from magview.job.library import read_job
 from magview.job.sheet import Job
 from magview.physics.uncertainty import coverage_factor
 from magview.spec.base import SpecError
+from magview.spec.frozen import frozen
 from magview.spec.units import format_angle, format_length
 
 Array = NDArray[np.float64]
@@ -36,7 +36,7 @@ OPENING_HALF_WIDTH_DEG = 0.5
 """Of one opening reading: rule and straightedge by hand (common practice)."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Found:
     """An earlier sheet and its file."""
 
@@ -44,7 +44,7 @@ class Found:
     job: Job
 
 
-@dataclass(frozen=True)
+@frozen
 class Line:
     """A robust straight line through the course of drift, and what it says of later hours.
 
@@ -85,7 +85,7 @@ class Line:
         return float(hours[int(np.argmax(out))]) if out.any() else inf
 
 
-@dataclass(frozen=True)
+@frozen
 class Drift:
     """Sheets of one magneto side by side, their drift, and the next check."""
 

@@ -2,19 +2,19 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import atan2, degrees
 
 from magview.job import parts
 from magview.job.sheet import STAGES, Job, change_in, signature_holds, stage_of, title_of
 from magview.physics.engine import disc_zero_error_deg
 from magview.spec.base import SpecError
+from magview.spec.frozen import frozen
 
 _HAIR = 1e-9
 """A reading at the very limit must not fail for the last bit."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Verdict:
     """One reading against its limits."""
 
@@ -31,7 +31,7 @@ class Verdict:
     """Whether the work is judged by it; what was found is shown, and need not be in limits."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Progress:
     """How far a sheet has come."""
 

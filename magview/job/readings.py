@@ -6,7 +6,7 @@ import csv
 import io
 import json
 from collections.abc import Iterator
-from dataclasses import asdict, dataclass
+from dataclasses import asdict
 from typing import Any, Literal
 
 from magview import __version__
@@ -17,6 +17,7 @@ from magview.job import judge
 from magview.job.parts import Stage, Sure, Uncertainty
 from magview.job.sheet import STAGES, Job, stage_of, title_of
 from magview.spec.base import Model
+from magview.spec.frozen import frozen
 from magview.spec.units import format_angle, format_length
 
 _OF_THE_STAGE = frozenset(Stage.model_fields)
@@ -25,7 +26,7 @@ _UNITS = {"_mm": "mm", "_deg": "deg", "_rpm": "rpm", "_h": "h", "_teeth": "teeth
 Judged = Literal["", "in limits", "OUT OF LIMITS", "found out of limits", "as it must be", "NOT AS IT MUST BE"]
 
 
-@dataclass(frozen=True)
+@frozen
 class Row:
     """One reading. Numbers at full precision in the field's own unit; `shown` is for people."""
 

@@ -21,6 +21,7 @@ from magview.bench.drive_end import PARENTS as DRIVE_PARENTS
 from magview.bench.labels import arrange
 from magview.bench.shapes import Array, Point, Shape, hatching, rotate
 from magview.bench.state import BenchState, Engaged, Mounting, crank_deg
+from magview.spec.frozen import frozen
 
 FILLS = {
     "shoe-a": "#ffffff", "shoe-b": "#ffffff", "north": "#ffffff", "south": "#ffffff", "housing": "#f2f2f2",
@@ -45,7 +46,7 @@ _WIDE = {"mark": 1.6, "index": 1.6, "straightedge": 1.2, "spring": 1.8, "paint":
 _FONT = "font-family=\"'DejaVu Sans', Verdana, sans-serif\""
 
 
-@dataclass(frozen=True)
+@frozen
 class Frame:
     """From millimetres, y up, to the picture's pixels, y down."""
 

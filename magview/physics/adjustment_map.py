@@ -6,18 +6,17 @@ screw (model.md §4). So a map costs one reading for each screw angle and a sum 
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from magview.physics.setting import Adjustment, InternalTiming
+from magview.spec.frozen import frozen
 
 Array = NDArray[np.float64]
 Flags = NDArray[np.bool_]
 
 
-@dataclass(frozen=True)
+@frozen
 class AdjustmentMap:
     """What the settings of a grid read. Maps have shape (plates, screws); signs as in `Readings`."""
 

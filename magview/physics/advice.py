@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import permutations
 from math import isfinite, nan, radians, tan
 from typing import Literal
@@ -12,6 +12,7 @@ import numpy as np
 
 from magview.physics.flank_fit import FlankFit, fit_flank
 from magview.physics.trials import Budget, Doubt, Trial
+from magview.spec.frozen import frozen
 from magview.spec.magneto import Magneto
 from magview.spec.units import MM_PER_INCH
 
@@ -21,7 +22,7 @@ STEP_SHARE = 0.15
 """The plate goes no farther beyond what has been tried than this share of the file's rise."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Advice:
     """The next move. Plate in cam degrees, positive with cam rotation; gaps on lobe 1 in millimetres."""
 
@@ -87,7 +88,7 @@ def advise(
     return _Adviser(fit, limits, wanted_mm, probability).advice()
 
 
-@dataclass(frozen=True)
+@frozen
 class _Adviser:
     fit: FlankFit
     limits: tuple[float, float]

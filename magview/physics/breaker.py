@@ -8,7 +8,6 @@ pivot – heel (``model.md`` §3).
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import lru_cache
 
 import numpy as np
@@ -17,6 +16,7 @@ from numpy.typing import ArrayLike, NDArray
 from magview.physics.curve import RisingCubic
 from magview.physics.motion import motion
 from magview.spec.base import SpecError
+from magview.spec.frozen import frozen
 from magview.spec.magneto import Breaker, LawProfile, MeasuredProfile
 
 Array = NDArray[np.float64]
@@ -27,7 +27,7 @@ MAX_UNDERCUT_MM = 0.001
 _KNOTS_PER_FLANK = 512
 
 
-@dataclass(frozen=True)
+@frozen
 class Linkage:
     """The triangle cam centre – pivot – heel centre and the contact on the arm. Lengths in millimetres.
 

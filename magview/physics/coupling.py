@@ -9,7 +9,6 @@ of a turn until the answer is made, so that moves which are equally good tie.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from fractions import Fraction
 from math import floor, isfinite, lcm
 
@@ -17,6 +16,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from magview.spec.engine import Installation
+from magview.spec.frozen import frozen
 
 MAX_TEETH = 400
 """The most teeth on a face, as in the installation file: it bounds the planner's search."""
@@ -25,7 +25,7 @@ _SLACK_DEG = 1e-9
 """A reading at the very limit must not fail for the last bit."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Move:
     """One way to move the coupling. Teeth positive with rotation; BTDC in crank degrees, larger = earlier."""
 
@@ -41,7 +41,7 @@ class Move:
     """Result less wanted: positive = still early."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Mesh:
     """What sits in what, for the drawing. Slots and teeth count from their painted mark, with rotation.
 
@@ -58,7 +58,7 @@ class Mesh:
     """For each tooth on the disc's drive face, the slot of the drive's flange it sits in."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Synchronising:
     """Two magnetos on one engine. Errors in crank degrees, reading less wanted: positive = early."""
 

@@ -11,7 +11,6 @@ trigonometry on the same figure.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 from functools import lru_cache
 from typing import Literal
@@ -20,6 +19,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from magview.spec.engine import Engine
+from magview.spec.frozen import frozen
 from magview.spec.magneto import Magneto
 
 Array = NDArray[np.float64]
@@ -30,7 +30,7 @@ _GRID = 720
 _STROKES = np.array(["power", "exhaust", "intake", "compression"])
 
 
-@dataclass(frozen=True)
+@frozen
 class CamFiring:
     """What a cam does to each cylinder; arrays by cylinder number."""
 
@@ -58,7 +58,7 @@ def crank_slider_mm(crank_deg: ArrayLike, crank_mm: float, rod_mm: float) -> Arr
 # ---------------------------------------------------------------------- rods
 
 
-@dataclass(frozen=True)
+@frozen
 class _Rods:
     """All cylinders' rods in one form, arrays by cylinder number; angles in radians from cylinder 1's axis.
 
@@ -89,7 +89,7 @@ class _Rods:
         return along + reach, along_rate - across * across_rate / reach
 
 
-@dataclass(frozen=True)
+@frozen
 class _Centres:
     """Rods with their dead centres, by cylinder number; `top` in radians of crank from cylinder 1's axis."""
 

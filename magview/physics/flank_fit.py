@@ -20,7 +20,6 @@ widened when the trials scatter more than their errors allow.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from math import exp, sqrt
 from statistics import NormalDist
 from typing import Any
@@ -31,6 +30,7 @@ from numpy.typing import ArrayLike, NDArray
 from magview.physics.flank import Flank, scaled_magneto
 from magview.physics.trials import MAX_TRIALS, Budget, Doubt, Trial
 from magview.spec.base import SpecError
+from magview.spec.frozen import frozen
 from magview.spec.magneto import Condition, Magneto
 
 Array = NDArray[np.float64]
@@ -48,7 +48,7 @@ _STEP = 1e-4
 """Step of the differences in ln(lift scale), ln(rise scale) [-] and shift [deg]."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Prediction:
     """The gap at plate positions [mm], in their shape, with the interval that holds it at the stated probability."""
 

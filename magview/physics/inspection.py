@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from magview.spec.frozen import frozen
 
 MOST_HOURS = 100_000.0
 """Since a setting: no engine runs longer between overhauls [h]."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Inspection:
     """What was read at an inspection, the setting untouched since hours 0. Lobe 1."""
 

@@ -7,7 +7,6 @@ generalised cross-validation chooses goes through the rest; each flank is then m
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import isfinite
 from typing import Literal
 
@@ -27,6 +26,7 @@ from magview.physics.lift_rows import (
 from magview.physics.lobe import MOST_TOP_MM, Lobe
 from magview.spec.base import SpecError
 from magview.spec.files import validate
+from magview.spec.frozen import frozen
 from magview.spec.lift_table import LiftTable
 from magview.spec.magneto import Breaker, Cam, Magneto, MeasuredProfile
 from magview.spec.units import MM_PER_INCH, MM_PER_THOU
@@ -40,7 +40,7 @@ MIN_PLACES = 7
 _UNITS = {"mm": 1.0, "in": MM_PER_INCH, "thou": MM_PER_THOU}
 
 
-@dataclass(frozen=True)
+@frozen
 class Measuring:
     """What the two columns of a table are. Raises ValueError for ratios and stops that cannot be."""
 
@@ -69,7 +69,7 @@ class Measuring:
             raise ValueError(f"the stop is {self.stop_mm:g} mm; it must be 0 to {MOST_TOP_MM:g} mm")
 
 
-@dataclass(frozen=True)
+@frozen
 class MeasuredLift:
     """A lobe's lift from a table. Angles in cam degrees past the top, lift at the contacts in millimetres."""
 

@@ -14,6 +14,7 @@ import numpy as np
 from magview.physics.instruments import Instrument, Role, finer
 from magview.physics.monte_carlo import Agreement, Cancelled, MonteCarlo, compare, sample, summarise
 from magview.physics.uncertainty import Contribution, Input, Linear, Model, propagate_each
+from magview.spec.frozen import frozen
 
 TRIALS = 200_000
 """The least that JCGM 101 7.2.2 advises for intervals of 95 %."""
@@ -22,7 +23,7 @@ _HAIR = 1e-9
 """A reading at the very limit must not fail for the last bit."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Quantity:
     """What is asked for, with its limits [unit]."""
 
@@ -33,7 +34,7 @@ class Quantity:
     high: float
 
 
-@dataclass(frozen=True)
+@frozen
 class Reading:
     """One input of a measurement and what it was read with."""
 
@@ -72,7 +73,7 @@ class Measurement:
         return replace(self, readings=tuple(exchanged))
 
 
-@dataclass(frozen=True)
+@frozen
 class Outcome:
     """One quantity: its value, how sure it is, and why."""
 
@@ -90,7 +91,7 @@ class Outcome:
         return self.linear.matters_most
 
 
-@dataclass(frozen=True)
+@frozen
 class Judgement:
     """All quantities of a measurement by both ways."""
 
@@ -106,7 +107,7 @@ class Judgement:
         return min(self.outcomes, key=lambda outcome: outcome.probability_in_limits)
 
 
-@dataclass(frozen=True)
+@frozen
 class Improvement:
     """The same readings with one instrument exchanged; both drawn from the same random numbers."""
 

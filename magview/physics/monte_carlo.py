@@ -8,18 +8,19 @@ JCGM 101:2008, *Supplement 1 to the GUM: Propagation of distributions using a Mo
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 from math import nan, sqrt
 
 import numpy as np
 
 from magview.physics.uncertainty import Array, Input, Linear, Model
+from magview.spec.frozen import frozen
 
 _CHUNK = 1 << 15
 """Trials at a time: the inputs of a chunk stay in the processor's cache, and stopping takes milliseconds."""
 
 
-@dataclass(frozen=True)
+@frozen
 class MonteCarlo:
     """A quantity by propagation of distributions (JCGM 101 clause 7), in the quantity's unit.
 
@@ -45,7 +46,7 @@ class MonteCarlo:
         return float(np.count_nonzero((self.values >= low) & (self.values <= high)) / self.trials)
 
 
-@dataclass(frozen=True)
+@frozen
 class Cancelled:
     """A run that was stopped before its end."""
 
@@ -53,7 +54,7 @@ class Cancelled:
     """Share of the trials that had been drawn [-]."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Agreement:
     """Whether the linear interval stands the comparison with the Monte Carlo's (JCGM 101 clause 8)."""
 

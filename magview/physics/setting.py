@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import lru_cache
 from math import asin, ceil, degrees, floor, isfinite, nan
 
@@ -10,6 +9,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from magview.physics.breaker import lift_curve
+from magview.spec.frozen import frozen
 from magview.spec.magneto import EccentricScrew, Magneto
 from magview.spec.units import MM_PER_INCH
 
@@ -17,7 +17,7 @@ Array = NDArray[np.float64]
 Flags = NDArray[np.bool_]
 
 
-@dataclass(frozen=True)
+@frozen
 class Readings:
     """What a setting gives, lobe by lobe in firing order. Arrays have the settings' shape plus (lobes,).
 
@@ -41,7 +41,7 @@ class Readings:
     """Settings' shape, bool: every lobe's gap in limits, and every judged lobe's opening at the mark."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Adjustment:
     """Where to put backplate and contact screw. With `reachable` false both are NaN and `reason` says why."""
 

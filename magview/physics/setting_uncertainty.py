@@ -22,7 +22,6 @@ that it drops out of their difference.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import atan, degrees
 
 import numpy as np
@@ -33,13 +32,14 @@ from magview.physics.measurement import Measurement, Quantity, Reading, take_rea
 from magview.physics.setting import InternalTiming, internal_timing
 from magview.physics.uncertainty import Array, Input
 from magview.spec.engine import Installation
+from magview.spec.frozen import frozen
 from magview.spec.magneto import Magneto
 
 _INTERNAL = ("rule-32nds", "straightedge-hand", "blades-thou", "drag-one-blade", "lamp", "rotor-hand", "led-in")
 _ENGINE = ("disc-1deg", "lamp", "crank-hand", "led-in")
 
 
-@dataclass(frozen=True)
+@frozen
 class InternalReadings:
     """Readings of internal timing, lobe 1.
 
@@ -61,7 +61,7 @@ class InternalReadings:
     instruments: tuple[Instrument, ...] = tuple(instrument(key) for key in (*_INTERNAL, "after-tightening"))
 
 
-@dataclass(frozen=True)
+@frozen
 class EngineReadings:
     """Readings of the timing to the engine, all on one disc, positive before top dead centre.
 

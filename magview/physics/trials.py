@@ -7,12 +7,12 @@ Lengths in millimetres; plate in cam degrees, positive with cam rotation.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import atan, degrees, hypot, inf, isfinite, sqrt
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from magview.spec.frozen import frozen
 from magview.spec.magneto import Magneto
 
 Array = NDArray[np.float64]
@@ -55,7 +55,7 @@ def _positive(value: float, what: str) -> None:
 # ---------------------------------------------------------------------- trials, their errors, the file's doubts
 
 
-@dataclass(frozen=True)
+@frozen
 class Trial:
     """One trial: the plate, the largest gap found on lobe 1 as an interval, and the opening if it was read.
 
@@ -108,7 +108,7 @@ class Trial:
         return (self.gap_low_mm + self.gap_high_mm) / 2 if isfinite(self.gap_high_mm) else self.gap_low_mm
 
 
-@dataclass(frozen=True)
+@frozen
 class Budget:
     """The largest errors of one trial: half-widths of rectangular distributions (JCGM 100:2008, 4.3.7)."""
 
@@ -137,7 +137,7 @@ class Budget:
         return mark + self.plate_deg, hypot(mark, self.plate_deg) / sqrt(3)
 
 
-@dataclass(frozen=True)
+@frozen
 class Doubt:
     """How far the file may be off, before any trial: half-widths of rectangular distributions.
 

@@ -14,13 +14,14 @@ JCGM 101:2008, *Supplement 1: Propagation of distributions using a Monte Carlo m
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from math import floor, inf, isfinite, isinf, sqrt
 from statistics import NormalDist
 from typing import Literal
 
 import numpy as np
 from numpy.typing import NDArray
+
+from magview.spec.frozen import frozen
 
 Array = NDArray[np.float64]
 Model = Callable[[Array], Array]
@@ -33,7 +34,7 @@ _STEP, _WIDE_STEP = 0.01, 0.1
 """Steps of the central differences, in standard uncertainties; the wide one is for second and third derivatives."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Input:
     """One input quantity and what is known of it. Raises ValueError for numbers that make no distribution.
 
@@ -105,7 +106,7 @@ class Input:
         out += middle
 
 
-@dataclass(frozen=True)
+@frozen
 class Contribution:
     """One line of a budget."""
 
@@ -118,7 +119,7 @@ class Contribution:
     """Of the combined variance [-], 0…1; what the lines leave of 1 is second order."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Linear:
     """A quantity by the law of propagation (GUM 5.1.2, annex G), in the quantity's unit."""
 

@@ -8,7 +8,6 @@ running-in or a dry felt would not (common practice: an average over the hours b
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from math import inf, isfinite, sqrt
 from typing import Literal
 
@@ -18,6 +17,7 @@ from numpy.typing import ArrayLike, NDArray
 from magview.physics.inspection import Inspection
 from magview.physics.setting import InternalTiming, internal_timing
 from magview.physics.uncertainty import coverage_factor
+from magview.spec.frozen import frozen
 from magview.spec.magneto import Magneto
 
 Array = NDArray[np.float64]
@@ -28,7 +28,7 @@ _HAIR_MM = 1e-9
 """A reading at the very limit must not fail for the last bit."""
 
 
-@dataclass(frozen=True)
+@frozen
 class WearRates:
     """How fast heel and pip grow [mm per 100 h], ≥ 0. Raises ValueError for anything else."""
 
@@ -41,7 +41,7 @@ class WearRates:
                 raise ValueError(f"{what} is {rate:g} mm per 100 h; it must be 0 or more")
 
 
-@dataclass(frozen=True)
+@frozen
 class Course:
     """A setting over the hours. Arrays have the hours' shape plus (lobes,), in firing order."""
 
@@ -64,7 +64,7 @@ class Course:
     """The hours' shape: every lobe's true gap, and every judged lobe's opening."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Leaving:
     """When one limit is first left."""
 
@@ -173,7 +173,7 @@ def worn(magneto: Magneto, rates: WearRates, hours: float) -> Magneto:
 # ---------------------------------------------------------------------- rates from inspections
 
 
-@dataclass(frozen=True)
+@frozen
 class Rate:
     """A rate from readings, with its interval [mm per 100 h]. It may come out below 0 where little has happened."""
 
@@ -189,7 +189,7 @@ class Rate:
         return Rate(self.mm_per_100h * factor, low, high, self.probability)
 
 
-@dataclass(frozen=True)
+@frozen
 class EstimatedRates:
     """What inspections say of wear."""
 

@@ -6,7 +6,6 @@ The moves are the bench's own: plate and screw by the closed-form adjustment, te
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 from magview.bench.state import BenchState, Engaged
 from magview.bench.words import move_words, plate_move, screw_move
@@ -14,11 +13,12 @@ from magview.physics.coupling import Move, plan
 from magview.physics.setting import internal_timing
 from magview.practice.state import Practice, true_readings, view
 from magview.practice.words import side_words
+from magview.spec.frozen import frozen
 
 PIP_MM = 0.004
 
 
-@dataclass(frozen=True)
+@frozen
 class Wanted:
     """Where plate and screw of a magneto belong, and what tightening will add."""
 

@@ -7,6 +7,7 @@ from dataclasses import replace
 from typing import get_args
 
 from magview.bench import actions as bench
+from magview.bench.apply import apply as apply_to_bench
 from magview.bench.state import Mounting, Side, crank_deg, shift_deg
 from magview.physics.coupling import finest_shift_deg
 from magview.practice import actions as do
@@ -71,7 +72,7 @@ def _turn(practice: Practice, act: do.Turning) -> Practice:
 
 
 def _on_bench(practice: Practice, action: bench.Action) -> Practice:
-    return replace(practice, bench=bench.apply(practice.bench, action))
+    return replace(practice, bench=apply_to_bench(practice.bench, action))
 
 
 # ---------------------------------------------------------------------- setting the contacts

@@ -10,7 +10,7 @@ import json
 import math
 import re
 from collections.abc import Callable
-from dataclasses import dataclass, fields
+from dataclasses import fields
 from functools import cache, partial
 from itertools import pairwise
 from pathlib import Path
@@ -27,6 +27,7 @@ from magview.practice.instruments import light
 from magview.practice.state import Practice
 from magview.spec.base import SpecError
 from magview.spec.files import dump_json, read_json, validate, write_text
+from magview.spec.frozen import frozen
 
 FORMAT = "magview-attempt/1"
 MOST_EVENTS = 10_000
@@ -35,7 +36,7 @@ MOST_EVENTS = 10_000
 MOST_NAME = 120
 
 
-@dataclass(frozen=True)
+@frozen
 class Event:
     """One act, and when it was done [s] since the attempt began."""
 
@@ -43,7 +44,7 @@ class Event:
     act: do.Act
 
 
-@dataclass(frozen=True)
+@frozen
 class Attempt:
     """Who did what in which exercise."""
 

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 from bisect import bisect_right
-from dataclasses import dataclass
 
 from magview import __version__
 from magview.bench.state import Side
@@ -16,10 +15,11 @@ from magview.practice.readings import OwnReading, lead_truth, own_readings
 from magview.practice.state import Practice, true_firing_deg, true_readings, view
 from magview.practice.words import act_words, side_words
 from magview.spec.base import SpecError
+from magview.spec.frozen import frozen
 from magview.spec.units import format_length
 
 
-@dataclass(frozen=True)
+@frozen
 class Truth:
     """One true value: as found, as left, and what was wanted, as text."""
 
@@ -29,7 +29,7 @@ class Truth:
     wanted: str
 
 
-@dataclass(frozen=True)
+@frozen
 class Line:
     """One line of the time line."""
 
@@ -40,7 +40,7 @@ class Line:
     danger: str = ""
 
 
-@dataclass(frozen=True)
+@frozen
 class Replay:
     """The attempt again, to scrub through."""
 
@@ -57,7 +57,7 @@ class Replay:
         return self.states[self.index_at(at_s)]
 
 
-@dataclass(frozen=True)
+@frozen
 class Debrief:
     """Everything that is said after the hand-in."""
 

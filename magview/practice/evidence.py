@@ -15,6 +15,7 @@ from magview.practice import actions as do
 from magview.practice import instruments
 from magview.practice.attempt import Attempt
 from magview.practice.state import Note, Practice, Said, true_circuit, true_gap_mm, true_readings, view
+from magview.spec.frozen import frozen
 
 SLOW_DEG = 3.0
 """A single turn of the hand longer than this [rotor deg] jumps over what the lamp would show."""
@@ -23,7 +24,7 @@ WIDEST_MM = 0.008
 """Blades tried this near to a lobe's largest gap measure it."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Step:
     """One event with the states around it; `index` counts from 1, 0 is the state as found."""
 
@@ -34,7 +35,7 @@ class Step:
     after: Practice
 
 
-@dataclass(frozen=True)
+@frozen
 class Opening:
     """The contacts were seen to open."""
 
@@ -50,7 +51,7 @@ class Opening:
     """Whether the finger stood at No. 1."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Tried:
     """Blades tried where a lobe holds the contacts widest."""
 
@@ -90,7 +91,7 @@ class Track:
     contacts: list[tuple[int, str]] = field(default_factory=list)
 
 
-@dataclass(frozen=True)
+@frozen
 class Danger:
     """An act that could hurt somebody, when it was first done, and how often."""
 

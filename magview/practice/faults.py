@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from magview.bench.state import BenchState, Engaged, Mounting, Side
 from magview.physics.circuit import Lead
@@ -12,6 +12,7 @@ from magview.practice.draws import between, uniform, whole
 from magview.practice.exercise import Exercise, Fault
 from magview.practice.state import Kept, Practice, Seat, view
 from magview.spec.base import SpecError
+from magview.spec.frozen import frozen
 from magview.spec.magneto import Condition, Magneto
 
 MAX_SEED = 2**53
@@ -21,7 +22,7 @@ _UNKNOWN_RESIDUE = 0.4
 """How far a coupling well timed may miss what is wanted, in its finest steps: half would be a tie."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Drawn:
     """The sizes drawn for one magneto, with their signs; 0 where a fault is not there."""
 

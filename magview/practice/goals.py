@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 import numpy as np
 
@@ -14,6 +13,7 @@ from magview.practice.instruments import DRAG_MM, SQUARE_EYE_DEG, edge_mm, paral
 from magview.practice.readings import judge_reading
 from magview.practice.state import Practice, true_firing_deg, true_readings, view
 from magview.practice.words import side_words
+from magview.spec.frozen import frozen
 from magview.spec.units import format_length
 
 NEAR_FACTOR = 2.0
@@ -25,7 +25,7 @@ UPPER_BLADE_MM = 0.030
 """A blade this much thicker than the upper limit still says something of it."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Judged:
     """How one thing that counts was found."""
 

@@ -10,9 +10,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
-from magview.bench.actions import TurnBackplate, TurnScrew, apply
+from magview.bench.actions import TurnBackplate, TurnScrew
+from magview.bench.apply import apply
 from magview.bench.state import Mounting, Side
 from magview.practice import actions as do
 from magview.practice.attempt import Attempt
@@ -21,12 +22,13 @@ from magview.practice.evidence import Danger, Evidence, evidence
 from magview.practice.exercise import Goal
 from magview.practice.goals import Judged, judge
 from magview.practice.state import Practice, view
+from magview.spec.frozen import frozen
 
 UNPROVED, NEAR_PROVED, NEAR = 0.5, 0.5, 0.25
 """Parts of a row's weight: right but not proved; nearly right and looked at; nearly right."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Row:
     """One line of the rubric."""
 
@@ -45,7 +47,7 @@ class Row:
         return self.got >= self.weight - 1e-9
 
 
-@dataclass(frozen=True)
+@frozen
 class Marking:
     """An attempt marked."""
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from typing import get_args
 
 from magview.bench.state import crank_deg
@@ -12,6 +11,7 @@ from magview.practice import instruments
 from magview.practice.attempt import name_of
 from magview.practice.goals import DISC_TOLERANCE_DEG, timing_error_deg
 from magview.practice.state import Practice, ReadingKind, true_readings
+from magview.spec.frozen import frozen
 
 NEEDS: dict[str, tuple[str, ...]] = {
     "pointed-at": ("what",),
@@ -62,7 +62,7 @@ WHATS: dict[str, tuple[str, ...]] = {
 """What `what` may be, for those that take only certain words."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Moment:
     """An act and the states around it."""
 

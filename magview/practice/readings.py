@@ -3,18 +3,18 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 from magview.bench.state import Side
 from magview.practice.evidence import Evidence, Track
 from magview.practice.exercise import Goal
 from magview.practice.state import Note, Practice, true_firing_deg, true_readings, view
 from magview.practice.words import side_words
+from magview.spec.frozen import frozen
 
 UNITS = {"opening": "mm", "gap": "mm", "firing": "°", "disc-zero": "°"}
 
 
-@dataclass(frozen=True)
+@frozen
 class OwnReading:
     """One line of the notebook, with what was true when it was written; None for a note in words."""
 

@@ -7,8 +7,6 @@ tooltip, a title, an accessible name or an exported picture.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from magview.bench.state import crank_deg
 from magview.practice import instruments
 from magview.practice.draws import between
@@ -20,9 +18,10 @@ from magview.practice.state import (
     view,
 )
 from magview.practice.words import note_words
+from magview.spec.frozen import frozen
 
 
-@dataclass(frozen=True)
+@frozen
 class Seen:
     """What eyes and hands know of the magneto in view, as text; "" where there is nothing of the kind."""
 

@@ -6,7 +6,7 @@ what may be shown.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import lru_cache
 from typing import Literal
 
@@ -14,6 +14,7 @@ from magview.bench.state import BenchState, Side, crank_deg, gap_now_mm, reading
 from magview.physics.circuit import Circuit, Lead, circuit
 from magview.physics.setting import Readings
 from magview.practice.exercise import Exercise
+from magview.spec.frozen import frozen
 from magview.spec.magneto import Magneto
 
 ReadingKind = Literal["opening", "gap", "firing", "disc-zero", "lead", "note"]
@@ -22,7 +23,7 @@ lobe [mm], firing before top dead centre [crank deg], what the disc reads at top
 switch lead was found to be, anything else in words."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Seat:
     """What hands have done to one magneto beyond what the bench knows."""
 
@@ -43,7 +44,7 @@ class Seat:
     """The meter has seen ground through the lead, switch off, since it was last worked on."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Kept:
     """The magneto that is not in view."""
 
@@ -60,7 +61,7 @@ class Kept:
     seat: Seat
 
 
-@dataclass(frozen=True)
+@frozen
 class Said:
     """What an instrument said to the act just done, as it is read: words, and the number read off if any."""
 
@@ -69,7 +70,7 @@ class Said:
     value: float | None = None
 
 
-@dataclass(frozen=True)
+@frozen
 class Note:
     """One line of the trainee's own notebook."""
 
@@ -80,7 +81,7 @@ class Note:
     lobe: int = 1
 
 
-@dataclass(frozen=True)
+@frozen
 class Practice:
     """Everything there is to an attempt at one moment. Angles [deg] and lengths [mm] as at the bench."""
 

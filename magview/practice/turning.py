@@ -10,8 +10,9 @@ from typing import Literal
 
 import numpy as np
 
-from magview.bench.actions import TurnCrank, apply
+from magview.bench.actions import TurnCrank
 from magview.bench.actions import TurnRotor as BenchTurnRotor
+from magview.bench.apply import apply
 from magview.bench.state import Engaged, crank_deg
 from magview.physics.coupling import rotor_ahead_deg
 from magview.physics.engine import piston_drop_mm

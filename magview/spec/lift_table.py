@@ -5,13 +5,13 @@ from __future__ import annotations
 import math
 import re
 from collections.abc import Callable
-from dataclasses import dataclass
 from operator import methodcaller
 from pathlib import Path
 from typing import Literal
 
 from magview.spec.base import SpecError
 from magview.spec.files import MAX_BYTES, read_bytes
+from magview.spec.frozen import frozen
 
 MAX_ROWS = 20_000
 
@@ -26,7 +26,7 @@ _IN_ROW = re.compile(r"[-+−\d.,;\seE°]+")
 _LARGEST = 1e6
 
 
-@dataclass(frozen=True)
+@frozen
 class LiftTable:
     """Two columns of a table, as written: no unit is known yet. All tuples are as long as there are rows."""
 
@@ -43,7 +43,7 @@ class LiftTable:
     decimal: Decimal
 
 
-@dataclass(frozen=True)
+@frozen
 class _Style:
     separator: str
     split: Callable[[str], list[str]]

@@ -10,7 +10,7 @@ from pathlib import Path
 from PySide6.QtCore import QMessageLogContext, QStandardPaths, QTimer, QtMsgType, qInstallMessageHandler
 from PySide6.QtWidgets import QApplication
 
-from magview.bench.actions import new_bench
+from magview.bench.apply import new_bench
 from magview.bench.autosave import Autosave
 from magview.spec.engine import Installation
 from magview.spec.magneto import Magneto

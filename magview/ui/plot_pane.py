@@ -13,6 +13,7 @@ from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QLabel, QStackedWidget, QTabWidget, QWidget
 
+from magview.ui.collecting import resume
 from magview.ui.model import BenchModel
 from magview.ui.theme import Theme
 
@@ -155,6 +156,7 @@ class PlotPane(QTabWidget):
             page.setCurrentIndex(1)
             self._built[name] = made
             self.made.emit(name, made)
+            QTimer.singleShot(0, resume)
 
     def choose(self, name: str) -> PlotSheet:
         """Bring a sheet to the front."""
@@ -166,6 +168,8 @@ class PlotPane(QTabWidget):
             self.ready = True
             self._look.stop()
             self._chosen()
+            if not self.isVisible():
+                resume()
 
     def _chosen(self, _: int = 0) -> None:
         """A step of building what is in front, and the next one when everything else has had its turn."""

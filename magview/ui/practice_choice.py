@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from pathlib import Path
 
 from PySide6.QtCore import QRandomGenerator, Signal
@@ -22,12 +21,13 @@ from magview.practice.exercise import Exercise
 from magview.practice.lesson import Lesson
 from magview.practice.library import find_exercise, find_lesson, shipped_exercises, shipped_lessons
 from magview.spec.base import SpecError
+from magview.spec.frozen import frozen
 from magview.ui.practice_controls import wrapped
 
 _MOST_CODE = 2**53 - 1
 
 
-@dataclass(frozen=True)
+@frozen
 class Chosen:
     """What was chosen, with the code that draws the faults and the trainee's name."""
 

@@ -21,7 +21,6 @@ from PySide6.QtWidgets import (
 )
 
 from magview.bench.actions import (
-    ROTOR_LIMIT_DEG,
     Action,
     HoldRotor,
     LetGo,
@@ -32,6 +31,7 @@ from magview.bench.actions import (
     TurnRotor,
     TurnScrew,
 )
+from magview.bench.apply import ROTOR_LIMIT_DEG
 from magview.bench.events import KINDS
 from magview.bench.state import BenchState, readings, same_but_worn
 from magview.bench.verdict import faults, judged_words, mark_words, never_words

@@ -16,16 +16,8 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from magview.bench.actions import (
-    BTDC_LIMIT_DEG,
-    Action,
-    MoveTeeth,
-    PaintMarks,
-    ReadLamp,
-    TurnCrank,
-    ViewSide,
-    WantTiming,
-)
+from magview.bench.actions import Action, MoveTeeth, PaintMarks, ReadLamp, TurnCrank, ViewSide, WantTiming
+from magview.bench.apply import BTDC_LIMIT_DEG
 from magview.bench.state import BenchState, Engaged, Side, crank_deg, firing_btdc_deg, readings
 from magview.bench.timing import synchronising, timing_error, timing_verdict
 from magview.bench.tooth_steps import coupling_words, marks_words

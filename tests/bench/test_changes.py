@@ -7,7 +7,8 @@ from dataclasses import replace
 
 import pytest
 
-from magview.bench.actions import PlaceMagneto, TurnBackplate, TurnScrew, apply, new_bench
+from magview.bench.actions import PlaceMagneto, TurnBackplate, TurnScrew
+from magview.bench.apply import apply, new_bench
 from magview.bench.changes import changes
 from magview.spec.library import find_installation, find_magneto, shipped_names
 

@@ -6,7 +6,7 @@ import re
 
 import pytest
 
-from magview.bench.actions import new_bench
+from magview.bench.apply import new_bench
 from magview.bench.breaker_end import breaker_end
 from magview.bench.told import ENDS, TOLD
 from magview.classroom.blanks import Cell, blanks

@@ -10,7 +10,7 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
-from magview.bench.actions import new_bench
+from magview.bench.apply import new_bench
 from magview.bench.told import TOLD
 from magview.classroom.worksheet import answer_key, answers, handout, parts_sheet, worksheet
 from magview.practice.library import find_exercise
