@@ -64,6 +64,7 @@ class Menus(MenuMaker):
             action = self.act(files, text, None, None)
             action.setData(picture)
             action.triggered.connect(self._export_chosen)
+        self.act(files, tr("&Paper for a class…"), window.class_paper, None)
         files.addSeparator()
         self.act(files, tr("&Quit"), window.close, keys.Quit)
 
@@ -119,6 +120,8 @@ class Menus(MenuMaker):
         self.projector_action = self.check(view, tr("&Projector mode"), window.project, False, QKeySequence("F11"))
         self._languages = view.addMenu(tr("Lan&guage"))
         self._languages.aboutToShow.connect(self._name_languages)
+
+        self.present_action = self.check(view, tr("P&resent to a class"), window.present, False, QKeySequence("F5"))
 
         self.guide(help_menu)
         self.act(help_menu, tr("&Keys and cautions"), window.show_help, None)

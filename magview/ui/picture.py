@@ -192,6 +192,22 @@ class PictureScene(QGraphicsScene):
                     painter.drawPath(path)
         painter.resetTransform()
 
+    def paint_part(self, painter: QPainter, base: QTransform, part: str, outline: QPen) -> None:
+        """Paint one part again, alone, its outline with a pen of its own; `base` as in `paint`."""
+        for item, shape in sorted(self._items, key=lambda pair: self._depth(pair[1])):
+            if shape.part != part or not item.isVisible():
+                continue
+            painter.setTransform(self._groups[shape.group].sceneTransform() * base)
+            hatched = self._hatched.get(item)
+            for pen, brush, path, _ in (*_strokes(item), *(() if hatched is None else _strokes(hatched))):
+                painter.setPen(pen)
+                painter.setBrush(brush)
+                painter.drawPath(path)
+            painter.setPen(outline)
+            painter.setBrush(Qt.BrushStyle.NoBrush)
+            painter.drawPath(item.path())
+        painter.resetTransform()
+
     def turns(self, groups: Iterable[str]) -> tuple[float, ...]:
         """How far some groups are turned, those that carry them included: what a kept picture depends on."""
         return tuple(self._groups[g].rotation() for g in groups if g in self._groups)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
 
 from PySide6.QtCore import QEvent, QPointF, QRectF, Qt
 from PySide6.QtGui import (
@@ -55,6 +56,8 @@ class PictureView(QGraphicsView):
         self._theme, self._parts = theme, scene
         self.numbers = True
         """Whether true numbers may be written here, and hands find true places by themselves; in practice not."""
+        self.over: Callable[[QPainter], None] | None = None
+        """What a presenter lays over the picture; nothing while nobody presents."""
         self._ground_groups, self._moving_groups = ground, moving
         self._ground, self._ground_key = QPixmap(), tuple[object, ...]()
         self._texts: dict[str, QStaticText] = {}
@@ -82,6 +85,8 @@ class PictureView(QGraphicsView):
         self._parts.paint(painter, self.viewportTransform(), self._moving_groups)
         painter.setFont(self.font())
         self.paint_words(painter)
+        if self.over is not None:
+            self.over(painter)
         self._paint_focus(painter)
         painter.end()
 

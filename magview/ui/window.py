@@ -31,6 +31,7 @@ from magview.ui.theme import Theme, colours, system_theme
 from magview.ui.tongue import language
 
 if TYPE_CHECKING:  # what comes after the first picture is imported then
+    from magview.ui.class_paper_dialog import PaperDialog
     from magview.ui.class_room import ClassRoom, What
     from magview.ui.job_room import JobRoom
     from magview.ui.judging import Judging
@@ -43,6 +44,7 @@ if TYPE_CHECKING:  # what comes after the first picture is imported then
     from magview.ui.plot_trials import TrialsSheet
     from magview.ui.plot_wear import WearSheet
     from magview.ui.practice_room import PracticeRoom
+    from magview.ui.present import Presenter
     from magview.ui.setting_panel import SettingPanel
     from magview.ui.timing_panel import TimingPanel
     from magview.ui.trials_panel import TrialsPanel
@@ -159,6 +161,7 @@ class MainWindow(QMainWindow):
         self._own: OwnRoom | None = None
         self._jobs: JobRoom | None = None
         self._classes: ClassRoom | None = None
+        self.presenter: Presenter | None = None
         # Kept a second after the last change, and not more often than that while something moves.
         self._keep_soon = QTimer(self)
         self._keep_soon.setSingleShot(True)
@@ -475,6 +478,15 @@ class MainWindow(QMainWindow):
             return
         self.say(tr("Saved {name}.", name=path.name))
 
+    def class_paper(self) -> PaperDialog:
+        """Choose worksheets, keys and handouts to print."""
+        from magview.ui.class_paper_dialog import PaperDialog
+
+        dialog = PaperDialog(self.model.state, self)
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        dialog.open()
+        return dialog
+
     def show_help(self) -> None:
         """Keys, signs and cautions."""
         from PySide6.QtWidgets import QMessageBox
@@ -593,6 +605,19 @@ class MainWindow(QMainWindow):
         if self._plots is not None:
             self._plots.set_line_factor(_PROJECTED if on else 1.0)
         self._apply_text()
+
+    def present(self, on: bool) -> None:
+        """Name parts, freeze, compare: a bar with what a teacher needs, in projector mode."""
+        if self.presenter is None:
+            from magview.ui.present import Presenter
+
+            self.presenter = Presenter(self)
+        self.presenter.show(on)
+
+    @property
+    def units_are_inches(self) -> bool:
+        """Whether lengths are in inches."""
+        return self._inches
 
     def _sheet_made(self, name: str, sheet: object) -> None:
         """A sheet that shows what a panel knows follows that panel."""
