@@ -10,7 +10,6 @@ from PySide6.QtWidgets import QApplication, QLabel, QToolBar
 
 from magview.bench.actions import HoldRotor, LetGo, MountMagneto
 from magview.bench.state import BenchState
-from magview.spec.language import tr
 from magview.spec.library import find_magneto, shipped_names
 from magview.ui.breaker_view import BreakerView
 from magview.ui.crank_view import CrankView
@@ -86,7 +85,7 @@ class Menus(MenuMaker):
         )
         self.projector_action = self.check(view, "&Projector mode", window.project, False, QKeySequence("F11"))
 
-        self.act(help_menu, tr("&Guide"), self._guide, keys.HelpContents)
+        self.guide(help_menu)
         self.act(help_menu, "&Keys and cautions", window.show_help, None)
 
     def _build_bar(self) -> None:
@@ -149,11 +148,6 @@ class Menus(MenuMaker):
         return super().eventFilter(watched, event)
 
     # -------------------------------------------------------------- choices
-
-    def _guide(self) -> None:
-        from magview.ui.guide_context import open_guide
-
-        open_guide(self.window)
 
     def _export_chosen(self) -> None:
         action = self.sender()

@@ -7,7 +7,6 @@ from typing import TYPE_CHECKING
 from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QApplication
 
-from magview.spec.language import tr
 from magview.ui.menu_maker import TEXT_SIZES, MenuMaker
 from magview.ui.practice_sight import CAUTION
 from magview.ui.theme import THEMES
@@ -59,7 +58,7 @@ class PracticeMenus(MenuMaker):
         self.projector_action = self.check(
             view, "&Projector mode", window.projector_wanted.emit, False, QKeySequence("F11")
         )
-        self.act(help_menu, tr("&Guide"), self._guide, keys.HelpContents)
+        self.guide(help_menu)
         self.act(help_menu, "&Keys and cautions", self._help, None)
 
     def handed_in(self) -> None:
@@ -94,11 +93,6 @@ class PracticeMenus(MenuMaker):
 
     def _text_chosen(self, action: QAction) -> None:
         self.window.text_wanted.emit(action.data())
-
-    def _guide(self) -> None:
-        from magview.ui.guide_context import open_guide
-
-        open_guide(self.window)
 
     def _help(self) -> None:
         from PySide6.QtCore import Qt
