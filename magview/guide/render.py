@@ -45,6 +45,7 @@ def formula_html(text: str) -> str:
     '<i>s</i><sub>top</sub> = <i>K</i>·<i>x</i><sup>2</sup>'
     """
     out = []
+    text = re.sub(" {2,}", "\u2003", text)  # a gap between two formulas of a line stays one
     for sign, braced, word, rest, alone in _PART.findall(text):
         inner = _LETTER.sub(r"<i>\1</i>", escape(rest or braced or word or alone, quote=False))
         tag = {"_": "sub", "^": "sup"}.get(sign)

@@ -1,7 +1,5 @@
 """What an engine and an installation are: ``magview-engine/1`` and ``magview-installation/1``."""
 
-from __future__ import annotations
-
 from typing import Annotated, Literal, Self
 
 from pydantic import Field, model_validator

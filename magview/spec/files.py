@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import contextlib
-import difflib
 import json
 import os
 import re
@@ -168,6 +167,8 @@ def _sentence(model: type[Model], error: ErrorDetails) -> str:
         return f"{field} is missing"
     if error["type"] == "extra_forbidden":
         known = _fields_at(model, error["loc"][:-1])
+        import difflib  # needed by refusals only
+
         close = difflib.get_close_matches(str(path[-1]), known, n=1, cutoff=0.5)
         hint = f"did you mean {close[0]}?" if close else f"known here: {', '.join(known)}"
         return f"{field[:80]} is not a known name ({hint})"

@@ -1,7 +1,5 @@
 """What a magneto is: the ``magview-magneto/1`` file."""
 
-from __future__ import annotations
-
 import math
 from itertools import pairwise
 from typing import Annotated, Literal, Self

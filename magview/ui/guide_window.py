@@ -387,4 +387,4 @@ def _result_html(hit: Hit) -> str:
         at = end
     out += escape(hit.excerpt[at:])
     inner = "" if section.title == section.page_title else f"<br/>{escape(section.title)}"
-    return f"<b>{escape(section.page_title)}</b>{inner}<br/>{out}"
+    return f"<b>{escape(section.page_title)}</b>{inner}{'<br/>' if out else ''}{out}"

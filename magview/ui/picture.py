@@ -57,8 +57,9 @@ def _strokes(item: QGraphicsPathItem) -> list[_Stroke]:
 def _hatch_path(shape: Shape, pitch: float) -> QPainterPath:
     path = QPainterPath()
     for bearing in PATTERNS[shape.material]:
-        for line in hatching(shape.outlines, bearing, pitch):
-            _trace(path, line, close=False)
+        for (x0, y0), (x1, y1) in hatching(shape.outlines, bearing, pitch).tolist():
+            path.moveTo(x0, -y0)
+            path.lineTo(x1, -y1)
     return path
 
 

@@ -18,7 +18,7 @@ from PySide6.QtGui import (
     QTransform,
     QWheelEvent,
 )
-from PySide6.QtWidgets import QFrame, QGraphicsView, QWidget
+from PySide6.QtWidgets import QGraphicsView, QWidget
 
 from magview.ui.picture import PictureScene
 from magview.ui.theme import Theme
@@ -62,12 +62,13 @@ class PictureView(QGraphicsView):
         self._blocks: dict[tuple[str, int, int], QRectF] = {}
         self.setRenderHint(QPainter.RenderHint.Antialiasing)
         # Whoever changes the picture asks for one repaint; the scene's own requests would make it two.
-        self.setViewportUpdateMode(QGraphicsView.ViewportUpdateMode.NoViewportUpdate)
+        # NoViewportUpdate, NoAnchor and NoFrame, by number: naming them, PySide builds every enum of the class.
+        self.setProperty("viewportUpdateMode", 3)
+        self.setProperty("transformationAnchor", 0)
+        self.setFrameStyle(0)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setFrameShape(QFrame.Shape.NoFrame)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        self.setTransformationAnchor(QGraphicsView.ViewportAnchor.NoAnchor)
         self._zoom, self._pan, self._panning = 1.0, QPointF(0.0, 0.0), QPointF()
         self._base = (1.0, QPointF(0.0, 0.0))
         self.mirrored = False

@@ -68,6 +68,7 @@ def test_it_prints_on_the_paper_asked_for(paper, size):
 def test_formulas_are_words_with_raised_and_lowered_parts():
     assert formula_html("s_top = K·x^2") == "<i>s</i><sub>top</sub> = <i>K</i>·<i>x</i><sup>2</sup>"
     assert formula_html("i_{max, L} < √a") == "<i>i</i><sub>max, <i>L</i></sub> &lt; √<i>a</i>"
+    assert formula_html("a   b") == "<i>a</i>\u2003<i>b</i>"
     assert formula_html("sin e") == "sin <i>e</i>"
 
 
