@@ -133,6 +133,68 @@ def practice(handed_in: bool) -> QPixmap:
     return shot
 
 
+def job_window() -> QPixmap:
+    """The shipped sheet as one's own copy."""
+    import shutil
+    import tempfile
+
+    from magview.job.library import job_path
+
+    window = posed(*SETTING)
+    with tempfile.TemporaryDirectory() as folder:
+        path = Path(folder) / "left-magneto.json"
+        shutil.copy(job_path("seven-radial-left"), path)
+        sheet = window.jobs.open_path(path)
+        assert sheet is not None
+        sheet.resize(1280, 720)
+        sheet.show_page("internal_timing")
+        settle()
+        shot = sheet.grab()
+        sheet.discard()
+    return shot
+
+
+def own_window() -> QPixmap:
+    window = bench()
+    window.draft_own()
+    settle()
+    own = window.own.window
+    assert own is not None
+    own.resize(1280, 720)
+    own.bases.setCurrentIndex(next(i for i in range(own.bases.count()) if own.bases.itemData(i) == "seven-radial"))
+    own.begin_button.click()
+    own.page(1)
+    settle()
+    return own.grab()
+
+
+def class_set() -> QPixmap:
+    from magview.practice.library import find_exercise
+
+    window = bench()
+    window.open_class("make")
+    settle()
+    maker = window.classes.windows["make"]
+    for name in ("measure-the-gap", "gap-wrong", "switch-lead"):
+        maker.add_exercise(find_exercise(name))
+    maker.resize(1280, 640)
+    settle()
+    return maker.grab()
+
+
+def presenting() -> QPixmap:
+    window = bench()
+    window.present(True)
+    assert window.presenter is not None
+    for _ in range(9):
+        window.presenter.name_next()
+    window.presenter.spot.trigger()
+    settle()
+    shot = window.grab()
+    window.present(False)
+    return shot
+
+
 SETTING = (do.TurnBackplate(1.5), do.TurnScrew(-4.0), do.TurnRotor(24.0))
 LAMPS = (do.ReadLamp("left", 22.0), do.ReadLamp("right", 25.5))
 TRIALS = tuple(do.NoteTrial(Trial.blades(b, go, go + 0.0254)) for b, go in ((0.0, 0.2794), (1.5, 0.3556)))
@@ -173,6 +235,10 @@ PICTURES: dict[str, Callable[[], QPixmap]] = {
     "lift-dialog": lift_dialog,
     "practice": lambda: practice(False),
     "debrief": lambda: practice(True),
+    "job-window": job_window,
+    "own-window": own_window,
+    "class-set": class_set,
+    "presenting": presenting,
 }
 
 

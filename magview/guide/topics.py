@@ -41,5 +41,14 @@ TOPICS = {
     "TurningBox": "practice#what-you-see-and-how-you-turn",
     "DebriefView": "practice#the-debrief",
     "Choice": "practice",
+    # The job sheet, files of one's own, the class.
+    "JobWindow": "job-sheet",
+    "OwnWindow": "own-magneto#field-by-field-guided",
+    "ClassDesk": "instructor#the-pupils-side",
+    "ClassMaker": "instructor#one-code-for-all",
+    "GatherWindow": "instructor#gather",
+    "ExerciseEditor": "instructor#exercises-of-your-own",
+    "PaperDialog": "instructor#on-paper",
+    "ReportDialog": "troubleshooting#something-in-the-program-itself-goes-wrong",
 }
 """From the class of a window, panel, picture or plot to ``page`` or ``page#anchor``."""

@@ -23,7 +23,7 @@ def index() -> Index:
         ("plead", "glossary#p-lead"),
         ("vernier", "theory-coupling#the-vernier-step"),
         ("greatest common divisor", "theory-coupling#what-can-be-reached-at-all"),
-        ("how do i print the job sheet", "job-sheet#look-at-one-and-print-it"),
+        ("how do i print the job sheet", "job-sheet#sign-and-print"),
         ("monte carlo", "theory-uncertainty#monte-carlo"),
         ("GUM", "theory-uncertainty"),
         ("keyboard shortcuts", "keys"),

@@ -333,7 +333,11 @@ def test_everything_can_be_reached_and_has_a_name(guide):
 def test_every_key_named_in_the_guide_is_one(open_window, open_practice):
     """Combinations and function keys are shortcuts of some window; other keys are pressed in tests of their views."""
     shortcuts = set()
-    windows: list[QWidget] = [open_window("seven-radial-left"), open_practice("gap-wrong"), GuideWindow()]
+    main = open_window("seven-radial-left")
+    main.draft_own()
+    main.present(True)
+    job = main.jobs.open_shipped()
+    windows: list[QWidget] = [main, job, main.own.window, open_practice("gap-wrong"), GuideWindow()]
     for window in windows:
         for action in window.findChildren(QAction):
             shortcuts |= {s.toString() for s in action.shortcuts()}
@@ -354,6 +358,8 @@ def test_every_key_named_in_the_guide_is_one(open_window, open_practice):
     named = {b for name in pages() for b in bold(name) if KEY.fullmatch(b)}
     assert len(named) > 30
     windows[-1].close()
+    main.present(False)
+    job.close()
     assert named - by_views - {"+1", "-1"} <= shortcuts | by_desktop
 
 
