@@ -9,7 +9,7 @@ import unicodedata
 from hashlib import sha256
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 
 from magview.classroom.code import ALPHABET, symbols_of
@@ -41,7 +41,6 @@ def a_set(*names: str, **settings) -> ClassSet:
     return ClassSet(**{"seed": 4711, "exercises": exercises, **settings})
 
 
-@settings(deadline=None)
 @given(
     st.lists(st.sampled_from(shipped_exercises()), min_size=1, max_size=MOST_IN_CODE),
     st.integers(0, 2**20 - 1),
@@ -123,7 +122,6 @@ def test_a_newer_code_and_one_of_other_exercises_are_refused():
             set_of_code(checked(other))
 
 
-@settings(deadline=None)
 @given(st.text(ALPHABET, max_size=31))
 def test_random_characters_never_pass_for_a_code_unrefused(text):
     try:
@@ -151,7 +149,6 @@ def test_one_pupil_however_the_name_is_typed(alike):
     assert len({normal(name) for name in alike}) == 1
 
 
-@settings(deadline=None)
 @given(st.text(max_size=30))
 def test_normalising_twice_changes_nothing(name):
     assert normal(normal(name)) == normal(name)
