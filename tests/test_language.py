@@ -59,12 +59,21 @@ from magview.spec.magneto import Magneto
 from magview.spec.units import format_length, parse_angle_deg, parse_length_mm, parse_number
 from tests.practice.trainee import Trainee
 
-ROOMS = ("spec", "physics", "bench", "practice", "job")
+ROOMS = ("spec", "physics", "bench", "practice", "job", "classroom", "upkeep", "ui")
 PACKAGE = Path(language.__file__).parents[1]
-TREES = {path: ast.parse(path.read_text()) for room in ROOMS for path in sorted((PACKAGE / room).glob("*.py"))}
 
 _WORD = re.compile(r"[^\W\d_]{2,}")
-_UNITS = {"mm", "in", "µm", "um", "thou", "deg", "rpm", "magview"}
+_UNITS = {"mm", "in", "µm", "um", "thou", "deg", "rpm", "magview", "Wb", "min"}
+_PROPER = {"Python", "Qt", "Esc", "Fusion", "DejaVu Sans", "English", "Deutsch", "high contrast"}
+"""Names of programs, keys, styles, fonts, languages in their own words, and of a theme in the settings."""
+_BEFORE_QT = {"preflight.py"}
+"""Tells a terminal why there can be no window, where no translator can be loaded."""
+TREES = {
+    path: ast.parse(path.read_text())
+    for room in ROOMS
+    for path in sorted((PACKAGE / room).glob("*.py"))
+    if path.name not in _BEFORE_QT
+}
 
 
 # ---------------------------------------------------------------------- searched for in the source
@@ -101,6 +110,7 @@ RESOURCES = set(_strings([json.loads(path.read_text()) for path in resources().r
 
 _READ_BY_MACHINES = {
     "compile", "fullmatch", "split", "sub", "startswith", "removeprefix", "glob", "einsum", "exec", "AssertionError",
+    "TypeError", "Formatter", "match",
 }  # fmt: skip
 """What is called with patterns, prefixes, source text, or says what cannot happen."""
 
@@ -136,6 +146,10 @@ def _no_words(text: str) -> bool:
     bare = re.sub(r"<[^>]*>?|[\w-]+=\"[^\"]*\"?|^[^<]*>", " ", text) if re.search(r"<|=\"", text) else text
     bare = re.sub(r"\w+\[[^\]]*\]", " ", bare)  # a field of a file
     words = [word for word in _WORD.findall(bare) if word not in _UNITS]
+    if text in _PROPER or re.fullmatch(
+        r"([A-Z]* ?\(\*\.[^()]*\)(;;)?)+|(\s*%\(\w+\)s)+", text
+    ):  # kinds of file; a log's line
+        return True
     if not words or re.search(r"\{[^{}]*:[^{}]*;\s*\}", text):
         return True
     return not re.search(r"\s", bare.strip()) and not re.fullmatch(r"[A-Z][a-z]+[.:]?", bare)
@@ -215,7 +229,7 @@ def glued(tree: ast.AST) -> list[str]:
             spoken = {n for c in _spoken(keyword.value) for n in ast.walk(c)}
             for node in ast.walk(keyword.value):
                 words = node.value if isinstance(node, ast.Constant) and node not in spoken else None
-                if isinstance(words, str) and re.search(r"[^\W\d_]{2,}\s+[^\W\d_]{2,}", words):
+                if isinstance(words, str) and words not in NAMES and re.search(r"[^\W\d_]{2,}\s+[^\W\d_]{2,}", words):
                     found.append(f"line {call.lineno}: words for a place: {words!r}")
     return found
 

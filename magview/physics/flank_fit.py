@@ -400,5 +400,5 @@ def fitted_magneto(fit: FlankFit, name: str | None = None) -> Magneto:
         name=title,
         notes=f"{found}\n{magneto.notes}".strip()[:4000],
         designed_setting={"backplate_deg": plate, "gap_mm": gap},
-        sources=noted(magneto.sources, fields, "measured", f"fitted from {trials}"),
+        sources=noted(magneto.sources, fields, "measured", tr("fitted from {trials}", trials=trials)),
     )

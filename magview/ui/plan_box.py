@@ -120,8 +120,8 @@ class PlanBox(QGroupBox):
                 format_angle(move.residual_deg, True),
             )
             tip = "; ".join((
-                tr("Magneto flange {teeth}", teeth=teeth_words(move.magneto_teeth, rotation, 'drive end')),
-                tr("disc {teeth}", teeth=teeth_words(move.disc_teeth, rotation, 'drive end')),
+                tr("Magneto flange {teeth}", teeth=teeth_words(move.magneto_teeth, rotation, "drive end")),
+                tr("disc {teeth}", teeth=teeth_words(move.disc_teeth, rotation, "drive end")),
             ))  # fmt: skip
             for column, text in enumerate(texts):
                 item = QTableWidgetItem(text)
