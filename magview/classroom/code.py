@@ -57,7 +57,7 @@ def _syndromes(symbols: Sequence[int]) -> tuple[int, int]:
 def checked(symbols: Sequence[int]) -> str:
     """Symbols (0…31 each, at most 29) as a code in groups of four, its two checks last."""
     if len(symbols) > MOST - CHECKS:
-        raise ValueError(f"{len(symbols)} symbols; at most {MOST - CHECKS} can be checked")
+        raise ValueError(tr("{count} symbols; at most {most} can be checked", count=len(symbols), most=MOST - CHECKS))
     at_one, at_alpha = _syndromes([*symbols, 0, 0])
     # c₁ + c₀ = S(1) and α·c₁ + c₀ = S(α)
     both = at_one ^ at_alpha
@@ -107,13 +107,13 @@ class Bits:
     def put(self, value: int, bits: int) -> None:
         """Add a number at the end. Raises ValueError for one that needs more bits."""
         if not 0 <= value < 1 << bits:
-            raise ValueError(f"{value} does not fit {bits} bits")
+            raise ValueError(tr("{value} does not fit {bits} bits", value=value, bits=bits))
         self._value, self._left = self._value << bits | value, self._left + bits
 
     def take(self, bits: int) -> int:
         """Take a number from the front. Raises ValueError where fewer bits are left."""
         if bits > self._left:
-            raise ValueError(f"{self._left} bits are left, {bits} are wanted")
+            raise ValueError(tr("{left} bits are left, {wanted} are wanted", left=self._left, wanted=bits))
         self._left -= bits
         found, self._value = self._value >> self._left, self._value & ((1 << self._left) - 1)
         return found

@@ -82,5 +82,5 @@ def _list(lines: list[str]) -> str:
 
 
 def _table(rows: list[tuple[str, str]]) -> str:
-    cells = (f"<tr><td>{escape(a)}&nbsp;&nbsp;</td><td>{escape(b)}</td></tr>" for a, b in rows)
+    cells = (f"<tr><td>{escape(a)}\u00a0\u00a0</td><td>{escape(b)}</td></tr>" for a, b in rows)
     return f"<table>{''.join(cells)}</table>"

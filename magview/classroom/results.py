@@ -27,6 +27,7 @@ from magview.practice.exercise import Exercise, FaultKind, GoalKind, Written
 from magview.practice.marking import Row, mark_evidence
 from magview.spec.base import SpecError
 from magview.spec.files import validate
+from magview.spec.language import tr
 
 State = Literal["marked", "newer", "unfinished", "damaged"]
 Error = Literal["wrong", "near", "unproved"]
@@ -136,14 +137,18 @@ def result_of(raw: bytes, file: str, parse: Callable[[bytes, str], Any]) -> Resu
         attempt, head = _parts(data, file)
         if not attempt.handed_in:
             return replace(
-                _headed(attempt, head, file, digest), state="unfinished", why=f"{file}: is not handed in yet"
+                _headed(attempt, head, file, digest),
+                state="unfinished",
+                why=tr("{file}: is not handed in yet", file=file),
             )
         return _marked(attempt, _headed(attempt, head, file, digest))
     except SpecError as error:
         return Result(file, digest, "newer" if _newer(data) else "damaged", str(error))
     except (ArithmeticError, ValueError, AssertionError, LookupError) as error:
         # Acts that no window would have sent may lead anywhere; one odd file must not stop a class.
-        return Result(file, digest, "damaged", f"{file}: cannot be marked: {type(error).__name__}")
+        return Result(
+            file, digest, "damaged", tr("{file}: cannot be marked: {reason}", file=file, reason=type(error).__name__)
+        )
 
 
 def _newer(data: Any) -> bool:

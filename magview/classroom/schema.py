@@ -21,13 +21,13 @@ def schema(kind: Kind) -> dict[str, Any]:
     data["required"] = sorted({*data["required"], "format"})
     if kind == "class":
         items = data["properties"]["exercises"]["items"]
-        named = "short name of a shipped exercise, or path of its file, from this file's folder"
-        data["properties"]["exercises"]["items"] = {"anyOf": [items, {"type": "string", "description": named}]}
+        named = {"description": "short name of a shipped exercise, or path of its file, from this file's folder"}
+        data["properties"]["exercises"]["items"] = {"anyOf": [items, {"type": "string", **named}]}
     exercise = data if kind == "exercise" else data.get("$defs", {}).get("Exercise")
     if exercise is not None:
         for part in ("magneto", "installation"):
-            named = f"short name of a shipped {part}, or path of its file, from this file's folder"
-            exercise["properties"][part]["anyOf"].append({"type": "string", "description": named})
+            named = {"description": f"short name of a shipped {part}, or path of its file, from this file's folder"}
+            exercise["properties"][part]["anyOf"].append({"type": "string", **named})
     return data
 
 

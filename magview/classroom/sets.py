@@ -63,11 +63,17 @@ class ClassSet(Model):
         for i, name in enumerate(self.pupils):
             key = normal(name)
             if not key:
-                raise ValueError(f"pupils[{i}] is “{name}”, which has neither a letter nor a digit")
+                raise ValueError(
+                    tr("pupils[{i}] is “{name}”, which has neither a letter nor a digit", i=i, name=name)
+                )
             if key in seen:
                 raise ValueError(
-                    f"pupils has “{seen[key]}” and “{name}”, who cannot be told apart; "
-                    "capitals, accents and spaces do not count"
+                    tr(
+                        "pupils has “{one}” and “{other}”, who cannot be told apart; "
+                        "capitals, accents and spaces do not count",
+                        one=seen[key],
+                        other=name,
+                    )
                 )
             seen[key] = name
         return self

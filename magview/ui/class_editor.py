@@ -392,7 +392,9 @@ class ExerciseEditor(ClassWindow):
             go_on()
 
     def _ask_bench(self) -> None:
-        path, _ = QFileDialog.getOpenFileName(self, tr("Magneto or installation"), "", "JSON (*.json);;All files (*)")
+        path, _ = QFileDialog.getOpenFileName(
+            self, tr("Magneto or installation"), "", tr("JSON (*.json);;All files (*)")
+        )
         if path:
             self.open_bench(Path(path))
 

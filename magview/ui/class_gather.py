@@ -37,7 +37,7 @@ from magview.classroom.summary import (
 )
 from magview.spec.base import SpecError
 from magview.spec.files import read_json, write_text
-from magview.spec.language import tr
+from magview.spec.language import marked, tr
 from magview.ui.class_room import ClassRoom
 from magview.ui.class_window import ClassWindow, SortedTable
 from magview.ui.practice_controls import wrapped
@@ -48,7 +48,7 @@ from magview.ui.worker import Progress, ShouldStop, Worker
 LOOK_MS = 5_000
 """How often a folder is looked at again: a network's folder does not say when something arrives."""
 
-BELIEVED = (
+BELIEVED = marked(
     "Marks, dangers, and faults found and missed are worked out here from the acts in each file. Names and times are "
     "believed as the pupils' machines wrote them."
 )
