@@ -19,7 +19,7 @@ def main(code: str, name: str, folder: str, home: str) -> None:
     from PySide6.QtWidgets import QApplication
 
     app = QApplication([])
-    from magview.bench.actions import new_bench
+    from magview.bench.apply import new_bench
     from magview.bench.autosave import Autosave
     from magview.spec.library import find_magneto
     from magview.ui.model import BenchModel
