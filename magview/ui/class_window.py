@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelIndex, QSortFilterProxyModel, Qt, Signal
-from PySide6.QtGui import QCloseEvent
+from PySide6.QtGui import QCloseEvent, QKeySequence, QShortcut
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QVBoxLayout, QWidget
 
 from magview.ui.practice_controls import wrapped
@@ -30,6 +30,7 @@ class ClassWindow(QWidget):
         self.message = wrapped()
         self.message.setAccessibleName("")
         self.message.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        QShortcut(QKeySequence(QKeySequence.StandardKey.HelpContents), self, self._open_guide)
 
     def say(self, sentence: str) -> None:
         """Put one sentence where it is seen and does not stop the work."""
@@ -40,6 +41,11 @@ class ClassWindow(QWidget):
     def set_theme(self, theme: Theme) -> None:
         """Change colours."""
         self.theme = theme
+
+    def _open_guide(self) -> None:
+        from magview.ui.guide_context import open_guide
+
+        open_guide(self)
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """Gone."""
