@@ -97,11 +97,11 @@ class LeadPanel(QWidget):
         self.says.setMinimumHeight(3 * self.fontMetrics().height())
         layout.addWidget(self.says)
         hands, faults = QGroupBox(tr("Hands on")), QGroupBox(tr("Faults to try"))
-        self.switch = QCheckBox(tr("Ignition s&witch on"))
-        self.plug = QCheckBox(tr("&Plug out of the magneto"))
+        self.switch = QCheckBox(tr("Ignition switch &on"))
+        self.plug = QCheckBox(tr("Plug o&ut of the magneto"))
         self.broken = QCheckBox(tr("Lead &broken inside"))
         self.short = QCheckBox(tr("&Short inside the magneto"))
-        self.tab = QCheckBox(tr("Spring &tab bent clear of the case"))
+        self.tab = QCheckBox(tr("Spring tab bent clear of the c&ase"))
         for box, checks in ((hands, (self.switch, self.plug)), (faults, (self.broken, self.short, self.tab))):
             column = QVBoxLayout(box)
             for check in checks:

@@ -92,7 +92,7 @@ class Menus(MenuMaker):
             view.addMenu(tr("&Text size")), [(f"{n} %", n) for n in TEXT_SIZES], 100, self._text_chosen
         )
         self.projector_action = self.check(view, tr("&Projector mode"), window.project, False, QKeySequence("F11"))
-        self._languages = view.addMenu(tr("Lan&guage"))
+        self._languages = view.addMenu(tr("L&anguage"))
         self._languages.aboutToShow.connect(self._name_languages)
 
         self.act(help_menu, tr("&Keys and cautions"), window.show_help, keys.HelpContents)

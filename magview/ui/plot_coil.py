@@ -71,7 +71,7 @@ class CoilSheet(PlotSheet):
             "none": self.word(self._flux_plot),
         }
         self._words["best"].setText(tr("best here"))
-        label = QLabel(f"{tr('Rotor s&peed')} ")
+        label = QLabel(f"{tr('Rotor speed')} ")
         self.speed = QSlider(Qt.Orientation.Horizontal)
         self.speed.setRange(0, _SLIDER_STEPS)
         self.speed.setMinimumWidth(150)

@@ -47,7 +47,7 @@ class CouplingSheet(PlotSheet):
         self.teeth: dict[str, QSpinBox] = {}
         self._asked_of: tuple[int, int] | None = None
         """The coupling that "what if" is asked of: another one's own counts come first."""
-        for name, text in (("magneto", f"{tr('Teeth: ma&gneto')} "), ("drive", f" {tr('d&rive')} ")):
+        for name, text in (("magneto", f"{tr('Teeth: magneto')} "), ("drive", f" {tr('drive')} ")):
             label, spin = QLabel(text), QSpinBox()
             spin.setRange(1, MAX_TEETH)
             spin.setAccessibleName(

@@ -72,7 +72,7 @@ class WindowSheet(PlotSheet):
         self._placing = self._zoomed = False
         self._gesture: int | None = None
         self._click_set: BenchState | None = None
-        label = QLabel(f"{tr('Heel &worn')} ")
+        label = QLabel(f"{tr('Heel worn')} ")
         self.wear = QSlider(Qt.Orientation.Horizontal)
         self.wear.setRange(0, _SLIDER_STEPS_PER_MM // 2)
         self.wear.setMinimumWidth(150)

@@ -42,6 +42,7 @@ from magview.ui.practice_task import TaskPanel
 from magview.ui.practice_tray import TrayPanel
 from magview.ui.practice_work import WorkPanel
 from magview.ui.theme import Theme
+from magview.ui.tongue import language
 
 _KEEP_MS = 1000
 _PROJECTED = 1.6
@@ -76,6 +77,9 @@ class PracticeWindow(QMainWindow):
         if model.practice.handed_in:
             self._tell()
         self.resize(1280, 720)
+        if language() != "en":
+            self.tabs.currentChanged.connect(self._settle_letters)
+            self._settle_letters()
 
     # -------------------------------------------------------------- building
 
@@ -198,6 +202,11 @@ class PracticeWindow(QMainWindow):
     def pictures_shown(self) -> Pictures:
         """The room's pictures, or the replay's."""
         return self.debrief.pictures if self.debrief is not None else self.pictures
+
+    def _settle_letters(self) -> None:
+        from magview.ui.letters import settle_window
+
+        QTimer.singleShot(0, self, lambda: settle_window(self))  # once what was chosen is seen
 
     # -------------------------------------------------------------- handing in, keeping, files
 

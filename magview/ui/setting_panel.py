@@ -101,7 +101,7 @@ class SettingPanel(QWidget):
         self.hold = QCheckBox(tr("Hol&d"))
         self.hold.setToolTip(tr("Let go, and the magnet pulls the rotor to where it wants it"))
         self.hold.clicked.connect(self._hold_clicked)
-        to_e_gap = QPushButton(tr("&To the E-gap"))
+        to_e_gap = QPushButton(tr("To the E-gap"))
         to_e_gap.clicked.connect(self._to_e_gap)
         opens = QPushButton(tr("To &opening"))
         opens.clicked.connect(self._to_opening)
@@ -116,7 +116,7 @@ class SettingPanel(QWidget):
         self.clamps.clicked.connect(self._clamps_clicked)
         self.lock.clicked.connect(self._lock_clicked)
         beside: tuple[tuple[str, AngleSpin, list[QWidget]], ...] = (
-            (tr("&Rotor"), self.rotor, [self.hold]),
+            (tr("Rotor"), self.rotor, [self.hold]),
             (tr("&Backplate"), self.plate, [self.plate_range, self.clamps]),
             (tr("Contact &screw"), self.screw, [self.screw_range, self.lock]),
         )
@@ -414,7 +414,7 @@ class SettingPanel(QWidget):
         if self._model.running:
             self._model.stop()
         else:
-            self.run.setText(tr("S&top"))
+            self.run.setText(tr("Stop"))
             self._model.run(self.run_speed.currentData(), self.run_to.currentData())
 
     def _run_ended(self, came_to: str) -> None:

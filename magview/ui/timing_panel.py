@@ -139,7 +139,7 @@ class TimingPanel(QWidget):
         self.crank.setToolTip(tr("Crank from No. 1's firing top dead centre, positive the way the engine turns"))
         label = QLabel(tr("Cran&k"))
         label.setBuddy(self.crank)
-        to_firing, to_tdc = QPushButton(tr("To fi&ring")), QPushButton(tr("To &TDC"))
+        to_firing, to_tdc = QPushButton(tr("To firing")), QPushButton(tr("To TDC"))
         to_firing.clicked.connect(self._to_firing)
         to_tdc.clicked.connect(self._to_tdc)
         self.crank.entered.connect(self._crank_entered)

@@ -4,12 +4,7382 @@
     <context>
         <name>magview</name>
         <message>
+            <source>the backplate's angle is {value}; it must be a finite number of degrees</source>
+            <extracomment>bench/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the contact screw's angle is {value}; it must be a finite number of degrees</source>
+            <extracomment>bench/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the lamp's reading is {value}; it must be a finite number of degrees</source>
+            <extracomment>bench/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{to} is not a length; wear must be a finite number of millimetres</source>
+            <extracomment>bench/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>this magneto's file gives no heel arm, so it cannot be said what a worn heel does</source>
+            <extracomment>bench/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the clamp screws are tight: slacken them before turning the backplate</source>
+            <extracomment>bench/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the lock screw is tight: slacken it before turning the contact screw</source>
+            <extracomment>bench/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>this magneto is not on an engine: open an installation first</source>
+            <extracomment>bench/apply.py, bench/sureness.py, ui/uncertainty_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>with this setting the contacts never open and close, so the lamp tells no timing</source>
+            <extracomment>bench/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>“{fault}” is not a fault of the switch lead; it is shorted, broken or tab</source>
+            <extracomment>bench/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the wanted timing is {value}; it must be a finite number of degrees</source>
+            <extracomment>bench/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the rotor's angle is {value}; it must be a finite number of degrees</source>
+            <extracomment>bench/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the clock cannot run {steps} steps; it takes 0 to {most} at a time</source>
+            <extracomment>bench/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the crank's angle is {value}; it must be a finite number of degrees</source>
+            <extracomment>bench/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>a whole turn of teeth brings the coupling back to where it was, with the finger off</source>
+            <extracomment>bench/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>there are {most} trials already; strike one out first</source>
+            <extracomment>bench/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>there is no trial {place}; there are {count}</source>
+            <extracomment>bench/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>there are {most} inspections already; strike one out first</source>
+            <extracomment>bench/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>there is no inspection {place}; there are {count}</source>
+            <extracomment>bench/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{name}: is not a kept bench; its format must be "{wanted}"</source>
+            <extracomment>bench/autosave.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{name}: is damaged: an angle is not a finite number</source>
+            <extracomment>bench/autosave.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{name}: is damaged: {reason}</source>
+            <extracomment>bench/autosave.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{name}: cannot be used: {reason}</source>
+            <extracomment>bench/autosave.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Assumed: constant speed, linear core without losses, contacts that make and break at once, no load on the secondary while they are closed; illustrative unless the file's values are measured. At running speed this model's best opening lies past the E-gap: the maker's E-gap governs.</source>
+            <extracomment>bench/curves.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>put in a short inside the magneto</source>
+            <extracomment>bench/describe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>take away a short inside the magneto</source>
+            <extracomment>bench/describe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>put in a break in the switch lead</source>
+            <extracomment>bench/describe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>take away a break in the switch lead</source>
+            <extracomment>bench/describe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>put in a bent spring tab</source>
+            <extracomment>bench/describe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>take away a bent spring tab</source>
+            <extracomment>bench/describe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>let go of the rotor</source>
+            <extracomment>bench/describe.py, practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>grow a pip of {pip_height} mm</source>
+            <extracomment>bench/describe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>wear the heel to {heel_wear} mm</source>
+            <extracomment>bench/describe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>move teeth</source>
+            <extracomment>bench/describe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>move the magneto flange {flange} and the disc {disc}</source>
+            <extracomment>bench/describe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>move the magneto flange {teeth}</source>
+            <extracomment>bench/describe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>move the disc {teeth}</source>
+            <extracomment>bench/describe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>move the coupling</source>
+            <extracomment>bench/describe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>place the {magneto}</source>
+            <extracomment>bench/describe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>set backplate and contact screw</source>
+            <extracomment>bench/describe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turn the rotor {angle}° against rotation</source>
+            <extracomment>bench/describe.py, practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>hold the rotor</source>
+            <extracomment>bench/describe.py, practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>wait</source>
+            <extracomment>bench/describe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>note the trial at plate {backplate}°</source>
+            <extracomment>bench/describe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>note the inspection at {hours} h</source>
+            <extracomment>bench/describe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>strike out trial {place}</source>
+            <extracomment>bench/describe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>strike out inspection {place}</source>
+            <extracomment>bench/describe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turn the crank {angle}° against rotation</source>
+            <extracomment>bench/describe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>read the lamp: right fires {btdc}° before top dead centre</source>
+            <extracomment>bench/describe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>want right at {btdc}° before top dead centre</source>
+            <extracomment>bench/describe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>paint new marks on the coupling</source>
+            <extracomment>bench/describe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>tighten the lock screw</source>
+            <extracomment>bench/describe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>slacken the lock screw</source>
+            <extracomment>bench/describe.py, ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>tighten the clamp screws</source>
+            <extracomment>bench/describe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>slacken the clamp screws</source>
+            <extracomment>bench/describe.py, ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turn the rotor {angle}° with rotation</source>
+            <extracomment>bench/describe.py, practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>pull the switch lead's plug</source>
+            <extracomment>bench/describe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>push in the switch lead's plug</source>
+            <extracomment>bench/describe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>switch on</source>
+            <extracomment>bench/describe.py, bench/lead_picture.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>switch off</source>
+            <extracomment>bench/describe.py, bench/lead_picture.py, practice/advice.py, practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turn the crank</source>
+            <extracomment>bench/describe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turn the crank {angle}° with rotation</source>
+            <extracomment>bench/describe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>refit the magneto by its marks</source>
+            <extracomment>bench/describe.py, practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>take the magneto off the engine</source>
+            <extracomment>bench/describe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>read the lamp: left fires {btdc}° before top dead centre</source>
+            <extracomment>bench/describe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>want left at {btdc}° before top dead centre</source>
+            <extracomment>bench/describe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>look at the left magneto</source>
+            <extracomment>bench/describe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>look at the right magneto</source>
+            <extracomment>bench/describe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>contacts just open</source>
+            <extracomment>bench/events.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>contacts just close</source>
+            <extracomment>bench/events.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>top of lobe</source>
+            <extracomment>bench/events.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>E-gap</source>
+            <extracomment>bench/events.py, practice/paper.py, ui/breaker_view.py, ui/plot_lift.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>neutral</source>
+            <extracomment>bench/events.py, ui/breaker_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>“{kind}” is not something to stop at; there are {known}</source>
+            <extracomment>bench/events.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Grounded by the switch, through its lead. No spark; the lamp sees “closed” whatever the contacts do.</source>
+            <extracomment>bench/lead_picture.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Grounded by the switch, through its lead. A short inside the magneto grounds it too. No spark; the lamp sees “closed” whatever the contacts do.</source>
+            <extracomment>bench/lead_picture.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Grounded by the spring tab: the plug is out. No spark; the lamp sees “closed” whatever the contacts do.</source>
+            <extracomment>bench/lead_picture.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Grounded by the spring tab: the plug is out. A short inside the magneto grounds it too. No spark; the lamp sees “closed” whatever the contacts do.</source>
+            <extracomment>bench/lead_picture.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Meter on the lead: no ground</source>
+            <extracomment>bench/lead_picture.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Meter: pull the plug to read the lead</source>
+            <extracomment>bench/lead_picture.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Meter on the lead: ground</source>
+            <extracomment>bench/lead_picture.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>coil</source>
+            <extracomment>bench/lead_picture.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>contacts</source>
+            <extracomment>bench/lead_picture.py, bench/words.py, practice/state.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>plug</source>
+            <extracomment>bench/lead_picture.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>lead</source>
+            <extracomment>bench/lead_picture.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>spring tab</source>
+            <extracomment>bench/lead_picture.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Grounded only by a short inside the magneto, not by the switch: no spark now, but DANGER: without the short it would be live.</source>
+            <extracomment>bench/lead_picture.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>DANGER: live with the plug out: its tab does not touch the case. Any turn can fire a plug.</source>
+            <extracomment>bench/lead_picture.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Live: the switch is on. A turn of the propeller can fire a plug.</source>
+            <extracomment>bench/lead_picture.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>broken inside</source>
+            <extracomment>bench/lead_picture.py, ui/practice_notebook.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>short</source>
+            <extracomment>bench/lead_picture.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>DANGER: live with the switch off: the lead is broken inside. Any turn can fire a plug.</source>
+            <extracomment>bench/lead_picture.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>this magneto is not on an engine</source>
+            <extracomment>bench/state.py, practice/actions.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>with this setting the contacts never open and close, so there is nothing to read</source>
+            <extracomment>bench/sureness.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Reading the offset</source>
+            <extracomment>bench/sureness.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Straightedge</source>
+            <extracomment>bench/sureness.py, ui/practice_sight.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Feeler blades</source>
+            <extracomment>bench/sureness.py, ui/practice_tray.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Drag of the blade</source>
+            <extracomment>bench/sureness.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Opening shown by</source>
+            <extracomment>bench/sureness.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Turning the rotor</source>
+            <extracomment>bench/sureness.py, ui/practice_sight.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Turning the crank</source>
+            <extracomment>bench/sureness.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Crank disc</source>
+            <extracomment>bench/sureness.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Play</source>
+            <extracomment>bench/sureness.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Tightening</source>
+            <extracomment>bench/sureness.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{name}: {value} ± {spread} (k = {k}); limits {low} to {high}: {percent} likely within them.</source>
+            <extracomment>bench/sureness.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What matters most: {name}, {share} of the variance ({source}).</source>
+            <extracomment>bench/sureness.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>With {instead} instead of {was}: {after} likely all in limits, now {before}.</source>
+            <extracomment>bench/sureness.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>under 1 %</source>
+            <extracomment>bench/sureness.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>over 99 %</source>
+            <extracomment>bench/sureness.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Check the marks: disc in line with the drive flange's mark, magneto flange in line with the disc's mark.</source>
+            <extracomment>bench/tooth_steps.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Check the marks: disc in line with the drive flange's mark, magneto flange {flange} from the disc's mark.</source>
+            <extracomment>bench/tooth_steps.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Check the marks: disc {disc} from the drive flange's mark, magneto flange in line with the disc's mark.</source>
+            <extracomment>bench/tooth_steps.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Check the marks: disc {disc} from the drive flange's mark, magneto flange {flange} from the disc's mark.</source>
+            <extracomment>bench/tooth_steps.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{magneto_teeth} teeth at the magneto, {drive_teeth} at the drive. The disc's marked tooth sits in magneto slot {magneto_slots} and in drive slot {drive_slots}.</source>
+            <extracomment>bench/tooth_steps.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Move the magneto flange {teeth} on the disc.</source>
+            <extracomment>bench/tooth_steps.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Move the disc {teeth} on the drive flange, the magneto flange with it.</source>
+            <extracomment>bench/tooth_steps.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>compensated cam: the opening is judged on lobe 1</source>
+            <extracomment>bench/verdict.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>never: they stay open</source>
+            <extracomment>bench/verdict.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>never: they stay closed</source>
+            <extracomment>bench/verdict.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{offset} past</source>
+            <extracomment>bench/verdict.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{offset} short</source>
+            <extracomment>bench/verdict.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>opening of every lobe</source>
+            <extracomment>bench/verdict.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>opening of lobe {lobes}</source>
+            <extracomment>bench/verdict.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>gap of every lobe</source>
+            <extracomment>bench/verdict.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>gap of lobe {lobes}</source>
+            <extracomment>bench/verdict.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>After {hours} h: opens at the E-gap, largest gap {gap}; within limits.</source>
+            <extracomment>bench/wear_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>After {hours} h: opens at the E-gap, largest gap {gap}; out of limits.</source>
+            <extracomment>bench/wear_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>After {hours} h: opens {angle} late, largest gap {gap}; within limits.</source>
+            <extracomment>bench/wear_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>After {hours} h: opens {angle} late, largest gap {gap}; out of limits.</source>
+            <extracomment>bench/wear_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>After {hours} h: opens {angle} early, largest gap {gap}; within limits.</source>
+            <extracomment>bench/wear_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>After {hours} h: opens {angle} early, largest gap {gap}; out of limits.</source>
+            <extracomment>bench/wear_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Leaves its limits: {limits}.</source>
+            <extracomment>bench/wear_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The blade gap closes by {rate}.</source>
+            <extracomment>bench/wear_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>opens late</source>
+            <extracomment>bench/wear_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>opens late after {hours} h</source>
+            <extracomment>bench/wear_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>opens early</source>
+            <extracomment>bench/wear_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>opens early after {hours} h</source>
+            <extracomment>bench/wear_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>gap too small</source>
+            <extracomment>bench/wear_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>gap too small after {hours} h</source>
+            <extracomment>bench/wear_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>gap too wide</source>
+            <extracomment>bench/wear_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>gap too wide after {hours} h</source>
+            <extracomment>bench/wear_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>blade gap too small</source>
+            <extracomment>bench/wear_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>blade gap too small after {hours} h</source>
+            <extracomment>bench/wear_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>never opens</source>
+            <extracomment>bench/wear_words.py, practice/debrief.py, practice/goals.py, practice/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>never opens after {hours} h</source>
+            <extracomment>bench/wear_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>After {hours} h the contacts would not open and close any more.</source>
+            <extracomment>bench/wear_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>A blade would find {gap}: it rides on the pip, {pip} high, and the true gap is wider.</source>
+            <extracomment>bench/wear_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Out of limits already: {limits}. Set it first.</source>
+            <extracomment>bench/wear_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>At these rates nothing leaves its limits within {hours} h.</source>
+            <extracomment>bench/wear_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{value} per 100 h ({low} to {high}, {probability} times in 100)</source>
+            <extracomment>bench/wear_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Of that the heel wears {heel}, and the pip grows {pip}.</source>
+            <extracomment>bench/wear_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Note where it opened, too, to tell the heel's part from the pip's.</source>
+            <extracomment>bench/wear_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turn the backplate {angle}° with rotation (clockwise seen from the breaker end)</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turn the backplate {angle}° with rotation (anticlockwise seen from the breaker end)</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turn the backplate {angle}° against rotation (clockwise seen from the breaker end)</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turn the backplate {angle}° against rotation (anticlockwise seen from the breaker end)</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turn the backplate {angle}° against rotation</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turn the contact screw {angle}° clockwise (contacts closer)</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turn the contact screw {angle}° clockwise (contacts wider)</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turn the contact screw {angle}° anticlockwise (contacts closer)</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turn the contact screw {angle}° anticlockwise (contacts wider)</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{count} teeth against rotation</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{move} (clockwise seen from the drive end)</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{move} (anticlockwise seen from the drive end)</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{move} (clockwise seen from the breaker end)</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{move} (anticlockwise seen from the breaker end)</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>backplate</source>
+            <extracomment>bench/words.py, ui/breaker_hands.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>breaker arm</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>cam</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>clamp screw</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>connecting rod</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>contact screw</source>
+            <extracomment>bench/words.py, ui/breaker_hands.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>crank</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>cylinder</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>direction of rotation</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>disc</source>
+            <extracomment>bench/words.py, practice/state.py, ui/drive_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>drive flange</source>
+            <extracomment>bench/words.py, ui/drive_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>heel</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>lock screw</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>magneto flange</source>
+            <extracomment>bench/words.py, ui/drive_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>painted mark</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>piston</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>piston pin</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>pivot</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>plate scale</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>pointer</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>pole shoe</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>rim</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>rim mark</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>rotor</source>
+            <extracomment>bench/words.py, ui/breaker_hands.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>rotor scale</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>spring</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>step</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>straightedge</source>
+            <extracomment>bench/words.py, practice/state.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>timing disc</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>clockwise</source>
+            <extracomment>bench/words.py, ui/crank_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>anticlockwise</source>
+            <extracomment>bench/words.py, ui/crank_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turn the backplate {angle}° with rotation</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>not moved</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{count} teeth with rotation</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{count} with</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{count} against</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>1 tooth with rotation</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>1 tooth against rotation</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How sure the readings are: each may be out by the half-width of the instrument or habit it was taken with, all values within it equally likely. These were propagated linearly (JCGM 100:2008); the interval stated is the expanded uncertainty with its coverage factor k, and holds the true value 95 times in 100 unless stated otherwise. It does not allow for mistakes, nor for a magneto that differs from the file it was compared with.</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>As found</source>
+            <extracomment>job/document.py, job/sheet.py, practice/report.py, ui/debrief_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>As left</source>
+            <extracomment>job/document.py, practice/report.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Breaker end as found</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Breaker end as left</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Coupling as found</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Coupling as left</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>open</source>
+            <extracomment>job/document.py, ui/plot_lift.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>done</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>skipped</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>left</source>
+            <extracomment>job/document.py, job/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>right</source>
+            <extracomment>job/document.py, job/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>single</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{sheet} · magview {version} · treat the propeller as live</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>OUT OF LIMITS</source>
+            <extracomment>job/document.py, job/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>NOT AS IT MUST BE</source>
+            <extracomment>job/document.py, job/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>found out of limits</source>
+            <extracomment>job/document.py, job/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Trial</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Backplate</source>
+            <extracomment>job/document.py, job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Gap at least</source>
+            <extracomment>job/document.py, job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Gap at most</source>
+            <extracomment>job/document.py, job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Opening from the E-gap</source>
+            <extracomment>job/document.py, job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Lobe</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Opening from its place</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Largest gap</source>
+            <extracomment>job/document.py, job/parts.py, practice/paper.py, ui/practice_notebook.py, ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Contacts closed</source>
+            <extracomment>job/document.py, ui/contact_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{low} to {high}</source>
+            <extracomment>job/document.py, job/readings.py, practice/debrief.py, ui/trials_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>backplate {angle}</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>contact screw {angle}</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Seen from the breaker end, rotation clockwise.</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Seen from the breaker end, rotation anticlockwise.</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>magneto flange {teeth}</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>disc {teeth}</source>
+            <extracomment>job/document.py, ui/plan_box.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Aircraft</source>
+            <extracomment>job/document.py, job/sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Engine</source>
+            <extracomment>job/document.py, job/sheet.py, practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Magneto</source>
+            <extracomment>job/document.py, job/parts.py, job/sheet.py, practice/paper.py, ui/menus.py, ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Date</source>
+            <extracomment>job/document.py, job/history.py, job/parts.py, job/sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Manual</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Limits</source>
+            <extracomment>job/document.py, job/sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Next check</source>
+            <extracomment>job/document.py, job/sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Program</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>magview {version}</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>missing in {stage}</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Reading</source>
+            <extracomment>job/document.py, ui/uncertainty_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Value</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Verdict</source>
+            <extracomment>job/document.py, ui/debrief_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Verdict ({limits})</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How sure</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Best estimate ± expanded uncertainty</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Likely in limits</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What matters most</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>opens {angle} against the E-gap</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>largest gap {gap}</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>fires {angle}</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Thick lines: the painted marks.</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Earlier sheets of this magneto</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Signature</source>
+            <extracomment>job/document.py, job/sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Magneto job sheet</source>
+            <extracomment>job/document.py, job/report.py, ui/print_pdf.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>INVENTED FOR DEMONSTRATION: no such aircraft, engine, magneto or person.</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>taken from: {source}</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>OUT OF LIMITS OR NOT AS IT MUST BE: {what}.</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>open: {stages}</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>NOT FINISHED: {words}.</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>CHANGED SINCE IT WAS SIGNED: the signature does not cover this sheet.</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Finished; as left, all readings that have limits are within them.</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Skipped: {reason}</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Note: {note}</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Done by: {by}</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Nothing entered.</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>As found and as left: breaker end, contacts just opening</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>As found and as left: coupling, seen from the drive end</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The signature covers the sheet with the digest {covers}.</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Cautions.</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{hours} h total</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>serial {serial}</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{hours} h since overhaul</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{hours} h of the magneto</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>no blade refused</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>No drawings: {error}</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Work done and released by</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Licence no.</source>
+            <extracomment>job/document.py, job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Independent check by</source>
+            <extracomment>job/document.py, job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>opening {limits}</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>gap {limits}</source>
+            <extracomment>job/document.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the bench</source>
+            <extracomment>job/feeds.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>file of the {name}</source>
+            <extracomment>job/feeds.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>this gap cannot be had: {reason}</source>
+            <extracomment>job/feeds.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>this magneto is not on an engine: there is no coupling to mark</source>
+            <extracomment>job/feeds.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>with this setting the contacts never open and close, so there is nothing to plan</source>
+            <extracomment>job/feeds.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>with the plug in and the contacts closed nothing tells of the lead: open the contacts</source>
+            <extracomment>job/feeds.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The gap moved {change} in 100 h (± {spread}); after 100 h more, at {at} h, it should read {value}, between {low} and {high} 95 times in 100.</source>
+            <extracomment>job/history.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The gap may leave its limits from {hours} h on.</source>
+            <extracomment>job/history.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The opening moved {change} in 100 h (± {spread}); after 100 h more, at {at} h, it should read {value}, between {low} and {high} 95 times in 100.</source>
+            <extracomment>job/history.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The opening may leave its limits from {hours} h on.</source>
+            <extracomment>job/history.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Next check as entered: at {hours} h or {day}.</source>
+            <extracomment>job/history.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Next check as entered: {day}.</source>
+            <extracomment>job/history.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Next check as entered: at {hours} h.</source>
+            <extracomment>job/history.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>this magneto</source>
+            <extracomment>job/history.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Next check of {name}: due at {at} h of the magneto, in {hours} h.</source>
+            <extracomment>job/history.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>magneto hours [h]</source>
+            <extracomment>job/history.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{title} over the magneto's hours. Open: as found; filled: as left; dashed: limits.</source>
+            <extracomment>job/history.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{title} over the magneto's hours. Open: as found; filled: as left; dashed: limits; grey: where the next reading should lie, 95 times in 100.</source>
+            <extracomment>job/history.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Hours</source>
+            <extracomment>job/history.py, job/parts.py, ui/wear_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Gap found</source>
+            <extracomment>job/history.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Gap left</source>
+            <extracomment>job/history.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Opens found</source>
+            <extracomment>job/history.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Opens left</source>
+            <extracomment>job/history.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Fires found</source>
+            <extracomment>job/history.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Fires left</source>
+            <extracomment>job/history.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Largest gap [mm]</source>
+            <extracomment>job/history.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Opening from the E-gap [rotor °]</source>
+            <extracomment>job/history.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the magneto has no serial number on this sheet, so that no earlier one can be told to be its own</source>
+            <extracomment>job/history.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{name}: holds {count} files; only the first {most} were looked at</source>
+            <extracomment>job/history.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Look again at {when} h of the magneto, or sooner as the manual says.</source>
+            <extracomment>job/history.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Next check of {name}: due at {at} h of the magneto, {hours} h ago.</source>
+            <extracomment>job/history.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Next check of {name}: due on {day}, in {days} days.</source>
+            <extracomment>job/history.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{name}: cannot be read: {reason}</source>
+            <extracomment>job/history.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Next check of {name}: due on {day}, {days} days ago.</source>
+            <extracomment>job/history.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{stage} is not done yet; missing: {lacks}</source>
+            <extracomment>job/judge.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{stage} comes after {others}: do that first, or skip it with a reason</source>
+            <extracomment>job/judge.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the lobes</source>
+            <extracomment>job/judge.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>meter or lamp, switch off</source>
+            <extracomment>job/judge.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>meter or lamp, switch on</source>
+            <extracomment>job/judge.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>“{name}” is neither a file nor one of the shipped jobs: {known}</source>
+            <extracomment>job/library.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Registration</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Type</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Serial no.</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Hours since overhaul</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Position</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Smallest gap allowed</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Largest gap allowed</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Straightedge from the rim mark, either way</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Left should fire</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Right should fire</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Timing to the engine, either way</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Left against right, either way</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Largest drop on one magneto</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Largest difference of the drops</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Taken from</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>At magneto hours</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Or on</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Name</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Left fires</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Right fires</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Left error less right error</source>
+            <extracomment>job/parts.py, job/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Propeller treated as live; its arc kept clear</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Ignition switch off, key out</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Switch lead grounded, to be proved at the next stage</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Plugs out: at least one from every cylinder</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Wheels chocked</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The maker's current manual and local rules at hand</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Manual and revision</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Meter on the lead, switch off: grounded</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Meter on the lead, switch on: grounded</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Lamp, plug in, switch off: grounded</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Lamp, plug in, switch on: grounded</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Lamp, plug out: grounded by the tab</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Disc at the stop, one way</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Disc at the stop, the other way</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Stroke of No. 1 before it fires</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Disc</source>
+            <extracomment>job/parts.py, ui/plan_box.py, ui/practice_sight.py, ui/practice_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Contact screw</source>
+            <extracomment>job/parts.py, practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Opening from the E-gap, rotor</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Straightedge from the rim mark</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Pip on the contacts</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Wear of the heel</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Read with</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Clean and dry</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Faces meet squarely</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Cam felt oiled as the manual says</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Faces dressed</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Contacts replaced</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Spring, at the contacts</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Backplate planned</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Contact screw planned</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Gap planned</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Read again after tightening</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Opening from its place, rotor</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Contacts closed, rotor</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Drive flange marked</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Disc marked</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Magneto flange marked</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Magneto marked on the engine's pad</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Magneto flange's mark from the disc's, with rotation</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Disc's mark from the drive flange's, with rotation</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Fires, as read</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Wanted</source>
+            <extracomment>job/parts.py, practice/report.py, ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Planned: magneto flange on the disc</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Planned: disc on the drive flange</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Planned: fires</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Moved: magneto flange on the disc</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Moved: disc on the drive flange</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Fires, afterwards</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Lock screw and clamp screws tight</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Coupling pins and split pins fitted</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Nuts torqued as the manual says</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Safety wire fitted</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Plug leads connected, each to its cylinder</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Switch lead connected and proved again</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Tools, timing pins and stop counted back</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Engine speed</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Drop, running on left</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Drop, running on right</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Stops firing with the switch off, at idle</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Remarks</source>
+            <extracomment>job/parts.py, job/sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Trials</source>
+            <extracomment>job/parts.py, ui/plot_pane.py, ui/plot_trials.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Uncertainty</source>
+            <extracomment>job/parts.py, ui/plot_pane.py, ui/uncertainty_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Lobes</source>
+            <extracomment>job/parts.py, practice/paper.py, ui/plot_lift.py, ui/plot_pane.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>gap_low_mm is {low}; it must not be above gap_high_mm, {high}</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>reason is missing; a stage can be skipped only with a reason</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>reason is given, but the stage is not skipped; write it as a note</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>gap_low_mm is {gap_low}; it must not be above gap_high_mm</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>“{text}” is not a date; write it as 2026-11-25</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{label}: expanded uncertainty</source>
+            <extracomment>job/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{label}: probability in limits</source>
+            <extracomment>job/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>intake</source>
+            <extracomment>job/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>compression</source>
+            <extracomment>job/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>power</source>
+            <extracomment>job/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>exhaust</source>
+            <extracomment>job/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>in limits</source>
+            <extracomment>job/readings.py, ui/plot_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>within ±{limit}</source>
+            <extracomment>job/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{angle} late</source>
+            <extracomment>job/readings.py, ui/plot_window.py, ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{angle} early</source>
+            <extracomment>job/readings.py, ui/plot_window.py, ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{label}: best estimate</source>
+            <extracomment>job/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{label}: coverage factor</source>
+            <extracomment>job/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>as it must be</source>
+            <extracomment>job/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <extracomment>job/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>no</source>
+            <extracomment>job/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>in line</source>
+            <extracomment>job/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>at most {limit}</source>
+            <extracomment>job/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>at least {limit}</source>
+            <extracomment>job/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{angle} before top dead centre</source>
+            <extracomment>job/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{angle} after top dead centre</source>
+            <extracomment>job/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Disc at true top dead centre</source>
+            <extracomment>job/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Difference of the drops</source>
+            <extracomment>job/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Trial {number}: {reading}</source>
+            <extracomment>job/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Lobe {number}: {reading}</source>
+            <extracomment>job/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Treat the propeller as live at all times: keep out of its arc, and let nobody else near it.</source>
+            <extracomment>job/sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Ignition switch off; switch lead grounded and proved with a meter or lamp, not taken for granted.</source>
+            <extracomment>job/sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Plugs out: at least one from every cylinder.</source>
+            <extracomment>job/sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Wheels chocked; the aircraft cannot move.</source>
+            <extracomment>job/sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The manufacturer's current manual and local rules govern, not this sheet.</source>
+            <extracomment>job/sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Work on a certified aircraft is done or released by a licensed person.</source>
+            <extracomment>job/sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>magview is a training and planning aid; the magnetos it ships are invented.</source>
+            <extracomment>job/sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>this sheet</source>
+            <extracomment>job/sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Invented for demonstration</source>
+            <extracomment>job/sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Cautions and making safe</source>
+            <extracomment>job/sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Switch-lead proof</source>
+            <extracomment>job/sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Top dead centre and stroke</source>
+            <extracomment>job/sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Condition of the contacts</source>
+            <extracomment>job/sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Internal timing, as left</source>
+            <extracomment>job/sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Every lobe</source>
+            <extracomment>job/sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Marks before removal</source>
+            <extracomment>job/sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Tooth shift</source>
+            <extracomment>job/sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Synchronising</source>
+            <extracomment>job/sheet.py, ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Closing checks</source>
+            <extracomment>job/sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Ground run</source>
+            <extracomment>job/sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>“{name}” is no stage of a job; stages are {known}</source>
+            <extracomment>job/sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>“{part}” is no part of a job</source>
+            <extracomment>job/sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>a signature takes a name and a date</source>
+            <extracomment>job/sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>done is {done}; it must be at most the number of steps, {count}</source>
+            <extracomment>job/sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>magneto_file and installation are both given; the installation has a magneto of its own</source>
+            <extracomment>job/sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{error}. What you entered is kept here and tried again with your next step; a copy is in {folder}</source>
+            <extracomment>job/store.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{error}. What you entered is kept here and tried again with your next step</source>
+            <extracomment>job/store.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{error}. What you entered is kept here; a copy is in {folder}</source>
+            <extracomment>job/store.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{error}. What you entered is kept here</source>
+            <extracomment>job/store.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{name} may only be read; save it under another name to change it</source>
+            <extracomment>job/store.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{name}: is there already; open it, or choose another name</source>
+            <extracomment>job/store.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{name}: is there already; choose another name</source>
+            <extracomment>job/store.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{name} is open in another window or program: it can be read here, and changed there; save it under another name to change it here</source>
+            <extracomment>job/store.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{name} can only be read: its folder takes no files ({reason}); save it elsewhere to change it</source>
+            <extracomment>job/store.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{name}: cannot be written: its folder or drive is gone; put it back, or save elsewhere</source>
+            <extracomment>job/store.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{name}: was changed by another program and is left as it is; reload it, or save under another name</source>
+            <extracomment>job/store.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>this sheet is larger than {most} MB, the most that is read again; shorten it</source>
+            <extracomment>job/store.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{name}: is no name of a file</source>
+            <extracomment>job/store.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>this step of the history is damaged; it cannot be undone or done again</source>
+            <extracomment>job/store.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{name}: cannot be written; choose another name</source>
+            <extracomment>job/store.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{name} has shape {shape}; an axis of a map is one-dimensional</source>
+            <extracomment>physics/adjustment_map.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{name} holds a value that is not finite</source>
+            <extracomment>physics/adjustment_map.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The trials ask for {scale} times the file's lift: check that this is the file for this cam.</source>
+            <extracomment>physics/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The trials ask for {scale} times the file's rise: check that this is the file for this cam.</source>
+            <extracomment>physics/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The gap of trial {behind} is smaller than that of trial {ahead}, though its plate stands further with rotation; openings off the mark but within the tolerance explain it: set them closer to the mark.</source>
+            <extracomment>physics/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{mm} mm ({inches} in)</source>
+            <extracomment>physics/advice.py, physics/setting.py, practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{low} to {high} mm ({low_in} to {high_in} in)</source>
+            <extracomment>physics/advice.py, practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Done: the gap, {span}, is in limits.</source>
+            <extracomment>physics/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{gap}; {probability} times in 100 it will be {span}</source>
+            <extracomment>physics/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Start with the plate at {plate}° and the contacts set to open at the E-gap: by the file the gap should be {expected}.</source>
+            <extracomment>physics/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The gap cannot be brought into limits within the slot ({low}° to {high}°): that would take about {aim}°. The nearest is the end of the slot at {plate}°, where the gap should be {expected}.</source>
+            <extracomment>physics/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Leave the plate at {plate}° and set the opening again, closer to the mark: an opening off the mark but within the tolerance explains this gap, which should be {expected}.</source>
+            <extracomment>physics/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Trials {first} and {second} stood at the same plate and give different gaps; openings off the mark but within the tolerance explain it: set them closer to the mark.</source>
+            <extracomment>physics/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The gap of trial {behind} is smaller than that of trial {ahead}, though its plate stands further with rotation, more than openings within the tolerance explain: check that the clamping screws hold, that lobe 1 was used, and which blades were, and repeat one of the two.</source>
+            <extracomment>physics/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>above {length}</source>
+            <extracomment>physics/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the limits are {low} to {high} mm; they must be above 0, the low one first</source>
+            <extracomment>physics/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the wanted gap is {wanted} mm; the limits are {low} to {high} mm</source>
+            <extracomment>physics/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Turn the plate {turn}° with cam rotation, to {plate}°: the gap should be {expected}.</source>
+            <extracomment>physics/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Turn the plate {turn}° against cam rotation, to {plate}°: the gap should be {expected}.</source>
+            <extracomment>physics/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The aim is about {aim}°, but that is too far from what was tried to be sure of.</source>
+            <extracomment>physics/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The gap, {span}, may be in limits, but the blades cannot tell: the plate is right where it is, so try finer blades, or set the opening again, closer to the mark.</source>
+            <extracomment>physics/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Leave the plate at the end of the slot and set the opening again, closer to the mark: an opening off the mark but within the tolerance explains this gap, which should be {expected}.</source>
+            <extracomment>physics/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Trial {trial} does not fit the others and is left out: its gap is larger than any opening within the tolerance explains; check it.</source>
+            <extracomment>physics/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Trial {trial} does not fit the others and is left out: its gap is smaller than any opening within the tolerance explains; check it.</source>
+            <extracomment>physics/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Trials {first} and {second} stood at the same plate and give different gaps, more than openings within the tolerance explain: check that the clamping screws hold, that lobe 1 was used, and which blades were, and repeat one of the two.</source>
+            <extracomment>physics/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The trials contradict each other; clear that up before going on.</source>
+            <extracomment>physics/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>It is not what the other trials lead to expect, so try the blades once more.</source>
+            <extracomment>physics/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>That is the end of the slot; the gap may just come into limits there.</source>
+            <extracomment>physics/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{hidden} mm of lift</source>
+            <extracomment>physics/breaker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>a part of it altogether</source>
+            <extracomment>physics/breaker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>breaker.heel_radius_mm: the heel cannot follow the cam's flank, which is too hollow for its radius or too steep for its arm: it misses {missed}, where at most {most} mm is allowed; a smaller heel, a longer rise_deg or fall_deg, or another law would fit</source>
+            <extracomment>physics/breaker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>closed_deg is {closed}; it must be 0 or more</source>
+            <extracomment>physics/coil.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{name} has no electrical values</source>
+            <extracomment>physics/coil.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>readings have shape {shape}; those of one setting are needed</source>
+            <extracomment>physics/coil.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>poles is {poles}; it must be an even number from 2 on</source>
+            <extracomment>physics/coil.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>speed_rpm is {speed}; it must be above 0 and at most {most}</source>
+            <extracomment>physics/coil.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>an angle is infinite</source>
+            <extracomment>physics/coil.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the nearest this coupling comes is {residual}° of crank late, outside the tolerance of {tolerance}°</source>
+            <extracomment>physics/coupling.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>rotor_turns_per_crank_turn is {given}; {cylinders} cylinders and {poles} poles need {cylinders}/{twice}, which is {needed}</source>
+            <extracomment>physics/coupling.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the nearest this coupling comes is {residual}° of crank early, outside the tolerance of {tolerance}°</source>
+            <extracomment>physics/coupling.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the list of moves must be allowed at least 1 move, not {most}</source>
+            <extracomment>physics/coupling.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the reading is {value}° before top dead centre; it must lie within ±3600°</source>
+            <extracomment>physics/coupling.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the wanted timing is {value}° before top dead centre; it must lie within ±3600°</source>
+            <extracomment>physics/coupling.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the rotor turns {ratio} times per crank turn; it must be 0.05 to 20 times</source>
+            <extracomment>physics/coupling.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the coupling has {count} teeth at the magneto; it must have 1 to {most}</source>
+            <extracomment>physics/coupling.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the coupling has {count} teeth at the drive; it must have 1 to {most}</source>
+            <extracomment>physics/coupling.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{cylinders} cylinders and {poles} poles have no speed ratio; both must be at least 1</source>
+            <extracomment>physics/coupling.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the left magneto's reading is {value}; it must be a number of degrees</source>
+            <extracomment>physics/coupling.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the right magneto's reading is {value}; it must be a number of degrees</source>
+            <extracomment>physics/coupling.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the knots of a rising curve must increase in x and in y</source>
+            <extracomment>physics/curve.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>firing_order puts cylinder {cylinder} {away}° from where its piston is at the top; with all rods on one crank pin it cannot fire in that place</source>
+            <extracomment>physics/engine.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>there is no cylinder {cylinder}; the engine has 1 to {cylinders}</source>
+            <extracomment>physics/engine.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>both stop readings are {first}°; for the second the crank is turned to the stop the other way</source>
+            <extracomment>physics/engine.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>stop readings of {first}° and {second}° have no middle that can be told from its opposite; they must be numbers, and not 180° apart</source>
+            <extracomment>physics/engine.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>there are {count} openings; there must be one for each of the {lobes} lobes</source>
+            <extracomment>physics/engine.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the cam gives {sparks} sparks in two crank turns; the engine needs {n}</source>
+            <extracomment>physics/engine.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the timing is {btdc}° before top dead centre; it must lie within ±90°</source>
+            <extracomment>physics/engine.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the piston of cylinder {cylinder} does not reach {wanted} mm below top dead centre</source>
+            <extracomment>physics/engine.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the scaled magneto</source>
+            <extracomment>physics/flank.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the scaled cam cannot be: {reason}</source>
+            <extracomment>physics/flank.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Fitted from {trials}: lift × {lift_scale} ± {lift_spread}, rise × {rise_scale} ± {rise_spread}, index {index}° ± {index_spread}° (95 in 100). Law of motion, dwell and fall are the first file's.</source>
+            <extracomment>physics/flank_fit.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>1 trial</source>
+            <extracomment>physics/flank_fit.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{count} trials</source>
+            <extracomment>physics/flank_fit.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{name}, fitted from {trials}</source>
+            <extracomment>physics/flank_fit.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{count} trials are given; at most {most} are used</source>
+            <extracomment>physics/flank_fit.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the probability is {probability}; it must lie between 0 and 1</source>
+            <extracomment>physics/flank_fit.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>a cam nothing like the file's</source>
+            <extracomment>physics/flank_fit.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>an inspection at {hours} h; hours lie between 0 and {most}</source>
+            <extracomment>physics/inspection.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the gap is {value} mm; it must lie between 0 and 100</source>
+            <extracomment>physics/inspection.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the gap's half-width is {value} mm; it must lie between 0 and 100</source>
+            <extracomment>physics/inspection.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the opening's error is {value}°; it must lie within 90°</source>
+            <extracomment>physics/inspection.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the opening's half-width is {value}°; it must lie within 90°</source>
+            <extracomment>physics/inspection.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>common practice</source>
+            <extracomment>physics/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>resolution: read to the nearest division, half of one to each side</source>
+            <extracomment>physics/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>resolution: between the blade that passes and the next</source>
+            <extracomment>physics/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>straightedge held by hand</source>
+            <extracomment>physics/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>straightedge clamped to the cam</source>
+            <extracomment>physics/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>rule to 1 mm</source>
+            <extracomment>physics/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>rule to 1/32 in</source>
+            <extracomment>physics/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>rule to 0.5 mm</source>
+            <extracomment>physics/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>rule to 1/64 in</source>
+            <extracomment>physics/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>magnifier with a scale to 0.1 mm</source>
+            <extracomment>physics/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>blades in steps of 0.05 mm</source>
+            <extracomment>physics/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>blades in steps of 0.001 in</source>
+            <extracomment>physics/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>blades in steps of 0.0005 in</source>
+            <extracomment>physics/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>blades in steps of 0.01 mm</source>
+            <extracomment>physics/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>drag judged by one blade</source>
+            <extracomment>physics/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>drag compared with the next blade's</source>
+            <extracomment>physics/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>strip of thin paper, just free</source>
+            <extracomment>physics/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>ohmmeter across the contacts</source>
+            <extracomment>physics/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>timing lamp</source>
+            <extracomment>physics/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>rotor turned by hand</source>
+            <extracomment>physics/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>rotor turned with a bar, against a stop</source>
+            <extracomment>physics/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>propeller turned by hand</source>
+            <extracomment>physics/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>propeller tapped round</source>
+            <extracomment>physics/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>disc to 1°</source>
+            <extracomment>physics/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>disc to 0.5°</source>
+            <extracomment>physics/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>angle indicator to 0.1°</source>
+            <extracomment>physics/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turned to and fro</source>
+            <extracomment>physics/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>anywhere within the play</source>
+            <extracomment>physics/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>always led in with rotation</source>
+            <extracomment>physics/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the play is taken up</source>
+            <extracomment>physics/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>read before tightening</source>
+            <extracomment>physics/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>either way, as the file</source>
+            <extracomment>physics/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>read again after tightening</source>
+            <extracomment>physics/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>as found</source>
+            <extracomment>physics/instruments.py, ui/drive_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the table's lift comes to {lift} mm at the contacts, and {least} to {most} mm is allowed: are its unit and the kind of reading right?</source>
+            <extracomment>physics/lobe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the readings stand high off the lobe and fall on it: say that the dial falls with lift</source>
+            <extracomment>physics/lobe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the table shows {count} tops, near {places}; it must show one lobe, from base circle to base circle</source>
+            <extracomment>physics/lobe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the readings scatter by {noise} mm about any smooth curve, {share} % of the lift; at most {most} % is taken for a lobe</source>
+            <extracomment>physics/lobe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the table covers one side of the lobe only; it must go over the top and down again</source>
+            <extracomment>physics/lobe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>neither end of the table lies on the base circle; measure from base circle to base circle</source>
+            <extracomment>physics/lobe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The table begins on the flank; its foot is drawn, not measured.</source>
+            <extracomment>physics/lobe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The table ends on the flank; its foot is drawn, not measured.</source>
+            <extracomment>physics/lobe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The base circle reads {difference} mm more after the lobe than before it (the dial slipped, or the cam runs out); each flank was taken from its own side.</source>
+            <extracomment>physics/lobe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The base circle reads {difference} mm more before the lobe than after it (the dial slipped, or the cam runs out); each flank was taken from its own side.</source>
+            <extracomment>physics/lobe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Only {count} rows lie on the rise; between them it is a guess.</source>
+            <extracomment>physics/lobe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Only {count} rows lie on the fall; between them it is a guess.</source>
+            <extracomment>physics/lobe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The readings scatter by {noise} mm about the curve, {share} % of the lift.</source>
+            <extracomment>physics/lobe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Below {lift} mm of lift the contacts were closed; the foot is drawn, not measured.</source>
+            <extracomment>physics/lobe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The base circle before the lobe is uneven by {uneven} mm.</source>
+            <extracomment>physics/lobe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The base circle after the lobe is uneven by {uneven} mm.</source>
+            <extracomment>physics/lobe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the measured lift</source>
+            <extracomment>physics/measured.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The table has {columns} columns; two of them were used.</source>
+            <extracomment>physics/measured.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Turned both ways, the readings lie {backlash}° of cam apart, as backlash makes them; the middle of the two was taken.</source>
+            <extracomment>physics/measured.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{outliers} of {count} rows, far off their neighbours, were left out.</source>
+            <extracomment>physics/measured.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the table tells the lift at {places} different angles; it must be at {least} or more, better at 20</source>
+            <extracomment>physics/measured.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the cam's turns per rotor turn is {value}; it must be 0.01 to 100</source>
+            <extracomment>physics/measured.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the contact arm over the heel arm is {value}; it must be 0.01 to 100</source>
+            <extracomment>physics/measured.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the stop is {stop} mm; it must be 0 to {most} mm</source>
+            <extracomment>physics/measured.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the measured lift: {reason}</source>
+            <extracomment>physics/measured.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>no lobe can be drawn through the table: {reason}</source>
+            <extracomment>physics/measured.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{count} instruments are given for {role}; there must be one</source>
+            <extracomment>physics/measurement.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>nothing was read with an instrument for {role}</source>
+            <extracomment>physics/measurement.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>linear and Monte Carlo agree: the ends of their intervals differ by {worst} at most, where {tolerance} is allowed</source>
+            <extracomment>physics/monte_carlo.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>linear and Monte Carlo agree: the ends of their intervals differ by {worst} at most, where {tolerance} is allowed; more trials are needed to be sure</source>
+            <extracomment>physics/monte_carlo.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>linear and Monte Carlo disagree: the ends of their intervals differ by {worst} at most, where {tolerance} is allowed</source>
+            <extracomment>physics/monte_carlo.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>linear and Monte Carlo disagree: the ends of their intervals differ by {worst} at most, where {tolerance} is allowed; more trials are needed to be sure</source>
+            <extracomment>physics/monte_carlo.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>a Monte Carlo of {trials} trials tells nothing; it takes at least 1</source>
+            <extracomment>physics/monte_carlo.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{count} values are too few for an interval of probability {probability}</source>
+            <extracomment>physics/monte_carlo.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>a standard uncertainty of {uncertainty} has no digits</source>
+            <extracomment>physics/monte_carlo.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>intervals of {probability} and {other} cannot be compared</source>
+            <extracomment>physics/monte_carlo.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the backplate would stand at {value}°, {beyond}° beyond the end of its slot ({low}° to {high}°)</source>
+            <extracomment>physics/setting.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the contact screw would stand at {value}°, {beyond}° beyond the end of its travel ({low}° to {high}°)</source>
+            <extracomment>physics/setting.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the nearest gap that can be had is {gap}</source>
+            <extracomment>physics/setting.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the gap is {gap} mm; it must be 0 or more</source>
+            <extracomment>physics/setting.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>lobe 1 lifts the contacts {both} in all, so they would never close</source>
+            <extracomment>physics/setting.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>no gap within reach opens at the E-gap</source>
+            <extracomment>physics/setting.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the nearest gap that can be had is {gap}, with the backplate at the end of its slot</source>
+            <extracomment>physics/setting.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the nearest gap that can be had is {gap}, with the contact screw at the end of its travel</source>
+            <extracomment>physics/setting.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the contact screw's eccentric does not reach that far</source>
+            <extracomment>physics/setting.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>disc, left magneto</source>
+            <extracomment>physics/setting_uncertainty.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turning the crank, left</source>
+            <extracomment>physics/setting_uncertainty.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>gap when it shows, left</source>
+            <extracomment>physics/setting_uncertainty.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>play not taken up, left</source>
+            <extracomment>physics/setting_uncertainty.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>left magneto fires</source>
+            <extracomment>physics/setting_uncertainty.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>disc, right magneto</source>
+            <extracomment>physics/setting_uncertainty.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turning the crank, right</source>
+            <extracomment>physics/setting_uncertainty.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>gap when it shows, right</source>
+            <extracomment>physics/setting_uncertainty.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>play not taken up, right</source>
+            <extracomment>physics/setting_uncertainty.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>right magneto fires</source>
+            <extracomment>physics/setting_uncertainty.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>straightedge from the mark</source>
+            <extracomment>physics/setting_uncertainty.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>straightedge along the step</source>
+            <extracomment>physics/setting_uncertainty.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>blade</source>
+            <extracomment>physics/setting_uncertainty.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>drag of the blade</source>
+            <extracomment>physics/setting_uncertainty.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>gap when it shows</source>
+            <extracomment>physics/setting_uncertainty.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turning the rotor</source>
+            <extracomment>physics/setting_uncertainty.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>play not taken up</source>
+            <extracomment>physics/setting_uncertainty.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>creep of the screw</source>
+            <extracomment>physics/setting_uncertainty.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>a gap of {gap} mm cannot be: lobe 1 lifts the contacts {top} mm, and below {parting} mm nothing would show that they part</source>
+            <extracomment>physics/setting_uncertainty.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>a gap of {gap} mm cannot be: lobe 1 lifts the contacts {top} mm</source>
+            <extracomment>physics/setting_uncertainty.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>neither magneto was read; at least one must be</source>
+            <extracomment>physics/setting_uncertainty.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>disc at the first stop</source>
+            <extracomment>physics/setting_uncertainty.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>disc at the second stop</source>
+            <extracomment>physics/setting_uncertainty.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>left less right, beyond the {design}° wanted</source>
+            <extracomment>physics/setting_uncertainty.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>left less right</source>
+            <extracomment>physics/setting_uncertainty.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>pip on the contacts</source>
+            <extracomment>physics/setting_uncertainty.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>as given</source>
+            <extracomment>physics/setting_uncertainty.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>opening from the E-gap</source>
+            <extracomment>physics/setting_uncertainty.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>widest gap</source>
+            <extracomment>physics/setting_uncertainty.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the radius of the slot is {value}; it must be above 0</source>
+            <extracomment>physics/trials.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the angle between two marks is {value}; it must be above 0</source>
+            <extracomment>physics/trials.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the plate stands at {backplate}°; it must lie within ±3600°</source>
+            <extracomment>physics/trials.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the opening is {opening_error}° off; it must lie within ±45°</source>
+            <extracomment>physics/trials.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the gap is given as {low} to {high} mm; it must be above 0, within 1000 mm, low end first</source>
+            <extracomment>physics/trials.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>a gap of 0 mm or more says nothing; give the blade that passes or the one that does not</source>
+            <extracomment>physics/trials.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the gap is known to within {within} mm; it must be 0 or more</source>
+            <extracomment>physics/trials.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the errors of a trial must be numbers, 0 or more</source>
+            <extracomment>physics/trials.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>doubt in lift and rise must be above 0 and at most 1, in the index at most 90°</source>
+            <extracomment>physics/trials.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>no coverage factor for a probability of {probability} and {dof} degrees of freedom</source>
+            <extracomment>physics/uncertainty.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the second-order terms leave no variance: the expansion does not hold for this model</source>
+            <extracomment>physics/uncertainty.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{name}: {estimate} ± {spread} is no estimate with a spread</source>
+            <extracomment>physics/uncertainty.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{name}: {dof} degrees of freedom; there must be at least 1</source>
+            <extracomment>physics/uncertainty.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{name}: a {distribution} distribution has no half-width</source>
+            <extracomment>physics/uncertainty.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{name}: a t distribution needs its degrees of freedom</source>
+            <extracomment>physics/uncertainty.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>hours since the setting must be 0 or more, and finite</source>
+            <extracomment>physics/wear.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>after {hours} h the heel would have lost {heel} mm and the pip be {pip} mm high</source>
+            <extracomment>physics/wear.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>a rate takes inspections at two different hours at least</source>
+            <extracomment>physics/wear.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>heel wear is {rate} mm per 100 h; it must be 0 or more</source>
+            <extracomment>physics/wear.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the pip's growth is {rate} mm per 100 h; it must be 0 or more</source>
+            <extracomment>physics/wear.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>breaker.heel_arm_mm is missing in the magneto's file: it tells what heel wear does</source>
+            <extracomment>physics/wear.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>that is not to be had in practice: here hands and instruments do the work</source>
+            <extracomment>practice/actions.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the coupling is moved one tooth at a time, at one face</source>
+            <extracomment>practice/actions.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>On {name}, renew the lead, and prove it again.</source>
+            <extracomment>practice/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>On {name}, renew the insulation, and prove it again.</source>
+            <extracomment>practice/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>On {name}, renew the tab, and prove it again.</source>
+            <extracomment>practice/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Stop in No. 1, met gently from both sides; half-way between the two readings is top dead centre.</source>
+            <extracomment>practice/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>On {name}: paint marks, nuts off; magneto flange on the disc {flange}; disc on the drive flange {disc}; nuts on. {residual}° remain. Lamp and disc, approached with rotation.</source>
+            <extracomment>practice/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Lay the straightedge on, look square over it, turn to the mark with rotation, and hold.</source>
+            <extracomment>practice/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Close up: screws, nuts, plug in, switch off; and look once more at what tightening can shift.</source>
+            <extracomment>practice/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Make it safe: {words}.</source>
+            <extracomment>practice/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>On {name}, prove the lead: plug pulled, meter with the switch off and on, lamp for tab and coil.</source>
+            <extracomment>practice/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>On {name}, dress the contacts before measuring.</source>
+            <extracomment>practice/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>On {name}, no setting puts gap and opening right at once.</source>
+            <extracomment>practice/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>On {name}, slacken the clamp screws, {move}, tighten; lamp and straightedge.</source>
+            <extracomment>practice/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Turn the disc {error}° later, to read zero there. Stop out.</source>
+            <extracomment>practice/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Turn the disc {error}° earlier, to read zero there. Stop out.</source>
+            <extracomment>practice/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>On {name}: paint marks, plug out, nuts off, lift it off.</source>
+            <extracomment>practice/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>No. 1 on compression at {wanted}° before top dead centre, the rotor where the contacts open with the finger at No. 1; mesh to the nearest tooth.</source>
+            <extracomment>practice/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>On {name}, no tooth needs to move; lamp and disc with rotation say so.</source>
+            <extracomment>practice/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>On {name}, slacken the lock screw, {turn}, tighten (tightening carries it {creep}° on); blades on both limits.</source>
+            <extracomment>practice/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>On {name}, slacken the lock screw, {turn}, tighten; blades on both limits.</source>
+            <extracomment>practice/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>chocks</source>
+            <extracomment>practice/advice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>spark plugs out</source>
+            <extracomment>practice/advice.py, practice/seen.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>there is no piston stop on the tray</source>
+            <extracomment>practice/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the attempt has been handed in</source>
+            <extracomment>practice/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>there is no meter on the tray</source>
+            <extracomment>practice/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the stop goes into No. 1's plug hole: take the spark plugs out first</source>
+            <extracomment>practice/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the piston of No. 1 stands too high for the stop: turn the propeller on first</source>
+            <extracomment>practice/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>there is no engine here</source>
+            <extracomment>practice/apply.py, practice/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the piston stop is in No. 1's plug hole: take it out first</source>
+            <extracomment>practice/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the magneto is off the engine</source>
+            <extracomment>practice/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>there is no {side} magneto here</source>
+            <extracomment>practice/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the magneto is off the engine already</source>
+            <extracomment>practice/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the nuts hold the magneto: take them off first</source>
+            <extracomment>practice/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the switch lead holds the magneto: pull its plug first</source>
+            <extracomment>practice/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the magneto is on the engine already</source>
+            <extracomment>practice/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the coupling is moved one tooth at a time, at its magneto or its disc face</source>
+            <extracomment>practice/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the coupling is closed: take the nuts off and draw the magneto back first</source>
+            <extracomment>practice/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the pin holds the rotor: take it out to turn the flange</source>
+            <extracomment>practice/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>“{kind}” is no kind of reading</source>
+            <extracomment>practice/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the notebook is full: it holds {most} lines</source>
+            <extracomment>practice/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>a note is one line of at most {most} characters</source>
+            <extracomment>practice/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>a finding on the switch lead is sound, broken, shorted or tab</source>
+            <extracomment>practice/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>a finding in words takes no number</source>
+            <extracomment>practice/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>a reading needs its number</source>
+            <extracomment>practice/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>there is no lobe {lobe}; the cam has {lobes}</source>
+            <extracomment>practice/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the backplate is at the end of its slot</source>
+            <extracomment>practice/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the contact screw is at the end of its travel</source>
+            <extracomment>practice/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>what can be renewed is the lead, the tab or the insulation</source>
+            <extracomment>practice/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>there is no timing lamp on the tray</source>
+            <extracomment>practice/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>there is no {kind} set of blades on the tray</source>
+            <extracomment>practice/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>there is no crank disc on the tray</source>
+            <extracomment>practice/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>no marks were painted to refit it by: it can only go on as its rotor stands</source>
+            <extracomment>practice/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>a part's name is one line of at most {most} characters</source>
+            <extracomment>practice/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the pin holds the rotor</source>
+            <extracomment>practice/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>that is the {part}</source>
+            <extracomment>practice/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{where}.{field} is {found}; it must be true or false</source>
+            <extracomment>practice/attempt.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{where}.{field} is {found}; it must be a whole number</source>
+            <extracomment>practice/attempt.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{where}.{field} is {found}; it must be text</source>
+            <extracomment>practice/attempt.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{where}.{field} is {found}; it must be a list</source>
+            <extracomment>practice/attempt.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{source}: holds no attempt; it must be one JSON object in braces</source>
+            <extracomment>practice/attempt.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{source}: format is {found}; it must be "{wanted}"</source>
+            <extracomment>practice/attempt.py, spec/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{source}: {name} is missing</source>
+            <extracomment>practice/attempt.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{source}: {name} is not a known name</source>
+            <extracomment>practice/attempt.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{source}: events must be a list of at most {most}</source>
+            <extracomment>practice/attempt.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{where} must be an object in braces</source>
+            <extracomment>practice/attempt.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{where}.at_s is {found}; it must be a number of seconds from 0 on</source>
+            <extracomment>practice/attempt.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{where}.do is {found}, which is no act this program knows</source>
+            <extracomment>practice/attempt.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{where}.{field} is {found}; it must be {allowed}</source>
+            <extracomment>practice/attempt.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{where}.{field} is {found}; it must be a number</source>
+            <extracomment>practice/attempt.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{where}.{field} is {found}; it must be what the act takes</source>
+            <extracomment>practice/attempt.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the time is {at_s}; it must be a number of seconds</source>
+            <extracomment>practice/attempt.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the record is full at {most} acts: hand in</source>
+            <extracomment>practice/attempt.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{source}: format is {found} (a newer magview wrote it; it is left as it was); it must be "{wanted}"</source>
+            <extracomment>practice/attempt.py, spec/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{source}: {name} is {found}; it must be text of at most {most} characters</source>
+            <extracomment>practice/attempt.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{source}: events[{i}].at_s is {at_s}; time does not run backwards</source>
+            <extracomment>practice/attempt.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{where}.{field} is not a known name of {name}</source>
+            <extracomment>practice/attempt.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{where}.{field} is missing</source>
+            <extracomment>practice/attempt.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Done with version {version}, shown with {here}: what followed from an act may differ.</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{mm} mm past</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{mm} mm short</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>off the engine</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>never</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{fires}° (the wrong stroke)</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the attempt has not been handed in: until then nothing true is shown</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Opening from the mark, {name}</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>within {tolerance} mm</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Largest gap, {name}</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Pip on the contacts, {name}</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>none</source>
+            <extracomment>practice/debrief.py, practice/report.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Lock screw carries the contact screw along, {name}</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>to be allowed for</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Switch lead, {name}</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>sound</source>
+            <extracomment>practice/debrief.py, practice/words.py, ui/practice_notebook.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Disc at top dead centre of No. 1</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Fires before top dead centre, {name}</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{wanted}° within {allowed}°</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Play in the coupling, {name}</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>taken up with rotation</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the lock screw was tightened</source>
+            <extracomment>practice/evidence.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the clamp screws were tightened</source>
+            <extracomment>practice/evidence.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the contacts were dressed</source>
+            <extracomment>practice/evidence.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the backplate was turned</source>
+            <extracomment>practice/evidence.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the contact screw was turned</source>
+            <extracomment>practice/evidence.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>took the magneto off with no marks across its coupling</source>
+            <extracomment>practice/evidence.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turned the propeller with no chocks at the wheels</source>
+            <extracomment>practice/evidence.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turned the propeller with a live magneto and the spark plugs in</source>
+            <extracomment>practice/evidence.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>a tooth was moved</source>
+            <extracomment>practice/evidence.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the magneto was refitted</source>
+            <extracomment>practice/evidence.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turned the propeller, plugs in, without proving that the switch grounds</source>
+            <extracomment>practice/evidence.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>rotor degrees, positive = opens late</source>
+            <extracomment>practice/exercise.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>millimetres, positive = too wide; it opens at the E-gap all the same</source>
+            <extracomment>practice/exercise.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>degrees the plate is off, positive with cam rotation</source>
+            <extracomment>practice/exercise.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>degrees the contact screw goes along with its lock screw, positive = contacts closer</source>
+            <extracomment>practice/exercise.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>millimetres one lobe lifts less</source>
+            <extracomment>practice/exercise.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>millimetres of pip on the contacts</source>
+            <extracomment>practice/exercise.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>rotor degrees of play in the coupling</source>
+            <extracomment>practice/exercise.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>whole teeth at the magneto flange, positive = fires early</source>
+            <extracomment>practice/exercise.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>whole teeth at the drive flange, positive = fires early</source>
+            <extracomment>practice/exercise.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>whole vernier steps, positive = fires early</source>
+            <extracomment>practice/exercise.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>crank degrees the disc reads at top dead centre</source>
+            <extracomment>practice/exercise.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>size is [{low}, {high}]; it must run upwards from 0 or more (way gives the sign)</source>
+            <extracomment>practice/exercise.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>among is for kind lead, which needs it: a list of sound, broken, shorted, tab</source>
+            <extracomment>practice/exercise.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>way of {kind} must be left out or "plus"</source>
+            <extracomment>practice/exercise.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>reading is for goal "reading", which needs it</source>
+            <extracomment>practice/exercise.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>within is for a reading in numbers, which needs it</source>
+            <extracomment>practice/exercise.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>magneto or installation: an exercise has one of the two</source>
+            <extracomment>practice/exercise.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>both_sides needs an installation with two magnetos</source>
+            <extracomment>practice/exercise.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>faults[{i}]</source>
+            <extracomment>practice/exercise.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>goals[{i}]</source>
+            <extracomment>practice/exercise.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>goals: synchronised needs both_sides</source>
+            <extracomment>practice/exercise.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>faults has {twice} twice; give each kind once for a magneto</source>
+            <extracomment>practice/exercise.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>size of {kind} ends at {high}; it must be above 0 and at most {most} ({unit})</source>
+            <extracomment>practice/exercise.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>size of {kind} is [{low}, {high}]; it must be whole numbers</source>
+            <extracomment>practice/exercise.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>size is not for {kind}, which is there or is not</source>
+            <extracomment>practice/exercise.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{what}.side is {side}, a magneto this exercise does not have</source>
+            <extracomment>practice/exercise.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>faults[{i}].lobe is {lobe}; the cam has {lobes}</source>
+            <extracomment>practice/exercise.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>faults[{i}].kind is {kind}, which needs an installation</source>
+            <extracomment>practice/exercise.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>goals[{i}] is {goal} of an engine, which needs an installation</source>
+            <extracomment>practice/exercise.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the seed is {seed}; it must be a whole number from 0 to {most}</source>
+            <extracomment>practice/faults.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>lobe-low takes {lobe_low} mm off a lobe that lifts {top_lift} mm</source>
+            <extracomment>practice/faults.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{name} cannot be set for a gap of {wanted} mm: {reason}</source>
+            <extracomment>practice/faults.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>blades on both sides of the limits were tried on every lobe after the last change</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>blades on both sides of the limits were not tried on every lobe after {why}</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>blades on both sides of the limits were not tried on every lobe</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>blades on both sides of the limits were tried on a lobe after the last change</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>blades on both sides of the limits were not tried on a lobe after {why}</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>blades on both sides of the limits were not tried on a lobe</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{low} to {high} over the lobes</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>fires {error}° of crank early, {allowed}° are allowed</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>fires {error}° of crank early, {allowed}° are allowed: on the wrong stroke</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>fires {error}° of crank late, {allowed}° are allowed</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>fires {error}° of crank late, {allowed}° are allowed: on the wrong stroke</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{magneto}: coupling marked before it was taken apart</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{magneto}: closed up</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the edge stands {offset} mm from the mark, {allowed} mm are allowed</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the rotor stands near no mark</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the straightedge lay on it, looked at square</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the straightedge was not looked at square there</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Rotor at the E-gap</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>opens {worst} mm from the mark, {allowed} mm are allowed</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{magneto}: contacts open at the mark</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The largest gap is {span}, limits {low} to {high}; {how}.</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The contacts are clean</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>A pip of {pip} stands on the contacts</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>they were looked at</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>they were not looked at as they are now</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Contacts clean and flat</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the piston met its stop from both sides</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the stop was not met from both sides</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Crank disc at zero</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The disc reads {error}° at top dead centre, {allowed}° are allowed; {how}.</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the magneto is off the engine, or never opens</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{magneto}: timed to the engine</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>both were read with lamp and disc after the last change</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>not both were read after the last change</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>left and right are {apart}° apart, {allowed}° are allowed</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>one does not fire</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Left and right together</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the meter with the switch off and on</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>proved by {checks}</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>not proved by {checks}</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The switch lead is sound</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{magneto}: switch lead sound</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Marks were painted first.</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>It was taken apart with no marks painted across it.</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>lock screw tight</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>clamp screws tight</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Everything is closed up.</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Not so: {missing}.</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>checked by lamp and straightedge, looked at square, after the last change</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>checked only with the eye to one side of the straightedge</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>never checked by lamp and straightedge, looked at square</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{magneto}: largest gap within limits on every lobe</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{magneto}: largest gap within limits</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the disc's zero was never found by the stop from both sides</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>checked by lamp and disc, approached with rotation, after the last change</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>checked only approached against rotation, with the play on the wrong side</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>never checked by lamp and disc, approached with rotation</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the lamp lighting</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the lamp staying dark with the plug out</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The coupling was not taken apart and is marked.</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The coupling was not taken apart, and not marked either.</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>magneto on the engine</source>
+            <extracomment>practice/goals.py, practice/seen.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>nuts tight</source>
+            <extracomment>practice/goals.py, practice/seen.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>pin out</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>paper out</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>plug in</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>piston stop out</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>not checked again after {why}</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the lead is broken inside</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the primary is shorted inside</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the spring tab does not touch the case</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{angle}° before the disc's zero</source>
+            <extracomment>practice/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{angle}° after the disc's zero</source>
+            <extracomment>practice/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>nearest to No. {cylinder}</source>
+            <extracomment>practice/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>not connected</source>
+            <extracomment>practice/instruments.py, ui/debrief_view.py, ui/practice_sight.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>not laid on</source>
+            <extracomment>practice/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>no mark near the edge</source>
+            <extracomment>practice/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>in line with the mark (mark {mark})</source>
+            <extracomment>practice/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>in line with the mark</source>
+            <extracomment>practice/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{size} {unit} past the mark (mark {mark})</source>
+            <extracomment>practice/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{size} {unit} past the mark</source>
+            <extracomment>practice/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{size} {unit} short of the mark (mark {mark})</source>
+            <extracomment>practice/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{size} {unit} short of the mark</source>
+            <extracomment>practice/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>“{kind}” is not a set of blades; there are {known}</source>
+            <extracomment>practice/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{blades} blades cannot be held together; take 1 to {most}</source>
+            <extracomment>practice/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>no-go</source>
+            <extracomment>practice/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>drag</source>
+            <extracomment>practice/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>go</source>
+            <extracomment>practice/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>a pip stands on one contact, a pit in the other</source>
+            <extracomment>practice/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>clean and flat</source>
+            <extracomment>practice/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>no disc on the crank</source>
+            <extracomment>practice/instruments.py, ui/debrief_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>with the plug in, the meter sees lead and coil at once: pull the plug first</source>
+            <extracomment>practice/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>ground</source>
+            <extracomment>practice/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>no ground</source>
+            <extracomment>practice/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>no distributor on the bench</source>
+            <extracomment>practice/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the spark plug is in its hole: take the plugs out first</source>
+            <extracomment>practice/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>pressure: No. 1 is on compression</source>
+            <extracomment>practice/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>no pressure</source>
+            <extracomment>practice/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>light</source>
+            <extracomment>practice/instruments.py, ui/practice_sight.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>dark</source>
+            <extracomment>practice/instruments.py, ui/practice_sight.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the {kind} set has no blade {blade} left to take</source>
+            <extracomment>practice/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>a lesson is not handed in</source>
+            <extracomment>practice/lesson.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>what is {what}; for {that} it must be {known}</source>
+            <extracomment>practice/lesson.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{name} is missing, which {that} needs</source>
+            <extracomment>practice/lesson.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{name} is not for {that}</source>
+            <extracomment>practice/lesson.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the lamp light</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the lamp dark</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the lamp not connected</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the rotor at neutral</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the rotor at full register</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the rotor at the E-gap</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the contacts widest open</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the contact screw turned {angle}° closer or more</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the contact screw turned {angle}° wider or more</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the backplate turned {angle}° with rotation or more</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the backplate turned {angle}° against rotation or more</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the rotor to be let go</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the lamp across the contacts</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the lamp taken off</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the lamp to go from dark to light while you turn with rotation</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the straightedge laid on and looked at square</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the eye away from square</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the lock screw tight</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the lock screw slack</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the clamp screws tight</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the clamp screws slack</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the contacts to open at the mark</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the largest gap within its limits</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the switch on</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the switch off</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the plug pulled out</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the plug in</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>chocks at the wheels</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the chocks away</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the spark plugs out</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the spark plugs in</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the lead proved: meter, plug out, switch off</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the piston stop in</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the piston stop out</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the disc to read zero at top dead centre</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>marks painted across the coupling</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the nuts tight</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the nuts off</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the magneto on the engine</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the magneto off the engine</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>it to fire where it should</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>That is the {part}. The step waits for {wanted}.</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>That undid {undone}. The step waits for {wanted}.</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Not yet. The step waits for {wanted}.</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the {part} to be pointed at</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>this to be done: {act}</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the answer “{answer}”</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the crank {value}° before top dead centre</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>a line in the notebook: {act}</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the piston to meet the stop with rotation</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the piston to meet the stop against rotation</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>“{name}” is neither a file nor one of the shipped exercises: {known}</source>
+            <extracomment>practice/library.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>“{name}” is neither a file nor one of the shipped lessons: {known}</source>
+            <extracomment>practice/library.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{file}: {field} is “{given}”; it must be a file's path or one of {known}</source>
+            <extracomment>practice/library.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>handed in with the lock screw slack</source>
+            <extracomment>practice/marking.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>handed in with the clamp screws slack</source>
+            <extracomment>practice/marking.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>handed in with the nuts slack</source>
+            <extracomment>practice/marking.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>handed in with the lock screw and the clamp screws slack</source>
+            <extracomment>practice/marking.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>handed in with the lock screw and the nuts slack</source>
+            <extracomment>practice/marking.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>handed in with the clamp screws and the nuts slack</source>
+            <extracomment>practice/marking.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>handed in with the lock screw and the clamp screws and the nuts slack</source>
+            <extracomment>practice/marking.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Not passed: {danger}.</source>
+            <extracomment>practice/marking.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Not passed: {percent} % of the marks, and {pass_percent} % are needed.</source>
+            <extracomment>practice/marking.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Passed with {percent} %.</source>
+            <extracomment>practice/marking.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>handed in with the switch on</source>
+            <extracomment>practice/marking.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the rotor is held at the E-gap, the straightedge on it and looked at square</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the contacts open at the mark, seen by lamp and straightedge</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the largest gap is within its limits, measured with blades</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the contacts are clean and flat, and were looked at</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the disc reads zero at No. 1's top dead centre, found from both sides</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>it fires where it should, read by lamp and disc with rotation</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>both magnetos fire together within what is allowed</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the switch lead is sound and proved</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the coupling was marked before it was taken apart</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>every screw and nut is tight, the plug in, the switch off</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the rotor is held at the E-gap, the straightedge on it and looked at square, on every lobe</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the contacts open at the mark, seen by lamp and straightedge, on every lobe</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the largest gap is within its limits, measured with blades, on every lobe</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the contacts are clean and flat, and were looked at, on every lobe</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the disc reads zero at No. 1's top dead centre, found from both sides, on every lobe</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>it fires where it should, read by lamp and disc with rotation, on every lobe</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>both magnetos fire together within what is allowed, on every lobe</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the switch lead is sound and proved, on every lobe</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the coupling was marked before it was taken apart, on every lobe</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>every screw and nut is tight, the plug in, the switch off, on every lobe</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>written down: how far past the mark the contacts open</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>written down: the largest gap</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>written down: where it fires before top dead centre</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>written down: what the disc reads at top dead centre</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>written down: what the switch lead suffers from</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>eccentric, {size} mm throw; clockwise brings the contacts closer</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>eccentric, {size} mm throw; anticlockwise brings the contacts closer</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>threaded, {size} mm a turn; clockwise brings the contacts closer</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>threaded, {size} mm a turn; anticlockwise brings the contacts closer</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{goal}, left magneto</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{goal}, right magneto</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{angle}° (left)</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{angle}° (right)</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{reading}, within {within}</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Rotation</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{e_gap}° of rotor past neutral</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Rim mark</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>within {tolerance} mm, at {radius} mm radius</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{name}; No. 1 fires {fires} before top dead centre</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Allowed</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{tolerance}° of crank</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Firing order</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Coupling</source>
+            <extracomment>practice/paper.py, ui/plot_coupling.py, ui/plot_pane.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{magneto_teeth} teeth at the magneto, {drive_teeth} at the drive</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Rotor</source>
+            <extracomment>practice/paper.py, ui/lift_dialog.py, ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{turns} turns a turn of the crank</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>clockwise seen from the breaker end</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>anticlockwise seen from the breaker end</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{lobes}, unequally spaced</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Together</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>within {tolerance}° of one another</source>
+            <extracomment>practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>“{name}” is no predicate</source>
+            <extracomment>practice/predicates.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Written: {value} {unit}; true: {truth}; {within} {unit} are allowed; {how}.</source>
+            <extracomment>practice/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Where the contacts open, as read, {magneto}</source>
+            <extracomment>practice/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Largest gap, as read, {magneto}</source>
+            <extracomment>practice/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Firing, as read, {magneto}</source>
+            <extracomment>practice/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The disc's zero, as read</source>
+            <extracomment>practice/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What the switch lead suffers from, {magneto}</source>
+            <extracomment>practice/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>read with lamp and straightedge, looked at square before it was written</source>
+            <extracomment>practice/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>not read with lamp and straightedge, looked at square before it was written</source>
+            <extracomment>practice/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>read with blades before it was written</source>
+            <extracomment>practice/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>not read with blades before it was written</source>
+            <extracomment>practice/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>read with lamp, and a disc whose zero was found before it was written</source>
+            <extracomment>practice/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>not read with lamp, and a disc whose zero was found before it was written</source>
+            <extracomment>practice/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>read with the stop from both sides before it was written</source>
+            <extracomment>practice/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>not read with the stop from both sides before it was written</source>
+            <extracomment>practice/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>read with meter and lamp before it was written</source>
+            <extracomment>practice/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>not read with meter and lamp before it was written</source>
+            <extracomment>practice/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>read with nothing before it was written</source>
+            <extracomment>practice/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>not read with nothing before it was written</source>
+            <extracomment>practice/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>It was not written down.</source>
+            <extracomment>practice/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Written: {text}; true: {truth}; {how}.</source>
+            <extracomment>practice/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>There was nothing to read: the contacts never open; {how}.</source>
+            <extracomment>practice/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Code {seed}, {time} minutes.</source>
+            <extracomment>practice/report.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Dangerous acts</source>
+            <extracomment>practice/report.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Marks</source>
+            <extracomment>practice/report.py, ui/debrief_view.py, lessons/a-full-job.json</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>True values</source>
+            <extracomment>practice/report.py, ui/debrief_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Own readings</source>
+            <extracomment>practice/report.py, ui/debrief_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Time line</source>
+            <extracomment>practice/report.py, ui/debrief_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>An efficient path</source>
+            <extracomment>practice/report.py, ui/debrief_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>When</source>
+            <extracomment>practice/report.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What</source>
+            <extracomment>practice/report.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Times</source>
+            <extracomment>practice/report.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Weight</source>
+            <extracomment>practice/report.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Got</source>
+            <extracomment>practice/report.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Why</source>
+            <extracomment>practice/report.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Written</source>
+            <extracomment>practice/report.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>True then</source>
+            <extracomment>practice/report.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Off by</source>
+            <extracomment>practice/report.py, ui/plan_box.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Danger</source>
+            <extracomment>practice/report.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>lock screw tight, clamp screws tight</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>lock screw tight, clamp screws slack</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>lock screw slack, clamp screws tight</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>lock screw slack, clamp screws slack</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>plug in, paper under the spring tab; switch on</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>plug in, paper under the spring tab; switch off</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>plug in; switch on</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>plug in; switch off</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>plug pulled, paper under the spring tab; switch on</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>plug pulled, paper under the spring tab; switch off</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>plug pulled; switch on</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>plug pulled; switch off</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>from {eye}° behind against rotation</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>square over the edge</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>from {eye}° ahead with rotation</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>no marks to count by</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>by the marks: magneto flange {i}, disc {j} teeth</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the marks stand in line</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turned {plate_turned}° since you came</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turned {screw_turned}° since you came</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>wheels chocked</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>no chocks</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>spark plugs in</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>magneto off the engine</source>
+            <extracomment>practice/seen.py, ui/drive_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>nuts off</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>coupling marked</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>no marks on the coupling</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>piston stop in No. 1</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>rotor pinned</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>lamp</source>
+            <extracomment>practice/state.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>blades</source>
+            <extracomment>practice/state.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>meter</source>
+            <extracomment>practice/state.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>finger</source>
+            <extracomment>practice/state.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>thumb</source>
+            <extracomment>practice/state.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>stop</source>
+            <extracomment>practice/state.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>hand</source>
+            <extracomment>practice/state.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>“{what}” is nothing to turn to: lamp, mark, widest or stop</source>
+            <extracomment>practice/turning.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the magneto is on the engine: turn the propeller, or lift it off</source>
+            <extracomment>practice/turning.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the rotor is pinned: take the pin out first</source>
+            <extracomment>practice/turning.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>there is no engine here: turn the rotor</source>
+            <extracomment>practice/turning.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>there is no disc on the crank to read</source>
+            <extracomment>practice/turning.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{value} is not a move a hand makes; it must lie within ±{most}</source>
+            <extracomment>practice/turning.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>no piston stop is fitted</source>
+            <extracomment>practice/turning.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>clip the lamp across the contacts first</source>
+            <extracomment>practice/turning.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>lay the straightedge along the cam's step first</source>
+            <extracomment>practice/turning.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>a magneto is drawn back from its drive: tighten its nuts before turning the propeller</source>
+            <extracomment>practice/turning.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>a pin holds a magneto's rotor: take it out before turning the propeller</source>
+            <extracomment>practice/turning.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>light all the way round</source>
+            <extracomment>practice/turning.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>dark all the way round</source>
+            <extracomment>practice/turning.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the piston meets the stop</source>
+            <extracomment>practice/turning.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turn the propeller with rotation until the lamp changes</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turn the propeller against rotation until the lamp changes</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turn the rotor with rotation until the lamp changes</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turn the rotor against rotation until the lamp changes</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turn the propeller with rotation until the straightedge comes in line</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turn the propeller against rotation until the straightedge comes in line</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turn the rotor with rotation until the straightedge comes in line</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turn the rotor against rotation until the straightedge comes in line</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turn the propeller with rotation until the contacts stand widest open</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turn the propeller against rotation until the contacts stand widest open</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turn the rotor with rotation until the contacts stand widest open</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turn the rotor against rotation until the contacts stand widest open</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turn the propeller with rotation until the piston meets the stop</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turn the propeller against rotation until the piston meets the stop</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turn the rotor with rotation until the piston meets the stop</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turn the rotor against rotation until the piston meets the stop</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the left magneto</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the right magneto</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>put in a new lead</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>put in a new tab</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>renew the insulation inside</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>move the magneto flange on the disc 1 tooth with rotation</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>move the magneto flange on the disc 1 tooth against rotation</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>move the disc on the drive flange 1 tooth with rotation</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>move the disc on the drive flange 1 tooth against rotation</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>straightedge past the mark as the contacts open</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>largest gap</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>fires before top dead centre</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>disc reads at top dead centre</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>switch lead</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>note</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>broken</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>shorted</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>tab</source>
+            <extracomment>practice/words.py, spec/lift_table.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>thumb over No. 1's plug hole</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the magneto</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>largest gap, lobe {lobe}</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>point at {part}</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>write down – {note}</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>hand in</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>look at the contacts</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>dress the contacts</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>try {blades} {unit}</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>meter from the lead's plug to the case</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>lift the magneto off</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>paint marks across the coupling</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turn the propeller {angle}° with rotation</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turn the propeller {angle}° against rotation</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turn the propeller with rotation to {reading}° on the disc</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turn the propeller against rotation to {reading}° on the disc</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>lay the straightedge on</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>take the straightedge away</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>look square over the straightedge</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>look from {eye}° to the side</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>clip the lamp across the contacts</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>take the lamp off</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>screw the piston stop in</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>take the piston stop out</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turn the disc on the crank {by}° earlier</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turn the disc on the crank {by}° later</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>slip paper under the spring tab</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>take the paper from the spring tab</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>chock the wheels</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>take the chocks away</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>take the spark plugs out</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>put the spark plugs in</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>tighten the magneto's nuts</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>take the nuts off and draw the magneto back</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>pin the rotor</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>take the pin out</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>refit the magneto as its rotor stands</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>go to the left magneto</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>go to the right magneto</source>
+            <extracomment>practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>firing_order is {order}; it must name each cylinder from 1 to {n} once</source>
+            <extracomment>spec/engine.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>firing_order begins with {first}; it must begin with cylinder 1</source>
+            <extracomment>spec/engine.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>rod_mm is {rod:g}; it must be longer than half the stroke, {crank:g}</source>
+            <extracomment>spec/engine.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>articulation is for a radial engine; this one is {arrangement}</source>
+            <extracomment>spec/engine.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>articulation.master_cylinder is {master_cylinder}; the engine has {cylinders} cylinders</source>
+            <extracomment>spec/engine.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>articulation.knuckle_angles_deg has {count} values; it must have one for each of the {cylinders} cylinders</source>
+            <extracomment>spec/engine.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>articulation.link_rod_mm is {rod:g}; it must be longer than half the stroke and the knuckle radius together, {reach:g}</source>
+            <extracomment>spec/engine.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>not a number (NaN)</source>
+            <extracomment>spec/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>infinite</source>
+            <extracomment>spec/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{field} is {found}; it must be at least {ge:g}</source>
+            <extracomment>spec/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{field} is {found}; it must be above {gt:g}</source>
+            <extracomment>spec/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{field} is {found}; it must be at most {le:g}</source>
+            <extracomment>spec/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{field} is {found}; it must be below {lt:g}</source>
+            <extracomment>spec/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{field} is {found}; it must be a multiple of {multiple_of:g}</source>
+            <extracomment>spec/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{field} is {found}; it must be a whole number</source>
+            <extracomment>spec/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{field} is {found}; it must be text</source>
+            <extracomment>spec/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{field} is {found}; it must be text without broken characters</source>
+            <extracomment>spec/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{field} is {found}; it must have at least {min_length} characters</source>
+            <extracomment>spec/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{field} is {found}; it must have at most {max_length} characters</source>
+            <extracomment>spec/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{field} is {found}; it must be one line of text</source>
+            <extracomment>spec/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{field} is {found}; it must be true or false</source>
+            <extracomment>spec/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{field} is {found}; it must be {expected}</source>
+            <extracomment>spec/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{field} is {found}; it must have at least {min_length} values</source>
+            <extracomment>spec/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{field} is {found}; it must have at most {max_length} values</source>
+            <extracomment>spec/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{field} is {found}; it must be a list</source>
+            <extracomment>spec/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{field} is {found}; it must be an object in braces</source>
+            <extracomment>spec/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{field} is {found}; it must be a finite number of millimetres</source>
+            <extracomment>spec/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{field} is {found}; it must be a finite number of degrees</source>
+            <extracomment>spec/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{field} is {found}; it must be a finite number of newton metres</source>
+            <extracomment>spec/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{field} is {found}; it must be a finite number of ohms</source>
+            <extracomment>spec/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{field} is {found}; it must be a finite number</source>
+            <extracomment>spec/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{field} is missing</source>
+            <extracomment>spec/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{field} is not a known name (known here: {known})</source>
+            <extracomment>spec/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{field} is {found}; it must {rule}</source>
+            <extracomment>spec/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{file}: is larger than {most:g} MB, the most that is read</source>
+            <extracomment>spec/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>“{repeated}” is given twice in one place; give it once</source>
+            <extracomment>spec/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{source}: holds no {kind} object; it must be one JSON object in braces</source>
+            <extracomment>spec/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{source}: format is missing; it must be "{wanted}"</source>
+            <extracomment>spec/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{field} is not a known name (did you mean {close}?)</source>
+            <extracomment>spec/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{field}.kind is {found}; it must be {tags}</source>
+            <extracomment>spec/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{field}.kind is missing; it must be {tags}</source>
+            <extracomment>spec/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>it is not a file</source>
+            <extracomment>spec/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{file}: cannot be read: {reason}</source>
+            <extracomment>spec/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{file}: is not a text file (byte {byte} is not UTF-8)</source>
+            <extracomment>spec/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{file}: line {line}, column {column}: not JSON: {reason}</source>
+            <extracomment>spec/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{file}: is nested too deeply</source>
+            <extracomment>spec/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>holds a list of {count} values; at most {most} are read</source>
+            <extracomment>spec/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{file}: cannot be written: {reason}</source>
+            <extracomment>spec/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{others} or {last}</source>
+            <extracomment>spec/language.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{first} or {other}</source>
+            <extracomment>spec/language.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{first} and {other}</source>
+            <extracomment>spec/language.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>“{name}” is neither a file nor one of the shipped magnetos: {known}</source>
+            <extracomment>spec/library.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>“{name}” is neither a file nor one of the shipped engines: {known}</source>
+            <extracomment>spec/library.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>“{name}” is neither a file nor one of the shipped installations: {known}</source>
+            <extracomment>spec/library.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{where} has no angle in column {column} (columns separated by {separator})</source>
+            <extracomment>spec/lift_table.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{where} has no reading in column {column} (columns separated by {separator})</source>
+            <extracomment>spec/lift_table.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>semicolon</source>
+            <extracomment>spec/lift_table.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>comma</source>
+            <extracomment>spec/lift_table.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>space</source>
+            <extracomment>spec/lift_table.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the table</source>
+            <extracomment>spec/lift_table.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{source}: its commas may be decimal signs or stand between columns: say which, or save it with semicolons between columns</source>
+            <extracomment>spec/lift_table.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{source}: is longer than {most:g} million characters, the most that is read</source>
+            <extracomment>spec/lift_table.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{source}: the decimal sign must be a point or a comma, the columns two of the first hundred</source>
+            <extracomment>spec/lift_table.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{source}: has {count} rows of numbers; it must have at least {least} (“{numbered}” is none: write numbers alone, without their units)</source>
+            <extracomment>spec/lift_table.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{where}: “{field}” is not a number (columns separated by {separator}, decimal sign “{decimal}”)</source>
+            <extracomment>spec/lift_table.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{where}: {field} is too large; at most {most:g} is read</source>
+            <extracomment>spec/lift_table.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{source}: line {line}</source>
+            <extracomment>spec/lift_table.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{source}: has more than {most} rows, the most that are read</source>
+            <extracomment>spec/lift_table.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{source}: has no row of numbers in its first 100 lines</source>
+            <extracomment>spec/lift_table.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{source}: has {count} rows of numbers; it must have at least {least}</source>
+            <extracomment>spec/lift_table.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{source}: line {line}: “{row}” is not a row of numbers</source>
+            <extracomment>spec/lift_table.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{source}: has both points and commas in its numbers: say which is the decimal sign</source>
+            <extracomment>spec/lift_table.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{field} is [{low:g}, {high:g}]; the first must be below the second</source>
+            <extracomment>spec/magneto.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>lobes {lobe} and {next} overlap: their tops are {apart:g}° apart and a lobe is {width:g}° wide</source>
+            <extracomment>spec/magneto.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>angle_deg has {angles} values and contact_lift_mm {lifts}; they must be as many</source>
+            <extracomment>spec/magneto.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>contact_lift_mm must begin and end with 0 (the heel off the lobe)</source>
+            <extracomment>spec/magneto.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>contact_lift_mm never rises; the top must be at least 0.001</source>
+            <extracomment>spec/magneto.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the top of contact_lift_mm is at {angle:g}°; angle_deg counts from it</source>
+            <extracomment>spec/magneto.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>contact_lift_mm must rise to one top and fall again, without steps or dips</source>
+            <extracomment>spec/magneto.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>lobe_peaks_deg begins with {first:g}; it must begin with 0 (lobe 1)</source>
+            <extracomment>spec/magneto.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>lobe_peaks_deg: {overlap}</source>
+            <extracomment>spec/magneto.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>e_gap_deg is {e_gap:g}; with {poles} poles it must be below {most:g}, where full register lies</source>
+            <extracomment>spec/magneto.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>contact_screw.range_deg is [{low:g}, {high:g}]; it must contain 0</source>
+            <extracomment>spec/magneto.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>designed_setting.backplate_deg is {backplate:g}; it must lie in backplate.range_deg, [{low:g}, {high:g}]</source>
+            <extracomment>spec/magneto.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>breaker.pivot_distance_mm is {distance:g}; the pivot must stand outside the lobe's top, {top:g} from the cam's centre</source>
+            <extracomment>spec/magneto.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>designed_setting.gap_mm is {gap:g}; it must be below the contact lift at the top of the lobe, {top_lift:.4g}</source>
+            <extracomment>spec/magneto.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>angle_deg goes from {before:g} to {after:g}; it must increase</source>
+            <extracomment>spec/magneto.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>lobe_peaks_deg goes from {before:g} to {after:g}; it must increase</source>
+            <extracomment>spec/magneto.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>condition.heel_wear_mm needs breaker.heel_arm_mm, to know what wear does</source>
+            <extracomment>spec/magneto.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>breaker.{field} is missing; only a measured profile can do without it</source>
+            <extracomment>spec/magneto.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>breaker.heel_arm_mm is {arm:g}; with it the heel reaches from {near:g} to {far:g} of the cam's centre, and must reach {radius:g}</source>
+            <extracomment>spec/magneto.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>condition.{field} has {count} values; it must have one for each of the {lobes} lobes</source>
+            <extracomment>spec/magneto.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>condition.lobe_lift_error_mm takes {error:g} off lobe {lobe}, which has only {top_lift:.4g} of contact lift</source>
+            <extracomment>spec/magneto.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>condition.lobe_angle_error_deg: {overlap}</source>
+            <extracomment>spec/magneto.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>“{text}” is not a length: write a number and a unit, such as 0.23mm, 0.009in or 9thou</source>
+            <extracomment>spec/units.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>“{text}” has no unit: write one, such as 0.23mm, 0.009in or 9thou</source>
+            <extracomment>spec/units.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>“{unit}” is not a unit of length: use {known}</source>
+            <extracomment>spec/units.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>“{text}” is not an angle: write a number and a unit, such as 1.5°</source>
+            <extracomment>spec/units.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>“{text}” has no unit: write one, such as 1.5°</source>
+            <extracomment>spec/units.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>“{unit}” is not a unit of angle: use {known}</source>
+            <extracomment>spec/units.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{length} in</source>
+            <extracomment>spec/units.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>“{text}” is too large</source>
+            <extracomment>spec/units.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>“{text}” is not a number: write one such as {example}</source>
+            <extracomment>spec/units.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>The program had not been closed as it should; the bench is as you left it.</source>
             <extracomment>ui/app.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>Lan&amp;guage</source>
+            <source>SVG (*.svg);;PDF (*.pdf);;PNG (*.png)</source>
+            <extracomment>ui/asking.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Save the picture</source>
+            <extracomment>ui/asking.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>In hand: {part}.</source>
+            <extracomment>ui/breaker_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Rotor and pole shoes are diagrammatic; cam, arm, contacts and marks are to scale.</source>
+            <extracomment>ui/breaker_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Breaker end of the magneto</source>
+            <extracomment>ui/breaker_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Seen from the drive end, through the magneto, rotation {way}.</source>
+            <extracomment>ui/breaker_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Seen from the breaker end, rotation {way}.</source>
+            <extracomment>ui/breaker_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Rotor {rotor} past neutral, held; backplate {backplate}, contact screw {screw}; {contacts}.</source>
+            <extracomment>ui/breaker_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Rotor {rotor} past neutral, let go; backplate {backplate}, contact screw {screw}; {contacts}.</source>
+            <extracomment>ui/breaker_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turns {way}</source>
+            <extracomment>ui/breaker_view.py, ui/drive_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The gap is drawn {factor} times its size, the arm lifted with it off the cam.</source>
+            <extracomment>ui/breaker_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Arm and heel in plain proportions: this magneto's file gives only the measured lift.</source>
+            <extracomment>ui/breaker_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Cam on the distributor shaft, {ratio} turn a rotor turn; drawn on the rotor's axis.</source>
+            <extracomment>ui/breaker_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>contacts closed</source>
+            <extracomment>ui/breaker_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>contacts open {gap}</source>
+            <extracomment>ui/breaker_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Seen through from the drive end</source>
+            <extracomment>ui/breaker_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Breaker end</source>
+            <extracomment>ui/breaker_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>gap drawn {factor}×</source>
+            <extracomment>ui/breaker_view.py, ui/contact_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>at: {place}</source>
+            <extracomment>ui/breaker_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>rotor let go, but the engine holds it</source>
+            <extracomment>ui/breaker_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>rotor free</source>
+            <extracomment>ui/breaker_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Rotor held.</source>
+            <extracomment>ui/breaker_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Rotor let go.</source>
+            <extracomment>ui/breaker_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Contacts, magnified</source>
+            <extracomment>ui/contact_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Contacts closed.</source>
+            <extracomment>ui/contact_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Contacts open {gap}.</source>
+            <extracomment>ui/contact_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Contacts open {gap}</source>
+            <extracomment>ui/contact_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>breaker end, magnified</source>
+            <extracomment>ui/contact_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>No measure in practice: try blades.</source>
+            <extracomment>ui/contact_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Contacts</source>
+            <extracomment>ui/contact_view.py, ui/practice_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>on its intake stroke</source>
+            <extracomment>ui/crank_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>on its compression stroke</source>
+            <extracomment>ui/crank_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>on its power stroke</source>
+            <extracomment>ui/crank_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>on its exhaust stroke</source>
+            <extracomment>ui/crank_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>intake stroke</source>
+            <extracomment>ui/crank_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>compression stroke</source>
+            <extracomment>ui/crank_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>power stroke</source>
+            <extracomment>ui/crank_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>exhaust stroke</source>
+            <extracomment>ui/crank_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>No. 1 {stroke}, {where}, piston {drop} down.</source>
+            <extracomment>ui/crank_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>No. 1: {stroke}, {where}, piston {drop} down</source>
+            <extracomment>ui/crank_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Crank, timing disc and piston of No. 1</source>
+            <extracomment>ui/crank_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Seen from the propeller end. No. 1 cut open; its stroke is felt at the plug hole.</source>
+            <extracomment>ui/crank_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{degrees}° before top dead centre</source>
+            <extracomment>ui/crank_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{degrees}° after top dead centre</source>
+            <extracomment>ui/crank_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{degrees}° BTDC</source>
+            <extracomment>ui/crank_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{degrees}° ATDC</source>
+            <extracomment>ui/crank_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>No engine</source>
+            <extracomment>ui/crank_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>No. 1 cut open. Its stroke is felt at the plug hole.</source>
+            <extracomment>ui/crank_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>approached against rotation, play of {play}° of rotor not taken up</source>
+            <extracomment>ui/crank_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>No engine.</source>
+            <extracomment>ui/crank_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Propeller end</source>
+            <extracomment>ui/crank_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>wanted</source>
+            <extracomment>ui/crank_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>opens</source>
+            <extracomment>ui/crank_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>rod drawn on the crank pin</source>
+            <extracomment>ui/crank_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Mar&amp;ks</source>
+            <extracomment>ui/debrief_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Tr&amp;uth</source>
+            <extracomment>ui/debrief_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Readings</source>
+            <extracomment>ui/debrief_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Time line</source>
+            <extracomment>ui/debrief_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>P&amp;ath</source>
+            <extracomment>ui/debrief_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Play</source>
+            <extracomment>ui/debrief_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Moment of the attempt</source>
+            <extracomment>ui/debrief_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Choose a line to see that moment</source>
+            <extracomment>ui/debrief_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Pause</source>
+            <extracomment>ui/debrief_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>lamp {lamp}</source>
+            <extracomment>ui/debrief_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>disc {disc}</source>
+            <extracomment>ui/debrief_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{danger} ({times} times)</source>
+            <extracomment>ui/debrief_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Both faces of the disc: drive flange outside, magneto flange inside.</source>
+            <extracomment>ui/drive_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Drive end of the magneto: the toothed coupling</source>
+            <extracomment>ui/drive_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>No marks on it.</source>
+            <extracomment>ui/drive_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Seen from the drive end, rotation {way}.</source>
+            <extracomment>ui/drive_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Drive end</source>
+            <extracomment>ui/drive_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>This magneto is not on an engine.</source>
+            <extracomment>ui/drive_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Left magneto, drive end</source>
+            <extracomment>ui/drive_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Right magneto, drive end</source>
+            <extracomment>ui/drive_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>This magneto is not on an engine. Open an installation to time it to one.</source>
+            <extracomment>ui/drive_view.py, ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>after</source>
+            <extracomment>ui/drive_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{name}: a picture's name must end in {kinds}</source>
+            <extracomment>ui/export.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{name}: cannot be written: {reason}</source>
+            <extracomment>ui/export.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the picture could not be saved</source>
+            <extracomment>ui/export.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{text} is outside {low} to {high}: {taken} is taken</source>
+            <extracomment>ui/inputs.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Prove the lead before touching the propeller: plug out, meter from the lead's plug to the case: ground with the switch off, none with it on. A lead that shows no ground with the switch off leaves the magneto live. Treat the propeller as live all the same.</source>
+            <extracomment>ui/lead_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Switch lead, drawn as a circuit</source>
+            <extracomment>ui/lead_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Lamp: open</source>
+            <extracomment>ui/lead_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Lamp: closed</source>
+            <extracomment>ui/lead_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Ignition switch &amp;on</source>
+            <extracomment>ui/lead_panel.py, ui/practice_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Plug o&amp;ut of the magneto</source>
+            <extracomment>ui/lead_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Lead &amp;broken inside</source>
+            <extracomment>ui/lead_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Short inside the magneto</source>
+            <extracomment>ui/lead_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Spring tab bent clear of the c&amp;ase</source>
+            <extracomment>ui/lead_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Hands on</source>
+            <extracomment>ui/lead_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Faults to try</source>
+            <extracomment>ui/lead_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>A hint</source>
+            <extracomment>ui/lesson_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Step</source>
+            <extracomment>ui/lesson_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What came of it</source>
+            <extracomment>ui/lesson_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Steps</source>
+            <extracomment>ui/lesson_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{name}: done</source>
+            <extracomment>ui/lesson_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Step {step} of {steps} – {title}</source>
+            <extracomment>ui/lesson_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What you have learnt: {told}</source>
+            <extracomment>ui/lesson_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>All steps are done.</source>
+            <extracomment>ui/lesson_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>✓ Done.</source>
+            <extracomment>ui/lesson_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Hint: {hint}</source>
+            <extracomment>ui/lesson_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Lift of the contacts</source>
+            <extracomment>ui/lift_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Gap between the contacts</source>
+            <extracomment>ui/lift_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Dial at the heel</source>
+            <extracomment>ui/lift_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>found out</source>
+            <extracomment>ui/lift_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>point: 0.25</source>
+            <extracomment>ui/lift_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>comma: 0,25</source>
+            <extracomment>ui/lift_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Lift from {name}</source>
+            <extracomment>ui/lift_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What comes of the table</source>
+            <extracomment>ui/lift_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Close</source>
+            <extracomment>ui/lift_dialog.py, ui/practice_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>grow with rotation</source>
+            <extracomment>ui/lift_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>falls as the contacts lift</source>
+            <extracomment>ui/lift_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Contact lift at which the contacts just touch: needed where gaps were read</source>
+            <extracomment>ui/lift_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Contact arm over heel arm: what the contacts lift for a millimetre at the heel</source>
+            <extracomment>ui/lift_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Readings and the smooth lift through them</source>
+            <extracomment>ui/lift_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{readings} readings; the contacts lift {top} mm; scatter {noise} mm.</source>
+            <extracomment>ui/lift_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Save the magneto</source>
+            <extracomment>ui/lift_dialog.py, ui/window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Magneto (*.json)</source>
+            <extracomment>ui/lift_dialog.py, ui/trials_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Saved {name}.</source>
+            <extracomment>ui/lift_dialog.py, ui/plot_sheet.py, ui/practice_window.py, ui/window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Put on the &amp;bench</source>
+            <extracomment>ui/lift_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Save as magneto…</source>
+            <extracomment>ui/lift_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Cam</source>
+            <extracomment>ui/lift_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>choose…</source>
+            <extracomment>ui/lift_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Angles of the</source>
+            <extracomment>ui/lift_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Readings are</source>
+            <extracomment>ui/lift_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Their &amp;unit</source>
+            <extracomment>ui/lift_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Contacts touch at</source>
+            <extracomment>ui/lift_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Contact arm / heel arm</source>
+            <extracomment>ui/lift_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Decimal sign</source>
+            <extracomment>ui/lift_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Column of angles</source>
+            <extracomment>ui/lift_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Column of readings</source>
+            <extracomment>ui/lift_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>cam past the top [deg]</source>
+            <extracomment>ui/lift_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>contact lift [mm]</source>
+            <extracomment>ui/lift_dialog.py, ui/plot_lift.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The magneto with the measured lift is on the bench.</source>
+            <extracomment>ui/lift_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>say in which unit the readings are</source>
+            <extracomment>ui/lift_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Light colours</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Dark colours</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>High contrast colours</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Open magneto or installation…</source>
+            <extracomment>ui/menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Save magneto as…</source>
+            <extracomment>ui/menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Lift from &amp;measurements…</source>
+            <extracomment>ui/menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Quit</source>
+            <extracomment>ui/menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Undo</source>
+            <extracomment>ui/menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Redo</source>
+            <extracomment>ui/menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Hold the rotor</source>
+            <extracomment>ui/menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Magneto on the &amp;engine</source>
+            <extracomment>ui/menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Snap to openings, lobes and marks</source>
+            <extracomment>ui/menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Reduced motion</source>
+            <extracomment>ui/menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>New &amp;exercise…</source>
+            <extracomment>ui/menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Lessons…</source>
+            <extracomment>ui/menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Open attempt…</source>
+            <extracomment>ui/menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>P&amp;lots</source>
+            <extracomment>ui/menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Names of parts</source>
+            <extracomment>ui/menus.py, ui/practice_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>See the breaker from the &amp;drive end</source>
+            <extracomment>ui/menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Draw the &amp;gap 5× its size</source>
+            <extracomment>ui/menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Follow the contacts when zoomed</source>
+            <extracomment>ui/menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Zoom &amp;in</source>
+            <extracomment>ui/menus.py, ui/practice_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Zoom &amp;out</source>
+            <extracomment>ui/menus.py, ui/practice_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Whole picture</source>
+            <extracomment>ui/menus.py, ui/practice_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Projector mode</source>
+            <extracomment>ui/menus.py, ui/practice_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>L&amp;anguage</source>
+            <extracomment>ui/menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Keys and cautions</source>
+            <extracomment>ui/menus.py, ui/practice_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Bench</source>
+            <extracomment>ui/menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Magneto on the bench</source>
+            <extracomment>ui/menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Unit of length</source>
             <extracomment>ui/menus.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
@@ -19,8 +7389,2620 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
+            <source>Save picture of the breaker end…</source>
+            <extracomment>ui/menus.py, ui/practice_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Save picture of the drive end…</source>
+            <extracomment>ui/menus.py, ui/practice_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Save picture of the crank…</source>
+            <extracomment>ui/menus.py, ui/practice_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Text size</source>
+            <extracomment>ui/menus.py, ui/practice_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Millimetres</source>
+            <extracomment>ui/menus.py, ui/practice_tray.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Inches</source>
+            <extracomment>ui/menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Lengths in</source>
+            <extracomment>ui/menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Undo: {step}</source>
+            <extracomment>ui/menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Redo: {step}</source>
+            <extracomment>ui/menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;File</source>
+            <extracomment>ui/menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Edit</source>
+            <extracomment>ui/menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Ben&amp;ch</source>
+            <extracomment>ui/menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Practice</source>
+            <extracomment>ui/menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;View</source>
+            <extracomment>ui/menus.py, ui/practice_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Help</source>
+            <extracomment>ui/menus.py, ui/practice_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>with this setting there is no “{place}” to run to</source>
+            <extracomment>ui/model.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Moves that would put it right, best first</source>
+            <extracomment>ui/plan_box.py, ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Moves of the coupling, best first</source>
+            <extracomment>ui/plan_box.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Move the ne&amp;xt tooth</source>
+            <extracomment>ui/plan_box.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Teeth of the magneto flange on the disc, and of the disc on the drive flange, from as found; with rotation is {along}, against is {against} seen from the drive end.</source>
+            <extracomment>ui/plan_box.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Flange</source>
+            <extracomment>ui/plan_box.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Fires at</source>
+            <extracomment>ui/plan_box.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>There is no reading to plan from.</source>
+            <extracomment>ui/plan_box.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Point at a move to see where it brings the marks; choose one to step through it.</source>
+            <extracomment>ui/plan_box.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{first} or {second}</source>
+            <extracomment>ui/plan_box.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>✗ Nothing reaches it within tolerance: {outside}. The nearest two: {nearest}.</source>
+            <extracomment>ui/plan_box.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Magneto flange {teeth}</source>
+            <extracomment>ui/plan_box.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>1 single step to go.</source>
+            <extracomment>ui/plan_box.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{steps} single steps to go.</source>
+            <extracomment>ui/plan_box.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The move is made. Check the marks, tighten, and read the lamp again, approaching with rotation; enter what it says as the new reading.</source>
+            <extracomment>ui/plan_box.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>✓ The first is within ±{tolerance}° of crank.</source>
+            <extracomment>ui/plan_box.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>By the present reading the first would come within ±{tolerance}° of crank; set the contacts first, read the lamp again, then plan.</source>
+            <extracomment>ui/plan_box.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Uncertainty budget</source>
+            <extracomment>ui/plot_budget.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{name}: {share} of the variance; {source}</source>
+            <extracomment>ui/plot_budget.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>share of the variance [%]</source>
+            <extracomment>ui/plot_budget.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>how often, per unit</source>
+            <extracomment>ui/plot_budget.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Quantity whose budget is shown</source>
+            <extracomment>ui/plot_budget.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Nothing is judged yet.</source>
+            <extracomment>ui/plot_budget.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Choose readings and instruments on the Uncertainty page.</source>
+            <extracomment>ui/plot_budget.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>linear</source>
+            <extracomment>ui/plot_budget.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Monte Carlo</source>
+            <extracomment>ui/plot_budget.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Quantity</source>
+            <extracomment>ui/plot_budget.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>rotor {rotor}: {torque} N m with rotation</source>
+            <extracomment>ui/plot_coil.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>rotor {rotor}: {torque} N m against rotation</source>
+            <extracomment>ui/plot_coil.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Let go, the rotor swings on, with rotation, {angle} to neutral.</source>
+            <extracomment>ui/plot_coil.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Let go, the rotor swings back, against rotation, {angle} to neutral.</source>
+            <extracomment>ui/plot_coil.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Let go, off the engine, the rotor swings on, with rotation, {angle} to neutral.</source>
+            <extracomment>ui/plot_coil.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Let go, off the engine, the rotor swings back, against rotation, {angle} to neutral.</source>
+            <extracomment>ui/plot_coil.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Coil</source>
+            <extracomment>ui/plot_coil.py, ui/plot_pane.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Pull of the magnet</source>
+            <extracomment>ui/plot_coil.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>rotor past neutral [deg]</source>
+            <extracomment>ui/plot_coil.py, ui/plot_lift.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>rotor {rotor}: flux {flux} mWb (static {static}), current {current} A</source>
+            <extracomment>ui/plot_coil.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>At {rpm} turns a minute the present opening leaves {now} mJ, the E-gap {at} mJ.</source>
+            <extracomment>ui/plot_coil.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>core flux [mWb]</source>
+            <extracomment>ui/plot_coil.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>primary current [A]</source>
+            <extracomment>ui/plot_coil.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>opens late [rotor deg]</source>
+            <extracomment>ui/plot_coil.py, ui/plot_lift.py, ui/plot_wear.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>energy at opening [mJ]</source>
+            <extracomment>ui/plot_coil.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>best here</source>
+            <extracomment>ui/plot_coil.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Speed of the rotor</source>
+            <extracomment>ui/plot_coil.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>From turning by hand to full speed</source>
+            <extracomment>ui/plot_coil.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>opening {angle} from the E-gap leaves {energy} mJ</source>
+            <extracomment>ui/plot_coil.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>There is no coil to show, or the contacts never work.</source>
+            <extracomment>ui/plot_coil.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>torque with rotation [N m]</source>
+            <extracomment>ui/plot_coil.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>This magneto's file gives no pull.</source>
+            <extracomment>ui/plot_coil.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The rotor stands at neutral: it stays there by itself.</source>
+            <extracomment>ui/plot_coil.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>This magneto's file gives no coil.</source>
+            <extracomment>ui/plot_coil.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>resultant</source>
+            <extracomment>ui/plot_coil.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>static</source>
+            <extracomment>ui/plot_coil.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Rotor speed</source>
+            <extracomment>ui/plot_coil.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>now {energy} mJ</source>
+            <extracomment>ui/plot_coil.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>rests: neutral</source>
+            <extracomment>ui/plot_coil.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>balances but does not rest: full register</source>
+            <extracomment>ui/plot_coil.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{fires} BTDC, {off} early: magneto flange {magneto}, disc {disc}</source>
+            <extracomment>ui/plot_coupling.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{fires} BTDC, {off} late: magneto flange {magneto}, disc {disc}</source>
+            <extracomment>ui/plot_coupling.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{moves} timings near the wanted one; the nearest: {nearest}.</source>
+            <extracomment>ui/plot_coupling.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>fires [crank deg BTDC], earlier to the right</source>
+            <extracomment>ui/plot_coupling.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>teeth moved, both faces</source>
+            <extracomment>ui/plot_coupling.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>now</source>
+            <extracomment>ui/plot_coupling.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>wanted {wanted} ± {tolerance}°</source>
+            <extracomment>ui/plot_coupling.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>No timing can be planned.</source>
+            <extracomment>ui/plot_coupling.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What if the disc had other teeth: the installation stays as it is</source>
+            <extracomment>ui/plot_coupling.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>This magneto is not on an engine: open an installation.</source>
+            <extracomment>ui/plot_coupling.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The contacts never open and close: there is no timing to plan from.</source>
+            <extracomment>ui/plot_coupling.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>nearest</source>
+            <extracomment>ui/plot_coupling.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Teeth at the magneto, what if</source>
+            <extracomment>ui/plot_coupling.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Teeth at the drive, what if</source>
+            <extracomment>ui/plot_coupling.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>now, nearest</source>
+            <extracomment>ui/plot_coupling.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Teeth: magneto</source>
+            <extracomment>ui/plot_coupling.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>drive</source>
+            <extracomment>ui/plot_coupling.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>present</source>
+            <extracomment>ui/plot_lift.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>designed</source>
+            <extracomment>ui/plot_lift.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>before</source>
+            <extracomment>ui/plot_lift.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Lift and gap</source>
+            <extracomment>ui/plot_lift.py, ui/plot_pane.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>rotor {rotor}: lift {lift}, {what}</source>
+            <extracomment>ui/plot_lift.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Contacts open at {opens} and close at {closes} of rotor; largest gap {max_gap}.</source>
+            <extracomment>ui/plot_lift.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>lobe {lobe}: {opens}, largest gap {max_gap}</source>
+            <extracomment>ui/plot_lift.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{good} of {lobes} lobes have their largest gap within limits.</source>
+            <extracomment>ui/plot_lift.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>gap [mm]</source>
+            <extracomment>ui/plot_lift.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>contact lift [{unit}]</source>
+            <extracomment>ui/plot_lift.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>gap [{unit}]</source>
+            <extracomment>ui/plot_lift.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>stop: contacts touch</source>
+            <extracomment>ui/plot_lift.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>limits of the largest gap</source>
+            <extracomment>ui/plot_lift.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>gap {gap}</source>
+            <extracomment>ui/plot_lift.py, ui/plot_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>closed</source>
+            <extracomment>ui/plot_lift.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>largest gap [{unit}]</source>
+            <extracomment>ui/plot_lift.py, ui/plot_trials.py, ui/plot_wear.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>at the mark: judged on lobe 1</source>
+            <extracomment>ui/plot_lift.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>at the mark</source>
+            <extracomment>ui/plot_lift.py, ui/trials_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>limits</source>
+            <extracomment>ui/plot_lift.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>never works the contacts</source>
+            <extracomment>ui/plot_lift.py, ui/plot_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{error} from its place</source>
+            <extracomment>ui/plot_lift.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The contacts never open on lobe 1.</source>
+            <extracomment>ui/plot_lift.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The contacts never close.</source>
+            <extracomment>ui/plot_lift.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>lobe, in firing order</source>
+            <extracomment>ui/plot_lift.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>largest gap [mm]</source>
+            <extracomment>ui/plot_lift.py, ui/plot_trials.py, ui/plot_wear.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Window</source>
+            <extracomment>ui/plot_pane.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Magnet</source>
+            <extracomment>ui/plot_pane.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Wear</source>
+            <extracomment>ui/plot_pane.py, ui/plot_wear.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The plots are coming…</source>
+            <extracomment>ui/plot_pane.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>SVG (*.svg);;PNG (*.png);;Values as CSV (*.csv)</source>
+            <extracomment>ui/plot_sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Values under the pointer</source>
+            <extracomment>ui/plot_sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Copy the plots as a picture</source>
+            <extracomment>ui/plot_sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Save the plots as SVG or PNG, or their values as CSV</source>
+            <extracomment>ui/plot_sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The plots are copied.</source>
+            <extracomment>ui/plot_sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Save the plots</source>
+            <extracomment>ui/plot_sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Cop&amp;y</source>
+            <extracomment>ui/plot_sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Save…</source>
+            <extracomment>ui/plot_sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>there are no values to save here</source>
+            <extracomment>ui/plot_sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{name}: plots are saved as .svg or .png, their values as .csv</source>
+            <extracomment>ui/plot_sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{name}: the picture could not be saved</source>
+            <extracomment>ui/plot_sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>plate {plate}: expect {gap}, 19 times in 20 between {low} and {high}</source>
+            <extracomment>ui/plot_trials.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>backplate, positive with rotation [deg]</source>
+            <extracomment>ui/plot_trials.py, ui/plot_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>here: done</source>
+            <extracomment>ui/plot_trials.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>next</source>
+            <extracomment>ui/plot_trials.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>through the trials</source>
+            <extracomment>ui/plot_trials.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>as the file has it</source>
+            <extracomment>ui/plot_trials.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>19 times in 20</source>
+            <extracomment>ui/plot_trials.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>running hours from now [h]</source>
+            <extracomment>ui/plot_wear.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>next inspection</source>
+            <extracomment>ui/plot_wear.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>true gap</source>
+            <extracomment>ui/plot_wear.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>what a blade finds</source>
+            <extracomment>ui/plot_wear.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Adjustment window</source>
+            <extracomment>ui/plot_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>plate {plate}, screw {screw}: {opens}, largest gap {gap}</source>
+            <extracomment>ui/plot_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>You are at {place}.</source>
+            <extracomment>ui/plot_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>contact screw [deg]</source>
+            <extracomment>ui/plot_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Heel wear</source>
+            <extracomment>ui/plot_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Wear the heel and see the window move: what is set now opens later, with a smaller gap</source>
+            <extracomment>ui/plot_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>(no heel arm in the file)</source>
+            <extracomment>ui/plot_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>opens {off} late</source>
+            <extracomment>ui/plot_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>opens {off} early</source>
+            <extracomment>ui/plot_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Heel worn</source>
+            <extracomment>ui/plot_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>kept in the attempt's file</source>
+            <extracomment>ui/practice_choice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>left empty: drawn at random; the same code gives the same faults</source>
+            <extracomment>ui/practice_choice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Begin</source>
+            <extracomment>ui/practice_choice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>From a &amp;file…</source>
+            <extracomment>ui/practice_choice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Level {level} · {name}</source>
+            <extracomment>ui/practice_choice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>JSON files (*.json);;All files (*)</source>
+            <extracomment>ui/practice_choice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Lessons</source>
+            <extracomment>ui/practice_choice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>New exercise</source>
+            <extracomment>ui/practice_choice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Trainee</source>
+            <extracomment>ui/practice_choice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Code</source>
+            <extracomment>ui/practice_choice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>A code is a whole number, such as 4711.</source>
+            <extracomment>ui/practice_choice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{steps} steps.</source>
+            <extracomment>ui/practice_choice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>About {minutes} minutes.</source>
+            <extracomment>ui/practice_choice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{part}: by how much</source>
+            <extracomment>ui/practice_controls.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>With Shift a tenth of the amount, with Alt ten times</source>
+            <extracomment>ui/practice_controls.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Drag rotor, backplate and contact screw in the picture, or take one in hand with 1, 2, 3 and turn it with the arrow keys or the wheel: finer with Shift. Everything else is a button at the right; Alt and the underlined letter reaches it, Alt with 1 to 4 the tabs. Nothing here shows a true value: read the instruments. There is no undo.</source>
+            <extracomment>ui/practice_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Save picture of the contacts…</source>
+            <extracomment>ui/practice_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Save attempt as…</source>
+            <extracomment>ui/practice_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Hand in…</source>
+            <extracomment>ui/practice_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Save &amp;debrief…</source>
+            <extracomment>ui/practice_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Keys and cautions</source>
+            <extracomment>ui/practice_menus.py, ui/window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Practice</source>
+            <extracomment>ui/practice_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Atte&amp;mpt</source>
+            <extracomment>ui/practice_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>put a hand on the propeller first, and treat it as live: nobody else in its arc</source>
+            <extracomment>ui/practice_model.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>this is a replay: nothing in it can be changed</source>
+            <extracomment>ui/practice_model.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Straightedge past the mark as the contacts open</source>
+            <extracomment>ui/practice_notebook.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Fires before top dead centre</source>
+            <extracomment>ui/practice_notebook.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Disc reads at top dead centre</source>
+            <extracomment>ui/practice_notebook.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Switch lead</source>
+            <extracomment>ui/practice_notebook.py, ui/practice_work.py, ui/window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Remark</source>
+            <extracomment>ui/practice_notebook.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>short inside the magneto</source>
+            <extracomment>ui/practice_notebook.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>spring tab does not touch</source>
+            <extracomment>ui/practice_notebook.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>such as 0.8 mm or −30 thou; short of it: with a minus</source>
+            <extracomment>ui/practice_notebook.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>such as 0.25 mm or 9 thou</source>
+            <extracomment>ui/practice_notebook.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>such as 25.5°</source>
+            <extracomment>ui/practice_notebook.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>such as −3.25°; after the zero: with a minus</source>
+            <extracomment>ui/practice_notebook.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>one line</source>
+            <extracomment>ui/practice_notebook.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Write down</source>
+            <extracomment>ui/practice_notebook.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What is wrong with the entry</source>
+            <extracomment>ui/practice_notebook.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Writ&amp;e it down</source>
+            <extracomment>ui/practice_notebook.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Wha&amp;t</source>
+            <extracomment>ui/practice_notebook.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Ma&amp;gneto</source>
+            <extracomment>ui/practice_notebook.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Lo&amp;be</source>
+            <extracomment>ui/practice_notebook.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Reading</source>
+            <extracomment>ui/practice_notebook.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Finding</source>
+            <extracomment>ui/practice_notebook.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Notebook</source>
+            <extracomment>ui/practice_notebook.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Left magneto</source>
+            <extracomment>ui/practice_notebook.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Right magneto</source>
+            <extracomment>ui/practice_notebook.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Left: {line}</source>
+            <extracomment>ui/practice_notebook.py, ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Right: {line}</source>
+            <extracomment>ui/practice_notebook.py, ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>there is nothing to write down yet</source>
+            <extracomment>ui/practice_notebook.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Attempts (*.json);;All files (*)</source>
+            <extracomment>ui/practice_room.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Open an attempt</source>
+            <extracomment>ui/practice_room.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>An attempt at “{name}” was under way when the program ended.</source>
+            <extracomment>ui/practice_room.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Go on with it</source>
+            <extracomment>ui/practice_room.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Discard it</source>
+            <extracomment>ui/practice_room.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Treat the propeller as live: switch off and its lead proved, plugs out, wheels chocked, nobody in its arc.</source>
+            <extracomment>ui/practice_sight.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>by so much</source>
+            <extracomment>ui/practice_sight.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>until lamp changes</source>
+            <extracomment>ui/practice_sight.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>until edge in line</source>
+            <extracomment>ui/practice_sight.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>until widest open</source>
+            <extracomment>ui/practice_sight.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>until piston stops</source>
+            <extracomment>ui/practice_sight.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>to a disc reading</source>
+            <extracomment>ui/practice_sight.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>propeller by so much</source>
+            <extracomment>ui/practice_sight.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Timing lamp</source>
+            <extracomment>ui/practice_sight.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What you see</source>
+            <extracomment>ui/practice_sight.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Answer</source>
+            <extracomment>ui/practice_sight.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Turning</source>
+            <extracomment>ui/practice_sight.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Hol&amp;d the rotor</source>
+            <extracomment>ui/practice_sight.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How far to turn</source>
+            <extracomment>ui/practice_sight.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>By how many degrees, or to which reading before the disc's zero</source>
+            <extracomment>ui/practice_sight.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Hand on the &amp;propeller</source>
+            <extracomment>ui/practice_sight.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Lamp</source>
+            <extracomment>ui/practice_sight.py, lessons/a-full-job.json</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Finger</source>
+            <extracomment>ui/practice_sight.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Magneto in view</source>
+            <extracomment>ui/practice_sight.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>◀ &amp;Against</source>
+            <extracomment>ui/practice_sight.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;With ▶</source>
+            <extracomment>ui/practice_sight.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Turn against rotation</source>
+            <extracomment>ui/practice_sight.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Turn with rotation</source>
+            <extracomment>ui/practice_sight.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{way}; by so much: with Shift a tenth of it, with Alt ten times</source>
+            <extracomment>ui/practice_sight.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Turning the propeller</source>
+            <extracomment>ui/practice_sight.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Left</source>
+            <extracomment>ui/practice_sight.py, ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Right</source>
+            <extracomment>ui/practice_sight.py, ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What counts</source>
+            <extracomment>ui/practice_task.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>About {minutes} minutes. Time is a guide and is not marked.</source>
+            <extracomment>ui/practice_task.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Data sheet</source>
+            <extracomment>ui/practice_task.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>No more hints</source>
+            <extracomment>ui/practice_task.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>A hi&amp;nt ({left} left)</source>
+            <extracomment>ui/practice_task.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Another hi&amp;nt ({left} left)</source>
+            <extracomment>ui/practice_task.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{percent} % are needed, and no dangerous act. Right, and proved by instruments since the last act that could have changed it, counts whole; right but not proved, half.</source>
+            <extracomment>ui/practice_task.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Set of blades</source>
+            <extracomment>ui/practice_tray.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Straightedge, marks of {divisions}</source>
+            <extracomment>ui/practice_tray.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Laid along the &amp;step</source>
+            <extracomment>ui/practice_tray.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Look s&amp;quare over it</source>
+            <extracomment>ui/practice_tray.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>From where the eye looks over the straightedge</source>
+            <extracomment>ui/practice_tray.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Behind, square over the edge, ahead</source>
+            <extracomment>ui/practice_tray.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Electrical</source>
+            <extracomment>ui/practice_tray.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Crank</source>
+            <extracomment>ui/practice_tray.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Th&amp;umb over No. 1's plug hole</source>
+            <extracomment>ui/practice_tray.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Try them</source>
+            <extracomment>ui/practice_tray.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Put &amp;back</source>
+            <extracomment>ui/practice_tray.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Blade {blade}</source>
+            <extracomment>ui/practice_tray.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>In hand: {blades}</source>
+            <extracomment>ui/practice_tray.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Pick up to three</source>
+            <extracomment>ui/practice_tray.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Lamp a&amp;cross the contacts</source>
+            <extracomment>ui/practice_tray.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Meter the &amp;lead to the case</source>
+            <extracomment>ui/practice_tray.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>From the pulled plug of the switch lead to the case</source>
+            <extracomment>ui/practice_tray.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Disc on the cra&amp;nk</source>
+            <extracomment>ui/practice_tray.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Turn the disc on the crank, so that it reads earlier or later under its pointer</source>
+            <extracomment>ui/practice_tray.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Piston st&amp;op in No. 1</source>
+            <extracomment>ui/practice_tray.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Thousandths of an inch</source>
+            <extracomment>ui/practice_tray.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>There is nothing on the tray: eyes and hands are enough here.</source>
+            <extracomment>ui/practice_tray.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>behind</source>
+            <extracomment>ui/practice_tray.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>ahead</source>
+            <extracomment>ui/practice_tray.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>reads later</source>
+            <extracomment>ui/practice_tray.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>reads earlier</source>
+            <extracomment>ui/practice_tray.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Text (*.txt);;Table (*.csv)</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>magview {version}: a training aid.</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;2 Tray</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;3 Work</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;4 Notebook</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Hand &amp;in…</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Hand in</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Hand in now?</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Then the true values are shown, and nothing more can be done.</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Hand in</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Go on working</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Save the attempt</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Attempts (*.json)</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Save the debrief</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>This attempt has not been saved.</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Go on</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;1 Lesson</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;1 Task</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>practice</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The attempt cannot be kept for after a crash: {error}</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Save…</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Close &amp;without saving</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Loc&amp;k screw tight</source>
+            <extracomment>ui/practice_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>C&amp;lamp screws tight</source>
+            <extracomment>ui/practice_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Contact &amp;screw</source>
+            <extracomment>ui/practice_work.py, ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Backplate</source>
+            <extracomment>ui/practice_work.py, ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Look at the &amp;contacts</source>
+            <extracomment>ui/practice_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>D&amp;ress them</source>
+            <extracomment>ui/practice_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Plu&amp;g pulled out</source>
+            <extracomment>ui/practice_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Paper under the spring tab</source>
+            <extracomment>ui/practice_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Engine and magneto</source>
+            <extracomment>ui/practice_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Wh&amp;eels chocked</source>
+            <extracomment>ui/practice_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Spark plugs o&amp;ut</source>
+            <extracomment>ui/practice_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Nuts tight</source>
+            <extracomment>ui/practice_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Rotor pinned</source>
+            <extracomment>ui/practice_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Lift the magneto o&amp;ff</source>
+            <extracomment>ui/practice_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Refit by its marks</source>
+            <extracomment>ui/practice_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Refit as the rotor stands</source>
+            <extracomment>ui/practice_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Coupling, one tooth at a time</source>
+            <extracomment>ui/practice_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Paint marks across i&amp;t</source>
+            <extracomment>ui/practice_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Screw {screw}; plate {plate}.</source>
+            <extracomment>ui/practice_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>wider</source>
+            <extracomment>ui/practice_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>closer</source>
+            <extracomment>ui/practice_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>◀ against</source>
+            <extracomment>ui/practice_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>with ▶</source>
+            <extracomment>ui/practice_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>New lead</source>
+            <extracomment>ui/practice_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>New spring tab</source>
+            <extracomment>ui/practice_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>New insulation</source>
+            <extracomment>ui/practice_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Magneto flange</source>
+            <extracomment>ui/practice_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>there are no fonts to print with; on Debian or Ubuntu fonts-dejavu-core has some</source>
+            <extracomment>ui/print_pdf.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>page {page} of {pages}</source>
+            <extracomment>ui/print_pdf.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>{language} from the next start: other windows are open now.</source>
             <extracomment>ui/renewal.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Training and planning aid with invented magnetos. Treat the propeller as live: switch off, switch lead grounded and proved, plugs out, wheels chocked. The maker's current manual and local rules govern; work on a certified aircraft is done or released by a licensed person.</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>just open</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>just close</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Plate and screw both move the opening, only the screw moves the gap: check both again after tightening.</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Setting</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>From the neutral before No. 1 fires, positive as it turns in service</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Positive with cam rotation; it stops at the end of its slot</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Positive brings the contacts closer</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Hol&amp;d</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Let go, and the magnet pulls the rotor to where it wants it</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>To the E-gap</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>To &amp;opening</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Clamp screws of the backplate tight</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Clamp screws: the plate turns only while they are slack</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Lock screw of the contact screw tight</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Lock screw: the contact screw turns only while it is slack; tightening can shift it</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Go</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Turn</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Run until</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>on and on</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Speed of the run</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Ru&amp;n</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Readings, lobe 1</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What would put it right</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>For a l&amp;argest gap of</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Set it so</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Every lobe, in firing order</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Rotor degrees; the gap is the largest, at the top of the lobe</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Readings of every lobe</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{gap} (blade {blade})</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>tight</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Opens</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Error</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Closes</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Dwell</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Gap</source>
+            <extracomment>ui/setting_panel.py, ui/trials_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{low}° to {high}°</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{opens} of rotor</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>✗ Out of limits: {faults}</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>✓ Within limits</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>within limits, {limit}</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>out of limits, {limit}</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>A largest gap of {gap} with opening at the E-gap cannot be had: {reason}.</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Nothing: the contacts open at the E-gap and the largest gap is {gap}.</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>slacken the clamp screws and the lock screw</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{first}, then {then}</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Stop</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>With this setting lobe 1 never opens or never closes the contacts.</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Contacts open at</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>From the E-gap</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Straightedge off mark</source>
+            <extracomment>ui/setting_panel.py, ui/uncertainty_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Closed for (dwell)</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>at it</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Top dead centre from two stop readings</source>
+            <extracomment>ui/stop_box.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Top dead centre on the disc</source>
+            <extracomment>ui/stop_box.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>True top dead centre is at {middle}° on the disc; set the pointer to zero there. (Disc numbered 0 to 360°, or to both sides with what is before zero negative. If the stop was met about bottom dead centre, the top is at {opposite}°. Exact for a rod on the crank pin: use the master rod's.)</source>
+            <extracomment>ui/stop_box.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>First</source>
+            <extracomment>ui/stop_box.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Second</source>
+            <extracomment>ui/stop_box.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Before turning the crank: switch off, switch lead grounded and proved, plugs out, wheels chocked, nobody in the propeller's arc. Paint marks on disc, both flanges and engine before taking anything apart; move one tooth at a time; approach every reading in the direction of rotation, so that backlash is taken up. The maker's current manual and local rules govern.</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{crank}° of crank early = {rotor}° of rotor = {piston} of piston travel.</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{crank}° of crank late = {rotor}° of rotor = {piston} of piston travel.</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Teeth moved from as found</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Teeth moved from as found, left magneto</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Moves that would put it right, best first, left magneto</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Teeth moved from as found, right magneto</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Moves that would put it right, best first, right magneto</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Left fires {left}°, right {right}° before top dead centre: {apart}. Wanted: {wanted}. That is {difference}° from it, {tolerance}° allowed.</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>both together</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>left {angle}° earlier</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>right {angle}° earlier</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>⚠ Treat the propeller as live: switch off, lead proved, plugs out, wheels chocked.</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Where it fires, crank degrees before top dead centre</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Crank from No. 1's firing top dead centre, positive the way the engine turns</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Cran&amp;k</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;As found</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Paint new &amp;marks</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Marks in line across drive flange, disc and magneto flange, as they stand now</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>At the timing wanted.</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Lamp reads</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Fires now</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Show this magneto's coupling</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>To firing</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>To TDC</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{name}: one tooth against rotation</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{name}: one tooth with rotation</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>⚠ The internal timing is out of limits: put that right first, no tooth makes up for it.</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>⚠ The installation does not fit together: {mismatch}.</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The magneto is off the engine: all this holds once it is refitted by its marks.</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The contacts were set anew since the lamp was read: with the teeth as found it would now read {found}. Both magnetos are shown with this one's internal setting.</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>With this setting the contacts never open and close: there is no timing to read.</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Tolerance ±{tolerance}° of crank.</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>left magneto, lamp reads</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>right magneto, lamp reads</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>left magneto, wanted</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>right magneto, wanted</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>left magneto fires now</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>right magneto fires now</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Magneto flange on the disc</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Disc on the drive</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Single</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>With rotation is {way} seen from the drive end.</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Take care: {mismatch}.</source>
+            <extracomment>ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Plate</source>
+            <extracomment>ui/trials_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Opened</source>
+            <extracomment>ui/trials_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Degrees</source>
+            <extracomment>ui/trials_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Millimetres along the slot</source>
+            <extracomment>ui/trials_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Scale marks</source>
+            <extracomment>ui/trials_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>A trial: set to open at the E-gap</source>
+            <extracomment>ui/trials_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The thickest blade that passes at the top of lobe 1; 0 if none does</source>
+            <extracomment>ui/trials_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The thinnest blade that does not pass; 0 if every blade did</source>
+            <extracomment>ui/trials_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How far past the E-gap the contacts opened, if the straightedge showed it</source>
+            <extracomment>ui/trials_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Plate rea&amp;d in</source>
+            <extracomment>ui/trials_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The plate as it stands, and what blades in steps of a thousandth of an inch would find</source>
+            <extracomment>ui/trials_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Trials made</source>
+            <extracomment>ui/trials_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Stri&amp;ke out</source>
+            <extracomment>ui/trials_panel.py, ui/wear_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Strike out the trial that is chosen, or the last</source>
+            <extracomment>ui/trials_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What to do next</source>
+            <extracomment>ui/trials_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>T&amp;urn the plate there</source>
+            <extracomment>ui/trials_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Save what was found…</source>
+            <extracomment>ui/trials_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Turn the plate on the bench; then set the contacts to open at the E-gap again</source>
+            <extracomment>ui/trials_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Save a magneto file of your own, with lift, rise and index as the trials tell</source>
+            <extracomment>ui/trials_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Save what was found</source>
+            <extracomment>ui/trials_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Saved {name}: open it from the File menu.</source>
+            <extracomment>ui/trials_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Plate, with rotation +</source>
+            <extracomment>ui/trials_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Along the slot</source>
+            <extracomment>ui/trials_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Slot's radius</source>
+            <extracomment>ui/trials_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Marks, with rotation +</source>
+            <extracomment>ui/trials_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Between two marks</source>
+            <extracomment>ui/trials_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Blade that passes</source>
+            <extracomment>ui/trials_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Blade that does n&amp;ot</source>
+            <extracomment>ui/trials_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Opened late by</source>
+            <extracomment>ui/trials_panel.py, ui/wear_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Fro&amp;m the bench</source>
+            <extracomment>ui/trials_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Note the trial</source>
+            <extracomment>ui/trials_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the blade that passes must be thinner than the one that does not</source>
+            <extracomment>ui/trials_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>No advice: {refusal}.</source>
+            <extracomment>ui/trials_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>over {low}</source>
+            <extracomment>ui/trials_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>✓ Done</source>
+            <extracomment>ui/trials_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{chance} % likely within limits there</source>
+            <extracomment>ui/trials_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Comes to</source>
+            <extracomment>ui/uncertainty_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Share</source>
+            <extracomment>ui/uncertainty_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What was read</source>
+            <extracomment>ui/uncertainty_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Measurement</source>
+            <extracomment>ui/uncertainty_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Straightedge from the rim mark, positive past it: the contacts open late</source>
+            <extracomment>ui/uncertainty_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The thickest blade that passes the widest gap</source>
+            <extracomment>ui/uncertainty_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Take from the &amp;bench</source>
+            <extracomment>ui/uncertainty_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What these instruments would read of the bench as it stands</source>
+            <extracomment>ui/uncertainty_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>With what</source>
+            <extracomment>ui/uncertainty_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How sure it is</source>
+            <extracomment>ui/uncertainty_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Number of Monte Carlo draws</source>
+            <extracomment>ui/uncertainty_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Draw every reading at random within what its instrument allows, and count</source>
+            <extracomment>ui/uncertainty_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Progress of the Monte Carlo</source>
+            <extracomment>ui/uncertainty_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Uncertainty budget of the least sure quantity</source>
+            <extracomment>ui/uncertainty_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>by Monte Carlo</source>
+            <extracomment>ui/uncertainty_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{name}, the least sure of them</source>
+            <extracomment>ui/uncertainty_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>by linear propagation</source>
+            <extracomment>ui/uncertainty_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{chance} likely within limits ({how})</source>
+            <extracomment>ui/uncertainty_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Internal timing</source>
+            <extracomment>ui/uncertainty_panel.py, ui/window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Timing to the engine</source>
+            <extracomment>ui/uncertainty_panel.py, ui/window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Blade that passes</source>
+            <extracomment>ui/uncertainty_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Disc at the first stop</source>
+            <extracomment>ui/uncertainty_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Disc at the second stop</source>
+            <extracomment>ui/uncertainty_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Disc, left opens</source>
+            <extracomment>ui/uncertainty_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Disc, right opens</source>
+            <extracomment>ui/uncertainty_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>M&amp;onte Carlo</source>
+            <extracomment>ui/uncertainty_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Ca&amp;ncel</source>
+            <extracomment>ui/uncertainty_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>where they disagree, go by the Monte Carlo</source>
+            <extracomment>ui/uncertainty_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Linear propagation (JCGM 100); the Monte Carlo (JCGM 101) checks it.</source>
+            <extracomment>ui/uncertainty_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Next to improve: {name}.</source>
+            <extracomment>ui/uncertainty_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>No finer instrument on the list would help.</source>
+            <extracomment>ui/uncertainty_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Blade gap</source>
+            <extracomment>ui/wear_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Opens late</source>
+            <extracomment>ui/wear_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Wear from now on</source>
+            <extracomment>ui/wear_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Off the heel of the breaker arm in 100 running hours: it opens later, the gap closes</source>
+            <extracomment>ui/wear_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>A pip on one contact in 100 running hours: the blade finds less than the true gap</source>
+            <extracomment>ui/wear_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Heel, i&amp;n 100 h</source>
+            <extracomment>ui/wear_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Pip, in 100 h</source>
+            <extracomment>ui/wear_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Next inspection &amp;after</source>
+            <extracomment>ui/wear_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Wear the bench by the&amp;se hours</source>
+            <extracomment>ui/wear_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>See on the bench what those hours would do to it</source>
+            <extracomment>ui/wear_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Inspections of this setting</source>
+            <extracomment>ui/wear_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Inspections</source>
+            <extracomment>ui/wear_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The thickest blade that passed, and half a step more</source>
+            <extracomment>ui/wear_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How far past the E-gap it opened, in degrees of rotor</source>
+            <extracomment>ui/wear_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>At, since it was set</source>
+            <extracomment>ui/wear_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Gap by blades</source>
+            <extracomment>ui/wear_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Use these rates</source>
+            <extracomment>ui/wear_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>From the &amp;bench</source>
+            <extracomment>ui/wear_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>N&amp;ote</source>
+            <extracomment>ui/wear_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Two inspections at different hours give rates.</source>
+            <extracomment>ui/wear_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Magneto and installation files (*.json);;All files (*)</source>
+            <extracomment>ui/window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Tables (*.csv *.tsv *.txt);;All files (*)</source>
+            <extracomment>ui/window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Drag the rotor or cam, the backplate, or the contact screw; or take one in hand with 1, 2, 3 and turn it with the arrow keys, Page Up and Page Down, or the wheel: ten times finer with Shift, coarser with Alt. A dragged rotor catches at contacts just open, top of lobe, E-gap and neutral; Alt lets it pass. Double-click puts a part back. Space holds the rotor or lets it go. In the drive end, left and right move the magneto flange, up and down the disc, one tooth at a time. Ctrl and the wheel zoom, the middle button pans. Numbers can be typed with their unit: 1.5°, 9 thou, 0.23 mm.
+
+Positive angles go the way the rotor turns in service; a positive contact-screw angle brings the contacts closer.</source>
+            <extracomment>ui/window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Internal</source>
+            <extracomment>ui/window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>En&amp;gine</source>
+            <extracomment>ui/window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Lead</source>
+            <extracomment>ui/window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Trials</source>
+            <extracomment>ui/window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Trials, and what to try next</source>
+            <extracomment>ui/window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Unce&amp;rtainty</source>
+            <extracomment>ui/window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How sure the setting is</source>
+            <extracomment>ui/window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Wear</source>
+            <extracomment>ui/window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Wear and drift</source>
+            <extracomment>ui/window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>magview {version}: a training and planning aid; the maker's current manual governs.</source>
+            <extracomment>ui/window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Open a magneto or an installation</source>
+            <extracomment>ui/window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Open a table of the lift</source>
+            <extracomment>ui/window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The bench cannot be kept for after a crash: {error}</source>
+            <extracomment>ui/window.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -659,11 +10641,6 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>Lamp</source>
-            <extracomment>lessons/a-full-job.json</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
             <source>Clip the lamp on and switch on: with the plugs out nothing can fire.</source>
             <extracomment>lessons/a-full-job.json</extracomment>
             <translation type="unfinished"></translation>
@@ -750,11 +10727,6 @@
         </message>
         <message>
             <source>With rotation to the lamp, finger at No. 1; write down what the disc reads.</source>
-            <extracomment>lessons/a-full-job.json</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>Marks</source>
             <extracomment>lessons/a-full-job.json</extracomment>
             <translation type="unfinished"></translation>
         </message>
