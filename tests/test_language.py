@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import ast
 import json
+import random
 import re
 import string
 from collections.abc import Iterator
@@ -39,33 +40,50 @@ from magview.physics.setting import internal_timing
 from magview.physics.setting_uncertainty import internal_measurement
 from magview.physics.trials import Trial
 from magview.physics.wear import WearRates
-from magview.practice.attempt import attempt_of
+from magview.practice import actions as do
+from magview.practice.attempt import Session, attempt_of
 from magview.practice.debrief import debrief
-from magview.practice.faults import begin
 from magview.practice.lesson_words import waiting_words
 from magview.practice.library import find_exercise, find_lesson, shipped_exercises, shipped_lessons
 from magview.practice.paper import goal_words, paper_lines
 from magview.practice.report import debrief_text
 from magview.practice.seen import seen
+from magview.practice.words import act_words
 from magview.spec import language
 from magview.spec.base import SpecError
 from magview.spec.files import dump_json, validate
 from magview.spec.language import number, speak_through, tr
-from magview.spec.library import find_installation, find_magneto, shipped_names
+from magview.spec.library import find_installation, find_magneto, resources, shipped_names
 from magview.spec.lift_table import parse_lift_table
 from magview.spec.magneto import Magneto
 from magview.spec.units import format_length, parse_angle_deg, parse_length_mm, parse_number
 from tests.practice.trainee import Trainee
 
-ROOMS = ("spec", "physics", "bench", "practice", "job")
+ROOMS = ("spec", "physics", "bench", "practice", "job", "classroom", "upkeep", "ui")
 PACKAGE = Path(language.__file__).parents[1]
-TREES = {path: ast.parse(path.read_text()) for room in ROOMS for path in sorted((PACKAGE / room).glob("*.py"))}
 
 _WORD = re.compile(r"[^\W\d_]{2,}")
-_UNITS = {"mm", "in", "µm", "um", "thou", "deg", "rpm", "magview"}
+_UNITS = {"mm", "in", "µm", "um", "thou", "deg", "rpm", "magview", "Wb", "min"}
+_PROPER = {"Python", "Qt", "Esc", "Fusion", "DejaVu Sans", "English", "Deutsch", "high contrast"}
+"""Names of programs, keys, styles, fonts, languages in their own words, and of a theme in the settings."""
+_BEFORE_QT = {"preflight.py"}
+"""Tells a terminal why there can be no window, where no translator can be loaded."""
+TREES = {
+    path: ast.parse(path.read_text())
+    for room in ROOMS
+    for path in sorted((PACKAGE / room).glob("*.py"))
+    if path.name not in _BEFORE_QT
+}
 
 
 # ---------------------------------------------------------------------- searched for in the source
+
+
+def _strings(value: Any) -> Iterator[str]:
+    if isinstance(value, str):
+        yield value
+    for part in value.values() if isinstance(value, dict) else value if isinstance(value, list | tuple) else ():
+        yield from _strings(part)
 
 
 def _name(call: ast.Call) -> str:
@@ -88,9 +106,11 @@ def _said(tree: ast.AST) -> set[str]:
 
 
 NAMES = set().union(*(_said(tree) for tree in TREES.values()))
+RESOURCES = set(_strings([json.loads(path.read_text()) for path in resources().rglob("*.json")]))
 
 _READ_BY_MACHINES = {
     "compile", "fullmatch", "split", "sub", "startswith", "removeprefix", "glob", "einsum", "exec", "AssertionError",
+    "TypeError", "Formatter", "match",
 }  # fmt: skip
 """What is called with patterns, prefixes, source text, or says what cannot happen."""
 
@@ -100,9 +120,9 @@ _SCHEMA_WORDS = {"description", "$comment", "$schema"}
 def unspoken(tree: ast.AST, names: set[str] = NAMES) -> list[str]:
     """Words in a source that no translator would see.
 
-    No words are: documentation, types, names (one lower-case token, keys of tables, fields of files, or what is marked
-    or a type's choice elsewhere), units, markup and style sheets, source text in a module that compiles it, patterns, columns of tables of numbers
-    (functions called …_table), the describing keys of JSON Schema.
+    No words are: documentation, types, names (one lower-case token, keys of tables, fields of files, or what is
+    marked or a type's choice elsewhere), units, markup and style sheets, source text in a module that compiles it,
+    patterns, columns of tables of numbers (functions called …_table), the describing keys of JSON Schema.
     """
     above = {child: node for node in ast.walk(tree) for child in ast.iter_child_nodes(node)}
     compiles = any(isinstance(n, ast.Call) and _name(n) == "exec" for n in ast.walk(tree))
@@ -126,6 +146,10 @@ def _no_words(text: str) -> bool:
     bare = re.sub(r"<[^>]*>?|[\w-]+=\"[^\"]*\"?|^[^<]*>", " ", text) if re.search(r"<|=\"", text) else text
     bare = re.sub(r"\w+\[[^\]]*\]", " ", bare)  # a field of a file
     words = [word for word in _WORD.findall(bare) if word not in _UNITS]
+    if text in _PROPER or re.fullmatch(
+        r"([A-Z]* ?\(\*\.[^()]*\)(;;)?)+|(\s*%\(\w+\)s)+", text
+    ):  # kinds of file; a log's line
+        return True
     if not words or re.search(r"\{[^{}]*:[^{}]*;\s*\}", text):
         return True
     return not re.search(r"\s", bare.strip()) and not re.fullmatch(r"[A-Z][a-z]+[.:]?", bare)
@@ -137,11 +161,11 @@ def _for_machines(node: ast.AST, above: dict[ast.AST, ast.AST]) -> bool:
         if isinstance(node, ast.Call) and child is not node.func:
             if _name(node) in ("tr", "marked") or _name(node) in _READ_BY_MACHINES:
                 return True
-        elif (isinstance(node, ast.Subscript) and child is node.slice) or (
-            isinstance(node, ast.AnnAssign | ast.arg) and child is node.annotation
+        elif (
+            (isinstance(node, ast.Subscript) and child is node.slice)
+            or (isinstance(node, ast.AnnAssign | ast.arg) and child is node.annotation)
+            or (isinstance(node, ast.Dict) and child in node.keys)
         ):
-            return True
-        elif isinstance(node, ast.Dict) and child in node.keys:
             return True
         elif isinstance(node, ast.Dict) and child in node.values:
             key = node.keys[node.values.index(child)]  # type: ignore[arg-type]
@@ -205,7 +229,7 @@ def glued(tree: ast.AST) -> list[str]:
             spoken = {n for c in _spoken(keyword.value) for n in ast.walk(c)}
             for node in ast.walk(keyword.value):
                 words = node.value if isinstance(node, ast.Constant) and node not in spoken else None
-                if isinstance(words, str) and re.search(r"[^\W\d_]{2,}\s+[^\W\d_]{2,}", words):
+                if isinstance(words, str) and words not in NAMES and re.search(r"[^\W\d_]{2,}\s+[^\W\d_]{2,}", words):
                     found.append(f"line {call.lineno}: words for a place: {words!r}")
     return found
 
@@ -235,11 +259,22 @@ def test_every_drawn_part_has_its_words() -> None:
 # ---------------------------------------------------------------------- heard
 
 
+HEARD: set[str] = set()
+
+
+def _bracket(text: str) -> str:
+    HEARD.add(text)
+    return f"⟦{text}⟧"
+
+
 @pytest.fixture
 def bracketed() -> Iterator[None]:
-    speak_through(lambda text: f"⟦{text}⟧", ",")
+    """Every text in brackets and decimal commas; what is read out must be known to whoever collects texts."""
+    HEARD.clear()
+    speak_through(_bracket, ",")
     yield
     speak_through(None)
+    assert HEARD and HEARD <= NAMES | RESOURCES
 
 
 def outside(text: str) -> str:
@@ -269,13 +304,6 @@ def refusal(call: Any, *arguments: Any) -> str:
     with pytest.raises(ValueError, match=r"\w") as caught:
         call(*arguments)
     return str(caught.value)
-
-
-def _strings(value: Any) -> Iterator[str]:
-    if isinstance(value, str):
-        yield value
-    for part in value.values() if isinstance(value, dict) else value if isinstance(value, list | tuple) else ():
-        yield from _strings(part)
 
 
 def test_english_again_afterwards() -> None:
@@ -329,10 +357,11 @@ def test_actions_are_heard() -> None:
 def test_refusals_are_heard() -> None:
     magneto = find_magneto("seven-radial")
     state = new_bench(magneto)
+    tight = apply(state, bench.TightenClamps(True))
     data = json.loads(dump_json(magneto))
     texts = [
         refusal(parse_length_mm, "wide"), refusal(parse_length_mm, "3"), refusal(parse_angle_deg, "3 mm"),
-        refusal(parse_number, "much"), refusal(apply, state, bench.TurnBackplate(2.5)),
+        refusal(parse_number, "much"), refusal(apply, tight, bench.TurnBackplate(2.5)),
         refusal(apply, state, bench.MoveTeeth(1, 0)), refusal(apply, state, bench.TurnRotor(float("nan"))),
         refusal(parse_lift_table, "angle, lift"), refusal(advise, magneto, [], (0.0, 1.0)),
         refusal(finish, new_job(), "dead_centre"), refusal(find_magneto, "no-such"),
@@ -361,7 +390,7 @@ def test_advice_is_heard() -> None:
 def test_practice_is_heard(name: str) -> None:
     exercise = find_exercise(name)
     attempt = Trainee(exercise, 4).work()  # who works in English
-    speak_through(lambda text: f"⟦{text}⟧", ",")
+    speak_through(_bracket, ",")
     try:
         told = debrief_text(attempt, debrief(attempt)).splitlines()
         looked = [v for v in vars(seen(attempt.states()[-1])).values() if isinstance(v, str)]
@@ -377,8 +406,40 @@ def test_lessons_wait_in_every_language() -> None:
     """What a step waits for compares what instruments answer in one tongue, whatever is shown."""
     steps = [step for name in shipped_lessons() for step in find_lesson(name).steps]
     assert english([waiting_words(until) for step in steps for until in step.until]) == []
+
+
+@pytest.mark.usefixtures("bracketed")
+def test_acts_in_practice_are_heard_done_or_refused() -> None:
+    """Every act of a random trainee, on every exercise."""
+    draw, texts = random.Random(7), []
     for name in shipped_exercises():
-        assert begin(find_exercise(name), 1).said is None
+        session = Session(find_exercise(name), 3)
+        for second in range(60):
+            act = draw.choice(
+                [
+                    bench.TightenClamps(draw.random() < 0.5), bench.TightenLock(draw.random() < 0.5),
+                    do.TurnPlate(draw.uniform(-9, 9)), do.TurnScrew(draw.uniform(-90, 90)),
+                    do.TurnPropeller(draw.uniform(-400, 400)), do.TurnRotor(draw.uniform(-400, 400)),
+                    do.TurnUntil(draw.choice(["lamp", "mark", "widest", "stop"]), draw.random() < 0.5),
+                    do.ConnectLamp(True), do.LayStraightedge(True), do.TryBlades((8.0,), "inch"), do.MeterLead(),
+                    do.FitStop(draw.random() < 0.5), do.SparkPlugs(draw.random() < 0.5), do.Nuts(draw.random() < 0.5),
+                    do.Pin(draw.random() < 0.3), do.Remove(), do.Refit(draw.random() < 0.5), do.TurnDisc(1.0),
+                    do.MoveTooth("disc", 1), do.SlipPaper(draw.random() < 0.5), do.PointAt("rotor"),
+                    do.InspectContacts(),
+                    do.WriteReading("gap", 0.25), do.WriteReading("lead", None, "broken"), bench.SwitchIgnition(True),
+                ]
+            )  # fmt: skip
+            before = session.practice
+            try:
+                after = session.send(act, float(second))
+            except SpecError as error:
+                texts.append(str(error))
+            else:
+                texts += [
+                    act_words(act, before, after),
+                    *(v for v in vars(seen(after)).values() if isinstance(v, str)),
+                ]
+    assert english(texts) == []
 
 
 def test_marks_do_not_depend_on_the_language() -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import contextlib
 import json
 import math
 import os
@@ -58,20 +59,32 @@ class Keeper(Generic[T]):
 
     def forget(self) -> None:
         """The program ends as it should: nothing needs to be found again."""
-        self._path.unlink(missing_ok=True)
+        with contextlib.suppress(OSError):  # the folder may be gone by now, or locked; the end comes all the same
+            self._path.unlink(missing_ok=True)
         if self._lock is not None:
             os.close(self._lock)
             self._lock = None
-            _lock_of(self._path).unlink(missing_ok=True)
+            with contextlib.suppress(OSError):
+                _lock_of(self._path).unlink(missing_ok=True)
+
+    def leave(self) -> None:
+        """The program ends, and what was last kept is to be found again."""
+        if self._lock is not None:
+            os.close(self._lock)
+            self._lock = None
 
     def recover(self) -> T | None:
         """The newest work that a program no longer running left behind, kept from now on as this one's own.
 
-        A damaged or strange file is passed over and left where it is.
+        A damaged or strange file is passed over and left where it is, and so is one
+        that cannot be made this one's own.
         """
         others = [p for p in self.folder.glob(f"{self._kind}-*.json") if p != self._path]
         for path in sorted(others, key=_age, reverse=True):
-            lock = _take(_lock_of(path))
+            try:
+                lock = _take(_lock_of(path))
+            except OSError:
+                continue  # nothing can be written here
             if lock is None:
                 continue  # its program is alive
             try:

@@ -15,7 +15,7 @@ from magview.bench.words import breaker_end_sense
 from magview.job import judge, svg
 from magview.job.feeds import bench_as
 from magview.job.history import Drift
-from magview.job.parts import InternalTiming, Lobes, Sure, Uncertainty
+from magview.job.parts import InternalTiming, Lobes, Sure, Uncertainty, title_in
 from magview.job.readings import Row, rows, shown
 from magview.job.sheet import CAUTIONS, STAGES, Job, stage_of, title_of
 from magview.spec.base import SpecError
@@ -267,7 +267,7 @@ def _uncertainty(found: Uncertainty) -> Iterator[Block]:
     for field, info in type(found).model_fields.items():
         sure: Sure | None = getattr(found, field)
         if sure is not None:
-            lines.append((tr(info.title or field), *_sure_cells(sure, "mm" if field.endswith("_mm") else "deg")))
+            lines.append((title_in(info, field), *_sure_cells(sure, "mm" if field.endswith("_mm") else "deg")))
     if lines:
         head = (
             tr("How sure"),

@@ -138,7 +138,7 @@ def sides(job: Job) -> tuple[str, ...]:
 
 
 def _words(stage: parts.Stage, field: str) -> str:
-    return inside(tr(type(stage).model_fields[field].title or field))
+    return inside(parts.title_in(type(stage).model_fields[field], field))
 
 
 # ---------------------------------------------------------------------- derived readings

@@ -10,6 +10,7 @@ import datetime
 from typing import Annotated, Any, Literal, Self
 
 from pydantic import AfterValidator, Field, model_validator
+from pydantic.fields import FieldInfo
 
 from magview.spec.base import Model, Text
 from magview.spec.language import marked, number, tr
@@ -40,6 +41,11 @@ State = Literal["open", "done", "skipped"]
 
 def _f(title: str, default: Any = None) -> Any:
     return Field(default=default, title=title)
+
+
+def title_in(info: FieldInfo, name: str) -> str:
+    """What a field is called, in the present language; its name where it has no title."""
+    return tr(info.title) if info.title else name
 
 
 # ---------------------------------------------------------------------- whose it is

@@ -14,7 +14,7 @@ from magview.bench.sureness import percent_words
 from magview.bench.verdict import mark_words
 from magview.bench.words import way_words
 from magview.job import judge
-from magview.job.parts import Stage, Sure, Uncertainty
+from magview.job.parts import Stage, Sure, Uncertainty, title_in
 from magview.job.sheet import STAGES, Job, stage_of, title_of
 from magview.spec.base import Model
 from magview.spec.frozen import frozen
@@ -71,14 +71,14 @@ def _derived(job: Job, name: str) -> tuple[tuple[str, str, float | None], ...]:
 
 def _walk(model: Model, where: str) -> Iterator[tuple[str, str, Any]]:
     for field, info in type(model).model_fields.items():
-        value, label = getattr(model, field), tr(info.title or field)
+        value, label = getattr(model, field), title_in(info, field)
         if isinstance(model, Stage) and field in _OF_THE_STAGE:
             continue
         if isinstance(value, Uncertainty):
             for quantity, told in type(value).model_fields.items():
                 sure = getattr(value, quantity)
                 if sure is not None:
-                    yield from _sure(f"{where}{field}.{quantity}", tr(told.title or quantity), sure)
+                    yield from _sure(f"{where}{field}.{quantity}", title_in(told, quantity), sure)
         elif isinstance(value, tuple):
             for i, item in enumerate(value):
                 for inner, name, found in _walk(item, f"{where}{field}[{i}]."):

@@ -128,7 +128,7 @@ STAGES: tuple[str, ...] = (
 
 def title_of(name: str) -> str:
     """What a stage or another part of the sheet is called."""
-    return tr(Job.model_fields[name].title or name)
+    return parts.title_in(Job.model_fields[name], name)
 
 
 def stage_of(job: Job, name: str) -> Stage:

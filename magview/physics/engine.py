@@ -134,14 +134,18 @@ def _extreme(rods: _Rods, sign: float) -> Array:
     rate[:, -1] = rate[:, 0]  # the seam must not lose a dead centre to rounding
     # A large knuckle circle can give several; all are closed in on, and the furthest is the true one.
     who, start = np.nonzero((rate[:, :-1] > 0) & (rate[:, 1:] <= 0))
-    low, high = grid[start], grid[start + 1]
-    for _ in range(48):  # from half a degree to the last bit
-        middle = (low + high) / 2
-        before = sign * rods.piston(middle, who)[1] > 0
-        low, high = np.where(before, middle, low), np.where(before, high, middle)
-    order = np.lexsort((sign * rods.piston(high, who)[0], who))
+    low, high, at_low, at_high = grid[start], grid[start + 1], rate[who, start], rate[who, start + 1]
+    # False position, halving the weight of an end that stays (Illinois): from half a degree to the last bit.
+    # `at_low` stays above 0 and `at_high` never does, so nothing is divided by zero.
+    for _ in range(20):
+        root = (low * at_high - high * at_low) / (at_high - at_low)
+        there = sign * rods.piston(root, who)[1]
+        before = there > 0
+        low, high = np.where(before, root, low), np.where(before, high, root)
+        at_low, at_high = np.where(before, there, at_low / 2), np.where(before, at_high / 2, there)
+    order = np.lexsort((sign * rods.piston(root, who)[0], who))
     best = order[np.searchsorted(who, every, side="right") - 1]
-    return np.asarray(high[best])
+    return np.asarray(root[best])
 
 
 def _due_deg(engine: Engine) -> Array:

@@ -32,7 +32,8 @@ from magview.physics.trials import MAX_TRIALS, Budget, Doubt, Trial
 from magview.spec.base import SpecError
 from magview.spec.frozen import frozen
 from magview.spec.language import number, tr
-from magview.spec.magneto import Condition, Magneto
+from magview.spec.magneto import Condition, LawProfile, Magneto
+from magview.spec.sources import noted
 
 Array = NDArray[np.float64]
 
@@ -388,6 +389,10 @@ def fitted_magneto(fit: FlankFit, name: str | None = None) -> Magneto:
         index=number(fit.shift_deg, "+.2f"),
         index_spread=number(spread * fit.shift_sd_deg, 2),
     )
+    changed = (
+        ("lift_mm", "rise_deg") if isinstance(magneto.cam.profile, LawProfile) else ("angle_deg", "contact_lift_mm")
+    )
+    fields = (*(f"cam.profile.{name}" for name in changed), "designed_setting")
     return scaled_magneto(
         magneto,
         fit.lift_scale,
@@ -395,4 +400,5 @@ def fitted_magneto(fit: FlankFit, name: str | None = None) -> Magneto:
         name=title,
         notes=f"{found}\n{magneto.notes}".strip()[:4000],
         designed_setting={"backplate_deg": plate, "gap_mm": gap},
+        sources=noted(magneto.sources, fields, "measured", tr("fitted from {trials}", trials=trials)),
     )

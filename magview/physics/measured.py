@@ -30,6 +30,7 @@ from magview.spec.frozen import frozen
 from magview.spec.language import marked, number, tr
 from magview.spec.lift_table import LiftTable
 from magview.spec.magneto import Breaker, Cam, Magneto, MeasuredProfile
+from magview.spec.sources import noted
 from magview.spec.units import MM_PER_INCH, MM_PER_THOU
 
 Array = NDArray[np.float64]
@@ -167,7 +168,8 @@ def with_measured_lift(magneto: Magneto, lift: MeasuredLift) -> Magneto:
         cam = Cam.model_validate({**dict(magneto.cam), "profile": lift.profile})
     except ValidationError as error:
         raise SpecError(tr("the measured lift: {reason}", reason=error.errors()[0]["ctx"]["error"])) from error
-    return validate(Magneto, {**dict(magneto), "cam": cam}, tr("the measured lift"))
+    sources = noted(magneto.sources, ("cam.profile",), "measured", tr("table of the lift"))
+    return validate(Magneto, {**dict(magneto), "cam": cam, "sources": sources}, tr("the measured lift"))
 
 
 def _as_lift(reading: Array, how: Measuring) -> tuple[Array, Flags]:

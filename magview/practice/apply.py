@@ -146,7 +146,7 @@ def _tool(practice: Practice, act: do.Tool) -> Practice:
     tray = practice.exercise.tray
     match act:
         case do.LayStraightedge(on):
-            _there(tray.straightedge is not None, "straightedge")
+            _there(tray.straightedge is not None, marked("there is no straightedge on the tray"))
             # One leans over it from somewhere; looking square on is an act of its own.
             way = 1.0 if uniform(practice.seed, "hand", str(practice.acts), "side") < 0.5 else -1.0
             eye = way * between(practice.seed, 12.0, 25.0, "hand", str(practice.acts), "eye")

@@ -11,7 +11,7 @@ import math
 import re
 from collections.abc import Callable
 from dataclasses import fields
-from functools import cache
+from functools import cache, partial
 from itertools import pairwise
 from pathlib import Path
 from typing import Any
@@ -196,6 +196,17 @@ def read_attempt(path: Path) -> Attempt:
 
 def attempt_of(data: Any, source: str) -> Attempt:
     """An attempt from parsed JSON (lists as tuples). Raises SpecError naming `source`."""
+    attempt = unplayed_attempt(data, source)
+    try:
+        attempt.states()
+    except SpecError as error:
+        raise SpecError(f"{source}: {error}") from error
+    return attempt
+
+
+def unplayed_attempt(data: Any, source: str, exercise_of: Callable[[Any, str], Exercise] | None = None) -> Attempt:
+    """An attempt from parsed JSON whose events have not been seen to follow one another: for those who replay it
+    anyway. `exercise_of` reads the exercise, where many attempts share one. Raises SpecError naming `source`."""
     if not isinstance(data, dict):
         raise SpecError(tr("{source}: holds no attempt; it must be one JSON object in braces", source=source))
     if data.get("format") != FORMAT:
@@ -232,7 +243,8 @@ def attempt_of(data: Any, source: str) -> Attempt:
     events = data["events"]
     if not isinstance(events, tuple) or len(events) > MOST_EVENTS:
         raise SpecError(tr("{source}: events must be a list of at most {most}", source=source, most=MOST_EVENTS))
-    exercise = validate(Exercise, data["exercise"], ": ".join((source, "exercise")))
+    read_exercise = exercise_of or partial(validate, Exercise)
+    exercise = read_exercise(data["exercise"], ": ".join((source, "exercise")))
     read = tuple(_event(e, f"{source}: events[{i}]") for i, e in enumerate(events))
     for i, (before, after) in enumerate(pairwise(read)):
         if after.at_s < before.at_s:
@@ -244,12 +256,7 @@ def attempt_of(data: Any, source: str) -> Attempt:
                     at_s=number(after.at_s, "g"),
                 )
             )
-    attempt = Attempt(exercise, data["seed"], one_line(data["trainee"]), one_line(data["version"]), read)
-    try:
-        attempt.states()
-    except SpecError as error:
-        raise SpecError(f"{source}: {error}") from error
-    return attempt
+    return Attempt(exercise, data["seed"], one_line(data["trainee"]), one_line(data["version"]), read)
 
 
 def one_line(text: str) -> str:

@@ -89,7 +89,7 @@ def debrief(attempt: Attempt) -> Debrief:
     times = tuple(step.at_s for step in found.steps)
     return Debrief(
         marking=marking,
-        truths=tuple(_truths(found)),
+        truths=tuple(truths(found.first, after_run(found.last))),
         readings=tuple(own_readings(found)),
         timeline=tuple(_lines(found, dangers)),
         replay=Replay((0.0, *times), tuple(states)),
@@ -121,15 +121,15 @@ def _lines(found: Evidence, dangers: dict[int, list[str]]) -> list[Line]:
     ]
 
 
-def _truths(found: Evidence) -> list[Truth]:
-    first, left = found.first, after_run(found.last)
-    truths: list[Truth] = []
+def truths(first: Practice, left: Practice) -> list[Truth]:
+    """The true values of a room as found, and as left."""
+    told: list[Truth] = []
     for side in first.sides:
-        truths += _of_magneto(view(first, side), view(left, side), side)
+        told += _of_magneto(view(first, side), view(left, side), side)
     if first.bench.engaged is not None:
         zero = (f"{number(first.disc_error_deg, '+.2f')}°", f"{number(left.disc_error_deg, '+.2f')}°")
-        truths.append(Truth(tr("Disc at top dead centre of No. 1"), *zero, "0°"))
-    return truths
+        told.append(Truth(tr("Disc at top dead centre of No. 1"), *zero, "0°"))
+    return told
 
 
 def _of_magneto(first: Practice, left: Practice, side: Side) -> list[Truth]:

@@ -22,14 +22,14 @@ T = TypeVar("T")
 def read_exercise(path: Path) -> Exercise:
     """Read a ``magview-exercise/1`` file. Its magneto or installation is embedded, the short name of a shipped one,
     or a path sought beside it. Raises SpecError with one sentence for anything amiss."""
-    return validate(Exercise, _with_parts(read_json(path), path), path.name)
+    return validate(Exercise, with_parts(read_json(path), path), path.name)
 
 
 def read_lesson(path: Path) -> Lesson:
     """Read a ``magview-lesson/1`` file; its bench as an exercise's. Raises SpecError."""
     data = read_json(path)
     if isinstance(data, dict) and isinstance(data.get("exercise"), dict):
-        data = {**data, "exercise": _with_parts(data["exercise"], path)}
+        data = {**data, "exercise": with_parts(data["exercise"], path)}
     return validate(Lesson, data, path.name)
 
 
@@ -53,7 +53,8 @@ def find_lesson(name: str) -> Lesson:
     return _find(name, "lessons", read_lesson)
 
 
-def _with_parts(data: Any, path: Path) -> Any:
+def with_parts(data: Any, path: Path) -> Any:
+    """An exercise's data with the magneto or installation it names in its place. Raises SpecError."""
     if not isinstance(data, dict):
         return data
     data = dict(data)

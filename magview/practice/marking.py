@@ -37,6 +37,12 @@ class Row:
     weight: float
     got: float
     evidence: str
+    goal: Goal | None = None
+    """What of the exercise it judges, and…"""
+    side: Side | None = None
+    """…on which magneto."""
+    judged: Judged | None = None
+    """How it was found."""
 
     @property
     def full(self) -> bool:
@@ -147,7 +153,8 @@ def _rows(found: Evidence, left: Practice, goal: Goal) -> list[Row]:
     alone = goal.goal in ("disc-zero", "synchronised") or goal.reading == "disc-zero"
     sides: tuple[Side, ...] = left.sides if goal.side is None and not alone else (goal.side or left.sides[0],)
     weight = goal.weight / len(sides)
-    return [_row(judge(found, left, goal, side), weight) for side in sides]
+    found_so = [(side, judge(found, left, goal, side)) for side in sides]
+    return [replace(_row(judged, weight), goal=goal, side=side, judged=judged) for side, judged in found_so]
 
 
 def _row(judged: Judged, weight: float) -> Row:

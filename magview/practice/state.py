@@ -77,6 +77,12 @@ INSTRUMENTS = {
 """What answers, in words."""
 
 
+def _read_out(value: str | float) -> str:
+    if isinstance(value, str):
+        return tr(value) if value[:1].isalpha() else value
+    return number(value)
+
+
 @frozen
 class Said:
     """What an instrument said to the act just done, as it is read: words, and the number read off if any."""
@@ -90,7 +96,7 @@ class Said:
     @property
     def text(self) -> str:
         """In the present language."""
-        return tr(self.words, **{k: tr(v) if isinstance(v, str) else number(v) for k, v in self.places})
+        return tr(self.words, **{k: _read_out(v) for k, v in self.places})
 
     @property
     def plain(self) -> str:

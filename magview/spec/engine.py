@@ -1,7 +1,5 @@
 """What an engine and an installation are: ``magview-engine/1`` and ``magview-installation/1``."""
 
-from __future__ import annotations
-
 from typing import Annotated, Literal, Self
 
 from pydantic import Field, model_validator
@@ -9,6 +7,7 @@ from pydantic import Field, model_validator
 from magview.spec.base import Angle, Length, LengthOrZero, Model, Name
 from magview.spec.language import tr
 from magview.spec.magneto import Magneto, Rotation
+from magview.spec.sources import Sources, check_sources
 
 
 class FiringBtdc(Model):
@@ -43,6 +42,12 @@ class Engine(Model):
     rod_mm: Length
     rotation: Rotation
     articulation: Articulation | None = None
+    sources: Sources = ()
+
+    @model_validator(mode="after")
+    def _sources_known(self) -> Self:
+        check_sources(Engine, self.sources)
+        return self
 
     @model_validator(mode="after")
     def _consistent(self) -> Self:
@@ -127,3 +132,9 @@ class Installation(Model):
     coupling: Coupling
     rotor_turns_per_crank_turn: Annotated[float, Field(ge=0.05, le=20.0)]
     position: Literal["left", "right", "single"]
+    sources: Sources = ()
+
+    @model_validator(mode="after")
+    def _sources_known(self) -> Self:
+        check_sources(Installation, self.sources)
+        return self

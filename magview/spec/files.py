@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import contextlib
-import difflib
 import json
 import os
 import re
@@ -92,27 +91,31 @@ def read_json(path: Path) -> Any:
     Raises SpecError as `read_bytes` does, and for text that is not UTF-8 or not JSON, a name given twice, or nesting
     that is too deep.
     """
-    raw = read_bytes(path)
+    return parse_json(read_bytes(path), path.name)
+
+
+def parse_json(raw: bytes, source: str) -> Any:
+    """What `read_json` makes of a file's bytes; `source` names it in what is said."""
     try:
         return _tuples(json.loads(raw.decode("utf-8-sig"), object_pairs_hook=_no_repeats, parse_int=_integer))
     except UnicodeDecodeError as error:
         raise SpecError(
-            tr("{file}: is not a text file (byte {byte} is not UTF-8)", file=path.name, byte=error.start)
+            tr("{file}: is not a text file (byte {byte} is not UTF-8)", file=source, byte=error.start)
         ) from error
     except json.JSONDecodeError as error:
         raise SpecError(
             tr(
                 "{file}: line {line}, column {column}: not JSON: {reason}",
-                file=path.name,
+                file=source,
                 line=error.lineno,
                 column=error.colno,
                 reason=error.msg,
             )
         ) from error
     except RecursionError as error:
-        raise SpecError(tr("{file}: is nested too deeply", file=path.name)) from error
+        raise SpecError(tr("{file}: is nested too deeply", file=source)) from error
     except ValueError as error:
-        raise SpecError(f"{path.name}: {error}") from error
+        raise SpecError(f"{source}: {error}") from error
 
 
 def _no_repeats(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
@@ -207,6 +210,8 @@ def _sentence(model: type[Model], error: ErrorDetails) -> str:
         return tr("{field} is missing", field=field)
     if error["type"] == "extra_forbidden":
         known = _fields_at(model, error["loc"][:-1])
+        import difflib  # needed by refusals only
+
         close = difflib.get_close_matches(str(path[-1]), known, n=1, cutoff=0.5)
         if close:
             return tr("{field} is not a known name (did you mean {close}?)", field=field[:80], close=close[0])
@@ -331,3 +336,22 @@ def _umask() -> int:
     current = os.umask(0)
     os.umask(current)
     return current
+
+
+def refusals(model: type[M], data: dict[str, Any]) -> list[tuple[tuple[int | str, ...], str]]:
+    """All that a file's model has against parsed JSON, each with its place and one sentence; not what is missing.
+
+    The checks of fields against one another come only once the fields themselves are right.
+    """
+    try:
+        model.model_validate(data)
+    except ValidationError as error:
+        return [
+            (
+                _without_tags(e["loc"]),
+                str(e["ctx"]["error"]) if e["type"] == "value_error" else _sentence(model, e),
+            )
+            for e in error.errors()
+            if e["type"] not in ("missing", "union_tag_not_found")
+        ]
+    return []

@@ -1,7 +1,5 @@
 """What a magneto is: the ``magview-magneto/1`` file."""
 
-from __future__ import annotations
-
 import math
 from itertools import pairwise
 from typing import Annotated, Literal, Self
@@ -10,6 +8,7 @@ from pydantic import Field, model_validator
 
 from magview.spec.base import Angle, Length, LengthOrZero, Model, Name, Text
 from magview.spec.language import tr
+from magview.spec.sources import Sources, check_sources
 
 Law = Literal["harmonic", "cycloidal", "polynomial-345", "polynomial-4567", "modified-sine", "modified-trapezoid"]
 Rotation = Literal["clockwise", "anticlockwise"]
@@ -239,6 +238,12 @@ class Magneto(Model):
     electrical: Electrical | None = None
     # As new. Not validated, which would build the validator of a part before that of the whole.
     condition: Condition = Field(default_factory=Condition.model_construct)
+    sources: Sources = ()
+
+    @model_validator(mode="after")
+    def _sources_known(self) -> Self:
+        check_sources(Magneto, self.sources)
+        return self
 
     @model_validator(mode="after")
     def _ranges(self) -> Self:

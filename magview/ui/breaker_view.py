@@ -64,6 +64,7 @@ class BreakerView(PictureView):
         self._exaggeration = 1.0
         self._snapped = ""
         self._outlined = ""
+        self._named: frozenset[str] | None = None
         self._still: QPointF | None = None
         """Where the button went down, as long as the pointer has not moved away."""
         self.snaps = numbers
@@ -155,6 +156,11 @@ class BreakerView(PictureView):
         """Show or hide the names of the parts."""
         self._names = shown
         self.fit()
+        self.viewport().update()
+
+    def set_named(self, parts: frozenset[str] | None) -> None:
+        """Write no names but these; None: all."""
+        self._named = parts
         self.viewport().update()
 
     def set_inches(self, inches: bool) -> None:
@@ -292,6 +298,8 @@ class BreakerView(PictureView):
         width, height, line = self.viewport().width(), self.viewport().height(), metrics.height()
         column = self._name_width()
         labels = arrange(tips, column, width - column, 2.2 * line, height - 3 * line, 1.25 * line)
+        if self._named is not None:  # each in the place it has among all of them
+            labels = [label for label in labels if label.text in self._named]
         painter.setPen(QPen(QColor(self._theme.faint), 1))
         painter.drawLines([QLineF(label.x, label.y, label.tip_x, label.tip_y) for label in labels])
         faint, ascent = QColor(self._theme.faint), metrics.ascent()

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, QObject, Qt
@@ -38,12 +39,21 @@ class Menus(MenuMaker):
 
     def _build_menus(self) -> None:
         window, keys = self.window, QKeySequence.StandardKey
-        files, edit, bench, practice, view, help_menu = (
+        files, edit, bench, practice, job, view, help_menu = (
             window.menuBar().addMenu(t)
-            for t in (tr("&File"), tr("&Edit"), tr("Ben&ch"), tr("&Practice"), tr("&View"), tr("&Help"))
+            for t in (
+                tr("&File"),
+                tr("&Edit"),
+                tr("Ben&ch"),
+                tr("&Practice"),
+                tr("&Job"),
+                tr("&View"),
+                tr("&Help"),
+            )
         )
         self.act(files, tr("&Open magneto or installation…"), window.open_file, keys.Open)
         self.act(files, tr("&Save magneto as…"), window.save_file, keys.SaveAs)
+        self.act(files, tr("A magneto of &your own…"), window.draft_own, None)
         self.act(files, tr("Lift from &measurements…"), window.import_lift, None)
         files.addSeparator()
         for text, picture in (
@@ -54,6 +64,7 @@ class Menus(MenuMaker):
             action = self.act(files, text, None, None)
             action.setData(picture)
             action.triggered.connect(self._export_chosen)
+        self.act(files, tr("&Paper for a class…"), window.class_paper, None)
         files.addSeparator()
         self.act(files, tr("&Quit"), window.close, keys.Quit)
 
@@ -69,6 +80,21 @@ class Menus(MenuMaker):
         self.act(practice, tr("New &exercise…"), window.new_exercise, None)
         self.act(practice, tr("&Lessons…"), window.choose_lesson, None)
         self.act(practice, tr("&Open attempt…"), window.open_attempt, None)
+        practice.addSeparator()
+        self.act(practice, tr("&Join a class…"), partial(window.open_class, "join"), None)
+        self.act(practice, tr("&Make a class set…"), partial(window.open_class, "make"), None)
+        self.act(practice, tr("&Gather a class…"), partial(window.open_class, "gather"), None)
+        self.act(practice, tr("Exercise e&ditor…"), partial(window.open_class, "editor"), None)
+
+        self.act(job, tr("&New job sheet…"), window.new_job, None)
+        self.act(job, tr("&Open job sheet…"), window.open_job, None)
+        self.act(job, tr("Look at the &shipped job sheet"), window.open_shipped_job, None)
+        job.addSeparator()
+        self.notes_menu, self.recent_jobs = (
+            job.addMenu(tr("No&te on the job sheet")),
+            job.addMenu(tr("&Recent job sheets")),
+        )
+        job.aboutToShow.connect(window.fill_job_menus)
 
         self.plots_action = self.check(view, tr("P&lots"), window.show_plots, False, QKeySequence("Ctrl+L"))
         view.addSeparator()
@@ -95,7 +121,11 @@ class Menus(MenuMaker):
         self._languages = view.addMenu(tr("L&anguage"))
         self._languages.aboutToShow.connect(self._name_languages)
 
-        self.act(help_menu, tr("&Keys and cautions"), window.show_help, keys.HelpContents)
+        self.present_action = self.check(view, tr("P&resent to a class"), window.present, False, QKeySequence("F5"))
+
+        self.guide(help_menu)
+        self.act(help_menu, tr("&Keys and cautions"), window.show_help, None)
+        self.act(help_menu, tr("&Fault reports…"), window.show_fault_reports, None)
 
     def _build_bar(self) -> None:
         bar = QToolBar(tr("Bench"))

@@ -66,6 +66,11 @@ class PlanBox(QGroupBox):
         for widget in (self.verdict, self.viewpoint, self.table, self.words, self.next):
             column.addWidget(widget)
 
+    @property
+    def chosen(self) -> Move | None:
+        """The move that is chosen; None if none is."""
+        return next((m for m in self._moves if (m.magneto_teeth, m.disc_teeth) == self._target), None)
+
     def show_plan(self, state: BenchState, engaged: Engaged) -> None:
         """Show the moves for a state."""
         self._moves = timing_plan(state, engaged.side)
@@ -115,8 +120,8 @@ class PlanBox(QGroupBox):
                 format_angle(move.residual_deg, True),
             )
             tip = "; ".join((
-                tr("Magneto flange {teeth}", teeth=teeth_words(move.magneto_teeth, rotation, 'drive end')),
-                tr("disc {teeth}", teeth=teeth_words(move.disc_teeth, rotation, 'drive end')),
+                tr("Magneto flange {teeth}", teeth=teeth_words(move.magneto_teeth, rotation, "drive end")),
+                tr("disc {teeth}", teeth=teeth_words(move.disc_teeth, rotation, "drive end")),
             ))  # fmt: skip
             for column, text in enumerate(texts):
                 item = QTableWidgetItem(text)

@@ -100,7 +100,7 @@ class PlotPane(QTabWidget):
         end = time.perf_counter() + _SLICE_S
         for _ in self._touching:
             if time.perf_counter() > end:
-                QTimer.singleShot(0, self, self._touch_on)
+                QTimer.singleShot(1, self, self._touch_on)
                 return
         self._loading = threading.Thread(target=importlib.import_module, args=(_FIRST,), daemon=True)
         self._loading.start()
@@ -177,7 +177,7 @@ class PlotPane(QTabWidget):
         name = list(SHEETS)[self.currentIndex()]
         if self.ready and self.isVisible() and name not in self._built:
             self._build_on(name)
-            QTimer.singleShot(0, self, self._chosen)
+            QTimer.singleShot(1, self, self._chosen)
 
     def showEvent(self, event: QShowEvent) -> None:
         """Seen for the first time: load, or build what is in front."""

@@ -265,7 +265,7 @@ class PlotSheet(QWidget):
         """Catch up with what changed meanwhile; the first time one turn later, as being laid out takes one."""
         super().showEvent(event)
         if self._shown_size.isEmpty():
-            QTimer.singleShot(0, self, self.catch_up)
+            QTimer.singleShot(1, self, self.catch_up)
         else:
             self.catch_up()
 

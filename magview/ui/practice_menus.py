@@ -70,7 +70,8 @@ class PracticeMenus(MenuMaker):
         self.projector_action = self.check(
             view, tr("&Projector mode"), window.projector_wanted.emit, False, QKeySequence("F11")
         )
-        self.act(help_menu, tr("&Keys and cautions"), self._help, keys.HelpContents)
+        self.guide(help_menu)
+        self.act(help_menu, tr("&Keys and cautions"), self._help, None)
 
     def handed_in(self) -> None:
         """The truth is out."""

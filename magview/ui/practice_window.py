@@ -254,6 +254,11 @@ class PracticeWindow(QMainWindow):
         self.say(tr("Saved {name}.", name=path.name))
         return True
 
+    def kept_elsewhere(self) -> None:
+        """The attempt as it is now stands in another place: closing need not ask."""
+        attempt = self.attempt
+        self._saved = len(attempt.events) if attempt is not None else 0
+
     def save_debrief(self) -> None:
         """Ask where, and write the debrief there."""
         kinds = tr("Text (*.txt);;Table (*.csv)")

@@ -26,6 +26,9 @@ class StopBox(QGroupBox):
             grid.addWidget(spin, 0, 2 * column + 1)
             spin.entered.connect(self._stop_entered)
             spin.said.connect(self.said)
+            spin.lineEdit().textEdited.connect(self._typed)
+            spin.entered.connect(self._typed)
+        self._entered: set[object] = set()
         self.stops[0].show_value(340.0)
         self.stops[1].show_value(24.0)
         self.tdc = QLabel()
@@ -33,6 +36,15 @@ class StopBox(QGroupBox):
         self.tdc.setAccessibleName(tr("Top dead centre on the disc"))
         grid.addWidget(self.tdc, 1, 0, 1, 4)
         self._stop_entered()
+
+    @property
+    def read(self) -> tuple[float, float] | None:
+        """Both readings [deg]; None as long as one of them is only what the field began with."""
+        return (self.stops[0].exact, self.stops[1].exact) if len(self._entered) == len(self.stops) else None
+
+    def _typed(self) -> None:
+        sender = self.sender()
+        self._entered.update(spin for spin in self.stops if sender in (spin, spin.lineEdit()))
 
     def _stop_entered(self, value: float = 0.0) -> None:
         first, second = (spin.exact for spin in self.stops)

@@ -31,15 +31,20 @@ from magview.ui.theme import Theme, colours, system_theme
 from magview.ui.tongue import language
 
 if TYPE_CHECKING:  # what comes after the first picture is imported then
+    from magview.ui.class_paper_dialog import PaperDialog
+    from magview.ui.class_room import ClassRoom, What
+    from magview.ui.job_room import JobRoom
     from magview.ui.judging import Judging
     from magview.ui.lead_panel import LeadPanel
     from magview.ui.lift_dialog import LiftDialog
     from magview.ui.menus import Menus
+    from magview.ui.own_room import OwnRoom
     from magview.ui.plot_budget import BudgetSheet
     from magview.ui.plot_pane import PlotPane
     from magview.ui.plot_trials import TrialsSheet
     from magview.ui.plot_wear import WearSheet
     from magview.ui.practice_room import PracticeRoom
+    from magview.ui.present import Presenter
     from magview.ui.setting_panel import SettingPanel
     from magview.ui.timing_panel import TimingPanel
     from magview.ui.trials_panel import TrialsPanel
@@ -153,6 +158,10 @@ class MainWindow(QMainWindow):
         self._plots: PlotPane | None = None
         self._judging: Judging | None = None
         self._practice: PracticeRoom | None = None
+        self._own: OwnRoom | None = None
+        self._jobs: JobRoom | None = None
+        self._classes: ClassRoom | None = None
+        self.presenter: Presenter | None = None
         # Kept a second after the last change, and not more often than that while something moves.
         self._keep_soon = QTimer(self)
         self._keep_soon.setSingleShot(True)
@@ -259,14 +268,14 @@ class MainWindow(QMainWindow):
         if self._rest is not None and next(self._rest, self) is self:
             self._rest = None
         if self._rest is not None:
-            QTimer.singleShot(0, self, self._furnish_on)
+            QTimer.singleShot(1, self, self._furnish_on)
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """The first picture stands: everything else may come."""
         super().paintEvent(event)
         if not self._painted:
             self._painted = True
-            QTimer.singleShot(0, self, self._furnish_on)
+            QTimer.singleShot(1, self, self._furnish_on)
 
     @property
     def furnishing(self) -> bool:
@@ -356,11 +365,15 @@ class MainWindow(QMainWindow):
     def closeEvent(self, event: QCloseEvent) -> None:
         """End as it should: nothing is left to be found again."""
         self.model.halt()
+        if self._classes is not None:
+            self._classes.halt()
         if self._plots is not None:
             self._plots.halt()
         for panel in self._panels.values():
             panel.halt()
         self._keep_soon.stop()
+        if self._own is not None:
+            self._own.close()
         if self._autosave is not None:
             self._autosave.forget()
         super().closeEvent(event)
@@ -472,6 +485,15 @@ class MainWindow(QMainWindow):
             return
         self.say(tr("Saved {name}.", name=path.name))
 
+    def class_paper(self) -> PaperDialog:
+        """Choose worksheets, keys and handouts to print."""
+        from magview.ui.class_paper_dialog import PaperDialog
+
+        dialog = PaperDialog(self.model.state, self)
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        dialog.open()
+        return dialog
+
     def show_help(self) -> None:
         """Keys, signs and cautions."""
         from PySide6.QtWidgets import QMessageBox
@@ -485,10 +507,32 @@ class MainWindow(QMainWindow):
         box.setInformativeText(f"{tr(HANDLING)}\n\n{tr(CAUTION)}")
         box.open()
 
+    def show_fault_reports(self, after_fault: bool = False) -> None:
+        """Show what went wrong in the program itself, on this computer."""
+        from magview.ui.report_dialog import ReportDialog
+        from magview.upkeep.places import report_folder
+
+        dialog = ReportDialog(report_folder(), self, after_fault=after_fault)
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        dialog.open()
+
     def _refuse(self, sentence: str) -> None:
         from magview.ui.asking import refuse
 
         refuse(self, sentence)
+
+    @property
+    def own(self) -> OwnRoom:
+        """The guided editor of one's own files; its window stands beside this one."""
+        if self._own is None:
+            from magview.ui.own_room import OwnRoom
+
+            self._own = OwnRoom(self, self._autosave.folder if self._autosave is not None else None)
+        return self._own
+
+    def draft_own(self) -> None:
+        """Open the guided editor."""
+        self.own.open()
 
     # -------------------------------------------------------------- practice
 
@@ -501,6 +545,20 @@ class MainWindow(QMainWindow):
             self._practice = PracticeRoom(self, self._autosave.folder if self._autosave is not None else None)
         return self._practice
 
+    @property
+    def classes(self) -> ClassRoom:
+        """What opens the windows of the class."""
+        if self._classes is None:
+            from magview.ui.class_room import ClassRoom
+
+            kept = self._autosave.folder.parent / "class" if self._autosave is not None else None
+            self._classes = ClassRoom(self, kept)
+        return self._classes
+
+    def open_class(self, what: What) -> None:
+        """Open a window of the class."""
+        self.classes.open(what)
+
     def new_exercise(self) -> None:
         """Choose an exercise and begin it."""
         self.practice.choose(lessons=False)
@@ -512,6 +570,33 @@ class MainWindow(QMainWindow):
     def open_attempt(self) -> None:
         """Ask for an attempt's file and go on with it, or look at its debrief."""
         self.practice.ask_attempt()
+
+    # -------------------------------------------------------------- job sheets
+
+    @property
+    def jobs(self) -> JobRoom:
+        """What opens job sheets; they stand in windows beside this one."""
+        if self._jobs is None:
+            from magview.ui.job_room import JobRoom
+
+            self._jobs = JobRoom(self, self._autosave.folder if self._autosave is not None else None)
+        return self._jobs
+
+    def new_job(self) -> None:
+        """Begin a job sheet."""
+        self.jobs.ask_new()
+
+    def open_job(self) -> None:
+        """Ask for a job sheet's file and go on with it."""
+        self.jobs.ask_open()
+
+    def open_shipped_job(self) -> None:
+        """Look at the job sheet that ships with the program."""
+        self.jobs.open_shipped()
+
+    def fill_job_menus(self) -> None:
+        """What the job menu offers now."""
+        self.jobs.fill(self.menus.notes_menu, self.menus.recent_jobs)
 
     # -------------------------------------------------------------- choices
 
@@ -527,6 +612,19 @@ class MainWindow(QMainWindow):
         if self._plots is not None:
             self._plots.set_line_factor(_PROJECTED if on else 1.0)
         self._apply_text()
+
+    def present(self, on: bool) -> None:
+        """Name parts, freeze, compare: a bar with what a teacher needs, in projector mode."""
+        if self.presenter is None:
+            from magview.ui.present import Presenter
+
+            self.presenter = Presenter(self)
+        self.presenter.show(on)
+
+    @property
+    def units_are_inches(self) -> bool:
+        """Whether lengths are in inches."""
+        return self._inches
 
     def _sheet_made(self, name: str, sheet: object) -> None:
         """A sheet that shows what a panel knows follows that panel."""

@@ -119,6 +119,231 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
+            <source>Another magneto is on the bench: {magneto}.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Wear or pips of the magneto are others.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The rotor is held.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The rotor was let go.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The lock screw is tight.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The lock screw is slack.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The clamp screws are tight.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The clamp screws are slack.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The switch is on.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The switch is off.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The lead's plug is in.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The lead's plug is out.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The switch lead is in another condition.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The magneto flange stands in other teeth of the disc.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The disc stands in other teeth of the drive flange.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The magneto stands for itself now.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The magneto is on an engine now.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The magneto is on the engine.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The magneto is off the engine.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The left magneto is in view.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The right magneto is in view.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The contacts open now.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The contacts never open now.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>It is within its limits now.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>It is out of its limits now.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The rotor was turned {angle} with rotation.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The rotor was turned {angle} against rotation.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The rotor was turned with rotation.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The rotor was turned against rotation.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The backplate was turned {angle} with rotation.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The backplate was turned {angle} against rotation.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The backplate was turned with rotation.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The backplate was turned against rotation.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The contact screw was turned {angle}, contacts closer.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The contact screw was turned {angle}, contacts wider.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The contact screw was turned, contacts closer.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The contact screw was turned, contacts wider.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The largest gap is {length} wider: {gap}.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The largest gap is {length} narrower: {gap}.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The largest gap is wider.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The largest gap is narrower.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The contacts open {angle} of rotor later.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The contacts open {angle} of rotor earlier.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The contacts open later.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The contacts open earlier.</source>
+            <extracomment>bench/changes.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>Assumed: constant speed, linear core without losses, contacts that make and break at once, no load on the secondary while they are closed; illustrative unless the file's values are measured. At running speed this model's best opening lies past the E-gap: the maker's E-gap governs.</source>
             <extracomment>bench/curves.py</extracomment>
             <translation type="unfinished"></translation>
@@ -295,7 +520,7 @@
         </message>
         <message>
             <source>switch on</source>
-            <extracomment>bench/describe.py, bench/lead_picture.py</extracomment>
+            <extracomment>bench/describe.py, bench/lead_picture.py, ui/class_editor.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -360,7 +585,7 @@
         </message>
         <message>
             <source>E-gap</source>
-            <extracomment>bench/events.py, practice/paper.py, ui/breaker_view.py, ui/plot_lift.py</extracomment>
+            <extracomment>bench/events.py, bench/own_magneto_fields.py, practice/paper.py, ui/breaker_view.py, ui/plot_lift.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -410,27 +635,27 @@
         </message>
         <message>
             <source>coil</source>
-            <extracomment>bench/lead_picture.py</extracomment>
+            <extracomment>bench/lead_picture.py, bench/told.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
             <source>contacts</source>
-            <extracomment>bench/lead_picture.py, bench/words.py, practice/state.py</extracomment>
+            <extracomment>bench/lead_picture.py, bench/told.py, bench/words.py, practice/state.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
             <source>plug</source>
-            <extracomment>bench/lead_picture.py</extracomment>
+            <extracomment>bench/lead_picture.py, bench/told.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
             <source>lead</source>
-            <extracomment>bench/lead_picture.py</extracomment>
+            <extracomment>bench/lead_picture.py, bench/told.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
             <source>spring tab</source>
-            <extracomment>bench/lead_picture.py</extracomment>
+            <extracomment>bench/lead_picture.py, bench/told.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -464,6 +689,1526 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
+            <source>{first} and {second}</source>
+            <extracomment>bench/own.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>“{text}” could not be taken: type it again</source>
+            <extracomment>bench/own.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the magneto in this window is not complete yet: its own pages say what is missing</source>
+            <extracomment>bench/own.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the engine in this window is not complete yet: its own pages say what is missing</source>
+            <extracomment>bench/own.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>cannot be had</source>
+            <extracomment>bench/own_compare.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Lobe 1 opens, past neutral</source>
+            <extracomment>bench/own_compare.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Off the E-gap</source>
+            <extracomment>bench/own_compare.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Largest gap on lobe 1</source>
+            <extracomment>bench/own_compare.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Gap of all lobes, least</source>
+            <extracomment>bench/own_compare.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Gap of all lobes, most</source>
+            <extracomment>bench/own_compare.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Contacts closed before lobe 1</source>
+            <extracomment>bench/own_compare.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Contact lift at the top</source>
+            <extracomment>bench/own_compare.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>At the rim for 1° late</source>
+            <extracomment>bench/own_compare.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Plate for the least gap allowed</source>
+            <extracomment>bench/own_compare.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Plate for the most gap allowed</source>
+            <extracomment>bench/own_compare.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Between two sparks</source>
+            <extracomment>bench/own_compare.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Dead centres uneven by up to</source>
+            <extracomment>bench/own_compare.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Left before right</source>
+            <extracomment>bench/own_compare.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>One tooth, at the crank</source>
+            <extracomment>bench/own_compare.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>One vernier step, at the crank</source>
+            <extracomment>bench/own_compare.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Finest step, at the crank</source>
+            <extracomment>bench/own_compare.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Wanted, before top dead centre</source>
+            <extracomment>bench/own_compare.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>E-gap, at the crank</source>
+            <extracomment>bench/own_compare.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>No. 1 down at the left spark</source>
+            <extracomment>bench/own_compare.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>No. 1 down at the right spark</source>
+            <extracomment>bench/own_compare.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Cylinders and firing order</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>From the engine's data plate and the maker's manual.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Timing wanted</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>From the maker's current manual, which governs.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Stroke and rod</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>From the manual; they tell how far the piston stands down at the timing.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Link rods</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>For a radial engine with a master rod. None, or not known? Leave all empty.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Magneto and engine</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The two that belong together: those in this window, shipped ones, or files of yours.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Coupling and drive</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Count the teeth on both faces of the coupling's disc; paint a mark before you begin.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Name</source>
+            <extracomment>bench/own_engine_fields.py, bench/own_magneto_fields.py, classroom/worksheet.py, job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What you call this engine: type, number, aircraft.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>One line of up to 120 characters.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Cylinders</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How many cylinders the two magnetos fire.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>A whole number.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Arrangement</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How the cylinders stand round the crank.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Only a radial engine can have link rods on a master rod.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Rotation of the crank</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Which way the crank turns, seen from the propeller end.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Clockwise or anticlockwise.</source>
+            <extracomment>bench/own_engine_fields.py, bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Firing order</source>
+            <extracomment>bench/own_engine_fields.py, practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The cylinders in the order they fire, such as 1-3-5-2-4.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Begins with 1 and names each cylinder once.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Left magneto fires before top dead centre</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Crank degrees before top dead centre at which the left magneto should fire No. 1.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Larger is earlier; staggered settings, left unlike right, are allowed.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Right magneto fires before top dead centre</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Crank degrees before top dead centre at which the right magneto should fire No. 1.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>An engine with a single magneto has the same figure twice.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Timing tolerance</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How far off the wanted timing either magneto may fire, either way.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Above 0: no reading is ever exact.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Synchronising tolerance</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How far apart the two magnetos may fire, beyond a wanted stagger.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Stroke</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How far the piston travels from one dead centre to the other.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Above 0, and below twice the rod's length.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Connecting rod</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>From the centre of its big end to that of its piston pin; the master rod's in a radial.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Longer than half the stroke, or the crank could not turn.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Cylinder of the master rod</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The cylinder whose rod carries all others.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>One of the engine's cylinders.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Radius of the knuckle pins</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>From the crank pin's centre to the pins of the link rods.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>0 or more; 0 gives evenly spaced dead centres.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>From the knuckle pin's centre to the piston pin's.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Longer than half the stroke and the knuckle radius together.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Angles of the knuckle pins</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>By cylinder number, from the master rod's axis in the direction of rotation.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>One for each cylinder, or none: then they stand as the cylinders do.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Magneto</source>
+            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/parts.py, job/sheet.py, practice/paper.py, spec/formats.py, ui/menus.py, ui/timing_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The magneto that is mounted.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>A complete magneto: of this window, shipped, or a file.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Engine</source>
+            <extracomment>bench/own_engine_fields.py, job/document.py, job/sheet.py, practice/paper.py, spec/formats.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The engine that it is mounted on.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>A complete engine: of this window, shipped, or a file.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Mounted</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Which of the engine's magnetos it is, seen from the pilot's seat.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Left or right of two, or the single one.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Teeth on the magneto's side</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Teeth of the disc's face that the magneto's flange sits in.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>A whole number; one more or fewer than the other side makes the finest steps.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Teeth on the drive's side</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Teeth of the disc's face that the drive's flange sits in.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Rotor turns per crank turn</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How fast the drive turns the rotor; cylinders over twice the poles, for a spark a pole.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Above 0: count ten turns of the propeller, plugs out, to be sure.</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>radial</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>in line</source>
+            <extracomment>bench/own_engine_fields.py, job/readings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>opposed</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>vee</source>
+            <extracomment>bench/own_engine_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>clockwise</source>
+            <extracomment>bench/own_engine_fields.py, bench/own_magneto_fields.py, bench/words.py, classroom/drawings.py, ui/crank_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>anticlockwise</source>
+            <extracomment>bench/own_engine_fields.py, bench/own_magneto_fields.py, bench/words.py, classroom/drawings.py, ui/crank_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>left</source>
+            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/readings.py, ui/class_editor.py, ui/class_editor_rows.py, ui/job_drift_sheet.py, ui/job_kinds.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>right</source>
+            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/readings.py, ui/class_editor.py, ui/class_editor_rows.py, ui/job_kinds.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>single</source>
+            <extracomment>bench/own_engine_fields.py, job/document.py, ui/class_editor.py, ui/job_kinds.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>“{piece}” is not one number: separate the values by semicolons, such as 0; 90.5; 180</source>
+            <extracomment>bench/own_entry.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>maker's manual</source>
+            <extracomment>bench/own_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>measured</source>
+            <extracomment>bench/own_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>worked out</source>
+            <extracomment>bench/own_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>assumed</source>
+            <extracomment>bench/own_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>from a shipped file</source>
+            <extracomment>bench/own_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{file}: is neither a magneto's nor an engine's nor an installation's file</source>
+            <extracomment>bench/own_files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>this is not complete yet: what is missing or refused is marked at its field</source>
+            <extracomment>bench/own_files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{file}: holds no drafts; its format must be "{format}"</source>
+            <extracomment>bench/own_files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Allowed: {low} to {high}.</source>
+            <extracomment>bench/own_limits.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Allowed: between {low} and {high}, neither included.</source>
+            <extracomment>bench/own_limits.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Allowed: above {low}, up to {high}.</source>
+            <extracomment>bench/own_limits.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Allowed: {low} and more, below {high}.</source>
+            <extracomment>bench/own_limits.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What it is</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>From the data plate and the maker's manual; no tools yet.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Cam and lobes</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Degree disc on the cam, dial gauge at the heel or at the contacts.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Breaker arm</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Calliper or rule on the arm, taken out. With a traced lift only the contact arm is needed.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Contacts and screw</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Dial gauge on the fixed contact while the screw is turned, lock screw slack.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Plate and setting</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The scale on the plate, and the gap by blades when the contacts open exactly at the E-gap.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>E-gap and limits</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>From the maker's current manual, which governs; radius of the rim marks by calliper.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Pull of the magnet</source>
+            <extracomment>bench/own_magneto_fields.py, ui/plot_coil.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Spring balance on an arm at the drive shaft. Not known? Leave all three empty.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Coil</source>
+            <extracomment>bench/own_magneto_fields.py, ui/plot_coil.py, ui/plot_pane.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Bridge and ohmmeter at the primary, if you have them. Not known? Leave all five empty.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Condition</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What wear and handling have done. New or not known? Leave it empty.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What you call this magneto: type, number, aircraft.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>One line of up to 120 characters, so that it fits on sheets and titles.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Notes</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Anything that the next person should know.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Up to 4000 characters.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Rotation</source>
+            <extracomment>bench/own_magneto_fields.py, practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Which way the rotor turns in service, seen from the drive end.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Clockwise or anticlockwise; the breaker end sees the mirror image.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Poles of the rotor</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How many magnet poles the rotor has: the magnet's pull holds it at as many places a turn.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>An even number, as north and south poles take turns.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Tops of the lobes</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How far the cam turns from the top of lobe 1 to each top after it, in firing order.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Begins with 0 and increases below 360°; neighbouring lobes must not overlap.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Cam turns per rotor turn</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>1 for a cam on the rotor's shaft, less for one on the distributor's shaft.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Counted by turning the rotor ten times by hand.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The lift is known as</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Either a lobe drawn by a law of motion, or a table of lift traced with a gauge.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>A traced lift needs fewer sizes of the arm; a drawn one needs fewer readings.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Base circle's radius</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>From the cam's centre to its low part: half of what a calliper reads across it.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Above 0; with the heel's radius it must be within the arm's reach.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Height of the lobe</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How much further from the centre the top stands than the low part.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Its lift at the contacts must exceed the gap, or they would never close.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Rise</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Cam degrees from the low part to the top, on the side that meets the heel first.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Rise, dwell and fall together must fit between two tops.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Flat at the top</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Cam degrees over which the lobe stays at its full height.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>May be 0; rise, dwell and fall together must fit between two tops.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Fall</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Cam degrees from the top down to the low part again.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Law of motion</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How the lobe's height grows along the rise; take modified sine if nobody knows.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>One of the standard laws: they differ little near the middle of the flank.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Angles of the traced lift</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Cam degrees from the lobe's top, before it below 0, as many as there are lifts.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Five values or more that increase; 0 lies on the top.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Lifts at the contacts</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How far the moving contact is lifted at each of those angles.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Begins and ends with 0, rises to one top and falls again without dips.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Pivot to contact</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>From the pivot's centre to the middle of the moving contact.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Above 0: it tells how much the contacts lift when the heel does.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Pivot to heel</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>From the pivot's centre to the centre of the heel's rounding.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Such that the heel reaches the cam, from its low part to the lobe's top.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Pivot to cam</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>From the pivot's centre to the cam's centre.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The pivot must stand outside the lobe's top.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Rounding of the heel</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Radius of the rubbing face that rides on the cam.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Not so large that it would ride over a hollow of the cam.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Pivot stands</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Behind: the turning cam passes the pivot first and then the heel, which trails.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Behind or ahead: it decides which way the heel wanders along the cam.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Pivot's place in the drawing</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Clockwise from the top, seen from the breaker end with the plate at 0.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Any angle: only the drawing needs it, no reading does.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Contact screw</source>
+            <extracomment>bench/own_magneto_fields.py, job/parts.py, practice/paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What the screw does: turn an eccentric, or drive the contact by its thread.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Eccentric or threaded.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Throw of the eccentric</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How far the fixed contact moves from the middle when the screw turns a quarter.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Above 0: half of the whole to and fro.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Lead of the thread</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How far the fixed contact moves in one whole turn of the screw.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Above 0.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Screw's travel, towards wider</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How far the screw can be turned from its middle so that the contacts open.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>0 or below: the middle, 0, must lie within the travel.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Screw's travel, towards closer</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How far the screw can be turned from its middle so that the contacts close.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>0 or above: the middle, 0, must lie within the travel.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Contacts come closer</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Which way the screw is turned to bring them closer, looking at its head.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Plate against rotation, to</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How far the slots let the plate turn against the cam's rotation, below 0.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Below the other end.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Plate with rotation, to</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How far the slots let the plate turn with the cam's rotation, above 0.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Above the other end.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Plate as set</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Where the plate stood in a setting that opened exactly at the E-gap, screw at 0.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Within the plate's slots.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Gap as set</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The largest gap that this setting had, by blades on lobe 1.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Below the contact lift at the lobe's top, or the contacts would never close.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Rotor degrees past neutral at which the contacts should open.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Above 0 and short of full register, half of the way to the next neutral.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Smallest gap allowed</source>
+            <extracomment>bench/own_magneto_fields.py, job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The maker's lower limit of the largest gap.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Below the upper limit.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Largest gap allowed</source>
+            <extracomment>bench/own_magneto_fields.py, job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The maker's upper limit of the largest gap.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Above the lower limit.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Radius of the rim marks</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>From the cam's centre to the marks that the straightedge is laid against.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Above 0: it turns degrees into what is seen at the rim.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Tolerance at the marks</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How far beside the mark the straightedge may point when the contacts open.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Above 0: the maker's figure, or the width of the mark.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Greatest pull</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Torque needed to turn the rotor out of neutral at its worst place.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>0 or more: force times arm.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Inertia of the rotor</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How sluggish the rotor is, with what hangs on its shaft.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Above 0, or it would swing without end of speed.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Damping</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Friction that grows with speed: what brings the swing to rest.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>0 or more; only the swing on the screen needs it.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Turns of the primary</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How many turns of thick wire the primary winding has.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>1 or more.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Inductance of the primary</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Read with a bridge, the rotor at neutral and the contacts held open.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Resistance of the primary</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Read with an ohmmeter that resolves hundredths, leads taken off the reading.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>0 or more.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Greatest flux</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Flux through the core at full register.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>0 or more; illustrative unless it was measured.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Third harmonic of the flux</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How far the flux departs from a plain sine: 0 is a plain one.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Between −1 and 1; illustrative unless it was measured.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Heel worn by</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How much of the rubbing face has gone since new.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>0 or more; needs the length from pivot to heel, to know what wear does.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Pip on the contacts</source>
+            <extracomment>bench/own_magneto_fields.py, job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How high metal has built up on one contact: a blade feels so much less gap.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Lobes late by</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How far each lobe stands from its place, in cam degrees, late above 0.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>As many values as there are lobes, or none; lobes must not overlap.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Lobes high by</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How much more than lobe 1 as new each lobe lifts the contacts.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>As many values as there are lobes, or none; some lift must be left.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Screw creeps by</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How far tightening the lock screw carries the contact screw along, closer above 0.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Small: a quarter turn would be a broken screw.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Play of the coupling</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How far the rotor can be rocked with the drive held still.</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>a law of motion</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>a traced table</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>harmonic</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>cycloidal</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>polynomial 3-4-5</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>polynomial 4-5-6-7</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>modified sine</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>modified trapezoid</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>behind the heel</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>ahead of the heel</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turns an eccentric</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>is threaded</source>
+            <extracomment>bench/own_magneto_fields.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>evenly spaced, one a spark of the rotor's turns</source>
+            <extracomment>bench/own_measured.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>poles over lobes, for a spark at every pole</source>
+            <extracomment>bench/own_measured.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>cylinders over twice the poles</source>
+            <extracomment>bench/own_measured.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>connecting rod less the knuckle pins' radius</source>
+            <extracomment>bench/own_measured.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>one trial on the bench</source>
+            <extracomment>bench/own_measured.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{count} trials on the bench</source>
+            <extracomment>bench/own_measured.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>there are no trials on the bench: note some on its page Trials first</source>
+            <extracomment>bench/own_measured.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>trials correct a complete magneto: begin from a shipped one and fill in what is known</source>
+            <extracomment>bench/own_measured.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>give the poles of the rotor and the cam's turns per rotor turn first</source>
+            <extracomment>bench/own_measured.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>poles over the cam's turns per rotor turn is {lobes}; it must be a whole number from 1 to 36</source>
+            <extracomment>bench/own_measured.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>give the poles of the rotor and the tops of the lobes first</source>
+            <extracomment>bench/own_measured.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>give the connecting rod and the knuckle pins' radius first</source>
+            <extracomment>bench/own_measured.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>this magneto is not on an engine</source>
             <extracomment>bench/state.py, practice/actions.py</extracomment>
             <translation type="unfinished"></translation>
@@ -480,7 +2225,7 @@
         </message>
         <message>
             <source>Straightedge</source>
-            <extracomment>bench/sureness.py, ui/practice_sight.py</extracomment>
+            <extracomment>bench/sureness.py, ui/class_editor.py, ui/practice_sight.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -546,6 +2291,306 @@
         <message>
             <source>over 99 %</source>
             <extracomment>bench/sureness.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Breaker end</source>
+            <extracomment>bench/told.py, ui/breaker_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Drive end: the coupling</source>
+            <extracomment>bench/told.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Crank, timing disc and piston of No. 1</source>
+            <extracomment>bench/told.py, ui/crank_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Switch lead</source>
+            <extracomment>bench/told.py, classroom/blanks.py, ui/practice_notebook.py, ui/practice_work.py, ui/window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>rotor</source>
+            <extracomment>bench/told.py, bench/words.py, ui/breaker_hands.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>pole shoe</source>
+            <extracomment>bench/told.py, bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>cam</source>
+            <extracomment>bench/told.py, bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>heel</source>
+            <extracomment>bench/told.py, bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>breaker arm</source>
+            <extracomment>bench/told.py, bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>pivot</source>
+            <extracomment>bench/told.py, bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>spring</source>
+            <extracomment>bench/told.py, bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>contact screw</source>
+            <extracomment>bench/told.py, bench/words.py, ui/breaker_hands.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>lock screw</source>
+            <extracomment>bench/told.py, bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>backplate</source>
+            <extracomment>bench/told.py, bench/words.py, ui/breaker_hands.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>clamp screw</source>
+            <extracomment>bench/told.py, bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>step</source>
+            <extracomment>bench/told.py, bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>rim mark</source>
+            <extracomment>bench/told.py, bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>A magnet whose poles alternate round it; the engine turns it.</source>
+            <extracomment>bench/told.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Iron that leads the magnet's field through the coil's core and back.</source>
+            <extracomment>bench/told.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>It turns with the rotor, or in a fixed ratio to it, and has a lobe for each spark.</source>
+            <extracomment>bench/told.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The block on the breaker arm that rides on the cam; it wears.</source>
+            <extracomment>bench/told.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>It swings about its pivot and carries the moving contact.</source>
+            <extracomment>bench/told.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The pin the breaker arm swings about.</source>
+            <extracomment>bench/told.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>It presses the arm towards the cam and closes the contacts.</source>
+            <extracomment>bench/told.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>As they part, the primary current breaks and the spark jumps.</source>
+            <extracomment>bench/told.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>It moves the fixed contact: nearer or further off, later or earlier.</source>
+            <extracomment>bench/told.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>It holds the contact screw, and may carry it along as it is tightened.</source>
+            <extracomment>bench/told.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>It carries contacts and arm; turned about the cam it shifts the opening alone.</source>
+            <extracomment>bench/told.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The clamp screws hold the backplate in its slots.</source>
+            <extracomment>bench/told.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>An edge on the cam along which a straightedge is laid.</source>
+            <extracomment>bench/told.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>With the straightedge in line with it, the rotor stands at the E-gap.</source>
+            <extracomment>bench/told.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>drive flange</source>
+            <extracomment>bench/told.py, bench/words.py, ui/drive_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>disc</source>
+            <extracomment>bench/told.py, bench/words.py, practice/state.py, ui/drive_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>magneto flange</source>
+            <extracomment>bench/told.py, bench/words.py, ui/drive_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>painted mark</source>
+            <extracomment>bench/told.py, bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The engine turns it; its slots take the disc's outer teeth.</source>
+            <extracomment>bench/told.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>It joins both flanges, with one more tooth or fewer on one face than on the other.</source>
+            <extracomment>bench/told.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>It sits on the rotor's shaft, in the disc's inner teeth.</source>
+            <extracomment>bench/told.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Paint across all three before anything is taken apart.</source>
+            <extracomment>bench/told.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>crank</source>
+            <extracomment>bench/told.py, bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>connecting rod</source>
+            <extracomment>bench/told.py, bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>piston pin</source>
+            <extracomment>bench/told.py, bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>piston</source>
+            <extracomment>bench/told.py, bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>cylinder</source>
+            <extracomment>bench/told.py, bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>timing disc</source>
+            <extracomment>bench/told.py, bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>pointer</source>
+            <extracomment>bench/told.py, bench/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>It turns once for each up and down of the piston.</source>
+            <extracomment>bench/told.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>It joins crank and piston.</source>
+            <extracomment>bench/told.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The rod swings about it in the piston.</source>
+            <extracomment>bench/told.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>About top dead centre it hardly moves while the crank does.</source>
+            <extracomment>bench/told.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>No. 1 is the one that the timing is read on.</source>
+            <extracomment>bench/told.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Degrees before and after top dead centre, set to zero by the piston stop.</source>
+            <extracomment>bench/told.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Fixed to the engine: it reads the disc.</source>
+            <extracomment>bench/told.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>switch</source>
+            <extracomment>bench/told.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The primary winding, grounded at one end.</source>
+            <extracomment>bench/told.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Closed, they carry the primary current; open, they break it.</source>
+            <extracomment>bench/told.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>It joins the lead to the magneto, and pulled, lets the spring tab touch the case.</source>
+            <extracomment>bench/told.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>With the plug out it grounds the coil on the case – if it touches.</source>
+            <extracomment>bench/told.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The wire to the switch; broken inside, it leaves the magneto live.</source>
+            <extracomment>bench/told.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Off, it is closed and grounds the primary: no spark.</source>
+            <extracomment>bench/told.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -720,7 +2765,7 @@
         </message>
         <message>
             <source>never opens</source>
-            <extracomment>bench/wear_words.py, practice/debrief.py, practice/goals.py, practice/readings.py</extracomment>
+            <extracomment>bench/wear_words.py, classroom/blanks.py, practice/debrief.py, practice/goals.py, practice/readings.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -834,92 +2879,7 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>backplate</source>
-            <extracomment>bench/words.py, ui/breaker_hands.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>breaker arm</source>
-            <extracomment>bench/words.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>cam</source>
-            <extracomment>bench/words.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>clamp screw</source>
-            <extracomment>bench/words.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>connecting rod</source>
-            <extracomment>bench/words.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>contact screw</source>
-            <extracomment>bench/words.py, ui/breaker_hands.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>crank</source>
-            <extracomment>bench/words.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>cylinder</source>
-            <extracomment>bench/words.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
             <source>direction of rotation</source>
-            <extracomment>bench/words.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>disc</source>
-            <extracomment>bench/words.py, practice/state.py, ui/drive_view.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>drive flange</source>
-            <extracomment>bench/words.py, ui/drive_view.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>heel</source>
-            <extracomment>bench/words.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>lock screw</source>
-            <extracomment>bench/words.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>magneto flange</source>
-            <extracomment>bench/words.py, ui/drive_view.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>painted mark</source>
-            <extracomment>bench/words.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>piston</source>
-            <extracomment>bench/words.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>piston pin</source>
-            <extracomment>bench/words.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>pivot</source>
             <extracomment>bench/words.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
@@ -929,28 +2889,8 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>pointer</source>
-            <extracomment>bench/words.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>pole shoe</source>
-            <extracomment>bench/words.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
             <source>rim</source>
             <extracomment>bench/words.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>rim mark</source>
-            <extracomment>bench/words.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>rotor</source>
-            <extracomment>bench/words.py, ui/breaker_hands.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -959,33 +2899,8 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>spring</source>
-            <extracomment>bench/words.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>step</source>
-            <extracomment>bench/words.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
             <source>straightedge</source>
             <extracomment>bench/words.py, practice/state.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>timing disc</source>
-            <extracomment>bench/words.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>clockwise</source>
-            <extracomment>bench/words.py, ui/crank_view.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>anticlockwise</source>
-            <extracomment>bench/words.py, ui/crank_view.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -1024,18 +2939,1818 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>How sure the readings are: each may be out by the half-width of the instrument or habit it was taken with, all values within it equally likely. These were propagated linearly (JCGM 100:2008); the interval stated is the expanded uncertainty with its coverage factor k, and holds the true value 95 times in 100 unless stated otherwise. It does not allow for mistakes, nor for a magneto that differs from the file it was compared with.</source>
-            <extracomment>job/document.py</extracomment>
+            <source>{table}: left magneto</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{mm} mm = {inch} in</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>within {length}</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{low} to {high}</source>
+            <extracomment>classroom/blanks.py, job/document.py, job/readings.py, practice/debrief.py, ui/trials_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>off, and meshed anew</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{table}: right magneto</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>sound, and proved</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Plug out. A lead without ground while the switch is off leaves the magneto live.</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>in line, within {length}</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The rotor at the E-gap</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Held by hand, looked at square over the straightedge, reached with rotation.</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>a pip of {length}</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>clean and flat</source>
+            <extracomment>classroom/blanks.py, practice/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Look before measuring: a blade on a pip reads too small a gap.</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{amount} mm past</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{amount} mm short</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Turn with rotation. Lobe 1 opens for No. 1; the gap is measured with the heel on top of the lobe.</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Top dead centre of No. 1</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Bring the piston to the stop gently, by hand, from both sides; readings after zero count as negative.</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Fires before top dead centre</source>
+            <extracomment>classroom/blanks.py, ui/practice_notebook.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{angle}° within {allowed}°</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>within {allowed}°</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Timing to the engine</source>
+            <extracomment>classroom/blanks.py, ui/uncertainty_panel.py, ui/window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Lamp and disc, approached with rotation; teeth as seen from the drive end.</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Magneto flange moved on the disc</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Disc moved on the drive flange</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>never</source>
+            <extracomment>classroom/blanks.py, practice/debrief.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{angle}°, on the wrong stroke</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>one never fires</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{angle}° and a turn of the crank</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>ground</source>
+            <extracomment>classroom/blanks.py, practice/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>no ground</source>
+            <extracomment>classroom/blanks.py, practice/instruments.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the lead is broken inside</source>
+            <extracomment>classroom/blanks.py, practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>a short inside the magneto grounds it</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the spring tab does not touch the case</source>
+            <extracomment>classroom/blanks.py, practice/goals.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>nothing: it is sound</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Reading</source>
+            <extracomment>classroom/blanks.py, job/document.py, ui/uncertainty_panel.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
             <source>As found</source>
-            <extracomment>job/document.py, job/sheet.py, practice/report.py, ui/debrief_view.py</extracomment>
+            <extracomment>classroom/blanks.py, classroom/preview.py, job/document.py, job/sheet.py, practice/report.py, ui/debrief_view.py, ui/job_sources.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
             <source>As left</source>
-            <extracomment>job/document.py, practice/report.py</extracomment>
+            <extracomment>classroom/blanks.py, job/document.py, practice/report.py, ui/job_sources.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Try</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Straightedge from the rim mark</source>
+            <extracomment>classroom/blanks.py, job/parts.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Short of it or past it</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The contacts</source>
+            <extracomment>classroom/blanks.py, lessons/what-the-parts-are.json</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Looked at</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Opening and gap, lobe by lobe</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Lobe</source>
+            <extracomment>classroom/blanks.py, job/document.py, ui/job_table.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Disc reads</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Disc set anew</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Left magneto flange moved on the disc</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Left disc moved on the drive flange</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Meter from plug to case, switch off</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Meter from plug to case, switch on</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What it suffers from</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Faces of the contacts</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Opens from the mark, as found</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Largest gap, as found</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>At the stop, turned with rotation</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>At the stop, turned against rotation</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Half-way between: true top dead centre</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Left fires before top dead centre</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Right fires before top dead centre</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Apart from one another</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Right magneto flange moved on the disc</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Right disc moved on the drive flange</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Opens from the mark, as left</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Largest gap, as left</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>0°</source>
+            <extracomment>classroom/blanks.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{count} symbols; at most {most} can be checked</source>
+            <extracomment>classroom/code.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>No code was given; it looks like 8K2M-4TXN-0QZ7-5C</source>
+            <extracomment>classroom/code.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The code “{code}” was mistyped: its check characters do not fit</source>
+            <extracomment>classroom/code.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Character {place} of the code is “{letter}”; codes have digits and letters without U</source>
+            <extracomment>classroom/code.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The code has {count} characters; codes have at most {most}</source>
+            <extracomment>classroom/code.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The code is cut short: it has {count} characters</source>
+            <extracomment>classroom/code.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{value} does not fit {bits} bits</source>
+            <extracomment>classroom/code.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{left} bits are left, {wanted} are wanted</source>
+            <extracomment>classroom/code.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>“{exercise}” is not in this set, or was done with other settings</source>
+            <extracomment>classroom/desk.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turns {way}</source>
+            <extracomment>classroom/drawings.py, ui/breaker_view.py, ui/drive_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Largest gap</source>
+            <extracomment>classroom/drawings.py, job/document.py, job/parts.py, practice/paper.py, ui/practice_notebook.py, ui/setting_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Straightedge and rim mark</source>
+            <extracomment>classroom/drawings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>This magneto is not on an engine: there is no such picture of it</source>
+            <extracomment>classroom/drawings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{magneto}, seen from the breaker end; the rotor turns {way}. Rotor and pole shoes are diagrammatic; cam, arm, contacts and marks are to scale.</source>
+            <extracomment>classroom/drawings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{magneto}, seen from the drive end; the rotor turns {way}. Both faces of the disc are drawn, the drive face outside, the magneto face inside.</source>
+            <extracomment>classroom/drawings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{engine}, seen from the propeller end; it turns {way}.</source>
+            <extracomment>classroom/drawings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The primary circuit with its switch lead; the switch is off.</source>
+            <extracomment>classroom/drawings.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>mm</source>
+            <extracomment>classroom/drawings.py, ui/class_editor_rows.py, ui/job_kinds.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{folder}: the folder cannot be read: {reason}</source>
+            <extracomment>classroom/gather.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The digest finds damage in copying. It is no protection against a determined cheat: the acts are marked again, but who did them, and when, is believed as written.</source>
+            <extracomment>classroom/handed.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{file}: was changed or damaged after it was handed in: its digest does not fit</source>
+            <extracomment>classroom/handed.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the attempt has not been handed in</source>
+            <extracomment>classroom/handed.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>another file has its name</source>
+            <extracomment>classroom/handed.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{folder}: the attempt cannot be written there: {reason}</source>
+            <extracomment>classroom/handed.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Exercise</source>
+            <extracomment>classroom/key.py, classroom/summary.py, spec/formats.py, ui/class_desk.py, ui/class_paper_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Pupil</source>
+            <extracomment>classroom/key.py, classroom/summary.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What</source>
+            <extracomment>classroom/key.py, practice/report.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Answer</source>
+            <extracomment>classroom/key.py, ui/job_bars.py, ui/practice_sight.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{number}. {name}</source>
+            <extracomment>classroom/key.py, classroom/summary.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Each pupil of this set has a fault of their own: name the pupils the key is for</source>
+            <extracomment>classroom/key.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>contacts open {amount}° of rotor late</source>
+            <extracomment>classroom/key.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>largest gap {length} too wide</source>
+            <extracomment>classroom/key.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>backplate {amount}° off, with cam rotation</source>
+            <extracomment>classroom/key.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>lock screw carries the contact screw {amount}° along, contacts closer</source>
+            <extracomment>classroom/key.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>crank disc reads {reading}° at top dead centre</source>
+            <extracomment>classroom/key.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>fitted with the rotor at neutral</source>
+            <extracomment>classroom/key.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>lobe {lobe} lifts {length} less</source>
+            <extracomment>classroom/key.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>pip of {length} on the contacts</source>
+            <extracomment>classroom/key.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{amount}° of rotor play in the coupling</source>
+            <extracomment>classroom/key.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>switch lead broken: no ground</source>
+            <extracomment>classroom/key.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>switch lead shorted: always grounded</source>
+            <extracomment>classroom/key.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>spring tab does not touch: the coil is not joined</source>
+            <extracomment>classroom/key.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>switch lead sound</source>
+            <extracomment>classroom/key.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>everyone</source>
+            <extracomment>classroom/key.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Answer key: {title}</source>
+            <extracomment>classroom/key.py, classroom/set_papers.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Answer key</source>
+            <extracomment>classroom/key.py, classroom/set_papers.py, ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Code {code}</source>
+            <extracomment>classroom/key.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{number}. {name} – {who} (draws from {seed})</source>
+            <extracomment>classroom/key.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>contacts open {amount}° of rotor early</source>
+            <extracomment>classroom/key.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>largest gap {length} too narrow</source>
+            <extracomment>classroom/key.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>backplate {amount}° off, against cam rotation</source>
+            <extracomment>classroom/key.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>lock screw carries the contact screw {amount}° along, contacts wider</source>
+            <extracomment>classroom/key.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>fires on the wrong stroke</source>
+            <extracomment>classroom/key.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>one tooth early at the magneto flange</source>
+            <extracomment>classroom/key.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{count} teeth early at the magneto flange</source>
+            <extracomment>classroom/key.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>one tooth late at the magneto flange</source>
+            <extracomment>classroom/key.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{count} teeth late at the magneto flange</source>
+            <extracomment>classroom/key.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>one tooth early at the drive flange</source>
+            <extracomment>classroom/key.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{count} teeth early at the drive flange</source>
+            <extracomment>classroom/key.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>one tooth late at the drive flange</source>
+            <extracomment>classroom/key.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{count} teeth late at the drive flange</source>
+            <extracomment>classroom/key.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>one vernier step early</source>
+            <extracomment>classroom/key.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{count} vernier steps early</source>
+            <extracomment>classroom/key.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>one vernier step late</source>
+            <extracomment>classroom/key.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{count} vernier steps late</source>
+            <extracomment>classroom/key.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Fault</source>
+            <extracomment>classroom/key.py, ui/class_editor_rows.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>   • no fault: it is as it should be</source>
+            <extracomment>classroom/key.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>none</source>
+            <extracomment>classroom/key.py, practice/debrief.py, practice/report.py, ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>A name or a number is needed: each pupil's fault is drawn from it</source>
+            <extracomment>classroom/names.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{why}; and it cannot be kept on this machine either ({here}): save the attempt by hand</source>
+            <extracomment>classroom/outbox.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>About {minutes} minutes; {percent} % are needed.</source>
+            <extracomment>classroom/preview.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Hidden, for this seed</source>
+            <extracomment>classroom/preview.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What the pupil reads</source>
+            <extracomment>classroom/preview.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Hints, one at a time</source>
+            <extracomment>classroom/preview.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Nothing on the tray can prove “{goal}”.</source>
+            <extracomment>classroom/preview.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>No goal asks for “{fault}”.</source>
+            <extracomment>classroom/preview.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>no fault</source>
+            <extracomment>classroom/preview.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{file}: cannot be marked: {reason}</source>
+            <extracomment>classroom/results.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{file}: is not handed in yet</source>
+            <extracomment>classroom/results.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Worksheets</source>
+            <extracomment>classroom/set_papers.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Each pupil of this set has a fault of their own: name the pupils the sheets are for</source>
+            <extracomment>classroom/set_papers.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Class code {code}.</source>
+            <extracomment>classroom/set_papers.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{number}. {exercise}</source>
+            <extracomment>classroom/set_papers.py, classroom/worksheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>A code holds {most} exercises at most; this set needs its file</source>
+            <extracomment>classroom/sets.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>“{exercise}” is not a shipped exercise; this set needs its file</source>
+            <extracomment>classroom/sets.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>This is no class code: it looks like 8K2M-4TXN-0QZ7-5C</source>
+            <extracomment>classroom/sets.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>This code was made by a newer magview, which is needed to use it</source>
+            <extracomment>classroom/sets.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Exercise {number} of this code is not shipped with this magview; both sides need the same version</source>
+            <extracomment>classroom/sets.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>This code was made with another version of its exercises; both sides need the same magview</source>
+            <extracomment>classroom/sets.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>exercise {number} is not in this set, which has {count}</source>
+            <extracomment>classroom/sets.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>pupils[{i}] is “{name}”, which has neither a letter nor a digit</source>
+            <extracomment>classroom/sets.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>pupils has “{one}” and “{other}”, who cannot be told apart; capitals, accents and spaces do not count</source>
+            <extracomment>classroom/sets.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Marks %</source>
+            <extracomment>classroom/summary.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Verdict</source>
+            <extracomment>classroom/summary.py, job/document.py, ui/debrief_view.py, ui/job_table.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Minutes</source>
+            <extracomment>classroom/summary.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Acts</source>
+            <extracomment>classroom/summary.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Found</source>
+            <extracomment>classroom/summary.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Missed</source>
+            <extracomment>classroom/summary.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Dangers</source>
+            <extracomment>classroom/summary.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Handed in</source>
+            <extracomment>classroom/summary.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Counts</source>
+            <extracomment>classroom/summary.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Remarks</source>
+            <extracomment>classroom/summary.py, job/parts.py, job/sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>File</source>
+            <extracomment>classroom/summary.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Done</source>
+            <extracomment>classroom/summary.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Passed</source>
+            <extracomment>classroom/summary.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Weakest step</source>
+            <extracomment>classroom/summary.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Step</source>
+            <extracomment>classroom/summary.py, ui/lesson_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Attempts</source>
+            <extracomment>classroom/summary.py, ui/class_gather.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Wrong</source>
+            <extracomment>classroom/summary.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Nearly right</source>
+            <extracomment>classroom/summary.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Right, not proved</source>
+            <extracomment>classroom/summary.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What goes wrong</source>
+            <extracomment>classroom/summary.py, ui/class_gather.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Pupils</source>
+            <extracomment>classroom/summary.py, ui/class_gather.py, ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>its exercise is not the set's</source>
+            <extracomment>classroom/summary.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>its fault was not drawn for this pupil</source>
+            <extracomment>classroom/summary.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>not on the list of pupils</source>
+            <extracomment>classroom/summary.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>DANGER: {what}</source>
+            <extracomment>classroom/summary.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>missed: {fault}</source>
+            <extracomment>classroom/summary.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <extracomment>classroom/summary.py, job/readings.py, ui/job_kinds.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>no</source>
+            <extracomment>classroom/summary.py, job/readings.py, ui/job_kinds.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>a copy of {file}</source>
+            <extracomment>classroom/summary.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the same acts, to the second, as {pupil} in {file}</source>
+            <extracomment>classroom/summary.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>there is a later attempt</source>
+            <extracomment>classroom/summary.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>of another set</source>
+            <extracomment>classroom/summary.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>saved by hand, not handed in with a class</source>
+            <extracomment>classroom/summary.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>rotor held at the E-gap</source>
+            <extracomment>classroom/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>contacts open at the mark</source>
+            <extracomment>classroom/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>largest gap within its limits</source>
+            <extracomment>classroom/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>contacts clean and flat</source>
+            <extracomment>classroom/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>disc set to top dead centre</source>
+            <extracomment>classroom/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>timed to the engine</source>
+            <extracomment>classroom/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>both magnetos together</source>
+            <extracomment>classroom/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>switch lead sound and proved</source>
+            <extracomment>classroom/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>coupling marked first</source>
+            <extracomment>classroom/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>everything tight and closed up</source>
+            <extracomment>classroom/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>opening, as written down</source>
+            <extracomment>classroom/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>largest gap, as written down</source>
+            <extracomment>classroom/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>firing, as written down</source>
+            <extracomment>classroom/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>disc's zero, as written down</source>
+            <extracomment>classroom/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>switch lead, as written down</source>
+            <extracomment>classroom/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>opens early or late</source>
+            <extracomment>classroom/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>gap too wide or narrow</source>
+            <extracomment>classroom/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>backplate off</source>
+            <extracomment>classroom/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>lock screw carries the contact screw along</source>
+            <extracomment>classroom/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>a low lobe</source>
+            <extracomment>classroom/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>pip on the contacts</source>
+            <extracomment>classroom/words.py, physics/setting_uncertainty.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>play in the coupling</source>
+            <extracomment>classroom/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>teeth out at the magneto flange</source>
+            <extracomment>classroom/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>teeth out at the drive flange</source>
+            <extracomment>classroom/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>vernier steps out</source>
+            <extracomment>classroom/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>disc not at zero</source>
+            <extracomment>classroom/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>on the wrong stroke</source>
+            <extracomment>classroom/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>fitted at neutral</source>
+            <extracomment>classroom/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>switch lead</source>
+            <extracomment>classroom/words.py, practice/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>took the magneto off unmarked</source>
+            <extracomment>classroom/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turned the propeller with no chocks at the wheels</source>
+            <extracomment>classroom/words.py, practice/evidence.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turned the propeller with a live magneto and the plugs in</source>
+            <extracomment>classroom/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>turned the propeller, plugs in, without proving the switch</source>
+            <extracomment>classroom/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>handed in with screws or nuts slack</source>
+            <extracomment>classroom/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>handed in with the switch on</source>
+            <extracomment>classroom/words.py, practice/marking.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{step}: wrong</source>
+            <extracomment>classroom/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{step}: nearly right</source>
+            <extracomment>classroom/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{step}: right, not proved by instruments</source>
+            <extracomment>classroom/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{what} (left)</source>
+            <extracomment>classroom/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{what} (right)</source>
+            <extracomment>classroom/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>newer version</source>
+            <extracomment>classroom/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>not handed in</source>
+            <extracomment>classroom/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>damaged</source>
+            <extracomment>classroom/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>passed</source>
+            <extracomment>classroom/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>not passed</source>
+            <extracomment>classroom/words.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>On a real magneto: treat the propeller as live; switch off, its lead grounded and proved; plugs out; wheels chocked. The maker's current manual and local rules govern; work on a certified aircraft is done or released by a licensed person. This sheet is for training; its magneto is invented.</source>
+            <extracomment>classroom/worksheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{magneto}: pictures</source>
+            <extracomment>classroom/worksheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{title} · magview {version} · treat the propeller as live</source>
+            <extracomment>classroom/worksheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>In the program: begin this exercise with the code {seed}.</source>
+            <extracomment>classroom/worksheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Name the parts: key</source>
+            <extracomment>classroom/worksheet.py, ui/class_paper_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Name the parts</source>
+            <extracomment>classroom/worksheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Answer key: {exercise}</source>
+            <extracomment>classroom/worksheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>In the program: class code {code}, under this name.</source>
+            <extracomment>classroom/worksheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>In the program: class code {code}.</source>
+            <extracomment>classroom/worksheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The straightedge (dashed) as the contacts open, and the rim mark: how far apart, short or past?</source>
+            <extracomment>classroom/worksheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The case</source>
+            <extracomment>classroom/worksheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>About {minutes} minutes. Done when:</source>
+            <extracomment>classroom/worksheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Data sheet</source>
+            <extracomment>classroom/worksheet.py, ui/practice_task.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Readings</source>
+            <extracomment>classroom/worksheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What was wrong, and what put it right</source>
+            <extracomment>classroom/worksheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{side} magneto: {fault}</source>
+            <extracomment>classroom/worksheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Class</source>
+            <extracomment>classroom/worksheet.py, ui/class_desk.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Date</source>
+            <extracomment>classroom/worksheet.py, job/document.py, job/history.py, job/parts.py, job/sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Hints</source>
+            <extracomment>classroom/worksheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{number}. {table}</source>
+            <extracomment>classroom/worksheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Into the pictures: lobe 1 as found</source>
+            <extracomment>classroom/worksheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The contacts at their widest. Not to scale.</source>
+            <extracomment>classroom/worksheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>For {pupil}.</source>
+            <extracomment>classroom/worksheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>For everyone.</source>
+            <extracomment>classroom/worksheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Nothing needs to be put right.</source>
+            <extracomment>classroom/worksheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Name the parts – {picture}</source>
+            <extracomment>classroom/worksheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Part</source>
+            <extracomment>classroom/worksheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What it does</source>
+            <extracomment>classroom/worksheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>not installed; install magview again</source>
+            <extracomment>cli_check.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{count} magnetos and {more} installations can be read</source>
+            <extracomment>cli_check.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>opens ({platform}, screen of {width} × {height})</source>
+            <extracomment>cli_check.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Qt does not start: {reason}</source>
+            <extracomment>cli_check.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>good</source>
+            <extracomment>cli_check.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>MISSING</source>
+            <extracomment>cli_check.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>no magnetos in {folder}; install magview again</source>
+            <extracomment>cli_check.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Qt needs it for a window; the package {package} of Debian and Ubuntu has it</source>
+            <extracomment>cli_check.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>opens, but where nobody sees it: QT_QPA_PLATFORM is {platform}</source>
+            <extracomment>cli_check.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>there are no fonts, so words are boxes; the package fonts-dejavu-core of Debian and Ubuntu has some</source>
+            <extracomment>cli_check.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Qt has no working platform plugin “{chosen}”, which QT_QPA_PLATFORM asks for; unset it, or choose one of: {known}</source>
+            <extracomment>cli_check.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>folder of work under way</source>
+            <extracomment>cli_check.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>folder of the log</source>
+            <extracomment>cli_check.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>folder of fault reports</source>
+            <extracomment>cli_check.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>folder for the time being</source>
+            <extracomment>cli_check.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{trouble}; make the folder writable, or set XDG_DATA_HOME and XDG_STATE_HOME to ones that are</source>
+            <extracomment>cli_check.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{folder} has only {free} MB free; make room</source>
+            <extracomment>cli_check.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{folder} can be written, {free} MB free</source>
+            <extracomment>cli_check.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>versions</source>
+            <extracomment>cli_check.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>shipped files</source>
+            <extracomment>cli_check.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>window</source>
+            <extracomment>cli_check.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>printing</source>
+            <extracomment>cli_check.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>files</source>
+            <extracomment>cli_check.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>desktop</source>
+            <extracomment>cli_check.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>PDF is written, with {count} families of type</source>
+            <extracomment>cli_check.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>it gave no reason</source>
+            <extracomment>cli_check.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>not in the menu; `magview desktop` puts it there</source>
+            <extracomment>cli_check.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Nothing is missing.</source>
+            <extracomment>cli_check.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Something is missing.</source>
+            <extracomment>cli_check.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Qt writes no PDF or reads no SVG; install magview again</source>
+            <extracomment>cli_check.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Qt did not answer within {seconds} s; try again</source>
+            <extracomment>cli_check.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>in the menu; `magview desktop --remove` takes it away</source>
+            <extracomment>cli_check.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>could not be looked at: {reason}</source>
+            <extracomment>cli_check.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>about {minutes} minutes</source>
+            <extracomment>cli_class.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>A fault of their own for each pupil.</source>
+            <extracomment>cli_class.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The same faults for everyone.</source>
+            <extracomment>cli_class.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the set</source>
+            <extracomment>cli_class.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{count} attempts count, of {files} files.</source>
+            <extracomment>cli_class.py, ui/class_gather.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{name}: {percent} %, {passed} of {done} passed</source>
+            <extracomment>cli_class.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>a code for a class, its answer key, and its attempts gathered</source>
+            <extracomment>cli_class.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>make a class code, or say what one stands for</source>
+            <extracomment>cli_class.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>shipped exercises or files, in order; or one code or set</source>
+            <extracomment>cli_class.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the same seed makes the same code; left out: drawn</source>
+            <extracomment>cli_class.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>a fault of their own for each pupil</source>
+            <extracomment>cli_class.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the exercises' hints are not given</source>
+            <extracomment>cli_class.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>straightedge, and blades beside the exercise's</source>
+            <extracomment>cli_class.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the time allowed for each exercise</source>
+            <extracomment>cli_class.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>for the file and the key</source>
+            <extracomment>cli_class.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>a pupil; again for each</source>
+            <extracomment>cli_class.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>write the set as a file, pupils and own exercises included</source>
+            <extracomment>cli_class.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the answer key of a code or a set's file</source>
+            <extracomment>cli_class.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>a code or a file</source>
+            <extracomment>cli_class.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>write it as CSV</source>
+            <extracomment>cli_class.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>mark every attempt in a folder</source>
+            <extracomment>cli_class.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>hold them against a code or a set's file</source>
+            <extracomment>cli_class.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>write every attempt as CSV</source>
+            <extracomment>cli_class.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>keep the marks there, for the next time</source>
+            <extracomment>cli_class.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>put a finished attempt's file into the class's folder</source>
+            <extracomment>cli_class.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>a file saved from a practice window</source>
+            <extracomment>cli_class.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>--seed is {seed}; it must be from 0 to {most}</source>
+            <extracomment>cli_class.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Most often:</source>
+            <extracomment>cli_class.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Nothing from: {names}</source>
+            <extracomment>cli_class.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Handed in as {file}.</source>
+            <extracomment>cli_class.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>passed over: {why}</source>
+            <extracomment>cli_class.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>weakest: {step}</source>
+            <extracomment>cli_class.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>magview is in the desktop's menu, and opens files whose names end in {ending}. `magview desktop --remove` takes it away again. Put there, in {folder}:</source>
+            <extracomment>cli_desktop.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>magview is taken off the desktop. Deleted, in {folder}:</source>
+            <extracomment>cli_desktop.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>There was nothing to take away in {folder}.</source>
+            <extracomment>cli_desktop.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Menu entries of this kind are for Linux desktops. Here, pin {program} to the task bar or Dock, and choose it under Open with for files of the program.</source>
+            <extracomment>cli_desktop.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the guide, as one HTML file or as PDF; or what is in it</source>
+            <extracomment>cli_guide.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>write it as HTML</source>
+            <extracomment>cli_guide.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>write it as PDF</source>
+            <extracomment>cli_guide.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>paper size; left out: a4</source>
+            <extracomment>cli_guide.py, cli_paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>words to search for</source>
+            <extracomment>cli_guide.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>no PDF: {reason} For HTML, which needs no Qt, use --html.</source>
+            <extracomment>cli_guide.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>F1 in the window opens it; --html and --pdf write it to a file.</source>
+            <extracomment>cli_guide.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>with --set: for whom; may be given again; left out: those of the set's file</source>
+            <extracomment>cli_paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Wrote {file}: 1 page.</source>
+            <extracomment>cli_paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>a worksheet of an exercise, or its answer key, as PDF</source>
+            <extracomment>cli_paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>a file or a shipped one (gap-wrong), or:</source>
+            <extracomment>cli_paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>a class's set instead, by its code or its file</source>
+            <extracomment>cli_paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the code that draws the faults; left out: 0</source>
+            <extracomment>cli_paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the answer key instead of the worksheet</source>
+            <extracomment>cli_paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>print the exercise's hints, too</source>
+            <extracomment>cli_paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>leave out the pictures whose parts are named</source>
+            <extracomment>cli_paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>whose sheet it is; left out: a line for it</source>
+            <extracomment>cli_paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>pictures of a magneto or installation as PDF</source>
+            <extracomment>cli_paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>a file or a shipped magneto or installation</source>
+            <extracomment>cli_paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>which; may be given again; left out: all there are</source>
+            <extracomment>cli_paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>what stands beside the parts</source>
+            <extracomment>cli_paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>add what there is to say of each part</source>
+            <extracomment>cli_paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the file to write</source>
+            <extracomment>cli_paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>give either an EXERCISE or --set with a class's code or file</source>
+            <extracomment>cli_paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>--seed is “{seed}”; it must be a whole number from 0 on, of at most 16 digits</source>
+            <extracomment>cli_paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>no PDF: {reason}</source>
+            <extracomment>cli_paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Wrote {file}: {pages} pages.</source>
+            <extracomment>cli_paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>“{name}” is neither a file nor one of the shipped: {known}</source>
+            <extracomment>cli_paper.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How sure the readings are: each may be out by the half-width of the instrument or habit it was taken with, all values within it equally likely. These were propagated linearly (JCGM 100:2008); the interval stated is the expanded uncertainty with its coverage factor k, and holds the true value 95 times in 100 unless stated otherwise. It does not allow for mistakes, nor for a magneto that differs from the file it was compared with.</source>
+            <extracomment>job/document.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -1074,21 +4789,6 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>left</source>
-            <extracomment>job/document.py, job/readings.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>right</source>
-            <extracomment>job/document.py, job/readings.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>single</source>
-            <extracomment>job/document.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
             <source>{sheet} · magview {version} · treat the propeller as live</source>
             <extracomment>job/document.py</extracomment>
             <translation type="unfinished"></translation>
@@ -1110,7 +4810,7 @@
         </message>
         <message>
             <source>Trial</source>
-            <extracomment>job/document.py</extracomment>
+            <extracomment>job/document.py, ui/job_table.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -1134,28 +4834,13 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>Lobe</source>
-            <extracomment>job/document.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
             <source>Opening from its place</source>
             <extracomment>job/document.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>Largest gap</source>
-            <extracomment>job/document.py, job/parts.py, practice/paper.py, ui/practice_notebook.py, ui/setting_panel.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
             <source>Contacts closed</source>
             <extracomment>job/document.py, ui/contact_view.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>{low} to {high}</source>
-            <extracomment>job/document.py, job/readings.py, practice/debrief.py, ui/trials_panel.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -1194,21 +4879,6 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>Engine</source>
-            <extracomment>job/document.py, job/sheet.py, practice/paper.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>Magneto</source>
-            <extracomment>job/document.py, job/parts.py, job/sheet.py, practice/paper.py, ui/menus.py, ui/timing_panel.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>Date</source>
-            <extracomment>job/document.py, job/history.py, job/parts.py, job/sheet.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
             <source>Manual</source>
             <extracomment>job/document.py</extracomment>
             <translation type="unfinished"></translation>
@@ -1239,18 +4909,8 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>Reading</source>
-            <extracomment>job/document.py, ui/uncertainty_panel.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
             <source>Value</source>
             <extracomment>job/document.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>Verdict</source>
-            <extracomment>job/document.py, ui/debrief_view.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -1350,7 +5010,7 @@
         </message>
         <message>
             <source>Skipped: {reason}</source>
-            <extracomment>job/document.py</extracomment>
+            <extracomment>job/document.py, ui/job_bars.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -1520,7 +5180,7 @@
         </message>
         <message>
             <source>magneto hours [h]</source>
-            <extracomment>job/history.py</extracomment>
+            <extracomment>job/history.py, ui/job_drift_sheet.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -1669,16 +5329,6 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>Smallest gap allowed</source>
-            <extracomment>job/parts.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>Largest gap allowed</source>
-            <extracomment>job/parts.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
             <source>Straightedge from the rim mark, either way</source>
             <extracomment>job/parts.py</extracomment>
             <translation type="unfinished"></translation>
@@ -1725,11 +5375,6 @@
         </message>
         <message>
             <source>Or on</source>
-            <extracomment>job/parts.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>Name</source>
             <extracomment>job/parts.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
@@ -1829,22 +5474,7 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>Contact screw</source>
-            <extracomment>job/parts.py, practice/paper.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
             <source>Opening from the E-gap, rotor</source>
-            <extracomment>job/parts.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>Straightedge from the rim mark</source>
-            <extracomment>job/parts.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>Pip on the contacts</source>
             <extracomment>job/parts.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
@@ -2044,18 +5674,13 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>Remarks</source>
-            <extracomment>job/parts.py, job/sheet.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
             <source>Trials</source>
             <extracomment>job/parts.py, ui/plot_pane.py, ui/plot_trials.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Uncertainty</source>
-            <extracomment>job/parts.py, ui/plot_pane.py, ui/uncertainty_panel.py</extracomment>
+            <extracomment>job/parts.py, ui/job_form.py, ui/plot_pane.py, ui/uncertainty_panel.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -2100,22 +5725,22 @@
         </message>
         <message>
             <source>intake</source>
-            <extracomment>job/readings.py</extracomment>
+            <extracomment>job/readings.py, ui/job_kinds.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
             <source>compression</source>
-            <extracomment>job/readings.py</extracomment>
+            <extracomment>job/readings.py, ui/job_kinds.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
             <source>power</source>
-            <extracomment>job/readings.py</extracomment>
+            <extracomment>job/readings.py, ui/job_kinds.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
             <source>exhaust</source>
-            <extracomment>job/readings.py</extracomment>
+            <extracomment>job/readings.py, ui/job_kinds.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -2150,21 +5775,6 @@
         </message>
         <message>
             <source>as it must be</source>
-            <extracomment>job/readings.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>yes</source>
-            <extracomment>job/readings.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>no</source>
-            <extracomment>job/readings.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>in line</source>
             <extracomment>job/readings.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
@@ -2280,7 +5890,7 @@
         </message>
         <message>
             <source>Every lobe</source>
-            <extracomment>job/sheet.py</extracomment>
+            <extracomment>job/sheet.py, ui/job_sources.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -2295,7 +5905,7 @@
         </message>
         <message>
             <source>Synchronising</source>
-            <extracomment>job/sheet.py, ui/timing_panel.py</extracomment>
+            <extracomment>job/sheet.py, ui/job_sources.py, ui/timing_panel.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -2739,6 +6349,11 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
+            <source>fitted from {trials}</source>
+            <extracomment>physics/flank_fit.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>a cam nothing like the file's</source>
             <extracomment>physics/flank_fit.py</extracomment>
             <translation type="unfinished"></translation>
@@ -2860,7 +6475,7 @@
         </message>
         <message>
             <source>timing lamp</source>
-            <extracomment>physics/instruments.py</extracomment>
+            <extracomment>physics/instruments.py, ui/class_editor.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -3016,6 +6631,11 @@
         <message>
             <source>The base circle after the lobe is uneven by {uneven} mm.</source>
             <extracomment>physics/lobe.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>table of the lift</source>
+            <extracomment>physics/measured.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -3289,11 +6909,6 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>pip on the contacts</source>
-            <extracomment>physics/setting_uncertainty.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
             <source>as given</source>
             <extracomment>physics/setting_uncertainty.py</extracomment>
             <translation type="unfinished"></translation>
@@ -3525,7 +7140,7 @@
         </message>
         <message>
             <source>spark plugs out</source>
-            <extracomment>practice/advice.py, practice/seen.py</extracomment>
+            <extracomment>practice/advice.py, practice/seen.py, ui/class_editor.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -3655,6 +7270,11 @@
         </message>
         <message>
             <source>what can be renewed is the lead, the tab or the insulation</source>
+            <extracomment>practice/apply.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>there is no straightedge on the tray</source>
             <extracomment>practice/apply.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
@@ -3824,11 +7444,6 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>never</source>
-            <extracomment>practice/debrief.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
             <source>{fires}° (the wrong stroke)</source>
             <extracomment>practice/debrief.py</extracomment>
             <translation type="unfinished"></translation>
@@ -3859,11 +7474,6 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>none</source>
-            <extracomment>practice/debrief.py, practice/report.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
             <source>Lock screw carries the contact screw along, {name}</source>
             <extracomment>practice/debrief.py</extracomment>
             <translation type="unfinished"></translation>
@@ -3880,7 +7490,7 @@
         </message>
         <message>
             <source>sound</source>
-            <extracomment>practice/debrief.py, practice/words.py, ui/practice_notebook.py</extracomment>
+            <extracomment>practice/debrief.py, practice/words.py, ui/class_editor_rows.py, ui/practice_notebook.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -3935,11 +7545,6 @@
         </message>
         <message>
             <source>took the magneto off with no marks across its coupling</source>
-            <extracomment>practice/evidence.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>turned the propeller with no chocks at the wheels</source>
             <extracomment>practice/evidence.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
@@ -4430,7 +8035,7 @@
         </message>
         <message>
             <source>magneto on the engine</source>
-            <extracomment>practice/goals.py, practice/seen.py</extracomment>
+            <extracomment>practice/goals.py, practice/seen.py, ui/class_editor.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -4464,17 +8069,7 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>the lead is broken inside</source>
-            <extracomment>practice/goals.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
             <source>the primary is shorted inside</source>
-            <extracomment>practice/goals.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>the spring tab does not touch the case</source>
             <extracomment>practice/goals.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
@@ -4569,27 +8164,12 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>clean and flat</source>
-            <extracomment>practice/instruments.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
             <source>no disc on the crank</source>
             <extracomment>practice/instruments.py, ui/debrief_view.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
             <source>with the plug in, the meter sees lead and coil at once: pull the plug first</source>
-            <extracomment>practice/instruments.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>ground</source>
-            <extracomment>practice/instruments.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>no ground</source>
             <extracomment>practice/instruments.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
@@ -4969,11 +8549,6 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>handed in with the switch on</source>
-            <extracomment>practice/marking.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
             <source>the rotor is held at the E-gap, the straightedge on it and looked at square</source>
             <extracomment>practice/paper.py</extracomment>
             <translation type="unfinished"></translation>
@@ -5144,11 +8719,6 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>Rotation</source>
-            <extracomment>practice/paper.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
             <source>{e_gap}° of rotor past neutral</source>
             <extracomment>practice/paper.py</extracomment>
             <translation type="unfinished"></translation>
@@ -5175,11 +8745,6 @@
         </message>
         <message>
             <source>{tolerance}° of crank</source>
-            <extracomment>practice/paper.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>Firing order</source>
             <extracomment>practice/paper.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
@@ -5350,7 +8915,7 @@
         </message>
         <message>
             <source>Marks</source>
-            <extracomment>practice/report.py, ui/debrief_view.py, lessons/a-full-job.json</extracomment>
+            <extracomment>practice/report.py, ui/class_plots.py, ui/debrief_view.py, lessons/a-full-job.json</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -5375,11 +8940,6 @@
         </message>
         <message>
             <source>When</source>
-            <extracomment>practice/report.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>What</source>
             <extracomment>practice/report.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
@@ -5525,7 +9085,7 @@
         </message>
         <message>
             <source>wheels chocked</source>
-            <extracomment>practice/seen.py</extracomment>
+            <extracomment>practice/seen.py, ui/class_editor.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -5550,7 +9110,7 @@
         </message>
         <message>
             <source>coupling marked</source>
-            <extracomment>practice/seen.py</extracomment>
+            <extracomment>practice/seen.py, ui/class_editor.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -5819,28 +9379,23 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>switch lead</source>
-            <extracomment>practice/words.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
             <source>note</source>
             <extracomment>practice/words.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
             <source>broken</source>
-            <extracomment>practice/words.py</extracomment>
+            <extracomment>practice/words.py, ui/class_editor_rows.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
             <source>shorted</source>
-            <extracomment>practice/words.py</extracomment>
+            <extracomment>practice/words.py, ui/class_editor_rows.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
             <source>tab</source>
-            <extracomment>practice/words.py, spec/lift_table.py</extracomment>
+            <extracomment>practice/words.py, spec/lift_table.py, ui/class_editor_rows.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -6279,6 +9834,31 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
+            <source>Magneto on its engine</source>
+            <extracomment>spec/formats.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Lesson</source>
+            <extracomment>spec/formats.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Attempt at an exercise</source>
+            <extracomment>spec/formats.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Job sheet of a magneto</source>
+            <extracomment>spec/formats.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{file}: is not a file of this program; its format must be one of {known}</source>
+            <extracomment>spec/formats.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>{others} or {last}</source>
             <extracomment>spec/language.py</extracomment>
             <translation type="unfinished"></translation>
@@ -6509,6 +10089,16 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
+            <source>sources[{i}].field is “{field}”; it must be the name of a field of this file, such as “{such}”</source>
+            <extracomment>spec/sources.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>sources[{i}].field is “{field}”, which has a source already; give it one</source>
+            <extracomment>spec/sources.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>“{text}” is not a length: write a number and a unit, such as 0.23mm, 0.009in or 9thou</source>
             <extracomment>spec/units.py</extracomment>
             <translation type="unfinished"></translation>
@@ -6559,6 +10149,16 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
+            <source>Your work is not kept for after a crash: {reason}</source>
+            <extracomment>ui/app.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Drafts of a magneto of your own wait for you: File, A magneto of your own…</source>
+            <extracomment>ui/app.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>SVG (*.svg);;PDF (*.pdf);;PNG (*.png)</source>
             <extracomment>ui/asking.py</extracomment>
             <translation type="unfinished"></translation>
@@ -6604,11 +10204,6 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>turns {way}</source>
-            <extracomment>ui/breaker_view.py, ui/drive_view.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
             <source>The gap is drawn {factor} times its size, the arm lifted with it off the cam.</source>
             <extracomment>ui/breaker_view.py</extracomment>
             <translation type="unfinished"></translation>
@@ -6635,11 +10230,6 @@
         </message>
         <message>
             <source>Seen through from the drive end</source>
-            <extracomment>ui/breaker_view.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>Breaker end</source>
             <extracomment>ui/breaker_view.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
@@ -6671,6 +10261,1241 @@
         <message>
             <source>Rotor let go.</source>
             <extracomment>ui/breaker_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Kept on this machine, and tried again every {seconds} seconds: {why}</source>
+            <extracomment>ui/class_delivery.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Handed in: {file} stands in {folder}.</source>
+            <extracomment>ui/class_delivery.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Exercises of the class</source>
+            <extracomment>ui/class_desk.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Begin</source>
+            <extracomment>ui/class_desk.py, ui/practice_choice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Hand in a &amp;saved attempt…</source>
+            <extracomment>ui/class_desk.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Try again now</source>
+            <extracomment>ui/class_desk.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Deliver to &amp;another folder…</source>
+            <extracomment>ui/class_desk.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>as the instructor gives it; capitals and hyphens do not matter</source>
+            <extracomment>ui/class_desk.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Name or number</source>
+            <extracomment>ui/class_desk.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the folder the whole class hands in to</source>
+            <extracomment>ui/class_desk.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Code</source>
+            <extracomment>ui/class_desk.py, ui/class_paper_dialog.py, ui/practice_choice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Name or number</source>
+            <extracomment>ui/class_desk.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Hand in to</source>
+            <extracomment>ui/class_desk.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Open a class's file</source>
+            <extracomment>ui/class_desk.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Class sets (*.json);;All files (*)</source>
+            <extracomment>ui/class_desk.py, ui/class_gather.py, ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{number}. {name} (about {minutes} minutes)</source>
+            <extracomment>ui/class_desk.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>under way</source>
+            <extracomment>ui/class_desk.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Hand in a saved attempt</source>
+            <extracomment>ui/class_desk.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{count} delivered.</source>
+            <extracomment>ui/class_desk.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Hand in to</source>
+            <extracomment>ui/class_desk.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Deliver to another folder</source>
+            <extracomment>ui/class_desk.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How it stands</source>
+            <extracomment>ui/class_desk.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Open file…</source>
+            <extracomment>ui/class_desk.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Choose &amp;folder…</source>
+            <extracomment>ui/class_desk.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Type the class's code, or open its file; then your name, and begin.</source>
+            <extracomment>ui/class_desk.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Everyone has a fault of their own: it hangs on the name as you type it.</source>
+            <extracomment>ui/class_desk.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Everyone has the same fault.</source>
+            <extracomment>ui/class_desk.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Hints are not given.</source>
+            <extracomment>ui/class_desk.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>not begun</source>
+            <extracomment>ui/class_desk.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Type your name or number first: the attempt is handed in under it</source>
+            <extracomment>ui/class_desk.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Choose the folder to hand in to first; your instructor knows it</source>
+            <extracomment>ui/class_desk.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{count} attempts wait on this machine to be delivered.</source>
+            <extracomment>ui/class_desk.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Type the class's code first</source>
+            <extracomment>ui/class_desk.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{count} still wait: {why}</source>
+            <extracomment>ui/class_desk.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>closed without handing in</source>
+            <extracomment>ui/class_desk.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Exercise editor</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Add a fault</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>A&amp;dd a goal</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Whether the exercise is valid</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Name</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Level, 1 to 5</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>M&amp;inutes, a guide</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Marks &amp;needed</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Story: what is told of the case</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Tas&amp;k: what is to be done</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Hints, one a line</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Magneto, alone or on its engine</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Magnet&amp;o</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Both magnetos of the engine</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Rotor, off the engine</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>As it is found</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>screws slack</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>switch lead proved</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>disc at zero</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>On the tray</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Crank disc, read to</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Preview of seed</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Preview</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Begin from a shipped exercise</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Begin from a shipped one…</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Save &amp;as…</source>
+            <extracomment>ui/class_editor.py, ui/job_bars.py, ui/job_menus.py, ui/own_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Into the class's &amp;set</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Tr&amp;y it</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{magneto}, on {engine} ({position})</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Open an exercise</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Magneto or installation</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>JSON (*.json);;All files (*)</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Save the exercise</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Saved {file}.</source>
+            <extracomment>ui/class_editor.py, ui/class_gather.py, ui/class_maker.py, ui/class_plots.py, ui/own_files_work.py, ui/report_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>This exercise has not been saved.</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Back to the editor</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Text</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Magneto and tray</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Faults</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Goals</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>From a fil&amp;e…</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>blades in inches</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>metric blades</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>piston stop</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>meter for the switch lead</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Open…</source>
+            <extracomment>ui/class_editor.py, ui/class_gather.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>this exercise</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>An exercise that is not valid yet is not saved</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>at neutral</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>anywhere</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>at the E-gap</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Not valid yet: {why}.</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Valid. {advice}</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Valid.</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Save…</source>
+            <extracomment>ui/class_editor.py, ui/practice_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Go on &amp;without saving</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>rotor °</source>
+            <extracomment>ui/class_editor_rows.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>°</source>
+            <extracomment>ui/class_editor_rows.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>teeth</source>
+            <extracomment>ui/class_editor_rows.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>steps</source>
+            <extracomment>ui/class_editor_rows.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>crank °</source>
+            <extracomment>ui/class_editor_rows.py, ui/job_kinds.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>late</source>
+            <extracomment>ui/class_editor_rows.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>early</source>
+            <extracomment>ui/class_editor_rows.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>too wide</source>
+            <extracomment>ui/class_editor_rows.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>too narrow</source>
+            <extracomment>ui/class_editor_rows.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>with cam rotation</source>
+            <extracomment>ui/class_editor_rows.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>against cam rotation</source>
+            <extracomment>ui/class_editor_rows.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>closer</source>
+            <extracomment>ui/class_editor_rows.py, ui/practice_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>wider</source>
+            <extracomment>ui/class_editor_rows.py, ui/practice_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>plus</source>
+            <extracomment>ui/class_editor_rows.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>minus</source>
+            <extracomment>ui/class_editor_rows.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Remove this row</source>
+            <extracomment>ui/class_editor_rows.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>each magneto</source>
+            <extracomment>ui/class_editor_rows.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>On which magneto</source>
+            <extracomment>ui/class_editor_rows.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Size from</source>
+            <extracomment>ui/class_editor_rows.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Size to</source>
+            <extracomment>ui/class_editor_rows.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Which way</source>
+            <extracomment>ui/class_editor_rows.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>any lobe</source>
+            <extracomment>ui/class_editor_rows.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>lobe </source>
+            <extracomment>ui/class_editor_rows.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Which lobe</source>
+            <extracomment>ui/class_editor_rows.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How likely it is there [%]</source>
+            <extracomment>ui/class_editor_rows.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What counts</source>
+            <extracomment>ui/class_editor_rows.py, ui/practice_task.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Weight among the marks</source>
+            <extracomment>ui/class_editor_rows.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>on every lobe</source>
+            <extracomment>ui/class_editor_rows.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How near to the truth it must be</source>
+            <extracomment>ui/class_editor_rows.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>% likely</source>
+            <extracomment>ui/class_editor_rows.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Size to, at most {most} {unit}</source>
+            <extracomment>ui/class_editor_rows.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>weight</source>
+            <extracomment>ui/class_editor_rows.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{unit} allowed</source>
+            <extracomment>ui/class_editor_rows.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>either</source>
+            <extracomment>ui/class_editor_rows.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Marks, dangers, and faults found and missed are worked out here from the acts in each file. Names and times are believed as the pupils' machines wrote them.</source>
+            <extracomment>ui/class_gather.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Class gathered</source>
+            <extracomment>ui/class_gather.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the folder the class hands in to</source>
+            <extracomment>ui/class_gather.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Progress</source>
+            <extracomment>ui/class_gather.py, ui/job_bars.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Folder</source>
+            <extracomment>ui/class_gather.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Se&amp;t</source>
+            <extracomment>ui/class_gather.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Steps</source>
+            <extracomment>ui/class_gather.py, ui/lesson_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>P&amp;lots</source>
+            <extracomment>ui/class_gather.py, ui/menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Replay</source>
+            <extracomment>ui/class_gather.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The debrief of the attempt that is chosen, with its replay</source>
+            <extracomment>ui/class_gather.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Save as CS&amp;V…</source>
+            <extracomment>ui/class_gather.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Cancelled. What was marked so far is kept for the next time.</source>
+            <extracomment>ui/class_gather.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{pupil}, {exercise}: {percent} % in {minutes} minutes. Replay shows how.</source>
+            <extracomment>ui/class_gather.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The class's folder</source>
+            <extracomment>ui/class_gather.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Open a set</source>
+            <extracomment>ui/class_gather.py, ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Save the attempts</source>
+            <extracomment>ui/class_gather.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Tables (*.csv)</source>
+            <extracomment>ui/class_gather.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the set made in this session</source>
+            <extracomment>ui/class_gather.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>a code, or a set's file; may be left out</source>
+            <extracomment>ui/class_gather.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Gather</source>
+            <extracomment>ui/class_gather.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>C&amp;ancel</source>
+            <extracomment>ui/class_gather.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Pupils</source>
+            <extracomment>ui/class_gather.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Atte&amp;mpts</source>
+            <extracomment>ui/class_gather.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Steps</source>
+            <extracomment>ui/class_gather.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;What goes wrong</source>
+            <extracomment>ui/class_gather.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Choose the folder the class hands in to first</source>
+            <extracomment>ui/class_gather.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{count} were passed over; the table of attempts says why.</source>
+            <extracomment>ui/class_gather.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Nothing from: {names}.</source>
+            <extracomment>ui/class_gather.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Choose an attempt first</source>
+            <extracomment>ui/class_gather.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Choose…</source>
+            <extracomment>ui/class_gather.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>there is nothing to replay</source>
+            <extracomment>ui/class_gather.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Text (*.txt);;Table (*.csv)</source>
+            <extracomment>ui/class_maker.py, ui/practice_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Class set</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Set</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Answer &amp;key</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Class code</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Co&amp;py</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Gather…</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Exercises there are</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Exercises of the set, in order</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>A&amp;dd ▶</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>From a &amp;file…</source>
+            <extracomment>ui/class_maker.py, ui/class_paper_dialog.py, ui/practice_choice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Write one…</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Remove</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Settings</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Hints may be asked for</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>A straightedge of this unit, and blades of it beside the exercise's own</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>as the exercise says</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Shown to the pupils as a guide; time is not marked</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The same number draws the same faults</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>one name or number a line</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Title</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Fau&amp;lts</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Blades, edge</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Minutes</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Number</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Level {level} · {name}</source>
+            <extracomment>ui/class_maker.py, ui/class_paper_dialog.py, ui/practice_choice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Exercise from a file</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Exercises (*.json);;All files (*)</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>this set</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Title and pupils are not in the code; they travel in the set's file.</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The key is being made…</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The code is on the clipboard.</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Save the set</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Class sets (*.json)</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Save the answer key</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Save set &amp;as…</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Open set…</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Up</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Do&amp;wn</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Exercises</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;In this set, in order</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the same for everyone</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>one of their own for each pupil</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>as the exercise has them</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>metric, too</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>in inches, too</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Pu&amp;pils (not in the code; for the key, and to see who is missing)</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Draw ane&amp;w</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>For the instructor: it tells every hidden fault.</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Save &amp;key…</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Add an exercise: a set has one at least</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>There is no set yet.</source>
+            <extracomment>ui/class_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Worksheet of an exercise</source>
+            <extracomment>ui/class_paper_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Answer key of an exercise</source>
+            <extracomment>ui/class_paper_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Name the parts: sheet</source>
+            <extracomment>ui/class_paper_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Pictures of the bench as it stands</source>
+            <extracomment>ui/class_paper_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Names</source>
+            <extracomment>ui/class_paper_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Numbers, with lines to write on</source>
+            <extracomment>ui/class_paper_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Numbers, filled in</source>
+            <extracomment>ui/class_paper_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Nothing</source>
+            <extracomment>ui/class_paper_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>A4</source>
+            <extracomment>ui/class_paper_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Letter</source>
+            <extracomment>ui/class_paper_dialog.py, ui/job_preview.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Saved {file}: 1 page.</source>
+            <extracomment>ui/class_paper_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>JSON files (*.json);;All files (*)</source>
+            <extracomment>ui/class_paper_dialog.py, ui/practice_choice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Paper for a class</source>
+            <extracomment>ui/class_paper_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>With the exercise's &amp;hints</source>
+            <extracomment>ui/class_paper_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>With pictures whose &amp;parts are to be named</source>
+            <extracomment>ui/class_paper_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>With what there is to sa&amp;y of each part</source>
+            <extracomment>ui/class_paper_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;What</source>
+            <extracomment>ui/class_paper_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Exercise</source>
+            <extracomment>ui/class_paper_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Beside the &amp;parts</source>
+            <extracomment>ui/class_paper_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Paper si&amp;ze</source>
+            <extracomment>ui/class_paper_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Save as PDF…</source>
+            <extracomment>ui/class_paper_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Close</source>
+            <extracomment>ui/class_paper_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>PDF (*.pdf)</source>
+            <extracomment>ui/class_paper_dialog.py, ui/job_reports.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>A code is a whole number, such as 4711.</source>
+            <extracomment>ui/class_paper_dialog.py, ui/practice_choice.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Saved {file}: {pages} pages.</source>
+            <extracomment>ui/class_paper_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Pictures</source>
+            <extracomment>ui/class_paper_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Choose at least one picture.</source>
+            <extracomment>ui/class_paper_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Plots of the class</source>
+            <extracomment>ui/class_plots.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Save plots…</source>
+            <extracomment>ui/class_plots.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{count} attempts of {pupils} pupils count; {passed} passed. ● passed, × not passed.</source>
+            <extracomment>ui/class_plots.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>marks [%]</source>
+            <extracomment>ui/class_plots.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>attempts</source>
+            <extracomment>ui/class_plots.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>minutes, by the pupils' clocks</source>
+            <extracomment>ui/class_plots.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Marks against time</source>
+            <extracomment>ui/class_plots.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>mean marks [%]</source>
+            <extracomment>ui/class_plots.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Steps, the weakest above</source>
+            <extracomment>ui/class_plots.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>missed (hatched), then found</source>
+            <extracomment>ui/class_plots.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Faults</source>
+            <extracomment>ui/class_plots.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Save the plots</source>
+            <extracomment>ui/class_plots.py, ui/plot_sheet.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -6759,11 +11584,6 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>Crank, timing disc and piston of No. 1</source>
-            <extracomment>ui/crank_view.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
             <source>Seen from the propeller end. No. 1 cut open; its stroke is felt at the plug hole.</source>
             <extracomment>ui/crank_view.py</extracomment>
             <translation type="unfinished"></translation>
@@ -6840,7 +11660,7 @@
         </message>
         <message>
             <source>&amp;Readings</source>
-            <extracomment>ui/debrief_view.py</extracomment>
+            <extracomment>ui/debrief_view.py, ui/own_pictures.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -6954,8 +11774,1323 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
+            <source>Find in this page</source>
+            <extracomment>ui/guide_find.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Match &amp;case</source>
+            <extracomment>ui/guide_find.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Previous</source>
+            <extracomment>ui/guide_find.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Ne&amp;xt</source>
+            <extracomment>ui/guide_find.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>C&amp;lose</source>
+            <extracomment>ui/guide_find.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>From the other end</source>
+            <extracomment>ui/guide_find.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Not on this page</source>
+            <extracomment>ui/guide_find.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Page of the guide</source>
+            <extracomment>ui/guide_page.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Guide – magview</source>
+            <extracomment>ui/guide_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Search the guide</source>
+            <extracomment>ui/guide_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Contents of the guide</source>
+            <extracomment>ui/guide_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What was found</source>
+            <extracomment>ui/guide_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Guide</source>
+            <extracomment>ui/guide_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>◀ Back</source>
+            <extracomment>ui/guide_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Forward ▶</source>
+            <extracomment>ui/guide_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Contents</source>
+            <extracomment>ui/guide_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Search</source>
+            <extracomment>ui/guide_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Find in page</source>
+            <extracomment>ui/guide_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Smaller</source>
+            <extracomment>ui/guide_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Larger</source>
+            <extracomment>ui/guide_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Usual size</source>
+            <extracomment>ui/guide_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Find next</source>
+            <extracomment>ui/guide_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Find previous</source>
+            <extracomment>ui/guide_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>End searching, or close</source>
+            <extracomment>ui/guide_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Close the guide</source>
+            <extracomment>ui/guide_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{page} – guide – magview</source>
+            <extracomment>ui/guide_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{percent} %</source>
+            <extracomment>ui/guide_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Nothing found.</source>
+            <extracomment>ui/guide_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>One section found.</source>
+            <extracomment>ui/guide_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{count} sections found.</source>
+            <extracomment>ui/guide_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Nothing found. Try fewer words, or the beginning of one.</source>
+            <extracomment>ui/guide_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>{text} is outside {low} to {high}: {taken} is taken</source>
             <extracomment>ui/inputs.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Aircraft, engine, magneto</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Next check, signature</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Earlier sheets</source>
+            <extracomment>ui/job_bars.py, ui/job_history.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>As printed</source>
+            <extracomment>ui/job_bars.py, ui/job_preview.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>→ skipped: {reason}</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>○ not begun</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>✗ begun; out of limits</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>◐ begun; {count} missing</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>◐ nothing missing; not marked done</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>✗ done, but {count} missing</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>✗ done, but out of limits</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>✓ done</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Stages done or skipped</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Stages of the job</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>○ not signed</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{come} of {count} stages done or skipped</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>State of the file</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Reload</source>
+            <extracomment>ui/job_bars.py, ui/job_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>✗ Not saved: {sentence}.</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>✓ signed</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>✗ changed since signed</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>missing in {count}</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{count} readings out</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Still missing</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Mark as &amp;done</source>
+            <extracomment>ui/job_bars.py, ui/job_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>S&amp;kip…</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Open a&amp;gain</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Ne&amp;xt page</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Try again</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Read only: {sentence}.</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Still missing: {what}.</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{file} was changed by another program while it was open here; reload it, or save elsewhere.</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>✓ Nothing is missing.</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>✓ Done.</source>
+            <extracomment>ui/job_bars.py, ui/lesson_view.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Drift of gap and timing</source>
+            <extracomment>ui/job_drift_sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>largest gap [mm]</source>
+            <extracomment>ui/job_drift_sheet.py, ui/plot_lift.py, ui/plot_trials.py, ui/plot_wear.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>opens late [rotor deg]</source>
+            <extracomment>ui/job_drift_sheet.py, ui/plot_coil.py, ui/plot_lift.py, ui/plot_wear.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>largest gap [{unit}]</source>
+            <extracomment>ui/job_drift_sheet.py, ui/plot_lift.py, ui/plot_trials.py, ui/plot_wear.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>at {hours} h: gap {value}, between {low} and {high} 95 times in 100</source>
+            <extracomment>ui/job_drift_sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>at {hours} h: opening {value}, between {low} and {high} 95 times in 100</source>
+            <extracomment>ui/job_drift_sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>largest gap found [mm]</source>
+            <extracomment>ui/job_drift_sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>largest gap left [mm]</source>
+            <extracomment>ui/job_drift_sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>opening found [rotor deg]</source>
+            <extracomment>ui/job_drift_sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>opening left [rotor deg]</source>
+            <extracomment>ui/job_drift_sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>found</source>
+            <extracomment>ui/job_drift_sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>predicted</source>
+            <extracomment>ui/job_drift_sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>interval</source>
+            <extracomment>ui/job_drift_sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>“{text}” is not a whole number of teeth</source>
+            <extracomment>ui/job_edits.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>year-month-day</source>
+            <extracomment>ui/job_edits.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Today</source>
+            <extracomment>ui/job_edits.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Missing in {what}.</source>
+            <extracomment>ui/job_end.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Not done yet: {stages}.</source>
+            <extracomment>ui/job_end.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Out of limits, or not as it must be: see {stage}.</source>
+            <extracomment>ui/job_end.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Not signed.</source>
+            <extracomment>ui/job_end.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What is missing, next check, signature</source>
+            <extracomment>ui/job_end.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What is missing</source>
+            <extracomment>ui/job_end.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Signed by {who}</source>
+            <extracomment>ui/job_end.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Signature taken back</source>
+            <extracomment>ui/job_end.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Changed since it was signed: the signature does not cover this sheet; sign again.</source>
+            <extracomment>ui/job_end.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Sign the sheet</source>
+            <extracomment>ui/job_end.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Take the signature back</source>
+            <extracomment>ui/job_end.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>✓ Finished: every stage is done or skipped, in limits as left, and signed.</source>
+            <extracomment>ui/job_end.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>✓ Signed; the sheet is as it was signed.</source>
+            <extracomment>ui/job_end.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>✗ Changed since it was signed.</source>
+            <extracomment>ui/job_end.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{mark} {verdict} ({limits})</source>
+            <extracomment>ui/job_form.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{value} ± {spread} (k = {k}, {probability}); {odds} likely within {low} to {high}; what matters most: {most}</source>
+            <extracomment>ui/job_form.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{typed} is outside {low} to {high} and was not taken</source>
+            <extracomment>ui/job_form.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Strike out the uncertainty</source>
+            <extracomment>ui/job_form.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Verdict: {field}</source>
+            <extracomment>ui/job_form.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{field} [{unit}]</source>
+            <extracomment>ui/job_form.py, ui/job_table.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{field}: {sentence}</source>
+            <extracomment>ui/job_form.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How sure: {quantity}</source>
+            <extracomment>ui/job_form.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>not read</source>
+            <extracomment>ui/job_form.py, ui/job_kinds.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>none given</source>
+            <extracomment>ui/job_form.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Earlier sheets of the same magneto</source>
+            <extracomment>ui/job_history.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Double-click, or Return, opens a sheet</source>
+            <extracomment>ui/job_history.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Looking in {folder}…</source>
+            <extracomment>ui/job_history.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{count} earlier sheets of this magneto in {folder}.</source>
+            <extracomment>ui/job_history.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Another folder…</source>
+            <extracomment>ui/job_history.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Look again</source>
+            <extracomment>ui/job_history.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Passed over: {sentence}.</source>
+            <extracomment>ui/job_history.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Title</source>
+            <extracomment>ui/job_kinds.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Note</source>
+            <extracomment>ui/job_kinds.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Done by</source>
+            <extracomment>ui/job_kinds.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>in</source>
+            <extracomment>ui/job_kinds.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>crank ° before top dead centre</source>
+            <extracomment>ui/job_kinds.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>°, + late</source>
+            <extracomment>ui/job_kinds.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>°, + with rotation</source>
+            <extracomment>ui/job_kinds.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>°, + closer</source>
+            <extracomment>ui/job_kinds.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>rpm</source>
+            <extracomment>ui/job_kinds.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>h</source>
+            <extracomment>ui/job_kinds.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>teeth, + with rotation</source>
+            <extracomment>ui/job_kinds.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>in, + late</source>
+            <extracomment>ui/job_kinds.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>mm, + late</source>
+            <extracomment>ui/job_kinds.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;New job sheet…</source>
+            <extracomment>ui/job_menus.py, ui/menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Open job sheet…</source>
+            <extracomment>ui/job_menus.py, ui/menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Try again to save</source>
+            <extracomment>ui/job_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Reload from the file</source>
+            <extracomment>ui/job_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Close</source>
+            <extracomment>ui/job_menus.py, ui/lift_dialog.py, ui/own_menus.py, ui/practice_menus.py, ui/report_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Undo</source>
+            <extracomment>ui/job_menus.py, ui/menus.py, ui/own_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Redo</source>
+            <extracomment>ui/job_menus.py, ui/menus.py, ui/own_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Steps taken…</source>
+            <extracomment>ui/job_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Skip for a reason…</source>
+            <extracomment>ui/job_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Open again</source>
+            <extracomment>ui/job_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Next page</source>
+            <extracomment>ui/job_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Previous page</source>
+            <extracomment>ui/job_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Print to PDF, &amp;A4…</source>
+            <extracomment>ui/job_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Print to PDF, &amp;Letter…</source>
+            <extracomment>ui/job_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Save as &amp;HTML…</source>
+            <extracomment>ui/job_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Save readings as &amp;CSV…</source>
+            <extracomment>ui/job_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Save readings as &amp;JSON…</source>
+            <extracomment>ui/job_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>With &amp;earlier sheets of this magneto</source>
+            <extracomment>ui/job_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Lengths in &amp;inches</source>
+            <extracomment>ui/job_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Light colours</source>
+            <extracomment>ui/job_menus.py, ui/menu_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Dark colours</source>
+            <extracomment>ui/job_menus.py, ui/menu_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>High contrast colours</source>
+            <extracomment>ui/job_menus.py, ui/menu_maker.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Keys and cautions</source>
+            <extracomment>ui/job_menus.py, ui/menus.py, ui/practice_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Steps taken</source>
+            <extracomment>ui/job_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Text size</source>
+            <extracomment>ui/job_menus.py, ui/menus.py, ui/practice_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Undo: {step}</source>
+            <extracomment>ui/job_menus.py, ui/menus.py, ui/own_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Redo: {step}</source>
+            <extracomment>ui/job_menus.py, ui/menus.py, ui/own_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>No step has been taken yet.</source>
+            <extracomment>ui/job_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Job</source>
+            <extracomment>ui/job_menus.py, ui/menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Edit</source>
+            <extracomment>ui/job_menus.py, ui/menus.py, ui/own_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Stage</source>
+            <extracomment>ui/job_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Note on the job sheet</source>
+            <extracomment>ui/job_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Report</source>
+            <extracomment>ui/job_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;View</source>
+            <extracomment>ui/job_menus.py, ui/menus.py, ui/practice_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Help</source>
+            <extracomment>ui/job_menus.py, ui/menus.py, ui/practice_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{n} %</source>
+            <extracomment>ui/job_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Job sheet</source>
+            <extracomment>ui/job_model.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{part}: {field}</source>
+            <extracomment>ui/job_model.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{stage}: skipped</source>
+            <extracomment>ui/job_model.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{stage}: done</source>
+            <extracomment>ui/job_model.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{stage}: opened again</source>
+            <extracomment>ui/job_model.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Cautions</source>
+            <extracomment>ui/job_page.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Note from the bench: {what}</source>
+            <extracomment>ui/job_page.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Aircraft, engine, magneto and limits</source>
+            <extracomment>ui/job_page.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The sheet does not say yet which magneto the bench worked with; without it there are no drawings, and limits are as entered from the maker's manual.</source>
+            <extracomment>ui/job_page.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Note from the bench:</source>
+            <extracomment>ui/job_page.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>On the bench: {magneto}, on {engine}.</source>
+            <extracomment>ui/job_page.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>On the bench: {magneto}.</source>
+            <extracomment>ui/job_page.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Page {number} of {count}</source>
+            <extracomment>ui/job_preview.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Paper</source>
+            <extracomment>ui/job_preview.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Print to PDF…</source>
+            <extracomment>ui/job_preview.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>1 page</source>
+            <extracomment>ui/job_preview.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{count} pages</source>
+            <extracomment>ui/job_preview.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Ctrl+Page Down and Ctrl+Page Up turn the pages, Ctrl+Return marks a stage as done. Every change is in the file at once; Ctrl+Z takes the last one back, also after the sheet was closed and opened again, and Ctrl+Shift+Z does it again. Numbers take a decimal point or comma and their unit: 9 thou, 0,23 mm. Escape puts back what stood in a field; an empty one was not read.</source>
+            <extracomment>ui/job_reports.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Print the job sheet to PDF</source>
+            <extracomment>ui/job_reports.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Save the job sheet as HTML</source>
+            <extracomment>ui/job_reports.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>HTML (*.html)</source>
+            <extracomment>ui/job_reports.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Save the readings</source>
+            <extracomment>ui/job_reports.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Table (*.csv)</source>
+            <extracomment>ui/job_reports.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Readings (*.json)</source>
+            <extracomment>ui/job_reports.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>✓ Saved {file}.</source>
+            <extracomment>ui/job_reports.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{file} is the job sheet itself; choose another name</source>
+            <extracomment>ui/job_reports.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Keys and cautions</source>
+            <extracomment>ui/job_reports.py, ui/practice_menus.py, ui/window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>✓ Printed 1 page to {file}.</source>
+            <extracomment>ui/job_reports.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>✓ Printed {count} pages to {file}.</source>
+            <extracomment>ui/job_reports.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>this sheet ships with the program and stays as it is; save it under a name of your own to work on it</source>
+            <extracomment>ui/job_room.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Where is the new job sheet to be kept?</source>
+            <extracomment>ui/job_room.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Job sheets (*.json)</source>
+            <extracomment>ui/job_room.py, ui/job_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Open a job sheet</source>
+            <extracomment>ui/job_room.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Job sheets (*.json);;All files (*)</source>
+            <extracomment>ui/job_room.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>No job sheet is open: open one, or begin a new one, from the Job menu.</source>
+            <extracomment>ui/job_room.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Magneto, engine and limits</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What is on the bench, and the limits its files give</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Switch lead as it stands</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What meter and lamp say on the bench with plug and switch as they are now</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Stop readings</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The two stop readings of the Engine page</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Stroke of No. 1 now</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Set the crank before No. 1 fires: its stroke there is noted</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Setting and timing as the bench has them</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>As found, by instruments</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>As the instruments chosen on the Uncertainty page read it</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Wear and pips</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>As the bench has them</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Trials made</source>
+            <extracomment>ui/job_sources.py, ui/trials_panel.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>All trials on the bench's list</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Setting planned</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Where backplate and screw belong for the gap wanted on the Internal page</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The setting as the bench has it now</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>As left, by instruments</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How sure the setting is</source>
+            <extracomment>ui/job_sources.py, ui/window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What the Uncertainty page shows of internal timing</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Opening, gap and dwell of each lobe</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Marks as painted</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How the coupling's marks stand apart</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Tooth shift planned</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Reading as found, timing wanted, and the move chosen in the planner, or its first</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Tooth shift made</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Teeth moved, and where it fires now</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Where both magnetos fire now</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How sure the timing is</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What the Uncertainty page shows of timing to the engine</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the bench has “{bench}” on it and this sheet is of “{sheet}”: put that one on the bench, or take over magneto and limits anew</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>this magneto is not on an engine: open an installation on the bench first</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>no stop readings were entered yet; they belong on the Engine page of the bench</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>no trial has been made on the bench yet; they are noted on its Trials page</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the bench's Uncertainty page does not show internal timing; choose it there first</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the bench's Uncertainty page does not show timing to the engine; choose it there first</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Add a trial</source>
+            <extracomment>ui/job_table.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Add a lobe</source>
+            <extracomment>ui/job_table.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Strike out the chosen trial</source>
+            <extracomment>ui/job_table.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Strike out the chosen lobe</source>
+            <extracomment>ui/job_table.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{row} {number} waits for: {field}</source>
+            <extracomment>ui/job_table.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{row} {number}, {field}: outside {low} to {high}, not taken</source>
+            <extracomment>ui/job_table.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{what}, from the bench</source>
+            <extracomment>ui/job_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{name} – job sheet – magview</source>
+            <extracomment>ui/job_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{count} found</source>
+            <extracomment>ui/job_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Skip a stage</source>
+            <extracomment>ui/job_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Why is “{stage}” skipped?</source>
+            <extracomment>ui/job_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Skip it</source>
+            <extracomment>ui/job_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Save the job sheet as</source>
+            <extracomment>ui/job_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Reload the sheet from its file?</source>
+            <extracomment>ui/job_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What was entered here and is not in the file is given up; save it elsewhere first.</source>
+            <extracomment>ui/job_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Keep what is here</source>
+            <extracomment>ui/job_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Not saved: {sentence}.</source>
+            <extracomment>ui/job_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Save as…</source>
+            <extracomment>ui/job_window.py, ui/report_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Close &amp;without saving</source>
+            <extracomment>ui/job_window.py, ui/practice_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Go on</source>
+            <extracomment>ui/job_window.py, ui/practice_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Read only: {file}</source>
+            <extracomment>ui/job_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>✓ Noted from the bench: {what}.</source>
+            <extracomment>ui/job_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Undone: {step}.</source>
+            <extracomment>ui/job_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Done again: {step}.</source>
+            <extracomment>ui/job_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>✓ Done: {stage}.</source>
+            <extracomment>ui/job_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Skipped: {stage}.</source>
+            <extracomment>ui/job_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Opened again; its readings stand.</source>
+            <extracomment>ui/job_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Saved; from now on in {file}.</source>
+            <extracomment>ui/job_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>✗ Not saved</source>
+            <extracomment>ui/job_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>✓ Saved in {file}</source>
+            <extracomment>ui/job_window.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -7019,17 +13154,7 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>Step</source>
-            <extracomment>ui/lesson_view.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
             <source>What came of it</source>
-            <extracomment>ui/lesson_view.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>Steps</source>
             <extracomment>ui/lesson_view.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
@@ -7050,11 +13175,6 @@
         </message>
         <message>
             <source>All steps are done.</source>
-            <extracomment>ui/lesson_view.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>✓ Done.</source>
             <extracomment>ui/lesson_view.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
@@ -7104,11 +13224,6 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>&amp;Close</source>
-            <extracomment>ui/lift_dialog.py, ui/practice_menus.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
             <source>grow with rotation</source>
             <extracomment>ui/lift_dialog.py</extracomment>
             <translation type="unfinished"></translation>
@@ -7155,7 +13270,7 @@
         </message>
         <message>
             <source>Put on the &amp;bench</source>
-            <extracomment>ui/lift_dialog.py</extracomment>
+            <extracomment>ui/lift_dialog.py, ui/own_menus.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -7170,7 +13285,7 @@
         </message>
         <message>
             <source>choose…</source>
-            <extracomment>ui/lift_dialog.py</extracomment>
+            <extracomment>ui/lift_dialog.py, ui/own_field.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -7234,17 +13349,7 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>Light colours</source>
-            <extracomment>ui/menu_maker.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>Dark colours</source>
-            <extracomment>ui/menu_maker.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>High contrast colours</source>
+            <source>&amp;Guide</source>
             <extracomment>ui/menu_maker.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
@@ -7259,22 +13364,22 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
+            <source>A magneto of &amp;your own…</source>
+            <extracomment>ui/menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>Lift from &amp;measurements…</source>
             <extracomment>ui/menus.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
+            <source>&amp;Paper for a class…</source>
+            <extracomment>ui/menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>&amp;Quit</source>
-            <extracomment>ui/menus.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>&amp;Undo</source>
-            <extracomment>ui/menus.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>&amp;Redo</source>
             <extracomment>ui/menus.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
@@ -7314,7 +13419,27 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>P&amp;lots</source>
+            <source>&amp;Join a class…</source>
+            <extracomment>ui/menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Make a class set…</source>
+            <extracomment>ui/menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Gather a class…</source>
+            <extracomment>ui/menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Exercise e&amp;ditor…</source>
+            <extracomment>ui/menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Look at the &amp;shipped job sheet</source>
             <extracomment>ui/menus.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
@@ -7364,8 +13489,13 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>&amp;Keys and cautions</source>
-            <extracomment>ui/menus.py, ui/practice_menus.py</extracomment>
+            <source>P&amp;resent to a class</source>
+            <extracomment>ui/menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Fault reports…</source>
+            <extracomment>ui/menus.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -7380,7 +13510,7 @@
         </message>
         <message>
             <source>Unit of length</source>
-            <extracomment>ui/menus.py</extracomment>
+            <extracomment>ui/menus.py, ui/own_window.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -7404,18 +13534,23 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>&amp;Text size</source>
-            <extracomment>ui/menus.py, ui/practice_menus.py</extracomment>
+            <source>No&amp;te on the job sheet</source>
+            <extracomment>ui/menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Recent job sheets</source>
+            <extracomment>ui/menus.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Millimetres</source>
-            <extracomment>ui/menus.py, ui/practice_tray.py</extracomment>
+            <extracomment>ui/menus.py, ui/own_window.py, ui/practice_tray.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Inches</source>
-            <extracomment>ui/menus.py</extracomment>
+            <extracomment>ui/menus.py, ui/own_window.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -7424,23 +13559,8 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>&amp;Undo: {step}</source>
-            <extracomment>ui/menus.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>&amp;Redo: {step}</source>
-            <extracomment>ui/menus.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
             <source>&amp;File</source>
-            <extracomment>ui/menus.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>&amp;Edit</source>
-            <extracomment>ui/menus.py</extracomment>
+            <extracomment>ui/menus.py, ui/own_menus.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -7454,18 +13574,475 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>&amp;View</source>
-            <extracomment>ui/menus.py, ui/practice_menus.py</extracomment>
+            <source>something in the program went wrong; look whether what you did last is done. A report was kept: Help, Fault reports</source>
+            <extracomment>ui/mishaps.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>&amp;Help</source>
-            <extracomment>ui/menus.py, ui/practice_menus.py</extracomment>
+            <source>magview: a report of a fault in the program was kept: {file}</source>
+            <extracomment>ui/mishaps.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>something in the program went wrong; look whether what you did last is done. No report of it could be kept: {reason}</source>
+            <extracomment>ui/mishaps.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
             <source>with this setting there is no “{place}” to run to</source>
             <extracomment>ui/model.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{file} is an engine, and the bench holds a magneto: open an installation, which has both, or see the engine with `magview engine {file}`</source>
+            <extracomment>ui/opening.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{file} is a job sheet, for which this version has no window; `magview sheet {file} --pdf sheet.pdf` prints it</source>
+            <extracomment>ui/opening.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{file} is a bench that the program keeps for itself and finds again after a crash; it is not to be opened</source>
+            <extracomment>ui/opening.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the magneto in this window</source>
+            <extracomment>ui/own_field.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the engine in this window</source>
+            <extracomment>ui/own_field.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>where from?</source>
+            <extracomment>ui/own_field.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Source of: {field}</source>
+            <extracomment>ui/own_field.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>page, instrument, who</source>
+            <extracomment>ui/own_field.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Note on the source of: {field}</source>
+            <extracomment>ui/own_field.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Work it out</source>
+            <extracomment>ui/own_field.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Refused: {sentence}</source>
+            <extracomment>ui/own_field.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>a file…</source>
+            <extracomment>ui/own_field.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>May be left out.</source>
+            <extracomment>ui/own_field.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>⚠ {sentence}.</source>
+            <extracomment>ui/own_field.py, ui/own_pictures.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{field} – still needed</source>
+            <extracomment>ui/own_field.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>my-magneto.json</source>
+            <extracomment>ui/own_files_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>my-engine.json</source>
+            <extracomment>ui/own_files_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>my-installation.json</source>
+            <extracomment>ui/own_files_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>beginning anew</source>
+            <extracomment>ui/own_files_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Open a file of your own</source>
+            <extracomment>ui/own_files_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{file} is open.</source>
+            <extracomment>ui/own_files_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Save</source>
+            <extracomment>ui/own_files_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{file} is there already, and holds something else. Replace it?</source>
+            <extracomment>ui/own_files_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Replace it</source>
+            <extracomment>ui/own_files_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Open a table of the lift</source>
+            <extracomment>ui/own_files_work.py, ui/window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Use this lift</source>
+            <extracomment>ui/own_files_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the bench's trials</source>
+            <extracomment>ui/own_files_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Lift, rise and setting are filled in from the trials, marked measured.</source>
+            <extracomment>ui/own_files_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>working out</source>
+            <extracomment>ui/own_files_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>opening {file}</source>
+            <extracomment>ui/own_files_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Leave it</source>
+            <extracomment>ui/own_files_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>table {file}</source>
+            <extracomment>ui/own_files_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>there is no engine on the bench: open an installation there first</source>
+            <extracomment>ui/own_files_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the lift from a table</source>
+            <extracomment>ui/own_files_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The lift is filled in from {file}, marked measured.</source>
+            <extracomment>ui/own_files_work.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Open magneto, engine or installation…</source>
+            <extracomment>ui/own_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Save</source>
+            <extracomment>ui/own_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Undo</source>
+            <extracomment>ui/own_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Redo</source>
+            <extracomment>ui/own_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>An engine comes to the bench with an installation</source>
+            <extracomment>ui/own_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Put on the bench</source>
+            <extracomment>ui/own_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>a source</source>
+            <extracomment>ui/own_model.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Lift from a &amp;table…</source>
+            <extracomment>ui/own_page.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Lift from the t&amp;rials</source>
+            <extracomment>ui/own_page.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Angles and dial readings of one lobe become its lift, marked measured</source>
+            <extracomment>ui/own_page.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Lift, rise and setting as the trials noted on the bench tell them, marked measured</source>
+            <extracomment>ui/own_page.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Dra&amp;wn</source>
+            <extracomment>ui/own_pictures.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Compared</source>
+            <extracomment>ui/own_pictures.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What the draft comes to</source>
+            <extracomment>ui/own_pictures.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Shipped file to compare with</source>
+            <extracomment>ui/own_pictures.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Fields that differ</source>
+            <extracomment>ui/own_pictures.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Readings that differ</source>
+            <extracomment>ui/own_pictures.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>✓ Complete: drawn as designed to be set.</source>
+            <extracomment>ui/own_pictures.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Compared with “{name}”. Fields that differ: {differ}; given so far: {given} of {all}.</source>
+            <extracomment>ui/own_pictures.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Reading as designed</source>
+            <extracomment>ui/own_pictures.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>comes to</source>
+            <extracomment>ui/own_pictures.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Field</source>
+            <extracomment>ui/own_pictures.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>yours</source>
+            <extracomment>ui/own_pictures.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>shipped</source>
+            <extracomment>ui/own_pictures.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The nearest shipped file</source>
+            <extracomment>ui/own_pictures.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Drawn as it last was complete; what is missing or refused is marked at its field.</source>
+            <extracomment>ui/own_pictures.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Nothing to draw yet: it is drawn once everything needed is there.</source>
+            <extracomment>ui/own_pictures.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Nothing to compare yet.</source>
+            <extracomment>ui/own_pictures.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What you drafted is on the bench; Undo brings the former back.</source>
+            <extracomment>ui/own_room.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The drafts are as you left them.</source>
+            <extracomment>ui/own_room.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The drafts cannot be kept for after a crash: {reason}</source>
+            <extracomment>ui/own_room.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;1 Magneto</source>
+            <extracomment>ui/own_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;2 Engine</source>
+            <extracomment>ui/own_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;3 Installation</source>
+            <extracomment>ui/own_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>A magneto of your own – magview</source>
+            <extracomment>ui/own_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What is drafted</source>
+            <extracomment>ui/own_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Pages</source>
+            <extracomment>ui/own_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How far it has come</source>
+            <extracomment>ui/own_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Next o&amp;pen field</source>
+            <extracomment>ui/own_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Go to the next field that is still needed, or refused</source>
+            <extracomment>ui/own_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Drafts</source>
+            <extracomment>ui/own_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Begin from</source>
+            <extracomment>ui/own_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>B&amp;egin</source>
+            <extracomment>ui/own_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The draft becomes this one; Undo brings the former back</source>
+            <extracomment>ui/own_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What is on the bench</source>
+            <extracomment>ui/own_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Nothing: empty fields</source>
+            <extracomment>ui/own_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Still needed: {missing}
+Refused: {refused}
+Without a source: {bare}</source>
+            <extracomment>ui/own_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>◂ &amp;Back</source>
+            <extracomment>ui/own_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Next ▸</source>
+            <extracomment>ui/own_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>  Begin from </source>
+            <extracomment>ui/own_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>   Lengths in </source>
+            <extracomment>ui/own_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{magneto}, mounted {side}</source>
+            <extracomment>ui/own_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>⚠ {page}: {count} refused</source>
+            <extracomment>ui/own_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{page}: {count} needed</source>
+            <extracomment>ui/own_window.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>✓ {page}</source>
+            <extracomment>ui/own_window.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -7629,16 +14206,6 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>Coil</source>
-            <extracomment>ui/plot_coil.py, ui/plot_pane.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>Pull of the magnet</source>
-            <extracomment>ui/plot_coil.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
             <source>rotor past neutral [deg]</source>
             <extracomment>ui/plot_coil.py, ui/plot_lift.py</extracomment>
             <translation type="unfinished"></translation>
@@ -7661,11 +14228,6 @@
         <message>
             <source>primary current [A]</source>
             <extracomment>ui/plot_coil.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>opens late [rotor deg]</source>
-            <extracomment>ui/plot_coil.py, ui/plot_lift.py, ui/plot_wear.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -7909,11 +14471,6 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>largest gap [{unit}]</source>
-            <extracomment>ui/plot_lift.py, ui/plot_trials.py, ui/plot_wear.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
             <source>at the mark: judged on lobe 1</source>
             <extracomment>ui/plot_lift.py</extracomment>
             <translation type="unfinished"></translation>
@@ -7951,11 +14508,6 @@
         <message>
             <source>lobe, in firing order</source>
             <extracomment>ui/plot_lift.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>largest gap [mm]</source>
-            <extracomment>ui/plot_lift.py, ui/plot_trials.py, ui/plot_wear.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -8000,11 +14552,6 @@
         </message>
         <message>
             <source>The plots are copied.</source>
-            <extracomment>ui/plot_sheet.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>Save the plots</source>
             <extracomment>ui/plot_sheet.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
@@ -8149,26 +14696,6 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>&amp;Begin</source>
-            <extracomment>ui/practice_choice.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>From a &amp;file…</source>
-            <extracomment>ui/practice_choice.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>Level {level} · {name}</source>
-            <extracomment>ui/practice_choice.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>JSON files (*.json);;All files (*)</source>
-            <extracomment>ui/practice_choice.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
             <source>Lessons</source>
             <extracomment>ui/practice_choice.py</extracomment>
             <translation type="unfinished"></translation>
@@ -8180,16 +14707,6 @@
         </message>
         <message>
             <source>&amp;Trainee</source>
-            <extracomment>ui/practice_choice.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>&amp;Code</source>
-            <extracomment>ui/practice_choice.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>A code is a whole number, such as 4711.</source>
             <extracomment>ui/practice_choice.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
@@ -8239,11 +14756,6 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>Keys and cautions</source>
-            <extracomment>ui/practice_menus.py, ui/window.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
             <source>Practice</source>
             <extracomment>ui/practice_menus.py</extracomment>
             <translation type="unfinished"></translation>
@@ -8269,18 +14781,8 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>Fires before top dead centre</source>
-            <extracomment>ui/practice_notebook.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
             <source>Disc reads at top dead centre</source>
             <extracomment>ui/practice_notebook.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>Switch lead</source>
-            <extracomment>ui/practice_notebook.py, ui/practice_work.py, ui/window.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -8469,11 +14971,6 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>Answer</source>
-            <extracomment>ui/practice_sight.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
             <source>Turning</source>
             <extracomment>ui/practice_sight.py</extracomment>
             <translation type="unfinished"></translation>
@@ -8554,17 +15051,7 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>What counts</source>
-            <extracomment>ui/practice_task.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
             <source>About {minutes} minutes. Time is a guide and is not marked.</source>
-            <extracomment>ui/practice_task.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>Data sheet</source>
             <extracomment>ui/practice_task.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
@@ -8719,11 +15206,6 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>Text (*.txt);;Table (*.csv)</source>
-            <extracomment>ui/practice_window.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
             <source>magview {version}: a training aid.</source>
             <extracomment>ui/practice_window.py</extracomment>
             <translation type="unfinished"></translation>
@@ -8794,11 +15276,6 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>&amp;Go on</source>
-            <extracomment>ui/practice_window.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
             <source>&amp;1 Lesson</source>
             <extracomment>ui/practice_window.py</extracomment>
             <translation type="unfinished"></translation>
@@ -8815,16 +15292,6 @@
         </message>
         <message>
             <source>The attempt cannot be kept for after a crash: {error}</source>
-            <extracomment>ui/practice_window.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>&amp;Save…</source>
-            <extracomment>ui/practice_window.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>Close &amp;without saving</source>
             <extracomment>ui/practice_window.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
@@ -8924,16 +15391,6 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>wider</source>
-            <extracomment>ui/practice_work.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>closer</source>
-            <extracomment>ui/practice_work.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
             <source>◀ against</source>
             <extracomment>ui/practice_work.py</extracomment>
             <translation type="unfinished"></translation>
@@ -8964,8 +15421,153 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
+            <source>Present</source>
+            <extracomment>ui/present.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>◀ Previous</source>
+            <extracomment>ui/present.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Name the part before</source>
+            <extracomment>ui/present.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Next ▶</source>
+            <extracomment>ui/present.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Name the next part; or click a part</source>
+            <extracomment>ui/present.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Spotlight</source>
+            <extracomment>ui/present.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Dim all but the part that is named</source>
+            <extracomment>ui/present.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Freeze</source>
+            <extracomment>ui/present.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The picture stands; the bench moves on</source>
+            <extracomment>ui/present.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Hide numbers</source>
+            <extracomment>ui/present.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>No numbers until they are asked for</source>
+            <extracomment>ui/present.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Keep this moment</source>
+            <extracomment>ui/present.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Remember the bench as it is</source>
+            <extracomment>ui/present.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Before and after</source>
+            <extracomment>ui/present.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The kept moment beside now</source>
+            <extracomment>ui/present.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>End</source>
+            <extracomment>ui/present.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Put away what is shown, then end</source>
+            <extracomment>ui/present.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>  {number} of {count}  </source>
+            <extracomment>ui/present.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{part}: {told}</source>
+            <extracomment>ui/present.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>No part is named yet</source>
+            <extracomment>ui/present.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>This moment is kept: “Before and after” shows it beside the bench.</source>
+            <extracomment>ui/present.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>FROZEN · the bench has moved on</source>
+            <extracomment>ui/present_covers.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>FROZEN · as on the bench</source>
+            <extracomment>ui/present_covers.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>This is the moment that was kept: it does not move.</source>
+            <extracomment>ui/present_covers.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Before</source>
+            <extracomment>ui/present_covers.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Now</source>
+            <extracomment>ui/present_covers.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{title}: breaker end of the magneto</source>
+            <extracomment>ui/present_covers.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Nothing has changed.</source>
+            <extracomment>ui/present_covers.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>there are no fonts to print with; on Debian or Ubuntu fonts-dejavu-core has some</source>
-            <extracomment>ui/print_pdf.py</extracomment>
+            <extracomment>ui/print_guide.py, ui/print_pdf.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{title} · magview {version} · page {number} of {count}</source>
+            <extracomment>ui/print_guide.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -8976,6 +15578,61 @@
         <message>
             <source>{language} from the next start: other windows are open now.</source>
             <extracomment>ui/renewal.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Reports stay on this computer and are sent nowhere; they hold no names and no words you typed. Whoever looks after the program can make use of one: save it, and hand it on if you wish.</source>
+            <extracomment>ui/report_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Fault reports</source>
+            <extracomment>ui/report_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>When the program ran last, something in it went wrong. A report of it was kept.</source>
+            <extracomment>ui/report_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What went wrong in the program itself.</source>
+            <extracomment>ui/report_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Report</source>
+            <extracomment>ui/report_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What the report says</source>
+            <extracomment>ui/report_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Delete</source>
+            <extracomment>ui/report_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Save the report</source>
+            <extracomment>ui/report_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Deleted.</source>
+            <extracomment>ui/report_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>There is no report.</source>
+            <extracomment>ui/report_dialog.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{file}: cannot be deleted: {reason}</source>
+            <extracomment>ui/report_dialog.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -9544,11 +16201,6 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>Trials made</source>
-            <extracomment>ui/trials_panel.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
             <source>Stri&amp;ke out</source>
             <extracomment>ui/trials_panel.py, ui/wear_panel.py</extracomment>
             <translation type="unfinished"></translation>
@@ -9764,11 +16416,6 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>Timing to the engine</source>
-            <extracomment>ui/uncertainty_panel.py, ui/window.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
             <source>Blade that passes</source>
             <extracomment>ui/uncertainty_panel.py</extracomment>
             <translation type="unfinished"></translation>
@@ -9971,11 +16618,6 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>How sure the setting is</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
             <source>&amp;Wear</source>
             <extracomment>ui/window.py</extracomment>
             <translation type="unfinished"></translation>
@@ -9996,13 +16638,58 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>Open a table of the lift</source>
+            <source>The bench cannot be kept for after a crash: {error}</source>
             <extracomment>ui/window.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>The bench cannot be kept for after a crash: {error}</source>
-            <extracomment>ui/window.py</extracomment>
+            <source>{file}: cannot be changed: {reason}</source>
+            <extracomment>upkeep/desktop.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>nothing can be kept in {folder}: {reason}</source>
+            <extracomment>upkeep/places.py, upkeep/reports.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>not known: the system ended the program at once</source>
+            <extracomment>upkeep/reports.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>nothing</source>
+            <extracomment>upkeep/reports.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>magview: report of a fault</source>
+            <extracomment>upkeep/reports.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Kept on this computer; nothing is sent anywhere by itself.</source>
+            <extracomment>upkeep/reports.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>When: {when}</source>
+            <extracomment>upkeep/reports.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Versions:</source>
+            <extracomment>upkeep/reports.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What and where:</source>
+            <extracomment>upkeep/reports.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What was done last:</source>
+            <extracomment>upkeep/reports.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -11637,11 +18324,6 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
         </message>
         <message>
             <source>A spring presses it towards the cam.</source>
-            <extracomment>lessons/what-the-parts-are.json</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>The contacts</source>
             <extracomment>lessons/what-the-parts-are.json</extracomment>
             <translation type="unfinished"></translation>
         </message>
