@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import math
+import time
 from collections.abc import Iterator
 
 import numpy as np
 import pyqtgraph as pg
-from PySide6.QtCore import QRectF, Qt
+from PySide6.QtCore import QRectF, Qt, QTimer
 from PySide6.QtGui import QColor
 from PySide6.QtWidgets import QLabel, QSlider
 
@@ -36,6 +37,8 @@ _MOST_PIXELS = 400
 
 _MOST_TRAIL = 200
 _SLIDER_STEPS_PER_MM = 500
+_MAP_EVERY_MS = 50
+"""While the wear slider is dragged: twenty maps a second look alive."""
 
 
 class WindowSheet(PlotSheet):
@@ -71,6 +74,10 @@ class WindowSheet(PlotSheet):
         self._magneto: Magneto | None = None
         self._placing = self._zoomed = False
         self._gesture: int | None = None
+        self._mapped_at = -math.inf
+        self._map_soon = QTimer(self)
+        self._map_soon.setSingleShot(True)
+        self._map_soon.timeout.connect(self._map_wanted)
         self._click_set: BenchState | None = None
         label = QLabel(f"{tr('Heel worn')} ")
         self.wear = QSlider(Qt.Orientation.Horizontal)
@@ -116,7 +123,7 @@ class WindowSheet(PlotSheet):
                 self._whole(state)
             self._magneto = state.magneto
             self._show_wear(state)
-            self._show_map(state)
+            self._map_wanted()
         if old is not None and setting_of(old) == setting_of(state):
             return
         here = (state.backplate_deg, state.screw_deg)
@@ -130,6 +137,15 @@ class WindowSheet(PlotSheet):
         self._here.setData([here[0]], [here[1]])
         self._trail.setData(*np.array(self._been).T)
         self._show_way(state)
+
+    def _map_wanted(self) -> None:
+        """Now; while the slider is dragged not for every step of it, so that the bench keeps its own frame rate."""
+        due_ms = _MAP_EVERY_MS - 1000 * (time.monotonic() - self._mapped_at)
+        if self.wear.isSliderDown() and due_ms > 0:
+            if not self._map_soon.isActive():
+                self._map_soon.start(math.ceil(due_ms))
+        else:
+            self._show_map(self.model.state)
 
     def _show_wear(self, state: BenchState) -> None:
         wear = state.magneto.condition.heel_wear_mm
@@ -163,6 +179,8 @@ class WindowSheet(PlotSheet):
         self._zoomed = True
 
     def _show_map(self, state: BenchState) -> None:
+        self._map_soon.stop()
+        self._mapped_at = time.monotonic()
         (left, right), (low, high) = self._plot.viewRange()
         found = window_map(state, *self._pixels(), (left, right), (low, high))
         self._image.setImage(self._picture(found), autoLevels=False, levels=None)
@@ -259,6 +277,8 @@ class WindowSheet(PlotSheet):
 
     def _let_go(self) -> None:
         self._gesture = None
+        if self._map_soon.isActive():
+            self._show_map(self.model.state)
 
     def _wear_wanted(self, value: int) -> None:
         self.model.send(WearHeel(value / _SLIDER_STEPS_PER_MM), self._gesture)
