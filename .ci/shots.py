@@ -64,8 +64,8 @@ def take(target: Path, installation: str, width: int, height: int, theme: str, s
         TurnBackplate,
         TurnRotor,
         TurnScrew,
-        new_bench,
     )
+    from magview.bench.apply import new_bench
     from magview.physics.trials import Trial
     from magview.spec.library import find_installation
     from magview.ui.model import BenchModel

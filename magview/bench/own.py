@@ -10,7 +10,7 @@ from pathlib import Path
 from types import MappingProxyType
 from typing import Any
 
-from magview.bench.actions import new_bench
+from magview.bench.apply import new_bench
 from magview.bench.own_entry import NUMERIC, Entry, Value, read_entry
 from magview.bench.own_fields import KINDS, MODELS, PARTS, Kind, entries
 from magview.physics.engine import top_dead_centre_deg

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from magview.bench.actions import new_bench
+from magview.bench.apply import new_bench
 from magview.bench.own import Draft, Item, draft_of, in_words, kind_of, shipped_kind
 from magview.bench.own_entry import Entry, Value, write_entry
 from magview.bench.own_fields import Kind, entries

@@ -10,6 +10,7 @@ from typing import Annotated, Any, Literal, Union
 from pydantic import Field
 
 from magview.spec.base import Model
+from magview.spec.language import tr
 
 Origin = Literal["manual", "measured", "worked-out", "assumed", "shipped"]
 """Maker's manual; measured on the magneto or engine itself; worked out from other fields; assumed; another's file."""
@@ -62,11 +63,21 @@ def check_sources(model: type[Model], sources: tuple[Source, ...]) -> None:
     for i, source in enumerate(sources):
         if source.field not in _known(model):
             raise ValueError(
-                f"sources[{i}].field is “{source.field}”; it must be the name of a field of this file, such as "
-                f"“{next(iter(leaf_paths(model)))}”"
+                tr(
+                    "sources[{i}].field is “{field}”; it must be the name of a field of this file, such as “{such}”",
+                    i=i,
+                    field=source.field,
+                    such=next(iter(leaf_paths(model))),
+                )
             )
         if source.field in seen:
-            raise ValueError(f"sources[{i}].field is “{source.field}”, which has a source already; give it one")
+            raise ValueError(
+                tr(
+                    "sources[{i}].field is “{field}”, which has a source already; give it one",
+                    i=i,
+                    field=source.field,
+                )
+            )
         seen.add(source.field)
 
 

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, Qt, Signal
 from PySide6.QtWidgets import QFileDialog, QMessageBox
 
-from magview.bench.actions import new_bench
+from magview.bench.apply import new_bench
 from magview.bench.own import Draft, Item, draft_of
 from magview.bench.own_compare import shipped_item
 from magview.bench.own_fields import KINDS, Kind

@@ -16,7 +16,8 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from magview.bench.actions import PlaceInstallation, PlaceMagneto, new_bench
+from magview.bench.actions import PlaceInstallation, PlaceMagneto
+from magview.bench.apply import new_bench
 from magview.bench.own import Item, shipped_kind
 from magview.bench.own_compare import differences, nearest, results, shipped_item, warnings
 from magview.bench.own_fields import Kind, entries

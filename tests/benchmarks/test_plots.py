@@ -96,9 +96,11 @@ def test_turning_the_rotor_with_a_cursor_in_sight(open_window, qtbot, benchmark,
 
 _START = """
 import json, os, time
+from magview.ui.collecting import put_off
+put_off()
 from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QApplication
-from magview.bench.actions import new_bench
+from magview.bench.apply import new_bench
 from magview.spec.library import find_installation
 from magview.ui.model import BenchModel
 from magview.ui.window import MainWindow

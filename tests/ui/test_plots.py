@@ -18,6 +18,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLabel, QPushButton, QSlider, QSpinBox
 
 from magview.bench import actions as do
+from magview.bench.apply import new_bench
 from magview.bench.state import gap_now_mm, readings
 from magview.physics.setting import internal_timing
 from magview.spec.library import find_installation, shipped_names
@@ -669,7 +670,7 @@ def test_windows_with_plots_do_not_pile_up(qtbot):
     """Opened and closed, a window leaves none of its plots behind: neither whole ones nor one half built."""
     gone = []
     for front in ("coupling", "pull", "window"):
-        window = MainWindow(BenchModel(do.new_bench(find_installation("seven-radial-left"))), THEMES["light"])
+        window = MainWindow(BenchModel(new_bench(find_installation("seven-radial-left"))), THEMES["light"])
         window.furnish()
         window.plots.wait()
         window.show()
