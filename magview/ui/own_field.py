@@ -177,6 +177,7 @@ class FieldRow(QWidget):
         button.clicked.connect(lambda: self.worked_out.emit(self.entry.path))
         words = QLabel(how)
         words.setWordWrap(True)
+        row.setSpacing(self.fontMetrics().averageCharWidth())
         row.addWidget(button)
         row.addWidget(words, 1)
         return row

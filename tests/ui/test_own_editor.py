@@ -15,6 +15,8 @@ from magview.bench.state import readings
 from magview.physics.trials import Trial
 from magview.spec.files import dump_json, read_installation, read_magneto, write_text
 from magview.spec.library import find_engine, find_magneto
+from magview.ui.guide_context import topic_of
+from magview.ui.guide_window import GuideWindow
 from magview.ui.inputs import QuietCombo
 from magview.ui.own_room import OwnRoom
 from magview.ui.theme import DARK
@@ -391,3 +393,12 @@ def test_installations_take_their_parts_by_file_or_from_this_window(editor, tmp_
     choose(row_of(own, "magneto").field, "own")
     own.files.save_to("installation", tmp_path / "whole.json")
     assert isinstance(json.loads((tmp_path / "whole.json").read_text(encoding="utf-8"))["magneto"], dict)
+
+
+def test_the_guide_opens_at_the_editors_page(editor):
+    _, own = editor
+    own.list.setFocus()
+    own.menus.guide_action.trigger()
+    guide = next(w for w in QApplication.topLevelWidgets() if isinstance(w, GuideWindow) and w.isVisible())
+    assert topic_of(own).startswith("own-magneto")
+    guide.close()
