@@ -23,6 +23,9 @@ from magview import __version__
 from magview.bench.apply import BTDC_LIMIT_DEG
 from magview.bench.verdict import faults, judged_words, mark_words, never_words
 from magview.bench.words import move_words, setting_moves, way_words
+from magview.cli_class import add_class_command
+from magview.cli_guide import add_guide
+from magview.cli_paper import add_commands as add_paper_commands
 from magview.cli_sheet import add_commands
 from magview.physics.coupling import Move, outside_tolerance, plan
 from magview.physics.engine import firing_order_mismatch, firing_table, top_dead_centre_deg
@@ -170,6 +173,9 @@ def _parser() -> _Parser:
     check.set_defaults(run=_check)
 
     add_commands(commands)
+    add_paper_commands(commands)
+    add_class_command(commands)
+    add_guide(commands)
     parser.commands = commands.choices
     for command in (readings, adjust, shift, engine, desktop, check):
         command.add_argument("--json", action="store_true", help="full precision, for programs")

@@ -59,6 +59,7 @@ from magview.physics.magnet import rest_deg, swing
 from magview.physics.setting import internal_timing
 from magview.spec.base import SpecError
 from magview.spec.engine import Installation
+from magview.spec.language import marked, tr
 from magview.spec.magneto import Magneto
 
 T = TypeVar("T")
@@ -132,22 +133,39 @@ def apply(state: BenchState, action: Action) -> BenchState:
 def _apply_note(state: BenchState, action: NoteAction) -> BenchState:
     match action:
         case NoteTrial(trial):
-            return replace(state, trials=_with(state.trials, trial, "trials"))
+            return replace(
+                state,
+                trials=_with(state.trials, trial, marked("there are {most} trials already; strike one out first")),
+            )
         case DropTrial(place):
-            return replace(state, trials=_without(state.trials, place, "trial"))
+            return replace(
+                state, trials=_without(state.trials, place, marked("there is no trial {place}; there are {count}"))
+            )
         case NoteInspection(inspection):
-            return replace(state, inspections=_with(state.inspections, inspection, "inspections"))
+            return replace(
+                state,
+                inspections=_with(
+                    state.inspections,
+                    inspection,
+                    marked("there are {most} inspections already; strike one out first"),
+                ),
+            )
         case DropInspection(place):
-            return replace(state, inspections=_without(state.inspections, place, "inspection"))
+            return replace(
+                state,
+                inspections=_without(
+                    state.inspections, place, marked("there is no inspection {place}; there are {count}")
+                ),
+            )
 
 
 def _apply_wear(state: BenchState, action: WearAction) -> BenchState:
     magneto = state.magneto
     if not math.isfinite(action.to_mm):
-        raise SpecError(f"{action.to_mm} is not a length; wear must be a finite number of millimetres")
+        raise SpecError(tr("{to} is not a length; wear must be a finite number of millimetres", to=action.to_mm))
     millimetres = min(max(action.to_mm, 0.0), MOST_WEAR_MM)
     if isinstance(action, WearHeel) and magneto.breaker.heel_arm_mm is None:
-        raise SpecError("this magneto's file gives no heel arm, so it cannot be said what a worn heel does")
+        raise SpecError(tr("this magneto's file gives no heel arm, so it cannot be said what a worn heel does"))
     field = "heel_wear_mm" if isinstance(action, WearHeel) else "pip_height_mm"
     worn = magneto.condition.model_copy(update={field: millimetres})
     return replace(state, magneto=magneto.model_copy(update={"condition": worn}))
@@ -156,14 +174,27 @@ def _apply_wear(state: BenchState, action: WearAction) -> BenchState:
 def _apply_to_rotor(state: BenchState, action: RotorAction) -> BenchState:
     match action:
         case TurnRotor(to_deg):
-            return _turn_rotor(state, _within(to_deg, (-ROTOR_LIMIT_DEG, ROTOR_LIMIT_DEG), "the rotor's angle"))
+            return _turn_rotor(
+                state,
+                _within(
+                    to_deg,
+                    (-ROTOR_LIMIT_DEG, ROTOR_LIMIT_DEG),
+                    marked("the rotor's angle is {value}; it must be a finite number of degrees"),
+                ),
+            )
         case HoldRotor():
             return replace(state, held=True, speed_deg_s=0.0)
         case LetGo():
             return replace(state, held=False)
         case Advance(steps):
             if not 0 <= steps <= MOST_STEPS:
-                raise SpecError(f"the clock cannot run {steps} steps; it takes 0 to {MOST_STEPS} at a time")
+                raise SpecError(
+                    tr(
+                        "the clock cannot run {steps} steps; it takes 0 to {most} at a time",
+                        steps=steps,
+                        most=MOST_STEPS,
+                    )
+                )
             return _advance(state, steps)
         case SettleRotor():
             free = replace(state, held=False, speed_deg_s=0.0)
@@ -218,20 +249,28 @@ def _apply_to_screws(state: BenchState, action: ScrewAction) -> BenchState:
 
 
 def _turn_plate(state: BenchState, to_deg: float) -> BenchState:
-    angle = _within(to_deg, state.magneto.backplate.range_deg, "the backplate's angle")
+    angle = _within(
+        to_deg,
+        state.magneto.backplate.range_deg,
+        marked("the backplate's angle is {value}; it must be a finite number of degrees"),
+    )
     if state.clamps_tight and abs(angle - state.backplate_deg) < _SAME_DEG:
         return state
     if state.clamps_tight:
-        raise SpecError("the clamp screws are tight: slacken them before turning the backplate")
+        raise SpecError(tr("the clamp screws are tight: slacken them before turning the backplate"))
     return replace(state, backplate_deg=angle)
 
 
 def _turn_screw(state: BenchState, to_deg: float) -> BenchState:
-    angle = _within(to_deg, state.magneto.contact_screw.range_deg, "the contact screw's angle")
+    angle = _within(
+        to_deg,
+        state.magneto.contact_screw.range_deg,
+        marked("the contact screw's angle is {value}; it must be a finite number of degrees"),
+    )
     if state.lock_tight and abs(angle - state.screw_deg) < _SAME_DEG:
         return state
     if state.lock_tight:
-        raise SpecError("the lock screw is tight: slacken it before turning the contact screw")
+        raise SpecError(tr("the lock screw is tight: slacken it before turning the contact screw"))
     return replace(state, screw_deg=angle)
 
 
@@ -249,17 +288,25 @@ def _apply_to_lead(state: BenchState, action: LeadAction) -> BenchState:
         case SetLeadFault("tab", present):
             return replace(state, lead=replace(lead, tab_touches=not present))
         case SetLeadFault(fault, _):
-            raise SpecError(f"“{fault[:40]}” is not a fault of the switch lead; it is shorted, broken or tab")
+            raise SpecError(
+                tr("“{fault}” is not a fault of the switch lead; it is shorted, broken or tab", fault=fault[:40])
+            )
 
 
 def _apply_to_engine(state: BenchState, action: EngineAction) -> BenchState:
     engaged = state.engaged
     if engaged is None:
-        raise SpecError("this magneto is not on an engine: open an installation first")
+        raise SpecError(tr("this magneto is not on an engine: open an installation first"))
     match action:
         case TurnCrank(to_deg):
             limits = (-ROTOR_LIMIT_DEG / engaged.ratio, ROTOR_LIMIT_DEG / engaged.ratio)
-            return _turn_crank(state, engaged, _within(to_deg, limits, "the crank's angle"))
+            return _turn_crank(
+                state,
+                engaged,
+                _within(
+                    to_deg, limits, marked("the crank's angle is {value}; it must be a finite number of degrees")
+                ),
+            )
         case MountMagneto(on):
             if on == engaged.mounted:
                 return state
@@ -274,12 +321,18 @@ def _apply_to_engine(state: BenchState, action: EngineAction) -> BenchState:
             painted = replace(at, painted_magneto_teeth=-at.magneto_teeth, painted_disc_teeth=-at.disc_teeth)
             return _with_mounting(state, engaged, engaged.side, painted)
         case WantTiming(side, btdc_deg):
-            wanted = _within(btdc_deg, (-BTDC_LIMIT_DEG, BTDC_LIMIT_DEG), "the wanted timing")
+            wanted = _within(
+                btdc_deg,
+                (-BTDC_LIMIT_DEG, BTDC_LIMIT_DEG),
+                marked("the wanted timing is {value}; it must be a finite number of degrees"),
+            )
             return _with_mounting(state, engaged, side, replace(mounting_of(engaged, side), wanted_btdc_deg=wanted))
         case MoveTeeth(magneto_teeth, disc_teeth):
             coupling = engaged.installation.coupling
             if abs(magneto_teeth) >= coupling.magneto_teeth or abs(disc_teeth) >= coupling.drive_teeth:
-                raise SpecError("a whole turn of teeth brings the coupling back to where it was, with the finger off")
+                raise SpecError(
+                    tr("a whole turn of teeth brings the coupling back to where it was, with the finger off")
+                )
             moved = replace(engaged.mounting, magneto_teeth=magneto_teeth, disc_teeth=disc_teeth)
             return _with_mounting(state, engaged, engaged.side, moved)
         case ViewSide(side):
@@ -289,8 +342,12 @@ def _apply_to_engine(state: BenchState, action: EngineAction) -> BenchState:
 def _read_lamp(state: BenchState, engaged: Engaged, side: Side, btdc_deg: float) -> BenchState:
     opens = opening_deg(state)
     if math.isnan(opens):
-        raise SpecError("with this setting the contacts never open and close, so the lamp tells no timing")
-    reads = _within(btdc_deg, (-BTDC_LIMIT_DEG, BTDC_LIMIT_DEG), "the lamp's reading")
+        raise SpecError(tr("with this setting the contacts never open and close, so the lamp tells no timing"))
+    reads = _within(
+        btdc_deg,
+        (-BTDC_LIMIT_DEG, BTDC_LIMIT_DEG),
+        marked("the lamp's reading is {value}; it must be a finite number of degrees"),
+    )
     was = mounting_of(engaged, side)
     # The paint stays where it is on the metal; only the counting starts anew.
     found = Mounting(opens + engaged.ratio * reads, was.wanted_btdc_deg, reads, 0, 0, *was.marks_apart)
@@ -319,19 +376,19 @@ def _with_mounting(state: BenchState, engaged: Engaged, side: Side, mounting: Mo
     return _with_crank(state, changed, crank_deg(state))
 
 
-def _with(notes: tuple[T, ...], note: T, what: str) -> tuple[T, ...]:
+def _with(notes: tuple[T, ...], note: T, words: str) -> tuple[T, ...]:
     if len(notes) >= MOST_NOTES:
-        raise SpecError(f"there are {MOST_NOTES} {what} already; strike one out first")
+        raise SpecError(tr(words, most=MOST_NOTES))
     return (*notes, note)
 
 
-def _without(notes: tuple[T, ...], place: int, what: str) -> tuple[T, ...]:
+def _without(notes: tuple[T, ...], place: int, words: str) -> tuple[T, ...]:
     if not 0 <= place < len(notes):
-        raise SpecError(f"there is no {what} {place + 1}; there are {len(notes)}")
+        raise SpecError(tr(words, place=place + 1, count=len(notes)))
     return notes[:place] + notes[place + 1 :]
 
 
-def _within(value: float, limits: tuple[float, float], what: str) -> float:
+def _within(value: float, limits: tuple[float, float], words: str) -> float:
     if not math.isfinite(value):
-        raise SpecError(f"{what} is {value}; it must be a finite number of degrees")
+        raise SpecError(tr(words, value=value))
     return min(max(float(value), limits[0]), limits[1])

@@ -21,6 +21,7 @@ from magview.physics.measurement import Outcome
 from magview.physics.setting import InternalTiming, internal_timing
 from magview.physics.wear import Course, WearRates, course
 from magview.spec.frozen import frozen
+from magview.spec.language import marked
 from magview.spec.magneto import Condition, Magneto
 
 Array = NDArray[np.float64]
@@ -211,7 +212,7 @@ def round_levels(low: float, high: float, most: int = 7) -> Array:
 
 # ---------------------------------------------------------------------- coil and magnet
 
-COIL_ASSUMPTIONS = (
+COIL_ASSUMPTIONS = marked(
     "Assumed: constant speed, linear core without losses, contacts that make and break at once, no load on the "
     "secondary while they are closed; illustrative unless the file's values are measured. At running speed this "
     "model's best opening lies past the E-gap: the maker's E-gap governs."

@@ -14,6 +14,7 @@ from magview.physics.trials import Trial
 from magview.spec.base import SpecError
 from magview.spec.engine import Installation
 from magview.spec.frozen import frozen
+from magview.spec.language import tr
 from magview.spec.magneto import Magneto
 
 Side = Literal["left", "right"]
@@ -176,5 +177,5 @@ def mounting_of(engaged: Engaged, side: Side) -> Mounting:
 
 def _engaged(state: BenchState) -> Engaged:
     if state.engaged is None:
-        raise SpecError("this magneto is not on an engine")
+        raise SpecError(tr("this magneto is not on an engine"))
     return state.engaged

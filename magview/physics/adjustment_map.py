@@ -11,6 +11,7 @@ from numpy.typing import ArrayLike, NDArray
 
 from magview.physics.setting import Adjustment, InternalTiming
 from magview.spec.frozen import frozen
+from magview.spec.language import tr
 
 Array = NDArray[np.float64]
 Flags = NDArray[np.bool_]
@@ -106,7 +107,9 @@ def _verdict(
 def _axis(name: str, values: ArrayLike) -> Array:
     axis = np.array(values, dtype=float)
     if axis.ndim != 1:
-        raise ValueError(f"{name} has shape {axis.shape}; an axis of a map is one-dimensional")
+        raise ValueError(
+            tr("{name} has shape {shape}; an axis of a map is one-dimensional", name=name, shape=axis.shape)
+        )
     if not np.isfinite(axis).all():
-        raise ValueError(f"{name} holds a value that is not finite")
+        raise ValueError(tr("{name} holds a value that is not finite", name=name))
     return axis

@@ -13,6 +13,7 @@ from magview.bench.state import BenchState, Side, crank_deg
 from magview.practice.state import Practice, ReadingKind
 from magview.spec.base import SpecError
 from magview.spec.frozen import frozen
+from magview.spec.language import tr
 
 
 @frozen
@@ -269,7 +270,7 @@ def from_bench(practice: Practice, action: bench.Action) -> Act | None:
             | bench.ViewSide()
         ):
             return action
-    raise SpecError("that is not to be had in practice: here hands and instruments do the work")
+    raise SpecError(tr("that is not to be had in practice: here hands and instruments do the work"))
 
 
 def _turned(practice: Practice, rotor_deg: float) -> Act:
@@ -281,7 +282,7 @@ def _turned(practice: Practice, rotor_deg: float) -> Act:
 
 def _tooth(state: BenchState, magneto_teeth: int, disc_teeth: int) -> Act | None:
     if state.engaged is None:
-        raise SpecError("this magneto is not on an engine")
+        raise SpecError(tr("this magneto is not on an engine"))
     at = state.engaged.mounting
     moves = magneto_teeth - at.magneto_teeth, disc_teeth - at.disc_teeth
     match moves:
@@ -291,4 +292,4 @@ def _tooth(state: BenchState, magneto_teeth: int, disc_teeth: int) -> Act | None
             return MoveTooth("magneto", 1 if moves[0] > 0 else -1)
         case (0, 1 | -1):
             return MoveTooth("disc", 1 if moves[1] > 0 else -1)
-    raise SpecError("the coupling is moved one tooth at a time, at one face")
+    raise SpecError(tr("the coupling is moved one tooth at a time, at one face"))

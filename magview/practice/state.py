@@ -15,6 +15,7 @@ from magview.physics.circuit import Circuit, Lead, circuit
 from magview.physics.setting import Readings
 from magview.practice.exercise import Exercise
 from magview.spec.frozen import frozen
+from magview.spec.language import marked, number, tr
 from magview.spec.magneto import Magneto
 
 ReadingKind = Literal["opening", "gap", "firing", "disc-zero", "lead", "note"]
@@ -61,13 +62,51 @@ class Kept:
     seat: Seat
 
 
+INSTRUMENTS = {
+    "lamp": marked("lamp"),
+    "straightedge": marked("straightedge"),
+    "blades": marked("blades"),
+    "contacts": marked("contacts"),
+    "disc": marked("disc"),
+    "meter": marked("meter"),
+    "finger": marked("finger"),
+    "thumb": marked("thumb"),
+    "stop": marked("stop"),
+    "hand": marked("hand"),
+}
+"""What answers, in words."""
+
+
+def _read_out(value: str | float) -> str:
+    if isinstance(value, str):
+        return tr(value) if value[:1].isalpha() else value
+    return number(value)
+
+
 @frozen
 class Said:
     """What an instrument said to the act just done, as it is read: words, and the number read off if any."""
 
     instrument: str
-    text: str
+    words: str
+    """Marked for translators, its places open; places that are strings are words too."""
     value: float | None = None
+    places: tuple[tuple[str, str | float], ...] = ()
+
+    @property
+    def text(self) -> str:
+        """In the present language."""
+        return tr(self.words, **{k: _read_out(v) for k, v in self.places})
+
+    @property
+    def plain(self) -> str:
+        """In the words that files and rules use, whatever the language."""
+        return self.words.format(**{k: v if isinstance(v, str) else f"{v:g}" for k, v in self.places})
+
+    @property
+    def line(self) -> str:
+        """With the instrument named before it."""
+        return f"{tr(INSTRUMENTS[self.instrument])}: {self.text}"
 
 
 @frozen

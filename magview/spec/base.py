@@ -1,10 +1,12 @@
 """What every file model shares: frozen, strict numbers, no unknown keys, and errors a person can act on."""
 
-from __future__ import annotations
-
+import os
 from typing import Annotated
 
 from pydantic import BaseModel, ConfigDict, Field
+
+# What a file may hold is said here alone; and looking for plugins reads the metadata of every installed package.
+os.environ.setdefault("PYDANTIC_DISABLE_PLUGINS", "__all__")
 
 
 class SpecError(ValueError):

@@ -9,7 +9,7 @@ import sys
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtCore import QTimer
+from PySide6.QtCore import Qt, QTimer
 from PySide6.QtGui import QIcon
 from PySide6.QtWidgets import QApplication
 
@@ -21,6 +21,7 @@ from magview.spec.library import resources
 from magview.spec.magneto import Magneto
 from magview.ui.mishaps import Mishaps, note
 from magview.ui.model import BenchModel
+from magview.ui.tongue import speak
 from magview.ui.window import MainWindow
 from magview.upkeep import places
 
@@ -55,15 +56,33 @@ def _run(
     app.setDesktopFileName(APP_ID)
     autosave = Autosave(places.work_folder())
     found = autosave.recover() if recover else None
+    speak()
     window = MainWindow(BenchModel(found or new_bench(item)), autosave=autosave)
     mishaps.tell = _teller(window)
+    held = [window]
+
+    def renew(code: str) -> None:
+        from magview.ui.renewal import renewed
+
+        new = renewed(held[0], code or None)
+        if new is not held[0]:
+            new.language_wanted.connect(renew, Qt.ConnectionType.QueuedConnection)
+            held[0] = new
+            mishaps.tell = _teller(new)
+
+    # Queued: the menu that was clicked goes with its window.
+    window.language_wanted.connect(renew, Qt.ConnectionType.QueuedConnection)
     window.show()
     QTimer.singleShot(0, window, lambda: app.setWindowIcon(_icon()))  # reading pictures takes 8 ms
     if found is not None:
-        window.say("The program had not been closed as it should; the bench is as you left it.")
+        window.say(tr("The program had not been closed as it should; the bench is as you left it."))
+    elif recover and any(autosave.folder.glob("own-*.json")):
+        window.say(tr("Drafts of a magneto of your own wait for you: File, A magneto of your own…"))
     if recover and any(autosave.folder.glob("attempt-*.json")):
         QTimer.singleShot(0, window, lambda: window.practice.recover())
     _once_complete(window, then)
+    if any((autosave.folder.parent / "class" / "outbox").glob("*.json")):
+        QTimer.singleShot(0, window, lambda: held[0].classes.deliver_waiting())
     # Ctrl+C in the terminal ends the program; Python only sees it while Python code runs.
     signal.signal(signal.SIGINT, signal.SIG_DFL)
     if os.environ.get("MAGVIEW_QUIT_AFTER_MS"):  # for checks that the installed program starts

@@ -25,6 +25,7 @@ from magview.bench.curves import (
 from magview.bench.state import BenchState, same_but_worn
 from magview.physics.adjustment_map import AdjustmentMap, way_deg
 from magview.physics.setting import internal_timing
+from magview.spec.language import marked, number, tr
 from magview.spec.magneto import Magneto
 from magview.spec.units import format_angle, format_length
 from magview.ui.plot_sheet import PlotSheet
@@ -40,11 +41,13 @@ _SLIDER_STEPS_PER_MM = 500
 class WindowSheet(PlotSheet):
     """Backplate against contact screw. The plate carries the opening along; the screw moves opening and gap."""
 
-    title = "Adjustment window"
+    title = marked("Adjustment window")
 
     def build(self) -> Iterator[None]:
         """One plot, and a slider that wears the heel."""
-        plot = self._plot = self.add_plot(0, 0, "backplate, positive with rotation [deg]", "contact screw [deg]")
+        plot = self._plot = self.add_plot(
+            0, 0, tr("backplate, positive with rotation [deg]"), tr("contact screw [deg]")
+        )
         yield
         plot.setMouseEnabled(x=True, y=True)
         plot.sigRangeChanged.connect(self._range_changed)
@@ -69,12 +72,14 @@ class WindowSheet(PlotSheet):
         self._placing = self._zoomed = False
         self._gesture: int | None = None
         self._click_set: BenchState | None = None
-        label = QLabel("Heel &worn ")
+        label = QLabel(f"{tr('Heel worn')} ")
         self.wear = QSlider(Qt.Orientation.Horizontal)
         self.wear.setRange(0, _SLIDER_STEPS_PER_MM // 2)
         self.wear.setMinimumWidth(150)
-        self.wear.setAccessibleName("Heel wear")
-        self.wear.setToolTip("Wear the heel and see the window move: what is set now opens later, with a smaller gap")
+        self.wear.setAccessibleName(tr("Heel wear"))
+        self.wear.setToolTip(
+            tr("Wear the heel and see the window move: what is set now opens later, with a smaller gap")
+        )
         label.setBuddy(self.wear)
         self.worn = QLabel()
         for widget in (label, self.wear, self.worn):
@@ -130,7 +135,7 @@ class WindowSheet(PlotSheet):
         wear = state.magneto.condition.heel_wear_mm
         can = state.magneto.breaker.heel_arm_mm is not None
         self.wear.setEnabled(can)
-        self.worn.setText(format_length(wear, self.inches) if can else "(no heel arm in the file)")
+        self.worn.setText(format_length(wear, self.inches) if can else tr("(no heel arm in the file)"))
         if not self.wear.isSliderDown():
             blocked = self.wear.blockSignals(True)
             self.wear.setValue(round(wear * _SLIDER_STEPS_PER_MM))
@@ -174,7 +179,7 @@ class WindowSheet(PlotSheet):
             # At the foot, right of the middle: clear of the way to go, which ends in the middle.
             row = rows[int(0.02 * rows.size)]
             across = columns[rows == row]
-            self._inside.setText("in limits")
+            self._inside.setText(tr("in limits"))
             self._inside.setPos(found.backplate_deg[across[int(0.5 * across.size)]], screw[row])
 
     def _picture(self, found: AdjustmentMap) -> np.ndarray:
@@ -196,7 +201,7 @@ class WindowSheet(PlotSheet):
         middle = int(np.flatnonzero(there).mean()) if there.any() else 0
         base = found.e_gap_backplate_deg[middle] if there.any() else math.nan
         # Room for half a word at the right, for a gap's name besides at the left, and for a line between words.
-        wide = self.fontMetrics().horizontalAdvance("gap 0.00 mm ")
+        wide = self.fontMetrics().horizontalAdvance(tr("gap {gap}", gap="0.00 mm") + " ")
         word = wide / max(box.width(), 1.0) * (plates[-1] - plates[0])
         low, high = float(plates[0] + 1.5 * word - base), float(plates[-1] - 0.5 * word - base)
         most = max(2, min(_CONTOURS - 1, int(box.width() / (1.8 * wide))))
@@ -206,7 +211,8 @@ class WindowSheet(PlotSheet):
         for n, word in enumerate(self._error_words):
             word.setVisible(n < len(levels))
             if n < len(levels):
-                word.setText(f"{abs(levels[n]):g}° {'late' if levels[n] > 0 else 'early'}")
+                angle = f"{number(abs(levels[n]))}°"
+                word.setText(tr("{angle} late", angle=angle) if levels[n] > 0 else tr("{angle} early", angle=angle))
                 word.setPos(base + levels[n] * ratio, found.screw_deg[middle])
 
     def _along(self, curve: pg.PlotCurveItem, found: AdjustmentMap, asides: np.ndarray) -> None:
@@ -228,7 +234,7 @@ class WindowSheet(PlotSheet):
             shown = n < len(levels) and at[n].size > 0
             word.setVisible(shown)
             if shown:
-                word.setText(f"gap {levels[n]:g} {self.length_unit}")
+                word.setText(tr("gap {gap}", gap=f"{number(levels[n])} {self.length_unit}"))
                 word.setPos(found.backplate_deg[0], at[n][0])
 
     def _level(self, curve: pg.PlotCurveItem, screws: np.ndarray) -> None:
@@ -260,12 +266,16 @@ class WindowSheet(PlotSheet):
     def words_at(self, plot: int, x: float, y: float) -> str:
         """What the setting under the pointer would read."""
         error, gap = internal_timing(self.model.state.magneto).opening_and_gap(x, y)
-        opens = "never works the contacts"
+        opens = tr("never works the contacts")
         if math.isfinite(error):
-            opens = f"opens {format_angle(abs(float(error)))} {'late' if error > 0 else 'early'}"
-        return (
-            f"plate {format_angle(x, True)}, screw {format_angle(y, True)}: {opens}, "
-            f"largest gap {format_length(float(gap), self.inches)}"
+            off = format_angle(abs(float(error)))
+            opens = tr("opens {off} late", off=off) if error > 0 else tr("opens {off} early", off=off)
+        return tr(
+            "plate {plate}, screw {screw}: {opens}, largest gap {gap}",
+            plate=format_angle(x, True),
+            screw=format_angle(y, True),
+            opens=opens,
+            gap=format_length(float(gap), self.inches),
         )
 
     def double_clicked(self) -> None:
@@ -289,4 +299,4 @@ class WindowSheet(PlotSheet):
     def summary(self) -> str:
         """Where you are."""
         state = self.model.state
-        return f"You are at {self.words_at(0, state.backplate_deg, state.screw_deg)}."
+        return tr("You are at {place}.", place=self.words_at(0, state.backplate_deg, state.screw_deg))

@@ -17,6 +17,7 @@ from magview.bench.autosave import Autosave
 from magview.bench.state import BenchState
 from magview.spec.base import SpecError
 from magview.spec.files import read_bench_item, write_model
+from magview.spec.language import marked, tr
 from magview.spec.library import find_installation, find_magneto, shipped_installation_of
 from magview.spec.magneto import Magneto
 from magview.ui.breaker_view import BreakerView
@@ -27,31 +28,37 @@ from magview.ui.model import BenchModel
 from magview.ui.panes import Panel, TallPanel, column
 from magview.ui.picture_view import PictureView
 from magview.ui.theme import Theme, colours, system_theme
+from magview.ui.tongue import language
 
 if TYPE_CHECKING:  # what comes after the first picture is imported then
+    from magview.ui.class_paper_dialog import PaperDialog
+    from magview.ui.class_room import ClassRoom, What
+    from magview.ui.job_room import JobRoom
     from magview.ui.judging import Judging
     from magview.ui.lead_panel import LeadPanel
     from magview.ui.lift_dialog import LiftDialog
     from magview.ui.menus import Menus
+    from magview.ui.own_room import OwnRoom
     from magview.ui.plot_budget import BudgetSheet
     from magview.ui.plot_pane import PlotPane
     from magview.ui.plot_trials import TrialsSheet
     from magview.ui.plot_wear import WearSheet
     from magview.ui.practice_room import PracticeRoom
+    from magview.ui.present import Presenter
     from magview.ui.setting_panel import SettingPanel
     from magview.ui.timing_panel import TimingPanel
     from magview.ui.trials_panel import TrialsPanel
     from magview.ui.wear_panel import WearPanel
 
-_FILTER = "Magneto and installation files (*.json);;All files (*)"
-_TABLES = "Tables (*.csv *.tsv *.txt);;All files (*)"
+_FILTER = marked("Magneto and installation files (*.json);;All files (*)")
+_TABLES = marked("Tables (*.csv *.tsv *.txt);;All files (*)")
 _ROOMY, _SHARED = 56, 38
 """From these heights on [lines of type] all pictures have room with the plots, and the two large ones."""
 
 _PROJECTED = 1.6
 """Type and lines on a projector, against the desk."""
 
-HANDLING = (
+HANDLING = marked(
     "Drag the rotor or cam, the backplate, or the contact screw; or take one in hand with 1, 2, 3 and turn it with "
     "the arrow keys, Page Up and Page Down, or the wheel: ten times finer with Shift, coarser with Alt. A dragged "
     "rotor catches at contacts just open, top of lobe, E-gap and neutral; Alt lets it pass. Double-click puts a part "
@@ -103,12 +110,12 @@ def _wear_panel(window: MainWindow) -> Panel:
 
 
 PANELS: dict[str, tuple[str, str, Callable[[MainWindow], Panel]]] = {
-    "setting": ("&Internal", "Internal timing", _setting_panel),
-    "timing": ("En&gine", "Timing to the engine", _timing_panel),
-    "lead": ("&Lead", "Switch lead", _lead_panel),
-    "trials": ("&Trials", "Trials, and what to try next", _trials_panel),
-    "uncertainty": ("Unce&rtainty", "How sure the setting is", _uncertainty_panel),
-    "wear": ("&Wear", "Wear and drift", _wear_panel),
+    "setting": (marked("&Internal"), marked("Internal timing"), _setting_panel),
+    "timing": (marked("En&gine"), marked("Timing to the engine"), _timing_panel),
+    "lead": (marked("&Lead"), marked("Switch lead"), _lead_panel),
+    "trials": (marked("&Trials"), marked("Trials, and what to try next"), _trials_panel),
+    "uncertainty": (marked("Unce&rtainty"), marked("How sure the setting is"), _uncertainty_panel),
+    "wear": (marked("&Wear"), marked("Wear and drift"), _wear_panel),
 }
 """The calculators beside the pictures: words of their tabs, and what builds them when first seen."""
 
@@ -126,6 +133,8 @@ class MainWindow(QMainWindow):
     """Another theme, for windows that stand beside this one, and…"""
     projected = Signal(bool)
     """…whether the type is large now for a class."""
+    language_wanted = Signal(str)
+    """The code of another language, or nothing for the desktop's own: whoever holds the window builds it anew."""
 
     def __init__(self, model: BenchModel, theme: Theme | None = None, autosave: Autosave | None = None) -> None:
         super().__init__()
@@ -134,6 +143,8 @@ class MainWindow(QMainWindow):
         self._autosave = autosave
         self._font = QApplication.font()
         self._inches, self._text_percent, self._projecting = False, 100, False
+        self.spoken = language()
+        """The code of the language this window's words are in."""
         self._answering = False
         """Whether the status bar says why something was refused: the next thing that is done takes it away."""
         model.setParent(self)
@@ -147,6 +158,10 @@ class MainWindow(QMainWindow):
         self._plots: PlotPane | None = None
         self._judging: Judging | None = None
         self._practice: PracticeRoom | None = None
+        self._own: OwnRoom | None = None
+        self._jobs: JobRoom | None = None
+        self._classes: ClassRoom | None = None
+        self.presenter: Presenter | None = None
         # Kept a second after the last change, and not more often than that while something moves.
         self._keep_soon = QTimer(self)
         self._keep_soon.setSingleShot(True)
@@ -207,13 +222,19 @@ class MainWindow(QMainWindow):
         self._panes["setting"].panel()  # its width shares out the window
         yield
         for name, (title, meaning, _) in PANELS.items():
-            self.tabs.addTab(self._panes[name], title)
-            self.tabs.setTabToolTip(self.tabs.count() - 1, meaning)
+            self.tabs.addTab(self._panes[name], tr(title))
+            self.tabs.setTabToolTip(self.tabs.count() - 1, tr(meaning))
         self.tabs.setMinimumWidth(0)
         self.tabs.currentChanged.connect(self._emphasise)
         self._emphasise(0)
         yield
         self._build_plots()
+        # The source's letters are chosen so that none clash; a translation's are settled by what is seen together.
+        if self.spoken != "en":
+            self.tabs.currentChanged.connect(self._settle_letters)
+            self.plots.currentChanged.connect(self._settle_letters)
+            self.plots.made.connect(self._settle_letters)
+            self._settle_letters()
         yield
         if self.height() >= _ROOMY * self.fontMetrics().height():
             self.show_plots(True)
@@ -247,14 +268,14 @@ class MainWindow(QMainWindow):
         if self._rest is not None and next(self._rest, self) is self:
             self._rest = None
         if self._rest is not None:
-            QTimer.singleShot(0, self, self._furnish_on)
+            QTimer.singleShot(1, self, self._furnish_on)
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """The first picture stands: everything else may come."""
         super().paintEvent(event)
         if not self._painted:
             self._painted = True
-            QTimer.singleShot(0, self, self._furnish_on)
+            QTimer.singleShot(1, self, self._furnish_on)
 
     @property
     def furnishing(self) -> bool:
@@ -313,7 +334,7 @@ class MainWindow(QMainWindow):
             self.statusBar().clearMessage()
         if old is not None and old.magneto == state.magneto:
             return
-        self.setWindowTitle(f"{state.magneto.name} – magview")
+        self.setWindowTitle(f"{tr(state.magneto.name)} – magview")
 
     def _answer(self, sentence: str) -> None:
         self._answering = True
@@ -344,11 +365,15 @@ class MainWindow(QMainWindow):
     def closeEvent(self, event: QCloseEvent) -> None:
         """End as it should: nothing is left to be found again."""
         self.model.halt()
+        if self._classes is not None:
+            self._classes.halt()
         if self._plots is not None:
             self._plots.halt()
         for panel in self._panels.values():
             panel.halt()
         self._keep_soon.stop()
+        if self._own is not None:
+            self._own.close()
         if self._autosave is not None:
             self._autosave.forget()
         super().closeEvent(event)
@@ -358,7 +383,15 @@ class MainWindow(QMainWindow):
             try:
                 self._autosave.keep(self.model.state)
             except SpecError as error:
-                self.say(f"The bench cannot be kept for after a crash: {error}")
+                self.say(tr("The bench cannot be kept for after a crash: {error}", error=error))
+
+    def again(self) -> MainWindow:
+        """A new window over the same bench, of the same size and colours, which also keeps it from now on."""
+        QApplication.setFont(self._font)
+        new = MainWindow(self.model, self.theme, self._autosave)
+        self._autosave = None
+        new.restoreGeometry(self.saveGeometry())
+        return new
 
     # -------------------------------------------------------------- files
 
@@ -374,7 +407,7 @@ class MainWindow(QMainWindow):
         """Ask for a file and put it on the bench."""
         from PySide6.QtWidgets import QFileDialog
 
-        path, _ = QFileDialog.getOpenFileName(self, "Open a magneto or an installation", "", _FILTER)
+        path, _ = QFileDialog.getOpenFileName(self, tr("Open a magneto or an installation"), "", tr(_FILTER))
         if path:
             self.open_path(Path(path))
 
@@ -396,7 +429,7 @@ class MainWindow(QMainWindow):
         """Ask for a table of angles and readings."""
         from PySide6.QtWidgets import QFileDialog
 
-        path, _ = QFileDialog.getOpenFileName(self, "Open a table of the lift", "", _TABLES)
+        path, _ = QFileDialog.getOpenFileName(self, tr("Open a table of the lift"), "", tr(_TABLES))
         if path:
             self.import_lift_from(Path(path))
 
@@ -414,7 +447,7 @@ class MainWindow(QMainWindow):
         """Ask where, and write the magneto there."""
         from PySide6.QtWidgets import QFileDialog
 
-        path, _ = QFileDialog.getSaveFileName(self, "Save the magneto", "magneto.json", _FILTER)
+        path, _ = QFileDialog.getSaveFileName(self, tr("Save the magneto"), "magneto.json", tr(_FILTER))
         if path:
             self.save_path(Path(path))
 
@@ -425,7 +458,7 @@ class MainWindow(QMainWindow):
         except SpecError as error:
             self._refuse(str(error))
             return
-        self.say(f"Saved {path.name}.")
+        self.say(tr("Saved {name}.", name=path.name))
 
     def export_file(self, view: PictureView) -> None:
         """Ask where, and save a picture there."""
@@ -438,10 +471,10 @@ class MainWindow(QMainWindow):
     def export(self, view: PictureView, path: Path) -> None:
         """Save a picture with scale bar and caption."""
         state = self.model.state
-        caption = (
-            f"{state.magneto.name}. {view.accessibleDescription()} magview {__version__}: a training and planning "
-            "aid; the maker's current manual governs."
+        aid = tr(
+            "magview {version}: a training and planning aid; the maker's current manual governs.", version=__version__
         )
+        caption = f"{tr(state.magneto.name)}. {view.accessibleDescription()} {aid}"
         from magview.ui.export import export_picture
 
         try:
@@ -449,7 +482,16 @@ class MainWindow(QMainWindow):
         except SpecError as error:
             self._refuse(str(error))
             return
-        self.say(f"Saved {path.name}.")
+        self.say(tr("Saved {name}.", name=path.name))
+
+    def class_paper(self) -> PaperDialog:
+        """Choose worksheets, keys and handouts to print."""
+        from magview.ui.class_paper_dialog import PaperDialog
+
+        dialog = PaperDialog(self.model.state, self)
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        dialog.open()
+        return dialog
 
     def show_help(self) -> None:
         """Keys, signs and cautions."""
@@ -459,9 +501,9 @@ class MainWindow(QMainWindow):
 
         box = QMessageBox(self)
         box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        box.setWindowTitle("Keys and cautions")
+        box.setWindowTitle(tr("Keys and cautions"))
         box.setText(f"magview {__version__}")
-        box.setInformativeText(f"{HANDLING}\n\n{CAUTION}")
+        box.setInformativeText(f"{tr(HANDLING)}\n\n{tr(CAUTION)}")
         box.open()
 
     def show_fault_reports(self, after_fault: bool = False) -> None:
@@ -478,6 +520,19 @@ class MainWindow(QMainWindow):
 
         refuse(self, sentence)
 
+    @property
+    def own(self) -> OwnRoom:
+        """The guided editor of one's own files; its window stands beside this one."""
+        if self._own is None:
+            from magview.ui.own_room import OwnRoom
+
+            self._own = OwnRoom(self, self._autosave.folder if self._autosave is not None else None)
+        return self._own
+
+    def draft_own(self) -> None:
+        """Open the guided editor."""
+        self.own.open()
+
     # -------------------------------------------------------------- practice
 
     @property
@@ -488,6 +543,20 @@ class MainWindow(QMainWindow):
 
             self._practice = PracticeRoom(self, self._autosave.folder if self._autosave is not None else None)
         return self._practice
+
+    @property
+    def classes(self) -> ClassRoom:
+        """What opens the windows of the class."""
+        if self._classes is None:
+            from magview.ui.class_room import ClassRoom
+
+            kept = self._autosave.folder.parent / "class" if self._autosave is not None else None
+            self._classes = ClassRoom(self, kept)
+        return self._classes
+
+    def open_class(self, what: What) -> None:
+        """Open a window of the class."""
+        self.classes.open(what)
 
     def new_exercise(self) -> None:
         """Choose an exercise and begin it."""
@@ -500,6 +569,33 @@ class MainWindow(QMainWindow):
     def open_attempt(self) -> None:
         """Ask for an attempt's file and go on with it, or look at its debrief."""
         self.practice.ask_attempt()
+
+    # -------------------------------------------------------------- job sheets
+
+    @property
+    def jobs(self) -> JobRoom:
+        """What opens job sheets; they stand in windows beside this one."""
+        if self._jobs is None:
+            from magview.ui.job_room import JobRoom
+
+            self._jobs = JobRoom(self, self._autosave.folder if self._autosave is not None else None)
+        return self._jobs
+
+    def new_job(self) -> None:
+        """Begin a job sheet."""
+        self.jobs.ask_new()
+
+    def open_job(self) -> None:
+        """Ask for a job sheet's file and go on with it."""
+        self.jobs.ask_open()
+
+    def open_shipped_job(self) -> None:
+        """Look at the job sheet that ships with the program."""
+        self.jobs.open_shipped()
+
+    def fill_job_menus(self) -> None:
+        """What the job menu offers now."""
+        self.jobs.fill(self.menus.notes_menu, self.menus.recent_jobs)
 
     # -------------------------------------------------------------- choices
 
@@ -515,6 +611,19 @@ class MainWindow(QMainWindow):
         if self._plots is not None:
             self._plots.set_line_factor(_PROJECTED if on else 1.0)
         self._apply_text()
+
+    def present(self, on: bool) -> None:
+        """Name parts, freeze, compare: a bar with what a teacher needs, in projector mode."""
+        if self.presenter is None:
+            from magview.ui.present import Presenter
+
+            self.presenter = Presenter(self)
+        self.presenter.show(on)
+
+    @property
+    def units_are_inches(self) -> bool:
+        """Whether lengths are in inches."""
+        return self._inches
 
     def _sheet_made(self, name: str, sheet: object) -> None:
         """A sheet that shows what a panel knows follows that panel."""
@@ -577,6 +686,11 @@ class MainWindow(QMainWindow):
         font.setPointSizeF(self._font.pointSizeF() * factor)
         QApplication.setFont(font)
         QTimer.singleShot(0, self, self._settle)  # once every word has its new size
+
+    def _settle_letters(self) -> None:
+        from magview.ui.letters import settle_window
+
+        QTimer.singleShot(0, self, lambda: settle_window(self))  # once what was chosen is seen
 
     def _settle(self) -> None:
         for i in range(self.tabs.count()):

@@ -1,0 +1,262 @@
+"""Round the pages of a job sheet: the list of stages, the bar under a stage, the banner over a file in trouble."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QEvent, QSize, Qt, Signal
+from PySide6.QtWidgets import (
+    QFrame,
+    QHBoxLayout,
+    QLabel,
+    QListWidget,
+    QListWidgetItem,
+    QProgressBar,
+    QPushButton,
+    QVBoxLayout,
+    QWidget,
+)
+
+from magview.job import judge
+from magview.job.sheet import STAGES, Job, stage_of
+from magview.spec.language import marked, tr
+from magview.ui.job_model import JobModel, part_title
+from magview.ui.style import tint
+from magview.ui.theme import Theme
+
+_TITLES = {
+    "": marked("Aircraft, engine, magneto"),
+    "end": marked("Next check, signature"),
+    "history": marked("Earlier sheets"),
+    "preview": marked("As printed"),
+}
+
+
+def state_words(job: Job, name: str) -> str:
+    """How a stage stands, a sign and words."""
+    stage, lacks = stage_of(job, name), judge.missing(job, name)
+    if stage.state == "skipped":
+        return tr("→ skipped: {reason}", reason=stage.reason.splitlines()[0][:60])
+    out = any(v.stage == name and v.as_left and not v.ok for v in judge.verdicts(job))
+    if stage.state == "done":
+        if lacks:
+            return tr("✗ done, but {count} missing", count=len(lacks))
+        return tr("✗ done, but out of limits") if out else tr("✓ done")
+    if not stage.model_dump(exclude_defaults=True):
+        return tr("○ not begun")
+    if out:
+        return tr("✗ begun; out of limits")
+    return tr("◐ begun; {count} missing", count=len(lacks)) if lacks else tr("◐ nothing missing; not marked done")
+
+
+class Contents(QWidget):
+    """All pages, each stage with its state, and how far the sheet has come."""
+
+    chosen = Signal(str)
+
+    def __init__(self, model: JobModel, pages: tuple[str, ...], parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._model, self.pages = model, pages
+        self._told: dict[str, str] = {}
+        self.progress = QLabel()
+        self.progress.setWordWrap(True)
+        self.progress.setAccessibleName(tr("Progress"))
+        self.bar = QProgressBar()
+        self.bar.setRange(0, len(STAGES))
+        self.bar.setTextVisible(False)
+        self.bar.setMaximumHeight(self.fontMetrics().height() // 2)
+        self.bar.setAccessibleName(tr("Stages done or skipped"))
+        self.list = QListWidget()
+        self.list.setAccessibleName(tr("Stages of the job"))
+        self.list.setWordWrap(True)
+        self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        for _ in pages:
+            self.list.addItem(QListWidgetItem())
+        self.list.currentRowChanged.connect(self._chosen)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(6, 6, 2, 6)
+        column.addWidget(self.progress)
+        column.addWidget(self.bar)
+        column.addWidget(self.list, 1)
+        model.changed.connect(self._changed)
+        self._fit()
+        self._changed(model.job)
+
+    def choose(self, page: str) -> None:
+        """Choose a page."""
+        self.list.setCurrentRow(self.pages.index(page))
+
+    def _chosen(self, row: int) -> None:
+        self.chosen.emit(self.pages[row])
+
+    def tell(self, page: str, words: str) -> None:
+        """What stands under the title of a page that is no stage."""
+        self._told[page] = words
+        self._changed(self._model.job)
+
+    def _changed(self, job: Job, old: Job | None = None) -> None:
+        found = judge.progress(job)
+        come = len(STAGES) - len(found.open)
+        self.bar.setValue(come)
+        self._told["end"] = (
+            tr("○ not signed") if found.signature is None
+            else tr("✓ signed") if found.signature
+            else tr("✗ changed since signed")
+        )  # fmt: skip
+        parts = [tr("{come} of {count} stages done or skipped", come=come, count=len(STAGES))]
+        if found.missing:
+            parts.append(tr("missing in {count}", count=len(found.missing)))
+        if found.out:
+            parts.append(tr("{count} readings out", count=len(found.out)))
+        self.progress.setText("; ".join(parts))
+        for row, page in enumerate(self.pages):
+            item = self.list.item(row)
+            if page in STAGES:
+                number = STAGES.index(page) + 1
+                text = f"{number}. {part_title(page)}\n     {state_words(job, page)}"
+            else:
+                told = self._told.get(page, "")
+                text = tr(_TITLES[page]) + (f"\n     {told}" if told else "")
+            if item.text() != text:
+                item.setText(text)
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Type of another size."""
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.FontChange:
+            self._fit()
+
+    def _fit(self) -> None:
+        self.setMinimumWidth(33 * self.fontMetrics().averageCharWidth())
+        self.setMaximumWidth(60 * self.fontMetrics().averageCharWidth())
+
+    def sizeHint(self) -> QSize:
+        """As wide as most titles."""
+        return QSize(40 * self.fontMetrics().averageCharWidth(), 20 * self.fontMetrics().height())
+
+
+class StageBar(QFrame):
+    """What was said last; what is missing; done, skip, open again, next."""
+
+    done_wanted = Signal()
+    skip_wanted = Signal()
+    open_wanted = Signal()
+    next_wanted = Signal()
+
+    def __init__(self, model: JobModel, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._model, self._stage = model, ""
+        self._theme: Theme | None = None
+        self.setFrameShape(QFrame.Shape.StyledPanel)
+        self.said, self.missing = QLabel(), QLabel()
+        for label, name in ((self.said, tr("Answer")), (self.missing, tr("Still missing"))):
+            label.setWordWrap(True)
+            label.setAccessibleName(name)
+        self.done, self.skip = QPushButton(tr("Mark as &done")), QPushButton(tr("S&kip…"))
+        self.again, self.next = QPushButton(tr("Open a&gain")), QPushButton(tr("Ne&xt page"))
+        row = QHBoxLayout()
+        row.addWidget(self.missing, 1)
+        for button, signal in (
+            (self.done, self.done_wanted), (self.skip, self.skip_wanted), (self.again, self.open_wanted),
+            (self.next, self.next_wanted),
+        ):  # fmt: skip
+            button.setAutoDefault(False)
+            button.clicked.connect(signal)
+            row.addWidget(button)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(12, 4, 12, 4)
+        column.addWidget(self.said)
+        column.addLayout(row)
+        model.changed.connect(self._changed)
+        self.say("")
+
+    def show_page(self, stage: str | None) -> None:
+        """A stage is in front, or another page."""
+        self._stage = stage or ""
+        self.say("")
+        self._changed(self._model.job)
+
+    def say(self, sentence: str) -> None:
+        """One sentence, until another page or another sentence."""
+        self.said.setText(sentence)
+        self.said.setVisible(bool(sentence))
+        if self._theme is not None:
+            good = sentence.startswith("✓")
+            tint(self.said, self._theme.good if good else self._theme.text, bold=True)
+
+    def set_theme(self, theme: Theme) -> None:
+        """Change colours."""
+        self._theme = theme
+        self.say(self.said.text())
+
+    def _changed(self, job: Job, old: Job | None = None) -> None:
+        writable, stage = self._model.writable, self._stage
+        for button in (self.done, self.skip, self.again):
+            button.setVisible(bool(stage))
+        if not stage:
+            self.missing.clear()
+            return
+        state, lacks = stage_of(job, stage).state, judge.missing(job, stage)
+        self.done.setEnabled(writable and state == "open")
+        self.skip.setEnabled(writable and state != "skipped")
+        self.again.setEnabled(writable and state != "open")
+        if state == "skipped":
+            self.missing.setText(tr("Skipped: {reason}", reason=stage_of(job, stage).reason))
+        elif lacks:
+            self.missing.setText(tr("Still missing: {what}.", what=", ".join(lacks)))
+        else:
+            self.missing.setText(tr("✓ Nothing is missing.") if state == "open" else tr("✓ Done."))
+
+
+class Banner(QFrame):
+    """Over the pages, while the file is not as the screen is: why, and what can be done."""
+
+    retry_wanted = Signal()
+    save_as_wanted = Signal()
+    reload_wanted = Signal()
+
+    def __init__(self, model: JobModel, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._model, self._conflict = model, False
+        self.setFrameShape(QFrame.Shape.Box)
+        self.setLineWidth(2)
+        self.words = QLabel()
+        self.words.setWordWrap(True)
+        self.words.setAccessibleName(tr("State of the file"))
+        font = self.words.font()
+        font.setBold(True)
+        self.words.setFont(font)
+        self.retry, self.save_as = QPushButton(tr("&Try again")), QPushButton(tr("Save &as…"))
+        self.reload = QPushButton(tr("&Reload"))
+        row = QHBoxLayout(self)
+        row.addWidget(self.words, 1)
+        for button, signal in (
+            (self.retry, self.retry_wanted), (self.save_as, self.save_as_wanted), (self.reload, self.reload_wanted)
+        ):  # fmt: skip
+            button.setAutoDefault(False)
+            button.clicked.connect(signal)
+            row.addWidget(button)
+        model.changed.connect(self._changed)
+        self._changed(model.job)
+
+    def show_conflict(self, conflict: bool) -> None:
+        """Another program has changed the file, or not."""
+        self._conflict = conflict
+        self._changed(self._model.job)
+
+    def _changed(self, job: Job, old: Job | None = None) -> None:
+        store = self._model.store
+        if store.trouble is not None:
+            self._conflict = store.changed_on_disk()
+            text = tr("✗ Not saved: {sentence}.", sentence=store.trouble)
+        elif store.read_only is not None:
+            text = tr("Read only: {sentence}.", sentence=store.read_only)
+        elif self._conflict:
+            text = tr(
+                "{file} was changed by another program while it was open here; reload it, or save elsewhere.",
+                file=store.path.name,
+            )
+        else:
+            text = ""
+        self.words.setText(text)
+        self.retry.setVisible(store.trouble is not None and not self._conflict)
+        self.reload.setVisible(not self._model.fixed and (self._conflict or store.read_only is not None))
+        self.setVisible(bool(text))

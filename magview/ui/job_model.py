@@ -1,0 +1,151 @@
+"""A job's store as a Qt object: one `changed` signal, refusals as sentences, every step in the file."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+from typing import Any
+
+from PySide6.QtCore import QObject, Signal
+
+from magview.job import judge
+from magview.job.readings import Row, rows
+from magview.job.sheet import Job, change, change_in, open_again, skip, title_of
+from magview.job.store import JobStore
+from magview.spec.base import Model, SpecError
+from magview.spec.language import tr
+
+HEAD = ""
+"""The part that the sheet's own title and date stand in."""
+
+
+def part_of(job: Job, part: str) -> Model:
+    """A part of the sheet by its name; the sheet itself for HEAD."""
+    found = job if part == HEAD else getattr(job, part)
+    assert isinstance(found, Model)
+    return found
+
+
+def part_title(part: str) -> str:
+    """What a part is called."""
+    return tr("Job sheet") if part == HEAD else tr(title_of(part))
+
+
+def plain(error: SpecError) -> str:
+    """A refusal without the words that name the file of a sheet that is not a file yet."""
+    return str(error).removeprefix("this sheet: ")
+
+
+class JobModel(QObject):
+    """Owns one open job sheet. What it takes is in the file when a call returns, or `store.trouble` says why not."""
+
+    changed = Signal(object, object)
+    """The sheet as it is, and as it was; also sent when the state of the file changed."""
+    refused = Signal(str)
+    """One sentence: why something was not done."""
+
+    def __init__(self, store: JobStore, fixed: bool = False, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self.store = store
+        self.fixed = fixed
+        """Whether the file ships with the program: it is never written, and so never reloaded for writing."""
+        self._rows: tuple[Job, dict[tuple[str, str], Row]] | None = None
+        store.subscribe(self._tell)
+
+    def _tell(self, new: Job, old: Job) -> None:
+        self.changed.emit(new, old)
+
+    @property
+    def job(self) -> Job:
+        """The sheet."""
+        return self.store.job
+
+    @property
+    def writable(self) -> bool:
+        """Whether the sheet can be changed here."""
+        return self.store.read_only is None
+
+    def rows(self) -> dict[tuple[str, str], Row]:
+        """Every reading of the sheet with its verdict, by stage and field; made once for each state of the sheet."""
+        if self._rows is None or self._rows[0] is not self.job:
+            self._rows = (self.job, {(row.stage, row.field): row for row in rows(self.job)})
+        return self._rows[1]
+
+    def reload(self) -> None:
+        """Take what is in the file now."""
+        if not self.fixed:
+            self._try(self.store.reload)
+
+    # -------------------------------------------------------------- taking steps
+
+    def commit(self, make: Callable[[Job], Job], name: str) -> str:
+        """Take a step; what stood in its way as one sentence, or nothing."""
+        try:
+            self.store.commit(make(self.job), name)
+        except SpecError as error:
+            return plain(error)
+        return ""
+
+    def step(self, make: Callable[[Job], Job], name: str) -> bool:
+        """Take a step, or say why not."""
+        sentence = self.commit(make, name)
+        if sentence:
+            self.refused.emit(sentence)
+        return not sentence
+
+    def with_value(self, part: str, field: str, value: Any) -> Job:
+        """The sheet with one field changed. Raises SpecError for a value it does not take."""
+        values = {field: value}
+        return change(self.job, **values) if part == HEAD else change_in(self.job, part, **values)
+
+    def set_value(self, part: str, field: str, value: Any, title: str) -> str:
+        """Change one field; what stood in its way as one sentence, or nothing."""
+        if getattr(part_of(self.job, part), field) == value:
+            return ""
+        name = tr("{part}: {field}", part=part_title(part), field=title)
+        return self.commit(lambda _: self.with_value(part, field, value), name)
+
+    def finish(self, stage: str) -> bool:
+        """Mark a stage as done, or say what is missing."""
+        return self.step(lambda job: judge.finish(job, stage), tr("{stage}: done", stage=part_title(stage)))
+
+    def skip(self, stage: str, reason: str) -> bool:
+        """Skip a stage for a reason."""
+        name = tr("{stage}: skipped", stage=part_title(stage))
+        return self.step(lambda job: skip(job, stage, reason.strip()), name)
+
+    def open_again(self, stage: str) -> bool:
+        """Open a stage that was done or skipped."""
+        return self.step(
+            lambda job: open_again(job, stage), tr("{stage}: opened again", stage=part_title(stage))
+        )  # fmt: skip
+
+    # -------------------------------------------------------------- back, forward, the file
+
+    def undo(self) -> None:
+        """Go back one step."""
+        self._try(self.store.undo)
+
+    def redo(self) -> None:
+        """Go forward one step again."""
+        self._try(self.store.redo)
+
+    def retry(self) -> None:
+        """Try again to write."""
+        self._try(self.store.retry)
+
+    def save_as(self, path: Path) -> bool:
+        """Go on in another file."""
+        was, self.fixed = self.fixed, False
+        if self._try(lambda: self.store.save_as(path)):
+            return True
+        self.fixed = was
+        return False
+
+    def _try(self, act: Callable[[], None]) -> bool:
+        try:
+            act()
+        except SpecError as error:
+            self.refused.emit(plain(error))
+            return False
+        return True

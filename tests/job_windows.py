@@ -1,0 +1,114 @@
+"""Fixtures and hands for tests of the job sheet's window: real keys, real clicks, and what is in the file."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+import pytest
+
+if TYPE_CHECKING:
+    from magview.ui.job_window import JobWindow
+
+
+@pytest.fixture
+def open_job(open_window, qtbot, tmp_path) -> Iterator[Callable[..., JobWindow]]:
+    """Open a new job sheet beside the main window, or the one in a file; all are closed afterwards."""
+    from PySide6.QtCore import QEvent
+    from PySide6.QtWidgets import QApplication
+
+    mains = []
+
+    def open_on(name: str = "seven-radial-left", path: Path | None = None, size=(1280, 720)) -> JobWindow:
+        main = mains[-1] if mains else open_window(name)
+        mains.append(main)
+        target = path or tmp_path / "a-job.json"
+        window = main.jobs.open_path(target) if target.exists() else main.jobs.new(target)
+        assert window is not None
+        window.resize(*size)
+        front(qtbot, window)
+        return window
+
+    yield open_on
+    for window in mains[-1].jobs.windows if mains else []:
+        window.discard()
+        window.deleteLater()
+    mains.clear()
+    QApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete.value)
+
+
+def front(qtbot, window) -> None:
+    """Bring a window to the front, as a click on it does."""
+    window.activateWindow()
+    qtbot.waitUntil(window.isActiveWindow)
+
+
+def choose_page(window, name: str) -> None:
+    """Click a page's line in the list."""
+    from PySide6.QtCore import Qt
+    from PySide6.QtTest import QTest
+
+    listing = window.contents.list
+    item = listing.item(window.contents.pages.index(name))
+    listing.scrollToItem(item)
+    QTest.mouseClick(listing.viewport(), Qt.MouseButton.LeftButton, pos=listing.visualItemRect(item).center())
+    assert window.page_name == name
+
+
+def form_of(window, part: str):
+    """The entries of a part, its page in front."""
+    from magview.job.sheet import STAGES
+    from magview.ui.job_window import END, HEAD
+
+    name = part if part in STAGES else END if part == "next_check" else HEAD
+    if window.page_name != name:
+        choose_page(window, name)
+    return next(form for form in window.page.forms() if form.part == part)
+
+
+def write(window, part: str, field: str, text: str) -> None:
+    """Type into a field, whatever is there, and leave it with Tab; a field of several lines too."""
+    from PySide6.QtCore import Qt
+    from PySide6.QtTest import QTest
+
+    from magview.ui.job_edits import DayEdit
+
+    edit = form_of(window, part).edits[field]
+    line = edit.line if isinstance(edit, DayEdit) else edit
+    window.page.ensureWidgetVisible(line)
+    line.setFocus()
+    line.selectAll()
+    QTest.keyClick(line, Qt.Key.Key_Delete)
+    QTest.keyClicks(line, text)
+    QTest.keyClick(line, Qt.Key.Key_Tab)
+
+
+def pick(window, part: str, field: str, value: object) -> None:
+    """Choose from a list by the keyboard."""
+    from PySide6.QtCore import Qt
+    from PySide6.QtTest import QTest
+
+    combo = form_of(window, part).edits[field]
+    window.page.ensureWidgetVisible(combo)
+    combo.setFocus()
+    QTest.keyClick(combo, Qt.Key.Key_Home)
+    for _ in range(combo.values.index(value)):
+        QTest.keyClick(combo, Qt.Key.Key_Down)
+
+
+def tick(window, part: str, field: str) -> None:
+    """Click a box."""
+    from tests.hands import click
+
+    box = form_of(window, part).edits[field]
+    window.page.ensureWidgetVisible(box)
+    click(box)
+
+
+def press(button) -> None:
+    """Click a button."""
+    from tests.hands import click
+
+    assert button.isVisible() and button.isEnabled(), button.text()
+    click(button)
