@@ -127,6 +127,7 @@ class FaultRow(Row):
         self.lobe.valueChanged.connect(self.changed)
         self.below.addWidget(self.lobe)
         self.among: dict[LeadFault, QCheckBox] = {}
+        self._order: tuple[LeadFault, ...] = fault.among
         for lead in get_args(LeadFault):
             box = self.among[lead] = QCheckBox(tr(_LEADS[lead]))
             box.toggled.connect(self.changed)
@@ -147,6 +148,8 @@ class FaultRow(Row):
         self._kind_chosen()
         self.way.setCurrentIndex(self.way.findData(fault.way))
         self.lobe.setValue(fault.lobe or 0)
+        # One of them is drawn by its place on the list: a file's order is kept.
+        self._order = (*fault.among, *(lead for lead in self.among if lead not in fault.among))
         for lead, box in self.among.items():
             box.setChecked(lead in fault.among)
         self.chance.show_value(100.0 * fault.chance)
@@ -180,7 +183,7 @@ class FaultRow(Row):
             "way": self.way.currentData() if kind in _WAYS else "plus",
             "chance": self.chance.exact / 100.0,
             "lobe": (self.lobe.value() or None) if kind == "lobe-low" else None,
-            "among": tuple(lead for lead, box in self.among.items() if box.isChecked()) if kind == "lead" else (),
+            "among": tuple(lead for lead in self._order if self.among[lead].isChecked()) if kind == "lead" else (),
         }
 
 

@@ -34,7 +34,9 @@ class ClassWindow(QWidget):
 
     def say(self, sentence: str) -> None:
         """Put one sentence where it is seen and does not stop the work."""
-        self.message.setText(sentence[:1].upper() + sentence[1:])
+        # A file's name in front stays as it is written.
+        named = sentence.split(" ", 1)[0].endswith(":")
+        self.message.setText(sentence if named else sentence[:1].upper() + sentence[1:])
 
     def set_theme(self, theme: Theme) -> None:
         """Change colours."""

@@ -318,7 +318,7 @@ class PlotSheet(QWidget):
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Ticks and pictures that depend on the room there is."""
         super().resizeEvent(event)
-        QTimer.singleShot(0, self, self.resized)
+        QTimer.singleShot(1, self, self.resized)
 
     def resized(self) -> None:
         """The plots may have another size."""

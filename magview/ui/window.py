@@ -391,7 +391,8 @@ class MainWindow(QMainWindow):
         QApplication.setFont(self._font)
         new = MainWindow(self.model, self.theme, self._autosave)
         self._autosave = None
-        new.restoreGeometry(self.saveGeometry())
+        new.setGeometry(self.geometry())
+        new.setWindowState(self.windowState())
         return new
 
     # -------------------------------------------------------------- files

@@ -3274,6 +3274,11 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
+            <source>{count} symbols; at most {most} can be checked</source>
+            <extracomment>classroom/code.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>No code was given; it looks like 8K2M-4TXN-0QZ7-5C</source>
             <extracomment>classroom/code.py</extracomment>
             <translation type="unfinished"></translation>
@@ -3295,6 +3300,16 @@
         </message>
         <message>
             <source>The code is cut short: it has {count} characters</source>
+            <extracomment>classroom/code.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{value} does not fit {bits} bits</source>
+            <extracomment>classroom/code.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{left} bits are left, {wanted} are wanted</source>
             <extracomment>classroom/code.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
@@ -3644,6 +3659,16 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
+            <source>{file}: cannot be marked: {reason}</source>
+            <extracomment>classroom/results.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{file}: is not handed in yet</source>
+            <extracomment>classroom/results.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>Worksheets</source>
             <extracomment>classroom/set_papers.py</extracomment>
             <translation type="unfinished"></translation>
@@ -3695,6 +3720,16 @@
         </message>
         <message>
             <source>exercise {number} is not in this set, which has {count}</source>
+            <extracomment>classroom/sets.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>pupils[{i}] is “{name}”, which has neither a letter nor a digit</source>
+            <extracomment>classroom/sets.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>pupils has “{one}” and “{other}”, who cannot be told apart; capitals, accents and spaces do not count</source>
             <extracomment>classroom/sets.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
@@ -6310,6 +6345,11 @@
         </message>
         <message>
             <source>the probability is {probability}; it must lie between 0 and 1</source>
+            <extracomment>physics/flank_fit.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>fitted from {trials}</source>
             <extracomment>physics/flank_fit.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
@@ -10049,6 +10089,16 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
+            <source>sources[{i}].field is “{field}”; it must be the name of a field of this file, such as “{such}”</source>
+            <extracomment>spec/sources.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>sources[{i}].field is “{field}”, which has a source already; give it one</source>
+            <extracomment>spec/sources.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>“{text}” is not a length: write a number and a unit, such as 0.23mm, 0.009in or 9thou</source>
             <extracomment>spec/units.py</extracomment>
             <translation type="unfinished"></translation>
@@ -10544,6 +10594,11 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
+            <source>JSON (*.json);;All files (*)</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>Save the exercise</source>
             <extracomment>ui/class_editor.py</extracomment>
             <translation type="unfinished"></translation>
@@ -10831,6 +10886,11 @@
         <message>
             <source>either</source>
             <extracomment>ui/class_editor_rows.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Marks, dangers, and faults found and missed are worked out here from the acts in each file. Names and times are believed as the pupils' machines wrote them.</source>
+            <extracomment>ui/class_gather.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
