@@ -161,7 +161,10 @@ def _parser() -> _Parser:
 
     opened = commands.add_parser("open", help="open a file in the window; `magview FILE` does the same")
     opened.add_argument(
-        "file", nargs="?", metavar="FILE", help="a magneto, installation, exercise, lesson or attempt"
+        "file",
+        nargs="?",
+        metavar="FILE",
+        help="a magneto, installation, exercise, lesson, attempt, class set or job sheet",
     )
     opened.add_argument("--box", action="store_true", help=argparse.SUPPRESS)  # there is no terminal: say it in a box
     opened.set_defaults(run=_open)

@@ -18,6 +18,7 @@ KINDS = {
     "exercise": marked("Exercise"),
     "lesson": marked("Lesson"),
     "attempt": marked("Attempt at an exercise"),
+    "class": marked("Set of exercises for a class"),
     "job": marked("Job sheet of a magneto"),
 }
 """Kinds of file a person keeps, as in ``"format": "magview-KIND/1"``, and what a desktop calls them."""

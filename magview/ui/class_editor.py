@@ -35,6 +35,7 @@ from magview.practice.library import find_exercise, read_exercise, shipped_exerc
 from magview.spec.base import SpecError
 from magview.spec.engine import Installation
 from magview.spec.files import read_bench_item, validate, write_model
+from magview.spec.formats import ENDING
 from magview.spec.language import tr
 from magview.spec.library import find_installation, find_magneto, shipped_names
 from magview.spec.magneto import Magneto
@@ -407,7 +408,7 @@ class ExerciseEditor(ClassWindow):
 
     def ask_save(self) -> None:
         """Ask where, and write the exercise there."""
-        path, _ = QFileDialog.getSaveFileName(self, tr("Save the exercise"), "exercise.json", _FILES)
+        path, _ = QFileDialog.getSaveFileName(self, tr("Save the exercise"), f"exercise{ENDING}", _FILES)
         if path:
             self.save_path(Path(path))
 

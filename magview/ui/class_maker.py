@@ -42,6 +42,7 @@ from magview.practice.exercise import Exercise
 from magview.practice.library import find_exercise, read_exercise, shipped_exercises
 from magview.spec.base import SpecError
 from magview.spec.files import validate, write_text
+from magview.spec.formats import ENDING
 from magview.spec.language import tr
 from magview.ui.class_room import ClassRoom
 from magview.ui.class_window import ClassWindow, SortedTable
@@ -399,7 +400,7 @@ class ClassMaker(ClassWindow):
             self.say(str(error))
 
     def _ask_save(self) -> None:
-        path, _ = QFileDialog.getSaveFileName(self, tr("Save the set"), "class.json", tr("Class sets (*.json)"))
+        path, _ = QFileDialog.getSaveFileName(self, tr("Save the set"), f"class{ENDING}", tr("Class sets (*.json)"))
         if path:
             self.save_path(Path(path))
 

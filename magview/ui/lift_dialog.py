@@ -26,6 +26,7 @@ from magview.physics.measured import MeasuredLift, Measuring, measured_lift, wit
 from magview.physics.setting import internal_timing
 from magview.spec.base import SpecError
 from magview.spec.files import write_model
+from magview.spec.formats import ENDING
 from magview.spec.language import marked, number, tr
 from magview.spec.lift_table import read_lift_table
 from magview.spec.magneto import Magneto
@@ -212,7 +213,9 @@ class LiftDialog(QDialog):
 
     def save(self) -> None:
         """Ask where, and write the magneto with the measured lift."""
-        path, _ = QFileDialog.getSaveFileName(self, tr("Save the magneto"), "my-magneto.json", tr("Magneto (*.json)"))
+        path, _ = QFileDialog.getSaveFileName(
+            self, tr("Save the magneto"), f"my-magneto{ENDING}", tr("Magneto (*.json)")
+        )
         if path:
             self.save_to(Path(path))
 

@@ -51,12 +51,26 @@ def _attempt(window: MainWindow, path: Path) -> None:
     window.practice.open_path(path)
 
 
+def _job(window: MainWindow, path: Path) -> None:
+    window.jobs.open_path(path)
+
+
+def _class(window: MainWindow, path: Path) -> None:
+    from magview.ui.class_desk import ClassDesk
+
+    desk = window.classes.open("join")
+    assert isinstance(desk, ClassDesk)
+    desk.open_path(path)
+
+
 OPENERS: dict[str, Callable[[MainWindow, Path], None]] = {
     "magneto": _bench,
     "installation": _bench,
     "exercise": _exercise,
     "lesson": _lesson,
     "attempt": _attempt,
+    "job": _job,
+    "class": _class,
 }
 """What opens each kind of file."""
 
@@ -69,14 +83,6 @@ def _no_engine(path: Path) -> str:
     )
 
 
-def _no_job(path: Path) -> str:
-    return tr(
-        "{file} is a job sheet, for which this version has no window; `magview sheet {file} --pdf sheet.pdf` "
-        "prints it",
-        file=path.name,
-    )
-
-
 def _no_kept_bench(path: Path) -> str:
     return tr(
         "{file} is a bench that the program keeps for itself and finds again after a crash; it is not to be opened",
@@ -84,5 +90,5 @@ def _no_kept_bench(path: Path) -> str:
     )
 
 
-_REFUSED: dict[str, Callable[[Path], str]] = {"engine": _no_engine, "job": _no_job, "bench": _no_kept_bench}
+_REFUSED: dict[str, Callable[[Path], str]] = {"engine": _no_engine, "bench": _no_kept_bench}
 """Why the others are not opened."""

@@ -26,6 +26,7 @@ from magview.practice.report import debrief_csv, debrief_text
 from magview.practice.state import Practice
 from magview.spec.base import SpecError
 from magview.spec.files import write_text
+from magview.spec.formats import ENDING
 from magview.spec.language import tr
 from magview.ui.asking import ask_picture, refuse
 from magview.ui.debrief_view import DebriefView
@@ -236,7 +237,9 @@ class PracticeWindow(QMainWindow):
 
     def save_file(self) -> None:
         """Ask where, and write the attempt there."""
-        path, _ = QFileDialog.getSaveFileName(self, tr("Save the attempt"), "attempt.json", tr("Attempts (*.json)"))
+        path, _ = QFileDialog.getSaveFileName(
+            self, tr("Save the attempt"), f"attempt{ENDING}", tr("Attempts (*.json)")
+        )
         if path:
             self.save_path(Path(path))
 

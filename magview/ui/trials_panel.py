@@ -33,6 +33,7 @@ from magview.physics.flank_fit import fitted_magneto
 from magview.physics.trials import Trial, plate_deg_from_marks, plate_deg_from_slot_mm
 from magview.spec.base import SpecError
 from magview.spec.files import write_model
+from magview.spec.formats import ENDING
 from magview.spec.language import marked, number, tr
 from magview.spec.units import MM_PER_THOU, format_angle, format_length
 from magview.ui.inputs import AngleSpin, LengthSpin, NumberSpin, QuantitySpin, QuietCombo
@@ -306,7 +307,7 @@ class TrialsPanel(QWidget):
     def save(self) -> None:
         """Ask where, and write the magneto that the trials tell of."""
         path, _ = QFileDialog.getSaveFileName(
-            self, tr("Save what was found"), "my-magneto.json", tr("Magneto (*.json)")
+            self, tr("Save what was found"), f"my-magneto{ENDING}", tr("Magneto (*.json)")
         )
         if path:
             self.save_to(Path(path))

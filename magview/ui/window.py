@@ -17,6 +17,7 @@ from magview.bench.autosave import Autosave
 from magview.bench.state import BenchState
 from magview.spec.base import SpecError
 from magview.spec.files import read_bench_item, write_model
+from magview.spec.formats import ENDING
 from magview.spec.language import marked, tr
 from magview.spec.library import find_installation, find_magneto, shipped_installation_of
 from magview.spec.magneto import Magneto
@@ -448,7 +449,7 @@ class MainWindow(QMainWindow):
         """Ask where, and write the magneto there."""
         from PySide6.QtWidgets import QFileDialog
 
-        path, _ = QFileDialog.getSaveFileName(self, tr("Save the magneto"), "magneto.json", tr(_FILTER))
+        path, _ = QFileDialog.getSaveFileName(self, tr("Save the magneto"), f"magneto{ENDING}", tr(_FILTER))
         if path:
             self.save_path(Path(path))
 

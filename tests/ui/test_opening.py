@@ -15,6 +15,7 @@ from magview.spec.formats import KINDS
 from magview.spec.library import find_installation, find_magneto, resources
 from magview.ui import opening
 from magview.ui.practice_choice import Choice
+from tests.classroom.attempts import a_set
 
 
 @pytest.fixture
@@ -76,6 +77,23 @@ def test_an_attempt_goes_on(open_window, tmp_path):
     (room,) = window.practice.windows
     assert room.model.session.attempt.seed == 4
     room.discard()
+
+
+def test_a_job_sheet_and_a_class_set_open_in_windows_of_their_own(open_window, file, tmp_path, monkeypatch):
+    monkeypatch.setenv("XDG_DATA_HOME", str(tmp_path / "data"))
+    window = open_window()
+    job = file("jobs/seven-radial-left-job.json")
+    opening.open_in(window, job)
+    (sheet,) = window.jobs.windows
+    assert sheet.model.store.path == job.resolve()
+    sheet.close()
+    path = tmp_path / "set.json"
+    write_text(path, dump_json(a_set("gap-wrong", "pips")))
+    opening.open_in(window, path)
+    desk = window.classes.windows["join"]
+    assert desk.exercises.rowCount() == 2
+    desk.close()
+    assert refusals(window) == []
 
 
 @pytest.mark.parametrize(
