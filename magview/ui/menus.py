@@ -34,6 +34,8 @@ class Menus(MenuMaker):
         self.window: MainWindow = window
         self._build_menus()
         self._build_bar()
+        made = window.findChildren(QAction, options=Qt.FindChildOption.FindDirectChildrenOnly)
+        self._ticks = [a for a in made if a.isCheckable()]
         self.show_state(window.model.state)
         window.model.changed.connect(self.show_state)
 
@@ -208,10 +210,8 @@ class Menus(MenuMaker):
         self.window.language_wanted.emit(action.data())
 
     def ticks(self) -> list[QAction]:
-        """Every entry that is so or not, the same in every language; not the languages themselves."""
-        made = self.window.findChildren(QAction, options=Qt.FindChildOption.FindDirectChildrenOnly)
-        languages = self._languages.actions()
-        return [a for a in made if a.isCheckable() and a not in languages]
+        """Every entry of the menus that is so or not, the same in every language; not the languages themselves."""
+        return self._ticks
 
     def _text_chosen(self, action: QAction) -> None:
         self.window.set_text_size(action.data())

@@ -33,7 +33,6 @@ class OwnMenus(MenuMaker):
         self.undo_action = self.act(edit, tr("&Undo"), self._undo, keys.Undo)
         self.redo_action = self.act(edit, tr("&Redo"), self._redo, keys.Redo)
         self.guide_action = self.guide(window.menuBar().addMenu(tr("&Help")))
-        self.guide(window.menuBar().addMenu(tr("&Help")))
 
     def show_drafts(self) -> None:
         """Say what can be undone, saved and put on the bench."""

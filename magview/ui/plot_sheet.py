@@ -318,7 +318,11 @@ class PlotSheet(QWidget):
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Ticks and pictures that depend on the room there is."""
         super().resizeEvent(event)
-        QTimer.singleShot(1, self, self.resized)
+        QTimer.singleShot(1, self, self._resized)
+
+    def _resized(self) -> None:
+        if self._rest is None:  # half built it has nothing to fit
+            self.resized()
 
     def resized(self) -> None:
         """The plots may have another size."""

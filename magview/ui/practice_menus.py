@@ -68,7 +68,7 @@ class PracticeMenus(MenuMaker):
         )
         self.choice(view.addMenu(tr("&Text size")), [(f"{n} %", n) for n in TEXT_SIZES], 100, self._text_chosen)
         self.projector_action = self.check(
-            view, tr("&Projector mode"), window.projector_wanted.emit, False, QKeySequence("F11")
+            view, tr("&Projector mode"), self._project, False, QKeySequence("F11")
         )
         self.guide(help_menu)
         self.act(help_menu, tr("&Keys and cautions"), self._help, None)
@@ -105,6 +105,9 @@ class PracticeMenus(MenuMaker):
 
     def _text_chosen(self, action: QAction) -> None:
         self.window.text_wanted.emit(action.data())
+
+    def _project(self, on: bool) -> None:
+        self.window.projector_wanted.emit(on)  # itself it would be given no argument
 
     def _help(self) -> None:
         from PySide6.QtCore import Qt

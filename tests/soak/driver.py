@@ -37,6 +37,7 @@ from PySide6.QtWidgets import (
     QTabBar,
     QWidget,
 )
+from shiboken6 import isValid
 
 from magview.bench.apply import new_bench
 from magview.spec.language import tr
@@ -161,7 +162,7 @@ class Soak:
             widget = widget.viewport()
         spot = widget.rect().center() if isinstance(widget, QAbstractButton) else self._spot(widget)
         QTest.mouseClick(widget, Qt.MouseButton.LeftButton, NONE, spot)
-        text = widget.text() if isinstance(widget, QAbstractButton | QLabel) else ""
+        text = widget.text() if isValid(widget) and isinstance(widget, QAbstractButton | QLabel) else ""
         return f"{type(widget).__name__} {text[:40]!r}"
 
     def _key(self, window: QWidget) -> str:
@@ -182,9 +183,11 @@ class Soak:
         field.setFocus()
         if isinstance(field, QLineEdit | QAbstractSpinBox):
             field.selectAll()
+        name = field.accessibleName()[:40]
         QTest.keyClicks(field, words.replace("°", ""))  # QTest aborts on signs that are not ASCII
-        QTest.keyClick(field, self.random.choice([Qt.Key.Key_Return, Qt.Key.Key_Tab]))
-        return f"{words!r} into {field.accessibleName()[:40]!r}"
+        if isValid(field):
+            QTest.keyClick(field, self.random.choice([Qt.Key.Key_Return, Qt.Key.Key_Tab]))
+        return f"{words!r} into {name!r}"
 
     def _wheel(self, window: QWidget) -> str | None:
         widget = self._seen(window, QWidget)
@@ -208,9 +211,11 @@ class Soak:
         )
         QTest.mousePress(widget, button, NONE, self._spot(widget))
         for _ in range(self.random.randrange(1, 6)):
-            QTest.mouseMove(widget, self._spot(widget))
+            if isValid(widget):  # what was pressed may be gone by now
+                QTest.mouseMove(widget, self._spot(widget))
             QApplication.processEvents()
-        QTest.mouseRelease(widget, button, NONE, self._spot(widget))
+        if isValid(widget):
+            QTest.mouseRelease(widget, button, NONE, self._spot(widget))
         return type(widget).__name__
 
     def _tab(self, window: QWidget) -> str | None:

@@ -12,8 +12,8 @@ from xml.etree import ElementTree
 import numpy as np
 import pyqtgraph as pg
 import pytest
-from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
-from PySide6.QtGui import QColor, QGuiApplication, QImage, QMouseEvent, QWheelEvent
+from PySide6.QtCore import QEvent, QPoint, QPointF, QSize, Qt
+from PySide6.QtGui import QColor, QGuiApplication, QImage, QMouseEvent, QResizeEvent, QWheelEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLabel, QPushButton, QSlider, QSpinBox
 
@@ -698,3 +698,12 @@ def test_words_under_the_pointer_do_not_widen_the_window(open_plots):
     assert sheet.minimumSizeHint() == before
     assert sheet.canvas.size() == canvas
     assert window.width() == 1280
+
+
+def test_a_sheet_that_is_resized_half_built_waits(open_window, qtbot):
+    window = open_window("seven-radial-left")
+    window.show_plots(True)
+    sheet = window.plots._begin("coil")  # noqa: SLF001
+    QApplication.sendEvent(sheet, QResizeEvent(QSize(300, 200), QSize(100, 100)))
+    qtbot.wait(20)  # the resizing has had its turn, and found nothing to fit
+    assert window.plots.choose("coil").table()
