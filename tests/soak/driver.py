@@ -34,7 +34,10 @@ from PySide6.QtWidgets import (
     QLineEdit,
     QMainWindow,
     QMenu,
+    QPlainTextEdit,
+    QSizeGrip,
     QTabBar,
+    QTextEdit,
     QWidget,
 )
 from shiboken6 import isValid
@@ -68,6 +71,8 @@ BROKEN = [
 ]
 NONE, CONTROL = Qt.KeyboardModifier.NoModifier, Qt.KeyboardModifier.ControlModifier
 MOST_WINDOWS = 6
+_TEXTS = (QLabel, QLineEdit, QTextEdit, QPlainTextEdit, QSizeGrip)
+"""Dragged, chosen words and the window's own corner go to the desktop, which waits for a real mouse."""
 
 
 class Soak:
@@ -204,7 +209,7 @@ class Soak:
 
     def _drag(self, window: QWidget) -> str | None:
         widget = self._seen(window, QWidget)
-        if widget is None:
+        if widget is None or isinstance(widget, _TEXTS) or isinstance(widget.parent(), _TEXTS):
             return None
         button = self.random.choice(
             [Qt.MouseButton.LeftButton, Qt.MouseButton.LeftButton, Qt.MouseButton.MiddleButton]
