@@ -13,6 +13,7 @@ from magview.bench.actions import HoldRotor, LetGo, MountMagneto
 from magview.bench.state import BenchState
 from magview.spec.language import marked, tr
 from magview.spec.library import find_magneto, shipped_names
+from magview.ui import tongue
 from magview.ui.breaker_view import BreakerView
 from magview.ui.crank_view import CrankView
 from magview.ui.drive_view import DriveView
@@ -20,7 +21,6 @@ from magview.ui.inputs import QuietCombo
 from magview.ui.menu_maker import COLOURS, TEXT_SIZES, MenuMaker
 from magview.ui.picture_view import PictureView
 from magview.ui.theme import THEMES
-from magview.ui.tongue import LANGUAGES, chosen
 
 if TYPE_CHECKING:
     from magview.ui.window import MainWindow
@@ -122,6 +122,7 @@ class Menus(MenuMaker):
         self.projector_action = self.check(view, tr("&Projector mode"), window.project, False, QKeySequence("F11"))
         self._languages = view.addMenu(tr("L&anguage"))
         self._languages.aboutToShow.connect(self._name_languages)
+        self._languages.menuAction().setVisible(len(tongue.FINISHED) > 1)
 
         self.present_action = self.check(view, tr("P&resent to a class"), window.present, False, QKeySequence("F5"))
 
@@ -203,8 +204,13 @@ class Menus(MenuMaker):
         """Only when somebody looks: what is chosen is read from the settings now."""
         if self._languages.isEmpty():
             own = tr("As the &desktop")
-            options: list[tuple[str, object]] = [(own, ""), *((name, code) for code, name in LANGUAGES.items())]
-            self.language_actions = self.choice(self._languages, options, chosen() or "", self._language_chosen)
+            options: list[tuple[str, object]] = [
+                (own, ""),
+                *((tongue.LANGUAGES[code], code) for code in tongue.FINISHED),
+            ]
+            self.language_actions = self.choice(
+                self._languages, options, tongue.chosen() or "", self._language_chosen
+            )
 
     def _language_chosen(self, action: QAction) -> None:
         self.window.language_wanted.emit(action.data())

@@ -67,9 +67,7 @@ class PracticeMenus(MenuMaker):
             self._theme_chosen,
         )
         self.choice(view.addMenu(tr("&Text size")), [(f"{n} %", n) for n in TEXT_SIZES], 100, self._text_chosen)
-        self.projector_action = self.check(
-            view, tr("&Projector mode"), self._project, False, QKeySequence("F11")
-        )
+        self.projector_action = self.check(view, tr("&Projector mode"), self._project, False, QKeySequence("F11"))
         self.guide(help_menu)
         self.act(help_menu, tr("&Keys and cautions"), self._help, None)
 

@@ -16,6 +16,9 @@ if TYPE_CHECKING:
 LANGUAGES = {"en": "English", "es": "Español", "fr": "Français", "de": "Deutsch", "pt": "Português"}
 """Each language by its code, in its own words."""
 
+FINISHED = ("en",)
+"""What is offered: languages whose every text is translated."""
+
 CONTEXT = "magview"
 """What all words of the translation files stand under."""
 
@@ -28,7 +31,7 @@ _spoken = "en"
 def chosen() -> str | None:
     """The code of the language that was chosen; None follows the desktop."""
     code = str(_settings().value(_KEY, ""))
-    return code if code in LANGUAGES else None
+    return code if code in FINISHED else None
 
 
 def choose(code: str | None) -> None:
@@ -42,9 +45,9 @@ def choose(code: str | None) -> None:
 
 
 def desktop() -> str:
-    """The first of the desktop's languages that there is a translation of; English where there is none."""
+    """The first of the desktop's languages that is finished; English where there is none."""
     wanted = (tag.replace("_", "-").partition("-")[0] for tag in QLocale.system().uiLanguages())
-    return next((code for code in wanted if code in LANGUAGES), "en")
+    return next((code for code in wanted if code in FINISHED), "en")
 
 
 def language() -> str:

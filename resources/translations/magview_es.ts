@@ -9849,6 +9849,11 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
+            <source>Set of exercises for a class</source>
+            <extracomment>spec/formats.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>Job sheet of a magneto</source>
             <extracomment>spec/formats.py</extracomment>
             <translation type="unfinished"></translation>
@@ -12575,7 +12580,7 @@
         </message>
         <message>
             <source>&amp;Help</source>
-            <extracomment>ui/job_menus.py, ui/menus.py, ui/practice_menus.py</extracomment>
+            <extracomment>ui/job_menus.py, ui/menus.py, ui/own_menus.py, ui/practice_menus.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -13595,11 +13600,6 @@
         </message>
         <message>
             <source>{file} is an engine, and the bench holds a magneto: open an installation, which has both, or see the engine with `magview engine {file}`</source>
-            <extracomment>ui/opening.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>{file} is a job sheet, for which this version has no window; `magview sheet {file} --pdf sheet.pdf` prints it</source>
             <extracomment>ui/opening.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
