@@ -95,7 +95,18 @@ def _delattr(self: object, name: str) -> None:
     raise FrozenInstanceError(f"cannot delete field {name!r}")
 
 
+class _Signature:
+    """What `inspect.signature` is told of a class."""
+
+    def __get__(self, instance: object, owner: type) -> Any:
+        import inspect
+
+        signature = inspect.signature(_compiled_init(owner))
+        return signature.replace(parameters=list(signature.parameters.values())[1:])
+
+
 _SHARED: dict[str, Any] = {
+    "__signature__": _Signature(),
     "__init__": _first_init,
     "__eq__": _eq,
     "__hash__": _hash,

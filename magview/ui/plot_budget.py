@@ -110,7 +110,7 @@ class BudgetSheet(PlotSheet):
         self._bars.setOpts(
             x0=np.zeros(len(lines)), y=rows, height=0.6, width=np.array([100 * i.share for i in lines])
         )
-        self._bars_plot.getAxis("left").setTicks([[(float(i), tr(line.input.name)) for i, line in enumerate(lines)]])
+        self._bars_plot.getAxis("left").setTicks([[(float(i), line.input.name) for i, line in enumerate(lines)]])
         self._bars_plot.setXRange(0.0, 100.0, padding=0.02)
         self._bars_plot.setYRange(-0.6, max(len(lines), 1) - 0.4, padding=0.0)
 
@@ -149,7 +149,7 @@ class BudgetSheet(PlotSheet):
         line = lines[row]
         return tr(
             "{name}: {share} of the variance; {source}",
-            name=tr(line.input.name),
+            name=line.input.name,
             share=percent_words(line.share),
             source=line.input.source,
         )

@@ -57,7 +57,7 @@ class CoilSheet(PlotSheet):
         self._energy_plot = self.add_plot(0, 2, tr("opens late [rotor deg]"), tr("energy at opening [mJ]"))
         yield
         self._current_plot.setXLink(self._flux_plot)
-        self._note = self.canvas.addLabel(COIL_ASSUMPTIONS, row=1, col=0, colspan=3, justify="left")
+        self._note = self.canvas.addLabel(tr(COIL_ASSUMPTIONS), row=1, col=0, colspan=3, justify="left")
         self._static, self._flux = self.curve(self._flux_plot), self.curve(self._flux_plot)
         self._current, self._energy = self.curve(self._current_plot), self.curve(self._energy_plot)
         self.legend(self._flux_plot, [(self._flux, tr("resultant")), (self._static, tr("static"))])
@@ -101,7 +101,7 @@ class CoilSheet(PlotSheet):
         self._here.setBrush(pg.mkBrush(theme.hand))
         self._here.setPen(pg.mkPen(theme.line))
         self._note.setText(
-            COIL_ASSUMPTIONS,
+            tr(COIL_ASSUMPTIONS),
             color=theme.text,
             size=f"{0.85 * self.font().pointSizeF():.1f}pt",
         )

@@ -297,7 +297,7 @@ class UncertaintyPanel(QWidget):
         for row, line in enumerate(lines):
             unit = outcome.quantity.unit
             cells = (
-                tr(line.input.name),
+                line.input.name,
                 value_words(line.input.standard_uncertainty, line.input.unit, self._inches),
                 value_words(line.uncertainty, unit, self._inches),
                 percent_words(line.share),

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import copy
+import inspect
 import pickle
 from dataclasses import FrozenInstanceError, asdict, dataclass, field, fields, replace
 
@@ -50,6 +51,7 @@ def test_it_behaves_as_the_standard_one(arguments):
     assert repr(ours) == repr(standard).replace("Standard", "Ours")
     assert [f.name for f in fields(ours)] == [f.name for f in fields(standard)]
     assert Ours.__match_args__ == Standard.__match_args__
+    assert list(inspect.signature(Ours).parameters) == list(inspect.signature(Standard).parameters)
     assert replace(ours, name="c") == Ours(**arguments | {"name": "c"})
     assert replace(ours, kept=9.0) == ours != replace(ours, name="c")
     assert ours != standard
