@@ -83,6 +83,7 @@ class Soak:
         self.random = random.Random(seed)
         self.log: deque[str] = deque(maxlen=30)
         self.count: Counter[str] = Counter()
+        self.diary = (folder.parent / "acts.txt").open("w", encoding="utf-8")
         self.troubles: list[str] = []
         for n, raw in enumerate(BROKEN):
             (folder / f"broken-{n}.json").write_bytes(raw)
@@ -133,8 +134,11 @@ class Soak:
         window.activateWindow()
         act = self.random.choices([a for _, a in acts], [w for w, _ in acts])[0]
         self.log.append(f"{act.__name__[1:]} in {type(window).__name__} …")
+        self.diary.write(self.log[-1] + "\n")
+        self.diary.flush()  # a program that the system ends tells nothing any more
         what = act(window)
         self.log[-1] = f"{act.__name__[1:]} in {type(window).__name__}: {what}"
+        self.diary.write(f"    {what}\n")
         self.count[act.__name__[1:]] += 1
         QApplication.processEvents()
 
@@ -368,6 +372,7 @@ class Soak:
     def end(self) -> None:
         """Close everything and give the hooks back."""
         self._closer.stop()
+        self.diary.close()
         self.tidy()
         self.window.close()
         self.window.deleteLater()
