@@ -154,6 +154,8 @@ class PracticeWindow(QMainWindow):
             QTimer.singleShot(0, self, self._settle)
 
     def _settle(self) -> None:
+        if self.debrief is not None:
+            return
         for i in range(self.tabs.count()):
             pane = self.tabs.widget(i)
             if isinstance(pane, TallPanel):
@@ -161,6 +163,8 @@ class PracticeWindow(QMainWindow):
         self._share()
 
     def _share(self) -> None:
+        if self.debrief is not None:  # the room is gone
+            return
         needed = self._side.minimumSizeHint().width()
         self.split.setSizes([max(0, self.split.width() - needed), needed])
 

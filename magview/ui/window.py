@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, cast
 
 from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QCloseEvent, QFont, QPaintEvent, QResizeEvent
-from PySide6.QtWidgets import QApplication, QMainWindow, QSplitter, QTabWidget
+from PySide6.QtWidgets import QApplication, QSplitter, QTabWidget
 
 from magview import __version__
 from magview.bench.actions import PlaceInstallation, PlaceMagneto
@@ -24,6 +24,7 @@ from magview.spec.magneto import Magneto
 from magview.ui.breaker_view import BreakerView
 from magview.ui.contact_view import ContactView
 from magview.ui.crank_view import CrankView
+from magview.ui.doors import Doors
 from magview.ui.drive_view import DriveView
 from magview.ui.model import BenchModel
 from magview.ui.panes import Panel, TallPanel, column
@@ -32,19 +33,14 @@ from magview.ui.theme import Theme, colours, system_theme
 from magview.ui.tongue import language
 
 if TYPE_CHECKING:  # what comes after the first picture is imported then
-    from magview.ui.class_paper_dialog import PaperDialog
-    from magview.ui.class_room import ClassRoom, What
-    from magview.ui.job_room import JobRoom
     from magview.ui.judging import Judging
     from magview.ui.lead_panel import LeadPanel
     from magview.ui.lift_dialog import LiftDialog
     from magview.ui.menus import Menus
-    from magview.ui.own_room import OwnRoom
     from magview.ui.plot_budget import BudgetSheet
     from magview.ui.plot_pane import PlotPane
     from magview.ui.plot_trials import TrialsSheet
     from magview.ui.plot_wear import WearSheet
-    from magview.ui.practice_room import PracticeRoom
     from magview.ui.present import Presenter
     from magview.ui.setting_panel import SettingPanel
     from magview.ui.timing_panel import TimingPanel
@@ -58,16 +54,6 @@ _ROOMY, _SHARED = 56, 38
 
 _PROJECTED = 1.6
 """Type and lines on a projector, against the desk."""
-
-HANDLING = marked(
-    "Drag the rotor or cam, the backplate, or the contact screw; or take one in hand with 1, 2, 3 and turn it with "
-    "the arrow keys, Page Up and Page Down, or the wheel: ten times finer with Shift, coarser with Alt. A dragged "
-    "rotor catches at contacts just open, top of lobe, E-gap and neutral; Alt lets it pass. Double-click puts a part "
-    "back. Space holds the rotor or lets it go. In the drive end, left and right move the magneto flange, up and "
-    "down the disc, one tooth at a time. Ctrl and the wheel zoom, the middle button pans. Numbers can be typed with "
-    "their unit: 1.5°, 9 thou, 0.23 mm.\n\nPositive angles go the way the rotor turns in service; a positive "
-    "contact-screw angle brings the contacts closer."
-)
 
 
 def _setting_panel(window: MainWindow) -> Panel:
@@ -127,7 +113,7 @@ def _share(splitter: QSplitter, stretches: tuple[int, ...]) -> None:
         splitter.setCollapsible(i, False)
 
 
-class MainWindow(QMainWindow):
+class MainWindow(Doors):
     """The workbench. All it knows is in the model's state; it only arranges views and opens files."""
 
     recoloured = Signal(object)
@@ -138,10 +124,8 @@ class MainWindow(QMainWindow):
     """The code of another language, or nothing for the desktop's own: whoever holds the window builds it anew."""
 
     def __init__(self, model: BenchModel, theme: Theme | None = None, autosave: Autosave | None = None) -> None:
-        super().__init__()
-        self.model = model
+        super().__init__(model, autosave)
         self.theme = theme or system_theme()
-        self._autosave = autosave
         self._font = QApplication.font()
         self._inches, self._text_percent, self._projecting = False, 100, False
         self.spoken = language()
@@ -158,10 +142,6 @@ class MainWindow(QMainWindow):
         self._menus: Menus | None = None
         self._plots: PlotPane | None = None
         self._judging: Judging | None = None
-        self._practice: PracticeRoom | None = None
-        self._own: OwnRoom | None = None
-        self._jobs: JobRoom | None = None
-        self._classes: ClassRoom | None = None
         self.presenter: Presenter | None = None
         # Kept a second after the last change, and not more often than that while something moves.
         self._keep_soon = QTimer(self)
@@ -366,15 +346,12 @@ class MainWindow(QMainWindow):
     def closeEvent(self, event: QCloseEvent) -> None:
         """End as it should: nothing is left to be found again."""
         self.model.halt()
-        if self._classes is not None:
-            self._classes.halt()
         if self._plots is not None:
             self._plots.halt()
         for panel in self._panels.values():
             panel.halt()
         self._keep_soon.stop()
-        if self._own is not None:
-            self._own.close()
+        self.close_doors()
         if self._autosave is not None:
             self._autosave.forget()
         super().closeEvent(event)
@@ -486,118 +463,10 @@ class MainWindow(QMainWindow):
             return
         self.say(tr("Saved {name}.", name=path.name))
 
-    def class_paper(self) -> PaperDialog:
-        """Choose worksheets, keys and handouts to print."""
-        from magview.ui.class_paper_dialog import PaperDialog
-
-        dialog = PaperDialog(self.model.state, self)
-        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        dialog.open()
-        return dialog
-
-    def show_help(self) -> None:
-        """Keys, signs and cautions."""
-        from PySide6.QtWidgets import QMessageBox
-
-        from magview.ui.setting_panel import CAUTION
-
-        box = QMessageBox(self)
-        box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        box.setWindowTitle(tr("Keys and cautions"))
-        box.setText(f"magview {__version__}")
-        box.setInformativeText(f"{tr(HANDLING)}\n\n{tr(CAUTION)}")
-        box.open()
-
-    def show_fault_reports(self, after_fault: bool = False) -> None:
-        """Show what went wrong in the program itself, on this computer."""
-        from magview.ui.report_dialog import ReportDialog
-        from magview.upkeep.places import report_folder
-
-        dialog = ReportDialog(report_folder(), self, after_fault=after_fault)
-        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        dialog.open()
-
     def _refuse(self, sentence: str) -> None:
         from magview.ui.asking import refuse
 
         refuse(self, sentence)
-
-    @property
-    def own(self) -> OwnRoom:
-        """The guided editor of one's own files; its window stands beside this one."""
-        if self._own is None:
-            from magview.ui.own_room import OwnRoom
-
-            self._own = OwnRoom(self, self._autosave.folder if self._autosave is not None else None)
-        return self._own
-
-    def draft_own(self) -> None:
-        """Open the guided editor."""
-        self.own.open()
-
-    # -------------------------------------------------------------- practice
-
-    @property
-    def practice(self) -> PracticeRoom:
-        """What opens practice windows; they stand beside this one."""
-        if self._practice is None:
-            from magview.ui.practice_room import PracticeRoom
-
-            self._practice = PracticeRoom(self, self._autosave.folder if self._autosave is not None else None)
-        return self._practice
-
-    @property
-    def classes(self) -> ClassRoom:
-        """What opens the windows of the class."""
-        if self._classes is None:
-            from magview.ui.class_room import ClassRoom
-
-            kept = self._autosave.folder.parent / "class" if self._autosave is not None else None
-            self._classes = ClassRoom(self, kept)
-        return self._classes
-
-    def open_class(self, what: What) -> None:
-        """Open a window of the class."""
-        self.classes.open(what)
-
-    def new_exercise(self) -> None:
-        """Choose an exercise and begin it."""
-        self.practice.choose(lessons=False)
-
-    def choose_lesson(self) -> None:
-        """Choose a lesson and begin it."""
-        self.practice.choose(lessons=True)
-
-    def open_attempt(self) -> None:
-        """Ask for an attempt's file and go on with it, or look at its debrief."""
-        self.practice.ask_attempt()
-
-    # -------------------------------------------------------------- job sheets
-
-    @property
-    def jobs(self) -> JobRoom:
-        """What opens job sheets; they stand in windows beside this one."""
-        if self._jobs is None:
-            from magview.ui.job_room import JobRoom
-
-            self._jobs = JobRoom(self, self._autosave.folder if self._autosave is not None else None)
-        return self._jobs
-
-    def new_job(self) -> None:
-        """Begin a job sheet."""
-        self.jobs.ask_new()
-
-    def open_job(self) -> None:
-        """Ask for a job sheet's file and go on with it."""
-        self.jobs.ask_open()
-
-    def open_shipped_job(self) -> None:
-        """Look at the job sheet that ships with the program."""
-        self.jobs.open_shipped()
-
-    def fill_job_menus(self) -> None:
-        """What the job menu offers now."""
-        self.jobs.fill(self.menus.notes_menu, self.menus.recent_jobs)
 
     # -------------------------------------------------------------- choices
 
