@@ -99,7 +99,7 @@ def faults(source: str, translation: str) -> list[str]:
         found.append(f"places {sorted(ours)} became {sorted(theirs)}")
     elif ours:
         try:
-            translation.format(**dict.fromkeys(ours, ""))
+            translation.format(**dict.fromkeys(ours, 1))  # as a number it takes every format
         except (ValueError, KeyError, IndexError) as error:
             found.append(f"cannot be filled in: {error}")
     for part, what in ((r"^\s*", "leading"), (r"\s*$", "trailing")):

@@ -180,7 +180,7 @@ def key_rows(entries: Iterable[KeyEntry]) -> list[KeyRow]:
     """A key as rows: the hidden faults of each entry first, then what stands as found."""
     rows: list[KeyRow] = []
     for entry in entries:
-        title = tr("{number}. {name}", number=entry.number, name=entry.exercise.name)
+        title = tr("{number}. {name}", number=entry.number, name=tr(entry.exercise.name))
         who = entry.pupil or tr("everyone")
         rows += [(title, who, side_word(f.side, entry.exercise), tr("Fault"), f.words) for f in entry.faults]
         if not entry.faults:
@@ -204,7 +204,7 @@ def key_text(of: ClassSet, entries: Iterable[KeyEntry], code: str = "") -> str:
     for entry in entries:
         who = entry.pupil or tr("everyone")
         lines += ["", tr("{number}. {name} – {who} (draws from {seed})",
-                         number=entry.number, name=entry.exercise.name, who=who, seed=entry.seed)]  # fmt: skip
+                         number=entry.number, name=tr(entry.exercise.name), who=who, seed=entry.seed)]  # fmt: skip
         for fault in entry.faults:
             side = side_word(fault.side, entry.exercise)
             lines.append(f"   • {side}: {fault.words}" if side else f"   • {fault.words}")

@@ -42,15 +42,15 @@ def preview_html(exercise: Exercise, seed: int) -> str:
         _head(tr("As found")),
         _table([(t.what, t.as_found) for t in truths(room, room)]),
         _head(tr("What the pupil reads")),
-        f"<p><b>{escape(exercise.name)}</b></p>",
-        _text(exercise.story),
-        f"<b>{_text(exercise.task)}</b>",
+        f"<p><b>{escape(tr(exercise.name))}</b></p>",
+        _text(tr(exercise.story)),
+        f"<b>{_text(tr(exercise.task))}</b>",
         _list(goal_words(exercise)),
         _text(guide),
         _table(paper_lines(exercise)),
     ]  # fmt: skip
     if exercise.hints:
-        parts += [_head(tr("Hints, one at a time")), _list(list(exercise.hints))]
+        parts += [_head(tr("Hints, one at a time")), _list([tr(hint) for hint in exercise.hints])]
     return "".join(parts)
 
 

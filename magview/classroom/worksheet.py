@@ -137,7 +137,7 @@ def answers(exercise: Exercise, seed: int) -> list[str]:
 
 
 def _paper(exercise: Exercise, seed: int, whose: Whose, *, key: bool, hints: bool, parts: bool) -> ClassPaper:
-    sheet = tr("Answer key: {exercise}", exercise=exercise.name) if key else exercise.name
+    sheet = tr("Answer key: {exercise}", exercise=tr(exercise.name)) if key else tr(exercise.name)
     title = sheet if whose.number is None else tr("{number}. {exercise}", number=whose.number, exercise=sheet)
     blocks = tuple(_blocks(exercise, seed, whose, title, key, hints))
     return ClassPaper(title, footing(title), (*blocks, *_parts(shown(exercise), key)) if parts else blocks)
@@ -161,15 +161,15 @@ def _blocks(exercise: Exercise, seed: int, whose: Whose, title: str, key: bool, 
     yield Paragraph(_begin_words(whose, seed), "small")
     yield Paragraph(tr(CAUTION), "caution")
     yield Heading(tr("The case"))
-    yield Paragraph(exercise.story)
-    yield Paragraph(exercise.task)
+    yield Paragraph(tr(exercise.story))
+    yield Paragraph(tr(exercise.task))
     yield Paragraph(tr("About {minutes} minutes. Done when:", minutes=f"{exercise.minutes:g}"))
     yield Steps(tuple(goal_words(exercise)))
     yield Heading(tr("Data sheet"))
     yield Table((), tuple(paper_lines(exercise)), (1.0, 4.0))
     if hints and exercise.hints:
         yield Heading(tr("Hints"))
-        yield from (Paragraph(hint) for hint in exercise.hints)
+        yield from (Paragraph(tr(hint)) for hint in exercise.hints)
     yield Heading(tr("Readings"))
     yield from _readings(exercise, seed, key)
     yield Heading(tr("What was wrong, and what put it right"))

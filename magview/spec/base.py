@@ -9,12 +9,16 @@ from pydantic import BaseModel, ConfigDict, Field
 os.environ.setdefault("PYDANTIC_DISABLE_PLUGINS", "__all__")
 
 
+_NO_BREAK = "\u00a0\u202f"
+"""Spaces that French puts before its signs; Python calls them not printable."""
+
+
 class SpecError(ValueError):
     """A file or a value that cannot be used; its text is one sentence: what, where, what is allowed."""
 
     def __init__(self, text: str) -> None:
         # What a file holds may be quoted: no line breaks, control signs or broken characters, and no endless lists.
-        shown = "".join(c if c.isprintable() else "\ufffd" for c in text)
+        shown = "".join(c if c.isprintable() or c in _NO_BREAK else "\ufffd" for c in text)
         super().__init__(shown if len(shown) <= 600 else f"{shown[:299]}…{shown[-300:]}")
 
 

@@ -272,7 +272,7 @@ class BreakerView(PictureView):
         places = ((0.0, tr("neutral")), (sense * state.magneto.e_gap_deg, tr("E-gap"))) if self.numbers else ()
         for bearing, text in places:
             # Each word leans away from the other, so that they never meet.
-            away = -sense if text == "neutral" else sense
+            away = -sense if bearing == 0.0 else sense
             away = -away if self.mirrored else away
             at = self._pixel(bearing, 1.5 * r)
             width = self.word_width(text)

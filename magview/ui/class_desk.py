@@ -177,7 +177,7 @@ class ClassDesk(ClassWindow):
         for number in range(1, count + 1):
             exercise = of.exercise(number)
             words = tr("{number}. {name} (about {minutes} minutes)",
-                       number=number, name=exercise.name, minutes=f"{exercise.minutes:g}")  # fmt: skip
+                       number=number, name=tr(exercise.name), minutes=f"{exercise.minutes:g}")  # fmt: skip
             self.exercises.setItem(number - 1, 0, QTableWidgetItem(words))
             self._show_state(number)
         self.exercises.resizeColumnToContents(0)

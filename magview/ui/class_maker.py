@@ -225,14 +225,14 @@ class ClassMaker(ClassWindow):
     # -------------------------------------------------------------- the list
 
     def _list(self, where: QListWidget, exercise: Exercise) -> None:
-        item = QListWidgetItem(tr("Level {level} · {name}", level=exercise.level, name=exercise.name))
+        item = QListWidgetItem(tr("Level {level} · {name}", level=exercise.level, name=tr(exercise.name)))
         item.setData(_HELD, exercise)
         where.addItem(item)
 
     def _tell(self, item: QListWidgetItem | None) -> None:
         if item is not None:
             exercise = item.data(_HELD)
-            self.tale.setText(f"{exercise.story} {exercise.task}")
+            self.tale.setText(f"{tr(exercise.story)} {tr(exercise.task)}")
 
     def add(self) -> None:
         """Put the exercise that is chosen at the end of the set."""

@@ -11714,6 +11714,18 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
+            <source>Drag the rotor or cam, the backplate, or the contact screw; or take one in hand with 1, 2, 3 and turn it with the arrow keys, Page Up and Page Down, or the wheel: ten times finer with Shift, coarser with Alt. A dragged rotor catches at contacts just open, top of lobe, E-gap and neutral; Alt lets it pass. Double-click puts a part back. Space holds the rotor or lets it go. In the drive end, left and right move the magneto flange, up and down the disc, one tooth at a time. Ctrl and the wheel zoom, the middle button pans. Numbers can be typed with their unit: 1.5°, 9 thou, 0.23 mm.
+
+Positive angles go the way the rotor turns in service; a positive contact-screw angle brings the contacts closer.</source>
+            <extracomment>ui/doors.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Keys and cautions</source>
+            <extracomment>ui/doors.py, ui/job_reports.py, ui/practice_menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>Both faces of the disc: drive flange outside, magneto flange inside.</source>
             <extracomment>ui/drive_view.py</extracomment>
             <translation type="unfinished"></translation>
@@ -12716,11 +12728,6 @@
         <message>
             <source>{file} is the job sheet itself; choose another name</source>
             <extracomment>ui/job_reports.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>Keys and cautions</source>
-            <extracomment>ui/job_reports.py, ui/practice_menus.py, ui/window.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -16577,13 +16584,6 @@ Without a source: {bare}</source>
         </message>
         <message>
             <source>Tables (*.csv *.tsv *.txt);;All files (*)</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>Drag the rotor or cam, the backplate, or the contact screw; or take one in hand with 1, 2, 3 and turn it with the arrow keys, Page Up and Page Down, or the wheel: ten times finer with Shift, coarser with Alt. A dragged rotor catches at contacts just open, top of lobe, E-gap and neutral; Alt lets it pass. Double-click puts a part back. Space holds the rotor or lets it go. In the drive end, left and right move the magneto flange, up and down the disc, one tooth at a time. Ctrl and the wheel zoom, the middle button pans. Numbers can be typed with their unit: 1.5°, 9 thou, 0.23 mm.
-
-Positive angles go the way the rotor turns in service; a positive contact-screw angle brings the contacts closer.</source>
             <extracomment>ui/window.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
