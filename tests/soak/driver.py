@@ -20,7 +20,7 @@ from types import TracebackType
 from typing import Any
 
 from PySide6.QtCore import QEvent, QMessageLogContext, QPoint, QPointF, Qt, QTimer, QtMsgType, qInstallMessageHandler
-from PySide6.QtGui import QAction, QWheelEvent
+from PySide6.QtGui import QAction, QGuiApplication, QWheelEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import (
     QAbstractButton,
@@ -143,16 +143,23 @@ class Soak:
         QApplication.processEvents()
 
     def windows(self) -> list[QWidget]:
-        """Our windows that are open, the workbench among them."""
-        found = [
-            w for w in QApplication.topLevelWidgets() if w.isVisible() and w.isWindow() and not isinstance(w, QMenu)
-        ]
-        if self.window not in found:
-            self.window.show()
+        """Our windows that are open, the workbench among them.
+
+        Those we know by name and the one in front: Qt's own list wraps every menu and box that Qt makes for itself,
+        and PySide does not hear of the end of those.
+        """
+        main = self.window
+        known: list[QWidget | None] = [
+            main, *main.practice.windows, *main.jobs.windows, *main.classes.windows.values(), main.own.window,
+            QApplication.activeWindow(),
+        ]  # fmt: skip
+        if not main.isVisible():
+            main.show()
+        found = list(dict.fromkeys(w for w in known if w is not None and isValid(w) and w.isVisible()))
         while len(found) > MOST_WINDOWS:
-            self._shut(next(w for w in found if w is not self.window))
-            found = [w for w in found if w.isVisible()]
-        return [w for w in found if w.isEnabled()] or [self.window]
+            self._shut(next(w for w in found if w is not main))
+            found = [w for w in found if isValid(w) and w.isVisible()]
+        return [w for w in found if w.isEnabled()] or [main]
 
     def _seen(self, window: QWidget, kinds: type | tuple[type, ...]) -> QWidget | None:
         found = [w for w in window.findChildren(QWidget) if isinstance(w, kinds) and w.isVisible() and w.isEnabled()]
@@ -340,7 +347,7 @@ class Soak:
     def tidy(self) -> dict[str, float]:
         """Everything beside the workbench closed; then what is held: memory [MB], files, threads, Qt objects."""
         for _ in range(20):
-            others = [w for w in QApplication.topLevelWidgets() if w.isVisible() and w is not self.window]
+            others = [w for w in self.windows() if w is not self.window]
             if not others:
                 break
             for other in others:
@@ -356,7 +363,7 @@ class Soak:
             "memory_mb": pages * os.sysconf("SC_PAGE_SIZE") / 1e6 if pages else 0.0,
             "files": float(len(os.listdir("/proc/self/fd"))) if sys.platform == "linux" else 0.0,
             "threads": float(threading.active_count()),
-            "windows": float(len(QApplication.topLevelWidgets())),
+            "windows": float(len(QGuiApplication.topLevelWindows())),
         }
 
     def unreadable(self) -> list[str]:
