@@ -1,0 +1,117 @@
+"""A mechanic between the bench and the job sheet: mouse and keys on both windows."""
+
+from __future__ import annotations
+
+import time
+from pathlib import Path
+
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication
+
+from magview.ui.job_sources import FEEDS
+from magview.ui.job_window import JobWindow
+from magview.ui.window import PANELS, MainWindow
+from tests.hands import click
+from tests.job_windows import choose_page, press
+
+
+def wait_for(condition) -> None:
+    """Let the program work until something is so."""
+    end = time.monotonic() + 20
+    while not condition():
+        assert time.monotonic() < end, "waited in vain"
+        QApplication.processEvents()
+        time.sleep(0.005)
+
+
+class Mechanic:
+    """Hands on the main window's bench and on the sheet that is open beside it."""
+
+    def __init__(self, main: MainWindow) -> None:
+        self.main = main
+
+    @property
+    def sheet(self) -> JobWindow:
+        return self.main.jobs.windows[-1]
+
+    def at_bench(self) -> None:
+        self._front(self.main)
+
+    def at_sheet(self) -> None:
+        self._front(self.sheet)
+
+    @staticmethod
+    def _front(window) -> None:
+        window.activateWindow()
+        wait_for(window.isActiveWindow)
+
+    def menu(self, window, *keys: Qt.Key) -> None:
+        """Open a menu by Alt and its letter, then choose by letters."""
+        self._front(window)
+        QTest.keyClick(window, keys[0], Qt.KeyboardModifier.AltModifier)
+        for key in keys[1:]:
+            popup = QApplication.activePopupWidget()
+            assert popup is not None, "no menu is open"
+            QTest.keyClick(popup, key)
+
+    def tab(self, name: str) -> None:
+        """Bring a calculator to the front by a click on its tab."""
+        bar, index = self.main.tabs.tabBar(), list(PANELS).index(name)
+        QTest.mouseClick(bar, Qt.MouseButton.LeftButton, pos=bar.tabRect(index).center())
+        assert self.main.tabs.currentIndex() == index
+
+    def spin(self, spin, text: str) -> None:
+        """Type a quantity into a field of the bench."""
+        self.at_bench()
+        spin.setFocus()
+        spin.selectAll()
+        QTest.keyClicks(spin.lineEdit(), text)
+        QTest.keyClick(spin.lineEdit(), Qt.Key.Key_Return)
+
+    def box(self, check) -> None:
+        """Tick a box of the bench."""
+        self.at_bench()
+        QTest.mouseClick(check, Qt.MouseButton.LeftButton, pos=QPoint(8, check.height() // 2))
+
+    def button(self, button) -> None:
+        """Press a button of the bench."""
+        self.at_bench()
+        self.main.tabs.currentWidget().ensureWidgetVisible(button)
+        click(button)
+
+    def note(self, key: str) -> None:
+        """Note something of the bench on the sheet by one press there."""
+        self.at_sheet()
+        wanted = next(f for f in FEEDS if f.key == key)
+        if self.sheet.page_name != wanted.page:
+            choose_page(self.sheet, wanted.page)
+        press(self.sheet.page.feeds.buttons[key])
+        assert self.sheet.bar.said.text().startswith("✓ Noted"), self.sheet.bar.said.text()
+
+    def done(self, stage: str) -> None:
+        """Mark a stage as done."""
+        self.at_sheet()
+        if self.sheet.page_name != stage:
+            choose_page(self.sheet, stage)
+        press(self.sheet.bar.done)
+        assert self.sheet.bar.said.text().startswith("✓ Done"), self.sheet.bar.said.text()
+
+
+def open_bench(installation: str) -> MainWindow:
+    """The main window in a process of its own."""
+    from magview.bench.actions import new_bench
+    from magview.spec.library import find_installation
+    from magview.ui.model import BenchModel
+    from magview.ui.theme import LIGHT
+
+    main = MainWindow(BenchModel(new_bench(find_installation(installation))), LIGHT)
+    main.furnish()
+    main.show()
+    Mechanic(main).at_bench()
+    return main
+
+
+def chosen_file(path: Path):
+    """A file dialog in which this file is chosen."""
+    return staticmethod(lambda *_args, **_kwargs: (str(path), ""))
