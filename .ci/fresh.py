@@ -8,7 +8,6 @@ System packages that Qt or venv need are installed with apt-get where that is al
 
 from __future__ import annotations
 
-import ctypes
 import importlib.util
 import os
 import shutil
@@ -21,7 +20,7 @@ VENV = ROOT / ".venv"
 BIN = VENV / ("Scripts" if sys.platform == "win32" else "bin")
 
 sys.path.insert(0, str(ROOT))
-from magview.ui.preflight import PACKAGES  # noqa: E402  (needs the path above; imports no Qt)
+from magview.ui.preflight import PACKAGES, loads  # noqa: E402  (needs the path above; imports no Qt)
 
 
 def main() -> int:
@@ -49,15 +48,6 @@ def missing_packages() -> list[str]:
     if importlib.util.find_spec("ensurepip") is None:
         missing.add("python3-venv")
     return sorted(missing)
-
-
-def loads(library: str) -> bool:
-    """Whether the system finds a shared library."""
-    try:
-        ctypes.CDLL(library)
-    except OSError:
-        return False
-    return True
 
 
 def install_system_packages(packages: list[str]) -> None:

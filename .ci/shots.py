@@ -20,6 +20,7 @@ SHOTS = [
     ("timing-to-the-engine", "seven-radial-left", 1280, 720, "1", "light", "engine"),
     ("trials", "seven-radial-left", 1280, 720, "1", "light", "trials"),
     ("practice", "gap-wrong", 1280, 720, "1", "light", "practice"),
+    ("job-sheet", "seven-radial-left", 1280, 720, "1", "light", "job"),
     ("compensated-cam-dark", "nine-radial-left", 1280, 720, "1", "dark", "internal"),
     ("engine-1280-dark", "nine-radial-right", 1280, 720, "1", "dark", "engine"),
     ("internal-1920-light", "four-opposed-left", 1920, 1080, "1", "light", "internal"),
@@ -54,7 +55,7 @@ _PANELS = {"lead": "lead", "engine": "timing", "trials": "trials", "budget": "un
 def take(target: Path, installation: str, width: int, height: int, theme: str, stage: str) -> None:
     """Open the window in this process, pose it, save what it shows."""
     from PySide6.QtCore import Qt
-    from PySide6.QtWidgets import QApplication
+    from PySide6.QtWidgets import QApplication, QWidget
 
     from magview.bench.actions import (
         MoveTeeth,
@@ -64,8 +65,8 @@ def take(target: Path, installation: str, width: int, height: int, theme: str, s
         TurnBackplate,
         TurnRotor,
         TurnScrew,
-        new_bench,
     )
+    from magview.bench.apply import new_bench
     from magview.physics.trials import Trial
     from magview.spec.library import find_installation
     from magview.ui.model import BenchModel
@@ -115,7 +116,15 @@ def take(target: Path, installation: str, width: int, height: int, theme: str, s
     if stage == "engine":
         window.timing.plan.table.selectRow(0)
     app.processEvents()
-    window.grab().save(str(target))
+    shown: QWidget = window
+    if stage == "job":
+        window.open_shipped_job()
+        (sheet,) = window.jobs.windows
+        sheet.resize(window.size())
+        sheet.contents.list.setCurrentRow(4)  # as found
+        shown = sheet
+    app.processEvents()
+    shown.grab().save(str(target))
 
 
 def take_practice(target: Path, exercise: str, width: int, height: int, theme: str) -> None:
@@ -160,7 +169,7 @@ def main() -> None:
         return
     folder = Path(sys.argv[1]) if len(sys.argv) > 1 else README_PICTURES
     folder.mkdir(parents=True, exist_ok=True)
-    chosen = SHOTS if len(sys.argv) > 1 else SHOTS[:5]
+    chosen = SHOTS if len(sys.argv) > 1 else SHOTS[:6]
     for name, installation, width, height, scale, theme, stage in chosen:
         environment = {"QT_QPA_PLATFORM": "offscreen", **os.environ, "QT_SCALE_FACTOR": scale}
         target = folder / f"{name}.png"

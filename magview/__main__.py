@@ -1,5 +1,35 @@
-"""``python -m magview`` is the ``magview`` command."""
+"""``python -m magview`` is the ``magview`` command; an installation in pieces is told of in one sentence."""
 
-from magview.cli import main
+from __future__ import annotations
 
-raise SystemExit(main())
+import sys
+
+
+def main() -> int:
+    """Run the command line; returns the exit code."""
+    return _run("main")
+
+
+def window() -> int:
+    """Open the window, on the file that is named if one is: the entry point that needs no console."""
+    return _run("window")
+
+
+def _run(entry: str) -> int:
+    try:
+        from magview import cli
+    except ModuleNotFoundError as error:
+        if error.name is None or error.name.startswith("magview"):
+            raise
+        if sys.stderr is not None:
+            sys.stderr.write(
+                f"magview: the Python package {error.name} is missing and nothing runs without it; "
+                "install magview again, with `pip install --force-reinstall` and what it was installed from\n"
+            )
+        return 2
+    code: int = getattr(cli, entry)()
+    return code
+
+
+if __name__ == "__main__":
+    raise SystemExit(main())

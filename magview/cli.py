@@ -12,7 +12,7 @@ import math
 import os
 import re
 import sys
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import asdict
 from fractions import Fraction
 from typing import Any, NoReturn, TypeVar
@@ -20,20 +20,21 @@ from typing import Any, NoReturn, TypeVar
 import numpy as np
 
 from magview import __version__
-from magview.bench.actions import BTDC_LIMIT_DEG
+from magview.bench.apply import BTDC_LIMIT_DEG
 from magview.bench.verdict import faults, judged_words, mark_words, never_words
 from magview.bench.words import move_words, setting_moves, way_words
+from magview.cli_class import add_class_command
+from magview.cli_guide import add_guide
+from magview.cli_paper import add_commands as add_paper_commands
 from magview.cli_sheet import add_commands
 from magview.physics.coupling import Move, outside_tolerance, plan
 from magview.physics.engine import firing_order_mismatch, firing_table, top_dead_centre_deg
 from magview.physics.setting import Readings, internal_timing
 from magview.spec.base import SpecError
 from magview.spec.library import (
-    DEFAULT_MAGNETO,
     find_engine,
     find_installation,
     find_magneto,
-    shipped_installation_of,
     shipped_names,
 )
 from magview.spec.magneto import Magneto, Rotation
@@ -53,7 +54,11 @@ def main(argv: Sequence[str] | None = None) -> int:
     for stream in (sys.stdout, sys.stderr):
         if hasattr(stream, "reconfigure"):
             stream.reconfigure(errors="replace")  # a terminal without ° gets a ?, not a traceback
-    arguments = _parser().parse_args(_with_values(sys.argv[1:] if argv is None else argv))
+    parser = _parser()
+    words = _with_values(sys.argv[1:] if argv is None else argv)
+    if words and not words[0].startswith("-") and words[0] not in parser.commands and _is_file(words[0]):
+        words = ["open", *words]
+    arguments = parser.parse_args(words)
     try:
         code: int = arguments.run(arguments)
         sys.stdout.flush()
@@ -74,10 +79,17 @@ def window() -> int:
     for name in ("stdout", "stderr"):
         if getattr(sys, name) is None:
             setattr(sys, name, open(os.devnull, "w", encoding="utf-8"))  # noqa: SIM115
-    return main([])
+    return main(["open", "--box", *sys.argv[1:2]])
+
+
+def _is_file(word: str) -> bool:
+    return word.endswith(".json") or os.path.exists(word)
 
 
 class _Parser(argparse.ArgumentParser):
+    commands: Mapping[str, Any] = {}
+    """Its commands by name."""
+
     def error(self, message: str) -> NoReturn:
         _complain(f"{message}; `{self.prog} --help` shows what is allowed")
         raise SystemExit(BAD_INPUT)
@@ -99,7 +111,7 @@ def _complain(sentence: str) -> None:
     sys.stderr.write(f"magview: {sentence}\n")
 
 
-def _parser() -> argparse.ArgumentParser:
+def _parser() -> _Parser:
     parser = _Parser(
         prog="magview",
         description="A workbench for setting an aircraft magneto with breaker contacts. "
@@ -147,8 +159,28 @@ def _parser() -> argparse.ArgumentParser:
     )
     engine.set_defaults(run=_engine)
 
+    opened = commands.add_parser("open", help="open a file in the window; `magview FILE` does the same")
+    opened.add_argument(
+        "file",
+        nargs="?",
+        metavar="FILE",
+        help="a magneto, installation, exercise, lesson, attempt, class set or job sheet",
+    )
+    opened.add_argument("--box", action="store_true", help=argparse.SUPPRESS)  # there is no terminal: say it in a box
+    opened.set_defaults(run=_open)
+
+    desktop = commands.add_parser("desktop", help="put the program on your desktop: menu entry, icon, file types")
+    desktop.add_argument("--remove", action="store_true", help="take away again what was put there")
+    desktop.set_defaults(run=_desktop)
+    check = commands.add_parser("check", help="what this machine lacks for window, printing and files, if anything")
+    check.set_defaults(run=_check)
+
     add_commands(commands)
-    for command in (readings, adjust, shift, engine):
+    add_paper_commands(commands)
+    add_class_command(commands)
+    add_guide(commands)
+    parser.commands = commands.choices
+    for command in (readings, adjust, shift, engine, desktop, check):
         command.add_argument("--json", action="store_true", help="full precision, for programs")
     return parser
 
@@ -188,22 +220,27 @@ _ratio = _argument(_parse_ratio)
 
 
 def _window(arguments: argparse.Namespace) -> int:
-    name = arguments.magneto or DEFAULT_MAGNETO
-    magneto = find_magneto(name)
-    internal_timing(magneto)  # a cam that cannot be followed is refused here, in one sentence
-    from magview.ui.preflight import why_no_window
+    from magview.cli_window import show_named
 
-    reason = why_no_window()
-    if reason is not None:
-        _say(f"No window: {reason}\n")
-        _say(_readings_text(magneto, magneto.designed_setting.backplate_deg, 0.0))
-        _say("\nOther commands that need no window: `magview readings`, `magview adjust`.")
-        return PASS
-    from magview.ui.app import run
+    return show_named(arguments.magneto, _readings_text)
 
-    installation = shipped_installation_of(name)
-    item = magneto if installation is None else find_installation(installation)
-    return run(item, recover=arguments.magneto is None)
+
+def _open(arguments: argparse.Namespace) -> int:
+    from magview.cli_window import show_file
+
+    return show_file(arguments.file, arguments.box, _readings_text)
+
+
+def _desktop(arguments: argparse.Namespace) -> int:
+    from magview.cli_desktop import run_desktop  # the window does not wait for this, nor for the next
+
+    return run_desktop(arguments.remove, arguments.json)
+
+
+def _check(arguments: argparse.Namespace) -> int:
+    from magview.cli_check import run_check
+
+    return run_check(arguments.json)
 
 
 def _readings(arguments: argparse.Namespace) -> int:

@@ -18,7 +18,7 @@ if TYPE_CHECKING:  # the other commands, and the window, do not wait for the job
 PASS, FAIL = 0, 1
 
 PAPERS = ("a4", "letter")
-KINDS = ("magneto", "engine", "installation", "job")
+KINDS = ("magneto", "engine", "installation", "job", "exercise", "class", "handed-in")
 
 
 def add_commands(commands: argparse._SubParsersAction[Any]) -> None:
@@ -42,6 +42,11 @@ def add_commands(commands: argparse._SubParsersAction[Any]) -> None:
 
 def run_schema(arguments: argparse.Namespace) -> int:
     """Print a schema."""
+    if arguments.kind in ("exercise", "class", "handed-in"):
+        from magview.classroom import schema as of_class
+
+        sys.stdout.write(of_class.schema_text(arguments.kind))
+        return PASS
     from magview.job.schema import schema_text
 
     sys.stdout.write(schema_text(arguments.kind))

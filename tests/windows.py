@@ -20,7 +20,7 @@ def open_window(qtbot: QtBot) -> Iterator[Callable[..., MainWindow]]:
     from PySide6.QtCore import QEvent, QTimer
     from PySide6.QtWidgets import QApplication, QStatusBar
 
-    from magview.bench.actions import new_bench
+    from magview.bench.apply import new_bench
     from magview.spec.library import find_installation, find_magneto, shipped_names
     from magview.ui.model import BenchModel
     from magview.ui.theme import LIGHT

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import contextlib
 import json
 import math
 import os
@@ -17,6 +18,7 @@ from magview.bench.state import BenchState
 from magview.physics.setting import internal_timing
 from magview.spec.base import SpecError
 from magview.spec.files import read_json, write_text
+from magview.spec.language import tr
 
 FORMAT = "magview-bench/1"
 
@@ -50,25 +52,39 @@ class Keeper(Generic[T]):
             if self._lock is None:
                 self._lock = _take(_lock_of(self._path))
         except OSError as error:
-            raise SpecError(f"{self.folder.name}: cannot be used: {error.strerror or error}") from error
+            raise SpecError(
+                tr("{name}: cannot be used: {reason}", name=self.folder.name, reason=error.strerror or error)
+            ) from error
         write_text(self._path, self._dump(work))
 
     def forget(self) -> None:
         """The program ends as it should: nothing needs to be found again."""
-        self._path.unlink(missing_ok=True)
+        with contextlib.suppress(OSError):  # the folder may be gone by now, or locked; the end comes all the same
+            self._path.unlink(missing_ok=True)
         if self._lock is not None:
             os.close(self._lock)
             self._lock = None
-            _lock_of(self._path).unlink(missing_ok=True)
+            with contextlib.suppress(OSError):
+                _lock_of(self._path).unlink(missing_ok=True)
+
+    def leave(self) -> None:
+        """The program ends, and what was last kept is to be found again."""
+        if self._lock is not None:
+            os.close(self._lock)
+            self._lock = None
 
     def recover(self) -> T | None:
         """The newest work that a program no longer running left behind, kept from now on as this one's own.
 
-        A damaged or strange file is passed over and left where it is.
+        A damaged or strange file is passed over and left where it is, and so is one
+        that cannot be made this one's own.
         """
         others = [p for p in self.folder.glob(f"{self._kind}-*.json") if p != self._path]
         for path in sorted(others, key=_age, reverse=True):
-            lock = _take(_lock_of(path))
+            try:
+                lock = _take(_lock_of(path))
+            except OSError:
+                continue  # nothing can be written here
             if lock is None:
                 continue  # its program is alive
             try:
@@ -126,14 +142,18 @@ def load_state(path: Path) -> BenchState:
     """Read a state. Raises SpecError for a file that is not one."""
     data = read_json(path)
     if not isinstance(data, dict) or data.get("format") != FORMAT:
-        raise SpecError(f'{path.name}: is not a kept bench; its format must be "{FORMAT}"')
+        raise SpecError(
+            tr('{name}: is not a kept bench; its format must be "{wanted}"', name=path.name, wanted=FORMAT)
+        )
     try:
         state = _states().validate_python(_with_infinity(data.get("state")))
     except ValidationError as error:
-        raise SpecError(f"{path.name}: is damaged: {error.errors()[0]['msg']}") from error
+        raise SpecError(
+            tr("{name}: is damaged: {reason}", name=path.name, reason=error.errors()[0]["msg"])
+        ) from error
 
     def not_finite(_: str) -> None:
-        raise SpecError(f"{path.name}: is damaged: an angle is not a finite number")
+        raise SpecError(tr("{name}: is damaged: an angle is not a finite number", name=path.name))
 
     json.loads(dump_state(state), parse_constant=not_finite)
     internal_timing(state.magneto)

@@ -18,6 +18,7 @@ from magview.bench.state import TOUCHING_MM, BenchState
 from magview.bench.words import breaker_end_sense
 from magview.physics.breaker import Linkage, linkage
 from magview.physics.setting import InternalTiming, internal_timing
+from magview.spec.frozen import frozen
 from magview.spec.magneto import EccentricScrew, Magneto
 
 Array = NDArray[np.float64]
@@ -63,7 +64,7 @@ class BreakerEnd:
     """Half the width of a contact's face."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Pose:
     """How far each group is turned from its zero position [bearing deg]."""
 

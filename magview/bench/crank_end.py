@@ -14,6 +14,7 @@ import numpy as np
 from magview.bench.shapes import Array, Point, Shape, circle, polar, wrap
 from magview.physics.engine import piston_drop_mm, strokes
 from magview.spec.engine import Engine
+from magview.spec.frozen import frozen
 
 PARENTS: dict[str, str | None] = {"case": None, "disc": None, "web": None, "rod": None, "piston": None, "front": None}
 """Groups in drawing order."""
@@ -36,7 +37,7 @@ class CrankEnd:
     """Whether No. 1's rod sits on the crank pin, so that the rod drawn is its own."""
 
 
-@dataclass(frozen=True)
+@frozen
 class CrankPose:
     """Where crank, rod and piston stand."""
 

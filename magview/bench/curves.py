@@ -6,7 +6,6 @@ import csv
 import io
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
@@ -21,6 +20,8 @@ from magview.physics.magnet import detent_torque_nm, rest_deg
 from magview.physics.measurement import Outcome
 from magview.physics.setting import InternalTiming, internal_timing
 from magview.physics.wear import Course, WearRates, course
+from magview.spec.frozen import frozen
+from magview.spec.language import marked
 from magview.spec.magneto import Condition, Magneto
 
 Array = NDArray[np.float64]
@@ -34,7 +35,7 @@ _MOST_POINTS = 8_000
 """On a cam so slow that its turn takes many turns of the rotor, no screen shows more."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Setting:
     """A magneto with backplate and contact screw: what a lift or gap curve belongs to."""
 
@@ -78,7 +79,7 @@ def turn_deg(magneto: Magneto) -> Array:
 # ---------------------------------------------------------------------- lift and gap
 
 
-@dataclass(frozen=True)
+@frozen
 class LiftCurves:
     """Contact lift and gap over a turn of the cam; arrays (n,)."""
 
@@ -211,7 +212,7 @@ def round_levels(low: float, high: float, most: int = 7) -> Array:
 
 # ---------------------------------------------------------------------- coil and magnet
 
-COIL_ASSUMPTIONS = (
+COIL_ASSUMPTIONS = marked(
     "Assumed: constant speed, linear core without losses, contacts that make and break at once, no load on the "
     "secondary while they are closed; illustrative unless the file's values are measured. At running speed this "
     "model's best opening lies past the E-gap: the maker's E-gap governs."
@@ -321,7 +322,7 @@ def shift_table(moves: Sequence[Move]) -> Table:
 # ---------------------------------------------------------------------- trials
 
 
-@dataclass(frozen=True)
+@frozen
 class TrialsCurve:
     """Largest gap against the plate, set to open at the E-gap each time; arrays (n,)."""
 

@@ -34,12 +34,16 @@ from magview.bench.actions import (
     WearHeel,
 )
 from magview.bench.state import BenchState, crank_deg
-from magview.bench.words import plate_move, screw_move, way_words
+from magview.bench.words import plate_turn, screw_move, way_words
+from magview.spec.language import marked, number, tr
 
 _FAULTS = {
-    "shorted": "a short inside the magneto",
-    "broken": "a break in the switch lead",
-    "tab": "a bent spring tab",
+    ("shorted", True): marked("put in a short inside the magneto"),
+    ("shorted", False): marked("take away a short inside the magneto"),
+    ("broken", True): marked("put in a break in the switch lead"),
+    ("broken", False): marked("take away a break in the switch lead"),
+    ("tab", True): marked("put in a bent spring tab"),
+    ("tab", False): marked("take away a bent spring tab"),
 }
 
 
@@ -52,18 +56,19 @@ def describe(action: Action, before: BenchState, after: BenchState) -> str:
 def _text(action: Action, before: BenchState, after: BenchState) -> str:
     match action:
         case PlaceMagneto() | PlaceInstallation():
-            return f"place the {after.magneto.name}"
+            return tr("place the {magneto}", magneto=after.magneto.name)
         case TurnRotor() | HoldRotor() | LetGo() | SettleRotor() | Advance():
             return _rotor_text(action, before, after)
         case TurnBackplate():
-            return plate_move(after.magneto, after.backplate_deg - before.backplate_deg).split(" (")[0]
+            return plate_turn(after.backplate_deg - before.backplate_deg)
         case TurnScrew():
             return screw_move(after.magneto, after.screw_deg - before.screw_deg)
         case SetBoth():
-            return "set backplate and contact screw"
-        case TightenLock(tight) | TightenClamps(tight):
-            which = "lock screw" if isinstance(action, TightenLock) else "clamp screws"
-            return f"{'tighten' if tight else 'slacken'} the {which}"
+            return tr("set backplate and contact screw")
+        case TightenLock(tight):
+            return tr("tighten the lock screw") if tight else tr("slacken the lock screw")
+        case TightenClamps(tight):
+            return tr("tighten the clamp screws") if tight else tr("slacken the clamp screws")
         case PullPlug() | SwitchIgnition() | SetLeadFault():
             return _lead_text(action)
         case WearHeel() | GrowPip():
@@ -79,40 +84,44 @@ def _rotor_text(
 ) -> str:
     match action:
         case TurnRotor():
-            return f"turn the rotor {_way(after.rotor_deg - before.rotor_deg)}"
+            turned = after.rotor_deg - before.rotor_deg
+            angle = number(abs(turned), 2)
+            if turned >= 0:
+                return tr("turn the rotor {angle}° with rotation", angle=angle)
+            return tr("turn the rotor {angle}° against rotation", angle=angle)
         case HoldRotor():
-            return "hold the rotor"
+            return tr("hold the rotor")
         case Advance():
-            return "wait"
-    return "let go of the rotor"
+            return tr("wait")
+    return tr("let go of the rotor")
 
 
 def _note_text(action: NoteTrial | DropTrial | NoteInspection | DropInspection) -> str:
     match action:
         case NoteTrial(trial):
-            return f"note the trial at plate {trial.backplate_deg:+.2f}°"
+            return tr("note the trial at plate {backplate}°", backplate=number(trial.backplate_deg, "+.2f"))
         case NoteInspection(inspection):
-            return f"note the inspection at {inspection.hours:g} h"
+            return tr("note the inspection at {hours} h", hours=number(inspection.hours, "g"))
         case DropTrial(place):
-            return f"strike out trial {place + 1}"
+            return tr("strike out trial {place}", place=place + 1)
         case DropInspection(place):
-            return f"strike out inspection {place + 1}"
+            return tr("strike out inspection {place}", place=place + 1)
 
 
 def _wear_text(action: WearHeel | GrowPip, after: BenchState) -> str:
     if isinstance(action, WearHeel):
-        return f"wear the heel to {after.magneto.condition.heel_wear_mm:.3f} mm"
-    return f"grow a pip of {after.magneto.condition.pip_height_mm:.3f} mm"
+        return tr("wear the heel to {heel_wear} mm", heel_wear=number(after.magneto.condition.heel_wear_mm, 3))
+    return tr("grow a pip of {pip_height} mm", pip_height=number(after.magneto.condition.pip_height_mm, 3))
 
 
 def _lead_text(action: PullPlug | SwitchIgnition | SetLeadFault) -> str:
     match action:
         case PullPlug(out):
-            return f"{'pull' if out else 'push in'} the switch lead's plug"
+            return tr("pull the switch lead's plug") if out else tr("push in the switch lead's plug")
         case SwitchIgnition(on):
-            return f"switch {'on' if on else 'off'}"
+            return tr("switch on") if on else tr("switch off")
         case SetLeadFault(fault, present):
-            return f"{'put in' if present else 'take away'} {_FAULTS.get(fault, fault)}"
+            return tr(_FAULTS[fault, present])
 
 
 def _engine_text(
@@ -122,36 +131,41 @@ def _engine_text(
 ) -> str:
     match action:
         case TurnCrank():
-            turned = "" if before.engaged is None else f" {_way(crank_deg(after) - crank_deg(before))}"
-            return f"turn the crank{turned}"
+            if before.engaged is None:
+                return tr("turn the crank")
+            turned = crank_deg(after) - crank_deg(before)
+            angle = number(abs(turned), 2)
+            if turned >= 0:
+                return tr("turn the crank {angle}° with rotation", angle=angle)
+            return tr("turn the crank {angle}° against rotation", angle=angle)
         case MountMagneto(on):
-            return "refit the magneto by its marks" if on else "take the magneto off the engine"
+            return tr("refit the magneto by its marks") if on else tr("take the magneto off the engine")
         case ReadLamp(side, btdc_deg):
-            return f"read the lamp: {side} fires {btdc_deg:.2f}° before top dead centre"
+            btdc = number(btdc_deg, 2)
+            if side == "left":
+                return tr("read the lamp: left fires {btdc}° before top dead centre", btdc=btdc)
+            return tr("read the lamp: right fires {btdc}° before top dead centre", btdc=btdc)
         case WantTiming(side, btdc_deg):
-            return f"want {side} at {btdc_deg:.2f}° before top dead centre"
+            btdc = number(btdc_deg, 2)
+            if side == "left":
+                return tr("want left at {btdc}° before top dead centre", btdc=btdc)
+            return tr("want right at {btdc}° before top dead centre", btdc=btdc)
         case MoveTeeth():
             return _teeth_text(before, after)
         case PaintMarks():
-            return "paint new marks on the coupling"
+            return tr("paint new marks on the coupling")
         case ViewSide(side):
-            return f"look at the {side} magneto"
+            return tr("look at the left magneto") if side == "left" else tr("look at the right magneto")
 
 
 def _teeth_text(before: BenchState, after: BenchState) -> str:
     if before.engaged is None or after.engaged is None:
-        return "move teeth"
+        return tr("move teeth")
     was, now = before.engaged.mounting, after.engaged.mounting
-    moves = [
-        f"{face} {way_words(teeth)}"
-        for face, teeth in (
-            ("magneto flange", now.magneto_teeth - was.magneto_teeth),
-            ("disc", now.disc_teeth - was.disc_teeth),
-        )
-        if teeth
-    ]
-    return f"move the {' and the '.join(moves) if moves else 'coupling'}"
-
-
-def _way(degrees: float) -> str:
-    return f"{abs(degrees):.2f}° {'with' if degrees >= 0 else 'against'} rotation"
+    flange = way_words(now.magneto_teeth - was.magneto_teeth) if now.magneto_teeth != was.magneto_teeth else ""
+    disc = way_words(now.disc_teeth - was.disc_teeth) if now.disc_teeth != was.disc_teeth else ""
+    if flange and disc:
+        return tr("move the magneto flange {flange} and the disc {disc}", flange=flange, disc=disc)
+    if flange:
+        return tr("move the magneto flange {teeth}", teeth=flange)
+    return tr("move the disc {teeth}", teeth=disc) if disc else tr("move the coupling")

@@ -7,8 +7,15 @@ from numpy.typing import NDArray
 
 from magview.bench.state import BenchState, readings
 from magview.physics.setting import internal_timing
+from magview.spec.language import marked, tr
 
-KINDS = ("contacts just open", "contacts just close", "top of lobe", "E-gap", "neutral")
+KINDS = (
+    marked("contacts just open"),
+    marked("contacts just close"),
+    marked("top of lobe"),
+    marked("E-gap"),
+    marked("neutral"),
+)
 
 _HAIR_DEG = 1e-6
 """What is this near already counts as passed, or a run would stop where it starts."""
@@ -32,7 +39,7 @@ def events_deg(state: BenchState, kind: str) -> tuple[NDArray[np.float64], float
             return timing.places_deg, turn
         case "neutral":
             return np.zeros(1), 360.0 / poles
-    raise ValueError(f"“{kind}” is not something to stop at; there are {', '.join(KINDS)}")
+    raise ValueError(tr("“{kind}” is not something to stop at; there are {known}", kind=kind, known=", ".join(KINDS)))
 
 
 def next_event(state: BenchState, kind: str, forward: bool = True) -> float | None:

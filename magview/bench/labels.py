@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+
+from magview.spec.frozen import frozen
 
 
-@dataclass(frozen=True)
+@frozen
 class Label:
     """A name with its leader line. Pixels, y downwards; `x, y` is the end of the line at the name."""
 

@@ -5,18 +5,20 @@ A circuit diagram with the parts where a mechanic meets them, in plain units; y 
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 import numpy as np
 
 from magview.bench.shapes import Array, Point, circle
 from magview.bench.state import BenchState, circuit_now, gap_now_mm
 from magview.physics.circuit import circuit
+from magview.spec.frozen import frozen
+from magview.spec.language import marked, tr
 
 WIDTH, HEIGHT = 118.0, 58.0
 
 
-@dataclass(frozen=True)
+@frozen
 class Stroke:
     """One line of the diagram."""
 
@@ -25,7 +27,7 @@ class Stroke:
     """"wire", "part", "fault" or "ground": how it is drawn."""
 
 
-@dataclass(frozen=True)
+@frozen
 class LeadPicture:
     """The diagram of a state: lines, words with their places, and the lamp."""
 
@@ -75,17 +77,17 @@ def lead_picture(state: BenchState) -> LeadPicture:
         *_ground((84, 10)),
     ]
     words = [
-        ("coil", (2.0, 44.0)),
-        ("contacts", (29.0, 20.0) if not lead.shorted else (16.0, 21.0)),
-        ("plug", (plug + 1, 51.0)),
-        ("lead", (72.0, 48.5)),
-        ("switch on" if lead.switch_on else "switch off", (94.0, 30.0)),
-        ("spring tab", (43.0, 31.0)),
+        (tr("coil"), (2.0, 44.0)),
+        (tr("contacts"), (29.0, 20.0) if not lead.shorted else (16.0, 21.0)),
+        (tr("plug"), (plug + 1, 51.0)),
+        (tr("lead"), (72.0, 48.5)),
+        (tr("switch on") if lead.switch_on else tr("switch off"), (94.0, 30.0)),
+        (tr("spring tab"), (43.0, 31.0)),
     ]
     if lead.broken:
-        words.append(("broken inside", (56.0, 38.0)))
+        words.append((tr("broken inside"), (56.0, 38.0)))
     if lead.shorted:
-        words.append(("short", (38.0, 24.0)))
+        words.append((tr("short"), (38.0, 24.0)))
     return LeadPicture(tuple(strokes), tuple(words), lamp_lit=not now.lamp_sees_closed)
 
 
@@ -95,26 +97,47 @@ def lead_words(state: BenchState) -> tuple[str, bool]:
     sound = circuit(replace(lead, shorted=False), contacts_closed=True)
     if lead.shorted and sound.live:
         return (
-            "Grounded only by a short inside the magneto, not by the switch: no spark now, but DANGER: without the "
-            "short it would be live.",
+            tr(
+                "Grounded only by a short inside the magneto, not by the switch: no spark now, but "
+                "DANGER: without the short it would be live."
+            ),
             True,
         )
     if now.live_though_off:
         if lead.plug_in:
-            return "DANGER: live with the switch off: the lead is broken inside. Any turn can fire a plug.", True
-        return "DANGER: live with the plug out: its tab does not touch the case. Any turn can fire a plug.", True
+            return tr("DANGER: live with the switch off: the lead is broken inside. Any turn can fire a plug."), True
+        return tr("DANGER: live with the plug out: its tab does not touch the case. Any turn can fire a plug."), True
     if now.live:
-        return "Live: the switch is on. A turn of the propeller can fire a plug.", True
-    by = "the switch, through its lead" if lead.plug_in else "the spring tab: the plug is out"
-    also = " A short inside the magneto grounds it too." if lead.shorted else ""
-    return f"Grounded by {by}.{also} No spark; the lamp sees “closed” whatever the contacts do.", False
+        return tr("Live: the switch is on. A turn of the propeller can fire a plug."), True
+    return tr(_GROUNDED[lead.plug_in, lead.shorted]), False
+
+
+_GROUNDED = {
+    (True, False): marked(
+        "Grounded by the switch, through its lead. No spark; the lamp sees “closed” whatever the contacts do."
+    ),
+    (True, True): marked(
+        "Grounded by the switch, through its lead. A short inside the magneto grounds it too. No spark; the lamp "
+        "sees “closed” whatever the contacts do."
+    ),
+    (False, False): marked(
+        "Grounded by the spring tab: the plug is out. No spark; the lamp sees “closed” whatever the contacts do."
+    ),
+    (False, True): marked(
+        "Grounded by the spring tab: the plug is out. A short inside the magneto grounds it too. No spark; the lamp "
+        "sees “closed” whatever the contacts do."
+    ),
+}
+"""By plug in, and a short inside."""
 
 
 def meter_words(state: BenchState) -> str:
     """What a meter at the lead's plug end shows: only with the plug out does it see the lead alone."""
     if state.lead.plug_in:
-        return "Meter: pull the plug to read the lead"
-    return f"Meter on the lead: {'ground' if circuit_now(state).meter_sees_ground else 'no ground'}"
+        return tr("Meter: pull the plug to read the lead")
+    if circuit_now(state).meter_sees_ground:
+        return tr("Meter on the lead: ground")
+    return tr("Meter on the lead: no ground")
 
 
 def _wire(*points: Point) -> Stroke:

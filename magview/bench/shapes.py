@@ -94,17 +94,17 @@ def hatching(outlines: Sequence[Array], bearing_deg: float, pitch: float) -> Arr
     They run along a bearing [deg] and stand a pitch [mm] apart, counted from the zero of the outlines, so that
     neighbours of one pattern hatch alike and the lines turn with their piece.
     """
-    lines: list[Array] = []
     turned = [rotate(outline, -bearing_deg) for outline in outlines]  # lines run along y now
     starts = np.concatenate(turned)
     ends = np.concatenate([np.roll(outline, -1, axis=0) for outline in turned])
     low, high = starts[:, 0].min(), starts[:, 0].max()
-    for x in pitch * np.arange(math.ceil(low / pitch), math.floor(high / pitch) + 1):
-        crossing = (starts[:, 0] < x) != (ends[:, 0] < x)
-        a, b = starts[crossing], ends[crossing]
-        y = np.sort(a[:, 1] + (x - a[:, 0]) * (b[:, 1] - a[:, 1]) / (b[:, 0] - a[:, 0]))
-        lines += [np.array([(x, y[i]), (x, y[i + 1])]) for i in range(0, len(y) - 1, 2)]
-    return rotate(np.array(lines), bearing_deg) if lines else np.empty((0, 2, 2))
+    lines = pitch * np.arange(math.ceil(low / pitch), math.floor(high / pitch) + 1)
+    line, edge = np.nonzero((starts[:, 0] < lines[:, None]) != (ends[:, 0] < lines[:, None]))
+    x, a, b = lines[line], starts[edge], ends[edge]
+    y = a[:, 1] + (x - a[:, 0]) * (b[:, 1] - a[:, 1]) / (b[:, 0] - a[:, 0])
+    # A line enters and leaves a closed outline by turns: along each, crossings pair off.
+    crossings = np.stack([x, y], axis=1)[np.lexsort((y, line))]
+    return rotate(crossings, bearing_deg).reshape(-1, 2, 2)
 
 
 def _turn(a: list[float], b: list[float], c: list[float]) -> float:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass, field
+from dataclasses import field
 from typing import Literal
 
 from magview.physics.circuit import Circuit, Lead, circuit
@@ -13,6 +13,8 @@ from magview.physics.setting import Readings, internal_timing
 from magview.physics.trials import Trial
 from magview.spec.base import SpecError
 from magview.spec.engine import Installation
+from magview.spec.frozen import frozen
+from magview.spec.language import tr
 from magview.spec.magneto import Magneto
 
 Side = Literal["left", "right"]
@@ -21,7 +23,7 @@ TOUCHING_MM = 0.0005
 """Half a micron is no gap to any instrument; contacts just touching must not read "open 0.000"."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Mounting:
     """One magneto's place on the engine. Teeth positive with rotation, counted from as found."""
 
@@ -42,7 +44,7 @@ class Mounting:
         return self.painted_magneto_teeth + self.magneto_teeth, self.painted_disc_teeth + self.disc_teeth
 
 
-@dataclass(frozen=True)
+@frozen
 class Engaged:
     """A magneto and its engine: two mountings, of which one is in view. Both share the coupling's teeth."""
 
@@ -71,7 +73,7 @@ class Engaged:
         return self.installation.rotor_turns_per_crank_turn
 
 
-@dataclass(frozen=True)
+@frozen
 class BenchState:
     """Everything the bench shows, as one frozen value. Angles [deg], signs as in ``model.md`` §1."""
 
@@ -175,5 +177,5 @@ def mounting_of(engaged: Engaged, side: Side) -> Mounting:
 
 def _engaged(state: BenchState) -> Engaged:
     if state.engaged is None:
-        raise SpecError("this magneto is not on an engine")
+        raise SpecError(tr("this magneto is not on an engine"))
     return state.engaged

@@ -10,6 +10,7 @@ from magview.physics.instruments import Instrument, Role, instruments
 from magview.physics.measurement import Improvement, Outcome
 from magview.physics.setting_uncertainty import EngineReadings, InternalReadings
 from magview.spec.base import SpecError
+from magview.spec.language import marked, number, tr
 from magview.spec.units import format_length
 
 INTERNAL_ROLES: tuple[Role, ...] = (
@@ -18,21 +19,21 @@ INTERNAL_ROLES: tuple[Role, ...] = (
 ENGINE_ROLES: tuple[Role, ...] = ("disc", "opening", "crank turning", "lead-in")
 
 ROLE_WORDS: dict[Role, str] = {
-    "rule": "Reading the offset",
-    "straightedge": "Straightedge",
-    "blade": "Feeler blades",
-    "feel": "Drag of the blade",
-    "opening": "Opening shown by",
-    "rotor turning": "Turning the rotor",
-    "crank turning": "Turning the crank",
-    "disc": "Crank disc",
-    "lead-in": "Play",
-    "tightening": "Tightening",
+    "rule": marked("Reading the offset"),
+    "straightedge": marked("Straightedge"),
+    "blade": marked("Feeler blades"),
+    "feel": marked("Drag of the blade"),
+    "opening": marked("Opening shown by"),
+    "rotor turning": marked("Turning the rotor"),
+    "crank turning": marked("Turning the crank"),
+    "disc": marked("Crank disc"),
+    "lead-in": marked("Play"),
+    "tightening": marked("Tightening"),
 }
 """What a role is called beside its list of instruments."""
 
 
-NEVER_OPENS = "with this setting the contacts never open and close, so there is nothing to read"
+NEVER_OPENS = marked("with this setting the contacts never open and close, so there is nothing to read")
 
 
 def tool_for(role: Role, tools: Sequence[Instrument]) -> Instrument:
@@ -45,7 +46,7 @@ def read_internal(state: BenchState, tools: Sequence[Instrument]) -> InternalRea
     result = readings(state)
     offset = float(result.mark_offset_mm)
     if not math.isfinite(offset):
-        raise SpecError(NEVER_OPENS)
+        raise SpecError(tr(NEVER_OPENS))
     division = 2.0 * tool_for("rule", tools).half_width
     step = 2.0 * tool_for("blade", tools).half_width
     return InternalReadings(
@@ -63,11 +64,11 @@ def read_engine(state: BenchState, tools: Sequence[Instrument]) -> EngineReading
     Raises SpecError without an engine or where the contacts never open.
     """
     if state.engaged is None:
-        raise SpecError("this magneto is not on an engine: open an installation first")
+        raise SpecError(tr("this magneto is not on an engine: open an installation first"))
     single = state.engaged.installation.position == "single"
     left, right = firing_btdc_deg(state, "left"), firing_btdc_deg(state, "right")
     if not math.isfinite(left):
-        raise SpecError(NEVER_OPENS)
+        raise SpecError(tr(NEVER_OPENS))
     division = 2.0 * tool_for("disc", tools).half_width
     return EngineReadings(
         stop_deg=(40.0, -40.0),
@@ -82,17 +83,17 @@ def value_words(value: float, unit: str, inches: bool) -> str:
     """A value with its unit, to as many places as such a measurement can have."""
     if unit == "mm":
         return format_length(value, inches)
-    return f"{round(value, 2) + 0.0:.2f}°"
+    return f"{number(round(value, 2) + 0.0, 2)}°"
 
 
 def percent_words(probability: float) -> str:
     """A probability as people say it: never 0 % or 100 %, which instruments do not tell, nor draws that ran out."""
     percent = 100.0 * probability
     if percent < 0.5:
-        return "under 1 %"
+        return tr("under 1 %")
     if percent > 99.5:
-        return "over 99 %"
-    return f"{percent:.0f} %"
+        return tr("over 99 %")
+    return f"{number(percent, 0)} %"
 
 
 def outcome_words(outcome: Outcome, inches: bool) -> str:
@@ -101,22 +102,36 @@ def outcome_words(outcome: Outcome, inches: bool) -> str:
     value = value_words(linear.estimate, q.unit, inches)
     spread = value_words(linear.expanded_uncertainty, q.unit, inches)
     low, high = (value_words(v, q.unit, inches) for v in (q.low, q.high))
-    return (
-        f"{q.name[0].upper()}{q.name[1:]}: {value} ± {spread} (k = {linear.coverage_factor:.2f}); limits {low} to "
-        f"{high}: {percent_words(outcome.probability_in_limits)} likely within them."
+    return tr(
+        "{name}: {value} ± {spread} (k = {k}); limits {low} to {high}: {percent} likely within them.",
+        name=f"{q.name[0].upper()}{q.name[1:]}",
+        value=value,
+        spread=spread,
+        k=number(linear.coverage_factor, 2),
+        low=low,
+        high=high,
+        percent=percent_words(outcome.probability_in_limits),
     )
 
 
 def matters_words(outcome: Outcome) -> str:
     """Which reading matters most for a quantity."""
     line = outcome.matters_most
-    return f"What matters most: {line.input.name}, {percent_words(line.share)} of the variance ({line.input.source})."
+    return tr(
+        "What matters most: {name}, {share} of the variance ({source}).",
+        name=line.input.name,
+        share=percent_words(line.share),
+        source=line.input.source,
+    )
 
 
 def improvement_words(found: Improvement) -> str:
     """What a better instrument would change."""
     before, after = found.before.probability_in_limits, found.after.probability_in_limits
-    return (
-        f"With {found.instead.name} instead of {found.was.name}: {percent_words(after)} likely all in limits, "
-        f"now {percent_words(before)}."
+    return tr(
+        "With {instead} instead of {was}: {after} likely all in limits, now {before}.",
+        instead=tr(found.instead.name),
+        was=tr(found.was.name),
+        after=percent_words(after),
+        before=percent_words(before),
     )

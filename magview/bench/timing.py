@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 from magview.bench.state import BenchState, Side, firing_btdc_deg
 from magview.physics.coupling import Move, Synchronising, plan, synchronise
 from magview.physics.engine import piston_drop_mm
+from magview.spec.frozen import frozen
 
 
-@dataclass(frozen=True)
+@frozen
 class TimingError:
     """How far a magneto fires from where it is wanted, three ways; positive = early."""
 

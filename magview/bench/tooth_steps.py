@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from magview.bench.state import Engaged, Mounting
 from magview.bench.words import teeth_words, way_words
 from magview.physics.coupling import mesh
+from magview.spec.frozen import frozen
+from magview.spec.language import marked, tr
 from magview.spec.magneto import Rotation
 
 
-@dataclass(frozen=True)
+@frozen
 class ToothStep:
     """One tooth at one face, and the position from as found that it leads to."""
 
@@ -45,25 +47,47 @@ def steps_between(start: tuple[int, int], end: tuple[int, int]) -> list[ToothSte
 def step_words(step: ToothStep, rotation: Rotation, mounting: Mounting) -> str:
     """What to do, and where the painted marks must stand afterwards."""
     after = replace(mounting, magneto_teeth=step.magneto_teeth, disc_teeth=step.disc_teeth)
-    on = "on the disc" if step.face == "magneto flange" else "on the drive flange, the magneto flange with it"
-    return f"Move the {step.face} {teeth_words(step.teeth, rotation, 'drive end')} {on}. {marks_words(after)}"
+    teeth = teeth_words(step.teeth, rotation, "drive end")
+    words = (
+        tr("Move the magneto flange {teeth} on the disc.", teeth=teeth)
+        if step.face == "magneto flange"
+        else tr("Move the disc {teeth} on the drive flange, the magneto flange with it.", teeth=teeth)
+    )
+    return f"{words} {marks_words(after)}"
+
+
+_MARKS = {
+    (False, False): marked(
+        "Check the marks: disc in line with the drive flange's mark, magneto flange in line with the disc's mark."
+    ),
+    (False, True): marked(
+        "Check the marks: disc in line with the drive flange's mark, magneto flange {flange} from the disc's mark."
+    ),
+    (True, False): marked(
+        "Check the marks: disc {disc} from the drive flange's mark, magneto flange in line with the disc's mark."
+    ),
+    (True, True): marked(
+        "Check the marks: disc {disc} from the drive flange's mark, magneto flange {flange} from the disc's mark."
+    ),
+}
+"""By the disc's mark apart, and the magneto flange's."""
 
 
 def marks_words(mounting: Mounting) -> str:
     """Where the three painted marks must stand."""
     i, j = mounting.marks_apart
-    return f"Check the marks: disc {_stand(j)} the drive flange's mark, magneto flange {_stand(i)} the disc's mark."
+    return tr(_MARKS[j != 0, i != 0], disc=way_words(j), flange=way_words(i))
 
 
 def coupling_words(engaged: Engaged) -> str:
     """The coupling's teeth, and which slots the disc's marked teeth sit in now."""
     coupling, at = engaged.installation.coupling, engaged.mounting
     now = mesh(coupling.magneto_teeth, coupling.drive_teeth, *at.marks_apart)
-    return (
-        f"{coupling.magneto_teeth} teeth at the magneto, {coupling.drive_teeth} at the drive. The disc's marked "
-        f"tooth sits in magneto slot {now.magneto_slots[0] + 1} and in drive slot {now.drive_slots[0] + 1}."
+    return tr(
+        "{magneto_teeth} teeth at the magneto, {drive_teeth} at the drive. The disc's marked tooth "
+        "sits in magneto slot {magneto_slots} and in drive slot {drive_slots}.",
+        magneto_teeth=coupling.magneto_teeth,
+        drive_teeth=coupling.drive_teeth,
+        magneto_slots=now.magneto_slots[0] + 1,
+        drive_slots=now.drive_slots[0] + 1,
     )
-
-
-def _stand(teeth: int) -> str:
-    return f"{way_words(teeth)} from" if teeth else "in line with"

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 
 from magview.physics.setting import Readings
+from magview.spec.language import tr
 from magview.spec.magneto import Magneto
 
 
@@ -16,32 +17,34 @@ def faults(magneto: Magneto, result: Readings) -> list[str]:
     lobes = len(result.gap_ok)
     found = []
     if bad_timing:
-        found.append(f"opening of {_lobes(bad_timing, len(judged) if not magneto.compensated else lobes)}")
+        if len(bad_timing) == (len(judged) if not magneto.compensated else lobes) > 1:
+            found.append(tr("opening of every lobe"))
+        else:
+            found.append(tr("opening of lobe {lobes}", lobes=", ".join(bad_timing)))
     if bad_gap:
-        found.append(f"gap of {_lobes(bad_gap, lobes)}")
+        if len(bad_gap) == lobes > 1:
+            found.append(tr("gap of every lobe"))
+        else:
+            found.append(tr("gap of lobe {lobes}", lobes=", ".join(bad_gap)))
     return found
 
 
 def judged_words(magneto: Magneto) -> str:
     """What the opening is judged on."""
-    return "compensated cam: the opening is judged on lobe 1" if magneto.compensated else ""
+    return tr("compensated cam: the opening is judged on lobe 1") if magneto.compensated else ""
 
 
 def never_words(result: Readings, lobe: int = 0) -> str:
     """Why a lobe has no opening angle: nothing if it has one."""
     if math.isfinite(result.opens_deg[lobe]):
         return ""
-    return "never: they stay open" if result.max_gap_mm[lobe] > 0 else "never: they stay closed"
+    return tr("never: they stay open") if result.max_gap_mm[lobe] > 0 else tr("never: they stay closed")
 
 
 def mark_words(offset_text: str, offset_mm: float) -> str:
     """An offset of the straightedge with its side, as text already written in the user's unit."""
     if math.isnan(offset_mm):
         return "–"
-    return offset_text if abs(offset_mm) < 5e-4 else f"{offset_text} {'past' if offset_mm > 0 else 'short'}"
-
-
-def _lobes(numbers: list[str], all_of: int) -> str:
-    if len(numbers) == all_of > 1:
-        return "every lobe"
-    return f"lobe {', '.join(numbers)}"
+    if abs(offset_mm) < 5e-4:
+        return offset_text
+    return tr("{offset} past", offset=offset_text) if offset_mm > 0 else tr("{offset} short", offset=offset_text)

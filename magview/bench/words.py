@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Literal
 
 from magview.physics.coupling import Move
+from magview.spec.language import marked, number, tr
 from magview.spec.magneto import Magneto, Rotation
 
 Viewpoint = Literal["drive end", "breaker end"]
@@ -25,13 +26,16 @@ def direction_word(sign: float, rotation: Rotation, viewpoint: Viewpoint) -> str
     """
     if sign == 0:
         return ""
-    clockwise = (sign > 0) == (rotation == "clockwise")
-    return "clockwise" if clockwise == (viewpoint == "drive end") else "anticlockwise"
+    return tr("clockwise") if _clockwise(sign, rotation, viewpoint) else tr("anticlockwise")
+
+
+def _clockwise(sign: float, rotation: Rotation, viewpoint: Viewpoint) -> bool:
+    return ((sign > 0) == (rotation == "clockwise")) == (viewpoint == "drive end")
 
 
 def breaker_end_sense(magneto: Magneto) -> int:
     """+1 where the rotor turns clockwise seen from the breaker end, −1 where anticlockwise."""
-    return 1 if direction_word(1, magneto.rotation, "breaker end") == "clockwise" else -1
+    return 1 if _clockwise(1, magneto.rotation, "breaker end") else -1
 
 
 def drive_end_sense(magneto: Magneto) -> int:
@@ -39,19 +43,43 @@ def drive_end_sense(magneto: Magneto) -> int:
     return -breaker_end_sense(magneto)
 
 
+_PLATE = {
+    (True, True): marked("turn the backplate {angle}° with rotation (clockwise seen from the breaker end)"),
+    (True, False): marked("turn the backplate {angle}° with rotation (anticlockwise seen from the breaker end)"),
+    (False, True): marked("turn the backplate {angle}° against rotation (clockwise seen from the breaker end)"),
+    (False, False): marked("turn the backplate {angle}° against rotation (anticlockwise seen from the breaker end)"),
+}
+"""By with rotation, and clockwise."""
+
+
 def plate_move(magneto: Magneto, degrees: float) -> str:
     """Say a backplate move [deg] as a person would."""
-    way = "with" if degrees >= 0 else "against"
-    seen = direction_word(1 if degrees >= 0 else -1, magneto.rotation, "breaker end")
-    return f"turn the backplate {abs(degrees):.2f}° {way} rotation ({seen} seen from the breaker end)"
+    forward = degrees >= 0
+    clockwise = _clockwise(1 if forward else -1, magneto.rotation, "breaker end")
+    return tr(_PLATE[forward, clockwise], angle=number(abs(degrees), 2))
+
+
+def plate_turn(degrees: float) -> str:
+    """The same where the viewpoint needs no saying."""
+    angle = number(abs(degrees), 2)
+    if degrees >= 0:
+        return tr("turn the backplate {angle}° with rotation", angle=angle)
+    return tr("turn the backplate {angle}° against rotation", angle=angle)
+
+
+_SCREW = {
+    (True, True): marked("turn the contact screw {angle}° clockwise (contacts closer)"),
+    (True, False): marked("turn the contact screw {angle}° clockwise (contacts wider)"),
+    (False, True): marked("turn the contact screw {angle}° anticlockwise (contacts closer)"),
+    (False, False): marked("turn the contact screw {angle}° anticlockwise (contacts wider)"),
+}
+"""By clockwise, and closer."""
 
 
 def screw_move(magneto: Magneto, degrees: float) -> str:
     """Say a contact-screw move [deg] as a person would, looking at the screw's head."""
-    clockwise = (degrees >= 0) == magneto.contact_screw.positive_is_clockwise
-    effect = "closer" if degrees >= 0 else "wider"
-    word = "clockwise" if clockwise else "anticlockwise"
-    return f"turn the contact screw {abs(degrees):.2f}° {word} (contacts {effect})"
+    closer = degrees >= 0
+    return tr(_SCREW[closer == magneto.contact_screw.positive_is_clockwise, closer], angle=number(abs(degrees), 2))
 
 
 def setting_moves(magneto: Magneto, plate_deg: float, screw_deg: float) -> list[str]:
@@ -67,14 +95,27 @@ def setting_moves(magneto: Magneto, plate_deg: float, screw_deg: float) -> list[
 def way_words(teeth: int) -> str:
     """A number of teeth, positive with rotation, where the rotation is not known."""
     if teeth == 0:
-        return "not moved"
-    count = "1 tooth" if abs(teeth) == 1 else f"{abs(teeth)} teeth"
-    return f"{count} {'with' if teeth > 0 else 'against'} rotation"
+        return tr("not moved")
+    if abs(teeth) == 1:
+        return tr("1 tooth with rotation") if teeth > 0 else tr("1 tooth against rotation")
+    if teeth > 0:
+        return tr("{count} teeth with rotation", count=teeth)
+    return tr("{count} teeth against rotation", count=-teeth)
 
 
 def short_words(teeth: int) -> str:
     """Teeth for a narrow column: "3 with", "1 against"."""
-    return f"{abs(teeth)} {'with' if teeth > 0 else 'against'}" if teeth else "0"
+    if teeth == 0:
+        return "0"
+    return tr("{count} with", count=teeth) if teeth > 0 else tr("{count} against", count=-teeth)
+
+
+_SEEN: dict[tuple[Viewpoint, bool], str] = {
+    ("drive end", True): marked("{move} (clockwise seen from the drive end)"),
+    ("drive end", False): marked("{move} (anticlockwise seen from the drive end)"),
+    ("breaker end", True): marked("{move} (clockwise seen from the breaker end)"),
+    ("breaker end", False): marked("{move} (anticlockwise seen from the breaker end)"),
+}
 
 
 def teeth_words(teeth: int, rotation: Rotation, viewpoint: Viewpoint) -> str:
@@ -87,7 +128,7 @@ def teeth_words(teeth: int, rotation: Rotation, viewpoint: Viewpoint) -> str:
     """
     if teeth == 0:
         return way_words(teeth)
-    return f"{way_words(teeth)} ({direction_word(teeth, rotation, viewpoint)} seen from the {viewpoint})"
+    return tr(_SEEN[viewpoint, _clockwise(teeth, rotation, viewpoint)], move=way_words(teeth))
 
 
 def move_words(move: Move, rotation: Rotation, viewpoint: Viewpoint) -> tuple[str, str]:
@@ -96,3 +137,38 @@ def move_words(move: Move, rotation: Rotation, viewpoint: Viewpoint) -> tuple[st
         teeth_words(move.magneto_teeth, rotation, viewpoint),
         teeth_words(move.disc_teeth, rotation, viewpoint),
     )
+
+
+PARTS = (
+    marked("backplate"),
+    marked("breaker arm"),
+    marked("cam"),
+    marked("clamp screw"),
+    marked("connecting rod"),
+    marked("contact screw"),
+    marked("contacts"),
+    marked("crank"),
+    marked("cylinder"),
+    marked("direction of rotation"),
+    marked("disc"),
+    marked("drive flange"),
+    marked("heel"),
+    marked("lock screw"),
+    marked("magneto flange"),
+    marked("painted mark"),
+    marked("piston"),
+    marked("piston pin"),
+    marked("pivot"),
+    marked("plate scale"),
+    marked("pointer"),
+    marked("pole shoe"),
+    marked("rim"),
+    marked("rim mark"),
+    marked("rotor"),
+    marked("rotor scale"),
+    marked("spring"),
+    marked("step"),
+    marked("straightedge"),
+    marked("timing disc"),
+)
+"""What drawn parts are called; their names in the drawings, which `tr` reads out where they are shown."""

@@ -6,33 +6,45 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
 from typing import Literal
 
 from magview import __version__
 from magview.bench.state import BenchState, Mounting
 from magview.bench.sureness import percent_words, value_words
-from magview.bench.words import direction_word
+from magview.bench.words import breaker_end_sense
 from magview.job import judge, svg
 from magview.job.feeds import bench_as
 from magview.job.history import Drift
-from magview.job.parts import InternalTiming, Lobes, Sure, Uncertainty
+from magview.job.parts import InternalTiming, Lobes, Sure, Uncertainty, title_in
 from magview.job.readings import Row, rows, shown
 from magview.job.sheet import CAUTIONS, STAGES, Job, stage_of, title_of
 from magview.spec.base import SpecError
+from magview.spec.frozen import frozen
+from magview.spec.language import inside, marked, number, tr
 from magview.spec.units import format_angle, format_length
 
-STATEMENT = (
-    "How sure the readings are: each may be out by the half-width of the instrument or habit it was taken with, all "
-    "values within it equally likely. These were propagated linearly (JCGM 100:2008); the interval stated is the "
-    "expanded uncertainty with its coverage factor k, and holds the true value 95 times in 100 unless stated "
-    "otherwise. It does not allow for mistakes, nor for a magneto that differs from the file it was compared with."
+STATEMENT = marked(
+    "How sure the readings are: each may be out by the half-width of the instrument or habit it was "
+    "taken with, all values within it equally likely. These were propagated linearly (JCGM "
+    "100:2008); the interval stated is the expanded uncertainty with its coverage factor k, and "
+    "holds the true value 95 times in 100 unless stated otherwise. It does not allow for mistakes, "
+    "nor for a magneto that differs from the file it was compared with."
 )
 
 Side = Literal["as found", "as left"]
+_SIDES: dict[Side, str] = {"as found": marked("As found"), "as left": marked("As left")}
+_BREAKER_END: dict[Side, str] = {
+    "as found": marked("Breaker end as found"),
+    "as left": marked("Breaker end as left"),
+}
+_COUPLING: dict[Side, str] = {"as found": marked("Coupling as found"), "as left": marked("Coupling as left")}
+STATES = {"open": marked("open"), "done": marked("done"), "skipped": marked("skipped")}
+"""States of a stage, in words."""
+POSITIONS = {"left": marked("left"), "right": marked("right"), "single": marked("single")}
+"""Where a magneto sits, in words."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Heading:
     """A line above what follows; level 1 is the sheet's own title."""
 
@@ -42,7 +54,7 @@ class Heading:
     """What stands at its right: the state of a stage."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Paragraph:
     """Words; cautions and warnings stand in a frame."""
 
@@ -50,7 +62,7 @@ class Paragraph:
     kind: Literal["plain", "caution", "warning", "small"] = "plain"
 
 
-@dataclass(frozen=True)
+@frozen
 class Table:
     """Rows of cells. `weights` are the columns' shares of the width; `bad` are rows that must catch the eye."""
 
@@ -60,7 +72,7 @@ class Table:
     bad: frozenset[int] = frozenset()
 
 
-@dataclass(frozen=True)
+@frozen
 class Figures:
     """Drawings side by side: (SVG, caption), each so much of the page's width."""
 
@@ -68,7 +80,7 @@ class Figures:
     width: float = 0.48
 
 
-@dataclass(frozen=True)
+@frozen
 class SignatureLines:
     """Lines to sign on: (what, what is filled in already)."""
 
@@ -86,22 +98,26 @@ def document(job: Job, drift: Drift | None = None) -> tuple[Block, ...]:
 def footer(job: Job) -> str:
     """What stands at the foot of every page."""
     of = " · ".join(t for t in (job.magneto.type, job.magneto.serial, job.aircraft.registration, job.day) if t)
-    return f"{of or 'Magneto job sheet'} · magview {__version__} · treat the propeller as live"
+    return tr(
+        "{sheet} · magview {version} · treat the propeller as live",
+        sheet=of or tr("Magneto job sheet"),
+        version=__version__,
+    )
 
 
 def _document(job: Job, drift: Drift | None) -> Iterator[Block]:
-    yield Heading(job.title or "Magneto job sheet", 1)
+    yield Heading(job.title or tr("Magneto job sheet"), 1)
     if job.invented:
-        yield Paragraph("INVENTED FOR DEMONSTRATION: no such aircraft, engine, magneto or person.", "warning")
-    yield Paragraph("Cautions. " + " ".join(f"{i}. {c}" for i, c in enumerate(CAUTIONS, 1)), "caution")
+        yield Paragraph(tr("INVENTED FOR DEMONSTRATION: no such aircraft, engine, magneto or person."), "warning")
+    yield Paragraph(" ".join((tr("Cautions."), *(f"{i}. {tr(c)}" for i, c in enumerate(CAUTIONS, 1)))), "caution")
     yield _identities(job)
     yield from _verdict(job)
     found = {name: [row for row in rows(job) if row.stage == name] for name in STAGES}
     yield from _figures(job)
-    for number, name in enumerate(STAGES, 1):
-        yield from _stage(job, number, name, found[name])
+    for place, name in enumerate(STAGES, 1):
+        yield from _stage(job, place, name, found[name])
     if any(row.field.startswith("uncertainty.") for stage in found.values() for row in stage):
-        yield Paragraph(STATEMENT, "small")
+        yield Paragraph(tr(STATEMENT), "small")
     if drift is not None:
         yield from _drift(drift)
     yield from _end(job)
@@ -112,18 +128,36 @@ def _identities(job: Job) -> Table:
         return ", ".join(t for t in texts if t)
 
     def hours(value: float | None, words: str) -> str:
-        return "" if value is None else f"{value:g} h {words}"
+        return "" if value is None else tr(words, hours=number(value))
 
     a, e, m = job.aircraft, job.engine, job.magneto
     lines = (
-        ("Aircraft", line(a.registration, a.type, hours(a.hours_h, "total"))),
-        ("Engine", line(e.type, e.serial and f"serial {e.serial}", hours(e.hours_h, "since overhaul"))),
-        ("Magneto", line(m.type, m.serial and f"serial {m.serial}", m.position, hours(m.hours_h, "since overhaul"))),
-        ("Date", job.day),
-        ("Manual", job.cautions.manual),
-        ("Limits", job.limits.source and f"taken from: {job.limits.source}"),
-        ("Next check", line(hours(job.next_check.hours_h, "of the magneto"), job.next_check.day)),
-        ("Program", f"magview {__version__}"),
+        (tr("Aircraft"), line(a.registration, a.type, hours(a.hours_h, marked("{hours} h total")))),
+        (
+            tr("Engine"),
+            line(
+                e.type,
+                e.serial and tr("serial {serial}", serial=e.serial),
+                hours(e.hours_h, marked("{hours} h since overhaul")),
+            ),
+        ),
+        (
+            tr("Magneto"),
+            line(
+                m.type,
+                m.serial and tr("serial {serial}", serial=m.serial),
+                tr(POSITIONS[m.position]),
+                hours(m.hours_h, marked("{hours} h since overhaul")),
+            ),
+        ),
+        (tr("Date"), job.day),
+        (tr("Manual"), job.cautions.manual),
+        (tr("Limits"), job.limits.source and tr("taken from: {source}", source=job.limits.source)),
+        (
+            tr("Next check"),
+            line(hours(job.next_check.hours_h, marked("{hours} h of the magneto")), job.next_check.day),
+        ),
+        (tr("Program"), tr("magview {version}", version=__version__)),
     )
     return Table((), tuple((what, text or "–") for what, text in lines), (1.0, 5.0))
 
@@ -131,31 +165,33 @@ def _identities(job: Job) -> Table:
 def _verdict(job: Job) -> Iterator[Block]:
     found = judge.progress(job)
     if found.out:
-        what = "; ".join(sorted({f"{title_of(v.stage).lower()}: {_label(job, v)}" for v in found.out}))
-        yield Paragraph(f"OUT OF LIMITS OR NOT AS IT MUST BE: {what}.", "warning")
+        what = "; ".join(sorted({f"{inside(title_of(v.stage))}: {_label(job, v)}" for v in found.out}))
+        yield Paragraph(tr("OUT OF LIMITS OR NOT AS IT MUST BE: {what}.", what=what), "warning")
     if found.open or found.missing:
-        words = [f"open: {', '.join(title_of(n).lower() for n in found.open)}"] if found.open else []
-        words += [f"missing in {m[0].lower()}{m[1:]}" for m in found.missing]
-        yield Paragraph(f"NOT FINISHED: {'; '.join(words)}.", "warning")
+        words = (
+            [tr("open: {stages}", stages=", ".join(inside(title_of(n)) for n in found.open))] if found.open else []
+        )
+        words += [tr("missing in {stage}", stage=inside(m)) for m in found.missing]
+        yield Paragraph(tr("NOT FINISHED: {words}.", words="; ".join(words)), "warning")
     if found.signature is False:
-        yield Paragraph("CHANGED SINCE IT WAS SIGNED: the signature does not cover this sheet.", "warning")
+        yield Paragraph(tr("CHANGED SINCE IT WAS SIGNED: the signature does not cover this sheet."), "warning")
     if found.passed:
-        yield Paragraph("Finished; as left, all readings that have limits are within them.")
+        yield Paragraph(tr("Finished; as left, all readings that have limits are within them."))
 
 
 def _label(job: Job, verdict: judge.Verdict) -> str:
     label = next(r.label for r in rows(job) if (r.stage, r.field) == (verdict.stage, verdict.field))
-    return label[0].lower() + label[1:]
+    return inside(label)
 
 
 # ---------------------------------------------------------------------- stages
 
 
-def _stage(job: Job, number: int, name: str, found: list[Row]) -> Iterator[Block]:
+def _stage(job: Job, place: int, name: str, found: list[Row]) -> Iterator[Block]:
     stage = stage_of(job, name)
-    yield Heading(f"{number}. {title_of(name)}", mark=stage.state)
+    yield Heading(f"{place}. {title_of(name)}", mark=tr(STATES[stage.state]))
     if stage.state == "skipped":
-        yield Paragraph(f"Skipped: {stage.reason}")
+        yield Paragraph(tr("Skipped: {reason}", reason=stage.reason))
     plain = [r for r in found if not r.field.startswith(("trials[", "lobes[", "uncertainty.")) and r.field != "text"]
     if plain:
         yield _readings(plain)
@@ -168,20 +204,20 @@ def _stage(job: Job, number: int, name: str, found: list[Row]) -> Iterator[Block
         yield from _uncertainty(uncertainty)
     yield from (Paragraph(row.shown) for row in found if row.field == "text")
     if stage.note:
-        yield Paragraph(f"Note: {stage.note}")
+        yield Paragraph(tr("Note: {note}", note=stage.note))
     if stage.by:
-        yield Paragraph(f"Done by: {stage.by}", "small")
+        yield Paragraph(tr("Done by: {by}", by=stage.by), "small")
     if not found and stage.state != "skipped":
-        yield Paragraph("Nothing entered.", "small")
+        yield Paragraph(tr("Nothing entered."), "small")
 
 
-_FAILED = ("OUT OF LIMITS", "NOT AS IT MUST BE", "found out of limits")
+_FAILED = (marked("OUT OF LIMITS"), marked("NOT AS IT MUST BE"), marked("found out of limits"))
 
 
 def _readings(found: list[Row]) -> Table:
     return Table(
-        ("Reading", "Value", "Limits", "Verdict"),
-        tuple((r.label, r.shown, r.limits_shown, r.verdict) for r in found),
+        (tr("Reading"), tr("Value"), tr("Limits"), tr("Verdict")),
+        tuple((r.label, r.shown, r.limits_shown, r.verdict and tr(r.verdict)) for r in found),
         (3.4, 2.9, 2.6, 1.6),
         frozenset(i for i, r in enumerate(found) if r.verdict in _FAILED),
     )
@@ -192,8 +228,8 @@ def _trials(stage: InternalTiming) -> Table:
     for i, t in enumerate(stage.trials, 1):
         low, high = (shown("gap_mm", t.gap_low_mm), "" if t.gap_high_mm is None else shown("gap_mm", t.gap_high_mm))
         opened = shown("opening_error_deg", t.opening_error_deg)
-        lines.append((str(i), shown("backplate_deg", t.backplate_deg), low, high or "no blade refused", opened))
-    head = ("Trial", "Backplate", "Gap at least", "Gap at most", "Opening from the E-gap")
+        lines.append((str(i), shown("backplate_deg", t.backplate_deg), low, high or tr("no blade refused"), opened))
+    head = (tr("Trial"), tr("Backplate"), tr("Gap at least"), tr("Gap at most"), tr("Opening from the E-gap"))
     return Table(head, tuple(lines), (0.6, 1.0, 2.1, 2.1, 1.5))
 
 
@@ -206,19 +242,22 @@ def _lobes(stage: Lobes, found: list[Row]) -> Table:
         failed = [v for v in verdicts if v in _FAILED]
         if failed:
             bad.add(i)
-        told = failed[0] if failed else (verdicts[0] if verdicts else "")
+        told = tr(failed[0] if failed else verdicts[0]) if verdicts else ""
         lines.append((str(i + 1), *(c.shown if c is not None else "–" for c in cells), told))
     limits = "; ".join(
-        f"{what} {by[f].limits_shown}"
-        for what, f in (("opening", "lobes[0].opening_error_deg"), ("gap", "lobes[0].gap_mm"))
+        tr(words, limits=by[f].limits_shown)
+        for words, f in (
+            (marked("opening {limits}"), "lobes[0].opening_error_deg"),
+            (marked("gap {limits}"), "lobes[0].gap_mm"),
+        )
         if f in by and by[f].limits_shown
     )
     head = (
-        "Lobe",
-        "Opening from its place",
-        "Largest gap",
-        "Contacts closed",
-        f"Verdict ({limits})" if limits else "Verdict",
+        tr("Lobe"),
+        tr("Opening from its place"),
+        tr("Largest gap"),
+        tr("Contacts closed"),
+        tr("Verdict ({limits})", limits=limits) if limits else tr("Verdict"),
     )
     return Table(head, tuple(lines), (0.6, 1.6, 2.1, 1.5, 2.6), frozenset(bad))
 
@@ -228,9 +267,15 @@ def _uncertainty(found: Uncertainty) -> Iterator[Block]:
     for field, info in type(found).model_fields.items():
         sure: Sure | None = getattr(found, field)
         if sure is not None:
-            lines.append((info.title or field, *_sure_cells(sure, "mm" if field.endswith("_mm") else "deg")))
+            lines.append((title_in(info, field), *_sure_cells(sure, "mm" if field.endswith("_mm") else "deg")))
     if lines:
-        head = ("How sure", "Best estimate ± expanded uncertainty", "Limits", "Likely in limits", "What matters most")
+        head = (
+            tr("How sure"),
+            tr("Best estimate ± expanded uncertainty"),
+            tr("Limits"),
+            tr("Likely in limits"),
+            tr("What matters most"),
+        )
         yield Table(head, tuple(lines), (1.8, 3.2, 2.0, 1.0, 2.0))
 
 
@@ -243,10 +288,10 @@ def _sure_cells(sure: Sure, unit: str) -> tuple[str, ...]:
             f"{value} = {format_length(sure.value, True)}",
             f"{spread} = {format_length(sure.expanded_uncertainty, True)}",
         )
-    k = f"k = {sure.coverage_factor:.2f}, {percent_words(sure.coverage_probability)}"
+    k = f"k = {number(sure.coverage_factor, 2)}, {percent_words(sure.coverage_probability)}"
     return (
         f"{value} ± {spread} ({k})",
-        f"{low} to {high}",
+        tr("{low} to {high}", low=low, high=high),
         percent_words(sure.probability_in_limits),
         sure.matters_most,
     )
@@ -260,13 +305,13 @@ def _figures(job: Job) -> Iterator[Block]:
         pictures = [p for side in ("as_found", "internal_timing") if (p := _breaker(job, side)) is not None]
         couplings = _couplings(job)
     except (SpecError, ValueError) as error:
-        yield Paragraph(f"No drawings: {error}", "small")
+        yield Paragraph(tr("No drawings: {error}", error=error), "small")
         return
     if pictures:
-        yield Heading("As found and as left: breaker end, contacts just opening", 3)
+        yield Heading(tr("As found and as left: breaker end, contacts just opening"), 3)
         yield Figures(tuple(pictures))
     if couplings:
-        yield Heading("As found and as left: coupling, seen from the drive end", 3)
+        yield Heading(tr("As found and as left: coupling, seen from the drive end"), 3)
         yield Figures(tuple(couplings), 0.34)
 
 
@@ -276,17 +321,22 @@ def _breaker(job: Job, stage: str) -> tuple[str, str] | None:
         return None
     side: Side = "as found" if stage == "as_found" else "as left"
     setting = getattr(job, stage)
-    gap = "" if setting.gap_mm is None else f", largest gap {shown('gap_mm', setting.gap_mm)}"
-    opens = (
-        "" if setting.opening_error_deg is None
-        else f", opens {shown('opening_error_deg', setting.opening_error_deg)} against the E-gap"
-    )  # fmt: skip
-    way = direction_word(1, state.magneto.rotation, "breaker end")
-    caption = (
-        f"{side[0].upper()}{side[1:]}: backplate {format_angle(setting.backplate_deg, True)}, contact screw "
-        f"{format_angle(setting.screw_deg, True)}{opens}{gap}. Seen from the breaker end, rotation {way}."
+    told = [
+        tr("backplate {angle}", angle=format_angle(setting.backplate_deg, True)),
+        tr("contact screw {angle}", angle=format_angle(setting.screw_deg, True)),
+    ]
+    if setting.opening_error_deg is not None:
+        opens = shown("opening_error_deg", setting.opening_error_deg)
+        told.append(tr("opens {angle} against the E-gap", angle=opens))
+    if setting.gap_mm is not None:
+        told.append(tr("largest gap {gap}", gap=shown("gap_mm", setting.gap_mm)))
+    seen = (
+        tr("Seen from the breaker end, rotation clockwise.")
+        if breaker_end_sense(state.magneto) > 0
+        else tr("Seen from the breaker end, rotation anticlockwise.")
     )
-    return svg.breaker_svg(state, f"Breaker end {side}"), caption
+    caption = f"{tr(_SIDES[side])}: {', '.join(told)}. {seen}"
+    return svg.breaker_svg(state, tr(_BREAKER_END[side])), caption
 
 
 def _couplings(job: Job) -> list[tuple[str, str]]:
@@ -305,17 +355,21 @@ def _coupling(job: Job, state: BenchState, side: Side, magneto: int, disc: int) 
         0.0, 0.0, 0.0, magneto, disc, job.marks.magneto_from_disc_teeth or 0, job.marks.disc_from_drive_teeth or 0
     )
     fires = job.tooth_shift.reads_btdc_deg if side == "as found" else job.tooth_shift.result_btdc_deg
-    told = "" if fires is None else f", fires {shown('result_btdc_deg', fires)}"
-    moved = f"magneto flange {shown('_teeth', magneto)}, disc {shown('_teeth', disc)}"
-    caption = f"{side[0].upper()}{side[1:]}: {moved}{told}. Thick lines: the painted marks."
-    return svg.coupling_svg(state, state.engaged, mounting, f"Coupling {side}"), caption
+    told = [
+        tr("magneto flange {teeth}", teeth=shown("_teeth", magneto)),
+        tr("disc {teeth}", teeth=shown("_teeth", disc)),
+    ]
+    if fires is not None:
+        told.append(tr("fires {angle}", angle=shown("result_btdc_deg", fires)))
+    caption = f"{tr(_SIDES[side])}: {', '.join(told)}. {tr('Thick lines: the painted marks.')}"
+    return svg.coupling_svg(state, state.engaged, mounting, tr(_COUPLING[side])), caption
 
 
 # ---------------------------------------------------------------------- history and end
 
 
 def _drift(drift: Drift) -> Iterator[Block]:
-    yield Heading("Earlier sheets of this magneto")
+    yield Heading(tr("Earlier sheets of this magneto"))
     head, lines = drift.table
     yield Table(head, lines, (1.4, *(1.0 for _ in head[1:])))
     pictures: tuple[Callable[[], tuple[str, str] | None], ...] = (drift.gap_figure, drift.timing_figure)
@@ -327,15 +381,25 @@ def _drift(drift: Drift) -> Iterator[Block]:
 
 
 def _end(job: Job) -> Iterator[Block]:
-    yield Heading("Signature")
+    yield Heading(tr("Signature"))
     s = job.signature
     who, licence, day = ("", "", "") if s is None else (s.who, s.licence_no, s.day)
     second, second_licence = ("", "") if s is None else (s.checked_by, s.checked_licence_no)
     yield SignatureLines(
-        (("Work done and released by", who), ("Licence no.", licence), ("Date", day), ("Signature", ""))
+        (
+            (tr("Work done and released by"), who),
+            (tr("Licence no."), licence),
+            (tr("Date"), day),
+            (tr("Signature"), ""),
+        )
     )
     yield SignatureLines(
-        (("Independent check by", second), ("Licence no.", second_licence), ("Date", ""), ("Signature", ""))
+        (
+            (tr("Independent check by"), second),
+            (tr("Licence no."), second_licence),
+            (tr("Date"), ""),
+            (tr("Signature"), ""),
+        )
     )
     if s is not None:
-        yield Paragraph(f"The signature covers the sheet with the digest {s.covers}.", "small")
+        yield Paragraph(tr("The signature covers the sheet with the digest {covers}.", covers=s.covers), "small")

@@ -10,7 +10,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from typing import Any
 
-from magview.bench.actions import new_bench
+from magview.bench.apply import new_bench
 from magview.bench.state import (
     BenchState,
     Side,
@@ -31,6 +31,7 @@ from magview.physics.instruments import Instrument
 from magview.physics.measurement import Outcome
 from magview.physics.setting import Adjustment
 from magview.spec.base import SpecError
+from magview.spec.language import tr
 from magview.spec.magneto import Condition, Magneto
 
 
@@ -46,7 +47,7 @@ def take_bench(job: Job, state: BenchState) -> Job:
         "gap_low_mm": low,
         "gap_high_mm": high,
         "mark_tolerance_mm": magneto.marks.tolerance_mm,
-        "source": f"file of the {magneto.name}"[:120],
+        "source": tr("file of the {name}", name=magneto.name)[:120],
     }
     job = change(job, installation=installation, magneto_file=magneto if installation is None else None)
     if engaged is not None:
@@ -79,7 +80,9 @@ def switch_lead(job: Job, state: BenchState) -> Job:
     lamp = now.lamp_sees_closed if gap_now_mm(state) > 0.0 else None
     if state.lead.plug_in:
         if lamp is None:
-            raise SpecError("with the plug in and the contacts closed nothing tells of the lead: open the contacts")
+            raise SpecError(
+                tr("with the plug in and the contacts closed nothing tells of the lead: open the contacts")
+            )
         return change_in(job, "switch_lead", **{f"lamp_grounded_switch_{way}": lamp})
     noted = {f"meter_grounded_switch_{way}": now.meter_sees_ground}
     if lamp is not None:
@@ -126,7 +129,7 @@ def internal_timing(job: Job, state: BenchState, tools: Sequence[Instrument] = (
 def planned_setting(job: Job, plan: Adjustment, gap_mm: float) -> Job:
     """Note where an adjustment puts backplate and screw for a gap [mm]. Raises SpecError where it has no answer."""
     if not plan.reachable:
-        raise SpecError(f"this gap cannot be had: {plan.reason}")
+        raise SpecError(tr("this gap cannot be had: {reason}", reason=plan.reason))
     return change_in(
         job,
         "internal_timing",
@@ -152,7 +155,7 @@ def lobes(job: Job, state: BenchState) -> Job:
 def marks(job: Job, state: BenchState) -> Job:
     """Note the coupling's marks as painted and how they stand apart. Raises SpecError without an engine."""
     if state.engaged is None:
-        raise SpecError("this magneto is not on an engine: there is no coupling to mark")
+        raise SpecError(tr("this magneto is not on an engine: there is no coupling to mark"))
     magneto, disc = state.engaged.mounting.marks_apart
     return change_in(
         job, "marks", drive_flange_marked=True, disc_marked=True, magneto_flange_marked=True,
@@ -190,7 +193,7 @@ def tooth_plan(job: Job, state: BenchState, side: Side, move: Move | None = None
     reads = firing_btdc_deg(state, side, as_found=True)
     chosen = move or next(iter(timing_plan(state, side, most=1)), None)
     if chosen is None or state.engaged is None:
-        raise SpecError("with this setting the contacts never open and close, so there is nothing to plan")
+        raise SpecError(tr("with this setting the contacts never open and close, so there is nothing to plan"))
     wanted = state.engaged.left if side == "left" else state.engaged.right
     return change_in(
         job, "tooth_shift", side=side, reads_btdc_deg=_tidy(reads), wanted_btdc_deg=wanted.wanted_btdc_deg,
@@ -286,7 +289,7 @@ def _setting(state: BenchState, tools: Sequence[Instrument]) -> dict[str, Any]:
         "gap_mm": _known(found.max_gap_mm[0]),
         "pip_height_mm": condition.pip_height_mm,
         "heel_wear_mm": condition.heel_wear_mm,
-        "instruments": "the bench",
+        "instruments": tr("the bench"),
     }
     if tools:
         read = read_internal(state, tools)

@@ -7,7 +7,6 @@ end, make one course of drift: re-settings drop out.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import date
 from math import inf, isfinite, sqrt
 from pathlib import Path
@@ -21,6 +20,8 @@ from magview.job.library import read_job
 from magview.job.sheet import Job
 from magview.physics.uncertainty import coverage_factor
 from magview.spec.base import SpecError
+from magview.spec.frozen import frozen
+from magview.spec.language import marked, number, tr
 from magview.spec.units import format_angle, format_length
 
 Array = NDArray[np.float64]
@@ -36,7 +37,7 @@ OPENING_HALF_WIDTH_DEG = 0.5
 """Of one opening reading: rule and straightedge by hand (common practice)."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Found:
     """An earlier sheet and its file."""
 
@@ -44,7 +45,7 @@ class Found:
     job: Job
 
 
-@dataclass(frozen=True)
+@frozen
 class Line:
     """A robust straight line through the course of drift, and what it says of later hours.
 
@@ -85,7 +86,7 @@ class Line:
         return float(hours[int(np.argmax(out))]) if out.any() else inf
 
 
-@dataclass(frozen=True)
+@frozen
 class Drift:
     """Sheets of one magneto side by side, their drift, and the next check."""
 
@@ -100,18 +101,27 @@ class Drift:
     @property
     def table(self) -> tuple[tuple[str, ...], tuple[tuple[str, ...], ...]]:
         """Head and rows: one row a sheet."""
-        head = ("Date", "Hours", "Gap found", "Gap left", "Opens found", "Opens left", "Fires found", "Fires left")
+        head = (
+            tr("Date"),
+            tr("Hours"),
+            tr("Gap found"),
+            tr("Gap left"),
+            tr("Opens found"),
+            tr("Opens left"),
+            tr("Fires found"),
+            tr("Fires left"),
+        )
         return head, tuple(_cells(job) for job in self.jobs)
 
     def gap_figure(self) -> tuple[str, str] | None:
         """The gap over hours as a drawing with its caption."""
-        return _figure(self.jobs, self.gap, "gap_mm", "Largest gap [mm]", self._gap_limits())
+        return _figure(self.jobs, self.gap, "gap_mm", tr("Largest gap [mm]"), self._gap_limits())
 
     def timing_figure(self) -> tuple[str, str] | None:
         """The opening over hours as a drawing with its caption."""
         late = opening_limit_deg(self.jobs[-1])
         limits = None if late is None else (-late, late)
-        return _figure(self.jobs, self.opening, "opening_error_deg", "Opening from the E-gap [rotor °]", limits)
+        return _figure(self.jobs, self.opening, "opening_error_deg", tr("Opening from the E-gap [rotor °]"), limits)
 
     def _gap_limits(self) -> tuple[float, float] | None:
         low, high = self.jobs[-1].limits.gap_low_mm, self.jobs[-1].limits.gap_high_mm
@@ -133,15 +143,24 @@ def earlier_jobs(folder: Path, job: Job, without: Path | None = None) -> tuple[l
     wanted = identity(job)
     if wanted is None:
         raise SpecError(
-            "the magneto has no serial number on this sheet, so that no earlier one can be told to be its own"
+            tr("the magneto has no serial number on this sheet, so that no earlier one can be told to be its own")
         )
     try:
         paths = sorted(p for p in folder.iterdir() if p.suffix == ".json" and not p.name.startswith("."))
     except OSError as error:
-        raise SpecError(f"{folder.name}: cannot be read: {error.strerror or error}") from error
+        raise SpecError(
+            tr("{name}: cannot be read: {reason}", name=folder.name, reason=error.strerror or error)
+        ) from error
     found, refused = [], []
     if len(paths) > MOST_FILES:
-        refused.append(f"{folder.name}: holds {len(paths)} files; only the first {MOST_FILES} were looked at")
+        refused.append(
+            tr(
+                "{name}: holds {count} files; only the first {most} were looked at",
+                name=folder.name,
+                count=len(paths),
+                most=MOST_FILES,
+            )
+        )
     own = None if without is None else without.resolve()
     for path in paths[:MOST_FILES]:
         if path.resolve() == own:
@@ -200,18 +219,41 @@ def _line(jobs: Sequence[Job], field: str, half_width: float, probability: float
     return Line(tuple(hours), tuple(drift), slope, reading / across, reading, factor, left[0], left[1])
 
 
+_GAP_WORDS = (
+    marked(
+        "The gap moved {change} in 100 h (± {spread}); after 100 h more, at {at} h, it should read {value}, between "
+        "{low} and {high} 95 times in 100."
+    ),
+    marked("The gap may leave its limits from {hours} h on."),
+)
+_OPENING_WORDS = (
+    marked(
+        "The opening moved {change} in 100 h (± {spread}); after 100 h more, at {at} h, it should read {value}, "
+        "between {low} and {high} 95 times in 100."
+    ),
+    marked("The opening may leave its limits from {hours} h on."),
+)
+
+
+def _as_entered(hours_h: float | None, day: str) -> str:
+    if hours_h is None:
+        return tr("Next check as entered: {day}.", day=day)
+    if not day:
+        return tr("Next check as entered: at {hours} h.", hours=number(hours_h))
+    return tr("Next check as entered: at {hours} h or {day}.", hours=number(hours_h), day=day)
+
+
 def _next_check(jobs: Sequence[Job], gap: Line | None, opening: Line | None) -> tuple[float | None, tuple[str, ...]]:
     if not jobs:
         return None, ()
     last, sentences = jobs[-1], []
     times = [] if last.next_check.hours_h is None else [last.next_check.hours_h]
     if last.next_check.hours_h is not None or last.next_check.day:
-        hours = "" if last.next_check.hours_h is None else f"at {last.next_check.hours_h:g} h"
-        sentences.append(f"Next check as entered: {' or '.join(t for t in (hours, last.next_check.day) if t)}.")
+        sentences.append(_as_entered(last.next_check.hours_h, last.next_check.day))
     late, limits = opening_limit_deg(last), last.limits
-    for line, low, high, what, words in (
-        (gap, limits.gap_low_mm, limits.gap_high_mm, "The gap", _length),
-        (opening, None if late is None else -late, late, "The opening", _angle),
+    for line, low, high, (moved, may_leave), words in (
+        (gap, limits.gap_low_mm, limits.gap_high_mm, _GAP_WORDS, _length),
+        (opening, None if late is None else -late, late, _OPENING_WORDS, _angle),
     ):
         if line is None:
             continue
@@ -220,17 +262,26 @@ def _next_check(jobs: Sequence[Job], gap: Line | None, opening: Line | None) -> 
         change = words(100 * line.slope_per_h)
         spread = words(100 * line.factor * line.slope_uncertainty_per_h).lstrip("+")
         sentences.append(
-            f"{what} moved {change} in 100 h (± {spread}); after 100 h more, at {at:g} h, it should read "
-            f"{words(value)}, between {words(down)} and {words(up)} 95 times in 100."
+            tr(
+                moved,
+                change=change,
+                spread=spread,
+                at=number(at),
+                value=words(value),
+                low=words(down),
+                high=words(up),
+            )
         )
         if low is not None and high is not None:
             leaves = line.leaves_at_h(low, high)
             if isfinite(leaves):
                 times.append(leaves)
-                sentences.append(f"{what} may leave its limits from {leaves:g} h on.")
+                sentences.append(tr(may_leave, hours=number(leaves)))
     when = min(times) if times else None
     if when is not None:
-        sentences.append(f"Look again at {when:g} h of the magneto, or sooner as the manual says.")
+        sentences.append(
+            tr("Look again at {when} h of the magneto, or sooner as the manual says.", when=number(when, "g"))
+        )
     return when, tuple(sentences)
 
 
@@ -249,15 +300,19 @@ def reminder(job: Job, today: str, hours_h: float | None = None, drift: Drift | 
     """
     now = job.magneto.hours_h if hours_h is None else hours_h
     at = job.next_check.hours_h if drift is None else drift.next_check_h
-    name = " ".join(t for t in (job.magneto.type, job.magneto.serial) if t) or "this magneto"
+    name = " ".join(t for t in (job.magneto.type, job.magneto.serial) if t) or tr("this magneto")
     if now is not None and at is not None and now >= at - _SOON_H:
-        over = f"{now - at:g} h ago" if now > at else f"in {at - now:g} h"
-        return f"Next check of {name}: due at {at:g} h of the magneto, {over}."
+        places = {"name": name, "at": number(at), "hours": number(abs(now - at))}
+        if now > at:
+            return tr("Next check of {name}: due at {at} h of the magneto, {hours} h ago.", **places)
+        return tr("Next check of {name}: due at {at} h of the magneto, in {hours} h.", **places)
     if job.next_check.day:
         left = (date.fromisoformat(job.next_check.day) - date.fromisoformat(today)).days
         if left <= _SOON_DAYS:
-            over = f"{-left} days ago" if left < 0 else f"in {left} days"
-            return f"Next check of {name}: due on {job.next_check.day}, {over}."
+            places = {"name": name, "day": job.next_check.day, "days": str(abs(left))}
+            if left < 0:
+                return tr("Next check of {name}: due on {day}, {days} days ago.", **places)
+            return tr("Next check of {name}: due on {day}, in {days} days.", **places)
     return None
 
 
@@ -270,7 +325,7 @@ def _angle(deg: float | None) -> str:
 
 
 def _cells(job: Job) -> tuple[str, ...]:
-    hours = "–" if job.magneto.hours_h is None else f"{job.magneto.hours_h:g}"
+    hours = "–" if job.magneto.hours_h is None else number(job.magneto.hours_h)
     side = "right" if job.magneto.position == "right" else "left"
     fires = (getattr(stage, f"{side}_btdc_deg") for stage in (job.as_found, job.synchronising))
     found, left = job.as_found, job.internal_timing
@@ -297,10 +352,17 @@ def _figure(
     end = max(h for h, _, _ in points)
     ahead = np.linspace(end, end + max(50.0, 0.4 * (end - min(h for h, _, _ in points))), 30)
     bands = None if line is None or ahead[0] < line.last_h else line.predict(ahead)
-    plot = svg.Plot(title, "magneto hours [h]", points, limits, None if bands is None else (ahead, *bands))
+    plot = svg.Plot(title, tr("magneto hours [h]"), points, limits, None if bands is None else (ahead, *bands))
     caption = (
-        f"{title} over the magneto's hours. Open: as found; filled: as left; dashed: limits"
-        + ("" if bands is None else "; grey: where the next reading should lie, 95 times in 100")
-        + "."
+        tr(
+            "{title} over the magneto's hours. Open: as found; filled: as left; dashed: limits.",
+            title=title,
+        )
+        if bands is None
+        else tr(
+            "{title} over the magneto's hours. Open: as found; filled: as left; dashed: limits; grey: where the next "
+            "reading should lie, 95 times in 100.",
+            title=title,
+        )
     )
     return svg.plot_svg(plot), caption

@@ -2,19 +2,20 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import atan2, degrees
 
 from magview.job import parts
 from magview.job.sheet import STAGES, Job, change_in, signature_holds, stage_of, title_of
 from magview.physics.engine import disc_zero_error_deg
 from magview.spec.base import SpecError
+from magview.spec.frozen import frozen
+from magview.spec.language import inside, together, tr
 
 _HAIR = 1e-9
 """A reading at the very limit must not fail for the last bit."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Verdict:
     """One reading against its limits."""
 
@@ -31,7 +32,7 @@ class Verdict:
     """Whether the work is judged by it; what was found is shown, and need not be in limits."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Progress:
     """How far a sheet has come."""
 
@@ -71,14 +72,18 @@ def finish(job: Job, name: str) -> Job:
     stage_of(job, name)
     if name != "cautions":
         first = ("cautions",) if name == "switch_lead" else ("cautions", "switch_lead")
-        waiting = [title_of(n).lower() for n in first if stage_of(job, n).state == "open"]
+        waiting = [inside(title_of(n)) for n in first if stage_of(job, n).state == "open"]
         if waiting:
             raise SpecError(
-                f"{title_of(name)} comes after {' and '.join(waiting)}: do that first, or skip it with a reason"
+                tr(
+                    "{stage} comes after {others}: do that first, or skip it with a reason",
+                    stage=title_of(name),
+                    others=together(waiting),
+                )
             )
     lacks = missing(job, name)
     if lacks:
-        raise SpecError(f"{title_of(name)} is not done yet; missing: {', '.join(lacks)}")
+        raise SpecError(tr("{stage} is not done yet; missing: {lacks}", stage=title_of(name), lacks=", ".join(lacks)))
     return change_in(job, name, state="done", reason="")
 
 
@@ -92,13 +97,13 @@ def missing(job: Job, name: str) -> tuple[str, ...]:
         return tuple(_words(stage, f) for f in type(stage).model_fields if getattr(stage, f) is False)
     if isinstance(stage, parts.SwitchLead):
         return tuple(
-            f"meter or lamp, switch {way}"
+            tr("meter or lamp, switch off") if way == "off" else tr("meter or lamp, switch on")
             for way in ("off", "on")
             if getattr(stage, f"meter_grounded_switch_{way}") is None
             and getattr(stage, f"lamp_grounded_switch_{way}") is None
         )
     if isinstance(stage, parts.Lobes):
-        return () if stage.lobes else ("the lobes",)
+        return () if stage.lobes else (tr("the lobes"),)
     if isinstance(stage, parts.Marks):
         fields = ("drive_flange_marked", "disc_marked", "magneto_flange_marked", "engine_marked")
         return tuple(_words(stage, f) for f in fields if not getattr(stage, f))
@@ -133,8 +138,7 @@ def sides(job: Job) -> tuple[str, ...]:
 
 
 def _words(stage: parts.Stage, field: str) -> str:
-    title = type(stage).model_fields[field].title or field
-    return title[0].lower() + title[1:]
+    return inside(parts.title_in(type(stage).model_fields[field], field))
 
 
 # ---------------------------------------------------------------------- derived readings
@@ -287,7 +291,12 @@ def _run(job: Job) -> list[Verdict]:
         verdict
         for side in ("left", "right")
         for verdict in _between(
-            job, "ground_run", f"drop_{side}_rpm", getattr(run, f"drop_{side}_rpm"), None, limits.drop_rpm
+            job,
+            "ground_run",
+            f"drop_{side}_rpm",
+            getattr(run, f"drop_{side}_rpm"),
+            None,
+            limits.drop_rpm,
         )
     ]
     found += _between(

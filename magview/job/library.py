@@ -8,6 +8,7 @@ from pathlib import Path
 from magview.job.sheet import Job
 from magview.spec.base import SpecError
 from magview.spec.files import read_json, validate
+from magview.spec.language import tr
 from magview.spec.library import resources
 
 _ENDING = "-job.json"
@@ -28,7 +29,13 @@ def job_path(name: str) -> Path:
     if name in shipped_jobs():
         return resources() / "jobs" / f"{name}{_ENDING}"
     if not name.endswith(".json") and not os.path.exists(name):
-        raise SpecError(f"“{name[:60]}” is neither a file nor one of the shipped jobs: {', '.join(shipped_jobs())}")
+        raise SpecError(
+            tr(
+                "“{name}” is neither a file nor one of the shipped jobs: {known}",
+                name=name[:60],
+                known=", ".join(shipped_jobs()),
+            )
+        )
     return Path(name)
 
 

@@ -10,8 +10,10 @@ import datetime
 from typing import Annotated, Any, Literal, Self
 
 from pydantic import AfterValidator, Field, model_validator
+from pydantic.fields import FieldInfo
 
 from magview.spec.base import Model, Text
+from magview.spec.language import marked, number, tr
 
 
 def _calendar_day(text: str) -> str:
@@ -20,7 +22,7 @@ def _calendar_day(text: str) -> str:
             if datetime.date.fromisoformat(text).isoformat() != text:
                 raise ValueError
         except ValueError:
-            raise ValueError(f"“{text[:20]}” is not a date; write it as 2026-11-25") from None
+            raise ValueError(tr("“{text}” is not a date; write it as 2026-11-25", text=text[:20])) from None
     return text
 
 
@@ -41,71 +43,82 @@ def _f(title: str, default: Any = None) -> Any:
     return Field(default=default, title=title)
 
 
+def title_in(info: FieldInfo, name: str) -> str:
+    """What a field is called, in the present language; its name where it has no title."""
+    return tr(info.title) if info.title else name
+
+
 # ---------------------------------------------------------------------- whose it is
 
 
 class Aircraft(Model):
     """The aircraft; free text."""
 
-    registration: Line = _f("Registration", "")
-    type: Line = _f("Type", "")
-    hours_h: Hours | None = _f("Hours")
+    registration: Line = _f(marked("Registration"), "")
+    type: Line = _f(marked("Type"), "")
+    hours_h: Hours | None = _f(marked("Hours"))
 
 
 class EngineIdentity(Model):
     """The engine; free text."""
 
-    type: Line = _f("Type", "")
-    serial: Line = _f("Serial no.", "")
-    hours_h: Hours | None = _f("Hours since overhaul")
+    type: Line = _f(marked("Type"), "")
+    serial: Line = _f(marked("Serial no."), "")
+    hours_h: Hours | None = _f(marked("Hours since overhaul"))
 
 
 class MagnetoIdentity(Model):
     """The magneto; type and serial number tell it from every other (`history`)."""
 
-    type: Line = _f("Type", "")
-    serial: Line = _f("Serial no.", "")
-    position: Literal["left", "right", "single"] = _f("Position", "left")
-    hours_h: Hours | None = _f("Hours since overhaul")
+    type: Line = _f(marked("Type"), "")
+    serial: Line = _f(marked("Serial no."), "")
+    position: Literal["left", "right", "single"] = _f(marked("Position"), "left")
+    hours_h: Hours | None = _f(marked("Hours since overhaul"))
 
 
 class Limits(Model):
     """What readings are judged by: from the files the bench works with, or entered from the maker's manual."""
 
-    gap_low_mm: Size | None = _f("Smallest gap allowed")
-    gap_high_mm: Size | None = _f("Largest gap allowed")
-    mark_tolerance_mm: Size | None = _f("Straightedge from the rim mark, either way")
-    left_btdc_deg: Deg | None = _f("Left should fire")
-    right_btdc_deg: Deg | None = _f("Right should fire")
-    timing_tolerance_deg: Size | None = _f("Timing to the engine, either way")
-    synchronising_tolerance_deg: Size | None = _f("Left against right, either way")
-    drop_rpm: Speed | None = _f("Largest drop on one magneto")
-    drop_difference_rpm: Speed | None = _f("Largest difference of the drops")
-    source: Line = _f("Taken from", "")
+    gap_low_mm: Size | None = _f(marked("Smallest gap allowed"))
+    gap_high_mm: Size | None = _f(marked("Largest gap allowed"))
+    mark_tolerance_mm: Size | None = _f(marked("Straightedge from the rim mark, either way"))
+    left_btdc_deg: Deg | None = _f(marked("Left should fire"))
+    right_btdc_deg: Deg | None = _f(marked("Right should fire"))
+    timing_tolerance_deg: Size | None = _f(marked("Timing to the engine, either way"))
+    synchronising_tolerance_deg: Size | None = _f(marked("Left against right, either way"))
+    drop_rpm: Speed | None = _f(marked("Largest drop on one magneto"))
+    drop_difference_rpm: Speed | None = _f(marked("Largest difference of the drops"))
+    source: Line = _f(marked("Taken from"), "")
 
     @model_validator(mode="after")
     def _order(self) -> Self:
         low, high = self.gap_low_mm, self.gap_high_mm
         if low is not None and high is not None and not low <= high:
-            raise ValueError(f"gap_low_mm is {low:g}; it must not be above gap_high_mm, {high:g}")
+            raise ValueError(
+                tr(
+                    "gap_low_mm is {low}; it must not be above gap_high_mm, {high}",
+                    low=number(low, "g"),
+                    high=number(high, "g"),
+                )
+            )
         return self
 
 
 class NextCheck(Model):
     """When the magneto is to be looked at again."""
 
-    hours_h: Hours | None = _f("At magneto hours")
-    day: Day = _f("Or on", "")
+    hours_h: Hours | None = _f(marked("At magneto hours"))
+    day: Day = _f(marked("Or on"), "")
 
 
 class Signature(Model):
     """Who answers for the work. `covers` is a digest of what was signed: a later change shows."""
 
-    who: Line = _f("Name", "")
-    licence_no: Line = _f("Licence no.", "")
-    day: Day = _f("Date", "")
-    checked_by: Line = _f("Independent check by", "")
-    checked_licence_no: Line = _f("Licence no.", "")
+    who: Line = _f(marked("Name"), "")
+    licence_no: Line = _f(marked("Licence no."), "")
+    day: Day = _f(marked("Date"), "")
+    checked_by: Line = _f(marked("Independent check by"), "")
+    checked_licence_no: Line = _f(marked("Licence no."), "")
     covers: Annotated[str, Field(max_length=64)] = ""
 
 
@@ -128,11 +141,11 @@ class Sure(Model):
 class Uncertainty(Model):
     """How sure the readings of a stage are."""
 
-    opening_error_deg: Sure | None = _f("Opening from the E-gap")
-    gap_mm: Sure | None = _f("Largest gap")
-    left_btdc_deg: Sure | None = _f("Left fires")
-    right_btdc_deg: Sure | None = _f("Right fires")
-    difference_deg: Sure | None = _f("Left error less right error")
+    opening_error_deg: Sure | None = _f(marked("Opening from the E-gap"))
+    gap_mm: Sure | None = _f(marked("Largest gap"))
+    left_btdc_deg: Sure | None = _f(marked("Left fires"))
+    right_btdc_deg: Sure | None = _f(marked("Right fires"))
+    difference_deg: Sure | None = _f(marked("Left error less right error"))
 
 
 # ---------------------------------------------------------------------- stages
@@ -150,171 +163,175 @@ class Stage(Model):
     @model_validator(mode="after")
     def _skipped_for_a_reason(self) -> Self:
         if self.state == "skipped" and not self.reason.strip():
-            raise ValueError("reason is missing; a stage can be skipped only with a reason")
+            raise ValueError(tr("reason is missing; a stage can be skipped only with a reason"))
         if self.state != "skipped" and self.reason:
-            raise ValueError("reason is given, but the stage is not skipped; write it as a note")
+            raise ValueError(tr("reason is given, but the stage is not skipped; write it as a note"))
         return self
 
 
 class Cautions(Stage):
     """Cautions read and the aircraft made safe. Each is to be confirmed."""
 
-    propeller_treated_as_live: bool = _f("Propeller treated as live; its arc kept clear", False)
-    switch_off: bool = _f("Ignition switch off, key out", False)
-    lead_grounded: bool = _f("Switch lead grounded, to be proved at the next stage", False)
-    plugs_out: bool = _f("Plugs out: at least one from every cylinder", False)
-    wheels_chocked: bool = _f("Wheels chocked", False)
-    manual_at_hand: bool = _f("The maker's current manual and local rules at hand", False)
-    manual: Line = _f("Manual and revision", "")
+    propeller_treated_as_live: bool = _f(marked("Propeller treated as live; its arc kept clear"), False)
+    switch_off: bool = _f(marked("Ignition switch off, key out"), False)
+    lead_grounded: bool = _f(marked("Switch lead grounded, to be proved at the next stage"), False)
+    plugs_out: bool = _f(marked("Plugs out: at least one from every cylinder"), False)
+    wheels_chocked: bool = _f(marked("Wheels chocked"), False)
+    manual_at_hand: bool = _f(marked("The maker's current manual and local rules at hand"), False)
+    manual: Line = _f(marked("Manual and revision"), "")
 
 
 class SwitchLead(Stage):
     """Switch-lead proof: what meter and lamp said. The lamp tells something only while the contacts are open."""
 
-    meter_grounded_switch_off: bool | None = _f("Meter on the lead, switch off: grounded")
-    meter_grounded_switch_on: bool | None = _f("Meter on the lead, switch on: grounded")
-    lamp_grounded_switch_off: bool | None = _f("Lamp, plug in, switch off: grounded")
-    lamp_grounded_switch_on: bool | None = _f("Lamp, plug in, switch on: grounded")
-    lamp_grounded_plug_out: bool | None = _f("Lamp, plug out: grounded by the tab")
+    meter_grounded_switch_off: bool | None = _f(marked("Meter on the lead, switch off: grounded"))
+    meter_grounded_switch_on: bool | None = _f(marked("Meter on the lead, switch on: grounded"))
+    lamp_grounded_switch_off: bool | None = _f(marked("Lamp, plug in, switch off: grounded"))
+    lamp_grounded_switch_on: bool | None = _f(marked("Lamp, plug in, switch on: grounded"))
+    lamp_grounded_plug_out: bool | None = _f(marked("Lamp, plug out: grounded by the tab"))
 
 
 class DeadCentre(Stage):
     """True top dead centre from a positive stop, and the stroke."""
 
-    first_stop_deg: Deg | None = _f("Disc at the stop, one way")
-    second_stop_deg: Deg | None = _f("Disc at the stop, the other way")
-    stroke: Literal["intake", "compression", "power", "exhaust"] | None = _f("Stroke of No. 1 before it fires")
-    disc: Line = _f("Disc", "")
+    first_stop_deg: Deg | None = _f(marked("Disc at the stop, one way"))
+    second_stop_deg: Deg | None = _f(marked("Disc at the stop, the other way"))
+    stroke: Literal["intake", "compression", "power", "exhaust"] | None = _f(
+        marked("Stroke of No. 1 before it fires")
+    )
+    disc: Line = _f(marked("Disc"), "")
 
 
 class Setting(Stage):
     """Where the breaker is set, and what that gives on lobe 1. Positive opening errors and offsets are late."""
 
-    backplate_deg: Deg | None = _f("Backplate")
-    screw_deg: Deg | None = _f("Contact screw")
-    opening_error_deg: Deg | None = _f("Opening from the E-gap, rotor")
-    mark_offset_mm: Offset | None = _f("Straightedge from the rim mark")
-    gap_mm: Size | None = _f("Largest gap")
-    pip_height_mm: Size | None = _f("Pip on the contacts")
-    heel_wear_mm: Size | None = _f("Wear of the heel")
-    instruments: Line = _f("Read with", "")
+    backplate_deg: Deg | None = _f(marked("Backplate"))
+    screw_deg: Deg | None = _f(marked("Contact screw"))
+    opening_error_deg: Deg | None = _f(marked("Opening from the E-gap, rotor"))
+    mark_offset_mm: Offset | None = _f(marked("Straightedge from the rim mark"))
+    gap_mm: Size | None = _f(marked("Largest gap"))
+    pip_height_mm: Size | None = _f(marked("Pip on the contacts"))
+    heel_wear_mm: Size | None = _f(marked("Wear of the heel"))
+    instruments: Line = _f(marked("Read with"), "")
 
 
 class AsFound(Setting):
     """As found: before anything is touched."""
 
-    left_btdc_deg: Deg | None = _f("Left fires")
-    right_btdc_deg: Deg | None = _f("Right fires")
+    left_btdc_deg: Deg | None = _f(marked("Left fires"))
+    right_btdc_deg: Deg | None = _f(marked("Right fires"))
 
 
 class Contacts(Stage):
     """Condition of the contacts."""
 
-    pip_height_mm: Size | None = _f("Pip on the contacts")
-    heel_wear_mm: Size | None = _f("Wear of the heel")
-    clean: bool | None = _f("Clean and dry")
-    aligned: bool | None = _f("Faces meet squarely")
-    felt_oiled: bool | None = _f("Cam felt oiled as the manual says")
-    dressed: bool | None = _f("Faces dressed")
-    replaced: bool | None = _f("Contacts replaced")
-    spring_n: Annotated[float, Field(ge=0.0, le=1000.0)] | None = _f("Spring, at the contacts")
+    pip_height_mm: Size | None = _f(marked("Pip on the contacts"))
+    heel_wear_mm: Size | None = _f(marked("Wear of the heel"))
+    clean: bool | None = _f(marked("Clean and dry"))
+    aligned: bool | None = _f(marked("Faces meet squarely"))
+    felt_oiled: bool | None = _f(marked("Cam felt oiled as the manual says"))
+    dressed: bool | None = _f(marked("Faces dressed"))
+    replaced: bool | None = _f(marked("Contacts replaced"))
+    spring_n: Annotated[float, Field(ge=0.0, le=1000.0)] | None = _f(marked("Spring, at the contacts"))
 
 
 class TrialRecord(Model):
     """One trial: the plate, the blades, and where it opened. A gap without an upper end: no blade was refused."""
 
-    backplate_deg: Deg = Field(title="Backplate")
-    gap_low_mm: Size = Field(title="Gap at least")
-    gap_high_mm: Size | None = _f("Gap at most")
-    opening_error_deg: Deg = _f("Opening from the E-gap, rotor", 0.0)
+    backplate_deg: Deg = Field(title=marked("Backplate"))
+    gap_low_mm: Size = Field(title=marked("Gap at least"))
+    gap_high_mm: Size | None = _f(marked("Gap at most"))
+    opening_error_deg: Deg = _f(marked("Opening from the E-gap, rotor"), 0.0)
 
     @model_validator(mode="after")
     def _order(self) -> Self:
         if self.gap_high_mm is not None and not self.gap_low_mm <= self.gap_high_mm:
-            raise ValueError(f"gap_low_mm is {self.gap_low_mm:g}; it must not be above gap_high_mm")
+            raise ValueError(
+                tr("gap_low_mm is {gap_low}; it must not be above gap_high_mm", gap_low=number(self.gap_low_mm, "g"))
+            )
         return self
 
 
 class InternalTiming(Setting):
     """Internal timing as left, read again after tightening, with the trials that led there."""
 
-    trials: tuple[TrialRecord, ...] = Field(default=(), max_length=200, title="Trials")
-    planned_backplate_deg: Deg | None = _f("Backplate planned")
-    planned_screw_deg: Deg | None = _f("Contact screw planned")
-    planned_gap_mm: Size | None = _f("Gap planned")
-    read_after_tightening: bool = _f("Read again after tightening", False)
-    uncertainty: Uncertainty = Field(default_factory=Uncertainty.model_construct, title="Uncertainty")
+    trials: tuple[TrialRecord, ...] = Field(default=(), max_length=200, title=marked("Trials"))
+    planned_backplate_deg: Deg | None = _f(marked("Backplate planned"))
+    planned_screw_deg: Deg | None = _f(marked("Contact screw planned"))
+    planned_gap_mm: Size | None = _f(marked("Gap planned"))
+    read_after_tightening: bool = _f(marked("Read again after tightening"), False)
+    uncertainty: Uncertainty = Field(default_factory=Uncertainty.model_construct, title=marked("Uncertainty"))
 
 
 class LobeReading(Model):
     """One lobe of the cam, by firing order."""
 
-    opening_error_deg: Deg | None = _f("Opening from its place, rotor")
-    gap_mm: Size | None = _f("Largest gap")
-    dwell_deg: Deg | None = _f("Contacts closed, rotor")
+    opening_error_deg: Deg | None = _f(marked("Opening from its place, rotor"))
+    gap_mm: Size | None = _f(marked("Largest gap"))
+    dwell_deg: Deg | None = _f(marked("Contacts closed, rotor"))
 
 
 class Lobes(Stage):
     """Every lobe of the cam."""
 
-    lobes: tuple[LobeReading, ...] = Field(default=(), max_length=36, title="Lobes")
+    lobes: tuple[LobeReading, ...] = Field(default=(), max_length=36, title=marked("Lobes"))
 
 
 class Marks(Stage):
     """Marks before the magneto or its coupling is taken apart."""
 
-    drive_flange_marked: bool = _f("Drive flange marked", False)
-    disc_marked: bool = _f("Disc marked", False)
-    magneto_flange_marked: bool = _f("Magneto flange marked", False)
-    engine_marked: bool = _f("Magneto marked on the engine's pad", False)
-    magneto_from_disc_teeth: Teeth | None = _f("Magneto flange's mark from the disc's, with rotation")
-    disc_from_drive_teeth: Teeth | None = _f("Disc's mark from the drive flange's, with rotation")
+    drive_flange_marked: bool = _f(marked("Drive flange marked"), False)
+    disc_marked: bool = _f(marked("Disc marked"), False)
+    magneto_flange_marked: bool = _f(marked("Magneto flange marked"), False)
+    engine_marked: bool = _f(marked("Magneto marked on the engine's pad"), False)
+    magneto_from_disc_teeth: Teeth | None = _f(marked("Magneto flange's mark from the disc's, with rotation"))
+    disc_from_drive_teeth: Teeth | None = _f(marked("Disc's mark from the drive flange's, with rotation"))
 
 
 class ToothShift(Stage):
     """Timing to the engine at the toothed coupling: read, planned, moved, read again. Teeth: with rotation."""
 
-    side: Literal["left", "right"] = _f("Magneto", "left")
-    reads_btdc_deg: Deg | None = _f("Fires, as read")
-    wanted_btdc_deg: Deg | None = _f("Wanted")
-    planned_magneto_teeth: Teeth | None = _f("Planned: magneto flange on the disc")
-    planned_disc_teeth: Teeth | None = _f("Planned: disc on the drive flange")
-    planned_btdc_deg: Deg | None = _f("Planned: fires")
-    moved_magneto_teeth: Teeth | None = _f("Moved: magneto flange on the disc")
-    moved_disc_teeth: Teeth | None = _f("Moved: disc on the drive flange")
-    result_btdc_deg: Deg | None = _f("Fires, afterwards")
+    side: Literal["left", "right"] = _f(marked("Magneto"), "left")
+    reads_btdc_deg: Deg | None = _f(marked("Fires, as read"))
+    wanted_btdc_deg: Deg | None = _f(marked("Wanted"))
+    planned_magneto_teeth: Teeth | None = _f(marked("Planned: magneto flange on the disc"))
+    planned_disc_teeth: Teeth | None = _f(marked("Planned: disc on the drive flange"))
+    planned_btdc_deg: Deg | None = _f(marked("Planned: fires"))
+    moved_magneto_teeth: Teeth | None = _f(marked("Moved: magneto flange on the disc"))
+    moved_disc_teeth: Teeth | None = _f(marked("Moved: disc on the drive flange"))
+    result_btdc_deg: Deg | None = _f(marked("Fires, afterwards"))
 
 
 class Synchronising(Stage):
     """Both magnetos on the engine."""
 
-    left_btdc_deg: Deg | None = _f("Left fires")
-    right_btdc_deg: Deg | None = _f("Right fires")
-    uncertainty: Uncertainty = Field(default_factory=Uncertainty.model_construct, title="Uncertainty")
+    left_btdc_deg: Deg | None = _f(marked("Left fires"))
+    right_btdc_deg: Deg | None = _f(marked("Right fires"))
+    uncertainty: Uncertainty = Field(default_factory=Uncertainty.model_construct, title=marked("Uncertainty"))
 
 
 class Closing(Stage):
     """Closing checks. Each is to be confirmed."""
 
-    lock_screws_tight: bool = _f("Lock screw and clamp screws tight", False)
-    pins_fitted: bool = _f("Coupling pins and split pins fitted", False)
-    nuts_torqued: bool = _f("Nuts torqued as the manual says", False)
-    safety_wired: bool = _f("Safety wire fitted", False)
-    leads_connected: bool = _f("Plug leads connected, each to its cylinder", False)
-    switch_lead_connected: bool = _f("Switch lead connected and proved again", False)
-    tools_counted: bool = _f("Tools, timing pins and stop counted back", False)
+    lock_screws_tight: bool = _f(marked("Lock screw and clamp screws tight"), False)
+    pins_fitted: bool = _f(marked("Coupling pins and split pins fitted"), False)
+    nuts_torqued: bool = _f(marked("Nuts torqued as the manual says"), False)
+    safety_wired: bool = _f(marked("Safety wire fitted"), False)
+    leads_connected: bool = _f(marked("Plug leads connected, each to its cylinder"), False)
+    switch_lead_connected: bool = _f(marked("Switch lead connected and proved again"), False)
+    tools_counted: bool = _f(marked("Tools, timing pins and stop counted back"), False)
 
 
 class GroundRun(Stage):
     """Ground run after the work."""
 
-    run_rpm: Speed | None = _f("Engine speed")
-    drop_left_rpm: Speed | None = _f("Drop, running on left")
-    drop_right_rpm: Speed | None = _f("Drop, running on right")
-    dead_cut_checked: bool | None = _f("Stops firing with the switch off, at idle")
+    run_rpm: Speed | None = _f(marked("Engine speed"))
+    drop_left_rpm: Speed | None = _f(marked("Drop, running on left"))
+    drop_right_rpm: Speed | None = _f(marked("Drop, running on right"))
+    dead_cut_checked: bool | None = _f(marked("Stops firing with the switch off, at idle"))
 
 
 class Remarks(Stage):
     """Remarks and what is left to do."""
 
-    text: Text = _f("Remarks", "")
+    text: Text = _f(marked("Remarks"), "")

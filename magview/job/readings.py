@@ -6,7 +6,7 @@ import csv
 import io
 import json
 from collections.abc import Iterator
-from dataclasses import asdict, dataclass
+from dataclasses import asdict
 from typing import Any, Literal
 
 from magview import __version__
@@ -14,9 +14,11 @@ from magview.bench.sureness import percent_words
 from magview.bench.verdict import mark_words
 from magview.bench.words import way_words
 from magview.job import judge
-from magview.job.parts import Stage, Sure, Uncertainty
+from magview.job.parts import Stage, Sure, Uncertainty, title_in
 from magview.job.sheet import STAGES, Job, stage_of, title_of
 from magview.spec.base import Model
+from magview.spec.frozen import frozen
+from magview.spec.language import in_english, inside, marked, number, tr
 from magview.spec.units import format_angle, format_length
 
 _OF_THE_STAGE = frozenset(Stage.model_fields)
@@ -25,7 +27,7 @@ _UNITS = {"_mm": "mm", "_deg": "deg", "_rpm": "rpm", "_h": "h", "_teeth": "teeth
 Judged = Literal["", "in limits", "OUT OF LIMITS", "found out of limits", "as it must be", "NOT AS IT MUST BE"]
 
 
-@dataclass(frozen=True)
+@frozen
 class Row:
     """One reading. Numbers at full precision in the field's own unit; `shown` is for people."""
 
@@ -59,39 +61,45 @@ def _of_stage(job: Job, name: str, judged: dict[tuple[str, str], judge.Verdict])
 def _derived(job: Job, name: str) -> tuple[tuple[str, str, float | None], ...]:
     match name:
         case "dead_centre":
-            return (("true_centre_deg", "Disc at true top dead centre", judge.dead_centre_deg(job)),)
+            return (("true_centre_deg", tr("Disc at true top dead centre"), judge.dead_centre_deg(job)),)
         case "synchronising":
-            return (("difference_deg", "Left error less right error", judge.timing_difference_deg(job)),)
+            return (("difference_deg", tr("Left error less right error"), judge.timing_difference_deg(job)),)
         case "ground_run":
-            return (("drop_difference_rpm", "Difference of the drops", judge.drop_difference_rpm(job)),)
+            return (("drop_difference_rpm", tr("Difference of the drops"), judge.drop_difference_rpm(job)),)
     return ()
 
 
 def _walk(model: Model, where: str) -> Iterator[tuple[str, str, Any]]:
     for field, info in type(model).model_fields.items():
-        value, label = getattr(model, field), info.title or field
+        value, label = getattr(model, field), title_in(info, field)
         if isinstance(model, Stage) and field in _OF_THE_STAGE:
             continue
         if isinstance(value, Uncertainty):
             for quantity, told in type(value).model_fields.items():
                 sure = getattr(value, quantity)
                 if sure is not None:
-                    yield from _sure(f"{where}{field}.{quantity}", told.title or quantity, sure)
+                    yield from _sure(f"{where}{field}.{quantity}", title_in(told, quantity), sure)
         elif isinstance(value, tuple):
             for i, item in enumerate(value):
-                one = "Trial" if field == "trials" else "Lobe"
                 for inner, name, found in _walk(item, f"{where}{field}[{i}]."):
-                    yield inner, f"{one} {i + 1}: {name[0].lower()}{name[1:]}", found
+                    label = (
+                        tr("Trial {number}: {reading}", number=i + 1, reading=inside(name))
+                        if field == "trials"
+                        else tr("Lobe {number}: {reading}", number=i + 1, reading=inside(name))
+                    )
+                    yield inner, label, found
         elif value is not None and value != "":
             yield f"{where}{field}", label, value
 
 
 def _sure(place: str, label: str, sure: Sure) -> Iterator[tuple[str, str, Any]]:
     unit = next(u for u in _UNITS if place.endswith(u))
-    yield f"{place}.value{unit}", f"{label}: best estimate", sure.value
-    yield f"{place}.expanded_uncertainty{unit}", f"{label}: expanded uncertainty", sure.expanded_uncertainty
-    yield f"{place}.coverage_factor", f"{label}: coverage factor", sure.coverage_factor
-    yield f"{place}.probability_in_limits", f"{label}: probability in limits", sure.probability_in_limits
+    yield f"{place}.value{unit}", tr("{label}: best estimate", label=label), sure.value
+    words = tr("{label}: expanded uncertainty", label=label)
+    yield f"{place}.expanded_uncertainty{unit}", words, sure.expanded_uncertainty
+    yield f"{place}.coverage_factor", tr("{label}: coverage factor", label=label), sure.coverage_factor
+    words = tr("{label}: probability in limits", label=label)
+    yield f"{place}.probability_in_limits", words, sure.probability_in_limits
 
 
 def _row(stage: str, field: str, label: str, value: Any, verdict: judge.Verdict | None) -> Row:
@@ -103,14 +111,14 @@ def _row(stage: str, field: str, label: str, value: Any, verdict: judge.Verdict 
 
 
 def judged_words(verdict: judge.Verdict | None) -> Judged:
-    """A verdict in words; what was found is only noted."""
+    """A verdict in words, not yet read out; what was found is only noted."""
     if verdict is None:
         return ""
     if verdict.wanted is not None:
-        return "as it must be" if verdict.ok else "NOT AS IT MUST BE"
+        return marked("as it must be") if verdict.ok else marked("NOT AS IT MUST BE")
     if verdict.ok:
-        return "in limits"
-    return "OUT OF LIMITS" if verdict.as_left else "found out of limits"
+        return marked("in limits")
+    return marked("OUT OF LIMITS") if verdict.as_left else marked("found out of limits")
 
 
 # ---------------------------------------------------------------------- words
@@ -121,31 +129,46 @@ def unit_of(field: str) -> str:
     return next((unit for suffix, unit in _UNITS.items() if field.endswith(suffix)), "")
 
 
+_CHOICES = {
+    "intake": marked("intake"),
+    "compression": marked("compression"),
+    "power": marked("power"),
+    "exhaust": marked("exhaust"),
+    "left": marked("left"),
+    "right": marked("right"),
+}
+"""Readings that are one of a few words."""
+
 _SIGNED = ("backplate_deg", "screw_deg", "error_deg", "difference_deg")
 
 
 def shown(field: str, value: Any) -> str:
     """A reading for people: both length units, words for signs."""
     if isinstance(value, bool):
-        return "yes" if value else "no"
+        return tr("yes") if value else tr("no")
     if isinstance(value, str):
-        return value
+        return tr(_CHOICES[value]) if field in ("stroke", "side") else value
     unit = unit_of(field)
     if unit == "mm":
         return _length(value) if "mark_offset" not in field else mark_words(_length(abs(value)), value)
     if unit == "deg":
         if "btdc" in field and "." not in field:
-            return f"{format_angle(abs(value))} {'before' if value >= 0 else 'after'} top dead centre"
+            angle = format_angle(abs(value))
+            return (
+                tr("{angle} before top dead centre", angle=angle)
+                if value >= 0
+                else tr("{angle} after top dead centre", angle=angle)
+            )
         if field.endswith(("error_deg", "error_deg.value_deg")):
             return _early_or_late(value)
         return format_angle(value, signed=field.endswith(_SIGNED))
     if unit == "teeth":
-        return "in line" if value == 0 and "_from_" in field else way_words(value)
+        return tr("in line") if value == 0 and "_from_" in field else way_words(value)
     if field.endswith("probability_in_limits"):
         return percent_words(value)
     if field.endswith("coverage_factor"):
-        return f"k = {value:.2f}"
-    return f"{value:g} {unit}".strip()
+        return f"k = {number(value, 2)}"
+    return f"{number(value)} {unit}".strip()
 
 
 def limits_words(field: str, low: float | None, high: float | None) -> str:
@@ -153,10 +176,14 @@ def limits_words(field: str, low: float | None, high: float | None) -> str:
     if low is None and high is None:
         return ""
     if low is None or high is None:
-        return f"at most {_plain(field, high)}" if low is None else f"at least {_plain(field, low)}"
+        return (
+            tr("at most {limit}", limit=_plain(field, high))
+            if low is None
+            else tr("at least {limit}", limit=_plain(field, low))
+        )
     if low == -high:
-        return f"within ±{_plain(field, high)}"
-    return f"{_plain(field, low)} to {_plain(field, high)}"
+        return tr("within ±{limit}", limit=_plain(field, high))
+    return tr("{low} to {high}", low=_plain(field, low), high=_plain(field, high))
 
 
 def _plain(field: str, value: float | None) -> str:
@@ -164,7 +191,7 @@ def _plain(field: str, value: float | None) -> str:
     unit = unit_of(field)
     if unit == "mm":
         return _length(value)
-    return format_angle(value) if unit == "deg" else f"{value:g} {unit}".strip()
+    return format_angle(value) if unit == "deg" else f"{number(value)} {unit}".strip()
 
 
 def _length(mm: float) -> str:
@@ -173,7 +200,9 @@ def _length(mm: float) -> str:
 
 def _early_or_late(degrees: float) -> str:
     text = format_angle(abs(degrees))
-    return text if text == format_angle(0.0) else f"{text} {'late' if degrees > 0 else 'early'}"
+    if text == format_angle(0.0):
+        return text
+    return tr("{angle} late", angle=text) if degrees > 0 else tr("{angle} early", angle=text)
 
 
 # ---------------------------------------------------------------------- files
@@ -184,12 +213,17 @@ def csv_text(job: Job) -> str:
     out = io.StringIO()
     writer = csv.writer(out, lineterminator="\r\n")
     writer.writerow(("stage", "field", "reading", "value", "unit", "low", "high", "verdict"))
-    for row in rows(job):
+    for row in _in_english(job):
         writer.writerow((
             row.stage, row.field, _safe(row.label), _cell(row.value), row.unit, _cell(row.low), _cell(row.high),
             row.verdict,
         ))  # fmt: skip
     return out.getvalue()
+
+
+def _in_english(job: Job) -> list[Row]:
+    with in_english():
+        return rows(job)
 
 
 def _cell(value: float | int | bool | str | None) -> str:
@@ -212,6 +246,11 @@ def json_text(job: Job) -> str:
 
 def as_plain(job: Job) -> dict[str, Any]:
     """What `json_text` writes, as plain values."""
+    with in_english():
+        return _as_plain(job)
+
+
+def _as_plain(job: Job) -> dict[str, Any]:
     found = judge.progress(job)
     return {
         "program": f"magview {__version__}",

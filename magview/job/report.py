@@ -10,6 +10,7 @@ from magview import __version__
 from magview.job.document import Block, Figures, Heading, Paragraph, SignatureLines, Table, document, footer
 from magview.job.history import Drift
 from magview.job.sheet import Job
+from magview.spec.language import tr
 
 Paper = Literal["a4", "letter"]
 PAPERS: tuple[Paper, ...] = ("a4", "letter")
@@ -47,7 +48,7 @@ footer { margin-top: 1.5em; border-top: 0.4pt solid #888; font-size: 8pt; }
 
 def html_text(job: Job, paper: Paper = "a4", drift: Drift | None = None) -> str:
     """The sheet as HTML for a paper size; with `drift`, earlier sheets of the same magneto too."""
-    title = job.title or "Magneto job sheet"
+    title = job.title or tr("Magneto job sheet")
     body = "\n".join(_html(block) for block in document(job, drift))
     size = "A4" if paper == "a4" else "letter"
     return (

@@ -12,45 +12,23 @@ from typing import Any, Literal
 from magview.job.sheet import Job
 from magview.spec.base import Model
 from magview.spec.engine import Engine, Installation
-from magview.spec.files import format_of
+from magview.spec.json_schema import schema_of
 from magview.spec.magneto import Magneto
 
 Kind = Literal["magneto", "engine", "installation", "job"]
 MODELS: dict[Kind, type[Model]] = {"magneto": Magneto, "engine": Engine, "installation": Installation, "job": Job}
 
-_ONE_LINE = "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"
-
 
 def schema(kind: Kind) -> dict[str, Any]:
     """The schema of a file format."""
-    model = MODELS[kind]
-    data = model.model_json_schema()
-    _plain_patterns(data)
+    data = schema_of(MODELS[kind])
     if kind == "installation":
         for part in ("magneto", "engine"):
             path = {"type": "string", "description": f"path of the {part}'s file, from this file's folder"}
             data["properties"][part] = {"anyOf": [data["properties"][part], path]}
-    note = "Fields are checked against one another when the file is read."
-    return {
-        "$schema": "https://json-schema.org/draft/2020-12/schema",
-        "$comment": note,
-        **data,
-        "title": format_of(model),
-    }
+    return data
 
 
 def schema_text(kind: Kind) -> str:
     """The schema as a file's text."""
     return json.dumps(schema(kind), indent=2, ensure_ascii=False) + "\n"
-
-
-def _plain_patterns(part: Any) -> None:
-    """Write "no control characters" as every dialect of regular expressions reads it."""
-    if isinstance(part, dict):
-        if isinstance(part.get("pattern"), str):
-            part["pattern"] = _ONE_LINE
-        for value in part.values():
-            _plain_patterns(value)
-    elif isinstance(part, list):
-        for value in part:
-            _plain_patterns(value)

@@ -12,16 +12,17 @@ from magview.job.parts import Line, Stage
 from magview.spec.base import Model, SpecError
 from magview.spec.engine import Installation
 from magview.spec.files import dump_json, validate
+from magview.spec.language import marked, tr
 from magview.spec.magneto import Magneto
 
 CAUTIONS = (
-    "Treat the propeller as live at all times: keep out of its arc, and let nobody else near it.",
-    "Ignition switch off; switch lead grounded and proved with a meter or lamp, not taken for granted.",
-    "Plugs out: at least one from every cylinder.",
-    "Wheels chocked; the aircraft cannot move.",
-    "The manufacturer's current manual and local rules govern, not this sheet.",
-    "Work on a certified aircraft is done or released by a licensed person.",
-    "magview is a training and planning aid; the magnetos it ships are invented.",
+    marked("Treat the propeller as live at all times: keep out of its arc, and let nobody else near it."),
+    marked("Ignition switch off; switch lead grounded and proved with a meter or lamp, not taken for granted."),
+    marked("Plugs out: at least one from every cylinder."),
+    marked("Wheels chocked; the aircraft cannot move."),
+    marked("The manufacturer's current manual and local rules govern, not this sheet."),
+    marked("Work on a certified aircraft is done or released by a licensed person."),
+    marked("magview is a training and planning aid; the magnetos it ships are invented."),
 )
 """On every sheet, first."""
 
@@ -44,7 +45,13 @@ class History(Model):
     @model_validator(mode="after")
     def _within(self) -> Self:
         if not self.done <= len(self.steps):
-            raise ValueError(f"done is {self.done}; it must be at most the number of steps, {len(self.steps)}")
+            raise ValueError(
+                tr(
+                    "done is {done}; it must be at most the number of steps, {count}",
+                    done=self.done,
+                    count=len(self.steps),
+                )
+            )
         return self
 
 
@@ -53,48 +60,56 @@ class Job(Model):
 
     format: Literal["magview-job/1"]
     title: Line = ""
-    day: parts.Day = Field(default="", title="Date")
-    invented: bool = Field(default=False, title="Invented for demonstration")
-    aircraft: parts.Aircraft = Field(default_factory=parts.Aircraft.model_construct, title="Aircraft")
-    engine: parts.EngineIdentity = Field(default_factory=parts.EngineIdentity.model_construct, title="Engine")
-    magneto: parts.MagnetoIdentity = Field(default_factory=parts.MagnetoIdentity.model_construct, title="Magneto")
+    day: parts.Day = Field(default="", title=marked("Date"))
+    invented: bool = Field(default=False, title=marked("Invented for demonstration"))
+    aircraft: parts.Aircraft = Field(default_factory=parts.Aircraft.model_construct, title=marked("Aircraft"))
+    engine: parts.EngineIdentity = Field(default_factory=parts.EngineIdentity.model_construct, title=marked("Engine"))
+    magneto: parts.MagnetoIdentity = Field(
+        default_factory=parts.MagnetoIdentity.model_construct, title=marked("Magneto")
+    )
     installation: Installation | None = None
     """What the bench worked with: magneto, engine and coupling; or…"""
     magneto_file: Magneto | None = None
     """…the magneto alone."""
-    limits: parts.Limits = Field(default_factory=parts.Limits.model_construct, title="Limits")
+    limits: parts.Limits = Field(default_factory=parts.Limits.model_construct, title=marked("Limits"))
 
-    cautions: parts.Cautions = Field(default_factory=parts.Cautions.model_construct, title="Cautions and making safe")
-    switch_lead: parts.SwitchLead = Field(default_factory=parts.SwitchLead.model_construct, title="Switch-lead proof")
-    dead_centre: parts.DeadCentre = Field(
-        default_factory=parts.DeadCentre.model_construct, title="Top dead centre and stroke"
+    cautions: parts.Cautions = Field(
+        default_factory=parts.Cautions.model_construct, title=marked("Cautions and making safe")
     )
-    as_found: parts.AsFound = Field(default_factory=parts.AsFound.model_construct, title="As found")
+    switch_lead: parts.SwitchLead = Field(
+        default_factory=parts.SwitchLead.model_construct, title=marked("Switch-lead proof")
+    )
+    dead_centre: parts.DeadCentre = Field(
+        default_factory=parts.DeadCentre.model_construct, title=marked("Top dead centre and stroke")
+    )
+    as_found: parts.AsFound = Field(default_factory=parts.AsFound.model_construct, title=marked("As found"))
     contacts: parts.Contacts = Field(
-        default_factory=parts.Contacts.model_construct, title="Condition of the contacts"
+        default_factory=parts.Contacts.model_construct, title=marked("Condition of the contacts")
     )
     internal_timing: parts.InternalTiming = Field(
-        default_factory=parts.InternalTiming.model_construct, title="Internal timing, as left"
+        default_factory=parts.InternalTiming.model_construct, title=marked("Internal timing, as left")
     )
-    lobes: parts.Lobes = Field(default_factory=parts.Lobes.model_construct, title="Every lobe")
-    marks: parts.Marks = Field(default_factory=parts.Marks.model_construct, title="Marks before removal")
-    tooth_shift: parts.ToothShift = Field(default_factory=parts.ToothShift.model_construct, title="Tooth shift")
+    lobes: parts.Lobes = Field(default_factory=parts.Lobes.model_construct, title=marked("Every lobe"))
+    marks: parts.Marks = Field(default_factory=parts.Marks.model_construct, title=marked("Marks before removal"))
+    tooth_shift: parts.ToothShift = Field(
+        default_factory=parts.ToothShift.model_construct, title=marked("Tooth shift")
+    )
     synchronising: parts.Synchronising = Field(
-        default_factory=parts.Synchronising.model_construct, title="Synchronising"
+        default_factory=parts.Synchronising.model_construct, title=marked("Synchronising")
     )
-    closing: parts.Closing = Field(default_factory=parts.Closing.model_construct, title="Closing checks")
-    ground_run: parts.GroundRun = Field(default_factory=parts.GroundRun.model_construct, title="Ground run")
-    remarks: parts.Remarks = Field(default_factory=parts.Remarks.model_construct, title="Remarks")
+    closing: parts.Closing = Field(default_factory=parts.Closing.model_construct, title=marked("Closing checks"))
+    ground_run: parts.GroundRun = Field(default_factory=parts.GroundRun.model_construct, title=marked("Ground run"))
+    remarks: parts.Remarks = Field(default_factory=parts.Remarks.model_construct, title=marked("Remarks"))
 
-    signature: parts.Signature | None = Field(default=None, title="Signature")
-    next_check: parts.NextCheck = Field(default_factory=parts.NextCheck.model_construct, title="Next check")
+    signature: parts.Signature | None = Field(default=None, title=marked("Signature"))
+    next_check: parts.NextCheck = Field(default_factory=parts.NextCheck.model_construct, title=marked("Next check"))
     history: History | None = None
 
     @model_validator(mode="after")
     def _one_description(self) -> Self:
         if self.installation is not None and self.magneto_file is not None:
             raise ValueError(
-                "magneto_file and installation are both given; the installation has a magneto of its own"
+                tr("magneto_file and installation are both given; the installation has a magneto of its own")
             )
         return self
 
@@ -113,13 +128,15 @@ STAGES: tuple[str, ...] = (
 
 def title_of(name: str) -> str:
     """What a stage or another part of the sheet is called."""
-    return Job.model_fields[name].title or name
+    return parts.title_in(Job.model_fields[name], name)
 
 
 def stage_of(job: Job, name: str) -> Stage:
     """A stage by its name. Raises SpecError for one that is not there."""
     if name not in STAGES:
-        raise SpecError(f"“{name[:40]}” is no stage of a job; stages are {', '.join(STAGES)}")
+        raise SpecError(
+            tr("“{name}” is no stage of a job; stages are {known}", name=name[:40], known=", ".join(STAGES))
+        )
     stage: Stage = getattr(job, name)
     return stage
 
@@ -131,7 +148,7 @@ def new_job(title: str = "", day: str = "") -> Job:
 
 def change(job: Job, **values: Any) -> Job:
     """A sheet with some of its own parts replaced, checked as a file is. Raises SpecError."""
-    return validate(Job, _fields(job) | values, "this sheet")
+    return validate(Job, _fields(job) | values, tr("this sheet"))
 
 
 def change_in(job: Job, part: str, **values: Any) -> Job:
@@ -141,7 +158,7 @@ def change_in(job: Job, part: str, **values: Any) -> Job:
     """
     model = getattr(job, part, None)
     if not isinstance(model, Model):
-        raise SpecError(f"“{part[:40]}” is no part of a job")
+        raise SpecError(tr("“{part}” is no part of a job", part=part[:40]))
     return change(job, **{part: _fields(model) | values})
 
 
@@ -181,7 +198,7 @@ def digest(job: Job) -> str:
 def sign(job: Job, who: str, licence_no: str, day: str, checked_by: str = "", checked_licence_no: str = "") -> Job:
     """Sign the sheet as it stands. Raises SpecError without a name and a date."""
     if not who.strip() or not day:
-        raise SpecError("a signature takes a name and a date")
+        raise SpecError(tr("a signature takes a name and a date"))
     signature = {
         "who": who, "licence_no": licence_no, "day": day, "checked_by": checked_by,
         "checked_licence_no": checked_licence_no, "covers": digest(job),

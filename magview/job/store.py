@@ -23,6 +23,7 @@ from magview.job.lock import Held, Lock
 from magview.job.sheet import History, Job, Step, as_data, without_history
 from magview.spec.base import SpecError
 from magview.spec.files import MAX_BYTES, dump_json, write_text
+from magview.spec.language import marked, number, tr
 
 MOST_STEPS = 2_000
 _ROOM_BYTES = MAX_BYTES // 2
@@ -37,6 +38,17 @@ class _Conflict(SpecError):
 
 def _now() -> str:
     return datetime.datetime.now(datetime.UTC).isoformat(timespec="seconds")
+
+
+_KEPT = {
+    (True, True): marked(
+        "{error}. What you entered is kept here and tried again with your next step; a copy is in {folder}"
+    ),
+    (True, False): marked("{error}. What you entered is kept here and tried again with your next step"),
+    (False, True): marked("{error}. What you entered is kept here; a copy is in {folder}"),
+    (False, False): marked("{error}. What you entered is kept here"),
+}
+"""By whether it is tried again, and whether there is a copy."""
 
 
 class JobStore:
@@ -80,7 +92,7 @@ class JobStore:
         """Start a new file. Raises SpecError where there is one already, or it cannot be written."""
         path = _resolved(path)
         if path.exists():
-            raise SpecError(f"{path.name}: is there already; open it, or choose another name")
+            raise SpecError(tr("{name}: is there already; open it, or choose another name", name=path.name))
         store = cls(path, job, now=now, spare=spare)
         store._own()
         if store.read_only is None:
@@ -167,11 +179,13 @@ class JobStore:
         """
         path = _resolved(path)
         if path != self.path and path.exists():
-            raise SpecError(f"{path.name}: is there already; choose another name")
+            raise SpecError(tr("{name}: is there already; choose another name", name=path.name))
         other = JobStore(path, self._whole(), now=self._now, spare=self._spare)
         if path == self.path:
             if self._lock is None:
-                raise SpecError(self.read_only or f"{path.name}: cannot be written; choose another name")
+                raise SpecError(
+                    self.read_only or tr("{name}: cannot be written; choose another name", name=path.name)
+                )
             other._lock, other._device = self._lock, _device(path.parent)
         else:
             other._own()
@@ -215,19 +229,23 @@ class JobStore:
         try:
             self._lock = Lock(self.path)
         except Held:
-            self.read_only = (
-                f"{self.path.name} is open in another window or program: it can be read here, and changed there; "
-                "save it under another name to change it here"
+            self.read_only = tr(
+                "{name} is open in another window or program: it can be read here, and changed "
+                "there; save it under another name to change it here",
+                name=self.path.name,
             )
             return
         except OSError as error:
-            self.read_only = (
-                f"{self.path.name} can only be read: its folder takes no files ({error.strerror or error}); "
-                "save it elsewhere to change it"
+            self.read_only = tr(
+                "{name} can only be read: its folder takes no files ({reason}); save it elsewhere to change it",
+                name=self.path.name,
+                reason=error.strerror or error,
             )
             return
         if self.path.exists() and not os.access(self.path, os.W_OK):
-            self.read_only = f"{self.path.name} may only be read; save it under another name to change it"
+            self.read_only = tr(
+                "{name} may only be read; save it under another name to change it", name=self.path.name
+            )
             return
         _sweep(self.path)
         self._device = _device(self.path.parent)
@@ -253,7 +271,7 @@ class JobStore:
             # Through JSON, as a file is read: a step's values are what a file holds.
             return without_history(Job.model_validate_json(json.dumps({**data, **values})))
         except (ValidationError, ValueError, TypeError, RecursionError) as error:
-            raise SpecError("this step of the history is damaged; it cannot be undone or done again") from error
+            raise SpecError(tr("this step of the history is damaged; it cannot be undone or done again")) from error
 
     def _become(self, job: Job, history: History) -> None:
         history, text = _fitting(job, history)
@@ -273,29 +291,38 @@ class JobStore:
             _sync_folder(self.path.parent)
             self._written, self.trouble = _digest(_text_of(self.path) or b""), None
         except SpecError as error:
-            again = "" if isinstance(error, _Conflict) else " and tried again with your next step"
-            self.trouble = f"{error}. What you entered is kept here{again}{self._aside(text)}"
+            again = not isinstance(error, _Conflict)
+            self.trouble = tr(_KEPT[again, self._aside(text)], error=error, folder=self._spare)
 
     def _check_place(self) -> None:
         """Refuse to write over another program's work, or on a drive that has taken the place of ours."""
         name, folder = self.path.name, self.path.parent
         if not folder.is_dir() or (self._device is not None and _device(folder) != self._device):
-            raise SpecError(f"{name}: cannot be written: its folder or drive is gone; put it back, or save elsewhere")
+            raise SpecError(
+                tr(
+                    "{name}: cannot be written: its folder or drive is gone; put it back, or save elsewhere",
+                    name=name,
+                )
+            )
         if self._written is not None and self.changed_on_disk():
             raise _Conflict(
-                f"{name}: was changed by another program and is left as it is; reload it, or save under another name"
+                tr(
+                    "{name}: was changed by another program and is left as it is; reload it, or save "
+                    "under another name",
+                    name=name,
+                )
             )
 
-    def _aside(self, text: str) -> str:
-        """Keep a copy in the spare folder, and say where."""
+    def _aside(self, text: str) -> bool:
+        """Keep a copy in the spare folder; say whether it is there."""
         if self._spare is None:
-            return ""
+            return False
         try:
             self._spare.mkdir(parents=True, exist_ok=True)
             write_text(self._spare / self.path.name, text)
         except (SpecError, OSError):
-            return ""
-        return f"; a copy is in {self._spare}"
+            return False
+        return True
 
 
 def _fitting(job: Job, history: History) -> tuple[History, str]:
@@ -305,7 +332,10 @@ def _fitting(job: Job, history: History) -> tuple[History, str]:
         size = len(text.encode())
         if not history.steps and size > MAX_BYTES:
             raise SpecError(
-                f"this sheet is larger than {MAX_BYTES / 1e6:g} MB, the most that is read again; shorten it"
+                tr(
+                    "this sheet is larger than {most} MB, the most that is read again; shorten it",
+                    most=number(MAX_BYTES / 1000000.0, "g"),
+                )
             )
         if not history.steps or size <= _ROOM_BYTES:
             return history, text
@@ -319,7 +349,7 @@ def _resolved(path: Path) -> Path:
     try:
         return path.resolve()
     except (OSError, RuntimeError, ValueError) as error:
-        raise SpecError(f"{path.name}: is no name of a file") from error
+        raise SpecError(tr("{name}: is no name of a file", name=path.name)) from error
 
 
 def _text_of(path: Path) -> bytes | None:

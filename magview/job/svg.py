@@ -21,6 +21,8 @@ from magview.bench.drive_end import PARENTS as DRIVE_PARENTS
 from magview.bench.labels import arrange
 from magview.bench.shapes import Array, Point, Shape, hatching, rotate
 from magview.bench.state import BenchState, Engaged, Mounting, crank_deg
+from magview.spec.frozen import frozen
+from magview.spec.language import number, tr
 
 FILLS = {
     "shoe-a": "#ffffff", "shoe-b": "#ffffff", "north": "#ffffff", "south": "#ffffff", "housing": "#f2f2f2",
@@ -45,8 +47,8 @@ _WIDE = {"mark": 1.6, "index": 1.6, "straightedge": 1.2, "spring": 1.8, "paint":
 _FONT = "font-family=\"'DejaVu Sans', Verdana, sans-serif\""
 
 
-@dataclass(frozen=True)
-class _Frame:
+@frozen
+class Frame:
     """From millimetres, y up, to the picture's pixels, y down."""
 
     scale: float
@@ -60,12 +62,12 @@ class _Frame:
 def breaker_svg(state: BenchState, title: str, width: int = 372, names: bool = True) -> str:
     """The breaker end of a state, as seen from there, with the names of its parts."""
     drawing, now = breaker_end(state.magneto), pose(state)
-    places = _Places(BREAKER_PARENTS, drawing.origins, now.turns_deg)
+    places = Places(BREAKER_PARENTS, drawing.origins, now.turns_deg)
     margin = 77.0 if names else 4.0
     side = width - 2 * margin
     height = side + 8.0
-    frame = _Frame(side / (2 * drawing.extent_mm), width / 2, height / 2)
-    body = _shapes(drawing.shapes, places, frame)
+    frame = Frame(side / (2 * drawing.extent_mm), width / 2, height / 2)
+    body = pieces(drawing.shapes, places, frame)
     if names:
         tips = {
             name: tuple(frame.of(places.put(group, np.array([point])))[0].tolist())
@@ -80,9 +82,9 @@ def coupling_svg(state: BenchState, engaged: Engaged, mounting: Mounting, title:
     turns = drive_pose(state, engaged, mounting).turns_deg
     # Turned so that the drive flange's mark is at the top: what matters is where the marks stand to one another.
     turns = {group: turn - turns["flange"] for group, turn in turns.items()}
-    places = _Places(DRIVE_PARENTS, dict.fromkeys(DRIVE_PARENTS, (0.0, 0.0)), turns)
-    frame = _Frame(width / (2 * EXTENT_MM), width / 2, width / 2)
-    return svg(width, width, title, _shapes(drive_end(engaged.installation.coupling), places, frame))
+    places = Places(DRIVE_PARENTS, dict.fromkeys(DRIVE_PARENTS, (0.0, 0.0)), turns)
+    frame = Frame(width / (2 * EXTENT_MM), width / 2, width / 2)
+    return svg(width, width, title, pieces(drive_end(engaged.installation.coupling), places, frame))
 
 
 def crank_svg(state: BenchState, title: str, width: int = 460) -> str:
@@ -93,19 +95,19 @@ def crank_svg(state: BenchState, title: str, width: int = 460) -> str:
     # The rod lies along x in its own group; a bearing counts from the top.
     angle = float(np.degrees(np.arctan2(now.piston[0] - now.pin[0], now.piston[1] - now.pin[1]))) - 90.0
     turns = {"disc": now.crank_turn_deg, "rod": angle}
-    places = _Places(
+    places = Places(
         CRANK_PARENTS, dict.fromkeys(CRANK_PARENTS, (0.0, 0.0)), turns, {"rod": now.pin, "piston": now.piston}
     )
     left, bottom, right, top = drawing.box
     scale = width / (right - left)
-    frame = _Frame(scale, -scale * left, scale * top)
-    return svg(width, scale * (top - bottom), title, _shapes(drawing.shapes, places, frame))
+    frame = Frame(scale, -scale * left, scale * top)
+    return svg(width, scale * (top - bottom), title, pieces(drawing.shapes, places, frame))
 
 
 # ---------------------------------------------------------------------- pieces
 
 
-class _Places:
+class Places:
     """Where groups stand: each turned about its own origin, then carried by its parent."""
 
     def __init__(
@@ -127,15 +129,15 @@ class _Places:
         return points
 
 
-def _shapes(shapes: Iterable[Shape], places: _Places, frame: _Frame) -> str:
+def pieces(shapes: Iterable[Shape], places: Places, frame: Frame) -> str:
     # In the order of their groups, as the pictures on the screen are painted.
     ordered = sorted(shapes, key=lambda shape: places.order.index(shape.group))
     pitch = max(float(abs(o).max()) for shape in ordered for o in shape.outlines) / 32.0
     return "".join(_piece(shape, places, frame, pitch) for shape in ordered)
 
 
-def _piece(shape: Shape, places: _Places, frame: _Frame, pitch: float) -> str:
-    outline = "".join(_path(frame.of(places.put(shape.group, o)), shape.filled) for o in shape.outlines)
+def _piece(shape: Shape, places: Places, frame: Frame, pitch: float) -> str:
+    outline = "".join(path(frame.of(places.put(shape.group, o)), shape.filled) for o in shape.outlines)
     width = _WIDE.get(shape.material, 0.8)
     dash = ' stroke-dasharray="6 4"' if shape.material == "straightedge" else ""
     fill = FILLS.get(shape.material, "#ffffff") if shape.filled else "none"
@@ -143,13 +145,13 @@ def _piece(shape: Shape, places: _Places, frame: _Frame, pitch: float) -> str:
     if shape.filled:
         for bearing in HATCHING.get(shape.material, ()):
             lines = hatching(shape.outlines, bearing, pitch)
-            marks = "".join(_path(frame.of(places.put(shape.group, line)), False) for line in lines)
+            marks = "".join(path(frame.of(places.put(shape.group, line)), False) for line in lines)
             if marks:
                 text += f'<path d="{marks}" fill="none" stroke="#000000" stroke-width="0.4"/>'
     return text + "\n"
 
 
-def _path(points: Array, closed: bool) -> str:
+def path(points: Array, closed: bool) -> str:
     pairs = [f"{x:.2f} {y:.2f}" for x, y in points.tolist()]
     return f"M{pairs[0]}L{' '.join(pairs[1:])}{'Z' if closed else ''}"
 
@@ -164,7 +166,7 @@ def _names(tips: Mapping[str, tuple[float, float]], left: float, right: float, h
             f'stroke-width="0.6"/>'
         )
         anchor, x = ("end", label.x - 3) if label.left else ("start", label.x + 3)
-        text += words(x, label.y + 3.5, label.text, anchor)
+        text += words(x, label.y + 3.5, tr(label.text), anchor)
     return text
 
 
@@ -216,11 +218,11 @@ def plot_svg(plot: Plot, width: int = 372, height: int = 230) -> str:
         for v in ticks.tolist():
             x, y = (at(np.array([v]), np.array([y0])) if flat else at(np.array([x0]), np.array([v])))[0].tolist()
             body += _line(np.array([(x, y), (x, y + 4) if flat else (x - 4, y)]), 0.8)
-            body += words(x, y + 15, f"{v:g}", "middle", 9) if flat else words(x - 6, y + 3, f"{v:g}", "end", 9)
+            body += words(x, y + 15, number(v), "middle", 9) if flat else words(x - 6, y + 3, number(v), "end", 9)
     if plot.band is not None:
         x, middle, low, high = plot.band
         outline = np.concatenate([at(x, low), at(x[::-1], high[::-1])])
-        body += f'<path d="{_path(outline, True)}" fill="#dddddd" stroke="none"/>'
+        body += f'<path d="{path(outline, True)}" fill="#dddddd" stroke="none"/>'
         body += _line(at(x, middle), 1.0)
     for limit in plot.limits or ():
         body += _line(at(np.array([x0, x1]), np.array([limit, limit])), 1.0, "7 4")
@@ -239,4 +241,4 @@ def _span(values: list[float]) -> tuple[float, float]:
 
 def _line(points: Array, width: float, dash: str = "") -> str:
     dashed = f' stroke-dasharray="{dash}"' if dash else ""
-    return f'<path d="{_path(points, False)}" fill="none" stroke="#000000" stroke-width="{width:g}"{dashed}/>\n'
+    return f'<path d="{path(points, False)}" fill="none" stroke="#000000" stroke-width="{width:g}"{dashed}/>\n'

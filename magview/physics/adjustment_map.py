@@ -6,18 +6,18 @@ screw (model.md §4). So a map costs one reading for each screw angle and a sum 
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from magview.physics.setting import Adjustment, InternalTiming
+from magview.spec.frozen import frozen
+from magview.spec.language import tr
 
 Array = NDArray[np.float64]
 Flags = NDArray[np.bool_]
 
 
-@dataclass(frozen=True)
+@frozen
 class AdjustmentMap:
     """What the settings of a grid read. Maps have shape (plates, screws); signs as in `Readings`."""
 
@@ -107,7 +107,9 @@ def _verdict(
 def _axis(name: str, values: ArrayLike) -> Array:
     axis = np.array(values, dtype=float)
     if axis.ndim != 1:
-        raise ValueError(f"{name} has shape {axis.shape}; an axis of a map is one-dimensional")
+        raise ValueError(
+            tr("{name} has shape {shape}; an axis of a map is one-dimensional", name=name, shape=axis.shape)
+        )
     if not np.isfinite(axis).all():
-        raise ValueError(f"{name} holds a value that is not finite")
+        raise ValueError(tr("{name} holds a value that is not finite", name=name))
     return axis

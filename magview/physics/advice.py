@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import permutations
 from math import isfinite, nan, radians, tan
 from typing import Literal
@@ -12,6 +12,8 @@ import numpy as np
 
 from magview.physics.flank_fit import FlankFit, fit_flank
 from magview.physics.trials import Budget, Doubt, Trial
+from magview.spec.frozen import frozen
+from magview.spec.language import marked, number, tr
 from magview.spec.magneto import Magneto
 from magview.spec.units import MM_PER_INCH
 
@@ -21,7 +23,7 @@ STEP_SHARE = 0.15
 """The plate goes no farther beyond what has been tried than this share of the file's rise."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Advice:
     """The next move. Plate in cam degrees, positive with cam rotation; gaps on lobe 1 in millimetres."""
 
@@ -80,14 +82,27 @@ def advise(
     """
     limits = magneto.gap_limits_mm if limits_mm is None else limits_mm
     if not 0.0 < limits[0] < limits[1] < 1000.0:
-        raise ValueError(f"the limits are {limits[0]:g} to {limits[1]:g} mm; they must be above 0, the low one first")
+        raise ValueError(
+            tr(
+                "the limits are {low} to {high} mm; they must be above 0, the low one first",
+                low=number(limits[0], "g"),
+                high=number(limits[1], "g"),
+            )
+        )
     if wanted_mm is not None and not limits[0] <= wanted_mm <= limits[1]:
-        raise ValueError(f"the wanted gap is {wanted_mm:g} mm; the limits are {limits[0]:g} to {limits[1]:g} mm")
+        raise ValueError(
+            tr(
+                "the wanted gap is {wanted} mm; the limits are {low} to {high} mm",
+                wanted=number(wanted_mm, "g"),
+                low=number(limits[0], "g"),
+                high=number(limits[1], "g"),
+            )
+        )
     fit = fit_flank(magneto, trials, budget, doubt)
     return _Adviser(fit, limits, wanted_mm, probability).advice()
 
 
-@dataclass(frozen=True)
+@frozen
 class _Adviser:
     fit: FlankFit
     limits: tuple[float, float]
@@ -150,7 +165,7 @@ class _Adviser:
     def _make(self, outcome: Outcome, plate: float, reason: str, limited: bool = False) -> Advice:
         fit = self.fit
         if outcome != "done" and contradictory(fit):
-            reason = f"The trials contradict each other; clear that up before going on. {reason}"
+            reason = f"{tr('The trials contradict each other; clear that up before going on.')} {reason}"
         there = fit.predict(plate, self.probability, as_set=True)
         return Advice(
             outcome=outcome,
@@ -168,9 +183,9 @@ class _Adviser:
         )
 
     def _done(self, last: Trial) -> Advice:
-        words = f"Done: the gap, {_span(last.gap_low_mm, last.gap_high_mm)}, is in limits."
+        words = tr("Done: the gap, {span}, is in limits.", span=_span(last.gap_low_mm, last.gap_high_mm))
         if len(self.fit.trials) - 1 in self.fit.outliers:
-            words += " It is not what the other trials lead to expect, so try the blades once more."
+            words = f"{words} {tr('It is not what the other trials lead to expect, so try the blades once more.')}"
         made = self._make("done", last.backplate_deg, words)
         return replace(made, gap_mm=last.middle_mm, low_mm=last.gap_low_mm, high_mm=last.gap_high_mm, chance=1.0)
 
@@ -179,73 +194,142 @@ class _Adviser:
     def _expected(self, plate: float) -> str:
         there = self.fit.predict(plate, self.probability, as_set=True)
         low, high = float(there.low_mm), float(there.high_mm)
-        return f"{_both(float(there.gap_mm))}; {100 * self.probability:g} times in 100 it will be {_span(low, high)}"
+        return tr(
+            "{gap}; {probability} times in 100 it will be {span}",
+            gap=_both(float(there.gap_mm)),
+            probability=number(100 * self.probability, "g"),
+            span=_span(low, high),
+        )
 
     def _start_words(self, plate: float) -> str:
-        return (
-            f"Start with the plate at {plate:+.2f}° and the contacts set to open at the E-gap: by the file the gap "
-            f"should be {self._expected(plate)}."
+        return tr(
+            "Start with the plate at {plate}° and the contacts set to open at the E-gap: by the file "
+            "the gap should be {expected}.",
+            plate=number(plate, "+.2f"),
+            expected=self._expected(plate),
         )
 
     def _move_words(self, plate: float, now: float, aim: float, limited: bool) -> str:
-        turn = f"{abs(plate - now):.2f}° {'with' if plate > now else 'against'} cam rotation"
-        words = f"Turn the plate {turn}, to {plate:+.2f}°: the gap should be {self._expected(plate)}."
+        places = {
+            "turn": number(abs(plate - now), 2),
+            "plate": number(plate, "+.2f"),
+            "expected": self._expected(plate),
+        }
+        words = (
+            tr("Turn the plate {turn}° with cam rotation, to {plate}°: the gap should be {expected}.", **places)
+            if plate > now
+            else tr(
+                "Turn the plate {turn}° against cam rotation, to {plate}°: the gap should be {expected}.", **places
+            )
+        )
         if limited:
-            return f"{words} The aim is about {aim:+.2f}°, but that is too far from what was tried to be sure of."
+            more = tr(
+                "The aim is about {aim}°, but that is too far from what was tried to be sure of.",
+                aim=number(aim, "+.2f"),
+            )
+            return f"{words} {more}"
         if plate != aim:
-            return f"{words} That is the end of the slot; the gap may just come into limits there."
+            return f"{words} {tr('That is the end of the slot; the gap may just come into limits there.')}"
         return words
 
     def _unreachable_words(self, aim: float, plate: float) -> str:
         low, high = self.fit.magneto.backplate.range_deg
-        return (
-            f"The gap cannot be brought into limits within the slot ({low:g}° to {high:g}°): that would take about "
-            f"{aim:+.2f}°. The nearest is the end of the slot at {plate:+.2f}°, where the gap should be "
-            f"{self._expected(plate)}."
+        return tr(
+            "The gap cannot be brought into limits within the slot ({low}° to {high}°): that would "
+            "take about {aim}°. The nearest is the end of the slot at {plate}°, where the gap should "
+            "be {expected}.",
+            low=number(low, "g"),
+            high=number(high, "g"),
+            aim=number(aim, "+.2f"),
+            plate=number(plate, "+.2f"),
+            expected=self._expected(plate),
         )
 
     def _repeat_words(self, last: Trial, at_end: bool) -> str:
         if self.limits[0] + 1e-9 < last.gap_high_mm and last.gap_low_mm < self.limits[1] - 1e-9:
-            return (
-                f"The gap, {_span(last.gap_low_mm, last.gap_high_mm)}, may be in limits, but the blades cannot tell: "
-                f"the plate is right where it is, so try finer blades, or set the opening again, closer to the mark."
+            return tr(
+                "The gap, {span}, may be in limits, but the blades cannot tell: the plate is right "
+                "where it is, so try finer blades, or set the opening again, closer to the mark.",
+                span=_span(last.gap_low_mm, last.gap_high_mm),
             )
-        where = "at the end of the slot" if at_end else f"at {last.backplate_deg:+.2f}°"
-        return (
-            f"Leave the plate {where} and set the opening again, closer to the mark: an opening off the mark but "
-            f"within the tolerance explains this gap, which should be {self._expected(last.backplate_deg)}."
+        expected = self._expected(last.backplate_deg)
+        if at_end:
+            return tr(
+                "Leave the plate at the end of the slot and set the opening again, closer to the mark: an opening "
+                "off the mark but within the tolerance explains this gap, which should be {expected}.",
+                expected=expected,
+            )
+        return tr(
+            "Leave the plate at {plate}° and set the opening again, closer to the mark: an opening off "
+            "the mark but within the tolerance explains this gap, which should be {expected}.",
+            plate=number(last.backplate_deg, "+.2f"),
+            expected=expected,
         )
 
 
 def disagreements(fit: FlankFit) -> tuple[str, ...]:
     """What is odd about the trials, as sentences; empty when nothing is."""
     said = [
-        f"Trial {i + 1} does not fit the others and is left out: its gap is "
-        f"{'larger' if fit.misfits[i] > 0 else 'smaller'} than any opening within the tolerance explains; check it."
+        tr(
+            "Trial {trial} does not fit the others and is left out: its gap is larger than any opening "
+            "within the tolerance explains; check it.",
+            trial=i + 1,
+        )
+        if fit.misfits[i] > 0
+        else tr(
+            "Trial {trial} does not fit the others and is left out: its gap is smaller than any opening "
+            "within the tolerance explains; check it.",
+            trial=i + 1,
+        )
         for i in fit.outliers
     ]
     worst = max(_fallen(fit), default=None)
     if worst is not None:
         excess, i, j = worst
         same = abs(fit.trials[i].backplate_deg - fit.trials[j].backplate_deg) <= fit.budget.plate_deg
-        what = (
-            f"Trials {min(i, j) + 1} and {max(i, j) + 1} stood at the same plate and give different gaps"
-            if same
-            else f"The gap of trial {j + 1} is smaller than that of trial {i + 1}, though its plate stands further "
-            f"with rotation"
-        )
-        said.append(
-            f"{what}, more than openings within the tolerance explain: check that the clamping screws hold, that "
-            f"lobe 1 was used, and which blades were, and repeat one of the two."
-            if excess > _explained_deg(fit)
-            else f"{what}; openings off the mark but within the tolerance explain it: set them closer to the mark."
-        )
-    for what, scale, doubt in (("lift", fit.lift_scale, fit.doubt.lift), ("rise", fit.rise_scale, fit.doubt.rise)):
+        said.append(_fallen_words(i + 1, j + 1, same, excess > _explained_deg(fit)))
+    for words, scale, doubt in (
+        (_OTHER_LIFT, fit.lift_scale, fit.doubt.lift),
+        (_OTHER_RISE, fit.rise_scale, fit.doubt.rise),
+    ):
         if abs(np.log(scale)) > 1.5 * doubt:
-            said.append(
-                f"The trials ask for {scale:.2f} times the file's {what}: check that this is the file for this cam."
-            )
+            said.append(tr(words, scale=number(scale, 2)))
     return tuple(said)
+
+
+_OTHER_LIFT = marked("The trials ask for {scale} times the file's lift: check that this is the file for this cam.")
+_OTHER_RISE = marked("The trials ask for {scale} times the file's rise: check that this is the file for this cam.")
+
+
+def _fallen_words(ahead: int, behind: int, same: bool, contradict: bool) -> str:
+    """What is odd about two trials, and what to do."""
+    if same:
+        places = {"first": min(ahead, behind), "second": max(ahead, behind)}
+        if contradict:
+            return tr(
+                "Trials {first} and {second} stood at the same plate and give different gaps, more than openings "
+                "within the tolerance explain: check that the clamping screws hold, that lobe 1 was used, and which "
+                "blades were, and repeat one of the two.",
+                **places,
+            )
+        return tr(
+            "Trials {first} and {second} stood at the same plate and give different gaps; openings off the mark but "
+            "within the tolerance explain it: set them closer to the mark.",
+            **places,
+        )
+    places = {"behind": behind, "ahead": ahead}
+    if contradict:
+        return tr(
+            "The gap of trial {behind} is smaller than that of trial {ahead}, though its plate stands further with "
+            "rotation, more than openings within the tolerance explain: check that the clamping screws hold, that "
+            "lobe 1 was used, and which blades were, and repeat one of the two.",
+            **places,
+        )
+    return tr(
+        "The gap of trial {behind} is smaller than that of trial {ahead}, though its plate stands further with "
+        "rotation; openings off the mark but within the tolerance explain it: set them closer to the mark.",
+        **places,
+    )
 
 
 def contradictory(fit: FlankFit) -> bool:
@@ -274,12 +358,18 @@ def _fallen(fit: FlankFit) -> list[tuple[float, int, int]]:
 
 
 def _both(mm: float) -> str:
-    return f"{mm:.3f} mm ({mm / MM_PER_INCH:.4f} in)"
+    return tr("{mm} mm ({inches} in)", mm=number(mm, 3), inches=number(mm / MM_PER_INCH, 4))
 
 
 def _span(low_mm: float, high_mm: float) -> str:
     if not isfinite(high_mm):
-        return f"above {_both(low_mm)}"
+        return tr("above {length}", length=_both(low_mm))
     if high_mm - low_mm < 5e-4:
         return _both(low_mm)
-    return f"{low_mm:.3f} to {high_mm:.3f} mm ({low_mm / MM_PER_INCH:.4f} to {high_mm / MM_PER_INCH:.4f} in)"
+    return tr(
+        "{low} to {high} mm ({low_in} to {high_in} in)",
+        low=number(low_mm, 3),
+        high=number(high_mm, 3),
+        low_in=number(low_mm / MM_PER_INCH, 4),
+        high_in=number(high_mm / MM_PER_INCH, 4),
+    )

@@ -8,7 +8,6 @@ pivot – heel (``model.md`` §3).
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import lru_cache
 
 import numpy as np
@@ -17,6 +16,8 @@ from numpy.typing import ArrayLike, NDArray
 from magview.physics.curve import RisingCubic
 from magview.physics.motion import motion
 from magview.spec.base import SpecError
+from magview.spec.frozen import frozen
+from magview.spec.language import number, tr
 from magview.spec.magneto import Breaker, LawProfile, MeasuredProfile
 
 Array = NDArray[np.float64]
@@ -27,7 +28,7 @@ MAX_UNDERCUT_MM = 0.001
 _KNOTS_PER_FLANK = 512
 
 
-@dataclass(frozen=True)
+@frozen
 class Linkage:
     """The triangle cam centre – pivot – heel centre and the contact on the arm. Lengths in millimetres.
 
@@ -213,11 +214,20 @@ def _outermost(u: Array, s: Array, slope: Array) -> tuple[Array, Array, Array]:
     envelope = np.where(u > u[-1], s[-1], envelope)
     hidden = float((np.maximum(envelope, s) - s).max())
     if not hidden <= MAX_UNDERCUT_MM:
-        missed = f"{hidden:.4g} mm of lift" if np.isfinite(hidden) else "a part of it altogether"
+        missed = (
+            tr("{hidden} mm of lift", hidden=number(hidden, ".4g"))
+            if np.isfinite(hidden)
+            else tr("a part of it altogether")
+        )
         raise SpecError(
-            f"breaker.heel_radius_mm: the heel cannot follow the cam's flank, which is too hollow for its radius or "
-            f"too steep for its arm: it misses {missed}, where at most {MAX_UNDERCUT_MM:g} mm is allowed; a smaller "
-            f"heel, a longer rise_deg or fall_deg, or another law would fit"
+            tr(
+                "breaker.heel_radius_mm: the heel cannot follow the cam's flank, which is too hollow for "
+                "its radius or too steep for its arm: it misses {missed}, where at most "
+                "{most} mm is allowed; a smaller heel, a longer rise_deg or fall_deg, or "
+                "another law would fit",
+                missed=missed,
+                most=number(MAX_UNDERCUT_MM, "g"),
+            )
         )
     keep = [len(u) - 1]
     for i in range(len(u) - 2, -1, -1):

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from magview.spec.frozen import frozen
 
 
-@dataclass(frozen=True)
+@frozen
 class Lead:
     """The switch lead and what may be wrong with it.
 
@@ -22,7 +22,7 @@ class Lead:
     """Broken inside: looks whole, and the switch no longer grounds the magneto."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Circuit:
     """What the circuit does and what instruments say of it."""
 

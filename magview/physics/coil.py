@@ -16,13 +16,14 @@ Neutral to full register 360/(2·poles): FAA-H-8083-32, ch. 4.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from math import pi
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from magview.physics.setting import Readings
+from magview.spec.frozen import frozen
+from magview.spec.language import number, tr
 from magview.spec.magneto import Electrical, Magneto
 
 Array = NDArray[np.float64]
@@ -32,7 +33,7 @@ MAX_SPEED_RPM = 20_000.0
 """Faster than any rotor turns [1/min]."""
 
 
-@dataclass(frozen=True)
+@frozen
 class ContactCycle:
     """Flux and current over rotor angles; per-angle arrays have the angles' shape, per-lobe ones (lobes,)."""
 
@@ -139,7 +140,7 @@ def opening_energy_j(
     opens, span = np.asarray(opens_deg, dtype=float), np.asarray(closed_deg, dtype=float)
     _refuse_infinite(opens, span)
     if np.any(span < 0):
-        raise ValueError(f"closed_deg is {span.min():g}; it must be 0 or more")
+        raise ValueError(tr("closed_deg is {closed}; it must be 0 or more", closed=number(span.min(), "g")))
     return _energy_j(electrical, _current(electrical, poles, speed_rpm, opens - span, span))
 
 
@@ -160,9 +161,11 @@ def contact_cycle(magneto: Magneto, readings: Readings, speed_rpm: float, rotor_
     """
     electrical, poles = magneto.electrical, magneto.poles
     if electrical is None:
-        raise ValueError(f"{magneto.name} has no electrical values")
+        raise ValueError(tr("{name} has no electrical values", name=magneto.name))
     if readings.opens_deg.ndim != 1:
-        raise ValueError(f"readings have shape {readings.opens_deg.shape}; those of one setting are needed")
+        raise ValueError(
+            tr("readings have shape {shape}; those of one setting are needed", shape=readings.opens_deg.shape)
+        )
     theta = np.asarray(rotor_deg, dtype=float)
     static = static_flux_wb(electrical, poles, theta)
     works = np.isfinite(readings.opens_deg)
@@ -228,7 +231,7 @@ def _energy_j(electrical: Electrical, current_a: Array) -> Array:
 
 def _electrical_rad(poles: int, rotor_deg: ArrayLike) -> Array:
     if poles < 2 or poles % 2:
-        raise ValueError(f"poles is {poles}; it must be an even number from 2 on")
+        raise ValueError(tr("poles is {poles}; it must be an even number from 2 on", poles=poles))
     theta = np.asarray(rotor_deg, dtype=float)
     _refuse_infinite(theta)
     return np.asarray(np.radians(theta * (poles / 2)))
@@ -239,11 +242,17 @@ def _rate_rad_s(poles: int, speed_rpm: ArrayLike) -> Array:
     speed = np.asarray(speed_rpm, dtype=float)
     bad = ~((speed > 0) & (speed <= MAX_SPEED_RPM))
     if bad.any():
-        raise ValueError(f"speed_rpm is {speed[bad].flat[0]:g}; it must be above 0 and at most {MAX_SPEED_RPM:g}")
+        raise ValueError(
+            tr(
+                "speed_rpm is {speed}; it must be above 0 and at most {most}",
+                speed=number(speed[bad].flat[0], "g"),
+                most=number(MAX_SPEED_RPM, "g"),
+            )
+        )
     # Kept from underflow; with any resistance nothing flows at such a speed, and with none it does not matter.
     return np.asarray(np.maximum(speed * (poles * pi / 60.0), 1e-150))
 
 
 def _refuse_infinite(*angles_deg: Array) -> None:
     if any(np.isinf(angle).any() for angle in angles_deg):
-        raise ValueError("an angle is infinite")
+        raise ValueError(tr("an angle is infinite"))

@@ -9,7 +9,6 @@ of a turn until the answer is made, so that moves which are equally good tie.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from fractions import Fraction
 from math import floor, isfinite, lcm
 
@@ -17,6 +16,8 @@ import numpy as np
 from numpy.typing import NDArray
 
 from magview.spec.engine import Installation
+from magview.spec.frozen import frozen
+from magview.spec.language import marked, number, tr
 
 MAX_TEETH = 400
 """The most teeth on a face, as in the installation file: it bounds the planner's search."""
@@ -25,7 +26,7 @@ _SLACK_DEG = 1e-9
 """A reading at the very limit must not fail for the last bit."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Move:
     """One way to move the coupling. Teeth positive with rotation; BTDC in crank degrees, larger = earlier."""
 
@@ -41,7 +42,7 @@ class Move:
     """Result less wanted: positive = still early."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Mesh:
     """What sits in what, for the drawing. Slots and teeth count from their painted mark, with rotation.
 
@@ -58,7 +59,7 @@ class Mesh:
     """For each tooth on the disc's drive face, the slot of the drive's flange it sits in."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Synchronising:
     """Two magnetos on one engine. Errors in crank degrees, reading less wanted: positive = early."""
 
@@ -155,10 +156,13 @@ def plan(
     """
     _check_teeth(magneto_teeth_count, drive_teeth_count)
     if most < 1:
-        raise ValueError(f"the list of moves must be allowed at least 1 move, not {most}")
-    for name, value in (("reading", reads_btdc_deg), ("wanted timing", wanted_btdc_deg)):
+        raise ValueError(tr("the list of moves must be allowed at least 1 move, not {most}", most=most))
+    for words, value in (
+        (marked("the reading is {value}° before top dead centre; it must lie within ±3600°"), reads_btdc_deg),
+        (marked("the wanted timing is {value}° before top dead centre; it must lie within ±3600°"), wanted_btdc_deg),
+    ):
         if not abs(value) <= 3600:
-            raise ValueError(f"the {name} is {value:g}° before top dead centre; it must lie within ±3600°")
+            raise ValueError(tr(words, value=number(value)))
     ratio = _exact_ratio(rotor_turns_per_crank_turn)
     reads, wanted = _exact(reads_btdc_deg), _exact(wanted_btdc_deg)
 
@@ -195,10 +199,15 @@ def outside_tolerance(moves: Sequence[Move], timing_tolerance_deg: float) -> str
     residual = moves[0].residual_deg
     if abs(residual) <= timing_tolerance_deg + _SLACK_DEG:
         return None
-    side = "early" if residual > 0 else "late"
-    return (
-        f"the nearest this coupling comes is {abs(residual):.2f}° of crank {side}, "
-        f"outside the tolerance of {timing_tolerance_deg:g}°"
+    places = {"residual": number(abs(residual), 2), "tolerance": number(timing_tolerance_deg)}
+    if residual > 0:
+        return tr(
+            "the nearest this coupling comes is {residual}° of crank early, outside the tolerance of {tolerance}°",
+            **places,
+        )
+    return tr(
+        "the nearest this coupling comes is {residual}° of crank late, outside the tolerance of {tolerance}°",
+        **places,
     )
 
 
@@ -223,7 +232,12 @@ def _exact(value: float) -> Fraction:
 def _exact_ratio(rotor_turns_per_crank_turn: float | Fraction) -> Fraction:
     ratio = rotor_turns_per_crank_turn
     if not 0.05 <= ratio <= 20:
-        raise ValueError(f"the rotor turns {float(ratio):g} times per crank turn; it must be 0.05 to 20 times")
+        raise ValueError(
+            tr(
+                "the rotor turns {ratio} times per crank turn; it must be 0.05 to 20 times",
+                ratio=number(float(ratio), "g"),
+            )
+        )
     if isinstance(ratio, Fraction):
         return ratio
     written = _exact(ratio)
@@ -232,9 +246,12 @@ def _exact_ratio(rotor_turns_per_crank_turn: float | Fraction) -> Fraction:
 
 
 def _check_teeth(magneto_teeth: int, drive_teeth: int) -> None:
-    for side, count in (("magneto", magneto_teeth), ("drive", drive_teeth)):
+    for words, count in (
+        (marked("the coupling has {count} teeth at the magneto; it must have 1 to {most}"), magneto_teeth),
+        (marked("the coupling has {count} teeth at the drive; it must have 1 to {most}"), drive_teeth),
+    ):
         if not 1 <= count <= MAX_TEETH:
-            raise ValueError(f"the coupling has {count} teeth at the {side}; it must have 1 to {MAX_TEETH}")
+            raise ValueError(tr(words, count=count, most=MAX_TEETH))
 
 
 # ---------------------------------------------------------------------- drive
@@ -246,7 +263,13 @@ def speed_ratio(cylinders: int, poles: int) -> Fraction:
     Standard in aircraft powerplant textbooks (from memory). Raises ValueError for a number below 1.
     """
     if cylinders < 1 or poles < 1:
-        raise ValueError(f"{cylinders} cylinders and {poles} poles have no speed ratio; both must be at least 1")
+        raise ValueError(
+            tr(
+                "{cylinders} cylinders and {poles} poles have no speed ratio; both must be at least 1",
+                cylinders=cylinders,
+                poles=poles,
+            )
+        )
     return Fraction(cylinders, 2 * poles)
 
 
@@ -259,9 +282,14 @@ def speed_mismatch(installation: Installation) -> str | None:
     needed, given = speed_ratio(cylinders, poles), installation.rotor_turns_per_crank_turn
     if abs(given - needed) <= 0.0005:
         return None
-    return (
-        f"rotor_turns_per_crank_turn is {given:g}; {cylinders} cylinders and {poles} poles need "
-        f"{cylinders}/{2 * poles}, which is {float(needed):.6g}"
+    return tr(
+        "rotor_turns_per_crank_turn is {given}; {cylinders} cylinders and {poles} poles need "
+        "{cylinders}/{twice}, which is {needed}",
+        given=number(given, "g"),
+        cylinders=cylinders,
+        poles=poles,
+        twice=2 * poles,
+        needed=number(float(needed), ".6g"),
     )
 
 
@@ -305,9 +333,12 @@ def synchronise(
     ------
     ValueError : a reading that is not a finite number.
     """
-    for side, value in (("left", left_btdc_deg), ("right", right_btdc_deg)):
+    for words, value in (
+        (marked("the left magneto's reading is {value}; it must be a number of degrees"), left_btdc_deg),
+        (marked("the right magneto's reading is {value}; it must be a number of degrees"), right_btdc_deg),
+    ):
         if not isfinite(value):
-            raise ValueError(f"the {side} magneto's reading is {value}; it must be a number of degrees")
+            raise ValueError(tr(words, value=value))
     left, right = left_btdc_deg - wanted_left_deg, right_btdc_deg - wanted_right_deg
     return Synchronising(
         left_error_deg=left,

@@ -8,6 +8,8 @@ from math import nan
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from magview.spec.language import tr
+
 Array = NDArray[np.float64]
 
 _BLOCK = 1 << 14
@@ -32,7 +34,7 @@ class RisingCubic:
     def __init__(self, x: Array, y: Array, slope: Array) -> None:
         h, rise = np.diff(x), np.diff(y)
         if not (len(x) >= 2 and np.all(h > 0) and np.all(rise > 0)):
-            raise ValueError("the knots of a rising curve must increase in x and in y")
+            raise ValueError(tr("the knots of a rising curve must increase in x and in y"))
         secant = rise / h
         cap = 3.0 * np.minimum(np.r_[secant[0], secant], np.r_[secant, secant[-1]])
         m = np.clip(slope, 0.0, cap)

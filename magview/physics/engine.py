@@ -11,7 +11,6 @@ trigonometry on the same figure.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 from functools import lru_cache
 from typing import Literal
@@ -20,6 +19,8 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from magview.spec.engine import Engine
+from magview.spec.frozen import frozen
+from magview.spec.language import number, tr
 from magview.spec.magneto import Magneto
 
 Array = NDArray[np.float64]
@@ -30,7 +31,7 @@ _GRID = 720
 _STROKES = np.array(["power", "exhaust", "intake", "compression"])
 
 
-@dataclass(frozen=True)
+@frozen
 class CamFiring:
     """What a cam does to each cylinder; arrays by cylinder number."""
 
@@ -58,7 +59,7 @@ def crank_slider_mm(crank_deg: ArrayLike, crank_mm: float, rod_mm: float) -> Arr
 # ---------------------------------------------------------------------- rods
 
 
-@dataclass(frozen=True)
+@frozen
 class _Rods:
     """All cylinders' rods in one form, arrays by cylinder number; angles in radians from cylinder 1's axis.
 
@@ -89,7 +90,7 @@ class _Rods:
         return along + reach, along_rate - across * across_rate / reach
 
 
-@dataclass(frozen=True)
+@frozen
 class _Centres:
     """Rods with their dead centres, by cylinder number; `top` in radians of crank from cylinder 1's axis."""
 
@@ -156,11 +157,17 @@ def _cycle(crank_deg: Array) -> Array:
 
 
 def _index(engine: Engine, cylinder: ArrayLike) -> NDArray[np.int64]:
-    number = np.asarray(cylinder, dtype=np.int64)
-    wrong = number[(number < 1) | (number > engine.cylinders)]
+    which = np.asarray(cylinder, dtype=np.int64)
+    wrong = which[(which < 1) | (which > engine.cylinders)]
     if wrong.size:
-        raise ValueError(f"there is no cylinder {wrong.flat[0]}; the engine has 1 to {engine.cylinders}")
-    return number - 1
+        raise ValueError(
+            tr(
+                "there is no cylinder {cylinder}; the engine has 1 to {cylinders}",
+                cylinder=wrong.flat[0],
+                cylinders=engine.cylinders,
+            )
+        )
+    return which - 1
 
 
 # ---------------------------------------------------------------------- pistons
@@ -247,12 +254,19 @@ def true_tdc_from_stops(first_deg: float, second_deg: float) -> float:
     arc = (second_deg - first_deg + 180.0) % 360.0 - 180.0
     if arc == 0.0:
         raise ValueError(
-            f"both stop readings are {first_deg:g}°; for the second the crank is turned to the stop the other way"
+            tr(
+                "both stop readings are {first}°; for the second the crank is turned to the stop the other way",
+                first=number(first_deg, "g"),
+            )
         )
     if not abs(arc) < 180.0 - 1e-9:  # false for NaN too
         raise ValueError(
-            f"stop readings of {first_deg:g}° and {second_deg:g}° have no middle that can be told from its "
-            "opposite; they must be numbers, and not 180° apart"
+            tr(
+                "stop readings of {first}° and {second}° have no middle that can be told from its "
+                "opposite; they must be numbers, and not 180° apart",
+                first=number(first_deg, "g"),
+                second=number(second_deg, "g"),
+            )
         )
     middle = (first_deg + arc / 2) % 360.0
     return 0.0 if middle >= 360.0 else middle
@@ -305,10 +319,22 @@ def firing_with_cam(
     peaks = np.array(magneto.cam.lobe_peaks_deg)
     opens = peaks / ratio if opens_deg is None else np.asarray(opens_deg, dtype=float)
     if opens.shape != peaks.shape:
-        raise ValueError(f"there are {opens.size} openings; there must be one for each of the {peaks.size} lobes")
+        raise ValueError(
+            tr(
+                "there are {count} openings; there must be one for each of the {lobes} lobes",
+                count=opens.size,
+                lobes=peaks.size,
+            )
+        )
     sparks = 2 * speed * ratio * peaks.size
     if not abs(sparks - n) < 0.01:
-        raise ValueError(f"the cam gives {sparks:.4g} sparks in two crank turns; the engine needs {n}")
+        raise ValueError(
+            tr(
+                "the cam gives {sparks} sparks in two crank turns; the engine needs {n}",
+                sparks=number(sparks, ".4g"),
+                n=n,
+            )
+        )
     turns, lobe = np.divmod(np.arange(n), peaks.size)
     rotor = opens[lobe] - opens[0] + turns * (360.0 / ratio)
     crank = np.empty(n)
@@ -337,18 +363,24 @@ def compensated_lobe_peaks_deg(engine: Engine, btdc_deg: float, cam_turns_per_cr
     ValueError : a BTDC outside ±90, or a cylinder whose piston does not reach that position.
     """
     if not abs(btdc_deg) <= 90.0:
-        raise ValueError(f"the timing is {btdc_deg:g}° before top dead centre; it must lie within ±90°")
-    top, number = top_dead_centre_deg(engine), np.arange(1, engine.cylinders + 1)
+        raise ValueError(
+            tr("the timing is {btdc}° before top dead centre; it must lie within ±90°", btdc=number(btdc_deg, "g"))
+        )
+    top, which = top_dead_centre_deg(engine), np.arange(1, engine.cylinders + 1)
     wanted, side = float(piston_drop_mm(engine, -btdc_deg)), -1.0 if btdc_deg > 0 else 1.0
     low, high = np.zeros(engine.cylinders), np.full(engine.cylinders, 180.0)
-    short = piston_drop_mm(engine, top + side * high, number) < wanted
+    short = piston_drop_mm(engine, top + side * high, which) < wanted
     if short.any():
         raise ValueError(
-            f"the piston of cylinder {number[short][0]} does not reach {wanted:.4g} mm below top dead centre"
+            tr(
+                "the piston of cylinder {cylinder} does not reach {wanted} mm below top dead centre",
+                cylinder=which[short][0],
+                wanted=number(wanted, ".4g"),
+            )
         )
     for _ in range(60):  # from half a turn to the last bit
         middle = (low + high) / 2
-        short = piston_drop_mm(engine, top + side * middle, number) < wanted
+        short = piston_drop_mm(engine, top + side * middle, which) < wanted
         low, high = np.where(short, middle, low), np.where(short, high, middle)
     fires = top + side * high
     order = np.array(engine.firing_order) - 1
@@ -366,7 +398,9 @@ def firing_order_mismatch(engine: Engine) -> str | None:
     worst = int(np.argmax(np.abs(away)))
     if abs(away[worst]) <= 360.0 / engine.cylinders:
         return None
-    return (
-        f"firing_order puts cylinder {worst + 1} {abs(away[worst]):.1f}° from where its piston is at the top; "
-        f"with all rods on one crank pin it cannot fire in that place"
+    return tr(
+        "firing_order puts cylinder {cylinder} {away}° from where its piston is at the top; with all "
+        "rods on one crank pin it cannot fire in that place",
+        cylinder=worst + 1,
+        away=number(abs(away[worst]), 1),
     )

@@ -20,7 +20,6 @@ widened when the trials scatter more than their errors allow.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from math import exp, sqrt
 from statistics import NormalDist
 from typing import Any
@@ -31,7 +30,10 @@ from numpy.typing import ArrayLike, NDArray
 from magview.physics.flank import Flank, scaled_magneto
 from magview.physics.trials import MAX_TRIALS, Budget, Doubt, Trial
 from magview.spec.base import SpecError
-from magview.spec.magneto import Condition, Magneto
+from magview.spec.frozen import frozen
+from magview.spec.language import number, tr
+from magview.spec.magneto import Condition, LawProfile, Magneto
+from magview.spec.sources import noted
 
 Array = NDArray[np.float64]
 
@@ -48,7 +50,7 @@ _STEP = 1e-4
 """Step of the differences in ln(lift scale), ln(rise scale) [-] and shift [deg]."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Prediction:
     """The gap at plate positions [mm], in their shape, with the interval that holds it at the stated probability."""
 
@@ -104,7 +106,12 @@ class FlankFit:
         The interval is the curve moved along the plate: it never falls below 0 nor exceeds the lift.
         """
         if not 0.0 < probability < 1.0:
-            raise ValueError(f"the probability is {probability:g}; it must lie between 0 and 1")
+            raise ValueError(
+                tr(
+                    "the probability is {probability}; it must lie between 0 and 1",
+                    probability=number(probability, "g"),
+                )
+            )
         plate = np.asarray(backplate_deg, dtype=float) - self.shift_deg
         gap = self._flank.gap_mm(plate)
         sd = self.plate_sd_deg(gap, as_set)
@@ -170,7 +177,7 @@ class _Problem:
         if (lift, rise) not in self._flanks:
             try:
                 if max(abs(lift), abs(rise)) > 1.0:
-                    raise SpecError("a cam nothing like the file's")
+                    raise SpecError(tr("a cam nothing like the file's"))
                 found = Flank(scaled_magneto(self.magneto, exp(lift), exp(rise)))
             except SpecError:
                 found = None
@@ -309,7 +316,7 @@ def fit_flank(
     SpecError : the file's own cam undercuts.
     """
     if len(trials) > MAX_TRIALS:
-        raise ValueError(f"{len(trials)} trials are given; at most {MAX_TRIALS} are used")
+        raise ValueError(tr("{count} trials are given; at most {most} are used", count=len(trials), most=MAX_TRIALS))
     problem = _Problem(magneto, trials, budget or Budget.of(magneto), doubt or Doubt())
     if not trials:
         return FlankFit(problem, np.zeros(3), np.diag(problem.prior_sd**2), ())
@@ -361,20 +368,31 @@ def fitted_magneto(fit: FlankFit, name: str | None = None) -> Magneto:
     SpecError : no file can hold it, with the reason.
     """
     magneto, used = fit.magneto, len(fit.trials) - len(fit.outliers)
-    trials = f"{used} trial{'s' if used != 1 else ''}"
+    trials = tr("1 trial") if used == 1 else tr("{count} trials", count=used)
     designed = magneto.designed_setting
     low, high = magneto.backplate.range_deg
     plate, gap = designed.backplate_deg + fit.shift_deg, designed.gap_mm
     if not low <= plate <= high:
         plate = min(max(plate, low), high)
         gap = fit.designed_gap_mm(plate)
-    title = name or f"{magneto.name[: 118 - len(trials) - 15]}, fitted from {trials}"
+    title = name or tr("{name}, fitted from {trials}", name=magneto.name[: 118 - len(trials) - 15], trials=trials)
     spread = NormalDist().inv_cdf(0.975)
-    found = (
-        f"Fitted from {trials}: lift × {fit.lift_scale:.3f} ± {spread * fit.lift_scale_sd:.3f}, rise × "
-        f"{fit.rise_scale:.3f} ± {spread * fit.rise_scale_sd:.3f}, index {fit.shift_deg:+.2f}° ± "
-        f"{spread * fit.shift_sd_deg:.2f}° (95 in 100). Law of motion, dwell and fall are the first file's."
+    found = tr(
+        "Fitted from {trials}: lift × {lift_scale} ± {lift_spread}, rise × {rise_scale} ± {rise_spread}, "
+        "index {index}° ± {index_spread}° (95 in 100). Law of motion, dwell and fall are the first "
+        "file's.",
+        trials=trials,
+        lift_scale=number(fit.lift_scale, 3),
+        lift_spread=number(spread * fit.lift_scale_sd, 3),
+        rise_scale=number(fit.rise_scale, 3),
+        rise_spread=number(spread * fit.rise_scale_sd, 3),
+        index=number(fit.shift_deg, "+.2f"),
+        index_spread=number(spread * fit.shift_sd_deg, 2),
     )
+    changed = (
+        ("lift_mm", "rise_deg") if isinstance(magneto.cam.profile, LawProfile) else ("angle_deg", "contact_lift_mm")
+    )
+    fields = (*(f"cam.profile.{name}" for name in changed), "designed_setting")
     return scaled_magneto(
         magneto,
         fit.lift_scale,
@@ -382,4 +400,5 @@ def fitted_magneto(fit: FlankFit, name: str | None = None) -> Magneto:
         name=title,
         notes=f"{found}\n{magneto.notes}".strip()[:4000],
         designed_setting={"backplate_deg": plate, "gap_mm": gap},
+        sources=noted(magneto.sources, fields, "measured", tr("fitted from {trials}", trials=trials)),
     )

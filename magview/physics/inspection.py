@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from magview.spec.frozen import frozen
+from magview.spec.language import marked, number, tr
 
 MOST_HOURS = 100_000.0
 """Since a setting: no engine runs longer between overhauls [h]."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Inspection:
     """What was read at an inspection, the setting untouched since hours 0. Lobe 1."""
 
@@ -24,10 +25,22 @@ class Inspection:
 
     def __post_init__(self) -> None:
         if not 0.0 <= self.hours <= MOST_HOURS:
-            raise ValueError(f"an inspection at {self.hours:g} h; hours lie between 0 and {MOST_HOURS:g}")
-        for what, value in (("gap", self.gap_mm), ("gap's half-width", self.gap_half_width_mm)):
+            raise ValueError(
+                tr(
+                    "an inspection at {hours} h; hours lie between 0 and {most}",
+                    hours=number(self.hours, "g"),
+                    most=number(MOST_HOURS, "g"),
+                )
+            )
+        for words, value in (
+            (marked("the gap is {value} mm; it must lie between 0 and 100"), self.gap_mm),
+            (marked("the gap's half-width is {value} mm; it must lie between 0 and 100"), self.gap_half_width_mm),
+        ):
             if not 0.0 <= value <= 100.0:
-                raise ValueError(f"the {what} is {value:g} mm; it must lie between 0 and 100")
-        for what, value in (("error", self.opening_error_deg or 0.0), ("half-width", self.opening_half_width_deg)):
+                raise ValueError(tr(words, value=number(value)))
+        for words, value in (
+            (marked("the opening's error is {value}°; it must lie within 90°"), self.opening_error_deg or 0.0),
+            (marked("the opening's half-width is {value}°; it must lie within 90°"), self.opening_half_width_deg),
+        ):
             if not abs(value) <= 90.0:
-                raise ValueError(f"the opening's {what} is {value:g}°; it must lie within 90°")
+                raise ValueError(tr(words, value=number(value)))

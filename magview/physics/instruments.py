@@ -6,9 +6,10 @@ hands are trusted with, without a published source, and to be replaced by one's 
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
 
+from magview.spec.frozen import frozen
+from magview.spec.language import marked
 from magview.spec.units import MM_PER_INCH, MM_PER_THOU
 
 Role = Literal[
@@ -26,7 +27,7 @@ Role = Literal[
 """What an instrument or a habit is used for; a reading takes one for each role it needs."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Instrument:
     """An instrument, or a habit of the hands. What is true lies anywhere within `offset` ± `half_width` of
     what is read: rectangular (GUM 4.3.7)."""
@@ -43,64 +44,110 @@ class Instrument:
 
 def _scale(key: str, role: Role, name: str, division: float, unit: Literal["mm", "deg"]) -> Instrument:
     return Instrument(
-        key, role, name, 0.0, division / 2, unit, "resolution: read to the nearest division, half of one to each side"
+        key,
+        role,
+        name,
+        0.0,
+        division / 2,
+        unit,
+        marked("resolution: read to the nearest division, half of one to each side"),
     )
 
 
 def _blades(key: str, name: str, step_mm: float) -> Instrument:
     # Go and no-go: the gap lies anywhere between the thickest blade that passes and the next.
     return Instrument(
-        key, "blade", name, step_mm / 2, step_mm / 2, "mm", "resolution: between the blade that passes and the next"
+        key,
+        "blade",
+        name,
+        step_mm / 2,
+        step_mm / 2,
+        "mm",
+        marked("resolution: between the blade that passes and the next"),
     )
 
 
-_PRACTICE = "common practice"
+_PRACTICE = marked("common practice")
 
 INSTRUMENTS: tuple[Instrument, ...] = (
     # Laying the straightedge along the cam's step [mm at the rim].
-    Instrument("straightedge-hand", "straightedge", "straightedge held by hand", 0.0, 0.2, "mm", _PRACTICE),
-    Instrument("straightedge-clamped", "straightedge", "straightedge clamped to the cam", 0.0, 0.1, "mm", _PRACTICE),
+    Instrument("straightedge-hand", "straightedge", marked("straightedge held by hand"), 0.0, 0.2, "mm", _PRACTICE),
+    Instrument(
+        "straightedge-clamped", "straightedge", marked("straightedge clamped to the cam"), 0.0, 0.1, "mm", _PRACTICE
+    ),
     # Reading its distance from the rim mark [mm].
-    _scale("rule-1mm", "rule", "rule to 1 mm", 1.0, "mm"),
-    _scale("rule-32nds", "rule", "rule to 1/32 in", MM_PER_INCH / 32, "mm"),
-    _scale("rule-half-mm", "rule", "rule to 0.5 mm", 0.5, "mm"),
-    _scale("rule-64ths", "rule", "rule to 1/64 in", MM_PER_INCH / 64, "mm"),
-    _scale("magnifier", "rule", "magnifier with a scale to 0.1 mm", 0.1, "mm"),
+    _scale("rule-1mm", "rule", marked("rule to 1 mm"), 1.0, "mm"),
+    _scale("rule-32nds", "rule", marked("rule to 1/32 in"), MM_PER_INCH / 32, "mm"),
+    _scale("rule-half-mm", "rule", marked("rule to 0.5 mm"), 0.5, "mm"),
+    _scale("rule-64ths", "rule", marked("rule to 1/64 in"), MM_PER_INCH / 64, "mm"),
+    _scale("magnifier", "rule", marked("magnifier with a scale to 0.1 mm"), 0.1, "mm"),
     # Feeler blades in the widest gap [mm].
-    _blades("blades-0.05mm", "blades in steps of 0.05 mm", 0.05),
-    _blades("blades-thou", "blades in steps of 0.001 in", MM_PER_THOU),
-    _blades("blades-half-thou", "blades in steps of 0.0005 in", MM_PER_THOU / 2),
-    _blades("blades-0.01mm", "blades in steps of 0.01 mm", 0.01),
+    _blades("blades-0.05mm", marked("blades in steps of 0.05 mm"), 0.05),
+    _blades("blades-thou", marked("blades in steps of 0.001 in"), MM_PER_THOU),
+    _blades("blades-half-thou", marked("blades in steps of 0.0005 in"), MM_PER_THOU / 2),
+    _blades("blades-0.01mm", marked("blades in steps of 0.01 mm"), 0.01),
     # What drag counts as passing [mm].
-    Instrument("drag-one-blade", "feel", "drag judged by one blade", 0.0, 0.005, "mm", _PRACTICE),
-    Instrument("drag-compared", "feel", "drag compared with the next blade's", 0.0, 0.0025, "mm", _PRACTICE),
+    Instrument("drag-one-blade", "feel", marked("drag judged by one blade"), 0.0, 0.005, "mm", _PRACTICE),
+    Instrument("drag-compared", "feel", marked("drag compared with the next blade's"), 0.0, 0.0025, "mm", _PRACTICE),
     # The gap between the contacts when it says that they part [mm]: always after they have.
-    Instrument("paper", "opening", "strip of thin paper, just free", 0.02, 0.01, "mm", _PRACTICE),
-    Instrument("meter", "opening", "ohmmeter across the contacts", 0.004, 0.004, "mm", _PRACTICE),
-    Instrument("lamp", "opening", "timing lamp", 0.002, 0.002, "mm", _PRACTICE),
+    Instrument("paper", "opening", marked("strip of thin paper, just free"), 0.02, 0.01, "mm", _PRACTICE),
+    Instrument("meter", "opening", marked("ohmmeter across the contacts"), 0.004, 0.004, "mm", _PRACTICE),
+    Instrument("lamp", "opening", marked("timing lamp"), 0.002, 0.002, "mm", _PRACTICE),
     # Stopping where it says so [rotor deg], [crank deg].
-    Instrument("rotor-hand", "rotor turning", "rotor turned by hand", 0.0, 0.25, "deg", _PRACTICE),
-    Instrument("rotor-bar", "rotor turning", "rotor turned with a bar, against a stop", 0.0, 0.1, "deg", _PRACTICE),
-    Instrument("crank-hand", "crank turning", "propeller turned by hand", 0.0, 0.25, "deg", _PRACTICE),
-    Instrument("crank-tapped", "crank turning", "propeller tapped round", 0.0, 0.1, "deg", _PRACTICE),
+    Instrument("rotor-hand", "rotor turning", marked("rotor turned by hand"), 0.0, 0.25, "deg", _PRACTICE),
+    Instrument(
+        "rotor-bar",
+        "rotor turning",
+        marked("rotor turned with a bar, against a stop"),
+        0.0,
+        0.1,
+        "deg",
+        _PRACTICE,
+    ),
+    Instrument("crank-hand", "crank turning", marked("propeller turned by hand"), 0.0, 0.25, "deg", _PRACTICE),
+    Instrument("crank-tapped", "crank turning", marked("propeller tapped round"), 0.0, 0.1, "deg", _PRACTICE),
     # Crank angle [crank deg].
-    _scale("disc-1deg", "disc", "disc to 1°", 1.0, "deg"),
-    _scale("disc-half-deg", "disc", "disc to 0.5°", 0.5, "deg"),
-    _scale("disc-tenth-deg", "disc", "angle indicator to 0.1°", 0.1, "deg"),
+    _scale("disc-1deg", "disc", marked("disc to 1°"), 1.0, "deg"),
+    _scale("disc-half-deg", "disc", marked("disc to 0.5°"), 0.5, "deg"),
+    _scale("disc-tenth-deg", "disc", marked("angle indicator to 0.1°"), 0.1, "deg"),
     # Approaching the opening, as a share of the play.
-    Instrument("to-and-fro", "lead-in", "turned to and fro", 0.5, 0.5, "of the play", "anywhere within the play"),
-    Instrument("led-in", "lead-in", "always led in with rotation", 0.0, 0.0, "of the play", "the play is taken up"),
+    Instrument(
+        "to-and-fro",
+        "lead-in",
+        marked("turned to and fro"),
+        0.5,
+        0.5,
+        "of the play",
+        marked("anywhere within the play"),
+    ),
+    Instrument(
+        "led-in",
+        "lead-in",
+        marked("always led in with rotation"),
+        0.0,
+        0.0,
+        "of the play",
+        marked("the play is taken up"),
+    ),
     # When it was read, as a share of what the lock screw may carry along.
     Instrument(
         "before-tightening",
         "tightening",
-        "read before tightening",
+        marked("read before tightening"),
         0.0,
         1.0,
         "of the creep",
-        "either way, as the file",
+        marked("either way, as the file"),
     ),
-    Instrument("after-tightening", "tightening", "read again after tightening", 0.0, 0.0, "of the creep", "as found"),
+    Instrument(
+        "after-tightening",
+        "tightening",
+        marked("read again after tightening"),
+        0.0,
+        0.0,
+        "of the creep",
+        marked("as found"),
+    ),
 )
 """Role by role, from the coarsest to the finest."""
 

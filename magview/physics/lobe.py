@@ -15,6 +15,7 @@ from numpy.typing import NDArray
 
 from magview.physics.lift_rows import Rows, thinned
 from magview.spec.base import SpecError
+from magview.spec.language import marked, number, tr
 
 Array = NDArray[np.float64]
 
@@ -112,21 +113,32 @@ class Lobe:
         tops = _tops(g, max(0.15 * span, 6 * self.noise_mm))
         middle = (g.max() + g.min()) / 2
         if len(tops) == 2 and tops[0] < int(np.argmin(g)) < tops[1] and min(g[0], g[-1]) > middle:
-            raise SpecError("the readings stand high off the lobe and fall on it: say that the dial falls with lift")
-        if len(tops) > 1:
-            places = ", ".join(f"{self._own(float(self._grid[i])):.4g}°" for i in tops[:8])
             raise SpecError(
-                f"the table shows {len(tops)} tops, near {places}; it must show one lobe, from base circle to base "
-                f"circle"
+                tr("the readings stand high off the lobe and fall on it: say that the dial falls with lift")
+            )
+        if len(tops) > 1:
+            places = ", ".join(f"{number(self._own(float(self._grid[i])), '.4g')}°" for i in tops[:8])
+            raise SpecError(
+                tr(
+                    "the table shows {count} tops, near {places}; it must show one lobe, from base "
+                    "circle to base circle",
+                    count=len(tops),
+                    places=places,
+                )
             )
         if self.noise_mm > _MOST_NOISE * span:
             raise SpecError(
-                f"the readings scatter by {self.noise_mm:.3g} mm about any smooth curve, "
-                f"{100 * self.noise_mm / span:.0f} % of the lift; at most {100 * _MOST_NOISE:g} % is taken for a lobe"
+                tr(
+                    "the readings scatter by {noise} mm about any smooth curve, {share} % of the lift; "
+                    "at most {most} % is taken for a lobe",
+                    noise=number(self.noise_mm, ".3g"),
+                    share=number(100 * self.noise_mm / span, 0),
+                    most=number(100 * _MOST_NOISE, "g"),
+                )
             )
         top = int(np.argmax(g))
         if max(g[: top + 1].min(), g[top:].min()) > g.max() - 0.5 * span:
-            raise SpecError("the table covers one side of the lobe only; it must go over the top and down again")
+            raise SpecError(tr("the table covers one side of the lobe only; it must go over the top and down again"))
 
     def _bases(self, rows: Rows) -> tuple[float, float]:
         """The level of the base circle before and after the top [mm]."""
@@ -147,52 +159,78 @@ class Lobe:
             level = float(np.median(rows.lift[outside])) if outside.any() else float(outward.min())
             uneven = float(np.ptp(outward[reach:]))
             if uneven > max(0.04 * span, 4 * self.noise_mm):
-                where = "before" if side < 0 else "after"
-                self.warnings.append(f"The base circle {where} the lobe is uneven by {uneven:.3f} mm.")
+                words = (
+                    marked("The base circle before the lobe is uneven by {uneven} mm.")
+                    if side < 0
+                    else marked("The base circle after the lobe is uneven by {uneven} mm.")
+                )
+                self.warnings.append(tr(words, uneven=number(uneven, 3)))
             found.append(level)
         left, right = found
         if left is None and right is None:
             raise SpecError(
-                "neither end of the table lies on the base circle; measure from base circle to base circle"
+                tr("neither end of the table lies on the base circle; measure from base circle to base circle")
             )
-        for known, where in ((left, "begins"), (right, "ends")):
-            if known is None:
-                self.warnings.append(f"The table {where} on the flank; its foot is drawn, not measured.")
+        if left is None:
+            self.warnings.append(tr("The table begins on the flank; its foot is drawn, not measured."))
+        if right is None:
+            self.warnings.append(tr("The table ends on the flank; its foot is drawn, not measured."))
         if left is None or right is None:
             both = left if left is not None else right
             assert both is not None
             return both, both
         if abs(left - right) > max(0.02 * span, 3 * self.noise_mm):
-            higher, lower = ("after", "before") if right > left else ("before", "after")
-            self.warnings.append(
-                f"The base circle reads {abs(left - right):.3f} mm more {higher} the lobe than {lower} it (the dial "
-                f"slipped, or the cam runs out); each flank was taken from its own side."
+            words = (
+                marked(
+                    "The base circle reads {difference} mm more after the lobe than before it (the dial slipped, or "
+                    "the cam runs out); each flank was taken from its own side."
+                )
+                if right > left
+                else marked(
+                    "The base circle reads {difference} mm more before the lobe than after it (the dial slipped, or "
+                    "the cam runs out); each flank was taken from its own side."
+                )
             )
+            self.warnings.append(tr(words, difference=number(abs(left - right), 3)))
         return left, right
 
     def _say_what_is_thin(self, rows: Rows, closed_below_mm: float | None) -> None:
         angle, lift = rows.angle[rows.kept], self.above_base_mm(rows.angle, rows.lift)[rows.kept]
         on_flank = (lift > 0.05 * self.top_mm) & (lift < 0.95 * self.top_mm)
-        for name, side in (("rise", angle < self.middle_deg), ("fall", angle >= self.middle_deg)):
+        for words, side in (
+            (marked("Only {count} rows lie on the rise; between them it is a guess."), angle < self.middle_deg),
+            (marked("Only {count} rows lie on the fall; between them it is a guess."), angle >= self.middle_deg),
+        ):
             count = int(np.count_nonzero(on_flank & side))
             if count < 5:
-                self.warnings.append(f"Only {count} rows lie on the {name}; between them it is a guess.")
+                self.warnings.append(tr(words, count=count))
         if self.noise_mm > 0.02 * self.top_mm:
             self.warnings.append(
-                f"The readings scatter by {self.noise_mm:.3f} mm about the curve, "
-                f"{100 * self.noise_mm / self.top_mm:.0f} % of the lift."
+                tr(
+                    "The readings scatter by {noise} mm about the curve, {share} % of the lift.",
+                    noise=number(self.noise_mm, 3),
+                    share=number(100 * self.noise_mm / self.top_mm, 0),
+                )
             )
         if closed_below_mm is not None:
             self.warnings.append(
-                f"Below {closed_below_mm:.3f} mm of lift the contacts were closed; the foot is drawn, not measured."
+                tr(
+                    "Below {lift} mm of lift the contacts were closed; the foot is drawn, not measured.",
+                    lift=number(closed_below_mm, 3),
+                )
             )
 
 
 def _check_height(lift_mm: float) -> None:
     if not LEAST_TOP_MM <= lift_mm <= MOST_TOP_MM:
         raise SpecError(
-            f"the table's lift comes to {lift_mm:.4g} mm at the contacts, and {LEAST_TOP_MM:g} to {MOST_TOP_MM:g} mm "
-            f"is allowed: are its unit and the kind of reading right?"
+            tr(
+                "the table's lift comes to {lift} mm at the contacts, and {least} to "
+                "{most} mm is allowed: are its unit and the kind of reading right?",
+                lift=number(lift_mm, ".4g"),
+                least=number(LEAST_TOP_MM, "g"),
+                most=number(MOST_TOP_MM, "g"),
+            )
         )
 
 

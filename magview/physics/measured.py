@@ -7,7 +7,6 @@ generalised cross-validation chooses goes through the rest; each flank is then m
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import isfinite
 from typing import Literal
 
@@ -27,8 +26,11 @@ from magview.physics.lift_rows import (
 from magview.physics.lobe import MOST_TOP_MM, Lobe
 from magview.spec.base import SpecError
 from magview.spec.files import validate
+from magview.spec.frozen import frozen
+from magview.spec.language import marked, number, tr
 from magview.spec.lift_table import LiftTable
 from magview.spec.magneto import Breaker, Cam, Magneto, MeasuredProfile
+from magview.spec.sources import noted
 from magview.spec.units import MM_PER_INCH, MM_PER_THOU
 
 Array = NDArray[np.float64]
@@ -40,7 +42,7 @@ MIN_PLACES = 7
 _UNITS = {"mm": 1.0, "in": MM_PER_INCH, "thou": MM_PER_THOU}
 
 
-@dataclass(frozen=True)
+@frozen
 class Measuring:
     """What the two columns of a table are. Raises ValueError for ratios and stops that cannot be."""
 
@@ -59,17 +61,23 @@ class Measuring:
     """Contact arm over heel arm K/A [-], for a dial at the heel."""
 
     def __post_init__(self) -> None:
-        for value, what in (
-            (self.turns_per_rotor_turn, "the cam's turns per rotor turn"),
-            (self.contact_per_heel, "the contact arm over the heel arm"),
+        for value, words in (
+            (self.turns_per_rotor_turn, marked("the cam's turns per rotor turn is {value}; it must be 0.01 to 100")),
+            (self.contact_per_heel, marked("the contact arm over the heel arm is {value}; it must be 0.01 to 100")),
         ):
             if not (isfinite(value) and 0.01 <= value <= 100.0):
-                raise ValueError(f"{what} is {value:g}; it must be 0.01 to 100")
+                raise ValueError(tr(words, value=number(value)))
         if not (isfinite(self.stop_mm) and 0.0 <= self.stop_mm <= MOST_TOP_MM):
-            raise ValueError(f"the stop is {self.stop_mm:g} mm; it must be 0 to {MOST_TOP_MM:g} mm")
+            raise ValueError(
+                tr(
+                    "the stop is {stop} mm; it must be 0 to {most} mm",
+                    stop=number(self.stop_mm, "g"),
+                    most=number(MOST_TOP_MM, "g"),
+                )
+            )
 
 
-@dataclass(frozen=True)
+@frozen
 class MeasuredLift:
     """A lobe's lift from a table. Angles in cam degrees past the top, lift at the contacts in millimetres."""
 
@@ -108,7 +116,7 @@ def measured_lift(table: LiftTable, how: Measuring) -> MeasuredLift:
     """
     warnings = []
     if table.columns > 2:
-        warnings.append(f"The table has {table.columns} columns; two of them were used.")
+        warnings.append(tr("The table has {columns} columns; two of them were used.", columns=table.columns))
     own = (1.0 if how.with_rotation else -1.0) * (how.turns_per_rotor_turn if how.angle == "rotor" else 1.0)
     turned = unwound_deg(np.array(table.angle)) * own
     lift, seen = _as_lift(np.array(table.reading), how)
@@ -118,12 +126,21 @@ def measured_lift(table: LiftTable, how: Measuring) -> MeasuredLift:
     backlash = lay_branches_together(rows, way[seen])
     if abs(backlash) >= 0.02:
         warnings.append(
-            f"Turned both ways, the readings lie {abs(backlash):.2f}° of cam apart, as backlash makes them; the "
-            f"middle of the two was taken."
+            tr(
+                "Turned both ways, the readings lie {backlash}° of cam apart, as backlash makes them; "
+                "the middle of the two was taken.",
+                backlash=number(abs(backlash), 2),
+            )
         )
     outliers = leave_out_outliers(rows)
     if outliers:
-        warnings.append(f"{outliers} of {len(rows.angle)} rows, far off their neighbours, were left out.")
+        warnings.append(
+            tr(
+                "{outliers} of {count} rows, far off their neighbours, were left out.",
+                outliers=outliers,
+                count=len(rows.angle),
+            )
+        )
     lobe = Lobe(rows, None if seen.all() else how.stop_mm, lambda x: x / own)
     warnings += lobe.warnings
     profile = _profile(lobe)
@@ -150,8 +167,9 @@ def with_measured_lift(magneto: Magneto, lift: MeasuredLift) -> Magneto:
     try:
         cam = Cam.model_validate({**dict(magneto.cam), "profile": lift.profile})
     except ValidationError as error:
-        raise SpecError(f"the measured lift: {error.errors()[0]['ctx']['error']}") from error
-    return validate(Magneto, {**dict(magneto), "cam": cam}, "the measured lift")
+        raise SpecError(tr("the measured lift: {reason}", reason=error.errors()[0]["ctx"]["error"])) from error
+    sources = noted(magneto.sources, ("cam.profile",), "measured", tr("table of the lift"))
+    return validate(Magneto, {**dict(magneto), "cam": cam, "sources": sources}, tr("the measured lift"))
 
 
 def _as_lift(reading: Array, how: Measuring) -> tuple[Array, Flags]:
@@ -168,7 +186,11 @@ def _check_enough(rows: Rows) -> None:
     places = len(np.unique(np.round(rows.angle, 6)))
     if places < MIN_PLACES:
         raise SpecError(
-            f"the table tells the lift at {places} different angles; it must be at {MIN_PLACES} or more, better at 20"
+            tr(
+                "the table tells the lift at {places} different angles; it must be at {least} or more, better at 20",
+                places=places,
+                least=MIN_PLACES,
+            )
         )
 
 
@@ -186,7 +208,7 @@ def _profile(lobe: Lobe) -> MeasuredProfile:
         )
     except ValidationError as error:
         reason = str(error.errors()[0]["msg"]).removeprefix("Value error, ")
-        raise SpecError(f"no lobe can be drawn through the table: {reason}") from error
+        raise SpecError(tr("no lobe can be drawn through the table: {reason}", reason=reason)) from error
 
 
 def _knots(angle: Array, lift: Array, top_mm: float) -> list[tuple[float, float]]:

@@ -14,6 +14,8 @@ import numpy as np
 from magview.physics.instruments import Instrument, Role, finer
 from magview.physics.monte_carlo import Agreement, Cancelled, MonteCarlo, compare, sample, summarise
 from magview.physics.uncertainty import Contribution, Input, Linear, Model, propagate_each
+from magview.spec.frozen import frozen
+from magview.spec.language import tr
 
 TRIALS = 200_000
 """The least that JCGM 101 7.2.2 advises for intervals of 95 %."""
@@ -22,7 +24,7 @@ _HAIR = 1e-9
 """A reading at the very limit must not fail for the last bit."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Quantity:
     """What is asked for, with its limits [unit]."""
 
@@ -33,7 +35,7 @@ class Quantity:
     high: float
 
 
-@dataclass(frozen=True)
+@frozen
 class Reading:
     """One input of a measurement and what it was read with."""
 
@@ -62,7 +64,7 @@ class Measurement:
         """The same finding had it been read with another instrument of its role: best estimates as they are,
         other half-widths. Raises ValueError for a role that was not needed."""
         if not any(r.tool is not None and r.tool.role == other.role for r in self.readings):
-            raise ValueError(f"nothing was read with an instrument for {other.role}")
+            raise ValueError(tr("nothing was read with an instrument for {role}", role=other.role))
         exchanged = (
             Reading(_input(r.input.name, r.input.estimate, other, r.size), other, r.size)
             if r.tool is not None and r.tool.role == other.role
@@ -72,7 +74,7 @@ class Measurement:
         return replace(self, readings=tuple(exchanged))
 
 
-@dataclass(frozen=True)
+@frozen
 class Outcome:
     """One quantity: its value, how sure it is, and why."""
 
@@ -90,7 +92,7 @@ class Outcome:
         return self.linear.matters_most
 
 
-@dataclass(frozen=True)
+@frozen
 class Judgement:
     """All quantities of a measurement by both ways."""
 
@@ -106,7 +108,7 @@ class Judgement:
         return min(self.outcomes, key=lambda outcome: outcome.probability_in_limits)
 
 
-@dataclass(frozen=True)
+@frozen
 class Improvement:
     """The same readings with one instrument exchanged; both drawn from the same random numbers."""
 
@@ -253,7 +255,9 @@ def take_reading(
     """What the instrument of a role makes of a reading."""
     found = [tool for tool in tools if tool.role == role]
     if len(found) != 1:
-        raise ValueError(f"{len(found)} instruments are given for {role}; there must be one")
+        raise ValueError(
+            tr("{count} instruments are given for {role}; there must be one", count=len(found), role=role)
+        )
     (tool,) = found
     return Reading(_input(name, reading + tool.offset * size, tool, size), tool, size)
 
@@ -261,4 +265,6 @@ def take_reading(
 def _input(name: str, estimate: float, tool: Instrument, size: float) -> Input:
     half = tool.half_width * abs(size)
     unit = tool.unit if tool.unit in ("mm", "deg") else "deg"
-    return Input(name, estimate, half, "half-width", "rectangular", unit=unit, source=f"{tool.name}: {tool.basis}")
+    return Input(
+        name, estimate, half, "half-width", "rectangular", unit=unit, source=f"{tr(tool.name)}: {tr(tool.basis)}"
+    )

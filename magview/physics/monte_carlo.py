@@ -8,18 +8,39 @@ JCGM 101:2008, *Supplement 1 to the GUM: Propagation of distributions using a Mo
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 from math import nan, sqrt
 
 import numpy as np
 
 from magview.physics.uncertainty import Array, Input, Linear, Model
+from magview.spec.frozen import frozen
+from magview.spec.language import marked, number, tr
+
+_AGREEMENT = {
+    (True, True): marked(
+        "linear and Monte Carlo agree: the ends of their intervals differ by {worst} at most, where {tolerance} "
+        "is allowed"
+    ),
+    (True, False): marked(
+        "linear and Monte Carlo agree: the ends of their intervals differ by {worst} at most, where {tolerance} "
+        "is allowed; more trials are needed to be sure"
+    ),
+    (False, True): marked(
+        "linear and Monte Carlo disagree: the ends of their intervals differ by {worst} at most, where {tolerance} "
+        "is allowed"
+    ),
+    (False, False): marked(
+        "linear and Monte Carlo disagree: the ends of their intervals differ by {worst} at most, where {tolerance} "
+        "is allowed; more trials are needed to be sure"
+    ),
+}
 
 _CHUNK = 1 << 15
 """Trials at a time: the inputs of a chunk stay in the processor's cache, and stopping takes milliseconds."""
 
 
-@dataclass(frozen=True)
+@frozen
 class MonteCarlo:
     """A quantity by propagation of distributions (JCGM 101 clause 7), in the quantity's unit.
 
@@ -45,7 +66,7 @@ class MonteCarlo:
         return float(np.count_nonzero((self.values >= low) & (self.values <= high)) / self.trials)
 
 
-@dataclass(frozen=True)
+@frozen
 class Cancelled:
     """A run that was stopped before its end."""
 
@@ -53,7 +74,7 @@ class Cancelled:
     """Share of the trials that had been drawn [-]."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Agreement:
     """Whether the linear interval stands the comparison with the Monte Carlo's (JCGM 101 clause 8)."""
 
@@ -69,13 +90,11 @@ class Agreement:
     @property
     def statement(self) -> str:
         """The outcome as a sentence."""
-        found = "agree" if self.agree else "disagree"
-        worst = max(self.low_difference, self.high_difference)
-        doubt = "" if self.enough_trials else "; more trials are needed to be sure"
-        return (
-            f"linear and Monte Carlo {found}: the ends of their intervals differ by {worst:.2g} at most, "
-            f"where {self.tolerance:.2g} is allowed{doubt}"
-        )
+        places = {
+            "worst": number(max(self.low_difference, self.high_difference), ".2g"),
+            "tolerance": number(self.tolerance, ".2g"),
+        }
+        return tr(_AGREEMENT[self.agree, self.enough_trials], **places)
 
 
 def monte_carlo(
@@ -122,7 +141,7 @@ def sample(
     Input by input within each chunk of 32,768 trials, so that the same generator gives the same values.
     """
     if trials < 1:
-        raise ValueError(f"a Monte Carlo of {trials} trials tells nothing; it takes at least 1")
+        raise ValueError(tr("a Monte Carlo of {trials} trials tells nothing; it takes at least 1", trials=trials))
     x = np.empty((len(inputs), min(_CHUNK, trials)))
     values = np.empty((0, trials))
     for start in range(0, trials, _CHUNK):
@@ -150,7 +169,13 @@ def summarise(values: Array, probability: float = 0.95) -> MonteCarlo:
     held = int(probability * count + 0.5)
     spare = count - held
     if not 0.0 < probability < 1.0 or (count > 0 and (spare < 1 or held < 1)):
-        raise ValueError(f"{count} values are too few for an interval of probability {probability:g}")
+        raise ValueError(
+            tr(
+                "{count} values are too few for an interval of probability {probability}",
+                count=count,
+                probability=number(probability, "g"),
+            )
+        )
     if count == 0:
         nothing = (nan, nan)
         return MonteCarlo(len(values), len(values), nan, nan, probability, nothing, nothing, nothing, values)
@@ -184,7 +209,12 @@ def numerical_tolerance(standard_uncertainty: float, significant_digits: int = 2
     5e-06
     """
     if not standard_uncertainty > 0.0:
-        raise ValueError(f"a standard uncertainty of {standard_uncertainty:g} has no digits")
+        raise ValueError(
+            tr(
+                "a standard uncertainty of {uncertainty} has no digits",
+                uncertainty=number(standard_uncertainty, "g"),
+            )
+        )
     exponent = int(f"{standard_uncertainty:.{significant_digits - 1}e}".split("e")[1])
     return float(f"5e{exponent - significant_digits}")
 
@@ -202,7 +232,13 @@ def compare(linear: Linear, drawn: MonteCarlo, significant_digits: int = 2) -> A
     ValueError : the probabilities differ.
     """
     if linear.probability != drawn.probability:
-        raise ValueError(f"intervals of {linear.probability:g} and {drawn.probability:g} cannot be compared")
+        raise ValueError(
+            tr(
+                "intervals of {probability} and {other} cannot be compared",
+                probability=number(linear.probability, "g"),
+                other=number(drawn.probability, "g"),
+            )
+        )
     u = drawn.standard_uncertainty
     tolerance = numerical_tolerance(u, significant_digits) if u > 0.0 else 0.0
     low, high = (abs(a - b) for a, b in zip(linear.interval, drawn.symmetric, strict=True))

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import lru_cache
 from math import asin, ceil, degrees, floor, isfinite, nan
 
@@ -10,6 +9,8 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from magview.physics.breaker import lift_curve
+from magview.spec.frozen import frozen
+from magview.spec.language import marked, number, tr
 from magview.spec.magneto import EccentricScrew, Magneto
 from magview.spec.units import MM_PER_INCH
 
@@ -17,7 +18,7 @@ Array = NDArray[np.float64]
 Flags = NDArray[np.bool_]
 
 
-@dataclass(frozen=True)
+@frozen
 class Readings:
     """What a setting gives, lobe by lobe in firing order. Arrays have the settings' shape plus (lobes,).
 
@@ -41,7 +42,7 @@ class Readings:
     """Settings' shape, bool: every lobe's gap in limits, and every judged lobe's opening at the mark."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Adjustment:
     """Where to put backplate and contact screw. With `reachable` false both are NaN and `reason` says why."""
 
@@ -212,27 +213,26 @@ class InternalTiming:
         Closed form, on lobe 1's own flank as worn. A gap out of reach is answered with the nearest one.
         """
         if not isfinite(gap_mm) or gap_mm < 0:
-            raise ValueError(f"the gap is {gap_mm:g} mm; it must be 0 or more")
+            raise ValueError(tr("the gap is {gap} mm; it must be 0 or more", gap=number(gap_mm, "g")))
         backplate, screw = self._solve(gap_mm)
         low_b, high_b = self.magneto.backplate.range_deg
         low_s, high_s = self.magneto.contact_screw.range_deg
         reasons = []
         top = self.curve.top_mm + self.lift_errors_mm[0]
         if gap_mm >= top:
-            reasons.append(f"lobe 1 lifts the contacts {_both(top)} in all, so they would never close")
+            reasons.append(tr("lobe 1 lifts the contacts {both} in all, so they would never close", both=_both(top)))
         elif np.isnan(screw):
-            reasons.append("the contact screw's eccentric does not reach that far")
+            reasons.append(tr("the contact screw's eccentric does not reach that far"))
         else:
-            reasons += _outside(backplate, low_b, high_b, "the backplate", "its slot")
-            reasons += _outside(screw, low_s, high_s, "the contact screw", "its travel")
+            reasons += _outside(backplate, low_b, high_b, _PLATE_BEYOND)
+            reasons += _outside(screw, low_s, high_s, _SCREW_BEYOND)
         if not reasons:
             return Adjustment(backplate, screw, True, "", gap_mm)
         nearest = self._nearest_gap(gap_mm)
         if np.isnan(nearest):
-            reasons.append("no gap within reach opens at the E-gap")
+            reasons.append(tr("no gap within reach opens at the E-gap"))
         else:
-            said = _both(_inwards(nearest, gap_mm))
-            reasons.append(f"the nearest gap that can be had is {said}{self._what_ends_there(nearest)}")
+            reasons.append(tr(self._nearest_words(nearest), gap=_both(_inwards(nearest, gap_mm))))
         return Adjustment(np.nan, np.nan, False, "; ".join(reasons), nearest)
 
     def _solve(self, gap_mm: float) -> tuple[float, float]:
@@ -256,15 +256,24 @@ class InternalTiming:
         inside = [a for a in turns if low <= a <= high]
         return min(inside, key=abs) if inside else angle
 
-    def _what_ends_there(self, gap_mm: float) -> str:
+    def _nearest_words(self, gap_mm: float) -> str:
+        """What is said of the nearest gap and of what ends there, not yet read out."""
         plate, screw = self._solve(gap_mm)
         for value, limits, words in (
-            (plate, self.magneto.backplate.range_deg, "the backplate at the end of its slot"),
-            (screw, self.magneto.contact_screw.range_deg, "the contact screw at the end of its travel"),
+            (
+                plate,
+                self.magneto.backplate.range_deg,
+                marked("the nearest gap that can be had is {gap}, with the backplate at the end of its slot"),
+            ),
+            (
+                screw,
+                self.magneto.contact_screw.range_deg,
+                marked("the nearest gap that can be had is {gap}, with the contact screw at the end of its travel"),
+            ),
         ):
             if min(abs(value - end) for end in limits) < 1e-6:
-                return f", with {words}"
-        return ""
+                return words
+        return marked("the nearest gap that can be had is {gap}")
 
     def _nearest_gap(self, gap_mm: float) -> float:
         """The gap nearest to the one asked for within plate, screw and lift; NaN if none."""
@@ -294,12 +303,20 @@ def _inwards(nearest_mm: float, wanted_mm: float) -> float:
 
 
 def _both(mm: float) -> str:
-    return f"{mm:.4f} mm ({mm / MM_PER_INCH:.5f} in)"
+    return tr("{mm} mm ({inches} in)", mm=number(mm, 4), inches=number(mm / MM_PER_INCH, 5))
 
 
-def _outside(value: float, low: float, high: float, what: str, travel: str) -> list[str]:
+_PLATE_BEYOND = marked(
+    "the backplate would stand at {value}°, {beyond}° beyond the end of its slot ({low}° to {high}°)"
+)
+_SCREW_BEYOND = marked(
+    "the contact screw would stand at {value}°, {beyond}° beyond the end of its travel ({low}° to {high}°)"
+)
+
+
+def _outside(value: float, low: float, high: float, words: str) -> list[str]:
     # A billionth of a degree is no reason to refuse: round trips at the very end of a slot stay legal.
     if low - 1e-9 <= value <= high + 1e-9:
         return []
     beyond = value - high if value > high else low - value
-    return [f"{what} would stand at {value:.2f}°, {beyond:.2f}° beyond the end of {travel} ({low:g}° to {high:g}°)"]
+    return [tr(words, value=number(value, 2), beyond=number(beyond, 2), low=number(low), high=number(high))]

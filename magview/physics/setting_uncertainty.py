@@ -22,7 +22,6 @@ that it drops out of their difference.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import atan, degrees
 
 import numpy as np
@@ -33,13 +32,33 @@ from magview.physics.measurement import Measurement, Quantity, Reading, take_rea
 from magview.physics.setting import InternalTiming, internal_timing
 from magview.physics.uncertainty import Array, Input
 from magview.spec.engine import Installation
+from magview.spec.frozen import frozen
+from magview.spec.language import marked, number, tr
 from magview.spec.magneto import Magneto
 
 _INTERNAL = ("rule-32nds", "straightedge-hand", "blades-thou", "drag-one-blade", "lamp", "rotor-hand", "led-in")
 _ENGINE = ("disc-1deg", "lamp", "crank-hand", "led-in")
 
 
-@dataclass(frozen=True)
+_AT_SIDE = {
+    "left": (
+        marked("disc, left magneto"),
+        marked("turning the crank, left"),
+        marked("gap when it shows, left"),
+        marked("play not taken up, left"),
+        marked("left magneto fires"),
+    ),
+    "right": (
+        marked("disc, right magneto"),
+        marked("turning the crank, right"),
+        marked("gap when it shows, right"),
+        marked("play not taken up, right"),
+        marked("right magneto fires"),
+    ),
+}
+
+
+@frozen
 class InternalReadings:
     """Readings of internal timing, lobe 1.
 
@@ -61,7 +80,7 @@ class InternalReadings:
     instruments: tuple[Instrument, ...] = tuple(instrument(key) for key in (*_INTERNAL, "after-tightening"))
 
 
-@dataclass(frozen=True)
+@frozen
 class EngineReadings:
     """Readings of the timing to the engine, all on one disc, positive before top dead centre.
 
@@ -90,15 +109,15 @@ def internal_measurement(magneto: Magneto, readings: InternalReadings) -> Measur
     pip = condition.pip_height_mm if readings.pip_mm is None else readings.pip_mm
     half = readings.pip_half_width_mm
     rows = (
-        take_reading(tools, "rule", "straightedge from the mark", readings.mark_offset_mm),
-        take_reading(tools, "straightedge", "straightedge along the step"),
-        take_reading(tools, "blade", "blade", readings.blade_mm),
-        take_reading(tools, "feel", "drag of the blade"),
-        Reading(Input.between("pip on the contacts", pip - half, pip + half, "mm", "as given"), None, 1.0),
-        take_reading(tools, "opening", "gap when it shows"),
-        take_reading(tools, "rotor turning", "turning the rotor"),
-        take_reading(tools, "lead-in", "play not taken up", size=condition.coupling_backlash_deg),
-        take_reading(tools, "tightening", "creep of the screw", size=condition.screw_creep_deg),
+        take_reading(tools, "rule", tr("straightedge from the mark"), readings.mark_offset_mm),
+        take_reading(tools, "straightedge", tr("straightedge along the step")),
+        take_reading(tools, "blade", tr("blade"), readings.blade_mm),
+        take_reading(tools, "feel", tr("drag of the blade")),
+        Reading(Input.between(tr("pip on the contacts"), pip - half, pip + half, "mm", tr("as given")), None, 1.0),
+        take_reading(tools, "opening", tr("gap when it shows")),
+        take_reading(tools, "rotor turning", tr("turning the rotor")),
+        take_reading(tools, "lead-in", tr("play not taken up"), size=condition.coupling_backlash_deg),
+        take_reading(tools, "tightening", tr("creep of the screw"), size=condition.screw_creep_deg),
     )
     stand = timing.stop_mm(readings.screw_deg)
     top = _closed_stop_mm(timing)
@@ -114,16 +133,21 @@ def internal_measurement(magneto: Magneto, readings: InternalReadings) -> Measur
     gap, parting = sum(row.input.estimate for row in rows[2:5]), rows[5].input.estimate
     if not parting < gap < top + timing.wear_lift_mm:
         raise ValueError(
-            f"a gap of {gap:.4g} mm cannot be: lobe 1 lifts the contacts {top + timing.wear_lift_mm:.4g} mm, "
-            f"and below {parting:g} mm nothing would show that they part"
+            tr(
+                "a gap of {gap} mm cannot be: lobe 1 lifts the contacts {top} mm, and below {parting} mm "
+                "nothing would show that they part",
+                gap=number(gap, ".4g"),
+                top=number(top + timing.wear_lift_mm, ".4g"),
+                parting=number(parting, "g"),
+            )
         )
     late = degrees(atan(magneto.marks.tolerance_mm / radius)) / ratio
     low, high = magneto.gap_limits_mm
     return Measurement(
         readings=rows,
         quantities=(
-            Quantity("opening_error", "opening from the E-gap", "deg", -late, late),
-            Quantity("gap", "widest gap", "mm", low, high),
+            Quantity("opening_error", tr("opening from the E-gap"), "deg", -late, late),
+            Quantity("gap", tr("widest gap"), "mm", low, high),
         ),
         model=model,
     )
@@ -142,29 +166,35 @@ def engine_measurement(installation: Installation, readings: EngineReadings) -> 
     before = float(_before_top_deg(timing, np.array(stop)))
     wanted = engine.firing_btdc_deg
     if np.isnan(before):
-        raise ValueError(f"a gap of {gap:g} mm cannot be: lobe 1 lifts the contacts {timing.curve.top_mm:.4g} mm")
+        raise ValueError(
+            tr(
+                "a gap of {gap} mm cannot be: lobe 1 lifts the contacts {top} mm",
+                gap=number(gap, "g"),
+                top=number(timing.curve.top_mm, ".4g"),
+            )
+        )
     sides = [
         (side, deg, want)
         for side, deg, want in (("left", readings.left_deg, wanted.left), ("right", readings.right_deg, wanted.right))
         if deg is not None
     ]
     if not sides:
-        raise ValueError("neither magneto was read; at least one must be")
+        raise ValueError(tr("neither magneto was read; at least one must be"))
     first, second = readings.stop_deg
     zero = disc_zero_error_deg(first, second)
     rows = [
-        take_reading(tools, "disc", "disc at the first stop", first),
-        take_reading(tools, "disc", "disc at the second stop", second),
+        take_reading(tools, "disc", tr("disc at the first stop"), first),
+        take_reading(tools, "disc", tr("disc at the second stop"), second),
     ]
     play = magneto.condition.coupling_backlash_deg
     for side, deg, want in sides:
         # The disc may have any zero: its turns are counted so that the timing comes nearest to the wanted one.
         deg -= 360.0 * round((deg - zero - want) / 360.0)
         rows += [
-            take_reading(tools, "disc", f"disc, {side} magneto", deg),
-            take_reading(tools, "crank turning", f"turning the crank, {side}"),
-            take_reading(tools, "opening", f"gap when it shows, {side}"),
-            take_reading(tools, "lead-in", f"play not taken up, {side}", size=play),
+            take_reading(tools, "disc", tr(_AT_SIDE[side][0]), deg),
+            take_reading(tools, "crank turning", tr(_AT_SIDE[side][1])),
+            take_reading(tools, "opening", tr(_AT_SIDE[side][2])),
+            take_reading(tools, "lead-in", tr(_AT_SIDE[side][3]), size=play),
         ]
 
     def model(x: Array) -> Array:
@@ -181,11 +211,15 @@ def engine_measurement(installation: Installation, readings: EngineReadings) -> 
 
     within, apart = engine.timing_tolerance_deg, engine.synchronising_tolerance_deg
     quantities = [
-        Quantity(side, f"{side} magneto fires", "deg", want - within, want + within) for side, _, want in sides
+        Quantity(side, tr(_AT_SIDE[side][4]), "deg", want - within, want + within) for side, _, want in sides
     ]
     if len(sides) == 2:
         apart_by_design = wanted.left - wanted.right
-        name = "left less right" + (f", beyond the {apart_by_design:g}° wanted" if apart_by_design else "")
+        name = (
+            tr("left less right, beyond the {design}° wanted", design=number(apart_by_design))
+            if apart_by_design
+            else tr("left less right")
+        )
         quantities.append(Quantity("difference", name, "deg", -apart, apart))
     return Measurement(tuple(rows), tuple(quantities), model)
 

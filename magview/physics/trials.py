@@ -7,12 +7,13 @@ Lengths in millimetres; plate in cam degrees, positive with cam rotation.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import atan, degrees, hypot, inf, isfinite, sqrt
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from magview.spec.frozen import frozen
+from magview.spec.language import marked, number, tr
 from magview.spec.magneto import Magneto
 
 Array = NDArray[np.float64]
@@ -25,37 +26,37 @@ MAX_TRIALS = 200
 
 def plate_deg_from_slot_mm(along_mm: ArrayLike, radius_mm: float) -> Array:
     """Plate angle [deg] from a movement along the slot's arc [mm] at a radius [mm]."""
-    _positive(radius_mm, "the radius of the slot")
+    _positive(radius_mm, marked("the radius of the slot is {value}; it must be above 0"))
     return np.asarray(np.degrees(np.asarray(along_mm, dtype=float) / radius_mm))
 
 
 def slot_mm_from_plate_deg(backplate_deg: ArrayLike, radius_mm: float) -> Array:
     """Movement along the slot's arc [mm] at a radius [mm] for a plate angle [deg]."""
-    _positive(radius_mm, "the radius of the slot")
+    _positive(radius_mm, marked("the radius of the slot is {value}; it must be above 0"))
     return np.asarray(np.radians(np.asarray(backplate_deg, dtype=float)) * radius_mm)
 
 
 def plate_deg_from_marks(marks: ArrayLike, deg_per_mark: float) -> Array:
     """Plate angle [deg] from a reading in scale marks [-], each so many degrees [deg] from the next."""
-    _positive(deg_per_mark, "the angle between two marks")
+    _positive(deg_per_mark, marked("the angle between two marks is {value}; it must be above 0"))
     return np.asarray(np.asarray(marks, dtype=float) * deg_per_mark)
 
 
 def marks_from_plate_deg(backplate_deg: ArrayLike, deg_per_mark: float) -> Array:
     """Reading in scale marks [-], each so many degrees [deg] from the next, for a plate angle [deg]."""
-    _positive(deg_per_mark, "the angle between two marks")
+    _positive(deg_per_mark, marked("the angle between two marks is {value}; it must be above 0"))
     return np.asarray(np.asarray(backplate_deg, dtype=float) / deg_per_mark)
 
 
-def _positive(value: float, what: str) -> None:
+def _positive(value: float, words: str) -> None:
     if not (isfinite(value) and value > 0):
-        raise ValueError(f"{what} is {value:g}; it must be above 0")
+        raise ValueError(tr(words, value=number(value)))
 
 
 # ---------------------------------------------------------------------- trials, their errors, the file's doubts
 
 
-@dataclass(frozen=True)
+@frozen
 class Trial:
     """One trial: the plate, the largest gap found on lobe 1 as an interval, and the opening if it was read.
 
@@ -73,24 +74,40 @@ class Trial:
 
     def __post_init__(self) -> None:
         if not abs(self.backplate_deg) <= 3600.0:
-            raise ValueError(f"the plate stands at {self.backplate_deg:g}°; it must lie within ±3600°")
+            raise ValueError(
+                tr(
+                    "the plate stands at {backplate}°; it must lie within ±3600°",
+                    backplate=number(self.backplate_deg, "g"),
+                )
+            )
         if not abs(self.opening_error_deg) <= 45.0:
-            raise ValueError(f"the opening is {self.opening_error_deg:g}° off; it must lie within ±45°")
+            raise ValueError(
+                tr(
+                    "the opening is {opening_error}° off; it must lie within ±45°",
+                    opening_error=number(self.opening_error_deg, "g"),
+                )
+            )
         low, high = self.gap_low_mm, self.gap_high_mm
         if not (0.0 <= low <= high and low <= 1000.0 and (high <= 1000.0 or high == inf) and high > 0.0):
             raise ValueError(
-                f"the gap is given as {low:g} to {high:g} mm; it must be above 0, within 1000 mm, low end first"
+                tr(
+                    "the gap is given as {low} to {high} mm; it must be above 0, within 1000 mm, low end first",
+                    low=number(low, "g"),
+                    high=number(high, "g"),
+                )
             )
         if low == 0.0 and high == inf:
             raise ValueError(
-                "a gap of 0 mm or more says nothing; give the blade that passes or the one that does not"
+                tr("a gap of 0 mm or more says nothing; give the blade that passes or the one that does not")
             )
 
     @classmethod
     def reading(cls, backplate_deg: float, gap_mm: float, within_mm: float = 0.0) -> Trial:
         """A trial whose gap is a value [mm], known to ± `within_mm` [mm]."""
         if not (isfinite(within_mm) and within_mm >= 0.0):
-            raise ValueError(f"the gap is known to within {within_mm:g} mm; it must be 0 or more")
+            raise ValueError(
+                tr("the gap is known to within {within} mm; it must be 0 or more", within=number(within_mm, "g"))
+            )
         return cls(backplate_deg, max(0.0, gap_mm - within_mm) if gap_mm > 0 else gap_mm, gap_mm + within_mm)
 
     @classmethod
@@ -108,7 +125,7 @@ class Trial:
         return (self.gap_low_mm + self.gap_high_mm) / 2 if isfinite(self.gap_high_mm) else self.gap_low_mm
 
 
-@dataclass(frozen=True)
+@frozen
 class Budget:
     """The largest errors of one trial: half-widths of rectangular distributions (JCGM 100:2008, 4.3.7)."""
 
@@ -121,7 +138,7 @@ class Budget:
 
     def __post_init__(self) -> None:
         if not all(isfinite(v) and v >= 0 for v in (self.mark_mm, self.plate_deg, self.blade_mm)):
-            raise ValueError("the errors of a trial must be numbers, 0 or more")
+            raise ValueError(tr("the errors of a trial must be numbers, 0 or more"))
 
     @classmethod
     def of(cls, magneto: Magneto) -> Budget:
@@ -137,7 +154,7 @@ class Budget:
         return mark + self.plate_deg, hypot(mark, self.plate_deg) / sqrt(3)
 
 
-@dataclass(frozen=True)
+@frozen
 class Doubt:
     """How far the file may be off, before any trial: half-widths of rectangular distributions.
 
@@ -153,4 +170,4 @@ class Doubt:
 
     def __post_init__(self) -> None:
         if not (0 < self.lift <= 1 and 0 < self.rise <= 1 and 0 < self.index_deg <= 90):
-            raise ValueError("doubt in lift and rise must be above 0 and at most 1, in the index at most 90°")
+            raise ValueError(tr("doubt in lift and rise must be above 0 and at most 1, in the index at most 90°"))

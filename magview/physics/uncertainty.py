@@ -14,13 +14,15 @@ JCGM 101:2008, *Supplement 1: Propagation of distributions using a Monte Carlo m
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from math import floor, inf, isfinite, isinf, sqrt
 from statistics import NormalDist
 from typing import Literal
 
 import numpy as np
 from numpy.typing import NDArray
+
+from magview.spec.frozen import frozen
+from magview.spec.language import number, tr
 
 Array = NDArray[np.float64]
 Model = Callable[[Array], Array]
@@ -33,7 +35,7 @@ _STEP, _WIDE_STEP = 0.01, 0.1
 """Steps of the central differences, in standard uncertainties; the wide one is for second and third derivatives."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Input:
     """One input quantity and what is known of it. Raises ValueError for numbers that make no distribution.
 
@@ -62,13 +64,32 @@ class Input:
 
     def __post_init__(self) -> None:
         if not (isfinite(self.estimate) and isfinite(self.spread) and self.spread >= 0.0):
-            raise ValueError(f"{self.name}: {self.estimate:g} ± {self.spread:g} is no estimate with a spread")
+            raise ValueError(
+                tr(
+                    "{name}: {estimate} ± {spread} is no estimate with a spread",
+                    name=self.name,
+                    estimate=number(self.estimate, "g"),
+                    spread=number(self.spread, "g"),
+                )
+            )
         if not self.dof >= 1.0:
-            raise ValueError(f"{self.name}: {self.dof:g} degrees of freedom; there must be at least 1")
+            raise ValueError(
+                tr(
+                    "{name}: {dof} degrees of freedom; there must be at least 1",
+                    name=self.name,
+                    dof=number(self.dof, "g"),
+                )
+            )
         if self.spread_is == "half-width" and self.distribution not in _DIVISOR:
-            raise ValueError(f"{self.name}: a {self.distribution} distribution has no half-width")
+            raise ValueError(
+                tr(
+                    "{name}: a {distribution} distribution has no half-width",
+                    name=self.name,
+                    distribution=self.distribution,
+                )
+            )
         if self.distribution == "t" and isinf(self.dof):
-            raise ValueError(f"{self.name}: a t distribution needs its degrees of freedom")
+            raise ValueError(tr("{name}: a t distribution needs its degrees of freedom", name=self.name))
 
     @classmethod
     def between(cls, name: str, low: float, high: float, unit: str = "", source: str = "") -> Input:
@@ -105,7 +126,7 @@ class Input:
         out += middle
 
 
-@dataclass(frozen=True)
+@frozen
 class Contribution:
     """One line of a budget."""
 
@@ -118,7 +139,7 @@ class Contribution:
     """Of the combined variance [-], 0…1; what the lines leave of 1 is second order."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Linear:
     """A quantity by the law of propagation (GUM 5.1.2, annex G), in the quantity's unit."""
 
@@ -237,7 +258,13 @@ def coverage_factor(probability: float, dof: float = inf) -> float:
     ValueError : a number outside these bounds.
     """
     if not 0.0 < probability < 1.0 or not dof >= 1.0:
-        raise ValueError(f"no coverage factor for a probability of {probability:g} and {dof:g} degrees of freedom")
+        raise ValueError(
+            tr(
+                "no coverage factor for a probability of {probability} and {dof} degrees of freedom",
+                probability=number(probability, "g"),
+                dof=number(dof, "g"),
+            )
+        )
     if isinf(dof):
         return NormalDist().inv_cdf((1 + probability) / 2)
     from scipy.special import stdtrit  # loads slowly, and only few quantities need it
@@ -250,7 +277,7 @@ def _combine(inputs: Sequence[Input], y: float, slopes: Array, extra: float, pro
     first = sum(part**2 for part in parts)
     variance = first + extra
     if variance < 0.0:
-        raise ValueError("the second-order terms leave no variance: the expansion does not hold for this model")
+        raise ValueError(tr("the second-order terms leave no variance: the expansion does not hold for this model"))
     shares = [part**2 / first if first > 0.0 else 0.0 for part in parts]
     doubt = sum(share**2 / item.dof for share, item in zip(shares, inputs, strict=True))
     dof = 1.0 / doubt if doubt > 0.0 else inf

@@ -8,7 +8,6 @@ running-in or a dry felt would not (common practice: an average over the hours b
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from math import inf, isfinite, sqrt
 from typing import Literal
 
@@ -18,6 +17,8 @@ from numpy.typing import ArrayLike, NDArray
 from magview.physics.inspection import Inspection
 from magview.physics.setting import InternalTiming, internal_timing
 from magview.physics.uncertainty import coverage_factor
+from magview.spec.frozen import frozen
+from magview.spec.language import marked, number, tr
 from magview.spec.magneto import Magneto
 
 Array = NDArray[np.float64]
@@ -28,7 +29,7 @@ _HAIR_MM = 1e-9
 """A reading at the very limit must not fail for the last bit."""
 
 
-@dataclass(frozen=True)
+@frozen
 class WearRates:
     """How fast heel and pip grow [mm per 100 h], ≥ 0. Raises ValueError for anything else."""
 
@@ -36,12 +37,15 @@ class WearRates:
     pip_mm_per_100h: float = 0.0
 
     def __post_init__(self) -> None:
-        for what, rate in (("heel wear", self.heel_mm_per_100h), ("the pip's growth", self.pip_mm_per_100h)):
+        for words, rate in (
+            (marked("heel wear is {rate} mm per 100 h; it must be 0 or more"), self.heel_mm_per_100h),
+            (marked("the pip's growth is {rate} mm per 100 h; it must be 0 or more"), self.pip_mm_per_100h),
+        ):
             if not (isfinite(rate) and rate >= 0.0):
-                raise ValueError(f"{what} is {rate:g} mm per 100 h; it must be 0 or more")
+                raise ValueError(tr(words, rate=number(rate)))
 
 
-@dataclass(frozen=True)
+@frozen
 class Course:
     """A setting over the hours. Arrays have the hours' shape plus (lobes,), in firing order."""
 
@@ -64,7 +68,7 @@ class Course:
     """The hours' shape: every lobe's true gap, and every judged lobe's opening."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Leaving:
     """When one limit is first left."""
 
@@ -91,7 +95,7 @@ def course(magneto: Magneto, backplate_deg: float, screw_deg: float, rates: Wear
     """
     at = np.asarray(hours, dtype=float)
     if not np.all((at >= 0.0) & np.isfinite(at)):
-        raise ValueError("hours since the setting must be 0 or more, and finite")
+        raise ValueError(tr("hours since the setting must be 0 or more, and finite"))
     timing, condition = internal_timing(magneto), magneto.condition
     lost = (timing.wear_lift_mm + _lift_rate(magneto, rates) * at)[..., None]
     stop = timing.stop_mm(screw_deg)
@@ -165,7 +169,14 @@ def worn(magneto: Magneto, rates: WearRates, hours: float) -> Magneto:
     heel = now.heel_wear_mm + rates.heel_mm_per_100h / 100.0 * hours
     pip = now.pip_height_mm + rates.pip_mm_per_100h / 100.0 * hours
     if not (hours >= 0.0 and max(heel, pip) <= 10.0):
-        raise ValueError(f"after {hours:g} h the heel would have lost {heel:.3g} mm and the pip be {pip:.3g} mm high")
+        raise ValueError(
+            tr(
+                "after {hours} h the heel would have lost {heel} mm and the pip be {pip} mm high",
+                hours=number(hours, "g"),
+                heel=number(heel, ".3g"),
+                pip=number(pip, ".3g"),
+            )
+        )
     condition = now.model_copy(update={"heel_wear_mm": heel, "pip_height_mm": pip})
     return magneto.model_copy(update={"condition": condition})
 
@@ -173,7 +184,7 @@ def worn(magneto: Magneto, rates: WearRates, hours: float) -> Magneto:
 # ---------------------------------------------------------------------- rates from inspections
 
 
-@dataclass(frozen=True)
+@frozen
 class Rate:
     """A rate from readings, with its interval [mm per 100 h]. It may come out below 0 where little has happened."""
 
@@ -189,7 +200,7 @@ class Rate:
         return Rate(self.mm_per_100h * factor, low, high, self.probability)
 
 
-@dataclass(frozen=True)
+@frozen
 class EstimatedRates:
     """What inspections say of wear."""
 
@@ -258,7 +269,7 @@ def _slope(hours: Array, values: Array, half_widths: Array, probability: float) 
     apart = hours[j] - hours[i]
     differ = apart != 0.0
     if not differ.any():
-        raise ValueError("a rate takes inspections at two different hours at least")
+        raise ValueError(tr("a rate takes inspections at two different hours at least"))
     slope = float(np.median((values[j] - values[i])[differ] / apart[differ]))
     about = hours - hours.mean()
     u = half_widths / sqrt(3.0)
@@ -285,7 +296,7 @@ def _lift_rate(magneto: Magneto, rates: WearRates) -> float:
     arm = magneto.breaker.heel_arm_mm
     if arm is None:
         if rates.heel_mm_per_100h:
-            raise ValueError("breaker.heel_arm_mm is missing in the magneto's file: it tells what heel wear does")
+            raise ValueError(tr("breaker.heel_arm_mm is missing in the magneto's file: it tells what heel wear does"))
         return 0.0
     return rates.heel_mm_per_100h / 100.0 * magneto.breaker.contact_arm_mm / arm
 

@@ -6,30 +6,31 @@ truth knows.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
 
 from magview.bench import actions as bench
 from magview.bench.state import BenchState, Side, crank_deg
 from magview.practice.state import Practice, ReadingKind
 from magview.spec.base import SpecError
+from magview.spec.frozen import frozen
+from magview.spec.language import tr
 
 
-@dataclass(frozen=True)
+@frozen
 class TurnRotor:
     """Turn the rotor by hand, off the engine [rotor deg], positive with rotation."""
 
     by_deg: float
 
 
-@dataclass(frozen=True)
+@frozen
 class TurnPropeller:
     """Turn the crank by the propeller [crank deg], positive with rotation; a piston stop ends it."""
 
     by_deg: float
 
 
-@dataclass(frozen=True)
+@frozen
 class TurnUntil:
     """Turn slowly, by rotor or propeller as the magneto is off or on, until something happens.
 
@@ -41,7 +42,7 @@ class TurnUntil:
     forward: bool = True
 
 
-@dataclass(frozen=True)
+@frozen
 class TurnToReading:
     """Turn the propeller until the disc stands at a reading [crank deg before the disc's zero]."""
 
@@ -49,47 +50,47 @@ class TurnToReading:
     forward: bool = True
 
 
-@dataclass(frozen=True)
+@frozen
 class LetGo:
     """Let go of the rotor; the magnet takes it to rest."""
 
 
-@dataclass(frozen=True)
+@frozen
 class TurnPlate:
     """Turn the backplate [deg], positive with rotation."""
 
     by_deg: float
 
 
-@dataclass(frozen=True)
+@frozen
 class TurnScrew:
     """Turn the contact screw [deg], positive = contacts closer."""
 
     by_deg: float
 
 
-@dataclass(frozen=True)
+@frozen
 class LayStraightedge:
     """Lay the straightedge along the cam's step, or take it away."""
 
     on: bool
 
 
-@dataclass(frozen=True)
+@frozen
 class Sight:
     """Look over the straightedge from an angle [deg]; 0 is square on."""
 
     eye_deg: float
 
 
-@dataclass(frozen=True)
+@frozen
 class ConnectLamp:
     """Clip the timing lamp across the contacts, or take it off."""
 
     on: bool
 
 
-@dataclass(frozen=True)
+@frozen
 class TryBlades:
     """Try one blade or a stack of a set: the numbers marked on them, thousandths of an inch or millimetres."""
 
@@ -97,95 +98,95 @@ class TryBlades:
     set: Literal["inch", "metric"] = "inch"
 
 
-@dataclass(frozen=True)
+@frozen
 class InspectContacts:
     """Look at the faces of the contacts."""
 
 
-@dataclass(frozen=True)
+@frozen
 class DressContacts:
     """Stone the contacts clean and flat."""
 
 
-@dataclass(frozen=True)
+@frozen
 class SlipPaper:
     """Slip a piece of paper under the spring tab, so that it does not ground the primary; or take it out."""
 
     under: bool
 
 
-@dataclass(frozen=True)
+@frozen
 class MeterLead:
     """Hold the meter from the lead's plug to the case."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Renew:
     """Put a new part in: the switch lead, the spring tab, or the insulation inside the magneto."""
 
     part: Literal["lead", "tab", "insulation"]
 
 
-@dataclass(frozen=True)
+@frozen
 class Chock:
     """Put chocks at the wheels, or take them away."""
 
     on: bool
 
 
-@dataclass(frozen=True)
+@frozen
 class SparkPlugs:
     """Take the spark plugs out, one at least of each cylinder, or put them in."""
 
     out: bool
 
 
-@dataclass(frozen=True)
+@frozen
 class FitStop:
     """Screw the piston stop into No. 1, or take it out."""
 
     on: bool
 
 
-@dataclass(frozen=True)
+@frozen
 class TurnDisc:
     """Turn the disc on the crank [crank deg]; positive makes it read earlier (more before top dead centre)."""
 
     by_deg: float
 
 
-@dataclass(frozen=True)
+@frozen
 class FeelCompression:
     """Hold a thumb over No. 1's plug hole while the crank is rocked."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Nuts:
     """Tighten the magneto's nuts, or take them off and draw it back from its drive."""
 
     tight: bool
 
 
-@dataclass(frozen=True)
+@frozen
 class Pin:
     """Put a pin through the flange that holds the rotor, or take it out."""
 
     on: bool
 
 
-@dataclass(frozen=True)
+@frozen
 class Remove:
     """Lift the magneto off the engine."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Refit:
     """Put the magneto back: by its painted marks, or meshed as its rotor stands, to the nearest tooth."""
 
     by_marks: bool
 
 
-@dataclass(frozen=True)
+@frozen
 class MoveTooth:
     """Move one tooth: the magneto flange on the disc, or the disc on the drive flange. +1 with rotation."""
 
@@ -193,14 +194,14 @@ class MoveTooth:
     way: Literal[1, -1]
 
 
-@dataclass(frozen=True)
+@frozen
 class PointAt:
     """Point at a part of the picture by its name."""
 
     part: str
 
 
-@dataclass(frozen=True)
+@frozen
 class WriteReading:
     """Write a reading of one's own into the notebook: mm, crank degrees, or words for lead and note."""
 
@@ -212,7 +213,7 @@ class WriteReading:
     lobe: int = 1
 
 
-@dataclass(frozen=True)
+@frozen
 class HandIn:
     """Done: from here the truth is shown and nothing more can be done."""
 
@@ -269,7 +270,7 @@ def from_bench(practice: Practice, action: bench.Action) -> Act | None:
             | bench.ViewSide()
         ):
             return action
-    raise SpecError("that is not to be had in practice: here hands and instruments do the work")
+    raise SpecError(tr("that is not to be had in practice: here hands and instruments do the work"))
 
 
 def _turned(practice: Practice, rotor_deg: float) -> Act:
@@ -281,7 +282,7 @@ def _turned(practice: Practice, rotor_deg: float) -> Act:
 
 def _tooth(state: BenchState, magneto_teeth: int, disc_teeth: int) -> Act | None:
     if state.engaged is None:
-        raise SpecError("this magneto is not on an engine")
+        raise SpecError(tr("this magneto is not on an engine"))
     at = state.engaged.mounting
     moves = magneto_teeth - at.magneto_teeth, disc_teeth - at.disc_teeth
     match moves:
@@ -291,4 +292,4 @@ def _tooth(state: BenchState, magneto_teeth: int, disc_teeth: int) -> Act | None
             return MoveTooth("magneto", 1 if moves[0] > 0 else -1)
         case (0, 1 | -1):
             return MoveTooth("disc", 1 if moves[1] > 0 else -1)
-    raise SpecError("the coupling is moved one tooth at a time, at one face")
+    raise SpecError(tr("the coupling is moved one tooth at a time, at one face"))

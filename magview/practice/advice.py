@@ -6,7 +6,6 @@ The moves are the bench's own: plate and screw by the closed-form adjustment, te
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 from magview.bench.state import BenchState, Engaged
 from magview.bench.words import move_words, plate_move, screw_move
@@ -14,11 +13,13 @@ from magview.physics.coupling import Move, plan
 from magview.physics.setting import internal_timing
 from magview.practice.state import Practice, true_readings, view
 from magview.practice.words import side_words
+from magview.spec.frozen import frozen
+from magview.spec.language import marked, number, tr
 
 PIP_MM = 0.004
 
 
-@dataclass(frozen=True)
+@frozen
 class Wanted:
     """Where plate and screw of a magneto belong, and what tightening will add."""
 
@@ -75,30 +76,43 @@ def efficient_path(found: Practice) -> list[str]:
         for side in found.sides:
             path += _teeth(view(found, side))
     if "e-gap" in goals:
-        path.append("Lay the straightedge on, look square over it, turn to the mark with rotation, and hold.")
+        path.append(tr("Lay the straightedge on, look square over it, turn to the mark with rotation, and hold."))
     if "secured" in goals:
-        path.append("Close up: screws, nuts, plug in, switch off; and look once more at what tightening can shift.")
+        path.append(
+            tr("Close up: screws, nuts, plug in, switch off; and look once more at what tightening can shift.")
+        )
     return path
 
 
 def _safe(found: Practice) -> list[str]:
-    lead = "switch off, " if found.bench.lead.switch_on else ""
-    chocks = "" if found.chocked else "chocks, "
-    plugs = "" if found.plugs_out else "spark plugs out"
-    words = f"{chocks}{lead}{plugs}".rstrip(", ")
-    return [f"Make it safe: {words}."] if words else []
+    words = [
+        *([tr("chocks")] if not found.chocked else []),
+        *([tr("switch off")] if found.bench.lead.switch_on else []),
+        *([tr("spark plugs out")] if not found.plugs_out else []),
+    ]
+    return [tr("Make it safe: {words}.", words=", ".join(words))] if words else []
+
+
+_RENEW = {
+    "lead": marked("On {name}, renew the lead, and prove it again."),
+    "insulation": marked("On {name}, renew the insulation, and prove it again."),
+    "tab": marked("On {name}, renew the tab, and prove it again."),
+}
 
 
 def _inside(room: Practice, goals: set[str]) -> list[str]:
     name, state, path = side_words(room, room.side), room.bench, []
     if "lead" in goals:
         path.append(
-            f"On {name}, prove the lead: plug pulled, meter with the switch off and on, lamp for tab and coil."
+            tr(
+                "On {name}, prove the lead: plug pulled, meter with the switch off and on, lamp for tab and coil.",
+                name=name,
+            )
         )
         faults = {"lead": state.lead.broken, "insulation": state.lead.shorted, "tab": not room.seat.tab_sound}
-        path += [f"On {name}, renew the {part}, and prove it again." for part, bad in faults.items() if bad]
+        path += [tr(_RENEW[part], name=name) for part, bad in faults.items() if bad]
     if goals & {"contacts", "gap"} and state.magneto.condition.pip_height_mm > PIP_MM:
-        path.append(f"On {name}, dress the contacts before measuring.")
+        path.append(tr("On {name}, dress the contacts before measuring.", name=name))
     if "opening" in goals or "gap" in goals:
         path += _setting(room, name)
     return path
@@ -107,21 +121,35 @@ def _inside(room: Practice, goals: set[str]) -> list[str]:
 def _setting(room: Practice, name: str) -> list[str]:
     state, wanted = room.bench, setting_wanted(room.bench)
     if wanted is None:
-        return [f"On {name}, no setting puts gap and opening right at once."]
+        return [tr("On {name}, no setting puts gap and opening right at once.", name=name)]
     creep, (low, high) = state.magneto.condition.screw_creep_deg, state.magneto.gap_limits_mm
     gaps = true_readings(state).max_gap_mm
     path = []
     if float(gaps.min()) < low or float(gaps.max()) > high or not state.lock_tight:
         turn = screw_move(state.magneto, wanted.screw_deg - state.screw_deg)
-        lead = f" (tightening carries it {abs(creep):.1f}° on)" if creep else ""
-        path.append(f"On {name}, slacken the lock screw, {turn}, tighten{lead}; blades on both limits.")
+        if creep:
+            path.append(
+                tr(
+                    "On {name}, slacken the lock screw, {turn}, tighten (tightening carries it {creep}° on); blades "
+                    "on both limits.",
+                    name=name,
+                    turn=turn,
+                    creep=number(abs(creep), 1),
+                )
+            )
+        else:
+            path.append(
+                tr("On {name}, slacken the lock screw, {turn}, tighten; blades on both limits.", name=name, turn=turn)
+            )
         plate = wanted.backplate_deg - state.backplate_deg
     else:  # the gap may stay: the plate alone brings the opening to the mark
         error = float(true_readings(state).e_gap_error_deg[0])
         plate = -error * state.magneto.cam.turns_per_rotor_turn
     if math.isfinite(plate) and abs(plate) >= 0.05:
         move = plate_move(state.magneto, plate)
-        path.append(f"On {name}, slacken the clamp screws, {move}, tighten; lamp and straightedge.")
+        path.append(
+            tr("On {name}, slacken the clamp screws, {move}, tighten; lamp and straightedge.", name=name, move=move)
+        )
     return path
 
 
@@ -130,8 +158,10 @@ def _disc(found: Practice) -> list[str]:
         return []
     error = found.disc_error_deg
     return [
-        "Stop in No. 1, met gently from both sides; half-way between the two readings is top dead centre.",
-        f"Turn the disc {abs(error):.2f}° {'later' if error >= 0 else 'earlier'}, to read zero there. Stop out.",
+        tr("Stop in No. 1, met gently from both sides; half-way between the two readings is top dead centre."),
+        tr("Turn the disc {error}° later, to read zero there. Stop out.", error=number(abs(error), 2))
+        if error >= 0
+        else tr("Turn the disc {error}° earlier, to read zero there. Stop out.", error=number(abs(error), 2)),
     ]
 
 
@@ -141,14 +171,23 @@ def _teeth(room: Practice) -> list[str]:
     move = teeth_wanted(room.bench)
     if move is None:
         return [
-            f"On {name}: paint marks, plug out, nuts off, lift it off.",
-            f"No. 1 on compression at {engaged.mounting.wanted_btdc_deg:g}° before top dead centre, the rotor where "
-            "the contacts open with the finger at No. 1; mesh to the nearest tooth.",
+            tr("On {name}: paint marks, plug out, nuts off, lift it off.", name=name),
+            tr(
+                "No. 1 on compression at {wanted}° before top dead centre, the rotor where the "
+                "contacts open with the finger at No. 1; mesh to the nearest tooth.",
+                wanted=number(engaged.mounting.wanted_btdc_deg, "g"),
+            ),
         ]
     if not (move.magneto_teeth or move.disc_teeth):
-        return [f"On {name}, no tooth needs to move; lamp and disc with rotation say so."]
+        return [tr("On {name}, no tooth needs to move; lamp and disc with rotation say so.", name=name)]
     flange, disc = move_words(move, room.bench.magneto.rotation, "drive end")
     return [
-        f"On {name}: paint marks, nuts off; magneto flange on the disc {flange}; disc on the drive flange {disc}; "
-        f"nuts on. {abs(move.residual_deg):.2f}° remain. Lamp and disc, approached with rotation.",
+        tr(
+            "On {name}: paint marks, nuts off; magneto flange on the disc {flange}; disc on the drive "
+            "flange {disc}; nuts on. {residual}° remain. Lamp and disc, approached with rotation.",
+            name=name,
+            flange=flange,
+            disc=disc,
+            residual=number(abs(move.residual_deg), 2),
+        ),
     ]

@@ -7,6 +7,7 @@ from dataclasses import replace
 from typing import get_args
 
 from magview.bench import actions as bench
+from magview.bench.apply import apply as apply_to_bench
 from magview.bench.state import Mounting, Side, crank_deg, shift_deg
 from magview.physics.coupling import finest_shift_deg
 from magview.practice import actions as do
@@ -15,6 +16,7 @@ from magview.practice.draws import between, uniform, whole
 from magview.practice.exercise import LeadFault
 from magview.practice.state import Note, Practice, ReadingKind, Said, true_circuit, view
 from magview.spec.base import SpecError
+from magview.spec.language import marked, tr
 
 MOST_NOTES = 500
 MOST_TEXT = 400
@@ -24,7 +26,7 @@ MOST_PART = 60
 def apply(practice: Practice, act: do.Act) -> Practice:
     """The state after an act; a new value. Raises SpecError, in one sentence, for an act that cannot be done."""
     if practice.handed_in:
-        raise SpecError("the attempt has been handed in")
+        raise SpecError(tr("the attempt has been handed in"))
     return _apply(replace(practice, said=None, acts=practice.acts + 1), act)
 
 
@@ -40,8 +42,8 @@ def _apply(practice: Practice, act: do.Act) -> Practice:
     match act:
         case do.PointAt(part):
             if not part.isprintable() or len(part) > MOST_PART:
-                raise SpecError(f"a part's name is one line of at most {MOST_PART} characters")
-            return replace(practice, said=Said("hand", f"that is the {part}"))
+                raise SpecError(tr("a part's name is one line of at most {most} characters", most=MOST_PART))
+            return replace(practice, said=Said("hand", marked("that is the {part}"), places=(("part", part),)))
         case do.WriteReading():
             return _write(practice, act)
         case do.HandIn():
@@ -65,13 +67,13 @@ def _turn(practice: Practice, act: do.Turning) -> Practice:
             return turning.to_reading(practice, reading_deg, forward)
         case do.LetGo():
             if practice.seat.pinned:
-                raise SpecError("the pin holds the rotor")
+                raise SpecError(tr("the pin holds the rotor"))
             return _on_bench(practice, bench.SettleRotor())
     return _on_bench(practice, bench.HoldRotor())
 
 
 def _on_bench(practice: Practice, action: bench.Action) -> Practice:
-    return replace(practice, bench=bench.apply(practice.bench, action))
+    return replace(practice, bench=apply_to_bench(practice.bench, action))
 
 
 # ---------------------------------------------------------------------- setting the contacts
@@ -85,13 +87,13 @@ def _set(practice: Practice, act: do.Setting) -> Practice:
             after = _on_bench(practice, bench.TurnBackplate(to))
             turned = practice.seat.plate_turned_deg + after.bench.backplate_deg - state.backplate_deg
             after = replace(after, seat=replace(after.seat, plate_turned_deg=turned))
-            return _at_end(after, to, after.bench.backplate_deg, "the backplate is at the end of its slot")
+            return _at_end(after, to, after.bench.backplate_deg, marked("the backplate is at the end of its slot"))
         case do.TurnScrew(by_deg):
             to = state.screw_deg + turning.reasonable(by_deg, turning.MOST_TURN_DEG)
             after = _on_bench(practice, bench.TurnScrew(to))
             turned = practice.seat.screw_turned_deg + after.bench.screw_deg - state.screw_deg
             after = replace(after, seat=replace(after.seat, screw_turned_deg=turned))
-            return _at_end(after, to, after.bench.screw_deg, "the contact screw is at the end of its travel")
+            return _at_end(after, to, after.bench.screw_deg, marked("the contact screw is at the end of its travel"))
         case bench.TightenLock() | bench.TightenClamps():
             return _on_bench(practice, act)
         case do.InspectContacts():
@@ -122,14 +124,14 @@ def _lead(practice: Practice, act: do.LeadWork) -> Practice:
         case do.Renew("insulation"):
             lead = replace(lead, shorted=False)
         case do.Renew():
-            raise SpecError("what can be renewed is the lead, the tab or the insulation")
+            raise SpecError(tr("what can be renewed is the lead, the tab or the insulation"))
     lead = replace(lead, tab_touches=seat.tab_sound and not seat.paper)
     return replace(practice, bench=replace(practice.bench, lead=lead), seat=seat)
 
 
 def _meter(practice: Practice) -> Practice:
     if not practice.exercise.tray.meter:
-        raise SpecError("there is no meter on the tray")
+        raise SpecError(tr("there is no meter on the tray"))
     said = instruments.meter(practice)
     if practice.bench.lead.switch_on:
         return replace(practice, said=said)
@@ -144,7 +146,7 @@ def _tool(practice: Practice, act: do.Tool) -> Practice:
     tray = practice.exercise.tray
     match act:
         case do.LayStraightedge(on):
-            _there(tray.straightedge is not None, "straightedge")
+            _there(tray.straightedge is not None, marked("there is no straightedge on the tray"))
             # One leans over it from somewhere; looking square on is an act of its own.
             way = 1.0 if uniform(practice.seed, "hand", str(practice.acts), "side") < 0.5 else -1.0
             eye = way * between(practice.seed, 12.0, 25.0, "hand", str(practice.acts), "eye")
@@ -152,10 +154,10 @@ def _tool(practice: Practice, act: do.Tool) -> Practice:
         case do.Sight(eye_deg):
             return replace(practice, eye_deg=turning.reasonable(eye_deg, instruments.MOST_EYE_DEG))
         case do.ConnectLamp(on):
-            _there(tray.lamp, "timing lamp")
+            _there(tray.lamp, marked("there is no timing lamp on the tray"))
             return replace(practice, lamp_on=on)
         case do.TryBlades(stack, kind):
-            _there(kind in tray.blades, f"{str(kind)[:20]} set of blades")
+            _there(kind in tray.blades, marked("there is no {kind} set of blades on the tray"), kind=str(kind)[:20])
             return replace(practice, said=instruments.blades(practice, kind, stack))
         case do.FeelCompression():
             return replace(practice, said=instruments.compression(practice))
@@ -164,23 +166,29 @@ def _tool(practice: Practice, act: do.Tool) -> Practice:
         case do.FitStop(on):
             return _stop(practice, on)
         case do.TurnDisc(by_deg):
-            _there(tray.disc_step_deg is not None and practice.bench.engaged is not None, "crank disc")
+            _there(
+                tray.disc_step_deg is not None and practice.bench.engaged is not None,
+                marked("there is no crank disc on the tray"),
+            )
             error = practice.disc_error_deg + turning.reasonable(by_deg, 360.0)
             return replace(practice, disc_error_deg=(error + 180.0) % 360.0 - 180.0)
 
 
 def _stop(practice: Practice, on: bool) -> Practice:
-    _there(practice.exercise.tray.stop and practice.bench.engaged is not None, "piston stop")
+    _there(
+        practice.exercise.tray.stop and practice.bench.engaged is not None,
+        marked("there is no piston stop on the tray"),
+    )
     if on and not practice.plugs_out:
-        raise SpecError("the stop goes into No. 1's plug hole: take the spark plugs out first")
+        raise SpecError(tr("the stop goes into No. 1's plug hole: take the spark plugs out first"))
     if on and not practice.stop_fitted and not turning.free_of_stop(practice):
-        raise SpecError("the piston of No. 1 stands too high for the stop: turn the propeller on first")
+        raise SpecError(tr("the piston of No. 1 stands too high for the stop: turn the propeller on first"))
     return replace(practice, stop_fitted=on)
 
 
-def _there(on_tray: bool, what: str) -> None:
+def _there(on_tray: bool, words: str, **places: str) -> None:
     if not on_tray:
-        raise SpecError(f"there is no {what} on the tray")
+        raise SpecError(tr(words, **places))
 
 
 # ---------------------------------------------------------------------- on the engine
@@ -189,7 +197,7 @@ def _there(on_tray: bool, what: str) -> None:
 def _engine(practice: Practice, act: do.EngineWork) -> Practice:
     engaged, seat = practice.bench.engaged, practice.seat
     if engaged is None:
-        raise SpecError("there is no engine here")
+        raise SpecError(tr("there is no engine here"))
     match act:
         case do.Chock(on):
             return replace(practice, chocked=on)
@@ -213,20 +221,20 @@ def _engine(practice: Practice, act: do.EngineWork) -> Practice:
 
 def _spark_plugs(practice: Practice, out: bool) -> Practice:
     if not out and practice.stop_fitted:
-        raise SpecError("the piston stop is in No. 1's plug hole: take it out first")
+        raise SpecError(tr("the piston stop is in No. 1's plug hole: take it out first"))
     return replace(practice, plugs_out=out)
 
 
 def _nuts(practice: Practice, tight: bool) -> Practice:
     if not practice.mounted:
-        raise SpecError("the magneto is off the engine")
+        raise SpecError(tr("the magneto is off the engine"))
     return replace(practice, seat=replace(practice.seat, nuts_tight=tight))
 
 
 def _look_at(practice: Practice, side: Side) -> Practice:
     """Lamp and straightedge stay behind: they were on the other magneto."""
     if side not in practice.sides:
-        raise SpecError(f"there is no {str(side)[:20]} magneto here")
+        raise SpecError(tr("there is no {side} magneto here", side=str(side)[:20]))
     if side == practice.side:
         return practice
     return replace(view(practice, side), edge_laid=False, eye_deg=0.0, lamp_on=False)
@@ -234,11 +242,11 @@ def _look_at(practice: Practice, side: Side) -> Practice:
 
 def _remove(practice: Practice) -> Practice:
     if not practice.mounted:
-        raise SpecError("the magneto is off the engine already")
+        raise SpecError(tr("the magneto is off the engine already"))
     if practice.seat.nuts_tight:
-        raise SpecError("the nuts hold the magneto: take them off first")
+        raise SpecError(tr("the nuts hold the magneto: take them off first"))
     if practice.bench.lead.plug_in:
-        raise SpecError("the switch lead holds the magneto: pull its plug first")
+        raise SpecError(tr("the switch lead holds the magneto: pull its plug first"))
     off = _on_bench(practice, bench.MountMagneto(False))
     if off.seat.pinned:
         return off
@@ -247,10 +255,10 @@ def _remove(practice: Practice) -> Practice:
 
 def _refit(practice: Practice, by_marks: bool) -> Practice:
     if practice.mounted:
-        raise SpecError("the magneto is on the engine already")
+        raise SpecError(tr("the magneto is on the engine already"))
     if by_marks:
         if not practice.seat.marked:
-            raise SpecError("no marks were painted to refit it by: it can only go on as its rotor stands")
+            raise SpecError(tr("no marks were painted to refit it by: it can only go on as its rotor stands"))
         on = _on_bench(practice, bench.MountMagneto(True))
         return replace(on, bench=replace(on.bench, held=True))
     return _mesh_as_it_stands(practice)
@@ -281,11 +289,11 @@ def _move_tooth(practice: Practice, act: do.MoveTooth) -> Practice:
     engaged, seat = practice.bench.engaged, practice.seat
     assert engaged is not None
     if act.face not in ("magneto", "disc") or act.way not in (1, -1):
-        raise SpecError("the coupling is moved one tooth at a time, at its magneto or its disc face")
+        raise SpecError(tr("the coupling is moved one tooth at a time, at its magneto or its disc face"))
     if seat.nuts_tight:
-        raise SpecError("the coupling is closed: take the nuts off and draw the magneto back first")
+        raise SpecError(tr("the coupling is closed: take the nuts off and draw the magneto back first"))
     if seat.pinned:
-        raise SpecError("the pin holds the rotor: take it out to turn the flange")
+        raise SpecError(tr("the pin holds the rotor: take it out to turn the flange"))
     i, j = engaged.mounting.magneto_teeth, engaged.mounting.disc_teeth
     # With no marks to go by, the other face may slip a tooth and nobody sees it.
     slip = 0 if seat.marked else whole(practice.seed, -1, 1, "hand", str(practice.acts), "slip")
@@ -299,24 +307,24 @@ def _move_tooth(practice: Practice, act: do.MoveTooth) -> Practice:
 def _write(practice: Practice, act: do.WriteReading) -> Practice:
     side: Side = act.side or practice.side
     if act.kind not in get_args(ReadingKind):
-        raise SpecError(f"“{str(act.kind)[:40]}” is no kind of reading")
+        raise SpecError(tr("“{kind}” is no kind of reading", kind=str(act.kind)[:40]))
     if side not in practice.sides:
-        raise SpecError(f"there is no {str(side)[:20]} magneto here")
+        raise SpecError(tr("there is no {side} magneto here", side=str(side)[:20]))
     if len(practice.notebook) >= MOST_NOTES:
-        raise SpecError(f"the notebook is full: it holds {MOST_NOTES} lines")
+        raise SpecError(tr("the notebook is full: it holds {most} lines", most=MOST_NOTES))
     if len(act.text) > MOST_TEXT or not act.text.isprintable():
-        raise SpecError(f"a note is one line of at most {MOST_TEXT} characters")
+        raise SpecError(tr("a note is one line of at most {most} characters", most=MOST_TEXT))
     if act.kind == "lead" and act.text not in get_args(LeadFault):
-        raise SpecError("a finding on the switch lead is sound, broken, shorted or tab")
+        raise SpecError(tr("a finding on the switch lead is sound, broken, shorted or tab"))
     if act.kind in ("lead", "note") and act.value is not None:
-        raise SpecError("a finding in words takes no number")
+        raise SpecError(tr("a finding in words takes no number"))
     if act.kind in ("lead", "note"):
         return _noted(practice, Note(act.kind, side, None, act.text))
     if act.value is None:
-        raise SpecError("a reading needs its number")
+        raise SpecError(tr("a reading needs its number"))
     lobes = len(practice.bench.magneto.cam.lobe_peaks_deg)
     if not 1 <= act.lobe <= lobes:
-        raise SpecError(f"there is no lobe {act.lobe}; the cam has {lobes}")
+        raise SpecError(tr("there is no lobe {lobe}; the cam has {lobes}", lobe=act.lobe, lobes=lobes))
     return _noted(practice, Note(act.kind, side, turning.reasonable(act.value, 1000.0), act.text, act.lobe))
 
 

@@ -10,8 +10,8 @@ import json
 import math
 import re
 from collections.abc import Callable
-from dataclasses import dataclass, fields
-from functools import cache
+from dataclasses import fields
+from functools import cache, partial
 from itertools import pairwise
 from pathlib import Path
 from typing import Any
@@ -27,6 +27,8 @@ from magview.practice.instruments import light
 from magview.practice.state import Practice
 from magview.spec.base import SpecError
 from magview.spec.files import dump_json, read_json, validate, write_text
+from magview.spec.frozen import frozen
+from magview.spec.language import any_of, marked, number, tr
 
 FORMAT = "magview-attempt/1"
 MOST_EVENTS = 10_000
@@ -35,7 +37,7 @@ MOST_EVENTS = 10_000
 MOST_NAME = 120
 
 
-@dataclass(frozen=True)
+@frozen
 class Event:
     """One act, and when it was done [s] since the attempt began."""
 
@@ -43,7 +45,7 @@ class Event:
     act: do.Act
 
 
-@dataclass(frozen=True)
+@frozen
 class Attempt:
     """Who did what in which exercise."""
 
@@ -120,10 +122,10 @@ class Session:
         """
         last_s = self._events[-1].at_s if self._events else 0.0
         if not math.isfinite(at_s):
-            raise SpecError(f"the time is {at_s}; it must be a number of seconds")
+            raise SpecError(tr("the time is {at_s}; it must be a number of seconds", at_s=at_s))
         at_s = max(at_s, last_s)
         if len(self._events) >= MOST_EVENTS - 1 and not isinstance(act, do.HandIn):
-            raise SpecError(f"the record is full at {MOST_EVENTS} acts: hand in")
+            raise SpecError(tr("the record is full at {most} acts: hand in", most=MOST_EVENTS))
         old = self._states[-1]
         new = apply(old, act)
         if not self._merge(act, new, gesture):
@@ -194,35 +196,67 @@ def read_attempt(path: Path) -> Attempt:
 
 def attempt_of(data: Any, source: str) -> Attempt:
     """An attempt from parsed JSON (lists as tuples). Raises SpecError naming `source`."""
-    if not isinstance(data, dict):
-        raise SpecError(f"{source}: holds no attempt; it must be one JSON object in braces")
-    if data.get("format") != FORMAT:
-        newer = re.fullmatch(r"magview-attempt/(\d{1,6})", str(data.get("format")))
-        hint = " (a newer magview wrote it; it is left as it was)" if newer and int(newer[1]) > 1 else ""
-        raise SpecError(f'{source}: format is {_show(data.get("format"))}{hint}; it must be "{FORMAT}"')
-    wanted = {"format", "exercise", "seed", "trainee", "version", "events"}
-    for name in sorted(wanted ^ set(data)):
-        word = "is missing" if name in wanted else "is not a known name"
-        raise SpecError(f"{source}: {str(name)[:60]} {word}")
-    for name in ("trainee", "version"):
-        if not isinstance(data[name], str) or len(data[name]) > MOST_NAME:
-            raise SpecError(
-                f"{source}: {name} is {_show(data[name])}; it must be text of at most {MOST_NAME} characters"
-            )
-    events = data["events"]
-    if not isinstance(events, tuple) or len(events) > MOST_EVENTS:
-        raise SpecError(f"{source}: events must be a list of at most {MOST_EVENTS}")
-    exercise = validate(Exercise, data["exercise"], f"{source}: exercise")
-    read = tuple(_event(e, f"{source}: events[{i}]") for i, e in enumerate(events))
-    for i, (before, after) in enumerate(pairwise(read)):
-        if after.at_s < before.at_s:
-            raise SpecError(f"{source}: events[{i + 1}].at_s is {after.at_s:g}; time does not run backwards")
-    attempt = Attempt(exercise, data["seed"], one_line(data["trainee"]), one_line(data["version"]), read)
+    attempt = unplayed_attempt(data, source)
     try:
         attempt.states()
     except SpecError as error:
         raise SpecError(f"{source}: {error}") from error
     return attempt
+
+
+def unplayed_attempt(data: Any, source: str, exercise_of: Callable[[Any, str], Exercise] | None = None) -> Attempt:
+    """An attempt from parsed JSON whose events have not been seen to follow one another: for those who replay it
+    anyway. `exercise_of` reads the exercise, where many attempts share one. Raises SpecError naming `source`."""
+    if not isinstance(data, dict):
+        raise SpecError(tr("{source}: holds no attempt; it must be one JSON object in braces", source=source))
+    if data.get("format") != FORMAT:
+        newer = re.fullmatch(r"magview-attempt/(\d{1,6})", str(data.get("format")))
+        places = {"source": source, "found": _show(data.get("format")), "wanted": FORMAT}
+        if newer and int(newer[1]) > 1:
+            raise SpecError(
+                tr(
+                    "{source}: format is {found} (a newer magview wrote it; it is left as it was); "
+                    'it must be "{wanted}"',
+                    **places,
+                )
+            )
+        raise SpecError(tr('{source}: format is {found}; it must be "{wanted}"', **places))
+    wanted = {"format", "exercise", "seed", "trainee", "version", "events"}
+    for name in sorted(wanted ^ set(data)):
+        words = (
+            marked("{source}: {name} is missing")
+            if name in wanted
+            else marked("{source}: {name} is not a known name")
+        )
+        raise SpecError(tr(words, source=source, name=str(name)[:60]))
+    for name in ("trainee", "version"):
+        if not isinstance(data[name], str) or len(data[name]) > MOST_NAME:
+            raise SpecError(
+                tr(
+                    "{source}: {name} is {found}; it must be text of at most {most} characters",
+                    source=source,
+                    name=name,
+                    found=_show(data[name]),
+                    most=MOST_NAME,
+                )
+            )
+    events = data["events"]
+    if not isinstance(events, tuple) or len(events) > MOST_EVENTS:
+        raise SpecError(tr("{source}: events must be a list of at most {most}", source=source, most=MOST_EVENTS))
+    read_exercise = exercise_of or partial(validate, Exercise)
+    exercise = read_exercise(data["exercise"], ": ".join((source, "exercise")))
+    read = tuple(_event(e, f"{source}: events[{i}]") for i, e in enumerate(events))
+    for i, (before, after) in enumerate(pairwise(read)):
+        if after.at_s < before.at_s:
+            raise SpecError(
+                tr(
+                    "{source}: events[{i}].at_s is {at_s}; time does not run backwards",
+                    source=source,
+                    i=i + 1,
+                    at_s=number(after.at_s, "g"),
+                )
+            )
+    return Attempt(exercise, data["seed"], one_line(data["trainee"]), one_line(data["version"]), read)
 
 
 def one_line(text: str) -> str:
@@ -245,18 +279,24 @@ def _plain(value: Any, kind: str) -> Any:
 
 def _event(data: Any, where: str) -> Event:
     if not isinstance(data, dict):
-        raise SpecError(f"{where} must be an object in braces")
+        raise SpecError(tr("{where} must be an object in braces", where=where))
     rest = dict(data)
     at_s, name = rest.pop("at_s", None), rest.pop("do", None)
     if isinstance(at_s, bool) or not isinstance(at_s, int | float) or not 0.0 <= at_s < 1e9:
-        raise SpecError(f"{where}.at_s is {_show(at_s)}; it must be a number of seconds from 0 on")
+        raise SpecError(
+            tr("{where}.at_s is {found}; it must be a number of seconds from 0 on", where=where, found=_show(at_s))
+        )
     kind = _KINDS.get(name) if isinstance(name, str) else None
     if kind is None:
-        raise SpecError(f"{where}.do is {_show(name)}, which is no act this program knows")
+        raise SpecError(
+            tr("{where}.do is {found}, which is no act this program knows", where=where, found=_show(name))
+        )
     known = {f.name: f for f in fields(kind)}
     for field in rest:
         if field not in known:
-            raise SpecError(f"{where}.{str(field)[:60]} is not a known name of {name}")
+            raise SpecError(
+                tr("{where}.{field} is not a known name of {name}", where=where, field=str(field)[:60], name=name)
+            )
     try:
         # As JSON, where alone a strict reader takes objects and lists for what they stand for.
         return Event(float(at_s), _checker(str(name)).validate_json(json.dumps(rest), strict=True))
@@ -264,22 +304,28 @@ def _event(data: Any, where: str) -> Event:
         first = error.errors()[0]
         field = ".".join(str(p) for p in first["loc"] if p in known) or "it"
         if first["type"] in ("missing", "missing_argument"):
-            raise SpecError(f"{where}.{field} is missing") from error
-        raise SpecError(f"{where}.{field} is {_show(rest.get(field))}; it must {_allowed(kind, field)}") from error
+            raise SpecError(tr("{where}.{field} is missing", where=where, field=field)) from error
+        words, places = _allowed(kind, field)
+        raise SpecError(tr(words, where=where, field=field, found=_show(rest.get(field)), **places)) from error
 
 
-def _allowed(kind: type[do.Act], field: str) -> str:
-    """What a field takes, in words."""
+def _allowed(kind: type[do.Act], field: str) -> tuple[str, dict[str, str]]:
+    """The sentence for a field that holds something else, not yet read out, and its own places."""
     hint = str(next((f.type for f in fields(kind) if f.name == field), "")).replace("'", '"')
     if hint.startswith("Literal["):
-        return f"be {' or '.join(p.strip() for p in hint[8:-1].split(','))}"
-    words = {
-        "bool": "be true or false",
-        "int": "be a whole number",
-        "str": "be text",
-        "tuple[float, ...]": "be a list",
-    }
-    return words.get(hint, "be a number" if "float" in hint else "be what the act takes")
+        allowed = any_of([p.strip() for p in hint[8:-1].split(",")])
+        return marked("{where}.{field} is {found}; it must be {allowed}"), {"allowed": allowed}
+    if "float" in hint and hint not in _HINTS:
+        return marked("{where}.{field} is {found}; it must be a number"), {}
+    return _HINTS.get(hint, marked("{where}.{field} is {found}; it must be what the act takes")), {}
+
+
+_HINTS = {
+    "bool": marked("{where}.{field} is {found}; it must be true or false"),
+    "int": marked("{where}.{field} is {found}; it must be a whole number"),
+    "str": marked("{where}.{field} is {found}; it must be text"),
+    "tuple[float, ...]": marked("{where}.{field} is {found}; it must be a list"),
+}
 
 
 def _show(value: Any) -> str:

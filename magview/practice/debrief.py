@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 from bisect import bisect_right
-from dataclasses import dataclass
 
 from magview import __version__
 from magview.bench.state import Side
@@ -14,12 +13,14 @@ from magview.practice.evidence import Evidence, evidence
 from magview.practice.marking import Marking, after_run, mark_evidence
 from magview.practice.readings import OwnReading, lead_truth, own_readings
 from magview.practice.state import Practice, true_firing_deg, true_readings, view
-from magview.practice.words import act_words, side_words
+from magview.practice.words import FINDINGS, act_words, side_words
 from magview.spec.base import SpecError
+from magview.spec.frozen import frozen
+from magview.spec.language import number, tr
 from magview.spec.units import format_length
 
 
-@dataclass(frozen=True)
+@frozen
 class Truth:
     """One true value: as found, as left, and what was wanted, as text."""
 
@@ -29,7 +30,7 @@ class Truth:
     wanted: str
 
 
-@dataclass(frozen=True)
+@frozen
 class Line:
     """One line of the time line."""
 
@@ -40,7 +41,7 @@ class Line:
     danger: str = ""
 
 
-@dataclass(frozen=True)
+@frozen
 class Replay:
     """The attempt again, to scrub through."""
 
@@ -57,7 +58,7 @@ class Replay:
         return self.states[self.index_at(at_s)]
 
 
-@dataclass(frozen=True)
+@frozen
 class Debrief:
     """Everything that is said after the hand-in."""
 
@@ -78,7 +79,7 @@ def debrief(attempt: Attempt) -> Debrief:
     """The debrief of an attempt that has been handed in. Raises SpecError for one that has not: until then the truth
     is not to be had."""
     if not attempt.handed_in:
-        raise SpecError("the attempt has not been handed in: until then nothing true is shown")
+        raise SpecError(tr("the attempt has not been handed in: until then nothing true is shown"))
     states = attempt.states()
     found = evidence(attempt, states)
     marking = mark_evidence(found)
@@ -88,7 +89,7 @@ def debrief(attempt: Attempt) -> Debrief:
     times = tuple(step.at_s for step in found.steps)
     return Debrief(
         marking=marking,
-        truths=tuple(_truths(found)),
+        truths=tuple(truths(found.first, after_run(found.last))),
         readings=tuple(own_readings(found)),
         timeline=tuple(_lines(found, dangers)),
         replay=Replay((0.0, *times), tuple(states)),
@@ -101,7 +102,11 @@ def debrief(attempt: Attempt) -> Debrief:
 def _other(version: str) -> str:
     if version == __version__:
         return ""
-    return f"Done with version {version}, shown with {__version__}: what followed from an act may differ."
+    return tr(
+        "Done with version {version}, shown with {here}: what followed from an act may differ.",
+        version=version,
+        here=__version__,
+    )
 
 
 def _lines(found: Evidence, dangers: dict[int, list[str]]) -> list[Line]:
@@ -116,15 +121,15 @@ def _lines(found: Evidence, dangers: dict[int, list[str]]) -> list[Line]:
     ]
 
 
-def _truths(found: Evidence) -> list[Truth]:
-    first, left = found.first, after_run(found.last)
-    truths: list[Truth] = []
+def truths(first: Practice, left: Practice) -> list[Truth]:
+    """The true values of a room as found, and as left."""
+    told: list[Truth] = []
     for side in first.sides:
-        truths += _of_magneto(view(first, side), view(left, side), side)
+        told += _of_magneto(view(first, side), view(left, side), side)
     if first.bench.engaged is not None:
-        zero = (f"{first.disc_error_deg:+.2f}°", f"{left.disc_error_deg:+.2f}°")
-        truths.append(Truth("Disc at top dead centre of No. 1", *zero, "0°"))
-    return truths
+        zero = (f"{number(first.disc_error_deg, '+.2f')}°", f"{number(left.disc_error_deg, '+.2f')}°")
+        told.append(Truth(tr("Disc at top dead centre of No. 1"), *zero, "0°"))
+    return told
 
 
 def _of_magneto(first: Practice, left: Practice, side: Side) -> list[Truth]:
@@ -134,65 +139,77 @@ def _of_magneto(first: Practice, left: Practice, side: Side) -> list[Truth]:
     tolerance = magneto.marks.tolerance_mm
     found = [
         Truth(
-            f"Opening from the mark, {name}",
+            tr("Opening from the mark, {name}", name=name),
             _offset(float(was.mark_offset_mm)),
             _offset(float(now.mark_offset_mm)),
-            f"within {tolerance:.2f} mm",
+            tr("within {tolerance} mm", tolerance=number(tolerance, 2)),
         ),
         Truth(
-            f"Largest gap, {name}",
+            tr("Largest gap, {name}", name=name),
             _lobes(was.max_gap_mm.tolist()),
             _lobes(now.max_gap_mm.tolist()),
-            f"{format_length(low, False)} to {format_length(high, False)}",
+            tr("{low} to {high}", low=format_length(low, False), high=format_length(high, False)),
         ),
         Truth(
-            f"Pip on the contacts, {name}",
+            tr("Pip on the contacts, {name}", name=name),
             format_length(magneto.condition.pip_height_mm, False),
             format_length(left.bench.magneto.condition.pip_height_mm, False),
-            "none",
+            tr("none"),
         ),
         Truth(
-            f"Lock screw carries the contact screw along, {name}",
-            f"{magneto.condition.screw_creep_deg:+.1f}°",
-            f"{left.bench.magneto.condition.screw_creep_deg:+.1f}°",
-            "to be allowed for",
+            tr("Lock screw carries the contact screw along, {name}", name=name),
+            f"{number(magneto.condition.screw_creep_deg, '+.1f')}°",
+            f"{number(left.bench.magneto.condition.screw_creep_deg, '+.1f')}°",
+            tr("to be allowed for"),
         ),
-        Truth(f"Switch lead, {name}", lead_truth(first), lead_truth(left), "sound"),
+        Truth(
+            tr("Switch lead, {name}", name=name),
+            tr(FINDINGS[lead_truth(first)]),
+            tr(FINDINGS[lead_truth(left)]),
+            tr("sound"),
+        ),
     ]
     engaged = first.bench.engaged
     if engaged is not None:
         wanted, allowed = engaged.mounting.wanted_btdc_deg, engaged.installation.engine.timing_tolerance_deg
         found.append(
             Truth(
-                f"Fires before top dead centre, {name}",
+                tr("Fires before top dead centre, {name}", name=name),
                 _firing(first),
                 _firing(left),
-                f"{wanted:g}° within {allowed:g}°",
+                tr("{wanted}° within {allowed}°", wanted=number(wanted, "g"), allowed=number(allowed, "g")),
             )
         )
         play = magneto.condition.coupling_backlash_deg
-        found.append(Truth(f"Play in the coupling, {name}", f"{play:.2f}°", f"{play:.2f}°", "taken up with rotation"))
+        found.append(
+            Truth(
+                tr("Play in the coupling, {name}", name=name),
+                f"{number(play, 2)}°",
+                f"{number(play, 2)}°",
+                tr("taken up with rotation"),
+            )
+        )
     return found
 
 
 def _offset(mm: float) -> str:
     if not math.isfinite(mm):
-        return "never opens"
-    return f"{abs(mm):.2f} mm {'past' if mm >= 0 else 'short'}"
+        return tr("never opens")
+    return tr("{mm} mm past", mm=number(mm, 2)) if mm >= 0 else tr("{mm} mm short", mm=number(-mm, 2))
 
 
 def _lobes(gaps: list[float]) -> str:
     if max(gaps) - min(gaps) < 5e-4:
         return format_length(gaps[0], False)
-    return ", ".join(f"{g:.3f}" for g in gaps) + " mm"
+    return f"{', '.join(number(g, 3) for g in gaps)} mm"
 
 
 def _firing(room: Practice) -> str:
     if not room.mounted:
-        return "off the engine"
+        return tr("off the engine")
     fires = true_firing_deg(room.bench)
     if not math.isfinite(fires):
-        return "never"
+        return tr("never")
     engaged = room.bench.engaged
     wrong = engaged is not None and abs(fires - engaged.mounting.wanted_btdc_deg) > 180.0
-    return f"{fires:.2f}°" + (" (the wrong stroke)" if wrong else "")
+    return tr("{fires}° (the wrong stroke)", fires=number(fires, 2)) if wrong else f"{number(fires, 2)}°"

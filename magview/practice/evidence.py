@@ -15,6 +15,8 @@ from magview.practice import actions as do
 from magview.practice import instruments
 from magview.practice.attempt import Attempt
 from magview.practice.state import Note, Practice, Said, true_circuit, true_gap_mm, true_readings, view
+from magview.spec.frozen import frozen
+from magview.spec.language import tr
 
 SLOW_DEG = 3.0
 """A single turn of the hand longer than this [rotor deg] jumps over what the lamp would show."""
@@ -23,7 +25,7 @@ WIDEST_MM = 0.008
 """Blades tried this near to a lobe's largest gap measure it."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Step:
     """One event with the states around it; `index` counts from 1, 0 is the state as found."""
 
@@ -34,7 +36,7 @@ class Step:
     after: Practice
 
 
-@dataclass(frozen=True)
+@frozen
 class Opening:
     """The contacts were seen to open."""
 
@@ -50,7 +52,7 @@ class Opening:
     """Whether the finger stood at No. 1."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Tried:
     """Blades tried where a lobe holds the contacts widest."""
 
@@ -90,7 +92,7 @@ class Track:
     contacts: list[tuple[int, str]] = field(default_factory=list)
 
 
-@dataclass(frozen=True)
+@frozen
 class Danger:
     """An act that could hurt somebody, when it was first done, and how often."""
 
@@ -156,15 +158,15 @@ def _setting(found: Evidence, step: Step) -> None:
     old, new, track = step.before.bench, step.after.bench, found.tracks[step.before.side]
     match step.act:
         case bench.TightenLock(True):
-            why = "the lock screw was tightened"
+            why = tr("the lock screw was tightened")
         case bench.TightenClamps(True):
-            why = "the clamp screws were tightened"
+            why = tr("the clamp screws were tightened")
         case do.DressContacts():
-            why = "the contacts were dressed"
+            why = tr("the contacts were dressed")
         case do.TurnPlate() if old.backplate_deg != new.backplate_deg:
-            why = "the backplate was turned"
+            why = tr("the backplate was turned")
         case do.TurnScrew() if old.screw_deg != new.screw_deg:
-            why = "the contact screw was turned"
+            why = tr("the contact screw was turned")
         case _:
             return
     track.set_at, track.set_why = step.index, why
@@ -177,10 +179,10 @@ def _coupling(found: Evidence, step: Step) -> None:
     track = found.tracks[step.before.side]
     match step.act:
         case do.MoveTooth():
-            track.meshed_at, track.meshed_why = step.index, "a tooth was moved"
+            track.meshed_at, track.meshed_why = step.index, tr("a tooth was moved")
             track.changed.append(step.index)
         case do.Refit():
-            track.meshed_at, track.meshed_why = step.index, "the magneto was refitted"
+            track.meshed_at, track.meshed_why = step.index, tr("the magneto was refitted")
             track.changed.append(step.index)
         case do.TurnDisc():
             found.disc_moved.append(step.index)
@@ -197,7 +199,7 @@ def _lamp(found: Evidence, step: Step) -> None:
         return
     track, moved = found.tracks[after.side], after.bench.rotor_deg - before.bench.rotor_deg
     if after.said is not None and after.said.instrument == "lamp":
-        track.steady.append((step.index, after.bench.lead.plug_in, after.said.text.split(" ")[0]))
+        track.steady.append((step.index, after.bench.lead.plug_in, after.said.plain.split(" ")[0]))
         return
     slow = isinstance(step.act, do.TurnUntil) or abs(moved) <= SLOW_DEG
     if not slow or not before.lamp_on:
@@ -234,11 +236,11 @@ def _instruments(found: Evidence, step: Step) -> None:
         case do.TryBlades(stack, kind) if said is not None:
             lobe = _lobe_at(after.bench)
             if lobe is not None:
-                track.tried.append(Tried(step.index, lobe, instruments.thickness_mm(kind, stack), said.text))
+                track.tried.append(Tried(step.index, lobe, instruments.thickness_mm(kind, stack), said.plain))
         case do.MeterLead() if said is not None:
-            track.meter.append((step.index, after.bench.lead.switch_on, said.text))
+            track.meter.append((step.index, after.bench.lead.switch_on, said.plain))
         case do.InspectContacts() if said is not None:
-            track.contacts.append((step.index, said.text))
+            track.contacts.append((step.index, said.plain))
         case do.Renew(part):
             track.renewed[part] = step.index
         case do.WriteReading():
@@ -262,7 +264,7 @@ def _lobe_at(state: BenchState) -> int | None:
 def _danger(found: Evidence, step: Step) -> None:
     before, after = step.before, step.after
     if isinstance(step.act, do.Remove) and not before.seat.marked:
-        _flag(found, step, "unmarked", "took the magneto off with no marks across its coupling")
+        _flag(found, step, "unmarked", tr("took the magneto off with no marks across its coupling"))
     if before.bench.engaged is None or not isinstance(step.act, do.Turning):
         return
     if before.chocked and before.plugs_out:
@@ -270,15 +272,15 @@ def _danger(found: Evidence, step: Step) -> None:
     if abs(crank_deg(after.bench) - crank_deg(before.bench)) < 1e-9:
         return
     if not before.chocked:
-        _flag(found, step, "chocks", "turned the propeller with no chocks at the wheels")
+        _flag(found, step, "chocks", tr("turned the propeller with no chocks at the wheels"))
     if before.plugs_out:
         return
     rooms = [view(before, side) for side in before.sides]
     rooms = [room for room in rooms if room.mounted]
     if any(true_circuit(room.bench).live for room in rooms):
-        _flag(found, step, "live", "turned the propeller with a live magneto and the spark plugs in")
+        _flag(found, step, "live", tr("turned the propeller with a live magneto and the spark plugs in"))
     elif not all(_made_safe(room) for room in rooms):
-        _flag(found, step, "unproved", "turned the propeller, plugs in, without proving that the switch grounds")
+        _flag(found, step, "unproved", tr("turned the propeller, plugs in, without proving that the switch grounds"))
 
 
 def _made_safe(room: Practice) -> bool:

@@ -14,6 +14,7 @@ from pydantic import Field, model_validator
 from magview.bench.state import Side
 from magview.spec.base import Model, Name, Text
 from magview.spec.engine import Installation
+from magview.spec.language import marked, number, tr
 from magview.spec.magneto import Magneto
 
 FaultKind = Literal[
@@ -49,17 +50,17 @@ GoalKind = Literal[
 Written = Literal["opening", "gap", "firing", "disc-zero", "lead"]
 
 FAULT_LIMITS: dict[str, tuple[float, str]] = {
-    "opening": (15.0, "rotor degrees, positive = opens late"),
-    "gap": (1.0, "millimetres, positive = too wide; it opens at the E-gap all the same"),
-    "plate": (15.0, "degrees the plate is off, positive with cam rotation"),
-    "creep": (45.0, "degrees the contact screw goes along with its lock screw, positive = contacts closer"),
-    "lobe-low": (0.5, "millimetres one lobe lifts less"),
-    "pip": (0.5, "millimetres of pip on the contacts"),
-    "backlash": (10.0, "rotor degrees of play in the coupling"),
-    "teeth": (12.0, "whole teeth at the magneto flange, positive = fires early"),
-    "disc-teeth": (12.0, "whole teeth at the drive flange, positive = fires early"),
-    "vernier": (12.0, "whole vernier steps, positive = fires early"),
-    "disc-zero": (45.0, "crank degrees the disc reads at top dead centre"),
+    "opening": (15.0, marked("rotor degrees, positive = opens late")),
+    "gap": (1.0, marked("millimetres, positive = too wide; it opens at the E-gap all the same")),
+    "plate": (15.0, marked("degrees the plate is off, positive with cam rotation")),
+    "creep": (45.0, marked("degrees the contact screw goes along with its lock screw, positive = contacts closer")),
+    "lobe-low": (0.5, marked("millimetres one lobe lifts less")),
+    "pip": (0.5, marked("millimetres of pip on the contacts")),
+    "backlash": (10.0, marked("rotor degrees of play in the coupling")),
+    "teeth": (12.0, marked("whole teeth at the magneto flange, positive = fires early")),
+    "disc-teeth": (12.0, marked("whole teeth at the drive flange, positive = fires early")),
+    "vernier": (12.0, marked("whole vernier steps, positive = fires early")),
+    "disc-zero": (45.0, marked("crank degrees the disc reads at top dead centre")),
 }
 """The largest size of each kind of fault that has one, and its unit and sign. The other kinds have no size."""
 
@@ -86,21 +87,40 @@ class Fault(Model):
     def _size_fits_kind(self) -> Self:
         low, high = self.size
         if not 0.0 <= low <= high:
-            raise ValueError(f"size is [{low:g}, {high:g}]; it must run upwards from 0 or more (way gives the sign)")
+            raise ValueError(
+                tr(
+                    "size is [{low}, {high}]; it must run upwards from 0 or more (way gives the sign)",
+                    low=number(low, "g"),
+                    high=number(high, "g"),
+                )
+            )
         if self.kind in FAULT_LIMITS:
             most, unit = FAULT_LIMITS[self.kind]
             if not 0.0 < high <= most:
                 raise ValueError(
-                    f"size of {self.kind} ends at {high:g}; it must be above 0 and at most {most:g} ({unit})"
+                    tr(
+                        "size of {kind} ends at {high}; it must be above 0 and at most {most} ({unit})",
+                        kind=self.kind,
+                        high=number(high, "g"),
+                        most=number(most, "g"),
+                        unit=tr(unit),
+                    )
                 )
             if self.kind in ("teeth", "disc-teeth", "vernier") and not (low.is_integer() and high.is_integer()):
-                raise ValueError(f"size of {self.kind} is [{low:g}, {high:g}]; it must be whole numbers")
+                raise ValueError(
+                    tr(
+                        "size of {kind} is [{low}, {high}]; it must be whole numbers",
+                        kind=self.kind,
+                        low=number(low, "g"),
+                        high=number(high, "g"),
+                    )
+                )
         elif high != 0.0:
-            raise ValueError(f"size is not for {self.kind}, which is there or is not")
+            raise ValueError(tr("size is not for {kind}, which is there or is not", kind=self.kind))
         if (self.kind == "lead") != bool(self.among):
-            raise ValueError("among is for kind lead, which needs it: a list of sound, broken, shorted, tab")
+            raise ValueError(tr("among is for kind lead, which needs it: a list of sound, broken, shorted, tab"))
         if self.kind in ("pip", "lobe-low", "backlash") and self.way != "plus":
-            raise ValueError(f'way of {self.kind} must be left out or "plus"')
+            raise ValueError(tr('way of {kind} must be left out or "plus"', kind=self.kind))
         return self
 
 
@@ -151,9 +171,9 @@ class Goal(Model):
     @model_validator(mode="after")
     def _reading_is_whole(self) -> Self:
         if (self.goal == "reading") != (self.reading is not None):
-            raise ValueError('reading is for goal "reading", which needs it')
+            raise ValueError(tr('reading is for goal "reading", which needs it'))
         if (self.within is not None) != (self.reading not in (None, "lead")):
-            raise ValueError("within is for a reading in numbers, which needs it")
+            raise ValueError(tr("within is for a reading in numbers, which needs it"))
         return self
 
 
@@ -198,33 +218,41 @@ class Exercise(Model):
     @model_validator(mode="after")
     def _fits_together(self) -> Self:
         if (self.magneto is None) == (self.installation is None):
-            raise ValueError("magneto or installation: an exercise has one of the two")
+            raise ValueError(tr("magneto or installation: an exercise has one of the two"))
         if self.both_sides and (self.installation is None or self.installation.position == "single"):
-            raise ValueError("both_sides needs an installation with two magnetos")
+            raise ValueError(tr("both_sides needs an installation with two magnetos"))
         if self.installation is None:
             for i, fault in enumerate(self.faults):
                 if fault.kind in NEED_ENGINE:
-                    raise ValueError(f"faults[{i}].kind is {fault.kind}, which needs an installation")
+                    raise ValueError(
+                        tr("faults[{i}].kind is {kind}, which needs an installation", i=i, kind=fault.kind)
+                    )
             for i, goal in enumerate(self.goals):
                 if goal.goal in GOALS_OF_ENGINE or goal.reading in ("firing", "disc-zero"):
-                    raise ValueError(f"goals[{i}] is {goal.goal} of an engine, which needs an installation")
+                    raise ValueError(
+                        tr("goals[{i}] is {goal} of an engine, which needs an installation", i=i, goal=goal.goal)
+                    )
         self._check_sides()
         return self
 
     def _check_sides(self) -> None:
-        given = [(f"faults[{i}]", f.side) for i, f in enumerate(self.faults)]
-        given += [(f"goals[{i}]", g.side) for i, g in enumerate(self.goals)]
+        given = [(tr("faults[{i}]", i=i), f.side) for i, f in enumerate(self.faults)]
+        given += [(tr("goals[{i}]", i=i), g.side) for i, g in enumerate(self.goals)]
         for what, side in given:
             if side is not None and side not in self.sides:
-                raise ValueError(f"{what}.side is {side}, a magneto this exercise does not have")
+                raise ValueError(
+                    tr("{what}.side is {side}, a magneto this exercise does not have", what=what, side=side)
+                )
         lobes = len(self.unit.cam.lobe_peaks_deg)
         for i, fault in enumerate(self.faults):
             if fault.lobe is not None and fault.lobe > lobes:
-                raise ValueError(f"faults[{i}].lobe is {fault.lobe}; the cam has {lobes}")
+                raise ValueError(
+                    tr("faults[{i}].lobe is {lobe}; the cam has {lobes}", i=i, lobe=fault.lobe, lobes=lobes)
+                )
         if any(g.goal == "synchronised" for g in self.goals) and not self.both_sides:
-            raise ValueError("goals: synchronised needs both_sides")
+            raise ValueError(tr("goals: synchronised needs both_sides"))
         # One draw for each kind and magneto: a second of the same name would be drawn alike.
         drawn = Counter((f.kind, side) for f in self.faults for side in self.sides if f.side in (None, side))
         twice = next((f"{kind} ({side})" for (kind, side), n in drawn.items() if n > 1), None)
         if twice is not None:
-            raise ValueError(f"faults has {twice} twice; give each kind once for a magneto")
+            raise ValueError(tr("faults has {twice} twice; give each kind once for a magneto", twice=twice))

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from magview.bench.state import BenchState, Engaged, Mounting, Side
 from magview.physics.circuit import Lead
@@ -12,6 +12,8 @@ from magview.practice.draws import between, uniform, whole
 from magview.practice.exercise import Exercise, Fault
 from magview.practice.state import Kept, Practice, Seat, view
 from magview.spec.base import SpecError
+from magview.spec.frozen import frozen
+from magview.spec.language import number, tr
 from magview.spec.magneto import Condition, Magneto
 
 MAX_SEED = 2**53
@@ -21,7 +23,7 @@ _UNKNOWN_RESIDUE = 0.4
 """How far a coupling well timed may miss what is wanted, in its finest steps: half would be a tie."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Drawn:
     """The sizes drawn for one magneto, with their signs; 0 where a fault is not there."""
 
@@ -75,7 +77,13 @@ def begin(exercise: Exercise, seed: int) -> Practice:
     """The practice room as the trainee finds it. Raises SpecError for a seed that is none, or faults the magneto
     cannot have."""
     if isinstance(seed, bool) or not isinstance(seed, int) or not 0 <= seed < MAX_SEED:
-        raise SpecError(f"the seed is {str(seed)[:40]}; it must be a whole number from 0 to {MAX_SEED - 1}")
+        raise SpecError(
+            tr(
+                "the seed is {seed}; it must be a whole number from 0 to {most}",
+                seed=str(seed)[:40],
+                most=MAX_SEED - 1,
+            )
+        )
     rooms = {side: _room(exercise, seed, side) for side in exercise.sides}
     first = rooms[exercise.sides[0]]
     if not exercise.both_sides:
@@ -157,7 +165,13 @@ def _worn(magneto: Magneto, found: Drawn) -> Magneto:
         coupling_backlash_deg=found.backlash,
     )
     if found.lobe and not magneto.top_lift_mm > found.lobe_low + 0.05:
-        raise SpecError(f"lobe-low takes {found.lobe_low:g} mm off a lobe that lifts {magneto.top_lift_mm:.3g} mm")
+        raise SpecError(
+            tr(
+                "lobe-low takes {lobe_low} mm off a lobe that lifts {top_lift} mm",
+                lobe_low=number(found.lobe_low, "g"),
+                top_lift=number(magneto.top_lift_mm, ".3g"),
+            )
+        )
     return magneto.model_copy(update={"condition": condition})
 
 
@@ -173,7 +187,14 @@ def _setting(magneto: Magneto, found: Drawn) -> tuple[float, float]:
     if not answer.reachable:
         answer = timing.adjust(answer.nearest_gap_mm) if answer.nearest_gap_mm >= 0.0 else answer
     if not answer.reachable:
-        raise SpecError(f"{magneto.name} cannot be set for a gap of {wanted:.3f} mm: {answer.reason}")
+        raise SpecError(
+            tr(
+                "{name} cannot be set for a gap of {wanted} mm: {reason}",
+                name=magneto.name,
+                wanted=number(wanted, 3),
+                reason=answer.reason,
+            )
+        )
     plate = answer.backplate_deg + timing.ratio * found.opening + found.plate
     low, high = magneto.backplate.range_deg
     low_screw, high_screw = magneto.contact_screw.range_deg

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from typing import NamedTuple
 
 import numpy as np
 
@@ -14,6 +14,8 @@ from magview.practice.instruments import DRAG_MM, SQUARE_EYE_DEG, edge_mm, paral
 from magview.practice.readings import judge_reading
 from magview.practice.state import Practice, true_firing_deg, true_readings, view
 from magview.practice.words import side_words
+from magview.spec.frozen import frozen
+from magview.spec.language import marked, number, together, tr
 from magview.spec.units import format_length
 
 NEAR_FACTOR = 2.0
@@ -25,7 +27,7 @@ UPPER_BLADE_MM = 0.030
 """A blade this much thicker than the upper limit still says something of it."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Judged:
     """How one thing that counts was found."""
 
@@ -72,16 +74,20 @@ def _e_gap(room: Practice) -> Judged:
     proved = room.edge_laid and abs(room.eye_deg) <= SQUARE_EYE_DEG
     right = offset <= allowed
     told = (
-        f"the edge stands {offset:.2f} mm from the mark, {allowed:.2f} mm are allowed"
+        tr(
+            "the edge stands {offset} mm from the mark, {allowed} mm are allowed",
+            offset=number(offset, 2),
+            allowed=number(allowed, 2),
+        )
         if seen is not None
-        else "the rotor stands near no mark"
+        else tr("the rotor stands near no mark")
     )
     how = (
-        "the straightedge lay on it, looked at square"
+        tr("the straightedge lay on it, looked at square")
         if proved
-        else "the straightedge was not looked at square there"
+        else tr("the straightedge was not looked at square there")
     )
-    return Judged("Rotor at the E-gap", right, offset <= NEAR_FACTOR * allowed, proved, f"{_cap(told)}; {how}.")
+    return Judged(tr("Rotor at the E-gap"), right, offset <= NEAR_FACTOR * allowed, proved, f"{_cap(told)}; {how}.")
 
 
 def _opening(room: Practice, track: Track) -> Judged:
@@ -96,18 +102,40 @@ def _opening(room: Practice, track: Track) -> Judged:
         [o.index for o in looks if o.square],
         track.set_at,
         track.set_why,
-        "lamp and straightedge, looked at square",
         [o.index for o in looks],
-        "only with the eye to one side of the straightedge",
+        _Proof(
+            marked("checked by lamp and straightedge, looked at square, after the last change"),
+            marked("checked only with the eye to one side of the straightedge"),
+            marked("never checked by lamp and straightedge, looked at square"),
+        ),
     )
-    told = f"opens {worst:.2f} mm from the mark, {allowed:.2f} mm are allowed" if worst < math.inf else "never opens"
+    told = (
+        tr(
+            "opens {worst} mm from the mark, {allowed} mm are allowed",
+            worst=number(worst, 2),
+            allowed=number(allowed, 2),
+        )
+        if worst < math.inf
+        else tr("never opens")
+    )
     return Judged(
-        f"{_cap(side_words(room, room.side))}: contacts open at the mark",
+        tr("{magneto}: contacts open at the mark", magneto=_cap(side_words(room, room.side))),
         worst <= allowed + 1e-9,
         worst <= NEAR_FACTOR * allowed,
         proved,
         f"{_cap(told)}; {how}.",
     )
+
+
+_BLADES_TRIED = {
+    (True, True, True): marked("blades on both sides of the limits were tried on every lobe after the last change"),
+    (True, False, True): marked("blades on both sides of the limits were not tried on every lobe after {why}"),
+    (True, False, False): marked("blades on both sides of the limits were not tried on every lobe"),
+    (False, True, True): marked("blades on both sides of the limits were tried on a lobe after the last change"),
+    (False, False, True): marked("blades on both sides of the limits were not tried on a lobe after {why}"),
+    (False, False, False): marked("blades on both sides of the limits were not tried on a lobe"),
+}
+"""By every lobe asked for, enough tried, something changed before."""
 
 
 def _gap(room: Practice, track: Track, every_lobe: bool) -> Judged:
@@ -118,18 +146,22 @@ def _gap(room: Practice, track: Track, every_lobe: bool) -> Judged:
     counted = {lobe: _bracket(track, lobe, low, high) for lobe in lobes}
     tried = {lobe: index for lobe, index in counted.items() if index is not None}
     enough = len(tried) == len(gaps) if every_lobe else bool(tried)
-    where = "every lobe" if every_lobe else "a lobe"
-    how = f"blades on both sides of the limits were tried on {where} after the last change"
-    if not enough:
-        why = f" after {track.gap_why}" if track.gap_why else ""
-        how = f"blades on both sides of the limits were not tried on {where}{why}"
+    how = tr(_BLADES_TRIED[every_lobe, enough, enough or bool(track.gap_why)], why=track.gap_why)
     span = _span(gaps)
     return Judged(
-        f"{_cap(side_words(room, room.side))}: largest gap within limits" + (" on every lobe" if every_lobe else ""),
+        tr("{magneto}: largest gap within limits on every lobe", magneto=_cap(side_words(room, room.side)))
+        if every_lobe
+        else tr("{magneto}: largest gap within limits", magneto=_cap(side_words(room, room.side))),
         bool(now.gap_ok.all()),
         beyond <= (high - low) / 2,
         enough,
-        f"The largest gap is {span}, limits {format_length(low, False)} to {format_length(high, False)}; {how}.",
+        tr(
+            "The largest gap is {span}, limits {low} to {high}; {how}.",
+            span=span,
+            low=format_length(low, False),
+            high=format_length(high, False),
+            how=how,
+        ),
     )
 
 
@@ -145,7 +177,11 @@ def _bracket(track: Track, lobe: int, low: float, high: float) -> int | None:
 def _span(gaps: list[float]) -> str:
     if max(gaps) - min(gaps) < 5e-4:
         return format_length(gaps[0], False)
-    return f"{format_length(min(gaps), False)} to {format_length(max(gaps), False)} over the lobes"
+    return tr(
+        "{low} to {high} over the lobes",
+        low=format_length(min(gaps), False),
+        high=format_length(max(gaps), False),
+    )
 
 
 def _contacts(room: Practice, track: Track) -> Judged:
@@ -154,22 +190,29 @@ def _contacts(room: Practice, track: Track) -> Judged:
         bool(track.contacts) and "clean" in track.contacts[-1][1]
     )
     told = (
-        "The contacts are clean" if pip <= PIP_MM else f"A pip of {format_length(pip, False)} stands on the contacts"
+        tr("The contacts are clean")
+        if pip <= PIP_MM
+        else tr("A pip of {pip} stands on the contacts", pip=format_length(pip, False))
     )
-    how = "they were looked at" if proved else "they were not looked at as they are now"
-    return Judged("Contacts clean and flat", pip <= PIP_MM, False, proved, f"{told}; {how}.")
+    how = tr("they were looked at") if proved else tr("they were not looked at as they are now")
+    return Judged(tr("Contacts clean and flat"), pip <= PIP_MM, False, proved, f"{told}; {how}.")
 
 
 def _disc(found: Evidence, left: Practice) -> Judged:
     error = abs(left.disc_error_deg)
     proved = found.both_stops() or left.exercise.start.disc_at_zero
-    how = "the piston met its stop from both sides" if proved else "the stop was not met from both sides"
+    how = tr("the piston met its stop from both sides") if proved else tr("the stop was not met from both sides")
     return Judged(
-        "Crank disc at zero",
+        tr("Crank disc at zero"),
         error <= DISC_TOLERANCE_DEG,
         error <= NEAR_FACTOR * DISC_TOLERANCE_DEG,
         proved,
-        f"The disc reads {error:.2f}° at top dead centre, {DISC_TOLERANCE_DEG:g}° are allowed; {how}.",
+        tr(
+            "The disc reads {error}° at top dead centre, {allowed}° are allowed; {how}.",
+            error=number(error, 2),
+            allowed=number(DISC_TOLERANCE_DEG, "g"),
+            how=how,
+        ),
     )
 
 
@@ -182,20 +225,27 @@ def timing_error_deg(room: Practice) -> float:
     return fires - engaged.mounting.wanted_btdc_deg if math.isfinite(fires) else math.inf
 
 
+_FIRES = {
+    (True, False): marked("fires {error}° of crank early, {allowed}° are allowed"),
+    (True, True): marked("fires {error}° of crank early, {allowed}° are allowed: on the wrong stroke"),
+    (False, False): marked("fires {error}° of crank late, {allowed}° are allowed"),
+    (False, True): marked("fires {error}° of crank late, {allowed}° are allowed: on the wrong stroke"),
+}
+"""By early, and on the wrong stroke."""
+
+
 def _timing(found: Evidence, room: Practice, track: Track) -> Judged:
     engaged = room.bench.engaged
     assert engaged is not None
     error, allowed = timing_error_deg(room), engaged.installation.engine.timing_tolerance_deg
     proved, how = timing_proved(found, track)
     if not math.isfinite(error):
-        told = "the magneto is off the engine, or never opens"
+        told = tr("the magneto is off the engine, or never opens")
     else:
-        side = "early" if error >= 0 else "late"
-        told = f"fires {abs(error):.2f}° of crank {side}, {allowed:g}° are allowed"
-        if abs(error) > 180.0:
-            told += ": on the wrong stroke"
+        words = _FIRES[error >= 0, abs(error) > 180.0]
+        told = tr(words, error=number(abs(error), 2), allowed=number(allowed))
     return Judged(
-        f"{_cap(side_words(room, room.side))}: timed to the engine",
+        tr("{magneto}: timed to the engine", magneto=_cap(side_words(room, room.side))),
         abs(error) <= allowed + 1e-9,
         abs(error) <= NEAR_FACTOR * allowed,
         proved,
@@ -207,7 +257,7 @@ def timing_proved(found: Evidence, track: Track) -> tuple[bool, str]:
     """Whether lamp and disc have shown the timing as it is now, and the words for it."""
     start = found.first.exercise.start
     if not (found.both_stops() or start.disc_at_zero):
-        return False, "the disc's zero was never found by the stop from both sides"
+        return False, tr("the disc's zero was never found by the stop from both sides")
     since = max(track.set_at, track.meshed_at)
     why = track.set_why if track.set_at > track.meshed_at else track.meshed_why
     looks = [o for o in track.openings if o.disc is not None and o.disc.value is not None and o.first_cylinder]
@@ -215,9 +265,12 @@ def timing_proved(found: Evidence, track: Track) -> tuple[bool, str]:
         [o.index for o in looks if o.forward],
         since,
         why,
-        "lamp and disc, approached with rotation",
         [o.index for o in looks],
-        "only approached against rotation, with the play on the wrong side",
+        _Proof(
+            marked("checked by lamp and disc, approached with rotation, after the last change"),
+            marked("checked only approached against rotation, with the play on the wrong side"),
+            marked("never checked by lamp and disc, approached with rotation"),
+        ),
     )
 
 
@@ -229,17 +282,21 @@ def _synchronised(found: Evidence, left: Practice) -> Judged:
     allowed = engaged.installation.engine.synchronising_tolerance_deg
     proved = all(timing_proved(found, found.tracks[side])[0] for side in left.sides)
     how = (
-        "both were read with lamp and disc after the last change"
+        tr("both were read with lamp and disc after the last change")
         if proved
-        else "not both were read after the last change"
+        else tr("not both were read after the last change")
     )
     told = (
-        f"left and right are {apart:.2f}° apart, {allowed:g}° are allowed"
+        tr(
+            "left and right are {apart}° apart, {allowed}° are allowed",
+            apart=number(apart, 2),
+            allowed=number(allowed, "g"),
+        )
         if apart < math.inf
-        else "one does not fire"
+        else tr("one does not fire")
     )
     return Judged(
-        "Left and right together",
+        tr("Left and right together"),
         apart <= allowed + 1e-9,
         apart <= NEAR_FACTOR * allowed,
         proved,
@@ -250,70 +307,88 @@ def _synchronised(found: Evidence, left: Practice) -> Judged:
 def _lead(found: Evidence, room: Practice, track: Track) -> Judged:
     lead, seat, was = room.bench.lead, room.seat, view(found.first, room.side).bench.lead
     wrong = [
-        *(["the lead is broken inside"] if lead.broken else []),
-        *(["the primary is shorted inside"] if lead.shorted else []),
-        *(["the spring tab does not touch the case"] if not seat.tab_sound else []),
+        *([tr("the lead is broken inside")] if lead.broken else []),
+        *([tr("the primary is shorted inside")] if lead.shorted else []),
+        *([tr("the spring tab does not touch the case")] if not seat.tab_sound else []),
     ]
     lead_at, tab_at, inside_at = (track.renewed.get(part, 0) for part in ("lead", "tab", "insulation"))
     off = any(i > lead_at and not on and said == "ground" for i, on, said in track.meter)
     on = any(i > lead_at and on and said == "no ground" for i, on, said in track.meter)
-    checks = {"the meter with the switch off and on": off and on}
+    checks = {tr("the meter with the switch off and on"): off and on}
     if was.shorted:
-        checks["the lamp lighting"] = any(o.index > inside_at for o in track.openings)
+        checks[tr("the lamp lighting")] = any(o.index > inside_at for o in track.openings)
     if not view(found.first, room.side).seat.tab_sound:
-        checks["the lamp staying dark with the plug out"] = any(
+        checks[tr("the lamp staying dark with the plug out")] = any(
             i > tab_at and not plug_in and shown == "dark" for i, plug_in, shown in track.steady
         )
     proved = all(checks.values())
     missing = [name for name, done in checks.items() if not done]
-    how = f"proved by {' and '.join(checks)}" if proved else f"not proved by {' and '.join(missing)}"
-    told = "The switch lead is sound" if not wrong else _cap(" and ".join(wrong))
+    how = (
+        tr("proved by {checks}", checks=together(list(checks)))
+        if proved
+        else tr("not proved by {checks}", checks=together(missing))
+    )
+    told = tr("The switch lead is sound") if not wrong else _cap(together(wrong))
     return Judged(
-        f"{_cap(side_words(room, room.side))}: switch lead sound", not wrong, False, proved, f"{told}; {how}."
+        tr("{magneto}: switch lead sound", magneto=_cap(side_words(room, room.side))),
+        not wrong,
+        False,
+        proved,
+        f"{told}; {how}.",
     )
 
 
 def _marks(room: Practice, track: Track) -> Judged:
-    what = f"{_cap(side_words(room, room.side))}: coupling marked before it was taken apart"
+    what = tr("{magneto}: coupling marked before it was taken apart", magneto=_cap(side_words(room, room.side)))
     if track.disturbed_at is None:
-        share, told = float(room.seat.marked), "The coupling was not taken apart"
-        told += " and is marked." if room.seat.marked else ", and not marked either."
+        share = float(room.seat.marked)
+        told = (
+            tr("The coupling was not taken apart and is marked.")
+            if room.seat.marked
+            else tr("The coupling was not taken apart, and not marked either.")
+        )
         return Judged(what, bool(share), False, True, told, share)
     share = float(track.marked_first)
-    told = "Marks were painted first." if share else "It was taken apart with no marks painted across it."
+    told = tr("Marks were painted first.") if share else tr("It was taken apart with no marks painted across it.")
     return Judged(what, bool(share), False, True, told, share)
 
 
 def _secured(room: Practice) -> Judged:
     state = room.bench
-    checks = {"lock screw tight": state.lock_tight, "clamp screws tight": state.clamps_tight}
+    checks = {tr("lock screw tight"): state.lock_tight, tr("clamp screws tight"): state.clamps_tight}
     if state.engaged is not None:
         checks |= {
-            "magneto on the engine": room.mounted,
-            "nuts tight": room.seat.nuts_tight,
-            "pin out": not room.seat.pinned,
-            "paper out": not room.seat.paper,
-            "plug in": state.lead.plug_in,
-            "switch off": not state.lead.switch_on,
-            "piston stop out": not room.stop_fitted,
+            tr("magneto on the engine"): room.mounted,
+            tr("nuts tight"): room.seat.nuts_tight,
+            tr("pin out"): not room.seat.pinned,
+            tr("paper out"): not room.seat.paper,
+            tr("plug in"): state.lead.plug_in,
+            tr("switch off"): not state.lead.switch_on,
+            tr("piston stop out"): not room.stop_fitted,
         }
     missing = [name for name, done in checks.items() if not done]
-    told = "Everything is closed up." if not missing else f"Not so: {', '.join(missing)}."
-    what = f"{_cap(side_words(room, room.side))}: closed up"
+    told = tr("Everything is closed up.") if not missing else tr("Not so: {missing}.", missing=", ".join(missing))
+    what = tr("{magneto}: closed up", magneto=_cap(side_words(room, room.side)))
     return Judged(what, not missing, False, True, told, 1.0 - len(missing) / len(checks))
 
 
-def _since(
-    good: list[int], since: int, why: str, how: str, others: list[int], lacking: str
-) -> tuple[bool, str]:  # fmt: skip
+class _Proof(NamedTuple):
+    """What is said of looks taken: good ones after the last change, only others, none at all."""
+
+    good: str
+    lacking: str
+    never: str
+
+
+def _since(good: list[int], since: int, why: str, others: list[int], proof: _Proof) -> tuple[bool, str]:
     """Whether a good look was taken after step `since`, and the words for it."""
     if any(i > since for i in good):
-        return True, f"checked by {how}, after the last change"
+        return True, tr(proof.good)
     if any(i > since for i in others):
-        return False, f"checked {lacking}"
+        return False, tr(proof.lacking)
     if good or others:
-        return False, f"not checked again after {why}"
-    return False, f"never checked by {how}"
+        return False, tr("not checked again after {why}", why=why)
+    return False, tr(proof.never)
 
 
 def _cap(text: str) -> str:

@@ -12,6 +12,7 @@ from magview.bench.state import crank_deg
 from magview.physics.engine import strokes
 from magview.practice.state import Practice, Said, true_circuit, true_gap_mm, true_readings
 from magview.spec.base import SpecError
+from magview.spec.language import marked, number, tr
 from magview.spec.units import MM_PER_INCH, MM_PER_THOU
 
 EDGE_HEIGHT_MM = 2.0
@@ -49,7 +50,7 @@ def light(practice: Practice) -> bool | None:
 def lamp(practice: Practice) -> Said:
     """The timing lamp: "light", "dark" or "not connected"."""
     burns = light(practice)
-    return Said("lamp", "not connected" if burns is None else ("light" if burns else "dark"))
+    return Said("lamp", marked("not connected") if burns is None else marked("light") if burns else marked("dark"))
 
 
 def parallax_mm(practice: Practice) -> float:
@@ -81,17 +82,31 @@ def straightedge(practice: Practice) -> Said:
     """
     marks = practice.exercise.tray.straightedge
     if not practice.edge_laid or marks is None:
-        return Said("straightedge", "not laid on")
+        return Said("straightedge", marked("not laid on"))
     seen = edge_mm(practice)
     if seen is None:
-        return Said("straightedge", "no mark near the edge")
+        return Said("straightedge", marked("no mark near the edge"))
     divisions = math.floor(seen[0] / DIVISIONS_MM[marks] + 0.5)
-    where = f" (mark {seen[1]})" if not practice.bench.magneto.compensated else ""
+    # A compensated magneto has one mark, which needs no name.
+    named = not practice.bench.magneto.compensated
+    mark: tuple[tuple[str, str | float], ...] = (("mark", seen[1]),) if named else ()
     if divisions == 0:
-        return Said("straightedge", f"in line with the mark{where}", 0.0)
-    side = "past" if divisions > 0 else "short of"
-    size = f"{abs(divisions)}/32 in" if marks == "1/32 in" else f"{abs(divisions) * 0.5:g} mm"
-    return Said("straightedge", f"{size} {side} the mark{where}", float(divisions))
+        words = marked("in line with the mark (mark {mark})") if named else marked("in line with the mark")
+        return Said("straightedge", words, 0.0, mark)
+    size: tuple[tuple[str, str | float], ...] = (
+        (("size", f"{abs(divisions)}/32"), ("unit", "in"))
+        if marks == "1/32 in"
+        else (("size", abs(divisions) * 0.5), ("unit", "mm"))
+    )
+    if divisions > 0:
+        words = (
+            marked("{size} {unit} past the mark (mark {mark})") if named else marked("{size} {unit} past the mark")
+        )
+    elif named:
+        words = marked("{size} {unit} short of the mark (mark {mark})")
+    else:
+        words = marked("{size} {unit} short of the mark")
+    return Said("straightedge", words, float(divisions), size + mark)
 
 
 def mark_number(practice: Practice) -> int | None:
@@ -103,13 +118,23 @@ def mark_number(practice: Practice) -> int | None:
 def thickness_mm(kind: str, stack: tuple[float, ...]) -> float:
     """Thickness of blades held together [mm]. Raises SpecError for blades the set does not have."""
     if kind not in BLADES:
-        raise SpecError(f"“{kind[:40]}” is not a set of blades; there are {', '.join(BLADES)}")
+        raise SpecError(
+            tr("“{kind}” is not a set of blades; there are {known}", kind=kind[:40], known=", ".join(BLADES))
+        )
     if not 1 <= len(stack) <= MOST_BLADES:
-        raise SpecError(f"{len(stack)} blades cannot be held together; take 1 to {MOST_BLADES}")
+        raise SpecError(
+            tr(
+                "{blades} blades cannot be held together; take 1 to {most}",
+                blades=len(stack),
+                most=MOST_BLADES,
+            )
+        )
     left = list(BLADES[kind])
     for blade in stack:
         if blade not in left:
-            raise SpecError(f"the {kind} set has no blade {blade:g} left to take")
+            raise SpecError(
+                tr("the {kind} set has no blade {blade} left to take", kind=kind, blade=number(blade, "g"))
+            )
         left.remove(blade)
     unit = MM_PER_THOU if kind == "inch" else 1.0
     return sum(stack) * unit + JOINT_MM * (len(stack) - 1)
@@ -120,14 +145,16 @@ def blades(practice: Practice, kind: str, stack: tuple[float, ...]) -> Said:
     thick = thickness_mm(kind, stack)
     room = true_gap_mm(practice.bench) - practice.bench.magneto.condition.pip_height_mm
     if thick > room + 1e-9:
-        return Said("blades", "no-go")
-    return Said("blades", "drag" if room - thick <= DRAG_MM else "go")
+        return Said("blades", marked("no-go"))
+    return Said("blades", marked("drag") if room - thick <= DRAG_MM else marked("go"))
 
 
 def contacts(practice: Practice) -> Said:
     """The faces of the contacts, by eye."""
     worn = practice.bench.magneto.condition.pip_height_mm > 0.004
-    return Said("contacts", "a pip stands on one contact, a pit in the other" if worn else "clean and flat")
+    return Said(
+        "contacts", marked("a pip stands on one contact, a pit in the other") if worn else marked("clean and flat")
+    )
 
 
 def true_disc_deg(practice: Practice) -> float:
@@ -139,39 +166,42 @@ def disc(practice: Practice) -> Said:
     """The crank disc under its pointer, degrees before top dead centre as the disc is set, as finely as it reads."""
     step = practice.exercise.tray.disc_step_deg
     if step is None or practice.bench.engaged is None:
-        return Said("disc", "no disc on the crank")
+        return Said("disc", marked("no disc on the crank"))
     value = round(math.floor(true_disc_deg(practice) / step + 0.5) * step, 6) + 0.0
-    return Said("disc", f"{abs(value):g}° {'before' if value >= 0 else 'after'} the disc's zero", value)
+    words = marked("{angle}° before the disc's zero") if value >= 0 else marked("{angle}° after the disc's zero")
+    return Said("disc", words, value, (("angle", abs(value)),))
 
 
 def meter(practice: Practice) -> Said:
     """The meter from the lead's plug to the case: with the plug pulled it sees lead and switch alone."""
     if practice.bench.lead.plug_in:
-        raise SpecError("with the plug in, the meter sees lead and coil at once: pull the plug first")
-    return Said("meter", "ground" if true_circuit(practice.bench).meter_sees_ground else "no ground")
+        raise SpecError(tr("with the plug in, the meter sees lead and coil at once: pull the plug first"))
+    return Said("meter", marked("ground") if true_circuit(practice.bench).meter_sees_ground else marked("no ground"))
 
 
 def finger(practice: Practice) -> Said:
     """Which cylinder's electrode the distributor finger is nearest to; `value` is the cylinder."""
     engaged = practice.bench.engaged
     if engaged is None:
-        return Said("finger", "no distributor on the bench")
+        return Said("finger", marked("no distributor on the bench"))
     order = engaged.installation.engine.firing_order
     # The finger turns at half crank speed and stands at No. 1 when lobe 1 opens at the E-gap.
     turned = (practice.bench.rotor_deg - practice.bench.magneto.e_gap_deg) / (720.0 * engaged.ratio)
     cylinder = order[math.floor(turned * len(order) + 0.5) % len(order)]
-    return Said("finger", f"nearest to No. {cylinder}", float(cylinder))
+    return Said("finger", marked("nearest to No. {cylinder}"), float(cylinder), (("cylinder", float(cylinder)),))
 
 
 def compression(practice: Practice) -> Said:
     """A thumb over No. 1's plug hole while the crank is rocked."""
     engaged = practice.bench.engaged
     if engaged is None:
-        raise SpecError("there is no engine here")
+        raise SpecError(tr("there is no engine here"))
     if not practice.plugs_out:
-        raise SpecError("the spark plug is in its hole: take the plugs out first")
+        raise SpecError(tr("the spark plug is in its hole: take the plugs out first"))
     rising = str(strokes(engaged.installation.engine, crank_deg(practice.bench))) == "compression"
-    return Said("thumb", "pressure: No. 1 is on compression" if rising else "no pressure", float(rising))
+    return Said(
+        "thumb", marked("pressure: No. 1 is on compression") if rising else marked("no pressure"), float(rising)
+    )
 
 
 def widest_mm(practice: Practice) -> tuple[float, ...]:

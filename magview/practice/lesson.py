@@ -6,7 +6,6 @@ have been done, for the next to begin. A lesson may show true numbers: it teache
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Annotated, Literal, Self
 
 from pydantic import Field, model_validator
@@ -18,6 +17,8 @@ from magview.practice.faults import begin
 from magview.practice.predicates import NEEDS, WHATS, Moment, holds
 from magview.practice.state import Practice
 from magview.spec.base import Model, Name, SpecError, Text
+from magview.spec.frozen import frozen
+from magview.spec.language import tr
 
 Predicate = Literal[
     "pointed-at",
@@ -67,11 +68,20 @@ class Until(Model):
             needed, given = name in NEEDS[self.that], getattr(self, name) is not None
             if needed != given:
                 raise ValueError(
-                    f"{name} {'is missing, which' if needed else 'is not for'} {self.that}{' needs' * needed}"
+                    tr("{name} is missing, which {that} needs", name=name, that=self.that)
+                    if needed
+                    else tr("{name} is not for {that}", name=name, that=self.that)
                 )
         known = WHATS.get(self.that)
         if known is not None and self.what not in known:
-            raise ValueError(f"what is {self.what}; for {self.that} it must be {', '.join(known)}")
+            raise ValueError(
+                tr(
+                    "what is {what}; for {that} it must be {known}",
+                    what=self.what,
+                    that=self.that,
+                    known=", ".join(known),
+                )
+            )
         return self
 
 
@@ -100,7 +110,7 @@ class Lesson(Model):
     steps: Annotated[tuple[LessonStep, ...], Field(min_length=1, max_length=60)]
 
 
-@dataclass(frozen=True)
+@frozen
 class LessonRun:
     """A lesson under way, as a value: where it stands, and the room."""
 
@@ -129,7 +139,7 @@ def take(run: LessonRun, act: do.Act) -> LessonRun:
     """The lesson after an act, one step on where the act is what it waited for. Raises SpecError for an act that
     cannot be done."""
     if isinstance(act, do.HandIn):
-        raise SpecError("a lesson is not handed in")
+        raise SpecError(tr("a lesson is not handed in"))
     after = apply(run.practice, act)
     step = run.step
     moment = Moment(run.practice, after, act)

@@ -6,33 +6,45 @@ from magview.practice import actions as do
 from magview.practice.lesson import LessonRun, LessonStep, Until
 from magview.practice.predicates import Moment, holds
 from magview.practice.state import Practice
+from magview.spec.language import marked, number, together, tr
 
 _WORDS = {
-    "rotor-let-go": ("the rotor to be let go", ""),
-    "lamp-connected": ("the lamp across the contacts", "the lamp taken off"),
-    "contacts-seen-opening": ("the lamp to go from dark to light while you turn with rotation", ""),
-    "edge-square": ("the straightedge laid on and looked at square", "the eye away from square"),
-    "lock-tight": ("the lock screw tight", "the lock screw slack"),
-    "clamps-tight": ("the clamp screws tight", "the clamp screws slack"),
-    "opening-at-mark": ("the contacts to open at the mark", ""),
-    "gap-in-limits": ("the largest gap within its limits", ""),
-    "switch-on": ("the switch on", "the switch off"),
-    "plug-out": ("the plug pulled out", "the plug in"),
-    "chocked": ("chocks at the wheels", "the chocks away"),
-    "plugs-out": ("the spark plugs out", "the spark plugs in"),
-    "proved": ("the lead proved: meter, plug out, switch off", ""),
-    "stop-fitted": ("the piston stop in", "the piston stop out"),
-    "disc-at-zero": ("the disc to read zero at top dead centre", ""),
-    "marked": ("marks painted across the coupling", ""),
-    "nuts-tight": ("the nuts tight", "the nuts off"),
-    "magneto-on": ("the magneto on the engine", "the magneto off the engine"),
-    "timing-in-limits": ("it to fire where it should", ""),
+    "rotor-let-go": (marked("the rotor to be let go"), ""),
+    "lamp-connected": (marked("the lamp across the contacts"), marked("the lamp taken off")),
+    "contacts-seen-opening": (marked("the lamp to go from dark to light while you turn with rotation"), ""),
+    "edge-square": (marked("the straightedge laid on and looked at square"), marked("the eye away from square")),
+    "lock-tight": (marked("the lock screw tight"), marked("the lock screw slack")),
+    "clamps-tight": (marked("the clamp screws tight"), marked("the clamp screws slack")),
+    "opening-at-mark": (marked("the contacts to open at the mark"), ""),
+    "gap-in-limits": (marked("the largest gap within its limits"), ""),
+    "switch-on": (marked("the switch on"), marked("the switch off")),
+    "plug-out": (marked("the plug pulled out"), marked("the plug in")),
+    "chocked": (marked("chocks at the wheels"), marked("the chocks away")),
+    "plugs-out": (marked("the spark plugs out"), marked("the spark plugs in")),
+    "proved": (marked("the lead proved: meter, plug out, switch off"), ""),
+    "stop-fitted": (marked("the piston stop in"), marked("the piston stop out")),
+    "disc-at-zero": (marked("the disc to read zero at top dead centre"), ""),
+    "marked": (marked("marks painted across the coupling"), ""),
+    "nuts-tight": (marked("the nuts tight"), marked("the nuts off")),
+    "magneto-on": (marked("the magneto on the engine"), marked("the magneto off the engine")),
+    "timing-in-limits": (marked("it to fire where it should"), ""),
+}
+_LAMP = {
+    "light": marked("the lamp light"),
+    "dark": marked("the lamp dark"),
+    "not connected": marked("the lamp not connected"),
 }
 _ROTOR = {
-    "neutral": "the rotor at neutral",
-    "register": "the rotor at full register",
-    "e-gap": "the rotor at the E-gap",
-    "widest": "the contacts widest open",
+    "neutral": marked("the rotor at neutral"),
+    "register": marked("the rotor at full register"),
+    "e-gap": marked("the rotor at the E-gap"),
+    "widest": marked("the contacts widest open"),
+}
+_TURNED = {
+    ("screw", True): marked("the contact screw turned {angle}° closer or more"),
+    ("screw", False): marked("the contact screw turned {angle}° wider or more"),
+    ("plate", True): marked("the backplate turned {angle}° with rotation or more"),
+    ("plate", False): marked("the backplate turned {angle}° against rotation or more"),
 }
 _PARTS = {
     "rotor-near": "rotor",
@@ -52,27 +64,29 @@ def waiting_words(until: Until) -> str:
     what, value = until.what or "", until.value or 0.0
     match until.that:
         case "pointed-at":
-            return f"the {what} to be pointed at"
+            return tr("the {part} to be pointed at", part=tr(what))
         case "rotor-near":
-            return _ROTOR[what]
+            return tr(_ROTOR[what])
         case "turned":
-            name = "contact screw" if what == "screw" else "backplate"
-            way = ("closer" if value > 0 else "wider") if what == "screw" else ("with" if value > 0 else "against")
-            return f"the {name} turned {abs(value):g}° {way if what == 'screw' else f'{way} rotation'} or more"
+            return tr(_TURNED[what, value > 0], angle=number(abs(value)))
         case "act":
-            return f"this to be done: {what.replace('-', ' ')}"
+            return tr("this to be done: {act}", act=what.replace("-", " "))
         case "said":
-            return f"the answer “{what}”"
+            return tr("the answer “{answer}”", answer=tr(what))
         case "lamp-shows":
-            return f"the lamp {what}"
+            return tr(_LAMP[what])
         case "stop-met":
-            return f"the piston to meet the stop {what} rotation"
+            return (
+                tr("the piston to meet the stop with rotation")
+                if what == "with"
+                else tr("the piston to meet the stop against rotation")
+            )
         case "crank-near":
-            return f"the crank {value:g}° before top dead centre"
+            return tr("the crank {value}° before top dead centre", value=number(value, "g"))
         case "wrote":
-            return f"a line in the notebook: {what.replace('-', ' ')}"
+            return tr("a line in the notebook: {act}", act=what.replace("-", " "))
     yes, no = _WORDS[until.that]
-    return yes if until.yes else no
+    return tr(yes if until.yes else no)
 
 
 def missing(step: LessonStep, act: do.Act, before: Practice, after: Practice) -> list[str]:
@@ -87,11 +101,13 @@ def wrong_words(step: LessonStep, act: do.Act, before: Practice, after: Practice
     """One sentence on an act that was not what the step waits for; "" for a move on the way to it."""
     wanted = missing(step, act, before, after)
     if isinstance(act, do.PointAt):
-        return f"That is the {act.part}. The step waits for {' and '.join(wanted)}."
+        return tr("That is the {part}. The step waits for {wanted}.", part=tr(act.part), wanted=together(wanted))
     undone = _undone(step, act, before, after)
     if undone:
-        return f"That undid {' and '.join(undone)}. The step waits for {' and '.join(wanted)}."
-    return f"Not yet. The step waits for {' and '.join(wanted)}." if wanted else ""
+        return tr(
+            "That undid {undone}. The step waits for {wanted}.", undone=together(undone), wanted=together(wanted)
+        )
+    return tr("Not yet. The step waits for {wanted}.", wanted=together(wanted)) if wanted else ""
 
 
 def _undone(step: LessonStep, act: do.Act, before: Practice, after: Practice) -> list[str]:
@@ -118,4 +134,4 @@ def part_of(step: LessonStep) -> str:
 
 def learnt(run: LessonRun) -> list[str]:
     """What was to be noticed on the way, in the order it was."""
-    return [step.done for step in run.lesson.steps[: run.at] if step.done]
+    return [tr(step.done) for step in run.lesson.steps[: run.at] if step.done]

@@ -11,6 +11,7 @@ from magview.practice.exercise import Exercise
 from magview.practice.lesson import Lesson
 from magview.spec.base import SpecError
 from magview.spec.files import read_installation, read_json, read_magneto, validate
+from magview.spec.language import marked, tr
 from magview.spec.library import Kind as Part
 from magview.spec.library import resources, shipped_names
 
@@ -21,14 +22,14 @@ T = TypeVar("T")
 def read_exercise(path: Path) -> Exercise:
     """Read a ``magview-exercise/1`` file. Its magneto or installation is embedded, the short name of a shipped one,
     or a path sought beside it. Raises SpecError with one sentence for anything amiss."""
-    return validate(Exercise, _with_parts(read_json(path), path), path.name)
+    return validate(Exercise, with_parts(read_json(path), path), path.name)
 
 
 def read_lesson(path: Path) -> Lesson:
     """Read a ``magview-lesson/1`` file; its bench as an exercise's. Raises SpecError."""
     data = read_json(path)
     if isinstance(data, dict) and isinstance(data.get("exercise"), dict):
-        data = {**data, "exercise": _with_parts(data["exercise"], path)}
+        data = {**data, "exercise": with_parts(data["exercise"], path)}
     return validate(Lesson, data, path.name)
 
 
@@ -52,7 +53,8 @@ def find_lesson(name: str) -> Lesson:
     return _find(name, "lessons", read_lesson)
 
 
-def _with_parts(data: Any, path: Path) -> Any:
+def with_parts(data: Any, path: Path) -> Any:
+    """An exercise's data with the magneto or installation it names in its place. Raises SpecError."""
     if not isinstance(data, dict):
         return data
     data = dict(data)
@@ -67,7 +69,15 @@ def _with_parts(data: Any, path: Path) -> Any:
         shipped = shipped_names(kind)
         if name not in shipped and not name.endswith(".json"):
             known = ", ".join(shipped)
-            raise SpecError(f"{path.name}: {field} is “{name[:60]}”; it must be a file's path or one of {known}")
+            raise SpecError(
+                tr(
+                    "{file}: {field} is “{given}”; it must be a file's path or one of {known}",
+                    file=path.name,
+                    field=field,
+                    given=name[:60],
+                    known=known,
+                )
+            )
         data[field] = read(resources() / kind / f"{name}.json" if name in shipped else path.parent / name)
     return data
 
@@ -76,9 +86,17 @@ def _shipped(kind: Kind) -> list[str]:
     return sorted(p.stem for p in (resources() / kind).glob("*.json"))
 
 
+_UNKNOWN: dict[Kind, str] = {
+    "exercises": marked("“{name}” is neither a file nor one of the shipped exercises: {known}"),
+    "lessons": marked("“{name}” is neither a file nor one of the shipped lessons: {known}"),
+}
+
+
 def _find(name: str, kind: Kind, read: Callable[[Path], T]) -> T:
     if name in _shipped(kind):
         return read(resources() / kind / f"{name}.json")
     if not name.endswith(".json") and not os.path.exists(name):
-        raise SpecError(f"“{name[:60]}” is neither a file nor one of the shipped {kind}: {', '.join(_shipped(kind))}")
+        raise SpecError(
+            tr(_UNKNOWN[kind], name=name[:60], known=", ".join(_shipped(kind))),
+        )
     return read(Path(name))

@@ -10,9 +10,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
-from magview.bench.actions import TurnBackplate, TurnScrew, apply
+from magview.bench.actions import TurnBackplate, TurnScrew
+from magview.bench.apply import apply
 from magview.bench.state import Mounting, Side
 from magview.practice import actions as do
 from magview.practice.attempt import Attempt
@@ -21,12 +22,14 @@ from magview.practice.evidence import Danger, Evidence, evidence
 from magview.practice.exercise import Goal
 from magview.practice.goals import Judged, judge
 from magview.practice.state import Practice, view
+from magview.spec.frozen import frozen
+from magview.spec.language import marked, number, tr
 
 UNPROVED, NEAR_PROVED, NEAR = 0.5, 0.5, 0.25
 """Parts of a row's weight: right but not proved; nearly right and looked at; nearly right."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Row:
     """One line of the rubric."""
 
@@ -34,6 +37,12 @@ class Row:
     weight: float
     got: float
     evidence: str
+    goal: Goal | None = None
+    """What of the exercise it judges, and…"""
+    side: Side | None = None
+    """…on which magneto."""
+    judged: Judged | None = None
+    """How it was found."""
 
     @property
     def full(self) -> bool:
@@ -41,7 +50,7 @@ class Row:
         return self.got >= self.weight - 1e-9
 
 
-@dataclass(frozen=True)
+@frozen
 class Marking:
     """An attempt marked."""
 
@@ -73,11 +82,15 @@ def mark_evidence(found: Evidence) -> Marking:
     percent = round(100.0 * sum(row.got for row in rows) / weight, 1)
     enough = percent >= exercise.pass_percent
     if dangers:
-        verdict = f"Not passed: {dangers[0].text}."
+        verdict = tr("Not passed: {danger}.", danger=dangers[0].text)
     elif not enough:
-        verdict = f"Not passed: {percent:g} % of the marks, and {exercise.pass_percent:g} % are needed."
+        verdict = tr(
+            "Not passed: {percent} % of the marks, and {pass_percent} % are needed.",
+            percent=number(percent, "g"),
+            pass_percent=number(exercise.pass_percent, "g"),
+        )
     else:
-        verdict = f"Passed with {percent:g} %."
+        verdict = tr("Passed with {percent} %.", percent=number(percent, "g"))
     return Marking(tuple(dangers), tuple(rows), percent, enough and not dangers, verdict)
 
 
@@ -103,6 +116,17 @@ def _shaken(room: Practice) -> Practice:
     return replace(room, bench=state)
 
 
+_SLACK = {
+    ("lock",): marked("handed in with the lock screw slack"),
+    ("clamps",): marked("handed in with the clamp screws slack"),
+    ("nuts",): marked("handed in with the nuts slack"),
+    ("lock", "clamps"): marked("handed in with the lock screw and the clamp screws slack"),
+    ("lock", "nuts"): marked("handed in with the lock screw and the nuts slack"),
+    ("clamps", "nuts"): marked("handed in with the clamp screws and the nuts slack"),
+    ("lock", "clamps", "nuts"): marked("handed in with the lock screw and the clamp screws and the nuts slack"),
+}
+
+
 def _left_dangerous(found: Evidence) -> list[Danger]:
     """What is left in a dangerous way at the end."""
     last, step = found.last, found.steps[-1]
@@ -114,14 +138,14 @@ def _left_dangerous(found: Evidence) -> list[Danger]:
         room = view(last, side)
         slack = []
         if kinds & {"opening", "gap", "timing", "secured"}:
-            slack += ["lock screw"] * (not room.bench.lock_tight) + ["clamp screws"] * (not room.bench.clamps_tight)
+            slack += ["lock"] * (not room.bench.lock_tight) + ["clamps"] * (not room.bench.clamps_tight)
         if room.mounted and not room.seat.nuts_tight:
             slack.append("nuts")
         if slack:
-            text = f"handed in with the {' and the '.join(slack)} slack"
+            text = tr(_SLACK[tuple(slack)])
             dangers.append(Danger(f"slack-{side}", step.at_s, step.index, text))
         if room.mounted and room.bench.lead.switch_on and kinds & {"timing", "secured", "lead"}:
-            dangers.append(Danger(f"switch-{side}", step.at_s, step.index, "handed in with the switch on"))
+            dangers.append(Danger(f"switch-{side}", step.at_s, step.index, tr("handed in with the switch on")))
     return dangers
 
 
@@ -129,7 +153,8 @@ def _rows(found: Evidence, left: Practice, goal: Goal) -> list[Row]:
     alone = goal.goal in ("disc-zero", "synchronised") or goal.reading == "disc-zero"
     sides: tuple[Side, ...] = left.sides if goal.side is None and not alone else (goal.side or left.sides[0],)
     weight = goal.weight / len(sides)
-    return [_row(judge(found, left, goal, side), weight) for side in sides]
+    found_so = [(side, judge(found, left, goal, side)) for side in sides]
+    return [replace(_row(judged, weight), goal=goal, side=side, judged=judged) for side, judged in found_so]
 
 
 def _row(judged: Judged, weight: float) -> Row:

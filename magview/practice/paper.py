@@ -3,47 +3,65 @@
 from __future__ import annotations
 
 from magview.bench.state import Side
-from magview.bench.words import direction_word
+from magview.bench.words import breaker_end_sense
 from magview.practice.exercise import Exercise, Goal
 from magview.practice.readings import UNITS
 from magview.spec.engine import Installation
+from magview.spec.language import marked, number, tr
 from magview.spec.magneto import EccentricScrew, Magneto
 from magview.spec.units import MM_PER_INCH
 
 _GOALS = {
-    "e-gap": "the rotor is held at the E-gap, the straightedge on it and looked at square",
-    "opening": "the contacts open at the mark, seen by lamp and straightedge",
-    "gap": "the largest gap is within its limits, measured with blades",
-    "contacts": "the contacts are clean and flat, and were looked at",
-    "disc-zero": "the disc reads zero at No. 1's top dead centre, found from both sides",
-    "timing": "it fires where it should, read by lamp and disc with rotation",
-    "synchronised": "both magnetos fire together within what is allowed",
-    "lead": "the switch lead is sound and proved",
-    "marks": "the coupling was marked before it was taken apart",
-    "secured": "every screw and nut is tight, the plug in, the switch off",
+    "e-gap": marked("the rotor is held at the E-gap, the straightedge on it and looked at square"),
+    "opening": marked("the contacts open at the mark, seen by lamp and straightedge"),
+    "gap": marked("the largest gap is within its limits, measured with blades"),
+    "contacts": marked("the contacts are clean and flat, and were looked at"),
+    "disc-zero": marked("the disc reads zero at No. 1's top dead centre, found from both sides"),
+    "timing": marked("it fires where it should, read by lamp and disc with rotation"),
+    "synchronised": marked("both magnetos fire together within what is allowed"),
+    "lead": marked("the switch lead is sound and proved"),
+    "marks": marked("the coupling was marked before it was taken apart"),
+    "secured": marked("every screw and nut is tight, the plug in, the switch off"),
+}
+_ON_EVERY_LOBE = {
+    "e-gap": marked("the rotor is held at the E-gap, the straightedge on it and looked at square, on every lobe"),
+    "opening": marked("the contacts open at the mark, seen by lamp and straightedge, on every lobe"),
+    "gap": marked("the largest gap is within its limits, measured with blades, on every lobe"),
+    "contacts": marked("the contacts are clean and flat, and were looked at, on every lobe"),
+    "disc-zero": marked("the disc reads zero at No. 1's top dead centre, found from both sides, on every lobe"),
+    "timing": marked("it fires where it should, read by lamp and disc with rotation, on every lobe"),
+    "synchronised": marked("both magnetos fire together within what is allowed, on every lobe"),
+    "lead": marked("the switch lead is sound and proved, on every lobe"),
+    "marks": marked("the coupling was marked before it was taken apart, on every lobe"),
+    "secured": marked("every screw and nut is tight, the plug in, the switch off, on every lobe"),
 }
 _READINGS = {
-    "opening": "how far past the mark the contacts open",
-    "gap": "the largest gap",
-    "firing": "where it fires before top dead centre",
-    "disc-zero": "what the disc reads at top dead centre",
-    "lead": "what the switch lead suffers from",
+    "opening": marked("written down: how far past the mark the contacts open"),
+    "gap": marked("written down: the largest gap"),
+    "firing": marked("written down: where it fires before top dead centre"),
+    "disc-zero": marked("written down: what the disc reads at top dead centre"),
+    "lead": marked("written down: what the switch lead suffers from"),
 }
 
 
 def goal_words(exercise: Exercise) -> list[str]:
     """What counts as done, one line a goal, with its part of the marks."""
     whole = sum(goal.weight for goal in exercise.goals)
-    return [f"{_goal(goal)} ({100 * goal.weight / whole:.0f} %)" for goal in exercise.goals]
+    return [f"{_goal(goal)} ({number(100 * goal.weight / whole, 0)} %)" for goal in exercise.goals]
 
 
 def _goal(goal: Goal) -> str:
-    side = f", {goal.side} magneto" if goal.side is not None else ""
     if goal.reading is None:
-        every = ", on every lobe" if goal.every_lobe else ""
-        return f"{_GOALS[goal.goal]}{every}{side}"
-    within = f", within {goal.within:g} {UNITS[goal.reading]}".replace(" °", "°") if goal.within is not None else ""
-    return f"written down: {_READINGS[goal.reading]}{within}{side}"
+        words = tr(_ON_EVERY_LOBE[goal.goal] if goal.every_lobe else _GOALS[goal.goal])
+    elif goal.within is None:
+        words = tr(_READINGS[goal.reading])
+    else:
+        unit = UNITS[goal.reading]
+        within = f"{number(goal.within)}{'' if unit == '°' else ' '}{unit}"
+        words = tr("{reading}, within {within}", reading=tr(_READINGS[goal.reading]), within=within)
+    if goal.side is None:
+        return words
+    return tr("{goal}, left magneto", goal=words) if goal.side == "left" else tr("{goal}, right magneto", goal=words)
 
 
 def paper_lines(exercise: Exercise) -> list[tuple[str, str]]:
@@ -54,37 +72,95 @@ def paper_lines(exercise: Exercise) -> list[tuple[str, str]]:
     return lines
 
 
+_ECCENTRIC = {
+    True: marked("eccentric, {size} mm throw; clockwise brings the contacts closer"),
+    False: marked("eccentric, {size} mm throw; anticlockwise brings the contacts closer"),
+}
+_THREADED = {
+    True: marked("threaded, {size} mm a turn; clockwise brings the contacts closer"),
+    False: marked("threaded, {size} mm a turn; anticlockwise brings the contacts closer"),
+}
+
+
+def _fires(btdc_deg: float, side: Side | None) -> str:
+    angle = number(btdc_deg)
+    if side is None:
+        return f"{angle}°"
+    return tr("{angle}° (left)", angle=angle) if side == "left" else tr("{angle}° (right)", angle=angle)
+
+
 def _of_magneto(magneto: Magneto) -> list[tuple[str, str]]:
     low, high = magneto.gap_limits_mm
     screw, marks = magneto.contact_screw, magneto.marks
-    closer = "clockwise" if screw.positive_is_clockwise else "anticlockwise"
-    travel = (
-        f"eccentric, {screw.throw_mm:g} mm throw"
-        if isinstance(screw, EccentricScrew)
-        else f"threaded, {screw.lead_mm:g} mm a turn"
-    )
+    if isinstance(screw, EccentricScrew):
+        words, size = _ECCENTRIC[screw.positive_is_clockwise], screw.throw_mm
+    else:
+        words, size = _THREADED[screw.positive_is_clockwise], screw.lead_mm
+    lobes = len(magneto.cam.lobe_peaks_deg)
     return [
-        ("Magneto", magneto.name),
-        ("Rotation", f"{direction_word(1, magneto.rotation, 'breaker end')} seen from the breaker end"),
-        ("E-gap", f"{magneto.e_gap_deg:g}° of rotor past neutral"),
-        ("Largest gap", f"{low:g} to {high:g} mm ({low / MM_PER_INCH:.4f} to {high / MM_PER_INCH:.4f} in)"),
-        ("Rim mark", f"within {marks.tolerance_mm:.3g} mm, at {marks.radius_mm:g} mm radius"),
-        ("Contact screw", f"{travel}; {closer} brings the contacts closer"),
-        ("Lobes", f"{len(magneto.cam.lobe_peaks_deg)}{', unequally spaced' if magneto.compensated else ''}"),
+        (tr("Magneto"), magneto.name),
+        (
+            tr("Rotation"),
+            tr("clockwise seen from the breaker end")
+            if breaker_end_sense(magneto) > 0
+            else tr("anticlockwise seen from the breaker end"),
+        ),
+        (tr("E-gap"), tr("{e_gap}° of rotor past neutral", e_gap=number(magneto.e_gap_deg, "g"))),
+        (
+            tr("Largest gap"),
+            tr(
+                "{low} to {high} mm ({low_in} to {high_in} in)",
+                low=number(low),
+                high=number(high),
+                low_in=number(low / MM_PER_INCH, 4),
+                high_in=number(high / MM_PER_INCH, 4),
+            ),
+        ),
+        (
+            tr("Rim mark"),
+            tr(
+                "within {tolerance} mm, at {radius} mm radius",
+                tolerance=number(marks.tolerance_mm, ".3g"),
+                radius=number(marks.radius_mm, "g"),
+            ),
+        ),
+        (tr("Contact screw"), tr(words, size=number(size))),
+        (tr("Lobes"), tr("{lobes}, unequally spaced", lobes=lobes) if magneto.compensated else str(lobes)),
     ]
 
 
 def _of_engine(on: Installation, sides: tuple[Side, ...]) -> list[tuple[str, str]]:
     engine = on.engine
     btdc = {"left": engine.firing_btdc_deg.left, "right": engine.firing_btdc_deg.right}
-    fires = ", ".join(f"{btdc[side]:g}°{f' ({side})' if len(sides) > 1 else ''}" for side in sides)
+    fires = ", ".join(_fires(btdc[side], side if len(sides) > 1 else None) for side in sides)
     lines = [
-        ("Engine", f"{engine.name}; No. 1 fires {fires} before top dead centre"),
-        ("Allowed", f"{engine.timing_tolerance_deg:g}° of crank"),
-        ("Firing order", "–".join(str(n) for n in engine.firing_order)),
-        ("Coupling", f"{on.coupling.magneto_teeth} teeth at the magneto, {on.coupling.drive_teeth} at the drive"),
-        ("Rotor", f"{on.rotor_turns_per_crank_turn:g} turns a turn of the crank"),
+        (tr("Engine"), tr("{name}; No. 1 fires {fires} before top dead centre", name=engine.name, fires=fires)),
+        (tr("Allowed"), tr("{tolerance}° of crank", tolerance=number(engine.timing_tolerance_deg, "g"))),
+        (tr("Firing order"), "–".join(str(n) for n in engine.firing_order)),
+        (
+            tr("Coupling"),
+            tr(
+                "{magneto_teeth} teeth at the magneto, {drive_teeth} at the drive",
+                magneto_teeth=on.coupling.magneto_teeth,
+                drive_teeth=on.coupling.drive_teeth,
+            ),
+        ),
+        (
+            tr("Rotor"),
+            tr(
+                "{turns} turns a turn of the crank",
+                turns=number(on.rotor_turns_per_crank_turn, "g"),
+            ),
+        ),
     ]
     if len(sides) > 1:
-        lines.append(("Together", f"within {engine.synchronising_tolerance_deg:g}° of one another"))
+        lines.append(
+            (
+                tr("Together"),
+                tr(
+                    "within {tolerance}° of one another",
+                    tolerance=number(engine.synchronising_tolerance_deg, "g"),
+                ),
+            )
+        )
     return lines

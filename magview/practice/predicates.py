@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from typing import get_args
 
 from magview.bench.state import crank_deg
@@ -12,6 +11,8 @@ from magview.practice import instruments
 from magview.practice.attempt import name_of
 from magview.practice.goals import DISC_TOLERANCE_DEG, timing_error_deg
 from magview.practice.state import Practice, ReadingKind, true_readings
+from magview.spec.frozen import frozen
+from magview.spec.language import tr
 
 NEEDS: dict[str, tuple[str, ...]] = {
     "pointed-at": ("what",),
@@ -62,7 +63,7 @@ WHATS: dict[str, tuple[str, ...]] = {
 """What `what` may be, for those that take only certain words."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Moment:
     """An act and the states around it."""
 
@@ -129,12 +130,12 @@ def _of_acts(name: str, moment: Moment, what: str, value: float, within: float) 
         case "act":
             return name_of(type(act)) == what
         case "said":
-            return after.said is not None and after.said.text.startswith(what)
+            return after.said is not None and after.said.plain.startswith(what)
         case "stop-met":
             met = after.said is not None and after.said.instrument == "stop"
             return met and moment.turned_with == (what == "with")
         case "lamp-shows":
-            return instruments.lamp(after).text == what
+            return instruments.lamp(after).plain == what
         case "contacts-seen-opening":
             lit = instruments.light(moment.before), instruments.light(after)
             return lit == (False, True) and after.bench.rotor_deg > moment.before.bench.rotor_deg
@@ -147,7 +148,7 @@ def _of_acts(name: str, moment: Moment, what: str, value: float, within: float) 
             return _crank_away_deg(after, value) <= within
         case "wrote":
             return isinstance(act, do.WriteReading) and act.kind == what
-    raise ValueError(f"“{name}” is no predicate")
+    raise ValueError(tr("“{name}” is no predicate", name=name))
 
 
 def _turned_deg(room: Practice, what: str) -> float:

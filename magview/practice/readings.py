@@ -3,18 +3,19 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 from magview.bench.state import Side
 from magview.practice.evidence import Evidence, Track
 from magview.practice.exercise import Goal
 from magview.practice.state import Note, Practice, true_firing_deg, true_readings, view
-from magview.practice.words import side_words
+from magview.practice.words import FINDINGS, side_words
+from magview.spec.frozen import frozen
+from magview.spec.language import marked, number, tr
 
 UNITS = {"opening": "mm", "gap": "mm", "firing": "°", "disc-zero": "°"}
 
 
-@dataclass(frozen=True)
+@frozen
 class OwnReading:
     """One line of the notebook, with what was true when it was written; None for a note in words."""
 
@@ -55,7 +56,7 @@ def _truth(found: Evidence, note: Note, then: Practice) -> tuple[float | None, s
             magneto = room.bench.magneto
             error = float(true_readings(room.bench).e_gap_error_deg[note.lobe - 1])
             value = magneto.marks.radius_mm * math.tan(math.radians(error * magneto.cam.turns_per_rotor_turn))
-    return (value, f"{value:.3f} {UNITS[note.kind]}") if math.isfinite(value) else (None, "never opens")
+    return (value, f"{number(value, 3)} {UNITS[note.kind]}") if math.isfinite(value) else (None, tr("never opens"))
 
 
 def lead_truth(room: Practice) -> str:
@@ -71,29 +72,76 @@ def lead_truth(room: Practice) -> str:
 def judge_reading(found: Evidence, goal: Goal, side: Side) -> tuple[str, bool, bool, bool, str]:
     """What, right, near, proved and why, for the last reading of a kind written of one magneto."""
     kind = goal.reading
-    what = f"{_NAMES[str(kind)]}, {side_words(found.last, side)}" if kind != "disc-zero" else _NAMES["disc-zero"]
+    what = tr(_NAMES[str(kind)], magneto=side_words(found.last, side))
     written = [r for r in own_readings(found) if r.note.kind == kind and (r.note.side == side or kind == "disc-zero")]
     if not written:
-        return what, False, False, False, "It was not written down."
+        return what, False, False, False, tr("It was not written down.")
     last = written[-1]
     proved, how = _proved(found, last, found.tracks[side])
     if kind == "lead":
         right = last.note.text == last.true_text
-        return what, right, False, proved, f"Written: {last.note.text}; true: {last.true_text}; {how}."
+        return (
+            what,
+            right,
+            False,
+            proved,
+            tr(
+                "Written: {text}; true: {truth}; {how}.",
+                text=tr(FINDINGS[last.note.text]),
+                truth=tr(FINDINGS[last.true_text]),
+                how=how,
+            ),
+        )
     if last.error is None or goal.within is None or last.note.value is None:
-        return what, False, False, proved, f"There was nothing to read: the contacts never open; {how}."
+        return what, False, False, proved, tr("There was nothing to read: the contacts never open; {how}.", how=how)
     unit, off = UNITS[str(kind)], abs(last.error)
-    told = f"Written: {last.note.value:g} {unit}; true: {last.true_text}; {goal.within:g} {unit} are allowed; {how}."
+    told = tr(
+        "Written: {value} {unit}; true: {truth}; {within} {unit} are allowed; {how}.",
+        value=number(last.note.value, "g"),
+        unit=unit,
+        truth=last.true_text,
+        within=number(goal.within, "g"),
+        how=how,
+    )
     return what, off <= goal.within + 1e-9, off <= 2 * goal.within, proved, told
 
 
 _NAMES = {
-    "opening": "Where the contacts open, as read",
-    "gap": "Largest gap, as read",
-    "firing": "Firing, as read",
-    "disc-zero": "The disc's zero, as read",
-    "lead": "What the switch lead suffers from",
+    "opening": marked("Where the contacts open, as read, {magneto}"),
+    "gap": marked("Largest gap, as read, {magneto}"),
+    "firing": marked("Firing, as read, {magneto}"),
+    "disc-zero": marked("The disc's zero, as read"),
+    "lead": marked("What the switch lead suffers from, {magneto}"),
 }
+
+
+_PROOFS = {
+    "opening": (
+        marked("read with lamp and straightedge, looked at square before it was written"),
+        marked("not read with lamp and straightedge, looked at square before it was written"),
+    ),
+    "gap": (
+        marked("read with blades before it was written"),
+        marked("not read with blades before it was written"),
+    ),
+    "firing": (
+        marked("read with lamp, and a disc whose zero was found before it was written"),
+        marked("not read with lamp, and a disc whose zero was found before it was written"),
+    ),
+    "disc-zero": (
+        marked("read with the stop from both sides before it was written"),
+        marked("not read with the stop from both sides before it was written"),
+    ),
+    "lead": (
+        marked("read with meter and lamp before it was written"),
+        marked("not read with meter and lamp before it was written"),
+    ),
+    "note": (
+        marked("read with nothing before it was written"),
+        marked("not read with nothing before it was written"),
+    ),
+}
+"""By kind of reading: read so, and not."""
 
 
 def _proved(found: Evidence, reading: OwnReading, track: Track) -> tuple[bool, str]:
@@ -107,21 +155,21 @@ def _proved(found: Evidence, reading: OwnReading, track: Track) -> tuple[bool, s
     match reading.note.kind:
         case "opening":
             looks = [o.index for o in track.openings if o.forward and o.square and o.edge is not None]
-            done, by = fresh(looks, changed), "lamp and straightedge, looked at square"
+            done = fresh(looks, changed)
         case "gap":
-            done, by = fresh(_tried_alike(found, reading, track), changed), "blades"
+            done = fresh(_tried_alike(found, reading, track), changed)
         case "firing":
             looks = [o.index for o in track.openings if o.forward and o.disc is not None and o.first_cylinder]
             zero = found.both_stops(before=upto) or found.first.exercise.start.disc_at_zero
-            done, by = fresh(looks, changed) and zero, "lamp, and a disc whose zero was found"
+            done = fresh(looks, changed) and zero
         case "disc-zero":
             since = max((i for i in found.disc_moved if i < upto), default=0)
-            done, by = found.both_stops(since, upto), "the stop from both sides"
+            done = found.both_stops(since, upto)
         case "lead":
-            done, by = _lead_shown(reading, track), "meter and lamp"
+            done = _lead_shown(reading, track)
         case _:
-            done, by = True, "nothing"
-    return done, f"{'read with' if done else 'not read with'} {by} before it was written"
+            done = True
+    return done, tr(_PROOFS[str(reading.note.kind)][0 if done else 1])
 
 
 def _tried_alike(found: Evidence, reading: OwnReading, track: Track) -> list[int]:

@@ -4,11 +4,13 @@ from __future__ import annotations
 
 import csv
 import io
+from collections.abc import Callable
 
 from magview.practice.attempt import Attempt
 from magview.practice.debrief import Debrief
 from magview.practice.readings import UNITS, OwnReading
 from magview.practice.words import note_words
+from magview.spec.language import number, tr
 
 
 def clock_words(seconds: float) -> str:
@@ -17,49 +19,54 @@ def clock_words(seconds: float) -> str:
     return f"{whole // 60}:{whole % 60:02d}"
 
 
-def error_words(reading: OwnReading) -> str:
+def error_words(reading: OwnReading, write: Callable[[float, int | str], str] = number) -> str:
     """Written less true, with its unit; "" for a finding in words."""
     if reading.error is None:
         return ""
     unit = UNITS[reading.note.kind]
-    return f"{reading.error:+.3f}{'' if unit == '°' else ' '}{unit}"
+    return f"{write(reading.error, '+.3f')}{'' if unit == '°' else ' '}{unit}"
 
 
-def sections(attempt: Attempt, told: Debrief) -> list[tuple[str, list[str], list[list[str]]]]:
-    """The debrief as tables: title, heads, rows."""
+def sections(
+    attempt: Attempt, told: Debrief, write: Callable[[float, int | str], str] = number
+) -> list[tuple[str, list[str], list[list[str]]]]:
+    """The debrief as tables: title, heads, rows; `write` writes the numbers that stand in cells of their own."""
     marking = told.marking
     return [
-        ("Dangerous acts", ["When", "What", "Times"], [
+        (tr("Dangerous acts"), [tr("When"), tr("What"), tr("Times")], [
             [clock_words(d.at_s), d.text, str(d.times)] for d in marking.dangers
         ]),
-        ("Marks", ["What", "Weight", "Got", "Why"], [
-            [r.what, f"{r.weight:g}", f"{r.got:g}", r.evidence] for r in marking.rows
+        (tr("Marks"), [tr("What"), tr("Weight"), tr("Got"), tr("Why")], [
+            [r.what, write(r.weight, "g"), write(r.got, "g"), r.evidence] for r in marking.rows
         ]),
-        ("True values", ["What", "As found", "As left", "Wanted"], [
+        (tr("True values"), [tr("What"), tr("As found"), tr("As left"), tr("Wanted")], [
             [t.what, t.as_found, t.as_left, t.wanted] for t in told.truths
         ]),
-        ("Own readings", ["When", "Written", "True then", "Off by"], [
-            [clock_words(r.at_s), note_words(r.note), r.true_text, error_words(r)] for r in told.readings
+        (tr("Own readings"), [tr("When"), tr("Written"), tr("True then"), tr("Off by")], [
+            [clock_words(r.at_s), note_words(r.note), r.true_text, error_words(r, write)] for r in told.readings
         ]),
-        ("Time line", ["When", "What", "Danger"], [
+        (tr("Time line"), [tr("When"), tr("What"), tr("Danger")], [
             [clock_words(line.at_s), line.words, line.danger] for line in told.timeline
         ]),
-        ("An efficient path", ["", "What"], [[str(i), words] for i, words in enumerate(told.path, start=1)]),
+        (tr("An efficient path"), ["", tr("What")], [[str(i), words] for i, words in enumerate(told.path, start=1)]),
     ]  # fmt: skip
 
 
 def debrief_text(attempt: Attempt, told: Debrief) -> str:
     """The whole debrief, plain."""
-    lines = [attempt.exercise.name, ""]
+    lines = [tr(attempt.exercise.name), ""]
     if attempt.trainee:
         lines[1:1] = [attempt.trainee]
-    lines += [told.marking.verdict, f"Code {attempt.seed}, {clock_words(told.seconds)} minutes."]
+    lines += [
+        told.marking.verdict,
+        tr("Code {seed}, {time} minutes.", seed=attempt.seed, time=clock_words(told.seconds)),
+    ]
     if told.other_version:
         lines.append(told.other_version)
     for title, heads, rows in sections(attempt, told):
         lines += ["", title, "=" * len(title)]
         if not rows:
-            lines.append("none")
+            lines.append(tr("none"))
         for row in rows:
             lines.append(
                 "; ".join(f"{head}: {cell}" if head else f"{cell}." for head, cell in zip(heads, row, strict=True))
@@ -72,7 +79,7 @@ def debrief_csv(attempt: Attempt, told: Debrief) -> str:
     out = io.StringIO()
     writer = csv.writer(out)
     writer.writerow(["exercise", attempt.exercise.name, "trainee", attempt.trainee, "percent", told.marking.percent])
-    for title, heads, rows in sections(attempt, told):
+    for title, heads, rows in sections(attempt, told, lambda value, form: format(value, str(form))):
         writer.writerow(["", *heads])
         for row in rows:
             # A cell that begins like a formula would be run by a spreadsheet.

@@ -7,8 +7,6 @@ tooltip, a title, an accessible name or an exported picture.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from magview.bench.state import crank_deg
 from magview.practice import instruments
 from magview.practice.draws import between
@@ -20,9 +18,31 @@ from magview.practice.state import (
     view,
 )
 from magview.practice.words import note_words
+from magview.spec.frozen import frozen
+from magview.spec.language import marked, number, tr
+
+_SCREWS = {
+    (True, True): marked("lock screw tight, clamp screws tight"),
+    (True, False): marked("lock screw tight, clamp screws slack"),
+    (False, True): marked("lock screw slack, clamp screws tight"),
+    (False, False): marked("lock screw slack, clamp screws slack"),
+}
+"""By lock screw tight, clamp screws tight."""
+
+_LEAD = {
+    (True, True, True): marked("plug in, paper under the spring tab; switch on"),
+    (True, True, False): marked("plug in, paper under the spring tab; switch off"),
+    (True, False, True): marked("plug in; switch on"),
+    (True, False, False): marked("plug in; switch off"),
+    (False, True, True): marked("plug pulled, paper under the spring tab; switch on"),
+    (False, True, False): marked("plug pulled, paper under the spring tab; switch off"),
+    (False, False, True): marked("plug pulled; switch on"),
+    (False, False, False): marked("plug pulled; switch off"),
+}
+"""By plug in, paper under the tab, switch on."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Seen:
     """What eyes and hands know of the magneto in view, as text; "" where there is nothing of the kind."""
 
@@ -51,11 +71,11 @@ def seen(practice: Practice) -> Seen:
         eye=_eye(practice) if practice.edge_laid else "",
         disc=instruments.disc(practice).text if engaged is not None else "",
         finger=instruments.finger(practice).text if engaged is not None else "",
-        said=f"{practice.said.instrument}: {practice.said.text}" if practice.said is not None else "",
-        plate=f"turned {seat.plate_turned_deg:+.1f}° since you came",
-        screw=f"turned {seat.screw_turned_deg:+.0f}° since you came",
+        said=practice.said.line if practice.said is not None else "",
+        plate=tr("turned {plate_turned}° since you came", plate_turned=number(seat.plate_turned_deg, "+.1f")),
+        screw=tr("turned {screw_turned}° since you came", screw_turned=number(seat.screw_turned_deg, "+.0f")),
         teeth=_teeth(practice) if engaged is not None else "",
-        screws=f"lock screw {_tight(bench.lock_tight)}, clamp screws {_tight(bench.clamps_tight)}",
+        screws=tr(_SCREWS[bench.lock_tight, bench.clamps_tight]),
         lead=_lead(practice),
         engine=_engine(practice) if engaged is not None else "",
         notebook=tuple(note_words(n) for n in practice.notebook),
@@ -117,39 +137,40 @@ def secrets(practice: Practice) -> dict[str, float]:
 
 def _eye(practice: Practice) -> str:
     if abs(practice.eye_deg) <= instruments.SQUARE_EYE_DEG:
-        return "square over the edge"
-    ahead = "ahead with" if practice.eye_deg > 0 else "behind against"
-    return f"from {abs(practice.eye_deg):.0f}° {ahead} rotation"
+        return tr("square over the edge")
+    eye = number(abs(practice.eye_deg), 0)
+    if practice.eye_deg > 0:
+        return tr("from {eye}° ahead with rotation", eye=eye)
+    return tr("from {eye}° behind against rotation", eye=eye)
 
 
 def _teeth(practice: Practice) -> str:
     """Teeth are counted by the marks: a disc that slipped unmarked shows nothing of it."""
     engaged = practice.bench.engaged
     if engaged is None or not practice.seat.marked:
-        return "no marks to count by"
+        return tr("no marks to count by")
     i, j = engaged.mounting.marks_apart
-    return f"by the marks: magneto flange {i:+d}, disc {j:+d} teeth" if (i or j) else "the marks stand in line"
-
-
-def _tight(tight: bool) -> str:
-    return "tight" if tight else "slack"
+    return (
+        tr("by the marks: magneto flange {i}, disc {j} teeth", i=number(i, "+d"), j=number(j, "+d"))
+        if (i or j)
+        else tr("the marks stand in line")
+    )
 
 
 def _lead(practice: Practice) -> str:
     lead, seat = practice.bench.lead, practice.seat
-    paper = ", paper under the spring tab" if seat.paper else ""
-    return f"plug {'in' if lead.plug_in else 'pulled'}{paper}; switch {'on' if lead.switch_on else 'off'}"
+    return tr(_LEAD[lead.plug_in, seat.paper, lead.switch_on])
 
 
 def _engine(practice: Practice) -> str:
     seat = practice.seat
     parts = [
-        "wheels chocked" if practice.chocked else "no chocks",
-        "spark plugs out" if practice.plugs_out else "spark plugs in",
-        *(["piston stop in No. 1"] if practice.stop_fitted else []),
-        "magneto on the engine" if practice.mounted else "magneto off the engine",
-        "nuts tight" if seat.nuts_tight else "nuts off",
-        *(["rotor pinned"] if seat.pinned else []),
-        "coupling marked" if seat.marked else "no marks on the coupling",
+        tr("wheels chocked") if practice.chocked else tr("no chocks"),
+        tr("spark plugs out") if practice.plugs_out else tr("spark plugs in"),
+        *([tr("piston stop in No. 1")] if practice.stop_fitted else []),
+        tr("magneto on the engine") if practice.mounted else tr("magneto off the engine"),
+        tr("nuts tight") if seat.nuts_tight else tr("nuts off"),
+        *([tr("rotor pinned")] if seat.pinned else []),
+        tr("coupling marked") if seat.marked else tr("no marks on the coupling"),
     ]
     return ", ".join(parts)

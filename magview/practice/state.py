@@ -6,7 +6,7 @@ what may be shown.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import lru_cache
 from typing import Literal
 
@@ -14,6 +14,8 @@ from magview.bench.state import BenchState, Side, crank_deg, gap_now_mm, reading
 from magview.physics.circuit import Circuit, Lead, circuit
 from magview.physics.setting import Readings
 from magview.practice.exercise import Exercise
+from magview.spec.frozen import frozen
+from magview.spec.language import marked, number, tr
 from magview.spec.magneto import Magneto
 
 ReadingKind = Literal["opening", "gap", "firing", "disc-zero", "lead", "note"]
@@ -22,7 +24,7 @@ lobe [mm], firing before top dead centre [crank deg], what the disc reads at top
 switch lead was found to be, anything else in words."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Seat:
     """What hands have done to one magneto beyond what the bench knows."""
 
@@ -43,7 +45,7 @@ class Seat:
     """The meter has seen ground through the lead, switch off, since it was last worked on."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Kept:
     """The magneto that is not in view."""
 
@@ -60,16 +62,54 @@ class Kept:
     seat: Seat
 
 
-@dataclass(frozen=True)
+INSTRUMENTS = {
+    "lamp": marked("lamp"),
+    "straightedge": marked("straightedge"),
+    "blades": marked("blades"),
+    "contacts": marked("contacts"),
+    "disc": marked("disc"),
+    "meter": marked("meter"),
+    "finger": marked("finger"),
+    "thumb": marked("thumb"),
+    "stop": marked("stop"),
+    "hand": marked("hand"),
+}
+"""What answers, in words."""
+
+
+def _read_out(value: str | float) -> str:
+    if isinstance(value, str):
+        return tr(value) if value[:1].isalpha() else value
+    return number(value)
+
+
+@frozen
 class Said:
     """What an instrument said to the act just done, as it is read: words, and the number read off if any."""
 
     instrument: str
-    text: str
+    words: str
+    """Marked for translators, its places open; places that are strings are words too."""
     value: float | None = None
+    places: tuple[tuple[str, str | float], ...] = ()
+
+    @property
+    def text(self) -> str:
+        """In the present language."""
+        return tr(self.words, **{k: _read_out(v) for k, v in self.places})
+
+    @property
+    def plain(self) -> str:
+        """In the words that files and rules use, whatever the language."""
+        return self.words.format(**{k: v if isinstance(v, str) else f"{v:g}" for k, v in self.places})
+
+    @property
+    def line(self) -> str:
+        """With the instrument named before it."""
+        return f"{tr(INSTRUMENTS[self.instrument])}: {self.text}"
 
 
-@dataclass(frozen=True)
+@frozen
 class Note:
     """One line of the trainee's own notebook."""
 
@@ -80,7 +120,7 @@ class Note:
     lobe: int = 1
 
 
-@dataclass(frozen=True)
+@frozen
 class Practice:
     """Everything there is to an attempt at one moment. Angles [deg] and lengths [mm] as at the bench."""
 

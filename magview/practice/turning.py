@@ -10,8 +10,9 @@ from typing import Literal
 
 import numpy as np
 
-from magview.bench.actions import TurnCrank, apply
+from magview.bench.actions import TurnCrank
 from magview.bench.actions import TurnRotor as BenchTurnRotor
+from magview.bench.apply import apply
 from magview.bench.state import Engaged, crank_deg
 from magview.physics.coupling import rotor_ahead_deg
 from magview.physics.engine import piston_drop_mm
@@ -21,6 +22,7 @@ from magview.practice.instruments import DIVISIONS_MM, light, parallax_mm, true_
 from magview.practice.state import Practice, Said, true_circuit, true_readings
 from magview.spec.base import SpecError
 from magview.spec.engine import Engine
+from magview.spec.language import marked, number, tr
 
 MOST_TURN_DEG = 3600.0
 """Ten turns at a time."""
@@ -39,9 +41,9 @@ _MOST_CREEPS = 40
 def turn_rotor(practice: Practice, by_deg: float) -> Practice:
     """Turn the rotor of a magneto that is off the engine. Raises SpecError for one that is on it, or pinned."""
     if practice.mounted:
-        raise SpecError("the magneto is on the engine: turn the propeller, or lift it off")
+        raise SpecError(tr("the magneto is on the engine: turn the propeller, or lift it off"))
     if practice.seat.pinned:
-        raise SpecError("the rotor is pinned: take the pin out first")
+        raise SpecError(tr("the rotor is pinned: take the pin out first"))
     bench = apply(practice.bench, BenchTurnRotor(practice.bench.rotor_deg + reasonable(by_deg, MOST_TURN_DEG)))
     return replace(practice, bench=replace(bench, held=True))
 
@@ -54,7 +56,7 @@ def turn_propeller(practice: Practice, by_deg: float) -> Practice:
     if practice.stop_fitted:
         low, high = _free_arc(practice, engaged, crank)
         if not low <= to <= high:
-            to, said = min(max(to, low), high), Said("stop", "the piston meets the stop")
+            to, said = min(max(to, low), high), Said("stop", marked("the piston meets the stop"))
     other = practice.other
     if other is not None and other.mounted:
         step, backlash = engaged.ratio * (to - crank), other.magneto.condition.coupling_backlash_deg
@@ -67,14 +69,16 @@ def turnable(practice: Practice) -> Engaged:
     """The engine whose propeller can be turned now. Raises SpecError where it cannot."""
     engaged = practice.bench.engaged
     if engaged is None:
-        raise SpecError("there is no engine here: turn the rotor")
+        raise SpecError(tr("there is no engine here: turn the rotor"))
     other = practice.other
     seats = [(practice.seat, engaged.mounted)] + ([(other.seat, other.mounted)] if other is not None else [])
     for seat, mounted in seats:
         if mounted and not seat.nuts_tight:
-            raise SpecError("a magneto is drawn back from its drive: tighten its nuts before turning the propeller")
+            raise SpecError(
+                tr("a magneto is drawn back from its drive: tighten its nuts before turning the propeller")
+            )
         if mounted and seat.pinned:
-            raise SpecError("a pin holds a magneto's rotor: take it out before turning the propeller")
+            raise SpecError(tr("a pin holds a magneto's rotor: take it out before turning the propeller"))
     return engaged
 
 
@@ -92,14 +96,14 @@ def until(practice: Practice, what: Literal["lamp", "mark", "widest", "stop"], f
             tops = (timing.peaks_deg + bench.backplate_deg) / timing.ratio
             by_eye = between(practice.seed, -0.5, 0.5, "hand", str(practice.acts), "widest")
             return _to_rotor(practice, _next(practice, tops.tolist(), forward, _BY_EYE_DEG) + by_eye)
-    raise SpecError(f"“{str(what)[:40]}” is nothing to turn to: lamp, mark, widest or stop")
+    raise SpecError(tr("“{what}” is nothing to turn to: lamp, mark, widest or stop", what=str(what)[:40]))
 
 
 def to_reading(practice: Practice, reading_deg: float, forward: bool) -> Practice:
     """Turn the propeller until the disc stands at a reading, as near as the pointer can be seen."""
     step = practice.exercise.tray.disc_step_deg
     if step is None:
-        raise SpecError("there is no disc on the crank to read")
+        raise SpecError(tr("there is no disc on the crank to read"))
     turnable(practice)
     wanted = reasonable(reading_deg, 180.0)
     wanted += between(practice.seed, -step / 4, step / 4, "hand", str(practice.acts), "pointer")
@@ -112,7 +116,13 @@ def to_reading(practice: Practice, reading_deg: float, forward: bool) -> Practic
 def reasonable(value: float, most: float) -> float:
     """A finite number no larger than `most` either way. Raises SpecError."""
     if not abs(value) <= most:
-        raise SpecError(f"{value:g} is not a move a hand makes; it must lie within ±{most:g}")
+        raise SpecError(
+            tr(
+                "{value} is not a move a hand makes; it must lie within ±{most}",
+                value=number(value, "g"),
+                most=number(most, "g"),
+            )
+        )
     return float(value)
 
 
@@ -127,21 +137,21 @@ def free_of_stop(practice: Practice) -> bool:
 
 def _until_stop(practice: Practice, forward: bool) -> Practice:
     if not practice.stop_fitted:
-        raise SpecError("no piston stop is fitted")
+        raise SpecError(tr("no piston stop is fitted"))
     return turn_propeller(practice, 400.0 if forward else -400.0)
 
 
 def _until_lamp(practice: Practice, forward: bool) -> Practice:
     before = light(practice)
     if before is None:
-        raise SpecError("clip the lamp across the contacts first")
+        raise SpecError(tr("clip the lamp across the contacts first"))
     found, way = true_readings(practice.bench), 1.0 if forward else -1.0
     angles = [a for a in (*found.opens_deg.tolist(), *found.closes_deg.tolist()) if math.isfinite(a)]
     turn = 360.0 / practice.bench.magneto.cam.turns_per_rotor_turn
     sees = not angles or true_circuit(practice.bench).grounded
     if sees:  # nothing will change: that too is seen only by turning right round
         after = _to_rotor(practice, practice.bench.rotor_deg + way * turn)
-        steady = Said("lamp", f"{'light' if before else 'dark'} all the way round")
+        steady = Said("lamp", marked("light all the way round") if before else marked("dark all the way round"))
         return after if after.said is not None else replace(after, said=steady)
     over = between(practice.seed, 0.03, 0.15, "hand", str(practice.acts), "overshoot")
     after = _to_rotor(practice, _next(practice, angles, forward) + way * over)
@@ -155,7 +165,7 @@ def _until_lamp(practice: Practice, forward: bool) -> Practice:
 def _until_mark(practice: Practice, forward: bool) -> Practice:
     marks = practice.exercise.tray.straightedge
     if not practice.edge_laid or marks is None:
-        raise SpecError("lay the straightedge along the cam's step first")
+        raise SpecError(tr("lay the straightedge along the cam's step first"))
     magneto, ratio = practice.bench.magneto, practice.bench.magneto.cam.turns_per_rotor_turn
     by_eye = DIVISIONS_MM[marks] * between(practice.seed, -0.25, 0.25, "hand", str(practice.acts), "mark")
     seen = math.degrees(math.atan((by_eye - parallax_mm(practice)) / magneto.marks.radius_mm)) / ratio

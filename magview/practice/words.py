@@ -5,43 +5,74 @@ from __future__ import annotations
 from magview.bench import actions as bench
 from magview.bench.describe import describe
 from magview.bench.state import Side
-from magview.bench.words import plate_move, screw_move, way_words
+from magview.bench.words import plate_move, screw_move
 from magview.practice import actions as do
 from magview.practice.state import Note, Practice
+from magview.spec.language import marked, number, tr
 from magview.spec.units import MM_PER_INCH
 
 _UNTIL = {
-    "lamp": "until the lamp changes",
-    "mark": "until the straightedge comes in line",
-    "widest": "until the contacts stand widest open",
-    "stop": "until the piston meets the stop",
+    ("lamp", True, True): marked("turn the propeller with rotation until the lamp changes"),
+    ("lamp", True, False): marked("turn the propeller against rotation until the lamp changes"),
+    ("lamp", False, True): marked("turn the rotor with rotation until the lamp changes"),
+    ("lamp", False, False): marked("turn the rotor against rotation until the lamp changes"),
+    ("mark", True, True): marked("turn the propeller with rotation until the straightedge comes in line"),
+    ("mark", True, False): marked("turn the propeller against rotation until the straightedge comes in line"),
+    ("mark", False, True): marked("turn the rotor with rotation until the straightedge comes in line"),
+    ("mark", False, False): marked("turn the rotor against rotation until the straightedge comes in line"),
+    ("widest", True, True): marked("turn the propeller with rotation until the contacts stand widest open"),
+    ("widest", True, False): marked("turn the propeller against rotation until the contacts stand widest open"),
+    ("widest", False, True): marked("turn the rotor with rotation until the contacts stand widest open"),
+    ("widest", False, False): marked("turn the rotor against rotation until the contacts stand widest open"),
+    ("stop", True, True): marked("turn the propeller with rotation until the piston meets the stop"),
+    ("stop", True, False): marked("turn the propeller against rotation until the piston meets the stop"),
+    ("stop", False, True): marked("turn the rotor with rotation until the piston meets the stop"),
+    ("stop", False, False): marked("turn the rotor against rotation until the piston meets the stop"),
+}
+"""By what to turn to, whether the magneto is on the engine, and the way."""
+
+_SIDES = {"left": marked("the left magneto"), "right": marked("the right magneto")}
+_RENEWED = {
+    "lead": marked("put in a new lead"),
+    "tab": marked("put in a new tab"),
+    "insulation": marked("renew the insulation inside"),
+}
+_MOVED = {
+    ("magneto", 1): marked("move the magneto flange on the disc 1 tooth with rotation"),
+    ("magneto", -1): marked("move the magneto flange on the disc 1 tooth against rotation"),
+    ("disc", 1): marked("move the disc on the drive flange 1 tooth with rotation"),
+    ("disc", -1): marked("move the disc on the drive flange 1 tooth against rotation"),
 }
 _READINGS = {
-    "opening": "straightedge past the mark as the contacts open",
-    "gap": "largest gap",
-    "firing": "fires before top dead centre",
-    "disc-zero": "disc reads at top dead centre",
-    "lead": "switch lead",
-    "note": "note",
+    "opening": marked("straightedge past the mark as the contacts open"),
+    "gap": marked("largest gap"),
+    "firing": marked("fires before top dead centre"),
+    "disc-zero": marked("disc reads at top dead centre"),
+    "lead": marked("switch lead"),
+    "note": marked("note"),
 }
+
+FINDINGS = {"sound": marked("sound"), "broken": marked("broken"), "shorted": marked("shorted"), "tab": marked("tab")}
+"""What a switch lead may suffer from, by the finding written down."""
 
 
 def side_words(practice: Practice, side: Side) -> str:
     """ "the left magneto" where there are two, else "the magneto"."""
-    return f"the {side} magneto" if practice.other is not None else "the magneto"
+    return tr(_SIDES[side]) if practice.other is not None else tr("the magneto")
 
 
 def note_words(note: Note) -> str:
     """A line of the notebook: what, which, how much."""
-    name = _READINGS[note.kind]
+    name = tr(_READINGS[note.kind])
     if note.value is None:
-        return f"{name}: {note.text}"
+        return f"{name}: {tr(FINDINGS[note.text]) if note.kind == 'lead' else note.text}"
     if note.kind in ("opening", "gap"):
-        number = f"{note.value:.3f} mm ({note.value / MM_PER_INCH:.4f} in)"
+        value = tr("{mm} mm ({inches} in)", mm=number(note.value, 3), inches=number(note.value / MM_PER_INCH, 4))
     else:
-        number = f"{note.value:g}°"
-    where = f", lobe {note.lobe}" if note.kind == "gap" else ""
-    return f"{name}{where}: {number}" + (f" – {note.text}" if note.text else "")
+        value = f"{number(note.value)}°"
+    if note.kind == "gap":
+        name = tr("largest gap, lobe {lobe}", lobe=note.lobe)
+    return f"{name}: {value}" + (f" – {note.text}" if note.text else "")
 
 
 def act_words(act: do.Act, before: Practice, after: Practice) -> str:
@@ -64,29 +95,41 @@ def _words(act: do.Act, before: Practice, after: Practice) -> str:
         return _lead(act, before, after)
     match act:
         case do.PointAt(part):
-            return f"point at {part[:60]}"
+            return tr("point at {part}", part=tr(part[:60]))
         case do.WriteReading():
-            return f"write down – {note_words(after.notebook[-1])}"
+            return tr("write down – {note}", note=note_words(after.notebook[-1]))
         case do.HandIn():
-            return "hand in"
+            return tr("hand in")
         case _:
             return _engine(act)
 
 
 def _turning(act: do.Turning, after: Practice) -> str:
-    what = "the propeller" if after.mounted else "the rotor"
     match act:
         case do.TurnRotor(by_deg):
-            return f"turn the rotor {_way(by_deg)}"
+            return (
+                tr("turn the rotor {angle}° with rotation", angle=number(abs(by_deg), 1))
+                if by_deg >= 0
+                else tr("turn the rotor {angle}° against rotation", angle=number(abs(by_deg), 1))
+            )
         case do.TurnPropeller(by_deg):
-            return f"turn the propeller {_way(by_deg)}"
+            return (
+                tr("turn the propeller {angle}° with rotation", angle=number(abs(by_deg), 1))
+                if by_deg >= 0
+                else tr("turn the propeller {angle}° against rotation", angle=number(abs(by_deg), 1))
+            )
         case do.TurnUntil(until, forward):
-            return f"turn {what} {'with' if forward else 'against'} rotation {_UNTIL[until]}"
+            return tr(_UNTIL[until, after.mounted, forward])
         case do.TurnToReading(reading_deg, forward):
-            return f"turn the propeller {'with' if forward else 'against'} rotation to {reading_deg:g}° on the disc"
+            reading = number(reading_deg)
+            return (
+                tr("turn the propeller with rotation to {reading}° on the disc", reading=reading)
+                if forward
+                else tr("turn the propeller against rotation to {reading}° on the disc", reading=reading)
+            )
         case do.LetGo():
-            return "let go of the rotor"
-    return "hold the rotor"
+            return tr("let go of the rotor")
+    return tr("hold the rotor")
 
 
 def _setting(act: do.Setting, before: Practice, after: Practice) -> str:
@@ -97,9 +140,9 @@ def _setting(act: do.Setting, before: Practice, after: Practice) -> str:
         case do.TurnScrew():
             return screw_move(magneto, after.bench.screw_deg - before.bench.screw_deg)
         case do.InspectContacts():
-            return "look at the contacts"
+            return tr("look at the contacts")
         case do.DressContacts():
-            return "dress the contacts"
+            return tr("dress the contacts")
         case _:
             return describe(act, before.bench, after.bench)
 
@@ -107,29 +150,38 @@ def _setting(act: do.Setting, before: Practice, after: Practice) -> str:
 def _tool(act: do.Tool) -> str:
     match act:
         case do.LayStraightedge(on):
-            return "lay the straightedge on" if on else "take the straightedge away"
+            return tr("lay the straightedge on") if on else tr("take the straightedge away")
         case do.Sight(eye_deg):
-            return "look square over the straightedge" if eye_deg == 0 else f"look from {eye_deg:g}° to the side"
+            return (
+                tr("look square over the straightedge")
+                if eye_deg == 0
+                else tr("look from {eye}° to the side", eye=number(eye_deg, "g"))
+            )
         case do.ConnectLamp(on):
-            return "clip the lamp across the contacts" if on else "take the lamp off"
+            return tr("clip the lamp across the contacts") if on else tr("take the lamp off")
         case do.TryBlades(blades, kind):
             unit = "thou" if kind == "inch" else "mm"
-            return f"try {' + '.join(f'{b:g}' for b in blades)} {unit}"
+            return tr("try {blades} {unit}", blades=" + ".join(number(b) for b in blades), unit=unit)
         case do.MeterLead():
-            return "meter from the lead's plug to the case"
+            return tr("meter from the lead's plug to the case")
         case do.FitStop(on):
-            return "screw the piston stop in" if on else "take the piston stop out"
+            return tr("screw the piston stop in") if on else tr("take the piston stop out")
         case do.TurnDisc(by_deg):
-            return f"turn the disc on the crank {abs(by_deg):.2f}° {'earlier' if by_deg >= 0 else 'later'}"
-    return "thumb over No. 1's plug hole"
+            by = number(abs(by_deg), 2)
+            return (
+                tr("turn the disc on the crank {by}° earlier", by=by)
+                if by_deg >= 0
+                else tr("turn the disc on the crank {by}° later", by=by)
+            )
+    return tr("thumb over No. 1's plug hole")
 
 
 def _lead(act: do.LeadWork, before: Practice, after: Practice) -> str:
     match act:
         case do.SlipPaper(under):
-            return f"{'slip paper under' if under else 'take the paper from'} the spring tab"
+            return tr("slip paper under the spring tab") if under else tr("take the paper from the spring tab")
         case do.Renew(part):
-            return f"put in a new {part}" if part != "insulation" else "renew the insulation inside"
+            return tr(_RENEWED[part])
         case _:
             return describe(act, before.bench, after.bench)
 
@@ -137,25 +189,20 @@ def _lead(act: do.LeadWork, before: Practice, after: Practice) -> str:
 def _engine(act: do.EngineWork) -> str:
     match act:
         case do.Chock(on):
-            return "chock the wheels" if on else "take the chocks away"
+            return tr("chock the wheels") if on else tr("take the chocks away")
         case do.SparkPlugs(out):
-            return f"{'take the spark plugs out' if out else 'put the spark plugs in'}"
+            return tr("take the spark plugs out") if out else tr("put the spark plugs in")
         case do.Nuts(tight):
-            return "tighten the magneto's nuts" if tight else "take the nuts off and draw the magneto back"
+            return tr("tighten the magneto's nuts") if tight else tr("take the nuts off and draw the magneto back")
         case do.Pin(on):
-            return "pin the rotor" if on else "take the pin out"
+            return tr("pin the rotor") if on else tr("take the pin out")
         case do.Remove():
-            return "lift the magneto off"
+            return tr("lift the magneto off")
         case do.Refit(by_marks):
-            return f"refit the magneto {'by its marks' if by_marks else 'as its rotor stands'}"
+            return tr("refit the magneto by its marks") if by_marks else tr("refit the magneto as its rotor stands")
         case do.MoveTooth(face, way):
-            face_words = "the magneto flange on the disc" if face == "magneto" else "the disc on the drive flange"
-            return f"move {face_words} {way_words(way)}"
+            return tr(_MOVED[face, way])
         case bench.PaintMarks():
-            return "paint marks across the coupling"
+            return tr("paint marks across the coupling")
         case bench.ViewSide(side):
-            return f"go to the {side} magneto"
-
-
-def _way(degrees: float) -> str:
-    return f"{abs(degrees):.1f}° {'with' if degrees >= 0 else 'against'} rotation"
+            return tr("go to the left magneto") if side == "left" else tr("go to the right magneto")

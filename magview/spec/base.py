@@ -1,10 +1,16 @@
 """What every file model shares: frozen, strict numbers, no unknown keys, and errors a person can act on."""
 
-from __future__ import annotations
-
+import os
 from typing import Annotated
 
 from pydantic import BaseModel, ConfigDict, Field
+
+# What a file may hold is said here alone; and looking for plugins reads the metadata of every installed package.
+os.environ.setdefault("PYDANTIC_DISABLE_PLUGINS", "__all__")
+
+
+_NO_BREAK = "\u00a0\u202f"
+"""Spaces that French puts before its signs; Python calls them not printable."""
 
 
 class SpecError(ValueError):
@@ -12,7 +18,7 @@ class SpecError(ValueError):
 
     def __init__(self, text: str) -> None:
         # What a file holds may be quoted: no line breaks, control signs or broken characters, and no endless lists.
-        shown = "".join(c if c.isprintable() else "\ufffd" for c in text)
+        shown = "".join(c if c.isprintable() or c in _NO_BREAK else "\ufffd" for c in text)
         super().__init__(shown if len(shown) <= 600 else f"{shown[:299]}…{shown[-300:]}")
 
 

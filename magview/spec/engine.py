@@ -1,13 +1,13 @@
 """What an engine and an installation are: ``magview-engine/1`` and ``magview-installation/1``."""
 
-from __future__ import annotations
-
 from typing import Annotated, Literal, Self
 
 from pydantic import Field, model_validator
 
 from magview.spec.base import Angle, Length, LengthOrZero, Model, Name
+from magview.spec.language import tr
 from magview.spec.magneto import Magneto, Rotation
+from magview.spec.sources import Sources, check_sources
 
 
 class FiringBtdc(Model):
@@ -42,19 +42,40 @@ class Engine(Model):
     rod_mm: Length
     rotation: Rotation
     articulation: Articulation | None = None
+    sources: Sources = ()
+
+    @model_validator(mode="after")
+    def _sources_known(self) -> Self:
+        check_sources(Engine, self.sources)
+        return self
 
     @model_validator(mode="after")
     def _consistent(self) -> Self:
         n = self.cylinders
         if sorted(self.firing_order) != list(range(1, n + 1)):
             raise ValueError(
-                f"firing_order is {list(self.firing_order)}; it must name each cylinder from 1 to {n} once"
+                tr(
+                    "firing_order is {order}; it must name each cylinder from 1 to {n} once",
+                    order=list(self.firing_order),
+                    n=n,
+                )
             )
         if self.firing_order[0] != 1:
-            raise ValueError(f"firing_order begins with {self.firing_order[0]}; it must begin with cylinder 1")
+            raise ValueError(
+                tr(
+                    "firing_order begins with {first}; it must begin with cylinder 1",
+                    first=self.firing_order[0],
+                )
+            )
         crank = self.stroke_mm / 2
         if not self.rod_mm > crank:
-            raise ValueError(f"rod_mm is {self.rod_mm:g}; it must be longer than half the stroke, {crank:g}")
+            raise ValueError(
+                tr(
+                    "rod_mm is {rod:g}; it must be longer than half the stroke, {crank:g}",
+                    rod=self.rod_mm,
+                    crank=crank,
+                )
+            )
         link = self.articulation
         if link is not None:
             self._check_links(link)
@@ -62,22 +83,36 @@ class Engine(Model):
 
     def _check_links(self, link: Articulation) -> None:
         if self.arrangement != "radial":
-            raise ValueError(f"articulation is for a radial engine; this one is {self.arrangement}")
+            raise ValueError(
+                tr("articulation is for a radial engine; this one is {arrangement}", arrangement=self.arrangement)
+            )
         if link.master_cylinder > self.cylinders:
             raise ValueError(
-                f"articulation.master_cylinder is {link.master_cylinder}; the engine has {self.cylinders} cylinders"
+                tr(
+                    "articulation.master_cylinder is {master_cylinder}; the engine has {cylinders} cylinders",
+                    master_cylinder=link.master_cylinder,
+                    cylinders=self.cylinders,
+                )
             )
         if link.knuckle_angles_deg is not None and len(link.knuckle_angles_deg) != self.cylinders:
             raise ValueError(
-                f"articulation.knuckle_angles_deg has {len(link.knuckle_angles_deg)} values; "
-                f"it must have one for each of the {self.cylinders} cylinders"
+                tr(
+                    "articulation.knuckle_angles_deg has {count} values; it must have one for each of "
+                    "the {cylinders} cylinders",
+                    count=len(link.knuckle_angles_deg),
+                    cylinders=self.cylinders,
+                )
             )
         # Then no link can stand square to its cylinder, so every piston position exists and is unique.
         reach = self.stroke_mm / 2 + link.knuckle_radius_mm
         if not link.link_rod_mm > reach:
             raise ValueError(
-                f"articulation.link_rod_mm is {link.link_rod_mm:g}; it must be longer than half the stroke and "
-                f"the knuckle radius together, {reach:g}"
+                tr(
+                    "articulation.link_rod_mm is {rod:g}; it must be longer than half the stroke "
+                    "and the knuckle radius together, {reach:g}",
+                    rod=link.link_rod_mm,
+                    reach=reach,
+                )
             )
 
 
@@ -97,3 +132,9 @@ class Installation(Model):
     coupling: Coupling
     rotor_turns_per_crank_turn: Annotated[float, Field(ge=0.05, le=20.0)]
     position: Literal["left", "right", "single"]
+    sources: Sources = ()
+
+    @model_validator(mode="after")
+    def _sources_known(self) -> Self:
+        check_sources(Installation, self.sources)
+        return self

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import contextlib
-import difflib
 import json
 import os
 import re
@@ -19,6 +18,7 @@ from pydantic_core import ErrorDetails
 
 from magview.spec.base import Model, SpecError
 from magview.spec.engine import Engine, Installation
+from magview.spec.language import alternatives, marked, tr
 from magview.spec.magneto import Magneto
 
 MAX_BYTES = 2_000_000
@@ -30,7 +30,6 @@ MAX_VALUES = 25_000
 M = TypeVar("M", bound=Model)
 
 _UNION_TAGS = {"profile": {"law", "measured"}, "contact_screw": {"eccentric", "threaded"}}
-_UNITS = {"_mm": " of millimetres", "_deg": " of degrees", "_nm": " of newton metres", "_ohm": " of ohms"}
 
 
 def read_magneto(path: Path) -> Magneto:
@@ -69,14 +68,20 @@ def read_bytes(path: Path) -> bytes:
     """
     try:
         if not stat.S_ISREG(path.stat().st_mode):
-            raise ValueError("it is not a file")
+            raise ValueError(tr("it is not a file"))
         with path.open("rb") as file:
             raw = file.read(MAX_BYTES + 1)
     except (OSError, ValueError) as error:
         reason = error.strerror if isinstance(error, OSError) and error.strerror else str(error)
-        raise SpecError(f"{path.name}: cannot be read: {reason}") from error
+        raise SpecError(tr("{file}: cannot be read: {reason}", file=path.name, reason=reason)) from error
     if len(raw) > MAX_BYTES:
-        raise SpecError(f"{path.name}: is larger than {MAX_BYTES / 1e6:g} MB, the most that is read")
+        raise SpecError(
+            tr(
+                "{file}: is larger than {most:g} MB, the most that is read",
+                file=path.name,
+                most=MAX_BYTES / 1000000.0,
+            )
+        )
     return raw
 
 
@@ -86,24 +91,38 @@ def read_json(path: Path) -> Any:
     Raises SpecError as `read_bytes` does, and for text that is not UTF-8 or not JSON, a name given twice, or nesting
     that is too deep.
     """
-    raw = read_bytes(path)
+    return parse_json(read_bytes(path), path.name)
+
+
+def parse_json(raw: bytes, source: str) -> Any:
+    """What `read_json` makes of a file's bytes; `source` names it in what is said."""
     try:
         return _tuples(json.loads(raw.decode("utf-8-sig"), object_pairs_hook=_no_repeats, parse_int=_integer))
     except UnicodeDecodeError as error:
-        raise SpecError(f"{path.name}: is not a text file (byte {error.start} is not UTF-8)") from error
+        raise SpecError(
+            tr("{file}: is not a text file (byte {byte} is not UTF-8)", file=source, byte=error.start)
+        ) from error
     except json.JSONDecodeError as error:
-        raise SpecError(f"{path.name}: line {error.lineno}, column {error.colno}: not JSON: {error.msg}") from error
+        raise SpecError(
+            tr(
+                "{file}: line {line}, column {column}: not JSON: {reason}",
+                file=source,
+                line=error.lineno,
+                column=error.colno,
+                reason=error.msg,
+            )
+        ) from error
     except RecursionError as error:
-        raise SpecError(f"{path.name}: is nested too deeply") from error
+        raise SpecError(tr("{file}: is nested too deeply", file=source)) from error
     except ValueError as error:
-        raise SpecError(f"{path.name}: {error}") from error
+        raise SpecError(f"{source}: {error}") from error
 
 
 def _no_repeats(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
     result = dict(pairs)
     if len(result) != len(pairs):
         repeated = Counter(name for name, _ in pairs).most_common(1)[0][0]
-        raise ValueError(f"“{repeated[:40]}” is given twice in one place; give it once")
+        raise ValueError(tr("“{repeated}” is given twice in one place; give it once", repeated=repeated[:40]))
     return result
 
 
@@ -115,7 +134,13 @@ def _integer(digits: str) -> int | float:
 def _tuples(value: Any) -> Any:
     if isinstance(value, list):
         if len(value) > MAX_VALUES:
-            raise ValueError(f"holds a list of {len(value)} values; at most {MAX_VALUES} are read")
+            raise ValueError(
+                tr(
+                    "holds a list of {count} values; at most {most} are read",
+                    count=len(value),
+                    most=MAX_VALUES,
+                )
+            )
         return tuple(_tuples(v) for v in value)
     if isinstance(value, dict):
         return {k: _tuples(v) for k, v in value.items()}
@@ -127,15 +152,25 @@ def validate(model: type[M], data: Any, source: str) -> M:
     wanted = format_of(model)
     kind = wanted.split("/", 1)[0]
     if not isinstance(data, dict):
-        raise SpecError(f"{source}: holds no {kind} object; it must be one JSON object in braces")
+        raise SpecError(
+            tr("{source}: holds no {kind} object; it must be one JSON object in braces", source=source, kind=kind)
+        )
     found = data.get("format")
     if found is None:
-        raise SpecError(f'{source}: format is missing; it must be "{wanted}"')
+        raise SpecError(tr('{source}: format is missing; it must be "{wanted}"', source=source, wanted=wanted))
     if found != wanted:
         number = re.fullmatch(re.escape(kind) + r"/(\d{1,6})", str(found))
         newer = number is not None and int(number[1]) > 1
-        hint = " (a newer magview wrote it; it is left as it was)" if newer else ""
-        raise SpecError(f'{source}: format is {_show(found)}{hint}; it must be "{wanted}"')
+        places = {"source": source, "found": _show(found), "wanted": wanted}
+        if newer:
+            raise SpecError(
+                tr(
+                    "{source}: format is {found} (a newer magview wrote it; it is left as it was); "
+                    'it must be "{wanted}"',
+                    **places,
+                )
+            )
+        raise SpecError(tr('{source}: format is {found}; it must be "{wanted}"', **places))
     try:
         return model.model_validate(data)
     except ValidationError as error:
@@ -148,12 +183,19 @@ def format_of(model: type[Model]) -> str:
     return str(typing.get_args(model.model_fields["format"].annotation)[0])
 
 
+_NOT_FINITE = {
+    "NaN": marked("not a number (NaN)"),
+    "Infinity": marked("infinite"),
+    "-Infinity": marked("infinite"),
+}
+
+
 def _show(value: Any) -> str:
     try:
         text = json.dumps(value, ensure_ascii=False)
     except (TypeError, ValueError):
         text = repr(value)
-    text = {"NaN": "not a number (NaN)", "Infinity": "infinite", "-Infinity": "infinite"}.get(text, text)
+    text = tr(_NOT_FINITE[text]) if text in _NOT_FINITE else text
     return text if len(text) <= 60 else text[:57] + "…"
 
 
@@ -165,56 +207,71 @@ def _sentence(model: type[Model], error: ErrorDetails) -> str:
         reason = str(error["ctx"]["error"])
         return f"{field}: {reason}" if field else reason
     if error["type"] == "missing":
-        return f"{field} is missing"
+        return tr("{field} is missing", field=field)
     if error["type"] == "extra_forbidden":
         known = _fields_at(model, error["loc"][:-1])
+        import difflib  # needed by refusals only
+
         close = difflib.get_close_matches(str(path[-1]), known, n=1, cutoff=0.5)
-        hint = f"did you mean {close[0]}?" if close else f"known here: {', '.join(known)}"
-        return f"{field[:80]} is not a known name ({hint})"
+        if close:
+            return tr("{field} is not a known name (did you mean {close}?)", field=field[:80], close=close[0])
+        return tr("{field} is not a known name (known here: {known})", field=field[:80], known=", ".join(known))
     if error["type"] in ("union_tag_not_found", "union_tag_invalid"):
-        tags = " or ".join(f'"{t}"' for t in sorted(_UNION_TAGS[str(path[-1])]))
+        tags = alternatives([f'"{t}"' for t in sorted(_UNION_TAGS[str(path[-1])])])
         found = error["input"].get("kind") if isinstance(error["input"], dict) else None
         return (
-            f"{field}.kind is {_show(found)}; it must be {tags}"
+            tr("{field}.kind is {found}; it must be {tags}", field=field, found=_show(found), tags=tags)
             if found is not None
-            else f"{field}.kind is missing; it must be {tags}"
+            else tr("{field}.kind is missing; it must be {tags}", field=field, tags=tags)
         )
-    return f"{field} is {_show(error['input'])}; it must {_allowed(error, path)}"
+    return tr(_refusal(error, path), field=field, found=_show(error["input"]), **_places(error))
 
 
-_ALLOWED = {
-    "greater_than_equal": "be at least {ge:g}",
-    "greater_than": "be above {gt:g}",
-    "less_than_equal": "be at most {le:g}",
-    "less_than": "be below {lt:g}",
-    "multiple_of": "be a multiple of {multiple_of:g}",
-    "float_type": "be a finite number{unit}",
-    "finite_number": "be a finite number{unit}",
-    "int_type": "be a whole number",
-    "int_from_float": "be a whole number",
-    "int_parsing_size": "be a whole number",
-    "string_type": "be text",
-    "string_unicode": "be text without broken characters",
-    "string_too_short": "have at least {min_length} characters",
-    "string_too_long": "have at most {max_length} characters",
-    "string_pattern_mismatch": "be one line of text",
-    "bool_type": "be true or false",
-    "literal_error": "be {expected}",
-    "too_short": "have at least {min_length} values",
-    "too_long": "have at most {max_length} values",
-    "tuple_type": "be a list",
-    "model_type": "be an object in braces",
-    "model_attributes_type": "be an object in braces",
+_REFUSALS = {
+    "greater_than_equal": marked("{field} is {found}; it must be at least {ge:g}"),
+    "greater_than": marked("{field} is {found}; it must be above {gt:g}"),
+    "less_than_equal": marked("{field} is {found}; it must be at most {le:g}"),
+    "less_than": marked("{field} is {found}; it must be below {lt:g}"),
+    "multiple_of": marked("{field} is {found}; it must be a multiple of {multiple_of:g}"),
+    "int_type": marked("{field} is {found}; it must be a whole number"),
+    "int_from_float": marked("{field} is {found}; it must be a whole number"),
+    "int_parsing_size": marked("{field} is {found}; it must be a whole number"),
+    "string_type": marked("{field} is {found}; it must be text"),
+    "string_unicode": marked("{field} is {found}; it must be text without broken characters"),
+    "string_too_short": marked("{field} is {found}; it must have at least {min_length} characters"),
+    "string_too_long": marked("{field} is {found}; it must have at most {max_length} characters"),
+    "string_pattern_mismatch": marked("{field} is {found}; it must be one line of text"),
+    "bool_type": marked("{field} is {found}; it must be true or false"),
+    "literal_error": marked("{field} is {found}; it must be {expected}"),
+    "too_short": marked("{field} is {found}; it must have at least {min_length} values"),
+    "too_long": marked("{field} is {found}; it must have at most {max_length} values"),
+    "tuple_type": marked("{field} is {found}; it must be a list"),
+    "model_type": marked("{field} is {found}; it must be an object in braces"),
+    "model_attributes_type": marked("{field} is {found}; it must be an object in braces"),
 }
+_NO_NUMBER = {
+    "_mm": marked("{field} is {found}; it must be a finite number of millimetres"),
+    "_deg": marked("{field} is {found}; it must be a finite number of degrees"),
+    "_nm": marked("{field} is {found}; it must be a finite number of newton metres"),
+    "_ohm": marked("{field} is {found}; it must be a finite number of ohms"),
+    "": marked("{field} is {found}; it must be a finite number"),
+}
+"""By the end of the field's name; the last is the end of every name."""
 
 
-def _allowed(error: ErrorDetails, path: tuple[int | str, ...]) -> str:
-    name = next((p for p in reversed(path) if isinstance(p, str)), "")
-    unit = next((text for suffix, text in _UNITS.items() if name.endswith(suffix)), "")
-    template = _ALLOWED.get(error["type"])
-    if template is None:
-        return error["msg"].removeprefix("Input should ")
-    return template.format(unit=unit, **error.get("ctx", {})).replace("'", '"')
+def _refusal(error: ErrorDetails, path: tuple[int | str, ...]) -> str:
+    """The sentence for an error, not yet read out."""
+    if error["type"] in ("float_type", "finite_number"):
+        name = next((p for p in reversed(path) if isinstance(p, str)), "")
+        return next(text for suffix, text in _NO_NUMBER.items() if name.endswith(suffix))
+    return _REFUSALS.get(error["type"], marked("{field} is {found}; it must {rule}"))
+
+
+def _places(error: ErrorDetails) -> dict[str, Any]:
+    places = dict(error.get("ctx", {}), rule=error["msg"].removeprefix("Input should "))
+    if "expected" in places:
+        places["expected"] = alternatives(re.split(", | or ", str(places["expected"]).replace("'", '"')))
+    return places
 
 
 def _without_tags(loc: tuple[int | str, ...]) -> tuple[int | str, ...]:
@@ -270,10 +327,31 @@ def write_text(path: Path, text: str) -> None:
         if temporary is not None:
             with contextlib.suppress(OSError):
                 os.unlink(temporary)
-        raise SpecError(f"{path.name}: cannot be written: {error.strerror or error}") from error
+        raise SpecError(
+            tr("{file}: cannot be written: {reason}", file=path.name, reason=error.strerror or error)
+        ) from error
 
 
 def _umask() -> int:
     current = os.umask(0)
     os.umask(current)
     return current
+
+
+def refusals(model: type[M], data: dict[str, Any]) -> list[tuple[tuple[int | str, ...], str]]:
+    """All that a file's model has against parsed JSON, each with its place and one sentence; not what is missing.
+
+    The checks of fields against one another come only once the fields themselves are right.
+    """
+    try:
+        model.model_validate(data)
+    except ValidationError as error:
+        return [
+            (
+                _without_tags(e["loc"]),
+                str(e["ctx"]["error"]) if e["type"] == "value_error" else _sentence(model, e),
+            )
+            for e in error.errors()
+            if e["type"] not in ("missing", "union_tag_not_found")
+        ]
+    return []

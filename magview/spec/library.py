@@ -12,12 +12,20 @@ from typing import Literal, TypeVar
 from magview.spec.base import SpecError
 from magview.spec.engine import Engine, Installation
 from magview.spec.files import read_engine, read_installation, read_magneto
+from magview.spec.language import marked, tr
 from magview.spec.magneto import Magneto
 
 Kind = Literal["magnetos", "engines", "installations"]
 T = TypeVar("T")
 
 DEFAULT_MAGNETO = "seven-radial"
+
+
+_UNKNOWN: dict[Kind, str] = {
+    "magnetos": marked("“{name}” is neither a file nor one of the shipped magnetos: {known}"),
+    "engines": marked("“{name}” is neither a file nor one of the shipped engines: {known}"),
+    "installations": marked("“{name}” is neither a file nor one of the shipped installations: {known}"),
+}
 
 
 @cache
@@ -59,6 +67,6 @@ def _find(name: str, kind: Kind, read: Callable[[Path], T]) -> T:
     path = Path(name)
     if not name.endswith(".json") and not os.path.exists(path):
         raise SpecError(
-            f"“{name[:60]}” is neither a file nor one of the shipped {kind}: {', '.join(shipped_names(kind))}"
+            tr(_UNKNOWN[kind], name=name[:60], known=", ".join(shipped_names(kind))),
         )
     return read(path)

@@ -5,13 +5,14 @@ from __future__ import annotations
 import math
 import re
 from collections.abc import Callable
-from dataclasses import dataclass
 from operator import methodcaller
 from pathlib import Path
 from typing import Literal
 
 from magview.spec.base import SpecError
 from magview.spec.files import MAX_BYTES, read_bytes
+from magview.spec.frozen import frozen
+from magview.spec.language import marked, tr
 
 MAX_ROWS = 20_000
 
@@ -25,8 +26,17 @@ _IN_ROW = re.compile(r"[-+−\d.,;\seE°]+")
 
 _LARGEST = 1e6
 
+_NO_ANGLE = marked("{where} has no angle in column {column} (columns separated by {separator})")
+_NO_READING = marked("{where} has no reading in column {column} (columns separated by {separator})")
+_SEPARATORS = {
+    "tab": marked("tab"),
+    "semicolon": marked("semicolon"),
+    "comma": marked("comma"),
+    "space": marked("space"),
+}
 
-@dataclass(frozen=True)
+
+@frozen
 class LiftTable:
     """Two columns of a table, as written: no unit is known yet. All tuples are as long as there are rows."""
 
@@ -43,7 +53,7 @@ class LiftTable:
     decimal: Decimal
 
 
-@dataclass(frozen=True)
+@frozen
 class _Style:
     separator: str
     split: Callable[[str], list[str]]
@@ -70,7 +80,7 @@ def read_lift_table(path: Path, decimal: Decimal | None = None, columns: tuple[i
 
 
 def parse_lift_table(
-    text: str, decimal: Decimal | None = None, columns: tuple[int, int] = (0, 1), source: str = "the table"
+    text: str, decimal: Decimal | None = None, columns: tuple[int, int] = (0, 1), source: str | None = None
 ) -> LiftTable:
     """Take an angle and a reading from every row of a text.
 
@@ -80,17 +90,27 @@ def parse_lift_table(
         empty lines and lines beginning with # are passed over.
     decimal : the decimal sign; None = found out, and asked for where it cannot be.
     columns : which columns hold the angle and the reading, the first is 0.
-    source : named in errors.
+    source : named in errors; None = "the table".
 
     Raises
     ------
     SpecError : one sentence: what is wrong, on which line, what is allowed.
     """
+    source = tr("the table") if source is None else source
     if len(text) > MAX_BYTES:
-        raise SpecError(f"{source}: is longer than {MAX_BYTES / 1e6:g} million characters, the most that is read")
+        raise SpecError(
+            tr(
+                "{source}: is longer than {most:g} million characters, the most that is read",
+                source=source,
+                most=MAX_BYTES / 1000000.0,
+            )
+        )
     if decimal not in (None, ".", ",") or columns[0] == columns[1] or not all(0 <= c < 100 for c in columns):
         raise SpecError(
-            f"{source}: the decimal sign must be a point or a comma, the columns two of the first hundred"
+            tr(
+                "{source}: the decimal sign must be a point or a comma, the columns two of the first hundred",
+                source=source,
+            )
         )
     heading, rows = _rows(text, source)
     style = _style([row for _, row in rows], decimal, source)
@@ -98,8 +118,12 @@ def parse_lift_table(
     for line, row in rows:
         fields = style.split(row)
         most = max(most, len(fields))
-        angle.append(_number(fields, columns[0], style, f"{source}: line {line}", "angle"))
-        reading.append(_number(fields, columns[1], style, f"{source}: line {line}", "reading"))
+        angle.append(
+            _number(fields, columns[0], style, tr("{source}: line {line}", source=source, line=line), _NO_ANGLE)
+        )
+        reading.append(
+            _number(fields, columns[1], style, tr("{source}: line {line}", source=source, line=line), _NO_READING)
+        )
     lines = tuple(line for line, _ in rows)
     return LiftTable(tuple(angle), tuple(reading), lines, tuple(heading), most, style.separator, style.decimal)
 
@@ -115,17 +139,39 @@ def _rows(text: str, source: str) -> tuple[list[str], list[tuple[int, str]]]:
         if _IN_ROW.fullmatch(row) and re.search(r"\d", row):
             rows.append((line, row))
         elif rows:
-            raise SpecError(f"{source}: line {line}: “{row.strip()[:40]}” is not a row of numbers")
+            raise SpecError(
+                tr(
+                    "{source}: line {line}: “{row}” is not a row of numbers",
+                    source=source,
+                    line=line,
+                    row=row.strip()[:40],
+                )
+            )
         else:
             heading.append("".join(c if c.isprintable() else " " for c in row[:200]))
         if len(rows) > MAX_ROWS:
-            raise SpecError(f"{source}: has more than {MAX_ROWS} rows, the most that are read")
+            raise SpecError(
+                tr(
+                    "{source}: has more than {most} rows, the most that are read",
+                    source=source,
+                    most=MAX_ROWS,
+                )
+            )
         if len(heading) > 100:
-            raise SpecError(f"{source}: has no row of numbers in its first 100 lines")
+            raise SpecError(tr("{source}: has no row of numbers in its first 100 lines", source=source))
     if len(rows) < MIN_ROWS:
         numbered = next((row for row in heading if re.search(r"\d", row)), None)
-        hint = "" if numbered is None else f" (“{numbered[:40]}” is none: write numbers alone, without their units)"
-        raise SpecError(f"{source}: has {len(rows)} rows of numbers; it must have at least {MIN_ROWS}{hint}")
+        places = {"source": source, "count": len(rows), "least": MIN_ROWS}
+        if numbered is None:
+            raise SpecError(tr("{source}: has {count} rows of numbers; it must have at least {least}", **places))
+        raise SpecError(
+            tr(
+                "{source}: has {count} rows of numbers; it must have at least {least} (“{numbered}” is none: write "
+                "numbers alone, without their units)",
+                numbered=numbered[:40],
+                **places,
+            )
+        )
     return heading, rows
 
 
@@ -135,7 +181,12 @@ def _style(rows: list[str], decimal: Decimal | None, source: str) -> _Style:
     for name, sign, split in (("tab", "\t", _TAB), ("semicolon", ";", _SEMICOLON)):
         if any(sign in row.strip(" ") for row in rows):
             if commas and points and decimal is None:
-                raise SpecError(f"{source}: has both points and commas in its numbers: say which is the decimal sign")
+                raise SpecError(
+                    tr(
+                        "{source}: has both points and commas in its numbers: say which is the decimal sign",
+                        source=source,
+                    )
+                )
             return _Style(name, split, decimal or ("," if commas else "."))
     if not commas or (decimal == "," and not any(re.search(r",\s", row) for row in rows)):
         return _Style("space", _SPACE, decimal or ".")
@@ -152,22 +203,39 @@ def _style(rows: list[str], decimal: Decimal | None, source: str) -> _Style:
     if all(row.count(",") == 1 for row in rows):
         return _Style("comma", _COMMA, ".")
     raise SpecError(
-        f"{source}: its commas may be decimal signs or stand between columns: say which, or save it with semicolons "
-        f"between columns"
+        tr(
+            "{source}: its commas may be decimal signs or stand between columns: say which, or save it "
+            "with semicolons between columns",
+            source=source,
+        )
     )
 
 
-def _number(fields: list[str], column: int, style: _Style, where: str, what: str) -> float:
+def _number(fields: list[str], column: int, style: _Style, where: str, missing: str) -> float:
     if column >= len(fields) or not fields[column].strip("° \t"):
-        raise SpecError(f"{where} has no {what} in column {column + 1} (columns separated by {style.separator})")
+        raise SpecError(
+            tr(missing, where=where, column=column + 1, separator=tr(_SEPARATORS[style.separator])),
+        )
     field = fields[column].strip("° \t")
     wrong = "," if style.decimal == "." else "."
     if not _NUMBER.fullmatch(field) or wrong in field:
         raise SpecError(
-            f"{where}: “{field[:40]}” is not a number (columns separated by {style.separator}, decimal sign "
-            f"“{style.decimal}”)"
+            tr(
+                "{where}: “{field}” is not a number (columns separated by {separator}, decimal sign “{decimal}”)",
+                where=where,
+                field=field[:40],
+                separator=tr(_SEPARATORS[style.separator]),
+                decimal=style.decimal,
+            )
         )
     value = float(field.replace(",", ".").replace("−", "-"))
     if not (math.isfinite(value) and abs(value) <= _LARGEST):
-        raise SpecError(f"{where}: {field[:40]} is too large; at most {_LARGEST:g} is read")
+        raise SpecError(
+            tr(
+                "{where}: {field} is too large; at most {most:g} is read",
+                where=where,
+                field=field[:40],
+                most=_LARGEST,
+            )
+        )
     return value

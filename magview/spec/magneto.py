@@ -1,7 +1,5 @@
 """What a magneto is: the ``magview-magneto/1`` file."""
 
-from __future__ import annotations
-
 import math
 from itertools import pairwise
 from typing import Annotated, Literal, Self
@@ -9,6 +7,8 @@ from typing import Annotated, Literal, Self
 from pydantic import Field, model_validator
 
 from magview.spec.base import Angle, Length, LengthOrZero, Model, Name, Text
+from magview.spec.language import tr
+from magview.spec.sources import Sources, check_sources
 
 Law = Literal["harmonic", "cycloidal", "polynomial-345", "polynomial-4567", "modified-sine", "modified-trapezoid"]
 Rotation = Literal["clockwise", "anticlockwise"]
@@ -46,19 +46,27 @@ class MeasuredProfile(Model):
         angles, lifts = self.angle_deg, self.contact_lift_mm
         if len(angles) != len(lifts):
             raise ValueError(
-                f"angle_deg has {len(angles)} values and contact_lift_mm {len(lifts)}; they must be as many"
+                tr(
+                    "angle_deg has {angles} values and contact_lift_mm {lifts}; they must be as many",
+                    angles=len(angles),
+                    lifts=len(lifts),
+                )
             )
         for before, after in pairwise(angles):
             if not after - before >= 1e-6:
-                raise ValueError(f"angle_deg goes from {before:g} to {after:g}; it must increase")
+                raise ValueError(
+                    tr("angle_deg goes from {before:g} to {after:g}; it must increase", before=before, after=after)
+                )
         if lifts[0] != 0.0 or lifts[-1] != 0.0:
-            raise ValueError("contact_lift_mm must begin and end with 0 (the heel off the lobe)")
+            raise ValueError(tr("contact_lift_mm must begin and end with 0 (the heel off the lobe)"))
         top = max(lifts)
         if top < 0.001:
-            raise ValueError("contact_lift_mm never rises; the top must be at least 0.001")
+            raise ValueError(tr("contact_lift_mm never rises; the top must be at least 0.001"))
         first, last = lifts.index(top), len(lifts) - 1 - lifts[::-1].index(top)
         if not angles[first] <= 0.0 <= angles[last]:
-            raise ValueError(f"the top of contact_lift_mm is at {angles[first]:g}°; angle_deg counts from it")
+            raise ValueError(
+                tr("the top of contact_lift_mm is at {angle:g}°; angle_deg counts from it", angle=angles[first])
+            )
         start = max(i for i in range(first) if lifts[i] == 0.0)
         end = min(i for i in range(last, len(lifts)) if lifts[i] == 0.0)
         rising = all(lifts[i] < lifts[i + 1] for i in range(start, first))
@@ -66,7 +74,7 @@ class MeasuredProfile(Model):
         falling = all(lifts[i] > lifts[i + 1] for i in range(last, end))
         flat_ends = not any(lifts[:start]) and not any(lifts[end:])
         if not (rising and level and falling and flat_ends):
-            raise ValueError("contact_lift_mm must rise to one top and fall again, without steps or dips")
+            raise ValueError(tr("contact_lift_mm must rise to one top and fall again, without steps or dips"))
         return self
 
     @property
@@ -102,13 +110,21 @@ class Cam(Model):
     def _lobes_in_order(self) -> Self:
         peaks = self.lobe_peaks_deg
         if peaks[0] != 0.0:
-            raise ValueError(f"lobe_peaks_deg begins with {peaks[0]:g}; it must begin with 0 (lobe 1)")
+            raise ValueError(
+                tr("lobe_peaks_deg begins with {first:g}; it must begin with 0 (lobe 1)", first=peaks[0])
+            )
         for before, after in pairwise(peaks):
             if after <= before:
-                raise ValueError(f"lobe_peaks_deg goes from {before:g} to {after:g}; it must increase")
+                raise ValueError(
+                    tr(
+                        "lobe_peaks_deg goes from {before:g} to {after:g}; it must increase",
+                        before=before,
+                        after=after,
+                    )
+                )
         overlap = lobe_overlap(self, (0.0,) * len(peaks))
         if overlap is not None:
-            raise ValueError(f"lobe_peaks_deg: {overlap}")
+            raise ValueError(tr("lobe_peaks_deg: {overlap}", overlap=overlap))
         return self
 
 
@@ -120,9 +136,12 @@ def lobe_overlap(cam: Cam, angle_errors_deg: tuple[float, ...]) -> str | None:
         following = tops[i + 1] if i + 1 < len(tops) else tops[0] + 360.0
         # A hair of slack, so that lobes meeting foot to foot are not refused for the last bit.
         if following - top < ahead + behind - 1e-9:
-            return (
-                f"lobes {i + 1} and {(i + 1) % len(tops) + 1} overlap: their tops are {following - top:g}° apart "
-                f"and a lobe is {ahead + behind:g}° wide"
+            return tr(
+                "lobes {lobe} and {next} overlap: their tops are {apart:g}° apart and a lobe is {width:g}° wide",
+                lobe=i + 1,
+                next=(i + 1) % len(tops) + 1,
+                apart=following - top,
+                width=ahead + behind,
             )
     return None
 
@@ -219,6 +238,12 @@ class Magneto(Model):
     electrical: Electrical | None = None
     # As new. Not validated, which would build the validator of a part before that of the whole.
     condition: Condition = Field(default_factory=Condition.model_construct)
+    sources: Sources = ()
+
+    @model_validator(mode="after")
+    def _sources_known(self) -> Self:
+        check_sources(Magneto, self.sources)
+        return self
 
     @model_validator(mode="after")
     def _ranges(self) -> Self:
@@ -226,8 +251,12 @@ class Magneto(Model):
             raise ValueError(_range_text("gap_limits_mm", self.gap_limits_mm))
         if not self.e_gap_deg < 180.0 / self.poles:
             raise ValueError(
-                f"e_gap_deg is {self.e_gap_deg:g}; with {self.poles} poles it must be below "
-                f"{180.0 / self.poles:g}, where full register lies"
+                tr(
+                    "e_gap_deg is {e_gap:g}; with {poles} poles it must be below {most:g}, where full register lies",
+                    e_gap=self.e_gap_deg,
+                    poles=self.poles,
+                    most=180.0 / self.poles,
+                )
             )
         for field, (low, high) in (
             ("contact_screw.range_deg", self.contact_screw.range_deg),
@@ -237,12 +266,19 @@ class Magneto(Model):
                 raise ValueError(_range_text(field, (low, high)))
         low, high = self.contact_screw.range_deg
         if not low <= 0.0 <= high:
-            raise ValueError(f"contact_screw.range_deg is [{low:g}, {high:g}]; it must contain 0")
+            raise ValueError(
+                tr("contact_screw.range_deg is [{low:g}, {high:g}]; it must contain 0", low=low, high=high)
+            )
         low, high = self.backplate.range_deg
         if not low <= self.designed_setting.backplate_deg <= high:
             raise ValueError(
-                f"designed_setting.backplate_deg is {self.designed_setting.backplate_deg:g}; "
-                f"it must lie in backplate.range_deg, [{low:g}, {high:g}]"
+                tr(
+                    "designed_setting.backplate_deg is {backplate:g}; it must lie in "
+                    "backplate.range_deg, [{low:g}, {high:g}]",
+                    backplate=self.designed_setting.backplate_deg,
+                    low=low,
+                    high=high,
+                )
             )
         return self
 
@@ -251,17 +287,23 @@ class Magneto(Model):
         profile, breaker = self.cam.profile, self.breaker
         if isinstance(profile, MeasuredProfile):
             if self.condition.heel_wear_mm and breaker.heel_arm_mm is None:
-                raise ValueError("condition.heel_wear_mm needs breaker.heel_arm_mm, to know what wear does")
+                raise ValueError(tr("condition.heel_wear_mm needs breaker.heel_arm_mm, to know what wear does"))
             return self
         for field in ("pivot", "pivot_distance_mm", "heel_arm_mm", "heel_radius_mm", "pivot_bearing_deg"):
             if getattr(breaker, field) is None:
-                raise ValueError(f"breaker.{field} is missing; only a measured profile can do without it")
+                raise ValueError(
+                    tr("breaker.{field} is missing; only a measured profile can do without it", field=field)
+                )
         assert breaker.pivot_distance_mm and breaker.heel_arm_mm and breaker.heel_radius_mm
         top = profile.base_radius_mm + profile.lift_mm
         if not breaker.pivot_distance_mm > top:
             raise ValueError(
-                f"breaker.pivot_distance_mm is {breaker.pivot_distance_mm:g}; the pivot must stand outside the "
-                f"lobe's top, {top:g} from the cam's centre"
+                tr(
+                    "breaker.pivot_distance_mm is {distance:g}; the pivot must stand outside the "
+                    "lobe's top, {top:g} from the cam's centre",
+                    distance=breaker.pivot_distance_mm,
+                    top=top,
+                )
             )
         near = abs(breaker.pivot_distance_mm - breaker.heel_arm_mm)
         far = breaker.pivot_distance_mm + breaker.heel_arm_mm
@@ -269,8 +311,14 @@ class Magneto(Model):
             # With a hair to spare, so that no rounding takes an arc cosine beyond its range.
             if not near * (1 + 1e-9) < radius < far * (1 - 1e-9):
                 raise ValueError(
-                    f"breaker.heel_arm_mm is {breaker.heel_arm_mm:g}; with it the heel reaches from {near:g} to "
-                    f"{far:g} of the cam's centre, and must reach {radius:g}"
+                    tr(
+                        "breaker.heel_arm_mm is {arm:g}; with it the heel reaches from {near:g} to "
+                        "{far:g} of the cam's centre, and must reach {radius:g}",
+                        arm=breaker.heel_arm_mm,
+                        near=near,
+                        far=far,
+                        radius=radius,
+                    )
                 )
         return self
 
@@ -278,8 +326,12 @@ class Magneto(Model):
     def _setting_fits_lift(self) -> Self:
         if not self.designed_setting.gap_mm < self.top_lift_mm:
             raise ValueError(
-                f"designed_setting.gap_mm is {self.designed_setting.gap_mm:g}; it must be below the contact lift "
-                f"at the top of the lobe, {self.top_lift_mm:.4g}"
+                tr(
+                    "designed_setting.gap_mm is {gap:g}; it must be below the contact lift at the top of "
+                    "the lobe, {top_lift:.4g}",
+                    gap=self.designed_setting.gap_mm,
+                    top_lift=self.top_lift_mm,
+                )
             )
         return self
 
@@ -290,18 +342,28 @@ class Magneto(Model):
             values = getattr(self.condition, field)
             if len(values) not in (0, lobes):
                 raise ValueError(
-                    f"condition.{field} has {len(values)} values; it must have one for each of the {lobes} lobes"
+                    tr(
+                        "condition.{field} has {count} values; it must have one for each of the {lobes} lobes",
+                        field=field,
+                        count=len(values),
+                        lobes=lobes,
+                    )
                 )
         for i, error in enumerate(self.condition.lobe_lift_error_mm):
             if not self.top_lift_mm + error > 0.001:
                 raise ValueError(
-                    f"condition.lobe_lift_error_mm takes {error:g} off lobe {i + 1}, which has only "
-                    f"{self.top_lift_mm:.4g} of contact lift"
+                    tr(
+                        "condition.lobe_lift_error_mm takes {error:g} off lobe {lobe}, which has only "
+                        "{top_lift:.4g} of contact lift",
+                        error=error,
+                        lobe=i + 1,
+                        top_lift=self.top_lift_mm,
+                    )
                 )
         if self.condition.lobe_angle_error_deg:
             overlap = lobe_overlap(self.cam, self.condition.lobe_angle_error_deg)
             if overlap is not None:
-                raise ValueError(f"condition.lobe_angle_error_deg: {overlap}")
+                raise ValueError(tr("condition.lobe_angle_error_deg: {overlap}", overlap=overlap))
         return self
 
     @property
@@ -328,4 +390,9 @@ class Magneto(Model):
 
 
 def _range_text(field: str, bounds: tuple[float, float]) -> str:
-    return f"{field} is [{bounds[0]:g}, {bounds[1]:g}]; the first must be below the second"
+    return tr(
+        "{field} is [{low:g}, {high:g}]; the first must be below the second",
+        field=field,
+        low=bounds[0],
+        high=bounds[1],
+    )

@@ -6,37 +6,54 @@ import math
 import re
 
 from magview.spec.base import SpecError
+from magview.spec.frozen import frozen
+from magview.spec.language import marked, number, tr
 
 MM_PER_INCH = 25.4
 """[mm/in] exact: international yard and pound agreement, 1959 (NIST SP 811, appendix B)."""
 
 MM_PER_THOU = MM_PER_INCH / 1000.0
 
-_LENGTH_UNITS = {
-    "mm": 1.0,
-    "in": MM_PER_INCH,
-    '"': MM_PER_INCH,
-    "thou": MM_PER_THOU,
-    "µm": 0.001,
-    "um": 0.001,
-}
-_ANGLE_UNITS = {"°": 1.0, "deg": 1.0}
 # Both decimal signs are taken: half of the mechanics' keyboards have a comma on the number pad.
 _QUANTITY = re.compile(r"\s*([-+−]?(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:[eE][-+]?\d+)?)\s*([^\s\d.,]*)\s*")
 
 
-def _parse(text: str, units: dict[str, float], default: str | None, example: str, what: str) -> float:
+@frozen
+class _Kind:
+    """A kind of quantity: its units, and what is said to somebody who wrote something else."""
+
+    units: dict[str, float]
+    no_quantity: str
+    no_unit: str
+    wrong_unit: str
+
+
+_LENGTH = _Kind(
+    {"mm": 1.0, "in": MM_PER_INCH, '"': MM_PER_INCH, "thou": MM_PER_THOU, "µm": 0.001, "um": 0.001},
+    marked("“{text}” is not a length: write a number and a unit, such as 0.23mm, 0.009in or 9thou"),
+    marked("“{text}” has no unit: write one, such as 0.23mm, 0.009in or 9thou"),
+    marked("“{unit}” is not a unit of length: use {known}"),
+)
+_ANGLE = _Kind(
+    {"°": 1.0, "deg": 1.0},
+    marked("“{text}” is not an angle: write a number and a unit, such as 1.5°"),
+    marked("“{text}” has no unit: write one, such as 1.5°"),
+    marked("“{unit}” is not a unit of angle: use {known}"),
+)
+
+
+def _parse(text: str, kind: _Kind, default: str | None) -> float:
     match = _QUANTITY.fullmatch(text)
     if match is None:
-        raise SpecError(f"“{text[:40]}” is not {what}: write a number and a unit, such as {example}")
-    number, unit = match[1].replace(",", ".").replace("−", "-"), match[2].lower().replace("μ", "µ") or default
+        raise SpecError(tr(kind.no_quantity, text=text[:40]))
+    digits, unit = match[1].replace(",", ".").replace("−", "-"), match[2].lower().replace("μ", "µ") or default
     if unit is None:
-        raise SpecError(f"“{text.strip()[:40]}” has no unit: write one, such as {example}")
-    if unit not in units:
-        raise SpecError(f"“{match[2][:20]}” is not a unit of {what.split()[-1]}: use {', '.join(units)}")
-    value = float(number) * units[unit]
+        raise SpecError(tr(kind.no_unit, text=text.strip()[:40]))
+    if unit not in kind.units:
+        raise SpecError(tr(kind.wrong_unit, unit=match[2][:20], known=", ".join(kind.units)))
+    value = float(digits) * kind.units[unit]
     if not math.isfinite(value):
-        raise SpecError(f"“{text.strip()[:40]}” is too large")
+        raise SpecError(tr("“{text}” is too large", text=text.strip()[:40]))
     return value
 
 
@@ -56,22 +73,28 @@ def parse_length_mm(text: str, default_unit: str | None = None) -> float:
     ------
     ValueError : one sentence saying what is wrong and what is allowed.
     """
-    return _parse(text, _LENGTH_UNITS, default_unit, "0.23mm, 0.009in or 9thou", "a length")
+    return _parse(text, _LENGTH, default_unit)
 
 
 def parse_angle_deg(text: str) -> float:
     """Read an angle [deg]; the degree sign may be left out. Raises ValueError with one sentence."""
-    return _parse(text, _ANGLE_UNITS, "deg", "1.5°", "an angle")
+    return _parse(text, _ANGLE, "deg")
 
 
 def parse_number(text: str, unit: str = "") -> float:
     """Read a bare number, or one with this unit. Raises ValueError with one sentence."""
     match = _QUANTITY.fullmatch(text)
     if match is None or match[2] not in ("", unit):
-        raise SpecError(f"“{text.strip()[:40]}” is not a number: write one such as {f'1.5 {unit}'.strip()}")
+        raise SpecError(
+            tr(
+                "“{text}” is not a number: write one such as {example}",
+                text=text.strip()[:40],
+                example=f"1.5 {unit}".strip(),
+            )
+        )
     value = float(match[1].replace(",", ".").replace("−", "-"))
     if not math.isfinite(value):
-        raise SpecError(f"“{text.strip()[:40]}” is too large")
+        raise SpecError(tr("“{text}” is too large", text=text.strip()[:40]))
     return value
 
 
@@ -80,7 +103,11 @@ def format_length(mm: float, inches: bool) -> str:
     if not math.isfinite(mm):
         return "–"
     # + 0.0 turns −0.0 into 0.0.
-    return f"{round(mm / MM_PER_INCH, 4) + 0.0:.4f} in" if inches else f"{round(mm, 3) + 0.0:.3f} mm"
+    return (
+        tr("{length} in", length=number(round(mm / MM_PER_INCH, 4) + 0.0, 4))
+        if inches
+        else f"{number(round(mm, 3) + 0.0, 3)} mm"
+    )
 
 
 def format_angle(deg: float, signed: bool = False) -> str:
@@ -88,4 +115,4 @@ def format_angle(deg: float, signed: bool = False) -> str:
     if not math.isfinite(deg):
         return "–"
     rounded = round(deg, 2) + 0.0
-    return f"{rounded:+.2f}°" if signed else f"{rounded:.2f}°"
+    return f"{number(rounded, '+.2f' if signed else 2)}°"

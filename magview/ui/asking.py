@@ -7,12 +7,14 @@ from pathlib import Path
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFileDialog, QMessageBox, QWidget
 
-_PICTURES = "SVG (*.svg);;PDF (*.pdf);;PNG (*.png)"
+from magview.spec.language import marked, tr
+
+_PICTURES = marked("SVG (*.svg);;PDF (*.pdf);;PNG (*.png)")
 
 
 def ask_picture(parent: QWidget) -> Path | None:
     """Where a picture is to be saved; None if nowhere."""
-    path, kind = QFileDialog.getSaveFileName(parent, "Save the picture", "picture.svg", _PICTURES)
+    path, kind = QFileDialog.getSaveFileName(parent, tr("Save the picture"), "picture.svg", tr(_PICTURES))
     if not path:
         return None
     target = Path(path)

@@ -8,8 +8,9 @@ from PySide6.QtCore import QPointF
 
 from magview.bench.actions import Action, TurnBackplate, TurnRotor, TurnScrew
 from magview.bench.state import BenchState
+from magview.spec.language import marked
 
-HANDS = {"rotor": "rotor", "plate": "backplate", "screw": "contact screw"}
+HANDS = {"rotor": marked("rotor"), "plate": marked("backplate"), "screw": marked("contact screw")}
 """What can be taken in hand, with its name."""
 
 GROUP_HANDS = {"rotor": "rotor", "cam": "rotor", "screw": "screw"}

@@ -22,6 +22,7 @@ from magview.bench.labels import arrange
 from magview.bench.shapes import Point
 from magview.bench.state import BenchState
 from magview.bench.words import breaker_end_sense, direction_word
+from magview.spec.language import number, tr
 from magview.spec.units import format_angle, format_length
 from magview.ui.breaker_hands import (
     CALM_PX,
@@ -63,6 +64,7 @@ class BreakerView(PictureView):
         self._exaggeration = 1.0
         self._snapped = ""
         self._outlined = ""
+        self._named: frozenset[str] | None = None
         self._still: QPointF | None = None
         """Where the button went down, as long as the pointer has not moved away."""
         self.snaps = numbers
@@ -72,7 +74,7 @@ class BreakerView(PictureView):
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMouseTracking(True)
         self.setMinimumSize(220, 220)
-        self.setAccessibleName("Breaker end of the magneto")
+        self.setAccessibleName(tr("Breaker end of the magneto"))
         self.show_state(model.state)
         model.changed.connect(self.show_state)
 
@@ -112,16 +114,34 @@ class BreakerView(PictureView):
         self.viewport().update()
 
     def _description(self, state: BenchState, now: Pose) -> str:
-        end = "drive end, through the magneto" if self.mirrored else "breaker end"
-        seen = f"Seen from the {end}, rotation {self._way(state)}."
-        if not self.numbers:
-            return f"{seen} Rotor {'held' if state.held else 'let go'}. In hand: {HANDS[self._hand]}."
-        gap = "closed" if now.gap_mm <= 0 else f"open {format_length(now.gap_mm, self._inches)}"
-        return (
-            f"{seen} Rotor {format_angle(state.rotor_deg)} past neutral, "
-            f"{'held' if state.held else 'let go'}; backplate {format_angle(state.backplate_deg, True)}, contact "
-            f"screw {format_angle(state.screw_deg, True)}; contacts {gap}. In hand: {HANDS[self._hand]}."
+        seen = (
+            tr("Seen from the drive end, through the magneto, rotation {way}.", way=self._way(state))
+            if self.mirrored
+            else tr("Seen from the breaker end, rotation {way}.", way=self._way(state))
         )
+        in_hand = tr("In hand: {part}.", part=tr(HANDS[self._hand]))
+        if not self.numbers:
+            return f"{seen} {tr('Rotor held.') if state.held else tr('Rotor let go.')} {in_hand}"
+        places = {
+            "rotor": format_angle(state.rotor_deg),
+            "backplate": format_angle(state.backplate_deg, True),
+            "screw": format_angle(state.screw_deg, True),
+            "contacts": tr("contacts closed")
+            if now.gap_mm <= 0
+            else tr("contacts open {gap}", gap=format_length(now.gap_mm, self._inches)),
+        }
+        stands = (
+            tr(
+                "Rotor {rotor} past neutral, held; backplate {backplate}, contact screw {screw}; {contacts}.",
+                **places,
+            )
+            if state.held
+            else tr(
+                "Rotor {rotor} past neutral, let go; backplate {backplate}, contact screw {screw}; {contacts}.",
+                **places,
+            )
+        )
+        return f"{seen} {stands} {in_hand}"
 
     def point_out(self, part: str) -> None:
         """Put a ring round a part named in words elsewhere; "" for none."""
@@ -136,6 +156,11 @@ class BreakerView(PictureView):
         """Show or hide the names of the parts."""
         self._names = shown
         self.fit()
+        self.viewport().update()
+
+    def set_named(self, parts: frozenset[str] | None) -> None:
+        """Write no names but these; None: all."""
+        self._named = parts
         self.viewport().update()
 
     def set_inches(self, inches: bool) -> None:
@@ -171,23 +196,33 @@ class BreakerView(PictureView):
         return direction_word(1, state.magneto.rotation, "drive end" if self.mirrored else "breaker end")
 
     def _head(self) -> str:
-        end = "Seen through from the drive end" if self.mirrored else "Breaker end"
-        gap = "" if self._exaggeration == 1.0 else f" · gap drawn {self._exaggeration:g}×"
         state = self._model.state
-        driven = state.engaged is not None and state.engaged.mounted
-        free = " · rotor let go, but the engine holds it" if driven else " · rotor free"
-        held = "" if state.held else free
-        return f"{end} · turns {self._way(self._model.state)}{gap}{held}"
+        words = [
+            tr("Seen through from the drive end") if self.mirrored else tr("Breaker end"),
+            tr("turns {way}", way=self._way(state)),
+        ]
+        if self._exaggeration != 1.0:
+            words.append(tr("gap drawn {factor}×", factor=number(self._exaggeration)))
+        if not state.held:
+            driven = state.engaged is not None and state.engaged.mounted
+            words.append(tr("rotor let go, but the engine holds it") if driven else tr("rotor free"))
+        return " · ".join(words)
 
     def _foot(self) -> str:
         ratio = self._model.state.magneto.cam.turns_per_rotor_turn
         if self._exaggeration != 1.0:
-            return f"The gap is drawn {self._exaggeration:g} times its size, the arm lifted with it off the cam."
+            return tr(
+                "The gap is drawn {factor} times its size, the arm lifted with it off the cam.",
+                factor=number(self._exaggeration),
+            )
         if self.drawing.plain:
-            return "Arm and heel in plain proportions: this magneto's file gives only the measured lift."
+            return tr("Arm and heel in plain proportions: this magneto's file gives only the measured lift.")
         if ratio != 1.0:
-            return f"Cam on the distributor shaft, {ratio:.4g} turn a rotor turn; drawn on the rotor's axis."
-        return "Rotor and pole shoes are diagrammatic; cam, arm, contacts and marks are to scale."
+            return tr(
+                "Cam on the distributor shaft, {ratio} turn a rotor turn; drawn on the rotor's axis.",
+                ratio=number(ratio, ".4g"),
+            )
+        return tr("Rotor and pole shoes are diagrammatic; cam, arm, contacts and marks are to scale.")
 
     def fit(self) -> None:
         """Show the whole picture in the room there is."""
@@ -204,7 +239,7 @@ class BreakerView(PictureView):
         self.frame(size / (2 * e), QPointF(0.0, (foot - head) / 2 * (2 * e) / size))
 
     def _name_width(self) -> float:
-        return self.word_width("contact screw  ") + 8.0
+        return max(self.word_width(f"{tr(name)}  ") for name in self.drawing.anchors) + 8.0
 
     def _names_fit(self) -> bool:
         # On a small picture the names would take more room than the mechanism.
@@ -229,15 +264,15 @@ class BreakerView(PictureView):
         if self._snapped:
             painter.setPen(QColor(self._theme.hand))
             at = QPointF(self.viewport().width() / 2 + 8, self.words_height(self._head()) + metrics.height())
-            self.paint_on_paper(painter, at, f"at: {self._snapped}")
+            self.paint_on_paper(painter, at, tr("at: {place}", place=tr(self._snapped)))
 
     def _paint_rotor_words(self, painter: QPainter, state: BenchState, drawing: BreakerEnd) -> None:
         sense, r = breaker_end_sense(state.magneto), drawing.extent_mm / 1.56
         painter.setPen(QColor(self._theme.text))
-        places = ((0.0, "neutral"), (sense * state.magneto.e_gap_deg, "E-gap")) if self.numbers else ()
+        places = ((0.0, tr("neutral")), (sense * state.magneto.e_gap_deg, tr("E-gap"))) if self.numbers else ()
         for bearing, text in places:
             # Each word leans away from the other, so that they never meet.
-            away = -sense if text == "neutral" else sense
+            away = -sense if bearing == 0.0 else sense
             away = -away if self.mirrored else away
             at = self._pixel(bearing, 1.5 * r)
             width = self.word_width(text)
@@ -259,10 +294,12 @@ class BreakerView(PictureView):
         for name, (group, point) in drawing.anchors.items():
             at = to_pixels.map(self._picture.to_scene(group, point))
             if inside.contains(at):
-                tips[name] = (at.x(), at.y())
+                tips[tr(name)] = (at.x(), at.y())
         width, height, line = self.viewport().width(), self.viewport().height(), metrics.height()
         column = self._name_width()
         labels = arrange(tips, column, width - column, 2.2 * line, height - 3 * line, 1.25 * line)
+        if self._named is not None:  # each in the place it has among all of them
+            labels = [label for label in labels if label.text in self._named]
         painter.setPen(QPen(QColor(self._theme.faint), 1))
         painter.drawLines([QLineF(label.x, label.y, label.tip_x, label.tip_y) for label in labels])
         faint, ascent = QColor(self._theme.faint), metrics.ascent()

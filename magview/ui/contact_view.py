@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QWidget
 
 from magview.bench.breaker_end import PARENTS, STILL
 from magview.bench.state import BenchState
+from magview.spec.language import number, tr
 from magview.spec.units import format_length
 from magview.ui.breaker_view import BreakerView
 from magview.ui.picture_view import PictureView
@@ -30,15 +31,17 @@ class ContactView(PictureView):
         self._inches = False
         self.numbers = breaker.numbers
         self.setMinimumHeight(110)
-        self.setAccessibleName("Contacts, magnified")
+        self.setAccessibleName(tr("Contacts, magnified"))
         self.show_state(model.state)
         model.changed.connect(self.show_state)
 
     def show_state(self, state: BenchState, old: BenchState | None = None) -> None:
         """Follow the contacts."""
         gap = self._breaker.now.gap_mm
-        words = "closed" if gap <= 0 else f"open {format_length(gap, self._inches)}"
-        self.setAccessibleDescription(f"Contacts {words}." if self.numbers else "No measure in practice: try blades.")
+        words = (
+            tr("Contacts closed.") if gap <= 0 else tr("Contacts open {gap}.", gap=format_length(gap, self._inches))
+        )
+        self.setAccessibleDescription(words if self.numbers else tr("No measure in practice: try blades."))
         self._aim()
         self.viewport().update()
 
@@ -97,14 +100,16 @@ class ContactView(PictureView):
     def paint_words(self, painter: QPainter) -> None:
         """The gap's measure between the faces, the scale, and whether the contacts are open."""
         if not self.numbers:
-            self.paint_head(painter, "Contacts · breaker end, magnified")
+            self.paint_head(painter, f"{tr('Contacts')} · {tr('breaker end, magnified')}")
             return
         metrics = QFontMetricsF(self.font())
         gap = self._breaker.now.gap_mm
-        state = "Contacts closed" if gap <= 0 else f"Contacts open {format_length(gap, self._inches)}"
+        state = tr("Contacts closed") if gap <= 0 else tr("Contacts open {gap}", gap=format_length(gap, self._inches))
         drawn = self._breaker.exaggeration
-        factor = "" if drawn == 1.0 else f" · gap drawn {drawn:g}×"
-        self.paint_head(painter, f"{state} · breaker end, magnified{factor}")
+        words = [state, tr("breaker end, magnified")]
+        if drawn != 1.0:
+            words.append(tr("gap drawn {factor}×", factor=number(drawn)))
+        self.paint_head(painter, " · ".join(words))
         fixed, moving = self.faces()
         side = self.pixels_per_mm() * self._breaker.drawing.contact_half_mm + 14
         painter.setPen(QPen(QColor(self._theme.text), 1.4))
@@ -124,7 +129,7 @@ class ContactView(PictureView):
 
     def _paint_scale(self, painter: QPainter, metrics: QFontMetricsF) -> None:
         length = 0.254 if self._inches else 0.5
-        text = "0.010 in" if self._inches else "0.5 mm"
+        text = f"{number(0.01, 3)} in" if self._inches else f"{number(0.5)} mm"
         wide = length * self.pixels_per_mm()
         y = self.viewport().height() - 10.0
         painter.setPen(QPen(QColor(self._theme.text), 1.5))

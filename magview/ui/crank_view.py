@@ -20,11 +20,25 @@ from magview.bench.actions import TurnCrank
 from magview.bench.crank_end import PARENTS, CrankEnd, CrankPose, crank_end, crank_pose, disc_point, engine_sense
 from magview.bench.state import BenchState, Engaged, crank_deg, firing_btdc_deg
 from magview.physics.engine import piston_drop_mm
+from magview.spec.language import marked, number, tr
 from magview.spec.units import format_length
 from magview.ui.picture import PictureScene
 from magview.ui.picture_view import PictureView, bearing_about, step_factor
 from magview.ui.pictured import Pictured
 from magview.ui.theme import Theme
+
+_ON_STROKE = {
+    "intake": marked("on its intake stroke"),
+    "compression": marked("on its compression stroke"),
+    "power": marked("on its power stroke"),
+    "exhaust": marked("on its exhaust stroke"),
+}
+_STROKES = {
+    "intake": marked("intake stroke"),
+    "compression": marked("compression stroke"),
+    "power": marked("power stroke"),
+    "exhaust": marked("exhaust stroke"),
+}
 
 
 @dataclass
@@ -47,7 +61,7 @@ class CrankView(PictureView):
         self._drag: _Drag | None = None
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMinimumSize(190, 120)
-        self.setAccessibleName("Crank, timing disc and piston of No. 1")
+        self.setAccessibleName(tr("Crank, timing disc and piston of No. 1"))
         self.show_state(model.state)
         model.changed.connect(self.show_state)
 
@@ -70,7 +84,7 @@ class CrankView(PictureView):
             along = bearing_about(QPointF(now.pin[0], -now.pin[1]), QPointF(now.piston[0], -now.piston[1]))
             self._picture.turn({"rod": along - 90.0})
             self._picture.move("piston", now.piston)
-        self.setAccessibleDescription(self._words(state, engaged) if engaged else "No engine.")
+        self.setAccessibleDescription(self._words(state, engaged) if engaged else tr("No engine."))
         self.viewport().update()
 
     def set_inches(self, inches: bool) -> None:
@@ -91,33 +105,53 @@ class CrankView(PictureView):
 
     def _words(self, state: BenchState, engaged: Engaged) -> str:
         if not self.numbers:
-            return "Seen from the propeller end. No. 1 cut open; its stroke is felt at the plug hole."
+            return tr("Seen from the propeller end. No. 1 cut open; its stroke is felt at the plug hole.")
         now = self._pose(engaged)
-        where = f"{abs(now.btdc_deg):.1f}° {'before' if now.btdc_deg >= 0 else 'after'} top dead centre"
-        return f"No. 1 on its {now.stroke} stroke, {where}, piston {format_length(now.drop_mm, self._inches)} down."
+        degrees = number(abs(now.btdc_deg), 1)
+        where = (
+            tr("{degrees}° before top dead centre", degrees=degrees)
+            if now.btdc_deg >= 0
+            else tr("{degrees}° after top dead centre", degrees=degrees)
+        )
+        return tr(
+            "No. 1 {stroke}, {where}, piston {drop} down.",
+            stroke=tr(_ON_STROKE[now.stroke]),
+            where=where,
+            drop=format_length(now.drop_mm, self._inches),
+        )
 
     def _short_words(self, state: BenchState, engaged: Engaged) -> str:
         now = self._pose(engaged)
-        where = f"{abs(now.btdc_deg):.1f}° {'BTDC' if now.btdc_deg >= 0 else 'ATDC'}"
-        return f"No. 1: {now.stroke} stroke, {where}, piston {format_length(now.drop_mm, self._inches)} down"
+        degrees = number(abs(now.btdc_deg), 1)
+        where = (
+            tr("{degrees}° BTDC", degrees=degrees) if now.btdc_deg >= 0 else tr("{degrees}° ATDC", degrees=degrees)
+        )
+        return tr(
+            "No. 1: {stroke}, {where}, piston {drop} down",
+            stroke=tr(_STROKES[now.stroke]),
+            where=where,
+            drop=format_length(now.drop_mm, self._inches),
+        )
 
     def _head(self) -> str:
         engaged = self._model.state.engaged
         if engaged is None:
-            return "No engine"
-        way = "clockwise" if engine_sense(engaged.installation.engine) > 0 else "anticlockwise"
-        return f"Propeller end · {way}"
+            return tr("No engine")
+        way = tr("clockwise") if engine_sense(engaged.installation.engine) > 0 else tr("anticlockwise")
+        return f"{tr('Propeller end')} · {way}"
 
     def _foot(self) -> str:
         engaged = self._model.state.engaged
         if engaged is None or self._drawing is None:
             return ""
         if not self.numbers:
-            return "No. 1 cut open. Its stroke is felt at the plug hole."
+            return tr("No. 1 cut open. Its stroke is felt at the plug hole.")
         words = self._short_words(self._model.state, engaged)
         if engaged.play_deg > 0.005:
-            words += f"; approached against rotation, play of {engaged.play_deg:.2f}° of rotor not taken up"
-        return words if self._drawing.true_rod else f"{words}; rod drawn on the crank pin"
+            play = number(engaged.play_deg, 2)
+            play_words = tr("approached against rotation, play of {play}° of rotor not taken up", play=play)
+            words = f"{words}; {play_words}"
+        return words if self._drawing.true_rod else f"{words}; {tr('rod drawn on the crank pin')}"
 
     def fit(self) -> None:
         """Show the whole picture in the room there is."""
@@ -164,10 +198,10 @@ class CrankView(PictureView):
         if not self.numbers:
             return
         marks = (
-            (engaged.mounting.wanted_btdc_deg, "wanted", self._theme.hand, Qt.PenStyle.DashLine, 1.02),
-            (firing_btdc_deg(state, engaged.side), "opens", self._theme.text, Qt.PenStyle.SolidLine, 1.02),
+            (engaged.mounting.wanted_btdc_deg, tr("wanted"), 1.12, self._theme.hand, Qt.PenStyle.DashLine, 1.02),
+            (firing_btdc_deg(state, engaged.side), tr("opens"), -1.12, self._theme.text, Qt.PenStyle.SolidLine, 1.02),
         )
-        for reading, word, colour, style, start in marks:
+        for reading, word, across, colour, style, start in marks:
             if reading != reading:
                 continue
             painter.setPen(QPen(QColor(colour), 2.2, style))
@@ -179,15 +213,15 @@ class CrankView(PictureView):
             painter.drawLine(
                 self.pixel(x, -0.95 * self._drawing.unit_mm), self.pixel(x, 0.95 * self._drawing.unit_mm)
             )
-            self._name(painter, x, word, QColor(colour))
+            self._name(painter, x, across, word, QColor(colour))
 
-    def _name(self, painter: QPainter, along: float, word: str, colour: QColor) -> None:
+    def _name(self, painter: QPainter, along: float, across: float, word: str, colour: QColor) -> None:
         assert self._drawing is not None
         unit = self._drawing.unit_mm
-        at = self.pixel(along, (1.12 if word == "wanted" else -1.12) * unit)
+        at = self.pixel(along, across * unit)
         width = painter.fontMetrics().horizontalAdvance(word)
         painter.setPen(colour)
-        y = at.y() if word == "wanted" else at.y() + painter.fontMetrics().ascent()
+        y = at.y() if across > 0 else at.y() + painter.fontMetrics().ascent()
         # On a small view the words at the foot come first.
         y = min(y, self.viewport().height() - self.foot_height(self._foot()) - painter.fontMetrics().descent())
         x = min(at.x() - width / 2, self.viewport().width() - width - 6)

@@ -24,6 +24,7 @@ from magview.practice.attempt import Attempt
 from magview.practice.debrief import Debrief
 from magview.practice.report import clock_words, sections
 from magview.practice.seen import seen
+from magview.spec.language import marked, tr
 from magview.ui.practice_controls import wrapped
 from magview.ui.practice_model import ReplayModel
 from magview.ui.practice_pictures import Pictures
@@ -34,11 +35,11 @@ _STEP_MS = 700
 """How long the replay shows each act."""
 
 _TABS = {
-    "Marks": "Mar&ks",
-    "True values": "Tr&uth",
-    "Own readings": "&Readings",
-    "Time line": "&Time line",
-    "An efficient path": "P&ath",
+    marked("Marks"): marked("Mar&ks"),
+    marked("True values"): marked("Tr&uth"),
+    marked("Own readings"): marked("&Readings"),
+    marked("Time line"): marked("&Time line"),
+    marked("An efficient path"): marked("P&ath"),
 }
 
 
@@ -83,7 +84,7 @@ class DebriefView(QWidget):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(8, 4, 8, 4)
         self.verdict, self.dangers = wrapped(told.marking.verdict), wrapped()
-        self.verdict.setAccessibleName("Verdict")
+        self.verdict.setAccessibleName(tr("Verdict"))
         layout.addWidget(self.verdict)
         layout.addWidget(self.dangers)
         self._list_dangers()
@@ -103,7 +104,8 @@ class DebriefView(QWidget):
 
     def _list_dangers(self) -> None:
         lines = [
-            f"⚠ {clock_words(d.at_s)} – {d.text}{f' ({d.times} times)' if d.times > 1 else ''}"
+            f"⚠ {clock_words(d.at_s)} – "
+            + (tr("{danger} ({times} times)", danger=d.text, times=d.times) if d.times > 1 else d.text)
             for d in self.told.marking.dangers
         ]
         if self.told.other_version:
@@ -119,13 +121,13 @@ class DebriefView(QWidget):
         self.pictures = Pictures(self.model, states[-1], self._theme, inside=True, engine=True)
         column.addWidget(self.pictures, 1)
         row = QHBoxLayout()
-        self.play = QPushButton("&Play")
+        self.play = QPushButton(tr("&Play"))
         self.play.setAutoDefault(False)
         self.play.clicked.connect(self._play)
         self.slider = QSlider(Qt.Orientation.Horizontal)
         self.slider.setRange(0, len(states) - 1)
         self.slider.setValue(len(states) - 1)
-        self.slider.setAccessibleName("Moment of the attempt")
+        self.slider.setAccessibleName(tr("Moment of the attempt"))
         self.slider.valueChanged.connect(self._scrubbed)
         row.addWidget(self.play)
         row.addWidget(self.slider, 1)
@@ -141,13 +143,14 @@ class DebriefView(QWidget):
         self.tabs.setDocumentMode(True)
         self.sheets: dict[str, Sheet] = {}
         for title, heads, rows in sections(self.attempt, self.told):
-            if title in _TABS:
-                self.sheets[title] = Sheet(title, heads, rows)
-                self.tabs.addTab(self.sheets[title], _TABS[title])
+            key = next((key for key in _TABS if title in (key, tr(key))), None)
+            if key is not None:
+                self.sheets[key] = Sheet(title, heads, rows)
+                self.tabs.addTab(self.sheets[key], tr(_TABS[key]))
                 self.tabs.setTabToolTip(self.tabs.count() - 1, title)
         line = self.sheets["Time line"]
         line.currentCellChanged.connect(self._line_chosen)
-        line.setToolTip("Choose a line to see that moment")
+        line.setToolTip(tr("Choose a line to see that moment"))
         return self.tabs
 
     def set_theme(self, theme: Theme) -> None:
@@ -167,11 +170,14 @@ class DebriefView(QWidget):
         replay = self.told.replay
         self.model.show(replay.states[index])
         self.pictures.show_practice(replay.states[index])
-        what = "As found" if index == 0 else self.told.timeline[index - 1].words
+        what = tr("As found") if index == 0 else self.told.timeline[index - 1].words
         now = seen(replay.states[index])
-        lamp = f" · lamp {now.lamp}" if now.lamp != "not connected" else ""
-        disc = f" · disc {now.disc}" if now.disc and "no disc" not in now.disc else ""
-        self.moment.setText(f"{clock_words(replay.times_s[index])} – {what}{lamp}{disc}")
+        told = [f"{clock_words(replay.times_s[index])} – {what}"]
+        if now.lamp != tr("not connected"):
+            told.append(tr("lamp {lamp}", lamp=now.lamp))
+        if now.disc and now.disc != tr("no disc on the crank"):
+            told.append(tr("disc {disc}", disc=now.disc))
+        self.moment.setText(" · ".join(told))
         self.slider.setAccessibleDescription(self.moment.text())
         line = self.sheets["Time line"]
         blocked = line.blockSignals(True)
@@ -191,12 +197,12 @@ class DebriefView(QWidget):
             return
         if self.slider.value() == self.slider.maximum():
             self.slider.setValue(0)
-        self.play.setText("&Pause")
+        self.play.setText(tr("&Pause"))
         self._timer.start()
 
     def _pause(self) -> None:
         self._timer.stop()
-        self.play.setText("&Play")
+        self.play.setText(tr("&Play"))
 
     def _forward(self) -> None:
         self.slider.setValue(self.slider.value() + 1)

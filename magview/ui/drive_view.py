@@ -37,14 +37,15 @@ from magview.bench.state import BenchState, Engaged, Mounting, crank_deg, same_b
 from magview.bench.tooth_steps import coupling_words, marks_words
 from magview.bench.words import direction_word, drive_end_sense
 from magview.physics.coupling import Move
+from magview.spec.language import marked, tr
 from magview.ui.picture import PictureScene
 from magview.ui.picture_view import PictureView, bearing_about, step_factor
 from magview.ui.pictured import Pictured
 from magview.ui.theme import Theme
 
-_FOOT = "Both faces of the disc: drive flange outside, magneto flange inside."
+_FOOT = marked("Both faces of the disc: drive flange outside, magneto flange inside.")
 
-_PARTS = {"flange": "drive flange", "disc": "disc", "hub": "magneto flange"}
+_PARTS = {"flange": marked("drive flange"), "disc": marked("disc"), "hub": marked("magneto flange")}
 
 
 @dataclass
@@ -74,7 +75,7 @@ class DriveView(PictureView):
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMouseTracking(True)
         self.setMinimumSize(190, 190)
-        self.setAccessibleName("Drive end of the magneto: the toothed coupling")
+        self.setAccessibleName(tr("Drive end of the magneto: the toothed coupling"))
         self.show_state(model.state)
         model.changed.connect(self.show_state)
 
@@ -100,13 +101,14 @@ class DriveView(PictureView):
             self._picture.build(shapes, dict.fromkeys(PARENTS, (0.0, 0.0)), self._theme)
             self.fit()
         if engaged is None:
-            self.setAccessibleDescription("This magneto is not on an engine.")
+            self.setAccessibleDescription(tr("This magneto is not on an engine."))
         else:
             self._picture.turn(self._pose(state, engaged).turns_deg)
-            words = "No marks on it."
+            words = tr("No marks on it.")
             if self._marked:
                 words = f"{coupling_words(engaged)} {marks_words(engaged.mounting)}"
-            self.setAccessibleDescription(f"Seen from the drive end, rotation {self._way(state)}. {words}")
+            seen = tr("Seen from the drive end, rotation {way}.", way=self._way(state))
+            self.setAccessibleDescription(f"{seen} {words}")
         self.viewport().update()
 
     def set_aside(self, degrees: float) -> None:
@@ -137,10 +139,15 @@ class DriveView(PictureView):
     def _head(self) -> str:
         state, engaged = self._model.state, self._model.state.engaged
         if engaged is None:
-            return "Drive end"
-        side = "D" if engaged.installation.position == "single" else f"{engaged.side.capitalize()} magneto, d"
-        off = "" if engaged.mounted else " · magneto off the engine"
-        return f"{side}rive end · turns {self._way(state)}{off}"
+            return tr("Drive end")
+        if engaged.installation.position == "single":
+            end = tr("Drive end")
+        else:
+            end = tr("Left magneto, drive end") if engaged.side == "left" else tr("Right magneto, drive end")
+        words = [end, tr("turns {way}", way=self._way(state))]
+        if not engaged.mounted:
+            words.append(tr("magneto off the engine"))
+        return " · ".join(words)
 
     @staticmethod
     def _way(state: BenchState) -> str:
@@ -150,7 +157,7 @@ class DriveView(PictureView):
         """Show the whole picture in the room there is."""
         e = EXTENT_MM
         self.setSceneRect(QRectF(-2 * e, -2 * e, 4 * e, 4 * e))
-        head, foot = self.words_height(self._head()), self.foot_height(_FOOT)
+        head, foot = self.words_height(self._head()), self.foot_height(tr(_FOOT))
         size = max(40.0, min(self.viewport().width(), self.viewport().height() - head - foot))
         self.frame(size / (2 * e), QPointF(0.0, (foot - head) / 2 * (2 * e) / size))
 
@@ -165,7 +172,7 @@ class DriveView(PictureView):
             painter.drawText(
                 self.viewport().rect().adjusted(20, 20, -20, -20),
                 Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap,
-                "This magneto is not on an engine. Open an installation to time it to one.",
+                tr("This magneto is not on an engine. Open an installation to time it to one."),
             )
             return
         now = self._pose(state, engaged)
@@ -173,13 +180,13 @@ class DriveView(PictureView):
         if self._marked:
             self._paint_numbers(painter, state, engaged, now)
         if now != found and self.numbers:
-            self._paint_ghost(painter, found, "as found", Qt.PenStyle.DashLine)
+            self._paint_ghost(painter, found, tr("as found"), Qt.PenStyle.DashLine)
         if self._preview not in (None, (0, 0)):
             i, j = self._preview or (0, 0)
             after = self._pose(state, engaged, replace(engaged.mounting, magneto_teeth=i, disc_teeth=j))
-            self._paint_ghost(painter, after, "after", Qt.PenStyle.DotLine)
+            self._paint_ghost(painter, after, tr("after"), Qt.PenStyle.DotLine)
         self.paint_head(painter, self._head())
-        self.paint_foot(painter, _FOOT)
+        self.paint_foot(painter, tr(_FOOT))
 
     def _paint_numbers(self, painter: QPainter, state: BenchState, engaged: Engaged, pose: DrivePose) -> None:
         """Slots and teeth numbered from the painted mark with rotation, while there is room for it."""
@@ -272,7 +279,7 @@ class DriveView(PictureView):
         if drag is None or engaged is None:
             shape = self._picture.shape_at(self._scene_point(event.position()))
             self.viewport().setCursor(Qt.CursorShape.OpenHandCursor if shape else Qt.CursorShape.ArrowCursor)
-            self.setToolTip(_PARTS[shape.group] if shape else "")
+            self.setToolTip(tr(_PARTS[shape.group]) if shape else "")
             return
         bearing = self._bearing(event)
         drag.turned += (bearing - drag.last_bearing + 180.0) % 360.0 - 180.0

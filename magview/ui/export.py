@@ -10,6 +10,7 @@ from PySide6.QtCore import QLineF, QMarginsF, QPointF, QRectF, QSize, QSizeF, Qt
 from PySide6.QtGui import QColor, QFontMetricsF, QImage, QPageSize, QPainter, QPdfWriter, QPen
 
 from magview.spec.base import SpecError
+from magview.spec.language import number, tr
 from magview.ui.picture_view import PictureView
 from magview.ui.theme import Theme
 
@@ -24,7 +25,7 @@ def export_picture(view: PictureView, path: Path, caption: str, theme: Theme) ->
     """Write what a picture shows. Raises SpecError for an unknown kind or a file that cannot be written."""
     kind = path.suffix.lower()
     if kind not in KINDS:
-        raise SpecError(f"{path.name}: a picture's name must end in {', '.join(KINDS)}")
+        raise SpecError(tr("{name}: a picture's name must end in {kinds}", name=path.name, kinds=", ".join(KINDS)))
     size = QSize(view.viewport().width(), view.viewport().height() + round(_band_height(view, caption)))
     with written_beside(path) as temporary:
         _write(view, temporary, kind, size, caption, theme)
@@ -42,7 +43,9 @@ def written_beside(path: Path) -> Iterator[Path]:
         yield temporary
         temporary.replace(path)
     except OSError as error:
-        raise SpecError(f"{path.name}: cannot be written: {error.strerror or error}") from error
+        raise SpecError(
+            tr("{name}: cannot be written: {reason}", name=path.name, reason=error.strerror or error)
+        ) from error
     finally:
         with contextlib.suppress(OSError):
             temporary.unlink(missing_ok=True)
@@ -56,7 +59,7 @@ def _write(view: PictureView, path: Path, kind: str, size: QSize, caption: str, 
         _paint(painter, view, size, caption, theme, line_factor=1.2 * _SHARPNESS)
         painter.end()
         if not image.save(str(path)):
-            raise OSError(0, "the picture could not be saved")
+            raise OSError(0, tr("the picture could not be saved"))
         return
     if kind == ".pdf":
         writer = QPdfWriter(str(path))
@@ -104,7 +107,7 @@ def _paint(
         painter.drawLine(QLineF(10, y, 10 + pixels, y))
         for x in (10.0, 10.0 + pixels):
             painter.drawLine(QLineF(x, y - 4, x, y + 4))
-        painter.drawText(QPointF(18 + pixels, y + metrics.ascent() / 2 - 2), f"{length:g} mm")
+        painter.drawText(QPointF(18 + pixels, y + metrics.ascent() / 2 - 2), f"{number(length)} mm")
     box = QRectF(10, y + 0.7 * metrics.height(), size.width() - 20, size.height())
     painter.drawText(box, int(Qt.TextFlag.TextWordWrap), caption)
 

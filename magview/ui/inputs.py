@@ -10,6 +10,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QGuiApplication, QValidator, QWheelEvent
 from PySide6.QtWidgets import QAbstractSpinBox, QComboBox, QDoubleSpinBox, QWidget
 
+from magview.spec.language import number, tr
 from magview.spec.units import MM_PER_INCH, parse_angle_deg, parse_length_mm, parse_number
 
 
@@ -88,7 +89,15 @@ class QuantitySpin(QDoubleSpinBox):
             return self.textFromValue(self._exact)
         held = min(max(value, self.minimum()), self.maximum())
         low, high = self.textFromValue(self.minimum()), self.textFromValue(self.maximum())
-        self.said.emit(f"{text.strip()} is outside {low} to {high}: {self.textFromValue(held)} is taken")
+        self.said.emit(
+            tr(
+                "{text} is outside {low} to {high}: {taken} is taken",
+                text=text.strip(),
+                low=low,
+                high=high,
+                taken=self.textFromValue(held),
+            )
+        )
         return self.textFromValue(held)
 
     def wheelEvent(self, event: QWheelEvent) -> None:
@@ -120,7 +129,7 @@ class NumberSpin(QuantitySpin):
 
     def textFromValue(self, value: float) -> str:
         """To so many places, without idle noughts."""
-        return f"{round(value, self._places) + 0.0:.10g} {self._unit}".rstrip()
+        return f"{number(round(value, self._places) + 0.0, '.10g')} {self._unit}".rstrip()
 
 
 class AngleSpin(QuantitySpin):
@@ -132,7 +141,7 @@ class AngleSpin(QuantitySpin):
 
     def textFromValue(self, value: float) -> str:
         """To a hundredth of a degree, with the sign."""
-        return f"{round(value, 2) + 0.0:+.2f}°"
+        return f"{number(round(value, 2) + 0.0, '+.2f')}°"
 
 
 class LengthSpin(QuantitySpin):
@@ -157,4 +166,5 @@ class LengthSpin(QuantitySpin):
         """To a thousandth of a millimetre or a ten-thousandth of an inch."""
         if not math.isfinite(value):
             return ""
-        return f"{value / MM_PER_INCH:.4f} in" if self._inches else f"{value:.3f} mm"
+        # Signs of units are the same in every language, and are read back.
+        return f"{number(value / MM_PER_INCH, 4)} in" if self._inches else f"{number(value, 3)} mm"

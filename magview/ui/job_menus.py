@@ -84,7 +84,8 @@ class JobMenus(MenuMaker):
         self.choice(
             view.addMenu(tr("&Text size")), [(tr("{n} %", n=n), n) for n in TEXT_SIZES], 100, self._text_chosen
         )  # fmt: skip
-        self.act(help_menu, tr("&Keys and cautions"), window.show_help, keys.HelpContents)
+        self.guide(help_menu)
+        self.act(help_menu, tr("&Keys and cautions"), window.show_help, None)
         window.model.changed.connect(self.show_job)
         self.show_job(window.model.job)
 

@@ -22,6 +22,7 @@ from magview.physics.instruments import Instrument, instrument
 from magview.physics.measurement import Outcome
 from magview.spec.base import SpecError
 from magview.spec.files import read_json, write_text
+from magview.spec.formats import ENDING
 from magview.spec.language import tr
 from magview.ui.asking import refuse
 from magview.ui.job_sources import FEEDS, Feed
@@ -92,7 +93,7 @@ class JobRoom(QObject):
     def ask_new(self) -> None:
         """Ask where a new sheet is to be kept: it is in its file from the first entry on."""
         day = datetime.date.today().isoformat()
-        name = self._beside() / f"magneto-{day}-job.json"
+        name = self._beside() / f"magneto-{day}-job{ENDING}"
         # An existing file is never replaced, so there is nothing for the dialog to confirm.
         path, _ = QFileDialog.getSaveFileName(
             self._parent, tr("Where is the new job sheet to be kept?"), str(name), tr("Job sheets (*.json)"),
@@ -100,7 +101,7 @@ class JobRoom(QObject):
         )  # fmt: skip
         if path:
             target = Path(path)
-            self.new(target if target.suffix else target.with_name(f"{target.name}.json"))
+            self.new(target if target.suffix else target.with_name(f"{target.name}{ENDING}"))
 
     def new(self, path: Path) -> JobWindow | None:
         """Begin a sheet, dated today."""

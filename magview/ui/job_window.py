@@ -66,10 +66,10 @@ class JobWindow(QMainWindow):
         self.contents = Contents(self.model, PAGES)
         self.stack = QStackedWidget()
         self.bar, self.banner = StageBar(self.model), Banner(self.model)
-        self._saved = QLabel()
+        self.saved = QLabel()
         self._lay_out()
         self.menus = JobMenus(self)
-        self.statusBar().addPermanentWidget(self._saved)
+        self.statusBar().addPermanentWidget(self.saved)
         self.model.changed.connect(self._changed)
         self.model.refused.connect(self.answer)
         self.bar.set_theme(theme)
@@ -167,11 +167,11 @@ class JobWindow(QMainWindow):
         store = self.model.store
         self.setWindowTitle(tr("{name} – job sheet – magview", name=job.title or store.path.name))
         if store.read_only is not None:
-            self._saved.setText(tr("Read only: {file}", file=store.path.name))
+            self.saved.setText(tr("Read only: {file}", file=store.path.name))
         elif store.trouble is not None:
-            self._saved.setText(tr("✗ Not saved"))
+            self.saved.setText(tr("✗ Not saved"))
         else:
-            self._saved.setText(tr("✓ Saved in {file}", file=store.path.name))
+            self.saved.setText(tr("✓ Saved in {file}", file=store.path.name))
         if identity(job) != self._identity:
             self._identity = identity(job)
             if self._identity is not None:

@@ -9,11 +9,12 @@ from PySide6.QtWidgets import QCheckBox, QGroupBox, QLabel, QVBoxLayout, QWidget
 from magview.bench.actions import PullPlug, SetLeadFault, SwitchIgnition
 from magview.bench.lead_picture import HEIGHT, WIDTH, lead_picture, lead_words, meter_words
 from magview.bench.state import BenchState
+from magview.spec.language import marked, tr
 from magview.ui.model import BenchModel
 from magview.ui.style import tint
 from magview.ui.theme import Theme
 
-PROVING = (
+PROVING = marked(
     "Prove the lead before touching the propeller: plug out, meter from the lead's plug to the case: ground with the "
     "switch off, none with it on. A lead that shows no ground with the switch off leaves the magneto live. Treat the "
     "propeller as live all the same."
@@ -29,7 +30,7 @@ class LeadDiagram(QWidget):
         super().__init__(parent)
         self._model, self._theme = model, theme
         self.setMinimumHeight(round(16 * self.fontMetrics().height()))
-        self.setAccessibleName("Switch lead, drawn as a circuit")
+        self.setAccessibleName(tr("Switch lead, drawn as a circuit"))
         self.show_state(model.state)
         model.changed.connect(self.show_state)
 
@@ -63,7 +64,7 @@ class LeadDiagram(QWidget):
             painter.drawPolyline(QPolygonF([at(x, y) for x, y in stroke.points.tolist()]))
         painter.setPen(QColor(self._theme.text))
         for text, (x, y) in picture.words:
-            painter.drawText(at(x, y), text)
+            painter.drawText(at(x, y), tr(text))
         self._instruments(painter, picture.lamp_lit, metrics)
         painter.end()
 
@@ -74,7 +75,7 @@ class LeadDiagram(QWidget):
         painter.drawEllipse(lamp)
         if not lit:  # a dark lamp is crossed: light is told without colour too
             painter.drawLine(lamp.topLeft(), lamp.bottomRight())
-        says = "Lamp: open" if lit else "Lamp: closed"
+        says = tr("Lamp: open") if lit else tr("Lamp: closed")
         painter.drawText(QPointF(16 + size, y + metrics.ascent() / 2 - 1), says)
         meter = meter_words(self._model.state)
         x = self.width() - metrics.horizontalAdvance(meter) - 10
@@ -95,12 +96,12 @@ class LeadPanel(QWidget):
         self.says.setWordWrap(True)
         self.says.setMinimumHeight(3 * self.fontMetrics().height())
         layout.addWidget(self.says)
-        hands, faults = QGroupBox("Hands on"), QGroupBox("Faults to try")
-        self.switch = QCheckBox("Ignition s&witch on")
-        self.plug = QCheckBox("&Plug out of the magneto")
-        self.broken = QCheckBox("Lead &broken inside")
-        self.short = QCheckBox("&Short inside the magneto")
-        self.tab = QCheckBox("Spring &tab bent clear of the case")
+        hands, faults = QGroupBox(tr("Hands on")), QGroupBox(tr("Faults to try"))
+        self.switch = QCheckBox(tr("Ignition switch &on"))
+        self.plug = QCheckBox(tr("Plug o&ut of the magneto"))
+        self.broken = QCheckBox(tr("Lead &broken inside"))
+        self.short = QCheckBox(tr("&Short inside the magneto"))
+        self.tab = QCheckBox(tr("Spring tab bent clear of the c&ase"))
         for box, checks in ((hands, (self.switch, self.plug)), (faults, (self.broken, self.short, self.tab))):
             column = QVBoxLayout(box)
             for check in checks:
@@ -111,7 +112,7 @@ class LeadPanel(QWidget):
         self.broken.clicked.connect(self._broke)
         self.short.clicked.connect(self._shorted)
         self.tab.clicked.connect(self._bent)
-        proving = QLabel(PROVING)
+        proving = QLabel(tr(PROVING))
         proving.setWordWrap(True)
         layout.addWidget(proving)
         layout.addStretch(1)

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QListWidget, QListWidgetItem,
 from magview.practice.actions import Act
 from magview.practice.lesson_words import learnt, part_of, wrong_words
 from magview.practice.state import Practice
+from magview.spec.language import tr
 from magview.ui.practice_controls import PracticePanel, wrapped
 from magview.ui.practice_model import LessonModel
 from magview.ui.style import tint
@@ -35,15 +36,15 @@ class LessonStrip(PracticePanel):
         self.title, self.words, self.answer = wrapped(), wrapped(), wrapped()
         row = QHBoxLayout()
         row.addWidget(self.title, 1)
-        self.hint = QPushButton("A hint")
+        self.hint = QPushButton(tr("A hint"))
         self.hint.setAutoDefault(False)
         self.hint.clicked.connect(self._tell)
         row.addWidget(self.hint)
         column.addLayout(row)
         for label in (self.words, self.answer):
             column.addWidget(label)
-        self.title.setAccessibleName("Step")
-        self.answer.setAccessibleName("What came of it")
+        self.title.setAccessibleName(tr("Step"))
+        self.answer.setAccessibleName(tr("What came of it"))
         self._show()
 
     def _acted(self, act: Act, new: Practice, old: Practice) -> None:
@@ -64,14 +65,21 @@ class LessonStrip(PracticePanel):
         self._at = run.at
         step = run.step
         if step is None:
-            self.title.setText(f"{run.lesson.name}: done")
-            told = learnt(run)
-            self.words.setText("What you have learnt: " + " ".join(told) if told else "All steps are done.")
+            self.title.setText(tr("{name}: done", name=tr(run.lesson.name)))
+            told = " ".join(tr(line) for line in learnt(run))
+            self.words.setText(tr("What you have learnt: {told}", told=told) if told else tr("All steps are done."))
             self.answer.setText("")
         else:
-            self.title.setText(f"Step {run.at + 1} of {len(run.lesson.steps)} – {step.title}")
-            self.words.setText(step.text)
-            noticed = f"✓ {self._noticed}" if self._noticed else ("✓ Done." if run.at else "")
+            self.title.setText(
+                tr(
+                    "Step {step} of {steps} – {title}",
+                    step=run.at + 1,
+                    steps=len(run.lesson.steps),
+                    title=tr(step.title),
+                )
+            )
+            self.words.setText(tr(step.text))
+            noticed = f"✓ {tr(self._noticed)}" if self._noticed else (tr("✓ Done.") if run.at else "")
             self.answer.setText(f"✗ {self._wrong}" if self._wrong else noticed)
         self.answer.setVisible(bool(self.answer.text()))
         self.hint.setVisible(step is not None and bool(step.hint))
@@ -91,7 +99,7 @@ class LessonStrip(PracticePanel):
     def _tell(self) -> None:
         step = self._lesson.run.step
         if step is not None:
-            self.words.setText(f"{step.text}\nHint: {step.hint}")
+            self.words.setText(f"{tr(step.text)}\n{tr('Hint: {hint}', hint=tr(step.hint))}")
 
 
 class LessonPanel(PracticePanel):
@@ -103,11 +111,11 @@ class LessonPanel(PracticePanel):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(8, 4, 8, 4)
         lesson = model.run.lesson
-        self.about = wrapped(lesson.text)
+        self.about = wrapped(tr(lesson.text))
         layout.addWidget(self.about)
-        layout.addWidget(wrapped(lesson.exercise.story))
+        layout.addWidget(wrapped(tr(lesson.exercise.story)))
         self.steps = QListWidget()
-        self.steps.setAccessibleName("Steps")
+        self.steps.setAccessibleName(tr("Steps"))
         self.steps.setMinimumHeight(8 * self.fontMetrics().height())
         layout.addWidget(self.steps, 1)
         self.noticed = wrapped()
@@ -123,12 +131,12 @@ class LessonPanel(PracticePanel):
         for i, step in enumerate(run.lesson.steps):
             sign = "✓" if i < run.at else ("▶" if i == run.at else "  ")
             item: QListWidgetItem = self.steps.item(i)
-            item.setText(f"{sign} {i + 1}. {step.title}")
+            item.setText(f"{sign} {i + 1}. {tr(step.title)}")
             font = QFont()
             font.setBold(i == run.at)
             item.setFont(font)
         if not run.done:
             self.steps.scrollToItem(self.steps.item(run.at))
         told = learnt(run)
-        self.noticed.setText("\n".join(f"• {line}" for line in told))
+        self.noticed.setText("\n".join(f"• {tr(line)}" for line in told))
         self.noticed.setVisible(bool(told))

@@ -26,6 +26,8 @@ from magview.physics.measured import MeasuredLift, Measuring, measured_lift, wit
 from magview.physics.setting import internal_timing
 from magview.spec.base import SpecError
 from magview.spec.files import write_model
+from magview.spec.formats import ENDING
+from magview.spec.language import marked, number, tr
 from magview.spec.lift_table import read_lift_table
 from magview.spec.magneto import Magneto
 from magview.ui.inputs import LengthSpin, NumberSpin, QuietCombo
@@ -33,13 +35,13 @@ from magview.ui.model import BenchModel
 from magview.ui.theme import Theme
 
 _READINGS: tuple[tuple[str, Literal["contact-lift", "gap", "heel-dial"]], ...] = (
-    ("Lift of the contacts", "contact-lift"),
-    ("Gap between the contacts", "gap"),
-    ("Dial at the heel", "heel-dial"),
+    (marked("Lift of the contacts"), "contact-lift"),
+    (marked("Gap between the contacts"), "gap"),
+    (marked("Dial at the heel"), "heel-dial"),
 )
 _UNITS: tuple[Literal["mm", "in", "thou"], ...] = ("mm", "in", "thou")
 _DECIMALS: tuple[tuple[str, Literal[".", ","] | None], ...] = (
-    ("found out", None), ("point: 0.25", "."), ("comma: 0,25", ",")
+    (marked("found out"), None), (marked("point: 0.25"), "."), (marked("comma: 0,25"), ",")
 )  # fmt: skip
 
 
@@ -54,7 +56,7 @@ class LiftDialog(QDialog):
         self._model, self._theme, self.path = model, theme, path
         self.lift: MeasuredLift | None = None
         self.magneto: Magneto | None = None
-        self.setWindowTitle(f"Lift from {path.name}")
+        self.setWindowTitle(tr("Lift from {name}", name=path.name))
         letters, room = self.fontMetrics(), self.screen().availableGeometry()
         self.resize(min(137 * letters.averageCharWidth(), room.width()), min(37 * letters.height(), room.height()))
         row = QHBoxLayout(self)
@@ -62,10 +64,13 @@ class LiftDialog(QDialog):
         left.addLayout(self._build_form())
         self.answer = QLabel()
         self.answer.setWordWrap(True)
-        self.answer.setAccessibleName("What comes of the table")
+        self.answer.setAccessibleName(tr("What comes of the table"))
         left.addWidget(self.answer, 1)
-        self.place_button, self.save_button = QPushButton("Put on the &bench"), QPushButton("&Save as magneto…")
-        close = QPushButton("&Close")
+        self.place_button, self.save_button = (
+            QPushButton(tr("Put on the &bench")),
+            QPushButton(tr("&Save as magneto…")),
+        )
+        close = QPushButton(tr("&Close"))
         self.place_button.clicked.connect(self.place)
         self.save_button.clicked.connect(self.save)
         close.clicked.connect(self.reject)
@@ -79,18 +84,18 @@ class LiftDialog(QDialog):
     def _build_form(self) -> QFormLayout:
         form = QFormLayout()
         self.angle_of = QuietCombo()
-        self.angle_of.addItems(["Cam", "Rotor"])
-        self.with_rotation = QCheckBox("grow with rotation")
+        self.angle_of.addItems([tr("Cam"), tr("Rotor")])
+        self.with_rotation = QCheckBox(tr("grow with rotation"))
         self.with_rotation.setChecked(True)
         self.reading, self.unit, self.decimal = QuietCombo(), QuietCombo(), QuietCombo()
-        self.reading.addItems([text for text, _ in _READINGS])
-        self.unit.addItems(["choose…", *_UNITS])  # asked, not guessed
-        self.decimal.addItems([text for text, _ in _DECIMALS])
-        self.falls = QCheckBox("falls as the contacts lift")
+        self.reading.addItems([tr(text) for text, _ in _READINGS])
+        self.unit.addItems([tr("choose…"), *_UNITS])  # asked, not guessed
+        self.decimal.addItems([tr(text) for text, _ in _DECIMALS])
+        self.falls = QCheckBox(tr("falls as the contacts lift"))
         self.stop = LengthSpin(0.01, 0.0, 10.0)
-        self.stop.setToolTip("Contact lift at which the contacts just touch: needed where gaps were read")
+        self.stop.setToolTip(tr("Contact lift at which the contacts just touch: needed where gaps were read"))
         self.ratio = NumberSpin(0.01, 0.05, 20.0, places=4)
-        self.ratio.setToolTip("Contact arm over heel arm: what the contacts lift for a millimetre at the heel")
+        self.ratio.setToolTip(tr("Contact arm over heel arm: what the contacts lift for a millimetre at the heel"))
         breaker = self._model.state.magneto.breaker
         self.ratio.show_value(breaker.contact_arm_mm / (breaker.heel_arm_mm or breaker.contact_arm_mm))
         timing = internal_timing(self._model.state.magneto)
@@ -100,10 +105,10 @@ class LiftDialog(QDialog):
             spin.setRange(1, 100)
             spin.setValue(value)
         for name, widget in (
-            ("Angles of the", self.angle_of), ("", self.with_rotation), ("Readings are", self.reading),
-            ("Their &unit", self.unit), ("", self.falls), ("Contacts touch at", self.stop),
-            ("Contact arm / heel arm", self.ratio), ("Decimal sign", self.decimal),
-            ("Column of angles", self.angle_column), ("Column of readings", self.reading_column),
+            (tr("Angles of the"), self.angle_of), ("", self.with_rotation), (tr("Readings are"), self.reading),
+            (tr("Their &unit"), self.unit), ("", self.falls), (tr("Contacts touch at"), self.stop),
+            (tr("Contact arm / heel arm"), self.ratio), (tr("Decimal sign"), self.decimal),
+            (tr("Column of angles"), self.angle_column), (tr("Column of readings"), self.reading_column),
         ):  # fmt: skip
             form.addRow(name, widget)
         for combo in (self.angle_of, self.reading, self.unit, self.decimal):
@@ -112,19 +117,19 @@ class LiftDialog(QDialog):
             box.toggled.connect(self.read)
         for column in (self.angle_column, self.reading_column):
             column.valueChanged.connect(self.read)
-        for number in (self.stop, self.ratio):
-            number.entered.connect(self.read)
-            number.said.connect(self.said)
+        for field in (self.stop, self.ratio):
+            field.entered.connect(self.read)
+            field.said.connect(self.said)
         return form
 
     def _build_plot(self) -> QWidget:
         theme = self._theme
         plot = self.plot = pg.PlotWidget(background=theme.paper)
-        plot.setAccessibleName("Readings and the smooth lift through them")
+        plot.setAccessibleName(tr("Readings and the smooth lift through them"))
         plot.setMenuEnabled(False)
         plot.setMinimumWidth(45 * self.fontMetrics().averageCharWidth())
         plot.hideButtons()
-        for side, title in (("bottom", "cam past the top [deg]"), ("left", "contact lift [mm]")):
+        for side, title in (("bottom", tr("cam past the top [deg]")), ("left", tr("contact lift [mm]"))):
             axis = plot.getAxis(side)
             axis.setPen(pg.mkPen(theme.line))
             axis.setTextPen(pg.mkPen(theme.text))
@@ -148,7 +153,7 @@ class LiftDialog(QDialog):
         self.lift = self.magneto = None
         try:
             if self.unit.currentIndex() == 0:
-                raise SpecError("say in which unit the readings are")
+                raise SpecError(tr("say in which unit the readings are"))
             columns = (self.angle_column.value() - 1, self.reading_column.value() - 1)
             table = read_lift_table(self.path, _DECIMALS[self.decimal.currentIndex()][1], columns)
             self.lift = measured_lift(table, self._measuring())
@@ -178,7 +183,12 @@ class LiftDialog(QDialog):
     def _words(lift: MeasuredLift) -> str:
         top = max(lift.profile.contact_lift_mm)
         told = [
-            f"{len(lift.raw_angle_deg)} readings; the contacts lift {top:.3f} mm; scatter {lift.noise_mm:.4f} mm.",
+            tr(
+                "{readings} readings; the contacts lift {top} mm; scatter {noise} mm.",
+                readings=len(lift.raw_angle_deg),
+                top=number(top, 3),
+                noise=number(lift.noise_mm, 4),
+            ),
             *(f"⚠ {warning}" for warning in lift.warnings),
         ]
         return "\n".join(told)
@@ -198,12 +208,14 @@ class LiftDialog(QDialog):
     def place(self) -> None:
         """Put the magneto with the measured lift on the bench."""
         if self.magneto is not None and self._model.send(PlaceMagneto(self.magneto)):
-            self.said.emit("The magneto with the measured lift is on the bench.")
+            self.said.emit(tr("The magneto with the measured lift is on the bench."))
             self.accept()
 
     def save(self) -> None:
         """Ask where, and write the magneto with the measured lift."""
-        path, _ = QFileDialog.getSaveFileName(self, "Save the magneto", "my-magneto.json", "Magneto (*.json)")
+        path, _ = QFileDialog.getSaveFileName(
+            self, tr("Save the magneto"), f"my-magneto{ENDING}", tr("Magneto (*.json)")
+        )
         if path:
             self.save_to(Path(path))
 
@@ -216,4 +228,4 @@ class LiftDialog(QDialog):
         except SpecError as error:
             self.answer.setText(f"{error}.")
             return
-        self.said.emit(f"Saved {path.name}.")
+        self.said.emit(tr("Saved {name}.", name=path.name))

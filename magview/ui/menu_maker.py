@@ -8,8 +8,17 @@ from PySide6.QtCore import QObject
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMainWindow, QMenu
 
+from magview.spec.language import marked, tr
+
 TEXT_SIZES = (100, 125, 150, 200)
 """Shares of the desktop's own size of type [%]."""
+
+COLOURS = {
+    "light": marked("Light colours"),
+    "dark": marked("Dark colours"),
+    "high contrast": marked("High contrast colours"),
+}
+"""What the menus call the themes."""
 
 
 class MenuMaker(QObject):
@@ -34,6 +43,15 @@ class MenuMaker(QObject):
             action.triggered.connect(slot)
         menu.addAction(action)
         return action
+
+    def guide(self, menu: QMenu) -> QAction:
+        """F1: the guide, at the page about what this window shows."""
+        return self.act(menu, tr("&Guide"), self._open_guide, QKeySequence.StandardKey.HelpContents)
+
+    def _open_guide(self) -> None:
+        from magview.ui.guide_context import open_guide
+
+        open_guide(self.window)
 
     def check(
         self, menu: QMenu, text: str, slot: Callable[[bool], object], on: bool, key: QKeySequence | None

@@ -2,20 +2,23 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEvent, QObject
+from PySide6.QtCore import QEvent, QObject, Qt
 from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QApplication, QLabel, QToolBar
 
 from magview.bench.actions import HoldRotor, LetGo, MountMagneto
 from magview.bench.state import BenchState
+from magview.spec.language import marked, tr
 from magview.spec.library import find_magneto, shipped_names
+from magview.ui import tongue
 from magview.ui.breaker_view import BreakerView
 from magview.ui.crank_view import CrankView
 from magview.ui.drive_view import DriveView
 from magview.ui.inputs import QuietCombo
-from magview.ui.menu_maker import TEXT_SIZES, MenuMaker
+from magview.ui.menu_maker import COLOURS, TEXT_SIZES, MenuMaker
 from magview.ui.picture_view import PictureView
 from magview.ui.theme import THEMES
 
@@ -31,86 +34,119 @@ class Menus(MenuMaker):
         self.window: MainWindow = window
         self._build_menus()
         self._build_bar()
+        made = window.findChildren(QAction, options=Qt.FindChildOption.FindDirectChildrenOnly)
+        self._ticks = [a for a in made if a.isCheckable()]
         self.show_state(window.model.state)
         window.model.changed.connect(self.show_state)
 
     def _build_menus(self) -> None:
         window, keys = self.window, QKeySequence.StandardKey
         files, edit, bench, practice, job, view, help_menu = (
-            window.menuBar().addMenu(t) for t in ("&File", "&Edit", "Ben&ch", "&Practice", "&Job", "&View", "&Help")
+            window.menuBar().addMenu(t)
+            for t in (
+                tr("&File"),
+                tr("&Edit"),
+                tr("Ben&ch"),
+                tr("&Practice"),
+                tr("&Job"),
+                tr("&View"),
+                tr("&Help"),
+            )
         )
-        self.act(files, "&Open magneto or installation…", window.open_file, keys.Open)
-        self.act(files, "&Save magneto as…", window.save_file, keys.SaveAs)
-        self.act(files, "Lift from &measurements…", window.import_lift, None)
+        self.act(files, tr("&Open magneto or installation…"), window.open_file, keys.Open)
+        self.act(files, tr("&Save magneto as…"), window.save_file, keys.SaveAs)
+        self.act(files, tr("A magneto of &your own…"), window.draft_own, None)
+        self.act(files, tr("Lift from &measurements…"), window.import_lift, None)
         files.addSeparator()
         for text, picture in (
-            ("breaker end", window.breaker), ("drive end", window.drive), ("crank", window.crank)
-        ):  # fmt: skip
-            action = self.act(files, f"Save picture of the {text}…", None, None)
+            (tr("Save picture of the breaker end…"), window.breaker),
+            (tr("Save picture of the drive end…"), window.drive),
+            (tr("Save picture of the crank…"), window.crank),
+        ):
+            action = self.act(files, text, None, None)
             action.setData(picture)
             action.triggered.connect(self._export_chosen)
+        self.act(files, tr("&Paper for a class…"), window.class_paper, None)
         files.addSeparator()
-        self.act(files, "&Quit", window.close, keys.Quit)
+        self.act(files, tr("&Quit"), window.close, keys.Quit)
 
-        self.undo_action = self.act(edit, "&Undo", window.model.undo, keys.Undo)
-        self.redo_action = self.act(edit, "&Redo", window.model.redo, keys.Redo)
+        self.undo_action = self.act(edit, tr("&Undo"), window.model.undo, keys.Undo)
+        self.redo_action = self.act(edit, tr("&Redo"), window.model.redo, keys.Redo)
         edit.aboutToShow.connect(self.name_steps)
 
-        self.hold_action = self.check(bench, "&Hold the rotor", self._hold, True, QKeySequence("H"))
-        self.mount_action = self.check(bench, "Magneto on the &engine", self._mount, True, None)
-        self.check(bench, "&Snap to openings, lobes and marks", self._snap, True, None)
-        self.check(bench, "&Reduced motion", self._reduce_motion, False, None)
+        self.hold_action = self.check(bench, tr("&Hold the rotor"), self._hold, True, QKeySequence("H"))
+        self.mount_action = self.check(bench, tr("Magneto on the &engine"), self._mount, True, None)
+        self.check(bench, tr("&Snap to openings, lobes and marks"), self._snap, True, None)
+        self.check(bench, tr("&Reduced motion"), self._reduce_motion, False, None)
 
-        self.act(practice, "New &exercise…", window.new_exercise, None)
-        self.act(practice, "&Lessons…", window.choose_lesson, None)
-        self.act(practice, "&Open attempt…", window.open_attempt, None)
+        self.act(practice, tr("New &exercise…"), window.new_exercise, None)
+        self.act(practice, tr("&Lessons…"), window.choose_lesson, None)
+        self.act(practice, tr("&Open attempt…"), window.open_attempt, None)
+        practice.addSeparator()
+        self.act(practice, tr("&Join a class…"), partial(window.open_class, "join"), None)
+        self.act(practice, tr("&Make a class set…"), partial(window.open_class, "make"), None)
+        self.act(practice, tr("&Gather a class…"), partial(window.open_class, "gather"), None)
+        self.act(practice, tr("Exercise e&ditor…"), partial(window.open_class, "editor"), None)
 
-        self.act(job, "&New job sheet…", window.new_job, None)
-        self.act(job, "&Open job sheet…", window.open_job, None)
-        self.act(job, "Look at the &shipped job sheet", window.open_shipped_job, None)
+        self.act(job, tr("&New job sheet…"), window.new_job, None)
+        self.act(job, tr("&Open job sheet…"), window.open_job, None)
+        self.act(job, tr("Look at the &shipped job sheet"), window.open_shipped_job, None)
         job.addSeparator()
-        self.notes_menu, self.recent_jobs = job.addMenu("No&te on the job sheet"), job.addMenu("&Recent job sheets")
+        self.notes_menu, self.recent_jobs = (
+            job.addMenu(tr("No&te on the job sheet")),
+            job.addMenu(tr("&Recent job sheets")),
+        )
         job.aboutToShow.connect(window.fill_job_menus)
 
-        self.plots_action = self.check(view, "P&lots", window.show_plots, False, QKeySequence("Ctrl+L"))
+        self.plots_action = self.check(view, tr("P&lots"), window.show_plots, False, QKeySequence("Ctrl+L"))
         view.addSeparator()
-        self.check(view, "&Names of parts", window.breaker.set_names, True, QKeySequence("N"))
-        self.check(view, "See the breaker from the &drive end", window.breaker.set_mirrored, False, None)
-        self.check(view, "Draw the &gap 5× its size", self._exaggerate, False, None)
-        self.check(view, "&Follow the contacts when zoomed", self._follow, False, None)
+        self.check(view, tr("&Names of parts"), window.breaker.set_names, True, QKeySequence("N"))
+        self.check(view, tr("See the breaker from the &drive end"), window.breaker.set_mirrored, False, None)
+        self.check(view, tr("Draw the &gap 5× its size"), self._exaggerate, False, None)
+        self.check(view, tr("&Follow the contacts when zoomed"), self._follow, False, None)
         view.addSeparator()
-        self.act(view, "Zoom &in", self._zoom_in, keys.ZoomIn)
-        self.act(view, "Zoom &out", self._zoom_out, keys.ZoomOut)
-        self.act(view, "&Whole picture", self._zoom_whole, QKeySequence("Ctrl+0"))
+        self.act(view, tr("Zoom &in"), self._zoom_in, keys.ZoomIn)
+        self.act(view, tr("Zoom &out"), self._zoom_out, keys.ZoomOut)
+        self.act(view, tr("&Whole picture"), self._zoom_whole, QKeySequence("Ctrl+0"))
         view.addSeparator()
         self.theme_actions = self.choice(
-            view, [(f"{name.capitalize()} colours", name) for name in THEMES], window.theme.name, self._theme_chosen
+            view,
+            [(tr(COLOURS[name]), name) for name in THEMES],
+            window.theme.name,
+            self._theme_chosen,
         )
         view.addSeparator()
         self.text_actions = self.choice(
-            view.addMenu("&Text size"), [(f"{n} %", n) for n in TEXT_SIZES], 100, self._text_chosen
+            view.addMenu(tr("&Text size")), [(f"{n} %", n) for n in TEXT_SIZES], 100, self._text_chosen
         )
-        self.projector_action = self.check(view, "&Projector mode", window.project, False, QKeySequence("F11"))
+        self.projector_action = self.check(view, tr("&Projector mode"), window.project, False, QKeySequence("F11"))
+        self._languages = view.addMenu(tr("L&anguage"))
+        self._languages.aboutToShow.connect(self._name_languages)
+        self._languages.menuAction().setVisible(len(tongue.FINISHED) > 1)
 
-        self.act(help_menu, "&Keys and cautions", window.show_help, keys.HelpContents)
+        self.present_action = self.check(view, tr("P&resent to a class"), window.present, False, QKeySequence("F5"))
+
+        self.guide(help_menu)
+        self.act(help_menu, tr("&Keys and cautions"), window.show_help, None)
+        self.act(help_menu, tr("&Fault reports…"), window.show_fault_reports, None)
 
     def _build_bar(self) -> None:
-        bar = QToolBar("Bench")
+        bar = QToolBar(tr("Bench"))
         bar.setObjectName("bench")
         bar.setMovable(False)
         self.window.addToolBar(bar)
         self.magnetos = QuietCombo()
-        self.magnetos.setAccessibleName("Magneto on the bench")
-        self.magnetos.setToolTip("Magneto on the bench")
+        self.magnetos.setAccessibleName(tr("Magneto on the bench"))
+        self.magnetos.setToolTip(tr("Magneto on the bench"))
         for name in shipped_names("magnetos"):
-            self.magnetos.addItem(find_magneto(name).name, name)
+            self.magnetos.addItem(tr(find_magneto(name).name), name)
         self.magnetos.activated.connect(self._shipped_chosen)
         self.units = QuietCombo()
-        self.units.setAccessibleName("Unit of length")
-        self.units.addItems(["Millimetres", "Inches"])
+        self.units.setAccessibleName(tr("Unit of length"))
+        self.units.addItems([tr("Millimetres"), tr("Inches")])
         self.units.currentIndexChanged.connect(self._unit_chosen)
-        for text, widget in (("  Magneto ", self.magnetos), ("   Lengths in ", self.units)):
-            label = QLabel(text)
+        for text, widget in ((tr("Magneto"), self.magnetos), (tr("Lengths in"), self.units)):
+            label = QLabel(f"  {text} " if widget is self.magnetos else f"   {text} ")
             label.setBuddy(widget)
             bar.addWidget(label)
             bar.addWidget(widget)
@@ -131,7 +167,7 @@ class Menus(MenuMaker):
         self.mount_action.setChecked(state.engaged is not None and state.engaged.mounted)
         if old is not None and old.magneto == state.magneto:
             return
-        index = self.magnetos.findText(state.magneto.name)
+        index = self.magnetos.findText(tr(state.magneto.name))
         self.magnetos.setCurrentIndex(index)
         if index < 0:
             self.magnetos.setPlaceholderText(state.magneto.name)
@@ -140,11 +176,12 @@ class Menus(MenuMaker):
         """Name what would be undone. Only when somebody looks: Qt keeps a little memory at every change of words,
         and a turning rotor changes them sixty times a second."""
         store = self.window.model.store
-        for action, verb, name in (
-            (self.undo_action, "Undo", store.undo_name), (self.redo_action, "Redo", store.redo_name)
-        ):  # fmt: skip
-            action.setText(f"&{verb}" if name is None else f"&{verb}: {name}")
-            action.setIconText(verb)
+        for action, bare, named, name in (
+            (self.undo_action, tr("&Undo"), marked("&Undo: {step}"), store.undo_name),
+            (self.redo_action, tr("&Redo"), marked("&Redo: {step}"), store.redo_name),
+        ):
+            action.setText(bare if name is None else tr(named, step=name))
+            action.setIconText(bare.replace("&", ""))
             action.setToolTip(action.text().replace("&", ""))
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
@@ -162,6 +199,25 @@ class Menus(MenuMaker):
 
     def _theme_chosen(self, action: QAction) -> None:
         self.window.set_theme(THEMES[action.data()])
+
+    def _name_languages(self) -> None:
+        """Only when somebody looks: what is chosen is read from the settings now."""
+        if self._languages.isEmpty():
+            own = tr("As the &desktop")
+            options: list[tuple[str, object]] = [
+                (own, ""),
+                *((tongue.LANGUAGES[code], code) for code in tongue.FINISHED),
+            ]
+            self.language_actions = self.choice(
+                self._languages, options, tongue.chosen() or "", self._language_chosen
+            )
+
+    def _language_chosen(self, action: QAction) -> None:
+        self.window.language_wanted.emit(action.data())
+
+    def ticks(self) -> list[QAction]:
+        """Every entry of the menus that is so or not, the same in every language; not the languages themselves."""
+        return self._ticks
 
     def _text_chosen(self, action: QAction) -> None:
         self.window.set_text_size(action.data())

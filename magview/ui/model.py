@@ -24,6 +24,7 @@ from magview.bench.state import BenchState, swing_limits_deg
 from magview.bench.store import Store
 from magview.physics.magnet import STEP_S, rest_deg
 from magview.spec.base import SpecError
+from magview.spec.language import tr
 from magview.ui.pictured import Pictured
 
 FRAME_MS = 16
@@ -102,7 +103,7 @@ class BenchModel(Pictured):
     def run(self, speed_deg_s: float, stop_at: str | None) -> None:
         """Turn the rotor slowly, positive with rotation, until it comes to a kind of event."""
         if stop_at is not None and next_event(self.state, stop_at) is None:
-            self.refused.emit(f"with this setting there is no “{stop_at}” to run to")
+            self.refused.emit(tr("with this setting there is no “{place}” to run to", place=tr(stop_at)))
             self.ran.emit("")
             return
         self._run = (speed_deg_s, stop_at, self.gesture())

@@ -57,8 +57,9 @@ def _strokes(item: QGraphicsPathItem) -> list[_Stroke]:
 def _hatch_path(shape: Shape, pitch: float) -> QPainterPath:
     path = QPainterPath()
     for bearing in PATTERNS[shape.material]:
-        for line in hatching(shape.outlines, bearing, pitch):
-            _trace(path, line, close=False)
+        for (x0, y0), (x1, y1) in hatching(shape.outlines, bearing, pitch).tolist():
+            path.moveTo(x0, -y0)
+            path.lineTo(x1, -y1)
     return path
 
 
@@ -189,6 +190,22 @@ class PictureScene(QGraphicsScene):
                     painter.setTransform(where)
                 else:
                     painter.drawPath(path)
+        painter.resetTransform()
+
+    def paint_part(self, painter: QPainter, base: QTransform, part: str, outline: QPen) -> None:
+        """Paint one part again, alone, its outline with a pen of its own; `base` as in `paint`."""
+        for item, shape in sorted(self._items, key=lambda pair: self._depth(pair[1])):
+            if shape.part != part or not item.isVisible():
+                continue
+            painter.setTransform(self._groups[shape.group].sceneTransform() * base)
+            hatched = self._hatched.get(item)
+            for pen, brush, path, _ in (*_strokes(item), *(() if hatched is None else _strokes(hatched))):
+                painter.setPen(pen)
+                painter.setBrush(brush)
+                painter.drawPath(path)
+            painter.setPen(outline)
+            painter.setBrush(Qt.BrushStyle.NoBrush)
+            painter.drawPath(item.path())
         painter.resetTransform()
 
     def turns(self, groups: Iterable[str]) -> tuple[float, ...]:

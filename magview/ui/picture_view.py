@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
 
 from PySide6.QtCore import QEvent, QPointF, QRectF, Qt
 from PySide6.QtGui import (
@@ -18,7 +19,7 @@ from PySide6.QtGui import (
     QTransform,
     QWheelEvent,
 )
-from PySide6.QtWidgets import QFrame, QGraphicsView, QWidget
+from PySide6.QtWidgets import QGraphicsView, QWidget
 
 from magview.ui.picture import PictureScene
 from magview.ui.theme import Theme
@@ -55,6 +56,8 @@ class PictureView(QGraphicsView):
         self._theme, self._parts = theme, scene
         self.numbers = True
         """Whether true numbers may be written here, and hands find true places by themselves; in practice not."""
+        self.over: Callable[[QPainter], None] | None = None
+        """What a presenter lays over the picture; nothing while nobody presents."""
         self._ground_groups, self._moving_groups = ground, moving
         self._ground, self._ground_key = QPixmap(), tuple[object, ...]()
         self._texts: dict[str, QStaticText] = {}
@@ -62,12 +65,13 @@ class PictureView(QGraphicsView):
         self._blocks: dict[tuple[str, int, int], QRectF] = {}
         self.setRenderHint(QPainter.RenderHint.Antialiasing)
         # Whoever changes the picture asks for one repaint; the scene's own requests would make it two.
-        self.setViewportUpdateMode(QGraphicsView.ViewportUpdateMode.NoViewportUpdate)
+        # NoViewportUpdate, NoAnchor and NoFrame, by number: naming them, PySide builds every enum of the class.
+        self.setProperty("viewportUpdateMode", 3)
+        self.setProperty("transformationAnchor", 0)
+        self.setFrameStyle(0)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setFrameShape(QFrame.Shape.NoFrame)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        self.setTransformationAnchor(QGraphicsView.ViewportAnchor.NoAnchor)
         self._zoom, self._pan, self._panning = 1.0, QPointF(0.0, 0.0), QPointF()
         self._base = (1.0, QPointF(0.0, 0.0))
         self.mirrored = False
@@ -81,6 +85,8 @@ class PictureView(QGraphicsView):
         self._parts.paint(painter, self.viewportTransform(), self._moving_groups)
         painter.setFont(self.font())
         self.paint_words(painter)
+        if self.over is not None:
+            self.over(painter)
         self._paint_focus(painter)
         painter.end()
 

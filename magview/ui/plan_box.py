@@ -21,6 +21,7 @@ from magview.bench.timing import timing_plan
 from magview.bench.tooth_steps import ToothStep, step_words, steps_between
 from magview.bench.words import direction_word, short_words, teeth_words
 from magview.physics.coupling import Move, outside_tolerance
+from magview.spec.language import number, tr
 from magview.spec.units import format_angle
 from magview.ui.model import BenchModel
 
@@ -32,7 +33,7 @@ class PlanBox(QGroupBox):
     """The move under the pointer, or the one chosen while it is stepped through; None for none."""
 
     def __init__(self, model: BenchModel, parent: QWidget | None = None) -> None:
-        super().__init__("Moves that would put it right, best first", parent)
+        super().__init__(tr("Moves that would put it right, best first"), parent)
         self._model = model
         self._moves: list[Move] = []
         self._steps: list[ToothStep] = []
@@ -43,8 +44,8 @@ class PlanBox(QGroupBox):
         self.verdict = QLabel()
         self.verdict.setWordWrap(True)
         self.table = QTableWidget(0, 4)
-        self.table.setHorizontalHeaderLabels(["Flange", "Disc", "Fires at", "Off by"])
-        self.table.setAccessibleName("Moves of the coupling, best first")
+        self.table.setHorizontalHeaderLabels([tr("Flange"), tr("Disc"), tr("Fires at"), tr("Off by")])
+        self.table.setAccessibleName(tr("Moves of the coupling, best first"))
         self.table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         self.table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
@@ -58,7 +59,7 @@ class PlanBox(QGroupBox):
         self.words = QLabel()
         self.words.setWordWrap(True)
         self.words.setAlignment(Qt.AlignmentFlag.AlignTop)
-        self.next = QPushButton("Move the ne&xt tooth")
+        self.next = QPushButton(tr("Move the ne&xt tooth"))
         self.next.clicked.connect(self._next_step)
         self.viewpoint = QLabel()
         self.viewpoint.setWordWrap(True)
@@ -77,23 +78,37 @@ class PlanBox(QGroupBox):
         outside = outside_tolerance(self._moves, tolerance) if self._moves else None
         rotation = state.magneto.rotation
         if not self._moves:
-            self.verdict.setText("There is no reading to plan from.")
+            self.verdict.setText(tr("There is no reading to plan from."))
         elif outside:
-            nearest = " or ".join(f"{m.result_btdc_deg:.2f}°" for m in self._moves[:2])
-            self.verdict.setText(f"✗ Nothing reaches it within tolerance: {outside}. The nearest two: {nearest}.")
+            two = [f"{number(m.result_btdc_deg, 2)}°" for m in self._moves[:2]]
+            nearest = tr("{first} or {second}", first=two[0], second=two[1]) if len(two) == 2 else two[0]
+            self.verdict.setText(
+                tr(
+                    "✗ Nothing reaches it within tolerance: {outside}. The nearest two: {nearest}.",
+                    outside=outside,
+                    nearest=nearest,
+                )
+            )
         else:
             good = readings(state).within_limits
             # With the contacts set wrongly the reading is not worth planning from.
             self.verdict.setText(
-                f"✓ The first is within ±{tolerance:g}° of crank."
+                tr("✓ The first is within ±{tolerance}° of crank.", tolerance=number(tolerance))
                 if good
-                else f"By the present reading the first would come within ±{tolerance:g}° of crank; set the contacts "
-                "first, read the lamp again, then plan."
+                else tr(
+                    "By the present reading the first would come within ±{tolerance}° of crank; set the "
+                    "contacts first, read the lamp again, then plan.",
+                    tolerance=number(tolerance),
+                )
             )
-        with_, against = (direction_word(s, rotation, "drive end") for s in (1, -1))
+        along, against = (direction_word(s, rotation, "drive end") for s in (1, -1))
         self.viewpoint.setText(
-            f"Teeth of the magneto flange on the disc, and of the disc on the drive flange, from as found; with "
-            f"rotation is {with_}, against is {against} seen from the drive end."
+            tr(
+                "Teeth of the magneto flange on the disc, and of the disc on the drive flange, from as "
+                "found; with rotation is {along}, against is {against} seen from the drive end.",
+                along=along,
+                against=against,
+            )
         )
         self.table.blockSignals(True)
         self.table.setRowCount(len(self._moves))
@@ -105,8 +120,8 @@ class PlanBox(QGroupBox):
                 format_angle(move.residual_deg, True),
             )
             tip = "; ".join((
-                f"Magneto flange {teeth_words(move.magneto_teeth, rotation, 'drive end')}",
-                f"disc {teeth_words(move.disc_teeth, rotation, 'drive end')}",
+                tr("Magneto flange {teeth}", teeth=teeth_words(move.magneto_teeth, rotation, "drive end")),
+                tr("disc {teeth}", teeth=teeth_words(move.disc_teeth, rotation, "drive end")),
             ))  # fmt: skip
             for column, text in enumerate(texts):
                 item = QTableWidgetItem(text)
@@ -159,16 +174,17 @@ class PlanBox(QGroupBox):
             self.table.setFocus()  # or the keyboard would jump to some other field, and the panel with it
         self.next.setEnabled(bool(self._steps))
         if self._target is None:
-            self.words.setText("Point at a move to see where it brings the marks; choose one to step through it.")
+            self.words.setText(tr("Point at a move to see where it brings the marks; choose one to step through it."))
         elif self._steps:
-            self.words.setText(
-                f"{len(self._steps)} single steps to go. "
-                f"{step_words(self._steps[0], state.magneto.rotation, engaged.mounting)}"
-            )
+            left = len(self._steps)
+            to_go = tr("1 single step to go.") if left == 1 else tr("{steps} single steps to go.", steps=left)
+            self.words.setText(f"{to_go} {step_words(self._steps[0], state.magneto.rotation, engaged.mounting)}")
         else:
             self.words.setText(
-                "The move is made. Check the marks, tighten, and read the lamp again, approaching with rotation; "
-                "enter what it says as the new reading."
+                tr(
+                    "The move is made. Check the marks, tighten, and read the lamp again, approaching with rotation; "
+                    "enter what it says as the new reading."
+                )
             )
 
     def _next_step(self) -> None:

@@ -12,6 +12,7 @@ from magview.bench.curves import Table, budget_table, density_curve
 from magview.bench.state import BenchState
 from magview.bench.sureness import outcome_words, percent_words
 from magview.physics.measurement import Outcome
+from magview.spec.language import marked, tr
 from magview.ui.inputs import QuietCombo
 from magview.ui.judging import Judging
 from magview.ui.plot_sheet import PlotSheet
@@ -23,15 +24,15 @@ _BINS = 60
 class BudgetSheet(PlotSheet):
     """The budget as bars, and the distribution with its limits. What is measured is chosen beside the bench."""
 
-    title = "Uncertainty budget"
+    title = marked("Uncertainty budget")
     long_names = True
     judging: Judging
 
     def build(self) -> Iterator[None]:
         """Two plots, and the choice of quantity."""
-        self._bars_plot = self.add_plot(0, 0, "share of the variance [%]", "")
+        self._bars_plot = self.add_plot(0, 0, tr("share of the variance [%]"), "")
         yield
-        self._spread_plot = self.add_plot(0, 1, "", "how often, per unit")
+        self._spread_plot = self.add_plot(0, 1, "", tr("how often, per unit"))
         self._bars = pg.BarGraphItem(x0=[0.0], y=[0.0], height=0.6, width=[0.0])
         self._bars_plot.addItem(self._bars)
         self._bars_plot.getViewBox().invertY(True)
@@ -41,11 +42,11 @@ class BudgetSheet(PlotSheet):
         self._limits = [pg.InfiniteLine(angle=90), pg.InfiniteLine(angle=90)]
         for line in self._limits:
             self._spread_plot.addItem(line)
-        self.legend(self._spread_plot, [(self._linear, "linear"), (self._drawn, "Monte Carlo")])
+        self.legend(self._spread_plot, [(self._linear, tr("linear")), (self._drawn, tr("Monte Carlo"))])
         self._none = self.word(self._spread_plot, (0.0, 0.0))
-        label = QLabel("&Quantity ")
+        label = QLabel(f"{tr('&Quantity')} ")
         self.quantity = QuietCombo()
-        self.quantity.setAccessibleName("Quantity whose budget is shown")
+        self.quantity.setAccessibleName(tr("Quantity whose budget is shown"))
         label.setBuddy(self.quantity)
         self.quantity.currentIndexChanged.connect(self.again)
         self.controls.addWidget(label)
@@ -96,7 +97,7 @@ class BudgetSheet(PlotSheet):
             item.setVisible(shown)
         self._none.setVisible(not shown)
         if outcome is None:
-            self._none.setText("Choose readings and instruments on the Uncertainty page.")
+            self._none.setText(tr("Choose readings and instruments on the Uncertainty page."))
             self._none.setPos(0.0, 1.0)
             return
         self._show_budget(outcome)
@@ -118,7 +119,7 @@ class BudgetSheet(PlotSheet):
         factor, unit = (self.per_mm, self.length_unit) if q.unit == "mm" else (1.0, q.unit)
         x, y = density_curve(outcome)
         self._linear.setData(x * factor, y / factor)
-        self._spread_plot.setLabel("bottom", f"{q.name} [{unit}]")
+        self._spread_plot.setLabel("bottom", f"{tr(q.name)} [{unit}]")
         for line, limit in zip(self._limits, (q.low, q.high), strict=True):
             line.setValue(limit * factor)
         tallest = float(y.max()) / factor if len(y) else 1.0
@@ -146,7 +147,12 @@ class BudgetSheet(PlotSheet):
         if not 0 <= row < len(lines):
             return ""
         line = lines[row]
-        return f"{line.input.name}: {percent_words(line.share)} of the variance; {line.input.source}"
+        return tr(
+            "{name}: {share} of the variance; {source}",
+            name=line.input.name,
+            share=percent_words(line.share),
+            source=line.input.source,
+        )
 
     def table(self) -> Table:
         """The budget as numbers."""
@@ -154,4 +160,4 @@ class BudgetSheet(PlotSheet):
 
     def summary(self) -> str:
         """What it comes to."""
-        return outcome_words(self.outcome, self.inches) if self.outcome is not None else "Nothing is judged yet."
+        return outcome_words(self.outcome, self.inches) if self.outcome is not None else tr("Nothing is judged yet.")

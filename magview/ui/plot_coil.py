@@ -25,6 +25,7 @@ from magview.bench.curves import (
 )
 from magview.bench.state import BenchState, readings
 from magview.physics.magnet import detent_torque_nm
+from magview.spec.language import marked, number, tr
 from magview.spec.units import format_angle
 from magview.ui.plot_sheet import PlotSheet
 
@@ -33,26 +34,33 @@ _SLOWEST_RPM, _FASTEST_RPM = 10.0, 4000.0
 
 _SLIDER_STEPS = 200
 
+_WITH = marked("rotor {rotor}: {torque} N m with rotation")
+_AGAINST = marked("rotor {rotor}: {torque} N m against rotation")
+_SWINGS_ON = marked("Let go, the rotor swings on, with rotation, {angle} to neutral.")
+_SWINGS_BACK = marked("Let go, the rotor swings back, against rotation, {angle} to neutral.")
+_OFF_SWINGS_ON = marked("Let go, off the engine, the rotor swings on, with rotation, {angle} to neutral.")
+_OFF_SWINGS_BACK = marked("Let go, off the engine, the rotor swings back, against rotation, {angle} to neutral.")
+
 
 class CoilSheet(PlotSheet):
     """Flux, primary current, and the energy left for the spark against where the contacts open."""
 
-    title = "Coil"
+    title = marked("Coil")
 
     def build(self) -> Iterator[None]:
         """Three plots, and a slider for the rotor's speed."""
-        x = "rotor past neutral [deg]"
-        self._flux_plot = self.add_plot(0, 0, x, "core flux [mWb]", cursor=True)
+        x = tr("rotor past neutral [deg]")
+        self._flux_plot = self.add_plot(0, 0, x, tr("core flux [mWb]"), cursor=True)
         yield
-        self._current_plot = self.add_plot(0, 1, x, "primary current [A]", cursor=True)
+        self._current_plot = self.add_plot(0, 1, x, tr("primary current [A]"), cursor=True)
         yield
-        self._energy_plot = self.add_plot(0, 2, "opens late [rotor deg]", "energy at opening [mJ]")
+        self._energy_plot = self.add_plot(0, 2, tr("opens late [rotor deg]"), tr("energy at opening [mJ]"))
         yield
         self._current_plot.setXLink(self._flux_plot)
-        self._note = self.canvas.addLabel(COIL_ASSUMPTIONS, row=1, col=0, colspan=3, justify="left")
+        self._note = self.canvas.addLabel(tr(COIL_ASSUMPTIONS), row=1, col=0, colspan=3, justify="left")
         self._static, self._flux = self.curve(self._flux_plot), self.curve(self._flux_plot)
         self._current, self._energy = self.curve(self._current_plot), self.curve(self._energy_plot)
-        self.legend(self._flux_plot, [(self._flux, "resultant"), (self._static, "static")])
+        self.legend(self._flux_plot, [(self._flux, tr("resultant")), (self._static, tr("static"))])
         self._here = pg.ScatterPlotItem(size=12, symbol="o")
         self._best = pg.InfiniteLine(angle=90)
         self._energy_plot.addItem(self._best)
@@ -62,13 +70,13 @@ class CoilSheet(PlotSheet):
             "best": self.word(self._energy_plot, (0.5, 1.0)),
             "none": self.word(self._flux_plot),
         }
-        self._words["best"].setText("best here")
-        label = QLabel("Rotor s&peed ")
+        self._words["best"].setText(tr("best here"))
+        label = QLabel(f"{tr('Rotor speed')} ")
         self.speed = QSlider(Qt.Orientation.Horizontal)
         self.speed.setRange(0, _SLIDER_STEPS)
         self.speed.setMinimumWidth(150)
-        self.speed.setAccessibleName("Speed of the rotor")
-        self.speed.setToolTip("From turning by hand to full speed")
+        self.speed.setAccessibleName(tr("Speed of the rotor"))
+        self.speed.setToolTip(tr("From turning by hand to full speed"))
         self.speed_label = QLabel()
         label.setBuddy(self.speed)
         for widget in (label, self.speed, self.speed_label):
@@ -92,7 +100,11 @@ class CoilSheet(PlotSheet):
         self._best.setPen(self.pen(theme.faint, "limit"))
         self._here.setBrush(pg.mkBrush(theme.hand))
         self._here.setPen(pg.mkPen(theme.line))
-        self._note.setText(COIL_ASSUMPTIONS, color=theme.text, size=f"{0.85 * self.font().pointSizeF():.1f}pt")
+        self._note.setText(
+            tr(COIL_ASSUMPTIONS),
+            color=theme.text,
+            size=f"{0.85 * self.font().pointSizeF():.1f}pt",
+        )
         self._wrap_note()
         for word in self._words.values():
             word.setColor(theme.text)
@@ -111,12 +123,12 @@ class CoilSheet(PlotSheet):
         """The curves change with the setting and the speed."""
         if old is not None and setting_of(old) == setting_of(state):
             return
-        self.speed_label.setText(f"{self.rpm:.0f} /min")
+        self.speed_label.setText(f"{number(self.rpm, 0)} /min")
         has = state.magneto.electrical is not None
         self._words["none"].setVisible(not has)
         self.speed.setEnabled(has)
         if not has:
-            self._words["none"].setText("This magneto's file gives no coil.")
+            self._words["none"].setText(tr("This magneto's file gives no coil."))
             for curve in (self._static, self._flux, self._current, self._energy):
                 curve.setData([], [])
             self._here.setData([], [])
@@ -151,7 +163,7 @@ class CoilSheet(PlotSheet):
             self._best.setValue(best)
             self._words["best"].setPos(best, 0.0)
         if shown:
-            self._words["now"].setText(f" now {now:.3g} mJ")
+            self._words["now"].setText(" " + tr("now {energy} mJ", energy=number(now, ".3g")))
             self._words["now"].setPos(error, now)
 
     def words_at(self, plot: int, x: float, y: float) -> str:
@@ -163,14 +175,19 @@ class CoilSheet(PlotSheet):
             errors, energy = energy_curve(state, self.rpm)
             if not len(errors):
                 return ""
-            return (
-                f"opening {format_angle(x, True)} from the E-gap leaves {1e3 * np.interp(x, errors, energy):.3g} mJ"
+            return tr(
+                "opening {angle} from the E-gap leaves {energy} mJ",
+                angle=format_angle(x, True),
+                energy=number(1000.0 * np.interp(x, errors, energy), ".3g"),
             )
         cycle = coil_cycle(state, self.rpm)
         n = int(np.abs(cycle.rotor_deg - x).argmin())
-        return (
-            f"rotor {format_angle(float(cycle.rotor_deg[n]))}: flux {1e3 * cycle.flux_wb[n]:+.3g} mWb (static "
-            f"{1e3 * cycle.static_flux_wb[n]:+.3g}), current {cycle.current_a[n]:+.3g} A"
+        return tr(
+            "rotor {rotor}: flux {flux} mWb (static {static}), current {current} A",
+            rotor=format_angle(float(cycle.rotor_deg[n])),
+            flux=number(1000.0 * cycle.flux_wb[n], "+.3g"),
+            static=number(1000.0 * cycle.static_flux_wb[n], "+.3g"),
+            current=number(cycle.current_a[n], "+.3g"),
         )
 
     def clicked_at(self, plot: int, x: float, y: float) -> None:
@@ -187,20 +204,27 @@ class CoilSheet(PlotSheet):
         state = self.model.state
         errors, energy = energy_curve(state, self.rpm)
         if not len(errors):
-            return "There is no coil to show, or the contacts never work."
+            return tr("There is no coil to show, or the contacts never work.")
         error = float(readings(state).e_gap_error_deg[0])
         now, at = (1e3 * float(np.interp(e, errors, energy)) for e in (error, 0.0))
-        return f"At {self.rpm:.0f} turns a minute the present opening leaves {now:.3g} mJ, the E-gap {at:.3g} mJ."
+        return tr(
+            "At {rpm} turns a minute the present opening leaves {now} mJ, the E-gap {at} mJ.",
+            rpm=number(self.rpm, 0),
+            now=number(now, ".3g"),
+            at=number(at, ".3g"),
+        )
 
 
 class PullSheet(PlotSheet):
     """The magnet's pull on the rotor over a turn, with the places where it rests."""
 
-    title = "Pull of the magnet"
+    title = marked("Pull of the magnet")
 
     def build(self) -> Iterator[None]:
         """One plot."""
-        plot = self._plot = self.add_plot(0, 0, "rotor past neutral [deg]", "torque with rotation [N m]", cursor=True)
+        plot = self._plot = self.add_plot(
+            0, 0, tr("rotor past neutral [deg]"), tr("torque with rotation [N m]"), cursor=True
+        )
         yield
         self._torque = self.curve(plot)
         self._zero = pg.InfiniteLine(angle=0, pos=0.0)
@@ -211,7 +235,7 @@ class PullSheet(PlotSheet):
         self._note = self.word(plot, (0.0, 1.0))
         self.legend(
             plot,
-            [(self._rests, "rests: neutral"), (self._balances, "balances but does not rest: full register")],
+            [(self._rests, tr("rests: neutral")), (self._balances, tr("balances but does not rest: full register"))],
         )
 
     def span_deg(self, state: BenchState) -> float:
@@ -249,7 +273,7 @@ class PullSheet(PlotSheet):
             self._plot.setYRange(-1.6 * top, 1.5 * top, padding=0.0)
             self._note.setPos(0.0, -1.6 * top)
         if not pulls(magneto):
-            self._note.setText("This magneto's file gives no pull.")
+            self._note.setText(tr("This magneto's file gives no pull."))
             self._two.setData([], [])
             return
         places = [p % 360.0 for p in resting_places_deg(state)]
@@ -262,8 +286,8 @@ class PullSheet(PlotSheet):
         if detent is None or not pulls(self.model.state.magneto):
             return ""
         torque = float(detent_torque_nm(detent, self.model.state.magneto.poles, x))
-        way = "with" if torque > 0 else "against"
-        return f"rotor {format_angle(x)}: {abs(torque):.3g} N m {way} rotation"
+        words = _WITH if torque > 0 else _AGAINST
+        return tr(words, rotor=format_angle(x), torque=number(abs(torque), ".3g"))
 
     def clicked_at(self, plot: int, x: float, y: float) -> None:
         """Turn the rotor there."""
@@ -277,10 +301,13 @@ class PullSheet(PlotSheet):
         """Where the rotor would go."""
         state = self.model.state
         if not pulls(state.magneto):
-            return "This magneto's file gives no pull."
+            return tr("This magneto's file gives no pull.")
         goes = falls_to_deg(state)
         if abs(goes - state.rotor_deg) < 0.005:
-            return "The rotor stands at neutral: it stays there by itself."
-        way = "on, with rotation," if goes > state.rotor_deg else "back, against rotation,"
-        off = "off the engine, " if state.engaged is not None and state.engaged.mounted else ""
-        return f"Let go, {off}the rotor swings {way} {format_angle(abs(goes - state.rotor_deg))} to neutral."
+            return tr("The rotor stands at neutral: it stays there by itself.")
+        on = goes > state.rotor_deg
+        if state.engaged is not None and state.engaged.mounted:
+            words = _OFF_SWINGS_ON if on else _OFF_SWINGS_BACK
+        else:
+            words = _SWINGS_ON if on else _SWINGS_BACK
+        return tr(words, angle=format_angle(abs(goes - state.rotor_deg)))

@@ -14,19 +14,23 @@ from magview.bench.curves import Table, shift_table, shifts_near, teeth_moved
 from magview.bench.state import BenchState, Engaged, firing_btdc_deg
 from magview.bench.words import short_words
 from magview.physics.coupling import MAX_TEETH, Move
+from magview.spec.language import marked, number, tr
 from magview.spec.units import format_angle
 from magview.ui.plot_sheet import PlotSheet
+
+_EARLY = marked("{fires} BTDC, {off} early: magneto flange {magneto}, disc {disc}")
+_LATE = marked("{fires} BTDC, {off} late: magneto flange {magneto}, disc {disc}")
 
 
 class CouplingSheet(PlotSheet):
     """A stem for each reachable timing: how near it comes, and how many teeth it takes."""
 
-    title = "Coupling"
+    title = marked("Coupling")
 
     def build(self) -> Iterator[None]:
         """One plot, and the tooth counts as a question of "what if"."""
         plot = self._plot = self.add_plot(
-            0, 0, "fires [crank deg BTDC], earlier to the right", "teeth moved, both faces"
+            0, 0, tr("fires [crank deg BTDC], earlier to the right"), tr("teeth moved, both faces")
         )
         yield
         self._band = pg.LinearRegionItem(movable=False)
@@ -43,11 +47,13 @@ class CouplingSheet(PlotSheet):
         self.teeth: dict[str, QSpinBox] = {}
         self._asked_of: tuple[int, int] | None = None
         """The coupling that "what if" is asked of: another one's own counts come first."""
-        for name, text in (("magneto", "Teeth: ma&gneto "), ("drive", " d&rive ")):
+        for name, text in (("magneto", f"{tr('Teeth: magneto')} "), ("drive", f" {tr('drive')} ")):
             label, spin = QLabel(text), QSpinBox()
             spin.setRange(1, MAX_TEETH)
-            spin.setAccessibleName(f"Teeth at the {name}, what if")
-            spin.setToolTip("What if the disc had other teeth: the installation stays as it is")
+            spin.setAccessibleName(
+                tr("Teeth at the magneto, what if") if name == "magneto" else tr("Teeth at the drive, what if")
+            )
+            spin.setToolTip(tr("What if the disc had other teeth: the installation stays as it is"))
             label.setBuddy(spin)
             spin.valueChanged.connect(self.again)
             self.controls.addWidget(label)
@@ -98,13 +104,13 @@ class CouplingSheet(PlotSheet):
         moved = abs(at.magneto_teeth) + abs(at.disc_teeth)
         self._now.setData([now] if real else [], [moved] if real else [])
         self._word["now"].setVisible(real)
-        self._word["now"].setText("now")
+        self._word["now"].setText(tr("now"))
         self._word["now"].setPos(now, moved)
         if real and self._moves:  # one word where both would stand
             best = self._best()
             there = abs(best.result_btdc_deg - now) < 1e-6 and teeth_moved(best) == moved
             self._word["best"].setVisible(not there)
-            self._word["now"].setText("now, nearest" if there else "now")
+            self._word["now"].setText(tr("now, nearest") if there else tr("now"))
 
     def _show_none(self, engaged: Engaged | None) -> None:
         self._moves = []
@@ -113,8 +119,8 @@ class CouplingSheet(PlotSheet):
         for word in self._word.values():
             word.setVisible(False)
         self._word["none"].setText(
-            "This magneto is not on an engine: open an installation." if engaged is None
-            else "The contacts never open and close: there is no timing to plan from."
+            tr("This magneto is not on an engine: open an installation.") if engaged is None
+            else tr("The contacts never open and close: there is no timing to plan from.")
         )  # fmt: skip
         self._word["none"].setPos(0.5, 0.5)
         self._word["none"].setVisible(True)
@@ -140,12 +146,14 @@ class CouplingSheet(PlotSheet):
         self._plot.setYRange(-0.06 * max(top, 1.0), 1.3 * max(top, 1.0), padding=0.0)
         for name, word in self._word.items():
             word.setVisible(name == "wanted" or (name == "best" and bool(self._moves)))
-        self._word["wanted"].setText(f"wanted {format_angle(wanted)} ± {tolerance:g}°")
+        self._word["wanted"].setText(
+            tr("wanted {wanted} ± {tolerance}°", wanted=format_angle(wanted), tolerance=number(tolerance))
+        )
         self._word["wanted"].setAnchor((0.5, 0.0))
         self._word["wanted"].setPos(wanted, 1.3 * max(top, 1.0))
         if self._moves:
             best = self._best()
-            self._word["best"].setText("nearest")
+            self._word["best"].setText(tr("nearest"))
             self._word["best"].setPos(best.result_btdc_deg, teeth_moved(best))
 
     def _best(self) -> Move:
@@ -159,10 +167,12 @@ class CouplingSheet(PlotSheet):
         move = self._nearest(x)
         if move is None:
             return ""
-        side = "early" if move.residual_deg > 0 else "late"
-        return (
-            f"{format_angle(move.result_btdc_deg)} BTDC, {format_angle(abs(move.residual_deg))} {side}: magneto "
-            f"flange {short_words(move.magneto_teeth)}, disc {short_words(move.disc_teeth)}"
+        return tr(
+            _EARLY if move.residual_deg > 0 else _LATE,
+            fires=format_angle(move.result_btdc_deg),
+            off=format_angle(abs(move.residual_deg)),
+            magneto=short_words(move.magneto_teeth),
+            disc=short_words(move.disc_teeth),
         )
 
     def table(self) -> Table:
@@ -172,10 +182,12 @@ class CouplingSheet(PlotSheet):
     def summary(self) -> str:
         """How many there are, and the nearest."""
         if not self._moves:
-            return "No timing can be planned."
+            return tr("No timing can be planned.")
         best = self._best()
         nearest = self.words_at(0, best.result_btdc_deg, 0.0)
-        return f"{len(self._moves)} timings near the wanted one; the nearest: {nearest}."
+        return tr(
+            "{moves} timings near the wanted one; the nearest: {nearest}.", moves=len(self._moves), nearest=nearest
+        )
 
 
 def _counts(engaged: Engaged) -> tuple[int, int]:

@@ -22,21 +22,25 @@ from magview.bench.curves import (
     setting_of,
 )
 from magview.bench.state import BenchState, readings, same_but_worn
+from magview.spec.language import marked, tr
 from magview.spec.units import format_angle, format_length
 from magview.ui.plot_sheet import PlotSheet
+
+_KINDS = (marked("present"), marked("designed"), marked("before"))
+"""Which gaps are drawn, in the order of the legend."""
 
 
 class LiftSheet(PlotSheet):
     """Lift with the stop's level, and the gap that is left of it, over a turn of the cam."""
 
-    title = "Lift and gap"
+    title = marked("Lift and gap")
 
     def build(self) -> Iterator[None]:
         """Two plots side by side, with one cursor."""
-        x = "rotor past neutral [deg]"
-        self._lift_plot = self.add_plot(0, 0, x, "contact lift [mm]", cursor=True)
+        x = tr("rotor past neutral [deg]")
+        self._lift_plot = self.add_plot(0, 0, x, tr("contact lift [mm]"), cursor=True)
         yield
-        self._gap_plot = self.add_plot(0, 1, x, "gap [mm]", cursor=True)
+        self._gap_plot = self.add_plot(0, 1, x, tr("gap [mm]"), cursor=True)
         self._gap_plot.setXLink(self._lift_plot)
         yield
         self._open = []
@@ -48,7 +52,7 @@ class LiftSheet(PlotSheet):
         self._lift = self.curve(self._lift_plot)
         self._stop = pg.InfiniteLine(angle=0)
         self._lift_plot.addItem(self._stop)
-        self._gaps = {kind: self.curve(self._gap_plot) for kind in ("before", "designed", "present")}
+        self._gaps = {kind: self.curve(self._gap_plot) for kind in _KINDS}
         self._limits = [pg.InfiniteLine(angle=0), pg.InfiniteLine(angle=0)]
         for line in self._limits:
             self._gap_plot.addItem(line)
@@ -62,7 +66,7 @@ class LiftSheet(PlotSheet):
             "limits": self.word(self._gap_plot, (1.0, 1.0)),
         }
         yield
-        self.legend(self._gap_plot, [(self._gaps[kind], kind) for kind in ("present", "designed", "before")])
+        self.legend(self._gap_plot, [(self._gaps[kind], tr(kind)) for kind in _KINDS])
 
     def colour(self) -> None:
         """Solid is present, dashed designed, dotted before."""
@@ -89,8 +93,8 @@ class LiftSheet(PlotSheet):
         if old is not None and setting_of(old) == setting:
             return
         unit, per_mm = self.length_unit, self.per_mm
-        self._lift_plot.setLabel("left", f"contact lift [{unit}]")
-        self._gap_plot.setLabel("left", f"gap [{unit}]")
+        self._lift_plot.setLabel("left", tr("contact lift [{unit}]", unit=unit))
+        self._gap_plot.setLabel("left", tr("gap [{unit}]", unit=unit))
         now = lift_curves(setting)
         self._lift.setData(now.rotor_deg, now.lift_mm * per_mm)
         self._gaps["present"].setData(now.rotor_deg, now.gap_mm * per_mm)
@@ -121,13 +125,13 @@ class LiftSheet(PlotSheet):
         for bars, foot, head in zip(self._open, (bottom, 0.0), (1.18 * top, 1.35 * tallest), strict=True):
             over = 0.1 * (head - foot)  # foot and head of the bars are out of sight
             bars.setOpts(x0=starts, x1=ends, y0=foot - over, y1=head + over)
-        self._say("stop", "stop: contacts touch", whole, setting.stop_mm * per_mm)
-        self._say("limits", "limits of the largest gap", whole, high * per_mm)
-        self._say("e-gap", " E-gap", first, 1.18 * top)
+        self._say("stop", tr("stop: contacts touch"), whole, setting.stop_mm * per_mm)
+        self._say("limits", tr("limits of the largest gap"), whole, high * per_mm)
+        self._say("e-gap", f" {tr('E-gap')}", first, 1.18 * top)
         longest = max(spans, key=lambda s: s[1] - s[0], default=None)
         self._words["open"].setVisible(longest is not None)
         if longest is not None:
-            self._say("open", "open", sum(longest) / 2, bottom)
+            self._say("open", tr("open"), sum(longest) / 2, bottom)
 
     def _say(self, key: str, text: str, x: float, y: float) -> None:
         self._words[key].setText(text)
@@ -145,8 +149,13 @@ class LiftSheet(PlotSheet):
         setting = setting_of(self.model.state)
         lift = float(setting.timing.lift_mm(x, setting.backplate_deg))
         gap = max(lift - setting.stop_mm, 0.0)
-        what = f"gap {format_length(gap, self.inches)}" if gap > 0 else "closed"
-        return f"rotor {format_angle(x)}: lift {format_length(lift, self.inches)}, {what}"
+        what = tr("gap {gap}", gap=format_length(gap, self.inches)) if gap > 0 else tr("closed")
+        return tr(
+            "rotor {rotor}: lift {lift}, {what}",
+            rotor=format_angle(x),
+            lift=format_length(lift, self.inches),
+            what=what,
+        )
 
     def clicked_at(self, plot: int, x: float, y: float) -> None:
         """Turn the rotor there."""
@@ -160,23 +169,29 @@ class LiftSheet(PlotSheet):
         """Opening and largest gap of lobe 1."""
         result = readings(self.model.state)
         if math.isnan(result.opens_deg[0]):
-            return "The contacts never " + ("open on lobe 1." if result.max_gap_mm[0] <= 0.0 else "close.")
-        return (
-            f"Contacts open at {format_angle(result.opens_deg[0])} and close at {format_angle(result.closes_deg[0])} "
-            f"of rotor; largest gap {format_length(float(result.max_gap_mm[0]), self.inches)}."
+            return (
+                tr("The contacts never open on lobe 1.")
+                if result.max_gap_mm[0] <= 0.0
+                else tr("The contacts never close.")
+            )
+        return tr(
+            "Contacts open at {opens} and close at {closes} of rotor; largest gap {max_gap}.",
+            opens=format_angle(result.opens_deg[0]),
+            closes=format_angle(result.closes_deg[0]),
+            max_gap=format_length(float(result.max_gap_mm[0]), self.inches),
         )
 
 
 class LobeSheet(PlotSheet):
     """Opening error and largest gap of every lobe against the limits."""
 
-    title = "Lobes"
+    title = marked("Lobes")
 
     def build(self) -> Iterator[None]:
         """Two plots with a point for each lobe."""
-        self._plots = [self.add_plot(0, 0, "lobe, in firing order", "opens late [rotor deg]")]
+        self._plots = [self.add_plot(0, 0, tr("lobe, in firing order"), tr("opens late [rotor deg]"))]
         yield
-        self._plots.append(self.add_plot(0, 1, "lobe, in firing order", "largest gap [mm]"))
+        self._plots.append(self.add_plot(0, 1, tr("lobe, in firing order"), tr("largest gap [mm]")))
         yield
         self._stems, self._points, self._limits, self._bounds = [], [], [], []
         for plot in self._plots:
@@ -207,14 +222,14 @@ class LobeSheet(PlotSheet):
             return
         result, magneto = readings(state), state.magneto
         unit, per_mm = self.length_unit, self.per_mm
-        self._plots[1].setLabel("left", f"largest gap [{unit}]")
+        self._plots[1].setLabel("left", tr("largest gap [{unit}]", unit=unit))
         bound = opening_limit_deg(magneto)
         low, high = (v * per_mm for v in magneto.gap_limits_mm)
         # Only the first lobe of a compensated cam is judged; the others are shown against their own place.
         judged = np.arange(len(result.opens_deg)) < (1 if magneto.compensated else len(result.opens_deg))
-        word = "at the mark: judged on lobe 1" if magneto.compensated else "at the mark"
+        word = tr("at the mark: judged on lobe 1") if magneto.compensated else tr("at the mark")
         self._show_lobes(0, result.e_gap_error_deg, result.timing_ok, judged, (-bound, bound), 0.0, word)
-        self._show_lobes(1, result.max_gap_mm * per_mm, result.gap_ok, judged | True, (low, high), low, "limits")
+        self._show_lobes(1, result.max_gap_mm * per_mm, result.gap_ok, judged | True, (low, high), low, tr("limits"))
 
     def _show_lobes(
         self,
@@ -257,8 +272,17 @@ class LobeSheet(PlotSheet):
         if not 1 <= lobe <= len(result.opens_deg):
             return ""
         error = float(result.e_gap_error_deg[lobe - 1])
-        opens = "never works the contacts" if math.isnan(error) else f"{format_angle(error, True)} from its place"
-        return f"lobe {lobe}: {opens}, largest gap {format_length(float(result.max_gap_mm[lobe - 1]), self.inches)}"
+        opens = (
+            tr("never works the contacts")
+            if math.isnan(error)
+            else tr("{error} from its place", error=format_angle(error, True))
+        )
+        return tr(
+            "lobe {lobe}: {opens}, largest gap {max_gap}",
+            lobe=lobe,
+            opens=opens,
+            max_gap=format_length(float(result.max_gap_mm[lobe - 1]), self.inches),
+        )
 
     def clicked_at(self, plot: int, x: float, y: float) -> None:
         """Turn the rotor to where that lobe opens the contacts."""
@@ -274,4 +298,8 @@ class LobeSheet(PlotSheet):
     def summary(self) -> str:
         """How many lobes are within limits."""
         result = readings(self.model.state)
-        return f"{int(np.sum(result.gap_ok))} of {len(result.gap_ok)} lobes have their largest gap within limits."
+        return tr(
+            "{good} of {lobes} lobes have their largest gap within limits.",
+            good=int(np.sum(result.gap_ok)),
+            lobes=len(result.gap_ok),
+        )

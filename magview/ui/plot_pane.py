@@ -13,6 +13,8 @@ from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QLabel, QStackedWidget, QTabWidget, QWidget
 
+from magview.spec.language import marked, tr
+from magview.ui.collecting import resume
 from magview.ui.model import BenchModel
 from magview.ui.theme import Theme
 
@@ -20,15 +22,15 @@ if TYPE_CHECKING:
     from magview.ui.plot_sheet import PlotSheet
 
 SHEETS = {
-    "lift": ("Lift and gap", "plot_lift", "LiftSheet"),
-    "lobes": ("Lobes", "plot_lift", "LobeSheet"),
-    "window": ("Window", "plot_window", "WindowSheet"),
-    "coil": ("Coil", "plot_coil", "CoilSheet"),
-    "pull": ("Magnet", "plot_coil", "PullSheet"),
-    "coupling": ("Coupling", "plot_coupling", "CouplingSheet"),
-    "trials": ("Trials", "plot_trials", "TrialsSheet"),
-    "budget": ("Uncertainty", "plot_budget", "BudgetSheet"),
-    "wear": ("Wear", "plot_wear", "WearSheet"),
+    "lift": (marked("Lift and gap"), "plot_lift", "LiftSheet"),
+    "lobes": (marked("Lobes"), "plot_lift", "LobeSheet"),
+    "window": (marked("Window"), "plot_window", "WindowSheet"),
+    "coil": (marked("Coil"), "plot_coil", "CoilSheet"),
+    "pull": (marked("Magnet"), "plot_coil", "PullSheet"),
+    "coupling": (marked("Coupling"), "plot_coupling", "CouplingSheet"),
+    "trials": (marked("Trials"), "plot_trials", "TrialsSheet"),
+    "budget": (marked("Uncertainty"), "plot_budget", "BudgetSheet"),
+    "wear": (marked("Wear"), "plot_wear", "WearSheet"),
 }
 """What the tabs say, and where each sheet is found."""
 
@@ -76,10 +78,10 @@ class PlotPane(QTabWidget):
         self._pages: dict[str, QStackedWidget] = {}
         for name, (title, _, _) in SHEETS.items():
             page = self._pages[name] = QStackedWidget()
-            waiting = QLabel("The plots are coming…")
+            waiting = QLabel(tr("The plots are coming…"))
             waiting.setAlignment(Qt.AlignmentFlag.AlignCenter)
             page.addWidget(waiting)
-            self.addTab(page, title)
+            self.addTab(page, tr(title))
         self._look = QTimer(self)
         self._look.setInterval(_LOOK_MS)
         self._look.timeout.connect(self._loaded)
@@ -98,7 +100,7 @@ class PlotPane(QTabWidget):
         end = time.perf_counter() + _SLICE_S
         for _ in self._touching:
             if time.perf_counter() > end:
-                QTimer.singleShot(0, self, self._touch_on)
+                QTimer.singleShot(1, self, self._touch_on)
                 return
         self._loading = threading.Thread(target=importlib.import_module, args=(_FIRST,), daemon=True)
         self._loading.start()
@@ -155,6 +157,7 @@ class PlotPane(QTabWidget):
             page.setCurrentIndex(1)
             self._built[name] = made
             self.made.emit(name, made)
+            QTimer.singleShot(0, resume)
 
     def choose(self, name: str) -> PlotSheet:
         """Bring a sheet to the front."""
@@ -166,13 +169,15 @@ class PlotPane(QTabWidget):
             self.ready = True
             self._look.stop()
             self._chosen()
+            if not self.isVisible():
+                resume()
 
     def _chosen(self, _: int = 0) -> None:
         """A step of building what is in front, and the next one when everything else has had its turn."""
         name = list(SHEETS)[self.currentIndex()]
         if self.ready and self.isVisible() and name not in self._built:
             self._build_on(name)
-            QTimer.singleShot(0, self, self._chosen)
+            QTimer.singleShot(1, self, self._chosen)
 
     def showEvent(self, event: QShowEvent) -> None:
         """Seen for the first time: load, or build what is in front."""

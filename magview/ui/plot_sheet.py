@@ -6,11 +6,12 @@ together, so the window loads it in the background once its pictures stand.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
+from functools import partial
 from pathlib import Path
 
 import pyqtgraph as pg
-from PySide6.QtCore import QEvent, QPointF, QSize, Qt, QTimer, Signal
+from PySide6.QtCore import QEvent, QLocale, QPointF, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QColor, QFont, QFontMetrics, QGuiApplication, QKeyEvent, QPen, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
 
@@ -19,6 +20,7 @@ from magview.bench.curves import Table, csv_text, cycle_deg
 from magview.bench.state import BenchState
 from magview.spec.base import SpecError
 from magview.spec.files import write_text
+from magview.spec.language import tr
 from magview.spec.units import MM_PER_INCH
 from magview.ui.export import written_beside
 from magview.ui.model import BenchModel
@@ -39,6 +41,11 @@ LINES = {
     "stop": Qt.PenStyle.DashDotDotLine,
 }
 """What a line is, told by its strokes as well as by its colour."""
+
+
+def _written(write: Callable[..., list[str]], point: str, *arguments: object) -> list[str]:
+    """The numbers of an axis with the language's decimal sign."""
+    return [text.replace(".", point) for text in write(*arguments)]
 
 
 class RotorCursor(pg.InfiniteLine):  # type: ignore[misc]  # the library has no types
@@ -87,17 +94,17 @@ class PlotSheet(QWidget):
         self.legends: list[pg.LegendItem] = []
         self.canvas = pg.GraphicsLayoutWidget()
         self.canvas.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.canvas.setAccessibleName(self.title)
+        self.canvas.setAccessibleName(tr(self.title))
         self.canvas.installEventFilter(self)
         self.controls = QHBoxLayout()
         self.reading = QLabel()
-        self.reading.setAccessibleName("Values under the pointer")
+        self.reading.setAccessibleName(tr("Values under the pointer"))
         # Words that change under the pointer must not widen the window, nor move the plots: they have two lines.
         self.reading.setWordWrap(True)
         self.reading.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
-        self.copy_button, self.save_button = QPushButton("Cop&y"), QPushButton("Save…")
-        self.copy_button.setToolTip("Copy the plots as a picture")
-        self.save_button.setToolTip("Save the plots as SVG or PNG, or their values as CSV")
+        self.copy_button, self.save_button = QPushButton(tr("Cop&y")), QPushButton(tr("Save…"))
+        self.copy_button.setToolTip(tr("Copy the plots as a picture"))
+        self.save_button.setToolTip(tr("Save the plots as SVG or PNG, or their values as CSV"))
         self.copy_button.clicked.connect(self.copy)
         self.save_button.clicked.connect(self.save)
         foot = QHBoxLayout()
@@ -170,10 +177,13 @@ class PlotSheet(QWidget):
         plot.setMouseEnabled(x=False, y=False)
         plot.setLabel("bottom", x_title)
         plot.setLabel("left", y_title)
+        point = QLocale().decimalPoint()
         for side in ("left", "bottom"):
             # Units stand in the title as they are; no kilo-degrees.
             axis = plot.getAxis(side)
             axis.enableAutoSIPrefix(False)
+            if point != ".":
+                axis.tickStrings = partial(_written, axis.tickStrings, point)
             # Numbers and grid are laid out when they change, not whenever the cursor passes.
             axis.setCacheMode(axis.CacheMode.DeviceCoordinateCache)
         plot.showGrid(x=True, y=True, alpha=0.18)
@@ -255,7 +265,7 @@ class PlotSheet(QWidget):
         """Catch up with what changed meanwhile; the first time one turn later, as being laid out takes one."""
         super().showEvent(event)
         if self._shown_size.isEmpty():
-            QTimer.singleShot(0, self, self.catch_up)
+            QTimer.singleShot(1, self, self.catch_up)
         else:
             self.catch_up()
 
@@ -308,7 +318,11 @@ class PlotSheet(QWidget):
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Ticks and pictures that depend on the room there is."""
         super().resizeEvent(event)
-        QTimer.singleShot(0, self, self.resized)
+        QTimer.singleShot(1, self, self._resized)
+
+    def _resized(self) -> None:
+        if self._rest is None:  # half built it has nothing to fit
+            self.resized()
 
     def resized(self) -> None:
         """The plots may have another size."""
@@ -393,15 +407,15 @@ class PlotSheet(QWidget):
     def copy(self) -> None:
         """Put the plots on the clipboard as a picture."""
         QGuiApplication.clipboard().setImage(plot_image(self.canvas, self.theme.paper, _SHARPNESS))
-        self.said.emit("The plots are copied.")
+        self.said.emit(tr("The plots are copied."))
 
     def save(self) -> None:
         """Ask where, and save the plots or their values."""
         from PySide6.QtWidgets import QFileDialog
 
-        kinds = "SVG (*.svg);;PNG (*.png);;Values as CSV (*.csv)"
+        kinds = tr("SVG (*.svg);;PNG (*.png);;Values as CSV (*.csv)")
         name = self.title.lower().replace(" ", "-")
-        path, kind = QFileDialog.getSaveFileName(self, "Save the plots", f"{name}.svg", kinds)
+        path, kind = QFileDialog.getSaveFileName(self, tr("Save the plots"), f"{name}.svg", kinds)
         if path:
             target = Path(path)
             self.save_to(target if target.suffix else target.with_suffix(f".{kind.split('.')[-1].rstrip(')')}"))
@@ -413,21 +427,21 @@ class PlotSheet(QWidget):
         except SpecError as error:
             self.said.emit(str(error))
             return
-        self.said.emit(f"Saved {path.name}.")
+        self.said.emit(tr("Saved {name}.", name=path.name))
 
     def _write(self, path: Path) -> None:
         kind = path.suffix.lower()
         if kind == ".csv":
             table = self.table()
             if not table:
-                raise SpecError("there are no values to save here")
+                raise SpecError(tr("there are no values to save here"))
             write_text(path, csv_text(table))
         elif kind in (".svg", ".png"):
             with written_beside(path) as part:
                 if kind == ".svg":
-                    title = f"{self.model.state.magneto.name}: {self.title}. {self.summary()}"
+                    title = f"{tr(self.model.state.magneto.name)}: {tr(self.title)}. {self.summary()}"
                     write_plot_svg(self.canvas, part, title)
                 elif not plot_image(self.canvas, self.theme.paper, _SHARPNESS).save(str(part)):
-                    raise SpecError(f"{path.name}: the picture could not be saved")
+                    raise SpecError(tr("{name}: the picture could not be saved", name=path.name))
         else:
-            raise SpecError(f"{path.name}: plots are saved as .svg or .png, their values as .csv")
+            raise SpecError(tr("{name}: plots are saved as .svg or .png, their values as .csv", name=path.name))

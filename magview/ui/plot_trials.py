@@ -12,6 +12,7 @@ from magview.bench.actions import TurnBackplate
 from magview.bench.curves import Table, trials_curve, trials_table
 from magview.bench.state import BenchState
 from magview.physics.advice import Advice
+from magview.spec.language import marked, tr
 from magview.spec.units import format_angle, format_length
 from magview.ui.plot_sheet import PlotSheet
 
@@ -22,11 +23,11 @@ if TYPE_CHECKING:
 class TrialsSheet(PlotSheet):
     """Largest gap against the plate, with the contacts set to open at the E-gap each time."""
 
-    title = "Trials"
+    title = marked("Trials")
 
     def build(self) -> Iterator[None]:
         """One plot."""
-        plot = self._plot = self.add_plot(0, 0, "backplate, positive with rotation [deg]", "largest gap [mm]")
+        plot = self._plot = self.add_plot(0, 0, tr("backplate, positive with rotation [deg]"), tr("largest gap [mm]"))
         yield
         self._file, self._fit = self.curve(plot), self.curve(plot)
         self._low, self._high = self.curve(plot), self.curve(plot)
@@ -39,7 +40,11 @@ class TrialsSheet(PlotSheet):
             plot.addItem(item)
         self.legend(
             plot,
-            [(self._fit, "through the trials"), (self._file, "as the file has it"), (self._low, "19 times in 20")],
+            [
+                (self._fit, tr("through the trials")),
+                (self._file, tr("as the file has it")),
+                (self._low, tr("19 times in 20")),
+            ],
         )
         self._word = self.word(plot, (0.5, 1.0))
         self._panel: TrialsPanel | None = None
@@ -79,7 +84,7 @@ class TrialsSheet(PlotSheet):
         if advice is None:
             return
         curve = trials_curve(advice)
-        self._plot.setLabel("left", f"largest gap [{self.length_unit}]")
+        self._plot.setLabel("left", tr("largest gap [{unit}]", unit=self.length_unit))
         self._file.setData(curve.backplate_deg, curve.file_mm * per_mm, connect="finite")
         for item, values in ((self._fit, curve.gap_mm), (self._low, curve.low_mm), (self._high, curve.high_mm)):
             item.setData(curve.backplate_deg, values * per_mm)
@@ -92,7 +97,7 @@ class TrialsSheet(PlotSheet):
         self._plot.setYRange(0.0, 1.25 * top, padding=0.0)
         done = advice.outcome == "done"
         self._next.setData([advice.backplate_deg], [advice.gap_mm * per_mm])
-        self._word.setText("here: done" if done else "next")
+        self._word.setText(tr("here: done") if done else tr("next"))
         self._word.setPos(advice.backplate_deg, advice.high_mm * per_mm)
 
     def _show_trials(self, advice: Advice) -> None:
@@ -116,7 +121,13 @@ class TrialsSheet(PlotSheet):
             return ""
         there = self._advice.fit.predict(x, as_set=True)
         gap, low, high = (format_length(float(v), self.inches) for v in (there.gap_mm, there.low_mm, there.high_mm))
-        return f"plate {format_angle(x, True)}: expect {gap}, 19 times in 20 between {low} and {high}"
+        return tr(
+            "plate {plate}: expect {gap}, 19 times in 20 between {low} and {high}",
+            plate=format_angle(x, True),
+            gap=gap,
+            low=low,
+            high=high,
+        )
 
     def clicked_at(self, plot: int, x: float, y: float) -> None:
         """Turn the plate there."""

@@ -12,6 +12,7 @@ from magview.bench.curves import Table, opening_limit_deg, setting_of, wear_cour
 from magview.bench.state import BenchState
 from magview.bench.wear_words import expectation_words, leaving_words
 from magview.physics.wear import Course
+from magview.spec.language import marked, tr
 from magview.ui.plot_sheet import PlotSheet
 
 if TYPE_CHECKING:
@@ -21,16 +22,16 @@ if TYPE_CHECKING:
 class WearSheet(PlotSheet):
     """The true gap, what a blade would find, and the opening, against hours; rates stand beside the bench."""
 
-    title = "Wear"
+    title = marked("Wear")
 
     def build(self) -> Iterator[None]:
         """Two plots with the next inspection marked."""
-        self._gap_plot = self.add_plot(0, 0, "running hours from now [h]", "largest gap [mm]")
+        self._gap_plot = self.add_plot(0, 0, tr("running hours from now [h]"), tr("largest gap [mm]"))
         yield
-        self._error_plot = self.add_plot(0, 1, "running hours from now [h]", "opens late [rotor deg]")
+        self._error_plot = self.add_plot(0, 1, tr("running hours from now [h]"), tr("opens late [rotor deg]"))
         self._gap, self._blade = self.curve(self._gap_plot), self.curve(self._gap_plot)
         self._error = self.curve(self._error_plot)
-        self.legend(self._gap_plot, [(self._gap, "true gap"), (self._blade, "what a blade finds")])
+        self.legend(self._gap_plot, [(self._gap, tr("true gap")), (self._blade, tr("what a blade finds"))])
         self._limits = [[pg.InfiniteLine(angle=0) for _ in range(2)] for _ in range(2)]
         self._next = [pg.InfiniteLine(angle=90) for _ in range(2)]
         self._seen = [pg.ScatterPlotItem(size=10, symbol="d") for _ in range(2)]
@@ -74,7 +75,7 @@ class WearSheet(PlotSheet):
         if found is None or self._panel is None:
             return
         per_mm, hours = self.per_mm, found.hours
-        self._gap_plot.setLabel("left", f"largest gap [{self.length_unit}]")
+        self._gap_plot.setLabel("left", tr("largest gap [{unit}]", unit=self.length_unit))
         self._gap.setData(hours, found.gap_mm[:, 0] * per_mm)
         self._blade.setData(hours, found.blade_gap_mm[:, 0] * per_mm)
         error = found.opening_error_deg[:, 0]
@@ -94,7 +95,7 @@ class WearSheet(PlotSheet):
         there = error[np.isfinite(error)]
         low, high = min([-bound, *there]), max([bound, *there])
         self._error_plot.setYRange(low - 0.1 * (high - low), high + 0.1 * (high - low), padding=0.0)
-        self._word.setText(" next inspection")
+        self._word.setText(" " + tr("next inspection"))
         self._word.setPos(self._panel.hours.exact, float(self._gap_plot.viewRange()[1][0]))
         self._show_seen(state)
 

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import math
+import time
 from collections.abc import Iterator
 
 import numpy as np
 import pyqtgraph as pg
-from PySide6.QtCore import QRectF, Qt
+from PySide6.QtCore import QRectF, Qt, QTimer
 from PySide6.QtGui import QColor
 from PySide6.QtWidgets import QLabel, QSlider
 
@@ -25,6 +26,7 @@ from magview.bench.curves import (
 from magview.bench.state import BenchState, same_but_worn
 from magview.physics.adjustment_map import AdjustmentMap, way_deg
 from magview.physics.setting import internal_timing
+from magview.spec.language import marked, number, tr
 from magview.spec.magneto import Magneto
 from magview.spec.units import format_angle, format_length
 from magview.ui.plot_sheet import PlotSheet
@@ -35,16 +37,20 @@ _MOST_PIXELS = 400
 
 _MOST_TRAIL = 200
 _SLIDER_STEPS_PER_MM = 500
+_MAP_EVERY_MS = 50
+"""While the wear slider is dragged: twenty maps a second look alive."""
 
 
 class WindowSheet(PlotSheet):
     """Backplate against contact screw. The plate carries the opening along; the screw moves opening and gap."""
 
-    title = "Adjustment window"
+    title = marked("Adjustment window")
 
     def build(self) -> Iterator[None]:
         """One plot, and a slider that wears the heel."""
-        plot = self._plot = self.add_plot(0, 0, "backplate, positive with rotation [deg]", "contact screw [deg]")
+        plot = self._plot = self.add_plot(
+            0, 0, tr("backplate, positive with rotation [deg]"), tr("contact screw [deg]")
+        )
         yield
         plot.setMouseEnabled(x=True, y=True)
         plot.sigRangeChanged.connect(self._range_changed)
@@ -68,13 +74,19 @@ class WindowSheet(PlotSheet):
         self._magneto: Magneto | None = None
         self._placing = self._zoomed = False
         self._gesture: int | None = None
+        self._mapped_at = -math.inf
+        self._map_soon = QTimer(self)
+        self._map_soon.setSingleShot(True)
+        self._map_soon.timeout.connect(self._map_wanted)
         self._click_set: BenchState | None = None
-        label = QLabel("Heel &worn ")
+        label = QLabel(f"{tr('Heel worn')} ")
         self.wear = QSlider(Qt.Orientation.Horizontal)
         self.wear.setRange(0, _SLIDER_STEPS_PER_MM // 2)
         self.wear.setMinimumWidth(150)
-        self.wear.setAccessibleName("Heel wear")
-        self.wear.setToolTip("Wear the heel and see the window move: what is set now opens later, with a smaller gap")
+        self.wear.setAccessibleName(tr("Heel wear"))
+        self.wear.setToolTip(
+            tr("Wear the heel and see the window move: what is set now opens later, with a smaller gap")
+        )
         label.setBuddy(self.wear)
         self.worn = QLabel()
         for widget in (label, self.wear, self.worn):
@@ -111,7 +123,7 @@ class WindowSheet(PlotSheet):
                 self._whole(state)
             self._magneto = state.magneto
             self._show_wear(state)
-            self._show_map(state)
+            self._map_wanted()
         if old is not None and setting_of(old) == setting_of(state):
             return
         here = (state.backplate_deg, state.screw_deg)
@@ -126,11 +138,20 @@ class WindowSheet(PlotSheet):
         self._trail.setData(*np.array(self._been).T)
         self._show_way(state)
 
+    def _map_wanted(self) -> None:
+        """Now; while the slider is dragged not for every step of it, so that the bench keeps its own frame rate."""
+        due_ms = _MAP_EVERY_MS - 1000 * (time.monotonic() - self._mapped_at)
+        if self.wear.isSliderDown() and due_ms > 0:
+            if not self._map_soon.isActive():
+                self._map_soon.start(math.ceil(due_ms))
+        else:
+            self._show_map(self.model.state)
+
     def _show_wear(self, state: BenchState) -> None:
         wear = state.magneto.condition.heel_wear_mm
         can = state.magneto.breaker.heel_arm_mm is not None
         self.wear.setEnabled(can)
-        self.worn.setText(format_length(wear, self.inches) if can else "(no heel arm in the file)")
+        self.worn.setText(format_length(wear, self.inches) if can else tr("(no heel arm in the file)"))
         if not self.wear.isSliderDown():
             blocked = self.wear.blockSignals(True)
             self.wear.setValue(round(wear * _SLIDER_STEPS_PER_MM))
@@ -158,6 +179,8 @@ class WindowSheet(PlotSheet):
         self._zoomed = True
 
     def _show_map(self, state: BenchState) -> None:
+        self._map_soon.stop()
+        self._mapped_at = time.monotonic()
         (left, right), (low, high) = self._plot.viewRange()
         found = window_map(state, *self._pixels(), (left, right), (low, high))
         self._image.setImage(self._picture(found), autoLevels=False, levels=None)
@@ -174,7 +197,7 @@ class WindowSheet(PlotSheet):
             # At the foot, right of the middle: clear of the way to go, which ends in the middle.
             row = rows[int(0.02 * rows.size)]
             across = columns[rows == row]
-            self._inside.setText("in limits")
+            self._inside.setText(tr("in limits"))
             self._inside.setPos(found.backplate_deg[across[int(0.5 * across.size)]], screw[row])
 
     def _picture(self, found: AdjustmentMap) -> np.ndarray:
@@ -196,7 +219,7 @@ class WindowSheet(PlotSheet):
         middle = int(np.flatnonzero(there).mean()) if there.any() else 0
         base = found.e_gap_backplate_deg[middle] if there.any() else math.nan
         # Room for half a word at the right, for a gap's name besides at the left, and for a line between words.
-        wide = self.fontMetrics().horizontalAdvance("gap 0.00 mm ")
+        wide = self.fontMetrics().horizontalAdvance(tr("gap {gap}", gap="0.00 mm") + " ")
         word = wide / max(box.width(), 1.0) * (plates[-1] - plates[0])
         low, high = float(plates[0] + 1.5 * word - base), float(plates[-1] - 0.5 * word - base)
         most = max(2, min(_CONTOURS - 1, int(box.width() / (1.8 * wide))))
@@ -206,7 +229,8 @@ class WindowSheet(PlotSheet):
         for n, word in enumerate(self._error_words):
             word.setVisible(n < len(levels))
             if n < len(levels):
-                word.setText(f"{abs(levels[n]):g}° {'late' if levels[n] > 0 else 'early'}")
+                angle = f"{number(abs(levels[n]))}°"
+                word.setText(tr("{angle} late", angle=angle) if levels[n] > 0 else tr("{angle} early", angle=angle))
                 word.setPos(base + levels[n] * ratio, found.screw_deg[middle])
 
     def _along(self, curve: pg.PlotCurveItem, found: AdjustmentMap, asides: np.ndarray) -> None:
@@ -228,7 +252,7 @@ class WindowSheet(PlotSheet):
             shown = n < len(levels) and at[n].size > 0
             word.setVisible(shown)
             if shown:
-                word.setText(f"gap {levels[n]:g} {self.length_unit}")
+                word.setText(tr("gap {gap}", gap=f"{number(levels[n])} {self.length_unit}"))
                 word.setPos(found.backplate_deg[0], at[n][0])
 
     def _level(self, curve: pg.PlotCurveItem, screws: np.ndarray) -> None:
@@ -253,6 +277,8 @@ class WindowSheet(PlotSheet):
 
     def _let_go(self) -> None:
         self._gesture = None
+        if self._map_soon.isActive():
+            self._show_map(self.model.state)
 
     def _wear_wanted(self, value: int) -> None:
         self.model.send(WearHeel(value / _SLIDER_STEPS_PER_MM), self._gesture)
@@ -260,12 +286,16 @@ class WindowSheet(PlotSheet):
     def words_at(self, plot: int, x: float, y: float) -> str:
         """What the setting under the pointer would read."""
         error, gap = internal_timing(self.model.state.magneto).opening_and_gap(x, y)
-        opens = "never works the contacts"
+        opens = tr("never works the contacts")
         if math.isfinite(error):
-            opens = f"opens {format_angle(abs(float(error)))} {'late' if error > 0 else 'early'}"
-        return (
-            f"plate {format_angle(x, True)}, screw {format_angle(y, True)}: {opens}, "
-            f"largest gap {format_length(float(gap), self.inches)}"
+            off = format_angle(abs(float(error)))
+            opens = tr("opens {off} late", off=off) if error > 0 else tr("opens {off} early", off=off)
+        return tr(
+            "plate {plate}, screw {screw}: {opens}, largest gap {gap}",
+            plate=format_angle(x, True),
+            screw=format_angle(y, True),
+            opens=opens,
+            gap=format_length(float(gap), self.inches),
         )
 
     def double_clicked(self) -> None:
@@ -289,4 +319,4 @@ class WindowSheet(PlotSheet):
     def summary(self) -> str:
         """Where you are."""
         state = self.model.state
-        return f"You are at {self.words_at(0, state.backplate_deg, state.screw_deg)}."
+        return tr("You are at {place}.", place=self.words_at(0, state.backplate_deg, state.screw_deg))

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from pathlib import Path
 
 from PySide6.QtCore import QRandomGenerator, Signal
@@ -22,12 +21,14 @@ from magview.practice.exercise import Exercise
 from magview.practice.lesson import Lesson
 from magview.practice.library import find_exercise, find_lesson, shipped_exercises, shipped_lessons
 from magview.spec.base import SpecError
+from magview.spec.frozen import frozen
+from magview.spec.language import number, tr
 from magview.ui.practice_controls import wrapped
 
 _MOST_CODE = 2**53 - 1
 
 
-@dataclass(frozen=True)
+@frozen
 class Chosen:
     """What was chosen, with the code that draws the faults and the trainee's name."""
 
@@ -45,7 +46,7 @@ class Choice(QDialog):
     def __init__(self, lessons: bool, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._lessons = lessons
-        self.setWindowTitle("Lessons" if lessons else "New exercise")
+        self.setWindowTitle(tr("Lessons") if lessons else tr("New exercise"))
         layout = QVBoxLayout(self)
         self.list = QListWidget()
         self.list.setAccessibleName(self.windowTitle())
@@ -59,18 +60,18 @@ class Choice(QDialog):
         form = QFormLayout()
         self.trainee, self.code = QLineEdit(), QLineEdit()
         self.trainee.setMaxLength(120)
-        self.trainee.setPlaceholderText("kept in the attempt's file")
-        self.code.setPlaceholderText("left empty: drawn at random; the same code gives the same faults")
+        self.trainee.setPlaceholderText(tr("kept in the attempt's file"))
+        self.code.setPlaceholderText(tr("left empty: drawn at random; the same code gives the same faults"))
         if not lessons:
-            form.addRow("&Trainee", self.trainee)
-            form.addRow("&Code", self.code)
+            form.addRow(tr("&Trainee"), self.trainee)
+            form.addRow(tr("&Code"), self.code)
         self.problem = wrapped()
         self.problem.hide()
         layout.addLayout(form)
         layout.addWidget(self.problem)
         buttons = QDialogButtonBox()
-        self.begin = buttons.addButton("&Begin", QDialogButtonBox.ButtonRole.AcceptRole)
-        self.from_file = buttons.addButton("From a &file…", QDialogButtonBox.ButtonRole.ActionRole)
+        self.begin = buttons.addButton(tr("&Begin"), QDialogButtonBox.ButtonRole.AcceptRole)
+        self.from_file = buttons.addButton(tr("From a &file…"), QDialogButtonBox.ButtonRole.ActionRole)
         buttons.addButton(QDialogButtonBox.StandardButton.Cancel)
         self.begin.setDefault(True)
         buttons.accepted.connect(self._begin)
@@ -84,17 +85,22 @@ class Choice(QDialog):
 
     def _add(self, name: str, source: str) -> None:
         found = self._find(source)
-        sign = f"{found.number}. " if isinstance(found, Lesson) else f"Level {found.level} · "
-        item = QListWidgetItem(f"{sign}{found.name}")
+        if isinstance(found, Lesson):
+            words = f"{found.number}. {tr(found.name)}"
+        else:
+            words = tr("Level {level} · {name}", level=found.level, name=tr(found.name))
+        item = QListWidgetItem(words)
         item.setData(256, found)
         self.list.addItem(item)
 
     def _show(self, row: int) -> None:
         item = self._item()
         if isinstance(item, Lesson):
-            self.about.setText(f"{item.text} {len(item.steps)} steps.")
+            self.about.setText(f"{tr(item.text)} {tr('{steps} steps.', steps=len(item.steps))}")
         elif item is not None:
-            self.about.setText(f"{item.story} {item.task} About {item.minutes:g} minutes.")
+            self.about.setText(
+                f"{tr(item.story)} {tr(item.task)} {tr('About {minutes} minutes.', minutes=number(item.minutes))}"
+            )
 
     def _item(self) -> Exercise | Lesson | None:
         current = self.list.currentItem()
@@ -102,7 +108,7 @@ class Choice(QDialog):
         return found if isinstance(found, Exercise | Lesson) else None
 
     def _ask_file(self) -> None:
-        path, _ = QFileDialog.getOpenFileName(self, self.windowTitle(), "", "JSON files (*.json);;All files (*)")
+        path, _ = QFileDialog.getOpenFileName(self, self.windowTitle(), "", tr("JSON files (*.json);;All files (*)"))
         if path:
             self.add_file(Path(path))
 
@@ -122,7 +128,7 @@ class Choice(QDialog):
         code = QRandomGenerator.global_().bounded(1_000_000)
         if text:
             if not (text.isascii() and text.isdigit() and int(text) <= _MOST_CODE):
-                self._say("A code is a whole number, such as 4711.")
+                self._say(tr("A code is a whole number, such as 4711."))
                 return
             code = int(text)
         self.accept()

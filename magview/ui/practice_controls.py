@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QApplication, QCheckBox, QHBoxLayout, QLabel, QPus
 
 from magview.practice.actions import Act
 from magview.practice.state import Practice
+from magview.spec.language import number, tr
 from magview.ui.inputs import AngleSpin
 from magview.ui.picture_view import step_factor
 from magview.ui.practice_model import PracticeModel
@@ -94,7 +95,7 @@ class AmountSpin(AngleSpin):
 
     def textFromValue(self, value: float) -> str:
         """To a hundredth of a degree, without a sign."""
-        return f"{round(value, 2) + 0.0:g}°"
+        return f"{number(round(value, 2) + 0.0)}°"
 
 
 class ByRow(QWidget):
@@ -117,13 +118,13 @@ class ByRow(QWidget):
         self.amount = AmountSpin(amount_deg, 0.01, most_deg)
         self.amount.show_value(amount_deg)
         plain = name.replace("&", "")
-        self.amount.setAccessibleName(f"{plain}: by how much")
+        self.amount.setAccessibleName(tr("{part}: by how much", part=plain))
         self.label.setBuddy(self.amount)
         self.less, self.more = QPushButton(ways[0]), QPushButton(ways[1])
         for button, way in ((self.less, ways[0]), (self.more, ways[1])):
             button.setAutoDefault(False)
             button.setAccessibleName(f"{plain} {way.replace('&', '').strip('◀▶ ')}")
-            button.setToolTip("With Shift a tenth of the amount, with Alt ten times")
+            button.setToolTip(tr("With Shift a tenth of the amount, with Alt ten times"))
         self.less.clicked.connect(self._less)
         self.more.clicked.connect(self._more)
         row.addWidget(self.label, 1)

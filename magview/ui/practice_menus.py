@@ -7,7 +7,8 @@ from typing import TYPE_CHECKING
 from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QApplication
 
-from magview.ui.menu_maker import TEXT_SIZES, MenuMaker
+from magview.spec.language import marked, tr
+from magview.ui.menu_maker import COLOURS, TEXT_SIZES, MenuMaker
 from magview.ui.practice_sight import CAUTION
 from magview.ui.theme import THEMES
 
@@ -15,12 +16,20 @@ if TYPE_CHECKING:
     from magview.ui.picture_view import PictureView
     from magview.ui.practice_window import PracticeWindow
 
-_HELP = (
+_HELP = marked(
     "Drag rotor, backplate and contact screw in the picture, or take one in hand with 1, 2, 3 and turn it with the "
     "arrow keys or the wheel: finer with Shift. Everything else is a button at the right; Alt and the underlined "
     "letter reaches it, Alt with 1 to 4 the tabs. Nothing here shows a true value: read the instruments. There is no "
     "undo."
 )
+
+_PICTURES = (
+    marked("Save picture of the breaker end…"),
+    marked("Save picture of the contacts…"),
+    marked("Save picture of the drive end…"),
+    marked("Save picture of the crank…"),
+)
+"""As the window's views follow one another."""
 
 
 class PracticeMenus(MenuMaker):
@@ -30,35 +39,37 @@ class PracticeMenus(MenuMaker):
         super().__init__(window)
         self.window: PracticeWindow = window
         keys = QKeySequence.StandardKey
-        attempt, view, help_menu = (window.menuBar().addMenu(t) for t in ("Atte&mpt", "&View", "&Help"))
-        marked = not window.model.teaches
-        self.save_action = self.act(attempt, "&Save attempt as…", window.save_file, keys.Save)
-        self.hand_in_action = self.act(attempt, "&Hand in…", window.ask_hand_in, None)
-        self.debrief_action = self.act(attempt, "Save &debrief…", window.save_debrief, None)
-        self.save_action.setVisible(marked)
-        self.hand_in_action.setVisible(marked)
+        attempt, view, help_menu = (window.menuBar().addMenu(t) for t in (tr("Atte&mpt"), tr("&View"), tr("&Help")))
+        counts = not window.model.teaches
+        self.save_action = self.act(attempt, tr("&Save attempt as…"), window.save_file, keys.Save)
+        self.hand_in_action = self.act(attempt, tr("&Hand in…"), window.ask_hand_in, None)
+        self.debrief_action = self.act(attempt, tr("Save &debrief…"), window.save_debrief, None)
+        self.save_action.setVisible(counts)
+        self.hand_in_action.setVisible(counts)
         self.debrief_action.setVisible(False)
         attempt.addSeparator()
-        for i, words in enumerate(("breaker end", "contacts", "drive end", "crank")[: len(window.views())]):
-            action = self.act(attempt, f"Save picture of the {words}…", self._export_chosen, None)
+        for i, words in enumerate(_PICTURES[: len(window.views())]):
+            action = self.act(attempt, tr(words), self._export_chosen, None)
             action.setData(i)
         attempt.addSeparator()
-        self.act(attempt, "&Close", window.close, keys.Close)
-        names = self.check(view, "&Names of parts", self._name_parts, not marked, None)
+        self.act(attempt, tr("&Close"), window.close, keys.Close)
+        names = self.check(view, tr("&Names of parts"), self._name_parts, not counts, None)
         names.setShortcut(QKeySequence("Ctrl+N"))
         view.addSeparator()
-        self.act(view, "Zoom &in", self._zoom_in, keys.ZoomIn)
-        self.act(view, "Zoom &out", self._zoom_out, keys.ZoomOut)
-        self.act(view, "&Whole picture", self._zoom_whole, QKeySequence("Ctrl+0"))
+        self.act(view, tr("Zoom &in"), self._zoom_in, keys.ZoomIn)
+        self.act(view, tr("Zoom &out"), self._zoom_out, keys.ZoomOut)
+        self.act(view, tr("&Whole picture"), self._zoom_whole, QKeySequence("Ctrl+0"))
         view.addSeparator()
         self.choice(
-            view, [(f"{name.capitalize()} colours", name) for name in THEMES], window.theme.name, self._theme_chosen
+            view,
+            [(tr(COLOURS[name]), name) for name in THEMES],
+            window.theme.name,
+            self._theme_chosen,
         )
-        self.choice(view.addMenu("&Text size"), [(f"{n} %", n) for n in TEXT_SIZES], 100, self._text_chosen)
-        self.projector_action = self.check(
-            view, "&Projector mode", window.projector_wanted.emit, False, QKeySequence("F11")
-        )
-        self.act(help_menu, "&Keys and cautions", self._help, keys.HelpContents)
+        self.choice(view.addMenu(tr("&Text size")), [(f"{n} %", n) for n in TEXT_SIZES], 100, self._text_chosen)
+        self.projector_action = self.check(view, tr("&Projector mode"), self._project, False, QKeySequence("F11"))
+        self.guide(help_menu)
+        self.act(help_menu, tr("&Keys and cautions"), self._help, None)
 
     def handed_in(self) -> None:
         """The truth is out."""
@@ -93,13 +104,16 @@ class PracticeMenus(MenuMaker):
     def _text_chosen(self, action: QAction) -> None:
         self.window.text_wanted.emit(action.data())
 
+    def _project(self, on: bool) -> None:
+        self.window.projector_wanted.emit(on)  # itself it would be given no argument
+
     def _help(self) -> None:
         from PySide6.QtCore import Qt
         from PySide6.QtWidgets import QMessageBox
 
         box = QMessageBox(self.window)
         box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        box.setWindowTitle("Keys and cautions")
-        box.setText("Practice")
-        box.setInformativeText(f"{_HELP}\n\n{CAUTION}")
+        box.setWindowTitle(tr("Keys and cautions"))
+        box.setText(tr("Practice"))
+        box.setInformativeText(f"{tr(_HELP)}\n\n{tr(CAUTION)}")
         box.open()

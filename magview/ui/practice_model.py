@@ -13,9 +13,10 @@ from magview.practice.attempt import Session
 from magview.practice.lesson import LessonRun, take
 from magview.practice.state import Practice
 from magview.spec.base import SpecError
+from magview.spec.language import marked, tr
 from magview.ui.pictured import Pictured
 
-AT_THE_PROPELLER = "put a hand on the propeller first, and treat it as live: nobody else in its arc"
+AT_THE_PROPELLER = marked("put a hand on the propeller first, and treat it as live: nobody else in its arc")
 
 
 class PracticeModel(Pictured):
@@ -68,7 +69,7 @@ class PracticeModel(Pictured):
         """Do something; False, with `refused` emitted, where it cannot be done."""
         old = self.practice
         if not self._at_propeller and _by_propeller(old, act):
-            self.refused.emit(AT_THE_PROPELLER)
+            self.refused.emit(tr(AT_THE_PROPELLER))
             return False
         try:
             self._do(act, gesture)
@@ -149,7 +150,7 @@ class ReplayModel(Pictured):
 
     def send(self, action: Action, gesture: object = None) -> bool:
         """What is done is done."""
-        self.refused.emit("this is a replay: nothing in it can be changed")
+        self.refused.emit(tr("this is a replay: nothing in it can be changed"))
         return False
 
 

@@ -21,6 +21,7 @@ from magview.practice.exercise import LeadFault
 from magview.practice.seen import seen
 from magview.practice.state import Practice
 from magview.spec.base import SpecError
+from magview.spec.language import marked, tr
 from magview.spec.units import parse_angle_deg, parse_length_mm
 from magview.ui.inputs import QuietCombo
 from magview.ui.practice_controls import PracticePanel
@@ -28,25 +29,25 @@ from magview.ui.practice_model import PracticeModel
 from magview.ui.theme import Theme
 
 _KINDS = {
-    "opening": "Straightedge past the mark as the contacts open",
-    "gap": "Largest gap",
-    "firing": "Fires before top dead centre",
-    "disc-zero": "Disc reads at top dead centre",
-    "lead": "Switch lead",
-    "note": "Remark",
+    "opening": marked("Straightedge past the mark as the contacts open"),
+    "gap": marked("Largest gap"),
+    "firing": marked("Fires before top dead centre"),
+    "disc-zero": marked("Disc reads at top dead centre"),
+    "lead": marked("Switch lead"),
+    "note": marked("Remark"),
 }
 _LEADS = {
-    "sound": "sound",
-    "broken": "broken inside",
-    "shorted": "short inside the magneto",
-    "tab": "spring tab does not touch",
+    "sound": marked("sound"),
+    "broken": marked("broken inside"),
+    "shorted": marked("short inside the magneto"),
+    "tab": marked("spring tab does not touch"),
 }
 _HINTS = {
-    "opening": "such as 0.8 mm or −30 thou; short of it: with a minus",
-    "gap": "such as 0.25 mm or 9 thou",
-    "firing": "such as 25.5°",
-    "disc-zero": "such as −3.25°; after the zero: with a minus",
-    "note": "one line",
+    "opening": marked("such as 0.8 mm or −30 thou; short of it: with a minus"),
+    "gap": marked("such as 0.25 mm or 9 thou"),
+    "firing": marked("such as 25.5°"),
+    "disc-zero": marked("such as −3.25°; after the zero: with a minus"),
+    "note": marked("one line"),
 }
 
 
@@ -57,17 +58,17 @@ class NotebookPanel(PracticePanel):
         super().__init__(model, theme)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(8, 4, 8, 4)
-        box = QGroupBox("Write down")
+        box = QGroupBox(tr("Write down"))
         form = QFormLayout(box)
         self.kind, self.side, self.lead = QuietCombo(), QuietCombo(), QuietCombo()
         engine = model.practice.bench.engaged is not None
         for kind, words in _KINDS.items():
             if engine or kind not in ("firing", "disc-zero"):
-                self.kind.addItem(words, kind)
+                self.kind.addItem(tr(words), kind)
         for side in model.practice.sides:
-            self.side.addItem(f"{side.capitalize()} magneto", side)
+            self.side.addItem(tr("Left magneto") if side == "left" else tr("Right magneto"), side)
         for fault in get_args(LeadFault):
-            self.lead.addItem(_LEADS[fault], fault)
+            self.lead.addItem(tr(_LEADS[fault]), fault)
         self.lobe = QSpinBox()
         self.lobe.setRange(1, len(model.practice.bench.magneto.cam.lobe_peaks_deg))
         self.value = QLineEdit()
@@ -75,15 +76,15 @@ class NotebookPanel(PracticePanel):
         self.value.returnPressed.connect(self._write)
         self.unread = QLabel()
         self.unread.setWordWrap(True)
-        self.unread.setAccessibleName("What is wrong with the entry")
-        self.write = QPushButton("Writ&e it down")
+        self.unread.setAccessibleName(tr("What is wrong with the entry"))
+        self.write = QPushButton(tr("Writ&e it down"))
         self.write.setAutoDefault(False)
         self.write.clicked.connect(self._write)
-        form.addRow("Wha&t", self.kind)
-        form.addRow("Ma&gneto", self.side)
-        form.addRow("Lo&be", self.lobe)
-        form.addRow("&Reading", self.value)
-        form.addRow("&Finding", self.lead)
+        form.addRow(tr("Wha&t"), self.kind)
+        form.addRow(tr("Ma&gneto"), self.side)
+        form.addRow(tr("Lo&be"), self.lobe)
+        form.addRow(tr("&Reading"), self.value)
+        form.addRow(tr("&Finding"), self.lead)
         form.addRow(self.write)
         form.addRow(self.unread)
         form.setRowVisible(self.side, len(model.practice.sides) > 1)
@@ -91,7 +92,7 @@ class NotebookPanel(PracticePanel):
         self._form = form
         layout.addWidget(box)
         self.lines = QListWidget()
-        self.lines.setAccessibleName("Notebook")
+        self.lines.setAccessibleName(tr("Notebook"))
         self.lines.setWordWrap(True)
         self.lines.setMinimumHeight(8 * self.fontMetrics().height())
         self.lines.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
@@ -105,7 +106,10 @@ class NotebookPanel(PracticePanel):
         written = list(seen(practice).notebook)
         if len(practice.sides) > 1:
             sides = [note.side for note in practice.notebook]
-            written = [f"{side.capitalize()}: {line}" for side, line in zip(sides, written, strict=True)]
+            written = [
+                tr("Left: {line}", line=line) if side == "left" else tr("Right: {line}", line=line)
+                for side, line in zip(sides, written, strict=True)
+            ]
         if self.lines.count() != len(written):
             self.lines.clear()
             self.lines.addItems(written)
@@ -118,7 +122,7 @@ class NotebookPanel(PracticePanel):
         self._form.setRowVisible(self.lobe, kind == "gap")
         self._form.setRowVisible(self.lead, kind == "lead")
         self._form.setRowVisible(self.value, kind != "lead")
-        self.value.setPlaceholderText(_HINTS.get(kind, ""))
+        self.value.setPlaceholderText(tr(_HINTS[kind]) if kind in _HINTS else "")
         self._say("")
 
     def _write(self) -> None:
@@ -139,7 +143,7 @@ class NotebookPanel(PracticePanel):
                 return do.WriteReading("lead", text=self.lead.currentData())
             case "note":
                 if not text:
-                    raise SpecError("there is nothing to write down yet")
+                    raise SpecError(tr("there is nothing to write down yet"))
                 return do.WriteReading("note", text=text)
             case "opening":
                 return do.WriteReading("opening", parse_length_mm(text))

@@ -13,6 +13,7 @@ from magview.practice.attempt import Attempt, Session, dump_attempt, read_attemp
 from magview.practice.exercise import Exercise
 from magview.practice.lesson import Lesson, start_lesson
 from magview.spec.base import SpecError
+from magview.spec.language import marked, tr
 from magview.ui.asking import refuse
 from magview.ui.practice_choice import Choice, Chosen
 from magview.ui.practice_model import AttemptModel, LessonModel, PracticeModel
@@ -21,7 +22,7 @@ from magview.ui.practice_window import PracticeWindow
 if TYPE_CHECKING:
     from magview.ui.window import MainWindow
 
-ATTEMPTS = "Attempts (*.json);;All files (*)"
+ATTEMPTS = marked("Attempts (*.json);;All files (*)")
 
 
 def attempts_in(folder: Path) -> Keeper[Attempt]:
@@ -72,7 +73,7 @@ class PracticeRoom(QObject):
 
     def ask_attempt(self) -> None:
         """Ask for an attempt's file."""
-        path, _ = QFileDialog.getOpenFileName(self._window, "Open an attempt", "", ATTEMPTS)
+        path, _ = QFileDialog.getOpenFileName(self._window, tr("Open an attempt"), "", tr(ATTEMPTS))
         if path:
             self.open_path(Path(path))
 
@@ -100,9 +101,11 @@ class PracticeRoom(QObject):
         box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         box.setIcon(QMessageBox.Icon.Question)
         box.setWindowTitle("magview")
-        box.setText(f"An attempt at “{attempt.exercise.name}” was under way when the program ended.")
-        on = box.addButton("&Go on with it", QMessageBox.ButtonRole.AcceptRole)
-        box.addButton("&Discard it", QMessageBox.ButtonRole.DestructiveRole)
+        box.setText(
+            tr("An attempt at “{name}” was under way when the program ended.", name=tr(attempt.exercise.name))
+        )
+        on = box.addButton(tr("&Go on with it"), QMessageBox.ButtonRole.AcceptRole)
+        box.addButton(tr("&Discard it"), QMessageBox.ButtonRole.DestructiveRole)
 
         def answered() -> None:
             if box.clickedButton() is on:

@@ -22,6 +22,7 @@ from magview.bench.state import Side
 from magview.practice import actions as do
 from magview.practice.seen import seen
 from magview.practice.state import Practice
+from magview.spec.language import marked, tr
 from magview.ui.inputs import QuietCombo
 from magview.ui.picture_view import step_factor
 from magview.ui.practice_controls import AmountSpin, PracticePanel, wrapped
@@ -29,18 +30,20 @@ from magview.ui.practice_model import PracticeModel
 from magview.ui.style import tint
 from magview.ui.theme import Theme
 
-CAUTION = "Treat the propeller as live: switch off and its lead proved, plugs out, wheels chocked, nobody in its arc."
+CAUTION = marked(
+    "Treat the propeller as live: switch off and its lead proved, plugs out, wheels chocked, nobody in its arc."
+)
 
 Until = Literal["lamp", "mark", "widest", "stop"]
 
 _UNTIL = {
-    "by": "by so much",
-    "lamp": "until lamp changes",
-    "mark": "until edge in line",
-    "widest": "until widest open",
-    "stop": "until piston stops",
-    "reading": "to a disc reading",
-    "propeller": "propeller by so much",
+    "by": marked("by so much"),
+    "lamp": marked("until lamp changes"),
+    "mark": marked("until edge in line"),
+    "widest": marked("until widest open"),
+    "stop": marked("until piston stops"),
+    "reading": marked("to a disc reading"),
+    "propeller": marked("propeller by so much"),
 }
 
 
@@ -49,9 +52,9 @@ class Lamp(QWidget):
 
     def __init__(self, theme: Theme) -> None:
         super().__init__()
-        self._theme, self.shows = theme, "not connected"
+        self._theme, self.shows = theme, tr("not connected")
         self._size_up()
-        self.setAccessibleName("Timing lamp")
+        self.setAccessibleName(tr("Timing lamp"))
 
     def _size_up(self) -> None:
         size = round(1.7 * self.fontMetrics().height())
@@ -81,17 +84,17 @@ class Lamp(QWidget):
         size = float(min(self.width(), self.height()))
         middle, radius = QPointF(size / 2, size / 2), 0.27 * size
         pen = QPen(QColor(self._theme.text), 1.6)
-        if self.shows == "not connected":
+        if self.shows == tr("not connected"):
             pen.setStyle(Qt.PenStyle.DotLine)
         painter.setPen(pen)
-        if self.shows == "light":
+        if self.shows == tr("light"):
             painter.setBrush(QColor("#ffd83d"))
             for dx, dy in ((1, 0), (0, 1), (0.7, 0.7), (0.7, -0.7)):
                 for way in (1.0, -1.0):
                     out = QPointF(dx, dy) * way
                     painter.drawLine(middle + out * (1.3 * radius), middle + out * (1.75 * radius))
         painter.drawEllipse(middle, radius, radius)
-        if self.shows == "dark":
+        if self.shows == tr("dark"):
             box = QRectF(middle.x() - 0.7 * radius, middle.y() - 0.7 * radius, 1.4 * radius, 1.4 * radius)
             painter.drawLine(box.topLeft(), box.bottomRight())
             painter.drawLine(box.topRight(), box.bottomLeft())
@@ -103,7 +106,7 @@ class SightBox(PracticePanel):
 
     def __init__(self, model: PracticeModel, theme: Theme) -> None:
         super().__init__(model, theme)
-        box = QGroupBox("What you see")
+        box = QGroupBox(tr("What you see"))
         outer = QVBoxLayout(self)
         outer.setContentsMargins(0, 0, 0, 0)
         outer.addWidget(box)
@@ -117,14 +120,14 @@ class SightBox(PracticePanel):
         lamp.addWidget(self.lamp)
         lamp.addWidget(self.lamp_words, 1)
         if tray.lamp:
-            form.addRow("Lamp", lamp)
+            form.addRow(tr("Lamp"), lamp)
         if tray.straightedge is not None:
-            form.addRow("Straightedge", self.edge)
+            form.addRow(tr("Straightedge"), self.edge)
         if engine and tray.disc_step_deg is not None:
-            form.addRow("Disc", self.disc)
+            form.addRow(tr("Disc"), self.disc)
         if engine:
-            form.addRow("Finger", self.finger)
-        form.addRow("Answer", self.said)
+            form.addRow(tr("Finger"), self.finger)
+        form.addRow(tr("Answer"), self.said)
         self.show_practice(model.practice)
 
     def show_practice(self, practice: Practice) -> None:
@@ -132,7 +135,7 @@ class SightBox(PracticePanel):
         now = seen(practice)
         self.lamp.show_words(now.lamp)
         self.lamp_words.setText(now.lamp)
-        tint(self.lamp_words, self.theme.text, bold=now.lamp == "light")
+        tint(self.lamp_words, self.theme.text, bold=now.lamp == tr("light"))
         self.edge.setText(f"{now.straightedge}; {now.eye}" if now.eye else now.straightedge)
         self.disc.setText(now.disc)
         self.finger.setText(now.finger)
@@ -150,7 +153,7 @@ class TurningBox(PracticePanel):
 
     def __init__(self, model: PracticeModel, theme: Theme) -> None:
         super().__init__(model, theme)
-        self.box = QGroupBox("Turning")
+        self.box = QGroupBox(tr("Turning"))
         outer = QVBoxLayout(self)
         outer.setContentsMargins(0, 0, 0, 0)
         outer.addWidget(self.box)
@@ -159,21 +162,21 @@ class TurningBox(PracticePanel):
         practice = model.practice
         column.addLayout(self._build_turn(practice))
         hands = QHBoxLayout()
-        self.hold = self.check("Hol&d the rotor", self._hold_act, lambda p: p.bench.held)
+        self.hold = self.check(tr("Hol&d the rotor"), self._hold_act, lambda p: p.bench.held)
         hands.addWidget(self.hold)
         self.at_propeller = self._build_propeller()
         self.sides = QuietCombo()
         if practice.bench.engaged is not None:
             hands.addWidget(self.at_propeller)
         if len(practice.sides) > 1:
-            self.sides.setAccessibleName("Magneto in view")
+            self.sides.setAccessibleName(tr("Magneto in view"))
             for side in practice.sides:
-                self.sides.addItem(side.capitalize(), side)
+                self.sides.addItem(tr("Left") if side == "left" else tr("Right"), side)
             self.sides.activated.connect(self._side_chosen)
             hands.addWidget(self.sides)
         hands.addStretch(1)
         column.addLayout(hands)
-        self.caution = wrapped(CAUTION)
+        self.caution = wrapped(tr(CAUTION))
         self.caution.setVisible(practice.bench.engaged is not None)
         column.addWidget(self.caution)
         self.show_practice(practice)
@@ -189,19 +192,19 @@ class TurningBox(PracticePanel):
         }
         row = QHBoxLayout()
         self.until = QuietCombo()
-        self.until.setAccessibleName("How far to turn")
+        self.until.setAccessibleName(tr("How far to turn"))
         for name, words in _UNTIL.items():
             if there.get(name, True):
-                self.until.addItem(words, name)
+                self.until.addItem(tr(words), name)
         self.until.currentIndexChanged.connect(self._until_chosen)
         self.amount = AmountSpin(1.0, -180.0, 3600.0)
         self.amount.show_value(5.0)
-        self.amount.setAccessibleName("By how many degrees, or to which reading before the disc's zero")
-        self.against, self.with_ = QPushButton("◀ &Against"), QPushButton("&With ▶")
-        for button, way in ((self.against, "against"), (self.with_, "with")):
+        self.amount.setAccessibleName(tr("By how many degrees, or to which reading before the disc's zero"))
+        self.against, self.with_ = QPushButton(tr("◀ &Against")), QPushButton(tr("&With ▶"))
+        for button, way in ((self.against, tr("Turn against rotation")), (self.with_, tr("Turn with rotation"))):
             button.setAutoDefault(False)
-            button.setAccessibleName(f"Turn {way} rotation")
-            button.setToolTip(f"Turn {way} rotation; by so much: with Shift a tenth of it, with Alt ten times")
+            button.setAccessibleName(way)
+            button.setToolTip(tr("{way}; by so much: with Shift a tenth of it, with Alt ten times", way=way))
         self.against.clicked.connect(self._against)
         self.with_.clicked.connect(self._with)
         for widget, stretch in ((self.until, 1), (self.amount, 0), (self.against, 0), (self.with_, 0)):
@@ -209,10 +212,10 @@ class TurningBox(PracticePanel):
         return row
 
     def _build_propeller(self) -> QPushButton:
-        button = QPushButton("Hand on the &propeller")
+        button = QPushButton(tr("Hand on the &propeller"))
         button.setCheckable(True)
         button.setAutoDefault(False)
-        button.setToolTip(CAUTION)
+        button.setToolTip(tr(CAUTION))
         button.clicked.connect(self.model.take_propeller)
         self.model.propeller.connect(button.setChecked)
         return button
@@ -220,7 +223,7 @@ class TurningBox(PracticePanel):
     def show_practice(self, practice: Practice) -> None:
         """Show a room."""
         super().show_practice(practice)
-        self.box.setTitle("Turning the propeller" if practice.mounted else "Turning the rotor")
+        self.box.setTitle(tr("Turning the propeller") if practice.mounted else tr("Turning the rotor"))
         self.hold.setEnabled(not practice.mounted)
         self.sides.setCurrentIndex(self.sides.findData(practice.side))
         tint(self.caution, self.theme.bad, bold=False)

@@ -6,6 +6,7 @@ from PySide6.QtWidgets import QFormLayout, QGroupBox, QPushButton, QVBoxLayout
 
 from magview.practice.paper import goal_words, paper_lines
 from magview.practice.state import Practice
+from magview.spec.language import number, tr
 from magview.ui.practice_controls import PracticePanel, wrapped
 from magview.ui.practice_model import PracticeModel
 from magview.ui.style import tint
@@ -20,23 +21,28 @@ class TaskPanel(PracticePanel):
         exercise = model.practice.exercise
         layout = QVBoxLayout(self)
         layout.setContentsMargins(8, 4, 8, 4)
-        self.name = wrapped(exercise.name)
+        self.name = wrapped(tr(exercise.name))
         layout.addWidget(self.name)
-        layout.addWidget(wrapped(exercise.story))
-        self.task = wrapped(exercise.task)
+        layout.addWidget(wrapped(tr(exercise.story)))
+        self.task = wrapped(tr(exercise.task))
         layout.addWidget(self.task)
-        done = QGroupBox("What counts")
+        done = QGroupBox(tr("What counts"))
         column = QVBoxLayout(done)
         for line in goal_words(exercise):
             column.addWidget(wrapped(f"• {line[0].upper()}{line[1:]}"))
         column.addWidget(
             wrapped(
-                f"{exercise.pass_percent:g} % are needed, and no dangerous act. Right, and proved by instruments "
-                "since the last act that could have changed it, counts whole; right but not proved, half."
+                tr(
+                    "{percent} % are needed, and no dangerous act. Right, and proved by instruments "
+                    "since the last act that could have changed it, counts whole; right but not proved, half.",
+                    percent=number(exercise.pass_percent),
+                )
             )
         )
         layout.addWidget(done)
-        guide = wrapped(f"About {exercise.minutes:g} minutes. Time is a guide and is not marked.")
+        guide = wrapped(
+            tr("About {minutes} minutes. Time is a guide and is not marked.", minutes=number(exercise.minutes))
+        )
         layout.addWidget(guide)
         self._hints, self._told = exercise.hints, 0
         self.hint, self.hints = QPushButton(), wrapped()
@@ -45,7 +51,7 @@ class TaskPanel(PracticePanel):
         layout.addWidget(self.hint)
         layout.addWidget(self.hints)
         self._name_hint()
-        sheet = QGroupBox("Data sheet")
+        sheet = QGroupBox(tr("Data sheet"))
         form = QFormLayout(sheet)
         form.setVerticalSpacing(2)
         for what, words in paper_lines(exercise):
@@ -61,12 +67,15 @@ class TaskPanel(PracticePanel):
 
     def _tell(self) -> None:
         self._told += 1
-        self.hints.setText("\n".join(f"{i}. {hint}" for i, hint in enumerate(self._hints[: self._told], start=1)))
+        self.hints.setText("\n".join(f"{i}. {tr(hint)}" for i, hint in enumerate(self._hints[: self._told], start=1)))
         self._name_hint()
 
     def _name_hint(self) -> None:
         left = len(self._hints) - self._told
-        words = "A hi&nt" if self._told == 0 else "Another hi&nt"
-        self.hint.setText(f"{words} ({left} left)" if left else "No more hints")
+        if left == 0:
+            words = tr("No more hints")
+        else:
+            words = tr("A hi&nt ({left} left)" if self._told == 0 else "Another hi&nt ({left} left)", left=left)
+        self.hint.setText(words)
         self.hint.setEnabled(left > 0)
         self.hints.setVisible(self._told > 0)

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QGridLayout, QGroupBox, QHBoxLayout, QLabel, QPush
 from magview.practice import actions as do
 from magview.practice.instruments import BLADES, MOST_BLADES, MOST_EYE_DEG
 from magview.practice.state import Practice
+from magview.spec.language import number, tr
 from magview.ui.inputs import QuietCombo
 from magview.ui.practice_controls import ByRow, PracticePanel, wrapped
 from magview.ui.practice_model import PracticeModel
@@ -24,13 +25,13 @@ class BladeBox(QGroupBox):
     """The blades of a set in a row: pick one, or up to three to hold together, and try them."""
 
     def __init__(self, model: PracticeModel) -> None:
-        super().__init__("Feeler blades")
+        super().__init__(tr("Feeler blades"))
         self._model = model
         column = QVBoxLayout(self)
         self.sets = QuietCombo()
-        self.sets.setAccessibleName("Set of blades")
+        self.sets.setAccessibleName(tr("Set of blades"))
         for kind in model.practice.exercise.tray.blades:
-            self.sets.addItem("Thousandths of an inch" if kind == "inch" else "Millimetres", kind)
+            self.sets.addItem(tr("Thousandths of an inch") if kind == "inch" else tr("Millimetres"), kind)
         self.sets.currentIndexChanged.connect(self._set_chosen)
         column.addWidget(self.sets)
         self._grid = QGridLayout()
@@ -39,7 +40,7 @@ class BladeBox(QGroupBox):
         self.blades: dict[float, QPushButton] = {}
         row = QHBoxLayout()
         self.held = QLabel()
-        self.try_them, self.put_back = QPushButton("&Try them"), QPushButton("Put &back")
+        self.try_them, self.put_back = QPushButton(tr("&Try them")), QPushButton(tr("Put &back"))
         self.try_them.clicked.connect(self._try)
         self.put_back.clicked.connect(self._put_back)
         row.addWidget(self.held, 1)
@@ -66,10 +67,10 @@ class BladeBox(QGroupBox):
         self.blades = {}
         unit = _UNITS[self.kind]
         for i, blade in enumerate(BLADES[self.kind]):
-            button = QPushButton(f"{blade:g}")
+            button = QPushButton(number(blade))
             button.setCheckable(True)
             button.setAutoDefault(False)
-            button.setAccessibleName(f"Blade {blade:g} {unit}")
+            button.setAccessibleName(tr("Blade {blade}", blade=f"{number(blade)} {unit}"))
             button.setMinimumWidth(button.fontMetrics().horizontalAdvance("0.000") + 10)
             button.clicked.connect(self._picked)
             self.blades[float(blade)] = button
@@ -80,8 +81,10 @@ class BladeBox(QGroupBox):
         picked = self.picked
         for button in self.blades.values():
             button.setEnabled(button.isChecked() or len(picked) < MOST_BLADES)
-        words = " + ".join(f"{blade:g}" for blade in picked)
-        self.held.setText(f"In hand: {words} {_UNITS[self.kind]}" if picked else "Pick up to three")
+        words = " + ".join(number(blade) for blade in picked)
+        self.held.setText(
+            tr("In hand: {blades}", blades=f"{words} {_UNITS[self.kind]}") if picked else tr("Pick up to three")
+        )
         self.try_them.setEnabled(bool(picked))
 
     def _try(self) -> None:
@@ -113,58 +116,62 @@ class TrayPanel(PracticePanel):
         if engine:
             layout.addWidget(self._build_disc(tray.disc_step_deg is not None, tray.stop))
         if not (tray.straightedge or tray.lamp or tray.blades or tray.meter or engine):
-            layout.addWidget(wrapped("There is nothing on the tray: eyes and hands are enough here."))
+            layout.addWidget(wrapped(tr("There is nothing on the tray: eyes and hands are enough here.")))
         layout.addStretch(1)
         self.show_practice(model.practice)
 
     def _build_edge(self, divisions: str) -> QGroupBox:
-        box = QGroupBox(f"Straightedge, marks of {divisions}")
+        box = QGroupBox(tr("Straightedge, marks of {divisions}", divisions=tr(divisions)))
         column = QVBoxLayout(box)
         row = QHBoxLayout()
-        self.edge = self.check("Laid along the &step", do.LayStraightedge, lambda p: p.edge_laid)
-        self.square = self.button("Look s&quare over it", lambda: do.Sight(0.0))
+        self.edge = self.check(tr("Laid along the &step"), do.LayStraightedge, lambda p: p.edge_laid)
+        self.square = self.button(tr("Look s&quare over it"), lambda: do.Sight(0.0))
         row.addWidget(self.edge, 1)
         row.addWidget(self.square)
         column.addLayout(row)
         row = QHBoxLayout()
         self.eye.setRange(-round(MOST_EYE_DEG), round(MOST_EYE_DEG))
         self.eye.setPageStep(5)
-        self.eye.setAccessibleName("From where the eye looks over the straightedge")
-        self.eye.setToolTip("Behind, square over the edge, ahead")
+        self.eye.setAccessibleName(tr("From where the eye looks over the straightedge"))
+        self.eye.setToolTip(tr("Behind, square over the edge, ahead"))
         # While dragged it is one look; a key or a click is one of its own.
         self.eye.setTracking(False)
         self.eye.valueChanged.connect(self._looked)
-        for widget, stretch in ((QLabel("behind"), 0), (self.eye, 1), (QLabel("ahead"), 0)):
+        for widget, stretch in ((QLabel(tr("behind")), 0), (self.eye, 1), (QLabel(tr("ahead")), 0)):
             row.addWidget(widget, stretch)
         column.addLayout(row)
         return box
 
     def _build_lamp(self, lamp: bool, meter: bool) -> QGroupBox:
-        box = QGroupBox("Electrical")
+        box = QGroupBox(tr("Electrical"))
         row = QHBoxLayout(box)
         if lamp:
-            self.lamp = self.check("Lamp a&cross the contacts", do.ConnectLamp, lambda p: p.lamp_on)
+            self.lamp = self.check(tr("Lamp a&cross the contacts"), do.ConnectLamp, lambda p: p.lamp_on)
             row.addWidget(self.lamp)
         row.addStretch(1)
         if meter:
-            self.meter = self.button("Meter the &lead to the case", do.MeterLead)
-            self.meter.setToolTip("From the pulled plug of the switch lead to the case")
+            self.meter = self.button(tr("Meter the &lead to the case"), do.MeterLead)
+            self.meter.setToolTip(tr("From the pulled plug of the switch lead to the case"))
             row.addWidget(self.meter)
         return box
 
     def _build_disc(self, disc: bool, stop: bool) -> QGroupBox:
-        box = QGroupBox("Crank")
+        box = QGroupBox(tr("Crank"))
         column = QVBoxLayout(box)
         if disc:
-            self.disc = ByRow("Disc on the cra&nk", 1.0, 180.0, ("reads later", "reads earlier"), self._turn_disc)
-            self.disc.setToolTip("Turn the disc on the crank, so that it reads earlier or later under its pointer")
+            self.disc = ByRow(
+                tr("Disc on the cra&nk"), 1.0, 180.0, (tr("reads later"), tr("reads earlier")), self._turn_disc
+            )
+            self.disc.setToolTip(
+                tr("Turn the disc on the crank, so that it reads earlier or later under its pointer")
+            )
             column.addWidget(self.disc)
         row = QHBoxLayout()
         if stop:
-            self.stop = self.check("Piston st&op in No. 1", do.FitStop, lambda p: p.stop_fitted)
+            self.stop = self.check(tr("Piston st&op in No. 1"), do.FitStop, lambda p: p.stop_fitted)
             row.addWidget(self.stop)
         row.addStretch(1)
-        self.thumb = self.button("Th&umb over No. 1's plug hole", do.FeelCompression)
+        self.thumb = self.button(tr("Th&umb over No. 1's plug hole"), do.FeelCompression)
         row.addWidget(self.thumb)
         column.addLayout(row)
         return box

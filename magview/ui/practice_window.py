@@ -26,6 +26,8 @@ from magview.practice.report import debrief_csv, debrief_text
 from magview.practice.state import Practice
 from magview.spec.base import SpecError
 from magview.spec.files import write_text
+from magview.spec.formats import ENDING
+from magview.spec.language import tr
 from magview.ui.asking import ask_picture, refuse
 from magview.ui.debrief_view import DebriefView
 from magview.ui.lesson_view import LessonPanel, LessonStrip
@@ -41,6 +43,7 @@ from magview.ui.practice_task import TaskPanel
 from magview.ui.practice_tray import TrayPanel
 from magview.ui.practice_work import WorkPanel
 from magview.ui.theme import Theme
+from magview.ui.tongue import language
 
 _KEEP_MS = 1000
 _PROJECTED = 1.6
@@ -68,13 +71,16 @@ class PracticeWindow(QMainWindow):
         self._lay_out()
         self.menus = PracticeMenus(self)
         name = model.run.lesson.name if isinstance(model, LessonModel) else model.practice.exercise.name
-        self.setWindowTitle(f"{name} – practice – magview")
+        self.setWindowTitle(f"{tr(name)} – {tr('practice')} – magview")
         self.statusBar()
         model.acted.connect(self._acted)
         model.refused.connect(self.say)
         if model.practice.handed_in:
             self._tell()
         self.resize(1280, 720)
+        if language() != "en":
+            self.tabs.currentChanged.connect(self._settle_letters)
+            self._settle_letters()
 
     # -------------------------------------------------------------- building
 
@@ -100,12 +106,12 @@ class PracticeWindow(QMainWindow):
         self.panels: tuple[PracticePanel, ...] = (first, self.tray, self.work, self.notebook)
         self.tabs = QTabWidget()
         self.tabs.setDocumentMode(True)
-        titles = ("&1 Lesson" if teaches else "&1 Task", "&2 Tray", "&3 Work", "&4 Notebook")
+        titles = (tr("&1 Lesson") if teaches else tr("&1 Task"), tr("&2 Tray"), tr("&3 Work"), tr("&4 Notebook"))
         for panel, title in zip(self.panels, titles, strict=True):
             pane = TallPanel(lambda panel=panel: panel)  # type: ignore[misc]
             pane.panel()
             self.tabs.addTab(pane, title)
-        self.hand_in = QPushButton("Hand &in…")
+        self.hand_in = QPushButton(tr("Hand &in…"))
         self.hand_in.setAutoDefault(False)
         self.hand_in.clicked.connect(self.ask_hand_in)
         self.hand_in.setVisible(not teaches)
@@ -148,6 +154,8 @@ class PracticeWindow(QMainWindow):
             QTimer.singleShot(0, self, self._settle)
 
     def _settle(self) -> None:
+        if self.debrief is not None:
+            return
         for i in range(self.tabs.count()):
             pane = self.tabs.widget(i)
             if isinstance(pane, TallPanel):
@@ -155,6 +163,8 @@ class PracticeWindow(QMainWindow):
         self._share()
 
     def _share(self) -> None:
+        if self.debrief is not None:  # the room is gone
+            return
         needed = self._side.minimumSizeHint().width()
         self.split.setSizes([max(0, self.split.width() - needed), needed])
 
@@ -198,6 +208,11 @@ class PracticeWindow(QMainWindow):
         """The room's pictures, or the replay's."""
         return self.debrief.pictures if self.debrief is not None else self.pictures
 
+    def _settle_letters(self) -> None:
+        from magview.ui.letters import settle_window
+
+        QTimer.singleShot(0, self, lambda: settle_window(self))  # once what was chosen is seen
+
     # -------------------------------------------------------------- handing in, keeping, files
 
     def ask_hand_in(self) -> None:
@@ -205,11 +220,11 @@ class PracticeWindow(QMainWindow):
         box = QMessageBox(self)
         box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         box.setIcon(QMessageBox.Icon.Question)
-        box.setWindowTitle("Hand in")
-        box.setText("Hand in now?")
-        box.setInformativeText("Then the true values are shown, and nothing more can be done.")
-        yes = box.addButton("&Hand in", QMessageBox.ButtonRole.AcceptRole)
-        box.addButton("&Go on working", QMessageBox.ButtonRole.RejectRole)
+        box.setWindowTitle(tr("Hand in"))
+        box.setText(tr("Hand in now?"))
+        box.setInformativeText(tr("Then the true values are shown, and nothing more can be done."))
+        yes = box.addButton(tr("&Hand in"), QMessageBox.ButtonRole.AcceptRole)
+        box.addButton(tr("&Go on working"), QMessageBox.ButtonRole.RejectRole)
         yes.clicked.connect(self._hand_in)
         box.open()
 
@@ -222,11 +237,13 @@ class PracticeWindow(QMainWindow):
             try:
                 self._keeper.keep(attempt)
             except SpecError as error:
-                self.say(f"The attempt cannot be kept for after a crash: {error}")
+                self.say(tr("The attempt cannot be kept for after a crash: {error}", error=error))
 
     def save_file(self) -> None:
         """Ask where, and write the attempt there."""
-        path, _ = QFileDialog.getSaveFileName(self, "Save the attempt", "attempt.json", "Attempts (*.json)")
+        path, _ = QFileDialog.getSaveFileName(
+            self, tr("Save the attempt"), f"attempt{ENDING}", tr("Attempts (*.json)")
+        )
         if path:
             self.save_path(Path(path))
 
@@ -241,13 +258,18 @@ class PracticeWindow(QMainWindow):
             refuse(self, str(error))
             return False
         self._saved = len(attempt.events)
-        self.say(f"Saved {path.name}.")
+        self.say(tr("Saved {name}.", name=path.name))
         return True
+
+    def kept_elsewhere(self) -> None:
+        """The attempt as it is now stands in another place: closing need not ask."""
+        attempt = self.attempt
+        self._saved = len(attempt.events) if attempt is not None else 0
 
     def save_debrief(self) -> None:
         """Ask where, and write the debrief there."""
-        kinds = "Text (*.txt);;Table (*.csv)"
-        path, _ = QFileDialog.getSaveFileName(self, "Save the debrief", "debrief.txt", kinds)
+        kinds = tr("Text (*.txt);;Table (*.csv)")
+        path, _ = QFileDialog.getSaveFileName(self, tr("Save the debrief"), "debrief.txt", kinds)
         if path:
             self.save_debrief_path(Path(path))
 
@@ -261,7 +283,7 @@ class PracticeWindow(QMainWindow):
         except SpecError as error:
             refuse(self, str(error))
             return
-        self.say(f"Saved {path.name}.")
+        self.say(tr("Saved {name}.", name=path.name))
 
     def export_file(self, view: PictureView) -> None:
         """Ask where, and save a picture there."""
@@ -273,13 +295,14 @@ class PracticeWindow(QMainWindow):
         """Save a picture: before the hand-in without scale and numbers."""
         from magview.ui.export import export_picture
 
-        caption = f"{self.windowTitle()}. {view.accessibleDescription()} magview {__version__}: a training aid."
+        aid = tr("magview {version}: a training aid.", version=__version__)
+        caption = f"{self.windowTitle()}. {view.accessibleDescription()} {aid}"
         try:
             export_picture(view, path, caption, self.theme)
         except SpecError as error:
             refuse(self, str(error))
             return
-        self.say(f"Saved {path.name}.")
+        self.say(tr("Saved {name}.", name=path.name))
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """Work that is nowhere else is not lost by a click."""
@@ -296,10 +319,12 @@ class PracticeWindow(QMainWindow):
         box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         box.setIcon(QMessageBox.Icon.Question)
         box.setWindowTitle("magview")
-        box.setText("This attempt has not been saved.")
-        box.addButton("&Save…", QMessageBox.ButtonRole.AcceptRole).clicked.connect(self.save_file)
-        box.addButton("Close &without saving", QMessageBox.ButtonRole.DestructiveRole).clicked.connect(self.discard)
-        box.addButton("&Go on", QMessageBox.ButtonRole.RejectRole)
+        box.setText(tr("This attempt has not been saved."))
+        box.addButton(tr("&Save…"), QMessageBox.ButtonRole.AcceptRole).clicked.connect(self.save_file)
+        box.addButton(tr("Close &without saving"), QMessageBox.ButtonRole.DestructiveRole).clicked.connect(
+            self.discard
+        )
+        box.addButton(tr("&Go on"), QMessageBox.ButtonRole.RejectRole)
         box.open()
 
     def discard(self) -> None:

@@ -10,6 +10,7 @@ from magview.bench.actions import PaintMarks, PullPlug, SwitchIgnition, TightenC
 from magview.practice import actions as do
 from magview.practice.seen import seen
 from magview.practice.state import Practice
+from magview.spec.language import tr
 from magview.ui.practice_controls import ByRow, PracticePanel, wrapped
 from magview.ui.practice_model import PracticeModel
 from magview.ui.theme import Theme
@@ -32,41 +33,41 @@ class WorkPanel(PracticePanel):
         self.show_practice(model.practice)
 
     def _build_contacts(self) -> QGroupBox:
-        box = QGroupBox("Contacts")
+        box = QGroupBox(tr("Contacts"))
         column = QVBoxLayout(box)
         column.setSpacing(3)
         checks = QHBoxLayout()
-        self.lock = self.check("Loc&k screw tight", TightenLock, lambda p: p.bench.lock_tight)
-        self.clamps = self.check("C&lamp screws tight", TightenClamps, lambda p: p.bench.clamps_tight)
+        self.lock = self.check(tr("Loc&k screw tight"), TightenLock, lambda p: p.bench.lock_tight)
+        self.clamps = self.check(tr("C&lamp screws tight"), TightenClamps, lambda p: p.bench.clamps_tight)
         checks.addWidget(self.lock)
         checks.addWidget(self.clamps)
         checks.addStretch(1)
         column.addLayout(checks)
-        self.screw = ByRow("Contact &screw", 2.0, 360.0, ("wider", "closer"), self._turn_screw)
-        self.plate = ByRow("&Backplate", 0.5, 30.0, ("◀ against", "with ▶"), self._turn_plate)
+        self.screw = ByRow(tr("Contact &screw"), 2.0, 360.0, (tr("wider"), tr("closer")), self._turn_screw)
+        self.plate = ByRow(tr("&Backplate"), 0.5, 30.0, (tr("◀ against"), tr("with ▶")), self._turn_plate)
         self.turned = wrapped()
         column.addWidget(self.screw)
         column.addWidget(self.plate)
         column.addWidget(self.turned)
         row = QHBoxLayout()
-        self.look = self.button("Look at the &contacts", do.InspectContacts)
-        self.dress = self.button("D&ress them", do.DressContacts)
+        self.look = self.button(tr("Look at the &contacts"), do.InspectContacts)
+        self.dress = self.button(tr("D&ress them"), do.DressContacts)
         for button in (self.look, self.dress):
             row.addWidget(button)
         column.addLayout(row)
         return box
 
     def _build_lead(self) -> QGroupBox:
-        box = QGroupBox("Switch lead")
+        box = QGroupBox(tr("Switch lead"))
         grid = QGridLayout(box)
         grid.setVerticalSpacing(3)
-        self.switch = self.check("Ignition switch &on", SwitchIgnition, lambda p: p.bench.lead.switch_on)
-        self.plug = self.check("Plu&g pulled out", PullPlug, lambda p: not p.bench.lead.plug_in)
-        self.paper = self.check("Paper under the spring tab", do.SlipPaper, lambda p: p.seat.paper)
+        self.switch = self.check(tr("Ignition switch &on"), SwitchIgnition, lambda p: p.bench.lead.switch_on)
+        self.plug = self.check(tr("Plu&g pulled out"), PullPlug, lambda p: not p.bench.lead.plug_in)
+        self.paper = self.check(tr("Paper under the spring tab"), do.SlipPaper, lambda p: p.seat.paper)
         self.renew = {
-            "lead": self.button("New lead", lambda: do.Renew("lead")),
-            "tab": self.button("New spring tab", lambda: do.Renew("tab")),
-            "insulation": self.button("New insulation", lambda: do.Renew("insulation")),
+            "lead": self.button(tr("New lead"), lambda: do.Renew("lead")),
+            "tab": self.button(tr("New spring tab"), lambda: do.Renew("tab")),
+            "insulation": self.button(tr("New insulation"), lambda: do.Renew("insulation")),
         }
         grid.addWidget(self.switch, 0, 0)
         grid.addWidget(self.plug, 0, 1)
@@ -76,16 +77,16 @@ class WorkPanel(PracticePanel):
         return box
 
     def _build_engine(self) -> QGroupBox:
-        box = QGroupBox("Engine and magneto")
+        box = QGroupBox(tr("Engine and magneto"))
         grid = QGridLayout(box)
         grid.setVerticalSpacing(3)
-        self.chocks = self.check("Wh&eels chocked", do.Chock, lambda p: p.chocked)
-        self.plugs = self.check("Spark plugs o&ut", do.SparkPlugs, lambda p: p.plugs_out)
-        self.nuts = self.check("&Nuts tight", do.Nuts, lambda p: p.seat.nuts_tight)
-        self.pin = self.check("Rotor pinned", do.Pin, lambda p: p.seat.pinned)
-        self.remove = self.button("Lift the magneto o&ff", do.Remove)
-        self.by_marks = self.button("Refit by its marks", lambda: do.Refit(by_marks=True))
-        self.as_stands = self.button("Refit as the rotor stands", lambda: do.Refit(by_marks=False))
+        self.chocks = self.check(tr("Wh&eels chocked"), do.Chock, lambda p: p.chocked)
+        self.plugs = self.check(tr("Spark plugs o&ut"), do.SparkPlugs, lambda p: p.plugs_out)
+        self.nuts = self.check(tr("&Nuts tight"), do.Nuts, lambda p: p.seat.nuts_tight)
+        self.pin = self.check(tr("Rotor pinned"), do.Pin, lambda p: p.seat.pinned)
+        self.remove = self.button(tr("Lift the magneto o&ff"), do.Remove)
+        self.by_marks = self.button(tr("Refit by its marks"), lambda: do.Refit(by_marks=True))
+        self.as_stands = self.button(tr("Refit as the rotor stands"), lambda: do.Refit(by_marks=False))
         for i, widget in enumerate((self.chocks, self.plugs, self.nuts, self.pin)):
             grid.addWidget(widget, i // 2, i % 2)
         grid.addWidget(self.remove, 2, 0)
@@ -95,15 +96,18 @@ class WorkPanel(PracticePanel):
         return box
 
     def _build_coupling(self) -> QGroupBox:
-        box = QGroupBox("Coupling, one tooth at a time")
+        box = QGroupBox(tr("Coupling, one tooth at a time"))
         grid = QGridLayout(box)
         grid.setVerticalSpacing(3)
-        self.paint = self.button("Paint marks across i&t", PaintMarks)
+        self.paint = self.button(tr("Paint marks across i&t"), PaintMarks)
         grid.addWidget(self.paint, 0, 0, 1, 2)
         self.tooth: dict[tuple[str, int], QPushButton] = {}
-        faces: tuple[tuple[Literal["magneto", "disc"], str], ...] = (("magneto", "Magneto flange"), ("disc", "Disc"))
+        faces: tuple[tuple[Literal["magneto", "disc"], str], ...] = (
+            ("magneto", tr("Magneto flange")),
+            ("disc", tr("Disc")),
+        )
         for row, (face, name) in enumerate(faces, start=1):
-            for column, (way, words) in enumerate(((-1, "◀ against"), (1, "with ▶"))):
+            for column, (way, words) in enumerate(((-1, tr("◀ against")), (1, tr("with ▶")))):
                 button = self.button(f"{name} {words}", _Tooth(face, 1 if way > 0 else -1))
                 self.tooth[face, way] = button
                 grid.addWidget(button, row, column)
@@ -114,7 +118,7 @@ class WorkPanel(PracticePanel):
         """Show a room."""
         super().show_practice(practice)
         now = seen(practice)
-        self.turned.setText(f"Screw {now.screw}; plate {now.plate}.")
+        self.turned.setText(tr("Screw {screw}; plate {plate}.", screw=now.screw, plate=now.plate))
         self.engine.setText(f"{now.engine[:1].upper()}{now.engine[1:]}.")
         self.teeth.setText(f"{now.teeth[:1].upper()}{now.teeth[1:]}.")
 

@@ -56,6 +56,35 @@ def why_no_window() -> str | None:
     return missing
 
 
+def say_in_a_box(sentence: str) -> None:
+    """Say why there is no window to somebody who has no terminal either; only Windows has a box that needs no Qt."""
+    if sys.platform == "win32":
+        ctypes.windll.user32.MessageBoxW(None, sentence, "magview", 0x10)
+
+
+def missing_libraries() -> list[tuple[str, str]]:
+    """System libraries that Qt needs here and the system has not, each with its Debian package; Linux only."""
+    if not sys.platform.startswith("linux"):
+        return []
+    chosen = os.environ.get("QT_QPA_PLATFORM", "").split(":")[0]
+    x11 = chosen == "xcb" or (chosen == "" and not os.environ.get("WAYLAND_DISPLAY"))
+    wanted = [name for name in PACKAGES if x11 or not _of_x11(name)]
+    return [(name, PACKAGES[name]) for name in wanted if not loads(name)]
+
+
+def _of_x11(library: str) -> bool:
+    return "xcb" in library or "x11" in library
+
+
+def loads(library: str) -> bool:
+    """Whether the system finds a shared library."""
+    try:
+        ctypes.CDLL(library)
+    except OSError:
+        return False
+    return True
+
+
 def _import_problem() -> str | None:
     try:
         importlib.import_module("PySide6.QtWidgets")

@@ -8,6 +8,7 @@ from __future__ import annotations
 import os
 import sys
 from collections.abc import Callable
+from functools import partial
 from pathlib import Path
 
 from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QMarginsF, QPointF, QRectF, QSizeF, Qt
@@ -32,6 +33,7 @@ from magview.job.history import Drift
 from magview.job.report import Paper, printable
 from magview.job.sheet import Job
 from magview.spec.base import SpecError
+from magview.spec.language import tr
 from magview.ui.export import written_beside
 
 _DPI = 600
@@ -40,6 +42,9 @@ _MARGIN_MM = 15.0
 _SIZES = {"a4": QPageSize.PageSizeId.A4, "letter": QPageSize.PageSizeId.Letter}
 _BODY, _SMALL = 8.5, 7.5
 _HEADINGS = {1: 15.0, 2: 11.0, 3: 9.5}
+
+MM, BODY = _MM, _BODY
+"""Dots of a millimetre, and points of the type, for pages with blocks of their own."""
 
 _Draw = Callable[[QPainter], None]
 
@@ -54,14 +59,26 @@ def print_pdf(job: Job, path: Path, paper: Paper = "a4", drift: Drift | None = N
 
 def pdf_bytes(job: Job, paper: Paper = "a4", drift: Drift | None = None) -> tuple[bytes, int]:
     """A sheet as the bytes of a PDF, and its number of pages. Raises SpecError where there is no font."""
+    title = job.title or tr("Magneto job sheet")
+    return pages_pdf(title, footer(job), paper, partial(_lay_out, job=job, drift=drift))
+
+
+def pages_pdf(
+    title: str, foot: str, paper: Paper, lay_out: Callable[[QPdfWriter, QSizeF], Layout], grey: bool = False
+) -> tuple[bytes, int]:
+    """Pages as the bytes of a PDF, and their number. `lay_out` puts on them what there is, given writer and size of a
+    page [dots]; `grey`: no colour is written at all. Raises SpecError where there is no font."""
     app = application()
     buffer = QBuffer()
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
     writer = QPdfWriter(buffer)
-    writer.setTitle(printable(job.title or "Magneto job sheet"))
+    size = _prepare(writer, paper)
+    if grey:
+        writer.setColorModel(QPdfWriter.ColorModel.Grayscale)
+    writer.setTitle(printable(title))
     writer.setCreator(f"magview {__version__}")
-    layout = _laid_out(writer, job, paper, drift)
-    layout.paint(writer, printable(footer(job)))
+    layout = lay_out(writer, size)
+    layout.paint(writer, printable(foot))
     buffer.close()
     del app
     return bytes(buffer.data().data()), len(layout.pages)
@@ -76,10 +93,9 @@ class PrintedPages:
         self._buffer.open(QIODevice.OpenModeFlag.WriteOnly)
         self._writer = QPdfWriter(self._buffer)
         self._foot = printable(footer(job))
-        self._layout = _laid_out(self._writer, job, paper, drift)
-        page = QPageSize(_SIZES[paper]).sizePixels(_DPI)
-        self.size = QSizeF(page)
+        self.size = _prepare(self._writer, paper)
         """Of a page, in the units that `paint` draws in."""
+        self._layout = _lay_out(self._writer, self.size, job, drift)
 
     def __len__(self) -> int:
         return len(self._layout.pages)
@@ -89,14 +105,18 @@ class PrintedPages:
         self._layout.paint_page(painter, number, self._foot)
 
 
-def _laid_out(writer: QPdfWriter, job: Job, paper: Paper, drift: Drift | None) -> _Layout:
+def _prepare(writer: QPdfWriter, paper: Paper) -> QSizeF:
+    """Set resolution and paper; returns the size of a page in the units drawn in."""
     if not QFontDatabase.families():
-        raise SpecError("there are no fonts to print with; on Debian or Ubuntu fonts-dejavu-core has some")
+        raise SpecError(tr("there are no fonts to print with; on Debian or Ubuntu fonts-dejavu-core has some"))
     writer.setResolution(_DPI)
-    margins = QMarginsF(0, 0, 0, 0)
     size = QPageSize(_SIZES[paper])
-    writer.setPageLayout(QPageLayout(size, QPageLayout.Orientation.Portrait, margins))
-    layout = _Layout(writer, QSizeF(size.sizePixels(_DPI)))
+    writer.setPageLayout(QPageLayout(size, QPageLayout.Orientation.Portrait, QMarginsF(0, 0, 0, 0)))
+    return QSizeF(size.sizePixels(_DPI))
+
+
+def _lay_out(writer: QPdfWriter, size: QSizeF, job: Job, drift: Drift | None) -> Layout:
+    layout = Layout(writer, size)
     blocks = document(job, drift)
     for block, following in zip(blocks, (*blocks[1:], None), strict=True):
         layout.add(block, following)
@@ -113,7 +133,7 @@ def application() -> QGuiApplication:
     return QGuiApplication(["magview"])
 
 
-class _Layout:
+class Layout:
     """Blocks onto pages: what is drawn where, so that the number of pages is known when the first is drawn."""
 
     def __init__(self, writer: QPdfWriter, size: QSizeF) -> None:
@@ -151,7 +171,7 @@ class _Layout:
         """Draw one page, the first being 1."""
         for draw in self.pages[number - 1]:
             draw(painter)
-        self._foot(painter, f"{foot} · page {number} of {len(self.pages)}")
+        self._foot(painter, f"{foot} · {tr('page {page} of {pages}', page=number, pages=len(self.pages))}")
 
     # -------------------------------------------------------------- places
 

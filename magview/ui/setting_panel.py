@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import reduce
+
 from PySide6.QtCore import QEvent, Qt, Signal
 from PySide6.QtWidgets import (
     QAbstractItemView,
@@ -21,7 +23,6 @@ from PySide6.QtWidgets import (
 )
 
 from magview.bench.actions import (
-    ROTOR_LIMIT_DEG,
     Action,
     HoldRotor,
     LetGo,
@@ -32,18 +33,23 @@ from magview.bench.actions import (
     TurnRotor,
     TurnScrew,
 )
+from magview.bench.apply import ROTOR_LIMIT_DEG
 from magview.bench.events import KINDS
 from magview.bench.state import BenchState, readings, same_but_worn
 from magview.bench.verdict import faults, judged_words, mark_words, never_words
 from magview.bench.words import setting_moves
 from magview.physics.setting import Adjustment, Readings, internal_timing
+from magview.spec.language import marked, number, tr
 from magview.spec.units import format_angle, format_length
 from magview.ui.inputs import AngleSpin, LengthSpin, QuietCombo
 from magview.ui.model import BenchModel
 from magview.ui.style import tint
 from magview.ui.theme import Theme
 
-CAUTION = (
+_RUNS = {"contacts just open": marked("just open"), "contacts just close": marked("just close")}
+"""Shorter words for what a run stops at."""
+
+CAUTION = marked(
     "Training and planning aid with invented magnetos. Treat the propeller as live: switch off, switch lead grounded "
     "and proved, plugs out, wheels chocked. The maker's current manual and local rules govern; work on a certified "
     "aircraft is done or released by a licensed person."
@@ -52,7 +58,7 @@ CAUTION = (
 
 def caution() -> QLabel:
     """The cautions, at the foot of every page that sends hands to a magneto."""
-    label = QLabel(CAUTION)
+    label = QLabel(tr(CAUTION))
     label.setWordWrap(True)
     label.setObjectName("caution")
     return label
@@ -84,33 +90,35 @@ class SettingPanel(QWidget):
     # -------------------------------------------------------------- building
 
     def _build_setting(self) -> QGroupBox:
-        box = QGroupBox("Setting")
+        box = QGroupBox(tr("Setting"))
         form = QFormLayout(box)
         self.rotor = AngleSpin(1.0, -ROTOR_LIMIT_DEG, ROTOR_LIMIT_DEG)
         self.plate = AngleSpin(0.25, -1.0, 1.0)
         self.screw = AngleSpin(1.0, -1.0, 1.0)
-        self.rotor.setToolTip("From the neutral before No. 1 fires, positive as it turns in service")
-        self.plate.setToolTip("Positive with cam rotation; it stops at the end of its slot")
-        self.screw.setToolTip("Positive brings the contacts closer")
-        self.hold = QCheckBox("Hol&d")
-        self.hold.setToolTip("Let go, and the magnet pulls the rotor to where it wants it")
+        self.rotor.setToolTip(tr("From the neutral before No. 1 fires, positive as it turns in service"))
+        self.plate.setToolTip(tr("Positive with cam rotation; it stops at the end of its slot"))
+        self.screw.setToolTip(tr("Positive brings the contacts closer"))
+        self.hold = QCheckBox(tr("Hol&d"))
+        self.hold.setToolTip(tr("Let go, and the magnet pulls the rotor to where it wants it"))
         self.hold.clicked.connect(self._hold_clicked)
-        to_e_gap = QPushButton("&To the E-gap")
+        to_e_gap = QPushButton(tr("To the E-gap"))
         to_e_gap.clicked.connect(self._to_e_gap)
-        opens = QPushButton("To &opening")
+        opens = QPushButton(tr("To &opening"))
         opens.clicked.connect(self._to_opening)
         self.plate_range, self.screw_range = QLabel(), QLabel()
-        self.clamps, self.lock = QCheckBox("tight"), QCheckBox("tight")
-        self.clamps.setAccessibleName("Clamp screws of the backplate tight")
-        self.clamps.setToolTip("Clamp screws: the plate turns only while they are slack")
-        self.lock.setAccessibleName("Lock screw of the contact screw tight")
-        self.lock.setToolTip("Lock screw: the contact screw turns only while it is slack; tightening can shift it")
+        self.clamps, self.lock = QCheckBox(tr("tight")), QCheckBox(tr("tight"))
+        self.clamps.setAccessibleName(tr("Clamp screws of the backplate tight"))
+        self.clamps.setToolTip(tr("Clamp screws: the plate turns only while they are slack"))
+        self.lock.setAccessibleName(tr("Lock screw of the contact screw tight"))
+        self.lock.setToolTip(
+            tr("Lock screw: the contact screw turns only while it is slack; tightening can shift it")
+        )
         self.clamps.clicked.connect(self._clamps_clicked)
         self.lock.clicked.connect(self._lock_clicked)
         beside: tuple[tuple[str, AngleSpin, list[QWidget]], ...] = (
-            ("&Rotor", self.rotor, [self.hold]),
-            ("&Backplate", self.plate, [self.plate_range, self.clamps]),
-            ("Contact &screw", self.screw, [self.screw_range, self.lock]),
+            (tr("Rotor"), self.rotor, [self.hold]),
+            (tr("&Backplate"), self.plate, [self.plate_range, self.clamps]),
+            (tr("Contact &screw"), self.screw, [self.screw_range, self.lock]),
         )
         for spin in (self.rotor, self.plate, self.screw):
             spin.said.connect(self._model.refused)
@@ -125,8 +133,8 @@ class SettingPanel(QWidget):
         go = QHBoxLayout()
         go.addWidget(to_e_gap)
         go.addWidget(opens)
-        form.addRow("Go", go)
-        form.addRow("Turn", self._build_run())
+        form.addRow(tr("Go"), go)
+        form.addRow(tr("Turn"), self._build_run())
         self.rotor.entered.connect(self._rotor_entered)
         self.plate.entered.connect(self._plate_entered)
         self.screw.entered.connect(self._screw_entered)
@@ -134,18 +142,18 @@ class SettingPanel(QWidget):
 
     def _build_run(self) -> QHBoxLayout:
         self.run_to, self.run_speed = QuietCombo(), QuietCombo()
-        self.run_to.setAccessibleName("Run until")
+        self.run_to.setAccessibleName(tr("Run until"))
         for kind in KINDS:
-            self.run_to.addItem(kind.removeprefix("contacts "), kind)
-        self.run_to.addItem("on and on", None)
-        self.run_speed.setAccessibleName("Speed of the run")
+            self.run_to.addItem(tr(_RUNS.get(kind, kind)), kind)
+        self.run_to.addItem(tr("on and on"), None)
+        self.run_speed.setAccessibleName(tr("Speed of the run"))
         for speed in (5.0, 20.0, 60.0, -20.0):
-            self.run_speed.addItem(f"{speed:g}°/s", speed)
+            self.run_speed.addItem(f"{number(speed)}°/s", speed)
         self.run_speed.setCurrentIndex(1)
         for box in (self.run_to, self.run_speed):
             box.setSizeAdjustPolicy(QuietCombo.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
             box.setMinimumContentsLength(7 if box is self.run_to else 4)
-        self.run = QPushButton("Ru&n")
+        self.run = QPushButton(tr("Ru&n"))
         self.run.clicked.connect(self._run_clicked)
         self._model.ran.connect(self._run_ended)
         row = QHBoxLayout()
@@ -155,18 +163,18 @@ class SettingPanel(QWidget):
         return row
 
     def _build_readings(self) -> QGroupBox:
-        box = QGroupBox("Readings, lobe 1")
+        box = QGroupBox(tr("Readings, lobe 1"))
         grid = QGridLayout(box)
         grid.setColumnStretch(1, 1)
         self._values: dict[str, QLabel] = {}
         self._verdicts: dict[str, QLabel] = {}
         for row, (key, name) in enumerate(
             (
-                ("opens", "Contacts open at"),
-                ("error", "From the E-gap"),
-                ("mark", "Straightedge off mark"),
-                ("gap", "Largest gap"),
-                ("dwell", "Closed for (dwell)"),
+                ("opens", tr("Contacts open at")),
+                ("error", tr("From the E-gap")),
+                ("mark", tr("Straightedge off mark")),
+                ("gap", tr("Largest gap")),
+                ("dwell", tr("Closed for (dwell)")),
             )
         ):
             value, verdict = QLabel(), QLabel()
@@ -183,13 +191,13 @@ class SettingPanel(QWidget):
         return box
 
     def _build_advice(self) -> QGroupBox:
-        box = QGroupBox("What would put it right")
+        box = QGroupBox(tr("What would put it right"))
         column = QVBoxLayout(box)
         row = QHBoxLayout()
         self.wanted = LengthSpin(0.01, 0.0, 5.0)
-        label = QLabel("For a l&argest gap of")
+        label = QLabel(tr("For a l&argest gap of"))
         label.setBuddy(self.wanted)
-        self.do_it = QPushButton("Set it so")
+        self.do_it = QPushButton(tr("Set it so"))
         self.do_it.clicked.connect(self._set_both)
         row.addWidget(label)
         row.addWidget(self.wanted, 1)
@@ -205,12 +213,12 @@ class SettingPanel(QWidget):
         return box
 
     def _build_lobes(self) -> QGroupBox:
-        box = QGroupBox("Every lobe, in firing order")
+        box = QGroupBox(tr("Every lobe, in firing order"))
         column = QVBoxLayout(box)
         self.lobes = QTableWidget(0, 5)
-        self.lobes.setHorizontalHeaderLabels(["Opens", "Error", "Closes", "Dwell", "Gap"])
-        self.lobes.setToolTip("Rotor degrees; the gap is the largest, at the top of the lobe")
-        self.lobes.setAccessibleName("Readings of every lobe")
+        self.lobes.setHorizontalHeaderLabels([tr("Opens"), tr("Error"), tr("Closes"), tr("Dwell"), tr("Gap")])
+        self.lobes.setToolTip(tr("Rotor degrees; the gap is the largest, at the top of the lobe"))
+        self.lobes.setAccessibleName(tr("Readings of every lobe"))
         self.lobes.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         self.lobes.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
         self.lobes.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
@@ -261,7 +269,7 @@ class SettingPanel(QWidget):
             blocked = spin.blockSignals(True)
             spin.setRange(low, high)
             spin.blockSignals(blocked)
-            label.setText(f"{low:+g}° to {high:+g}°")
+            label.setText(tr("{low}° to {high}°", low=number(low, "+g"), high=number(high, "+g")))
         self.wanted.show_value(state.magneto.designed_setting.gap_mm)
         lobes = len(state.magneto.cam.lobe_peaks_deg)
         self.lobes.setRowCount(lobes)
@@ -295,18 +303,19 @@ class SettingPanel(QWidget):
         low, high = (format_length(v, self._inches) for v in state.magneto.gap_limits_mm)
         low = low.split()[0]  # the unit stands once, after the upper limit
         error, gap = float(result.e_gap_error_deg[0]), float(result.max_gap_mm[0])
-        late = "late" if error > 0 else "early"
         never = never_words(result)
-        self._values["opens"].setText(never or f"{format_angle(result.opens_deg[0])} of rotor")
-        self._values["error"].setText(
-            never or ("at it" if abs(error) < 0.005 else f"{format_angle(abs(error))} {late}")
-        )
+        self._values["opens"].setText(never or tr("{opens} of rotor", opens=format_angle(result.opens_deg[0])))
+        off = format_angle(abs(error))
+        late = tr("{angle} late", angle=off) if error > 0 else tr("{angle} early", angle=off)
+        self._values["error"].setText(never or (tr("at it") if abs(error) < 0.005 else late))
         self._values["mark"].setText(
             mark_words(format_length(abs(float(result.mark_offset_mm)), self._inches), float(result.mark_offset_mm))
         )
         blade = float(result.blade_gap_mm[0])
-        passes = f" (blade {format_length(blade, self._inches)})" if blade < gap else ""
-        self._values["gap"].setText(format_length(gap, self._inches) + passes)
+        words = format_length(gap, self._inches)
+        if blade < gap:
+            words = tr("{gap} (blade {blade})", gap=words, blade=format_length(blade, self._inches))
+        self._values["gap"].setText(words)
         self._values["dwell"].setText(format_angle(result.dwell_deg[0]))
         self._verdict("mark", bool(result.timing_ok[0]), f"±{format_length(tolerance, self._inches)}")
         self._verdict("gap", bool(result.gap_ok[0]), f"{low}–{high}")
@@ -315,9 +324,9 @@ class SettingPanel(QWidget):
     def _show_overall(self, state: BenchState, result: Readings) -> None:
         found, judged = faults(state.magneto, result), judged_words(state.magneto)
         if found:
-            text, colour = f"✗ Out of limits: {'; '.join(found)}", self._theme.bad
+            text, colour = tr("✗ Out of limits: {faults}", faults="; ".join(found)), self._theme.bad
         else:
-            text, colour = "✓ Within limits", self._theme.good
+            text, colour = tr("✓ Within limits"), self._theme.good
         text += f" ({judged})" if judged else ""
         self.overall.setText(text)
         tint(self.overall, colour, bold=True)
@@ -327,7 +336,9 @@ class SettingPanel(QWidget):
         label = self._verdicts[key]
         label.setText(f"{mark} {limit}")
         tint(label, colour)
-        label.setAccessibleName(f"{'within' if passed else 'out of'} limits, {limit}")
+        label.setAccessibleName(
+            tr("within limits, {limit}", limit=limit) if passed else tr("out of limits, {limit}", limit=limit)
+        )
 
     def _show_lobes(self, result: Readings) -> None:
         for row in range(len(result.opens_deg)):
@@ -348,25 +359,31 @@ class SettingPanel(QWidget):
         self.do_it.setEnabled(result.reachable)
         gap = format_length(wanted, self._inches)
         if not result.reachable:
-            self.advice.setText(f"A largest gap of {gap} with opening at the E-gap cannot be had: {result.reason}.")
+            self.advice.setText(
+                tr(
+                    "A largest gap of {gap} with opening at the E-gap cannot be had: {reason}.",
+                    gap=gap,
+                    reason=result.reason,
+                )
+            )
             return
         plate, screw = result.backplate_deg - state.backplate_deg, result.screw_deg - state.screw_deg
         moves = setting_moves(state.magneto, plate, screw)
         if not moves:
-            self.advice.setText(f"Nothing: the contacts open at the E-gap and the largest gap is {gap}.")
+            self.advice.setText(tr("Nothing: the contacts open at the E-gap and the largest gap is {gap}.", gap=gap))
             return
-        tight = []
-        if state.clamps_tight and abs(plate) >= 0.005:
-            tight.append("clamp screws")
-        if state.lock_tight and abs(screw) >= 0.005:
-            tight.append("lock screw")
-        if tight:
-            moves.insert(0, f"slacken the {' and the '.join(tight)}")
-        text = ", then ".join(moves)
-        self.advice.setText(
-            f"{text[0].upper()}{text[1:]}. Plate and screw both move the opening, only the screw moves the gap: "
-            "check both again after tightening."
+        clamps, lock = state.clamps_tight and abs(plate) >= 0.005, state.lock_tight and abs(screw) >= 0.005
+        if clamps and lock:
+            moves.insert(0, tr("slacken the clamp screws and the lock screw"))
+        elif clamps:
+            moves.insert(0, tr("slacken the clamp screws"))
+        elif lock:
+            moves.insert(0, tr("slacken the lock screw"))
+        text = reduce(lambda first, then: tr("{first}, then {then}", first=first, then=then), moves)
+        check = tr(
+            "Plate and screw both move the opening, only the screw moves the gap: check both again after tightening."
         )
+        self.advice.setText(f"{text[0].upper()}{text[1:]}. {check}")
 
     # -------------------------------------------------------------- sending
 
@@ -397,11 +414,11 @@ class SettingPanel(QWidget):
         if self._model.running:
             self._model.stop()
         else:
-            self.run.setText("S&top")
+            self.run.setText(tr("Stop"))
             self._model.run(self.run_speed.currentData(), self.run_to.currentData())
 
     def _run_ended(self, came_to: str) -> None:
-        self.run.setText("Ru&n")
+        self.run.setText(tr("Ru&n"))
 
     def _wanted_entered(self, value: float) -> None:
         self._show_advice(self._model.state)
@@ -414,7 +431,7 @@ class SettingPanel(QWidget):
         if opens == opens:
             self._model.send(TurnRotor(opens))
         else:
-            self._model.refused.emit("With this setting lobe 1 never opens or never closes the contacts.")
+            self._model.refused.emit(tr("With this setting lobe 1 never opens or never closes the contacts."))
 
     def _set_both(self) -> None:
         if self._adjustment is not None and self._adjustment.reachable:

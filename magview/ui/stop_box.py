@@ -6,6 +6,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QGridLayout, QGroupBox, QLabel, QWidget
 
 from magview.physics.engine import true_tdc_from_stops
+from magview.spec.language import number, tr
 from magview.ui.inputs import AngleSpin
 
 
@@ -15,10 +16,10 @@ class StopBox(QGroupBox):
     said = Signal(str)
 
     def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__("Top dead centre from two stop readings", parent)
+        super().__init__(tr("Top dead centre from two stop readings"), parent)
         grid = QGridLayout(self)
         self.stops = [AngleSpin(0.5, -360.0, 360.0) for _ in range(2)]
-        for column, (spin, text) in enumerate(zip(self.stops, ("First", "Second"), strict=True)):
+        for column, (spin, text) in enumerate(zip(self.stops, (tr("First"), tr("Second")), strict=True)):
             label = QLabel(text)
             label.setBuddy(spin)
             grid.addWidget(label, 0, 2 * column)
@@ -32,7 +33,7 @@ class StopBox(QGroupBox):
         self.stops[1].show_value(24.0)
         self.tdc = QLabel()
         self.tdc.setWordWrap(True)
-        self.tdc.setAccessibleName("Top dead centre on the disc")
+        self.tdc.setAccessibleName(tr("Top dead centre on the disc"))
         grid.addWidget(self.tdc, 1, 0, 1, 4)
         self._stop_entered()
 
@@ -56,7 +57,12 @@ class StopBox(QGroupBox):
             middle -= 360.0
         opposite = (middle + 180.0) % 360.0
         self.tdc.setText(
-            f"True top dead centre is at {middle:.2f}° on the disc; set the pointer to zero there. (Disc numbered 0 "
-            f"to 360°, or to both sides with what is before zero negative. If the stop was met about bottom dead "
-            f"centre, the top is at {opposite:.2f}°. Exact for a rod on the crank pin: use the master rod's.)"
+            tr(
+                "True top dead centre is at {middle}° on the disc; set the pointer to zero there. (Disc "
+                "numbered 0 to 360°, or to both sides with what is before zero negative. If the stop was "
+                "met about bottom dead centre, the top is at {opposite}°. Exact for a rod on the crank "
+                "pin: use the master rod's.)",
+                middle=number(middle, 2),
+                opposite=number(opposite, 2),
+            )
         )

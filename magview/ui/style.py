@@ -20,13 +20,13 @@ class Outlined(QProxyStyle):
         painter: QPainter,
         widget: QWidget | None = None,
     ) -> None:
-        """Check boxes and radio buttons in the text's colour; a frame round buttons."""
+        """Check boxes and radio buttons in the text's colour; a frame round buttons and lines for typing."""
         kinds = QStyle.PrimitiveElement
         if element in (kinds.PE_IndicatorCheckBox, kinds.PE_IndicatorRadioButton):
             _indicator(painter, option, round_one=element == kinds.PE_IndicatorRadioButton)
             return
         super().drawPrimitive(element, option, painter, widget)
-        if element == kinds.PE_PanelButtonCommand:
+        if element in (kinds.PE_PanelButtonCommand, kinds.PE_FrameLineEdit):
             _frame(painter, option)
 
     def drawComplexControl(

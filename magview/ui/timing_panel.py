@@ -16,22 +16,15 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from magview.bench.actions import (
-    BTDC_LIMIT_DEG,
-    Action,
-    MoveTeeth,
-    PaintMarks,
-    ReadLamp,
-    TurnCrank,
-    ViewSide,
-    WantTiming,
-)
+from magview.bench.actions import Action, MoveTeeth, PaintMarks, ReadLamp, TurnCrank, ViewSide, WantTiming
+from magview.bench.apply import BTDC_LIMIT_DEG
 from magview.bench.state import BenchState, Engaged, Side, crank_deg, firing_btdc_deg, readings
 from magview.bench.timing import synchronising, timing_error, timing_verdict
 from magview.bench.tooth_steps import coupling_words, marks_words
 from magview.bench.words import direction_word, short_words
 from magview.physics.coupling import speed_mismatch
 from magview.physics.engine import firing_order_mismatch
+from magview.spec.language import marked, number, tr
 from magview.spec.units import format_angle, format_length
 from magview.ui.inputs import AngleSpin
 from magview.ui.model import BenchModel
@@ -42,12 +35,30 @@ from magview.ui.theme import Theme
 
 SIDES: tuple[Side, Side] = ("left", "right")
 
-MAKING_SAFE = (
+MAKING_SAFE = marked(
     "Before turning the crank: switch off, switch lead grounded and proved, plugs out, wheels chocked, nobody in the "
     "propeller's arc. Paint marks on disc, both flanges and engine before taking anything apart; move one tooth at a "
     "time; approach every reading in the direction of rotation, so that backlash is taken up. The maker's current "
     "manual and local rules govern."
 )
+
+_SIDE_WORDS = {"left": marked("Left"), "right": marked("Right")}
+
+_TITLES = {
+    "single": (marked("Teeth moved from as found"), marked("Moves that would put it right, best first")),
+    "left": (
+        marked("Teeth moved from as found, left magneto"),
+        marked("Moves that would put it right, best first, left magneto"),
+    ),
+    "right": (
+        marked("Teeth moved from as found, right magneto"),
+        marked("Moves that would put it right, best first, right magneto"),
+    ),
+}
+"""Of the teeth and of the plan, by the magneto in view."""
+
+_EARLY = marked("{crank}° of crank early = {rotor}° of rotor = {piston} of piston travel.")
+_LATE = marked("{crank}° of crank late = {rotor}° of rotor = {piston} of piston travel.")
 
 
 class TimingPanel(QWidget):
@@ -61,10 +72,10 @@ class TimingPanel(QWidget):
         self._model, self._theme, self._inches = model, theme, False
         layout = QVBoxLayout(self)
         layout.setContentsMargins(8, 4, 8, 4)
-        self.none = QLabel("This magneto is not on an engine. Open an installation to time it to one.")
+        self.none = QLabel(tr("This magneto is not on an engine. Open an installation to time it to one."))
         self.none.setWordWrap(True)
         layout.addWidget(self.none)
-        first = QLabel("⚠ Treat the propeller as live: switch off, lead proved, plugs out, wheels chocked.")
+        first = QLabel(tr("⚠ Treat the propeller as live: switch off, lead proved, plugs out, wheels chocked."))
         first.setWordWrap(True)
         layout.addWidget(first)
         self.plan, self.stop = PlanBox(model), StopBox()
@@ -75,7 +86,7 @@ class TimingPanel(QWidget):
         ]  # fmt: skip
         for box in self._boxes:
             layout.addWidget(box)
-        safe = QLabel(MAKING_SAFE)
+        safe = QLabel(tr(MAKING_SAFE))
         safe.setWordWrap(True)
         layout.addWidget(safe)
         layout.addStretch(1)
@@ -87,9 +98,9 @@ class TimingPanel(QWidget):
     # -------------------------------------------------------------- building
 
     def _build_lamp(self) -> QGroupBox:
-        box = QGroupBox("Where it fires, crank degrees before top dead centre")
+        box = QGroupBox(tr("Where it fires, crank degrees before top dead centre"))
         grid = QGridLayout(box)
-        for column, text in enumerate(("Magneto", "Lamp reads", "Wanted", "Fires now")):
+        for column, text in enumerate((tr("Magneto"), tr("Lamp reads"), tr("Wanted"), tr("Fires now"))):
             grid.addWidget(QLabel(text), 0, column)
         self.sides = QButtonGroup(self)
         self.radio: dict[Side, QRadioButton] = {}
@@ -97,14 +108,15 @@ class TimingPanel(QWidget):
         self.wanted: dict[Side, AngleSpin] = {}
         self.now: dict[Side, QLabel] = {}
         for row, side in enumerate(SIDES, start=1):
-            radio = QRadioButton(side.capitalize())
-            radio.setToolTip("Show this magneto's coupling")
+            radio = QRadioButton(tr(_SIDE_WORDS[side]))
+            radio.setToolTip(tr("Show this magneto's coupling"))
             self.sides.addButton(radio, row)
             reads, wanted = (AngleSpin(0.5, -BTDC_LIMIT_DEG, BTDC_LIMIT_DEG) for _ in range(2))
-            reads.setAccessibleName(f"{side} magneto, lamp reads")
-            wanted.setAccessibleName(f"{side} magneto, wanted")
+            left = side == "left"
+            reads.setAccessibleName(tr("left magneto, lamp reads") if left else tr("right magneto, lamp reads"))
+            wanted.setAccessibleName(tr("left magneto, wanted") if left else tr("right magneto, wanted"))
             now = QLabel()
-            now.setAccessibleName(f"{side} magneto fires now")
+            now.setAccessibleName(tr("left magneto fires now") if left else tr("right magneto fires now"))
             for column, widget in enumerate((radio, reads, wanted, now)):
                 grid.addWidget(widget, row, column)
             self.radio[side], self.reads[side], self.wanted[side], self.now[side] = radio, reads, wanted, now
@@ -124,10 +136,10 @@ class TimingPanel(QWidget):
         grid.addWidget(self.error, 3, 0, 1, 4)
         row_box = QHBoxLayout()
         self.crank = AngleSpin(1.0, -360.0, 360.0)
-        self.crank.setToolTip("Crank from No. 1's firing top dead centre, positive the way the engine turns")
-        label = QLabel("Cran&k")
+        self.crank.setToolTip(tr("Crank from No. 1's firing top dead centre, positive the way the engine turns"))
+        label = QLabel(tr("Cran&k"))
         label.setBuddy(self.crank)
-        to_firing, to_tdc = QPushButton("To fi&ring"), QPushButton("To &TDC")
+        to_firing, to_tdc = QPushButton(tr("To firing")), QPushButton(tr("To TDC"))
         to_firing.clicked.connect(self._to_firing)
         to_tdc.clicked.connect(self._to_tdc)
         self.crank.entered.connect(self._crank_entered)
@@ -140,18 +152,20 @@ class TimingPanel(QWidget):
         return box
 
     def _build_teeth(self) -> QGroupBox:
-        self.teeth_box = box = QGroupBox("Teeth moved from as found")
+        self.teeth_box = box = QGroupBox(tr("Teeth moved from as found"))
         grid = QGridLayout(box)
         self.teeth: dict[str, QLabel] = {}
         self.step_buttons: dict[tuple[str, int], QPushButton] = {}
-        for row, (key, name) in enumerate((("magneto", "Magneto flange on the disc"), ("disc", "Disc on the drive"))):
+        for row, (key, name) in enumerate(
+            (("magneto", tr("Magneto flange on the disc")), ("disc", tr("Disc on the drive")))
+        ):
             grid.addWidget(QLabel(name), row, 0)
             value = QLabel()
             value.setAccessibleName(name)
             value.setAlignment(Qt.AlignmentFlag.AlignCenter)
             against, along = QPushButton("−1"), QPushButton("+1")
-            against.setAccessibleName(f"{name}: one tooth against rotation")
-            along.setAccessibleName(f"{name}: one tooth with rotation")
+            against.setAccessibleName(tr("{name}: one tooth against rotation", name=name))
+            along.setAccessibleName(tr("{name}: one tooth with rotation", name=name))
             for button, way in ((against, -1), (along, 1)):
                 self.step_buttons[key, way] = button
             grid.addWidget(against, row, 1)
@@ -166,17 +180,17 @@ class TimingPanel(QWidget):
         self.coupling = QLabel()
         self.coupling.setWordWrap(True)
         grid.addWidget(self.coupling, 2, 0, 1, 4)
-        back = QPushButton("&As found")
+        back = QPushButton(tr("&As found"))
         back.clicked.connect(self._as_found)
         grid.addWidget(back, 3, 0, Qt.AlignmentFlag.AlignLeft)
-        paint = QPushButton("Paint new &marks")
-        paint.setToolTip("Marks in line across drive flange, disc and magneto flange, as they stand now")
+        paint = QPushButton(tr("Paint new &marks"))
+        paint.setToolTip(tr("Marks in line across drive flange, disc and magneto flange, as they stand now"))
         paint.clicked.connect(self._paint)
         grid.addWidget(paint, 3, 1, 1, 3, Qt.AlignmentFlag.AlignRight)
         return box
 
     def _build_synchronising(self) -> QGroupBox:
-        self.synchronising_box = QGroupBox("Synchronising")
+        self.synchronising_box = QGroupBox(tr("Synchronising"))
         column = QVBoxLayout(self.synchronising_box)
         self.synchronising = QLabel()
         self.synchronising.setWordWrap(True)
@@ -217,7 +231,7 @@ class TimingPanel(QWidget):
             shown = not single or side == "left"
             for widget in (self.radio[side], self.reads[side], self.wanted[side], self.now[side]):
                 widget.setVisible(shown)
-            self.radio[side].setText("Single" if single else side.capitalize())
+            self.radio[side].setText(tr("Single") if single else tr(_SIDE_WORDS[side]))
             self.radio[side].setChecked(engaged.side == side)
             mounting = engaged.left if side == "left" else engaged.right
             self.reads[side].show_value(mounting.reads_btdc_deg)
@@ -256,17 +270,22 @@ class TimingPanel(QWidget):
         """What stands in the way of timing to the engine."""
         warnings = []
         if not readings(state).within_limits:
-            warnings.append("⚠ The internal timing is out of limits: put that right first, no tooth makes up for it.")
+            warnings.append(
+                tr("⚠ The internal timing is out of limits: put that right first, no tooth makes up for it.")
+            )
         mismatch = speed_mismatch(engaged.installation)
         if mismatch:
-            warnings.append(f"⚠ The installation does not fit together: {mismatch}.")
+            warnings.append(tr("⚠ The installation does not fit together: {mismatch}.", mismatch=mismatch))
         if not engaged.mounted:
-            warnings.append("The magneto is off the engine: all this holds once it is refitted by its marks.")
+            warnings.append(tr("The magneto is off the engine: all this holds once it is refitted by its marks."))
         found = firing_btdc_deg(state, engaged.side, as_found=True)
         if abs(found - engaged.mounting.reads_btdc_deg) > 0.005:
             warnings.append(
-                f"The contacts were set anew since the lamp was read: with the teeth as found it would now read "
-                f"{format_angle(found)}. Both magnetos are shown with this one's internal setting."
+                tr(
+                    "The contacts were set anew since the lamp was read: with the teeth as found it would "
+                    "now read {found}. Both magnetos are shown with this one's internal setting.",
+                    found=format_angle(found),
+                )
             )
         self.warning.setText(" ".join(warnings))
         self.warning.setVisible(bool(warnings))
@@ -275,30 +294,34 @@ class TimingPanel(QWidget):
     def _show_error(self, state: BenchState, engaged: Engaged) -> None:
         error = timing_error(state, engaged.side)
         if error is None:
-            self.error.setText("With this setting the contacts never open and close: there is no timing to read.")
+            self.error.setText(tr("With this setting the contacts never open and close: there is no timing to read."))
             return
         tolerance = engaged.installation.engine.timing_tolerance_deg
         if abs(error.crank_deg) < 0.005:
-            text = "At the timing wanted."
+            text = tr("At the timing wanted.")
         else:
-            way = "early" if error.crank_deg > 0 else "late"
-            text = (
-                f"{abs(error.crank_deg):.2f}° of crank {way} = {abs(error.rotor_deg):.2f}° of rotor = "
-                f"{format_length(abs(error.piston_mm), self._inches)} of piston travel."
+            text = tr(
+                _EARLY if error.crank_deg > 0 else _LATE,
+                crank=number(abs(error.crank_deg), 2),
+                rotor=number(abs(error.rotor_deg), 2),
+                piston=format_length(abs(error.piston_mm), self._inches),
             )
-        who = "" if engaged.installation.position == "single" else f"{engaged.side.capitalize()}: "
-        self.error.setText(f"{who}{text} Tolerance ±{tolerance:g}° of crank.")
+        text = f"{text} {tr('Tolerance ±{tolerance}° of crank.', tolerance=number(tolerance))}"
+        if engaged.installation.position != "single":
+            text = tr("Left: {line}", line=text) if engaged.side == "left" else tr("Right: {line}", line=text)
+        self.error.setText(text)
 
     def _show_teeth(self, state: BenchState, engaged: Engaged) -> None:
         at = engaged.mounting
-        who = "" if engaged.installation.position == "single" else f", {engaged.side} magneto"
-        self.teeth_box.setTitle(f"Teeth moved from as found{who}")
-        self.plan.setTitle(f"Moves that would put it right, best first{who}")
+        teeth, moves = _TITLES["single" if engaged.installation.position == "single" else engaged.side]
+        self.teeth_box.setTitle(tr(teeth))
+        self.plan.setTitle(tr(moves))
         self.teeth["magneto"].setText(short_words(at.magneto_teeth))
         self.teeth["disc"].setText(short_words(at.disc_teeth))
         seen = direction_word(1, state.magneto.rotation, "drive end")
         self.coupling.setText(
-            f"{coupling_words(engaged)} With rotation is {seen} seen from the drive end. {marks_words(at)}"
+            f"{coupling_words(engaged)} {tr('With rotation is {way} seen from the drive end.', way=seen)} "
+            f"{marks_words(at)}"
         )
 
     def changeEvent(self, event: QEvent) -> None:
@@ -325,12 +348,21 @@ class TimingPanel(QWidget):
         left, right = (firing_btdc_deg(state, side) for side in SIDES)
         wanted = _apart(engaged.left.wanted_btdc_deg - engaged.right.wanted_btdc_deg)
         mark = "✓" if result.synchronised else "✗"
-        text = (
-            f"{mark} Left fires {left:.2f}°, right {right:.2f}° before top dead centre: {_apart(left - right)}. "
-            f"Wanted: {wanted}. That is {abs(result.difference_deg):.2f}° from it, {tolerance:g}° allowed."
+        text = tr(
+            "Left fires {left}°, right {right}° before top dead centre: {apart}. Wanted: {wanted}. "
+            "That is {difference}° from it, {tolerance}° allowed.",
+            left=number(left, 2),
+            right=number(right, 2),
+            apart=_apart(left - right),
+            wanted=wanted,
+            difference=number(abs(result.difference_deg), 2),
+            tolerance=number(tolerance),
         )
         mismatch = firing_order_mismatch(engaged.installation.engine)
-        self.synchronising.setText(f"{text} Take care: {mismatch}." if mismatch else text)
+        words = f"{mark} {text}"
+        if mismatch:
+            words = f"{words} {tr('Take care: {mismatch}.', mismatch=mismatch)}"
+        self.synchronising.setText(words)
 
     # -------------------------------------------------------------- sending
 
@@ -413,5 +445,10 @@ def _one_cycle(crank_deg_: float) -> float:
 
 def _apart(left_less_right_deg: float) -> str:
     if abs(left_less_right_deg) < 0.005:
-        return "both together"
-    return f"{'left' if left_less_right_deg > 0 else 'right'} {abs(left_less_right_deg):.2f}° earlier"
+        return tr("both together")
+    angle = number(abs(left_less_right_deg), 2)
+    return (
+        tr("left {angle}° earlier", angle=angle)
+        if left_less_right_deg > 0
+        else tr("right {angle}° earlier", angle=angle)
+    )

@@ -33,6 +33,8 @@ from magview.physics.flank_fit import fitted_magneto
 from magview.physics.trials import Trial, plate_deg_from_marks, plate_deg_from_slot_mm
 from magview.spec.base import SpecError
 from magview.spec.files import write_model
+from magview.spec.formats import ENDING
+from magview.spec.language import marked, number, tr
 from magview.spec.units import MM_PER_THOU, format_angle, format_length
 from magview.ui.inputs import AngleSpin, LengthSpin, NumberSpin, QuantitySpin, QuietCombo
 from magview.ui.model import BenchModel
@@ -40,8 +42,8 @@ from magview.ui.setting_panel import caution
 from magview.ui.style import tint
 from magview.ui.theme import Theme
 
-_COLUMNS = ("Plate", "Gap", "Opened")
-_SCALES = ("Degrees", "Millimetres along the slot", "Scale marks")
+_COLUMNS = (marked("Plate"), marked("Gap"), marked("Opened"))
+_SCALES = (marked("Degrees"), marked("Millimetres along the slot"), marked("Scale marks"))
 
 
 class TrialsPanel(QWidget):
@@ -80,10 +82,10 @@ class TrialsPanel(QWidget):
     # -------------------------------------------------------------- building
 
     def _build_trial(self) -> QGroupBox:
-        box = QGroupBox("A trial: set to open at the E-gap")
+        box = QGroupBox(tr("A trial: set to open at the E-gap"))
         form = self._form = QFormLayout(box)
         self.scale = QuietCombo()
-        self.scale.addItems(_SCALES)
+        self.scale.addItems([tr(scale) for scale in _SCALES])
         self.scale.currentIndexChanged.connect(self._scale_chosen)
         self.plate = AngleSpin(0.25, -3600.0, 3600.0)
         self.along = LengthSpin(0.1, -500.0, 500.0)
@@ -93,22 +95,24 @@ class TrialsPanel(QWidget):
         self.per_mark.show_value(1.0)
         self.radius.show_value(30.0)
         self.go, self.no_go = LengthSpin(0.01, 0.0, 10.0), LengthSpin(0.01, 0.0, 10.0)
-        self.go.setToolTip("The thickest blade that passes at the top of lobe 1; 0 if none does")
-        self.no_go.setToolTip("The thinnest blade that does not pass; 0 if every blade did")
+        self.go.setToolTip(tr("The thickest blade that passes at the top of lobe 1; 0 if none does"))
+        self.no_go.setToolTip(tr("The thinnest blade that does not pass; 0 if every blade did"))
         self.opened = AngleSpin(0.25, -45.0, 45.0)
-        self.opened.setToolTip("How far past the E-gap the contacts opened, if the straightedge showed it")
-        form.addRow("Plate rea&d in", self.scale)
+        self.opened.setToolTip(tr("How far past the E-gap the contacts opened, if the straightedge showed it"))
+        form.addRow(tr("Plate rea&d in"), self.scale)
         for name, spin in (
-            ("Plate, with rotation +", self.plate), ("Along the slot", self.along), ("Slot's radius", self.radius),
-            ("Marks, with rotation +", self.marks), ("Between two marks", self.per_mark),
-            ("&Blade that passes", self.go), ("Blade that does n&ot", self.no_go), ("Opened late by", self.opened),
+            (tr("Plate, with rotation +"), self.plate), (tr("Along the slot"), self.along),
+            (tr("Slot's radius"), self.radius),
+            (tr("Marks, with rotation +"), self.marks), (tr("Between two marks"), self.per_mark),
+            (tr("&Blade that passes"), self.go), (tr("Blade that does n&ot"), self.no_go),
+            (tr("Opened late by"), self.opened),
         ):  # fmt: skip
             form.addRow(name, spin)
             if isinstance(spin, QuantitySpin):
                 spin.said.connect(self._model.refused)
         row = QHBoxLayout()
-        take, note = QPushButton("Fro&m the bench"), QPushButton("&Note the trial")
-        take.setToolTip("The plate as it stands, and what blades in steps of a thousandth of an inch would find")
+        take, note = QPushButton(tr("Fro&m the bench")), QPushButton(tr("&Note the trial"))
+        take.setToolTip(tr("The plate as it stands, and what blades in steps of a thousandth of an inch would find"))
         take.clicked.connect(self.take_from_bench)
         note.clicked.connect(self.note)
         self.note_button = note
@@ -118,35 +122,39 @@ class TrialsPanel(QWidget):
         return box
 
     def _build_list(self) -> QGroupBox:
-        box = QGroupBox("Trials made")
+        box = QGroupBox(tr("Trials made"))
         column = QVBoxLayout(box)
         self.table = QTableWidget(0, len(_COLUMNS))
-        self.table.setAccessibleName("Trials made")
-        self.table.setHorizontalHeaderLabels(_COLUMNS)
+        self.table.setAccessibleName(tr("Trials made"))
+        self.table.setHorizontalHeaderLabels([tr(column) for column in _COLUMNS])
         self.table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         self.table.setTabKeyNavigation(False)  # Tab goes on to the next field; the arrow keys choose a row
         self.table.setMinimumHeight(110)
         self.table.setMaximumHeight(170)
-        self.drop_button = QPushButton("Stri&ke out")
-        self.drop_button.setToolTip("Strike out the trial that is chosen, or the last")
+        self.drop_button = QPushButton(tr("Stri&ke out"))
+        self.drop_button.setToolTip(tr("Strike out the trial that is chosen, or the last"))
         self.drop_button.clicked.connect(self.drop)
         column.addWidget(self.table)
         column.addWidget(self.drop_button)
         return box
 
     def _build_advice(self) -> QGroupBox:
-        box = QGroupBox("What to do next")
+        box = QGroupBox(tr("What to do next"))
         column = QVBoxLayout(box)
         self.chance, self.reason, self.warnings = QLabel(), QLabel(), QLabel()
         for label in (self.chance, self.reason, self.warnings):
             label.setWordWrap(True)
             column.addWidget(label)
         row = QHBoxLayout()
-        self.turn_button = QPushButton("T&urn the plate there")
-        self.save_button = QPushButton("&Save what was found…")
-        self.turn_button.setToolTip("Turn the plate on the bench; then set the contacts to open at the E-gap again")
-        self.save_button.setToolTip("Save a magneto file of your own, with lift, rise and index as the trials tell")
+        self.turn_button = QPushButton(tr("T&urn the plate there"))
+        self.save_button = QPushButton(tr("&Save what was found…"))
+        self.turn_button.setToolTip(
+            tr("Turn the plate on the bench; then set the contacts to open at the E-gap again")
+        )
+        self.save_button.setToolTip(
+            tr("Save a magneto file of your own, with lift, rise and index as the trials tell")
+        )
         self.turn_button.clicked.connect(self.turn)
         self.save_button.clicked.connect(self.save)
         row.addWidget(self.turn_button)
@@ -176,7 +184,7 @@ class TrialsPanel(QWidget):
         state = self._model.state
         result = readings(state)
         if not math.isfinite(float(result.e_gap_error_deg[0])):
-            self._model.refused.emit(NEVER_OPENS)
+            self._model.refused.emit(tr(NEVER_OPENS))
             return
         passes = math.floor(float(result.blade_gap_mm[0]) / MM_PER_THOU + 1e-9) * MM_PER_THOU
         self.plate.show_value(state.backplate_deg)
@@ -190,7 +198,7 @@ class TrialsPanel(QWidget):
     def note(self) -> None:
         """Put the trial on the list, or say why it cannot be one."""
         if self.no_go.exact and self.go.exact >= self.no_go.exact:
-            self._model.refused.emit("the blade that passes must be thinner than the one that does not")
+            self._model.refused.emit(tr("the blade that passes must be thinner than the one that does not"))
             return
         try:
             trial = Trial(self.plate_deg, self.go.exact, self.no_go.exact or math.inf, self.opened.exact)
@@ -249,7 +257,7 @@ class TrialsPanel(QWidget):
         state, advice = self._model.state, self.advice
         self._show_list(state, advice.fit.outliers if advice is not None else ())
         if advice is None:
-            self.reason.setText(f"No advice: {self._refusal}.")
+            self.reason.setText(tr("No advice: {refusal}.", refusal=self._refusal))
         for widget in (self.chance, self.warnings):
             widget.setVisible(advice is not None)
         for button in (self.turn_button, self.save_button):
@@ -258,7 +266,11 @@ class TrialsPanel(QWidget):
             self.save_button.setEnabled(bool(state.trials))
             self.turn_button.setEnabled(advice.outcome in ("start", "move", "unreachable"))
             done = advice.outcome == "done"
-            self.chance.setText("✓ Done" if done else f"{100 * advice.chance:.0f} % likely within limits there")
+            self.chance.setText(
+                tr("✓ Done")
+                if done
+                else tr("{chance} % likely within limits there", chance=number(100 * advice.chance, 0))
+            )
             tint(self.chance, self._theme.good if done or advice.chance >= 0.5 else self._theme.text, bold=True)
             self.reason.setText(advice.reason)
             self.warnings.setText("\n".join(f"⚠ {w}" for w in advice.warnings))
@@ -272,8 +284,14 @@ class TrialsPanel(QWidget):
         self.table.setRowCount(len(state.trials))
         for row, trial in enumerate(state.trials):
             low, high = (format_length(v, self._inches) for v in (trial.gap_low_mm, trial.gap_high_mm))
-            gap = f"over {low}" if math.isinf(trial.gap_high_mm) else f"{low.split()[0]} to {high}"
-            opened = "at the mark" if trial.opening_error_deg == 0 else format_angle(trial.opening_error_deg, True)
+            gap = (
+                tr("over {low}", low=low)
+                if math.isinf(trial.gap_high_mm)
+                else tr("{low} to {high}", low=low.split()[0], high=high)
+            )
+            opened = (
+                tr("at the mark") if trial.opening_error_deg == 0 else format_angle(trial.opening_error_deg, True)
+            )
             mark = " ⚠" if row in out else ""
             for place, text in enumerate((format_angle(trial.backplate_deg, True), gap + mark, opened)):
                 self.table.setItem(row, place, QTableWidgetItem(text))
@@ -288,7 +306,9 @@ class TrialsPanel(QWidget):
 
     def save(self) -> None:
         """Ask where, and write the magneto that the trials tell of."""
-        path, _ = QFileDialog.getSaveFileName(self, "Save what was found", "my-magneto.json", "Magneto (*.json)")
+        path, _ = QFileDialog.getSaveFileName(
+            self, tr("Save what was found"), f"my-magneto{ENDING}", tr("Magneto (*.json)")
+        )
         if path:
             self.save_to(Path(path))
 
@@ -301,7 +321,7 @@ class TrialsPanel(QWidget):
         except SpecError as error:
             self._model.refused.emit(str(error))
             return
-        self.said.emit(f"Saved {path.name}: open it from the File menu.")
+        self.said.emit(tr("Saved {name}: open it from the File menu.", name=path.name))
 
     # -------------------------------------------------------------- looks
 

@@ -50,6 +50,7 @@ from magview.physics.setting_uncertainty import (
     internal_measurement,
 )
 from magview.spec.base import SpecError
+from magview.spec.language import marked, tr
 from magview.ui.inputs import AngleSpin, LengthSpin, QuietCombo
 from magview.ui.judging import Judging
 from magview.ui.model import BenchModel
@@ -58,7 +59,7 @@ from magview.ui.style import tint
 from magview.ui.theme import Theme
 from magview.ui.worker import Progress, ShouldStop, Worker
 
-_BUDGET = ("Reading", "Uncertainty", "Comes to", "Share")
+_BUDGET = (marked("Reading"), marked("Uncertainty"), marked("Comes to"), marked("Share"))
 _DRAWS = (200_000, 1_000_000)
 _SEED = 101
 """The draws are the same each time, so that the same readings give the same answer."""
@@ -89,28 +90,28 @@ class UncertaintyPanel(QWidget):
     # -------------------------------------------------------------- building
 
     def _build_readings(self) -> QGroupBox:
-        box = QGroupBox("What was read")
+        box = QGroupBox(tr("What was read"))
         form = self._form = QFormLayout(box)
         self.what = QuietCombo()
-        self.what.addItems(["Internal timing", "Timing to the engine"])
+        self.what.addItems([tr("Internal timing"), tr("Timing to the engine")])
         self.what.currentIndexChanged.connect(self._what_chosen)
-        form.addRow("&Measurement", self.what)
+        form.addRow(tr("&Measurement"), self.what)
         self.offset, self.blade = LengthSpin(0.1, -50.0, 50.0), LengthSpin(0.01, 0.0, 10.0)
-        self.offset.setToolTip("Straightedge from the rim mark, positive past it: the contacts open late")
-        self.blade.setToolTip("The thickest blade that passes the widest gap")
+        self.offset.setToolTip(tr("Straightedge from the rim mark, positive past it: the contacts open late"))
+        self.blade.setToolTip(tr("The thickest blade that passes the widest gap"))
         self.first_stop, self.second_stop = AngleSpin(0.5, -360.0, 360.0), AngleSpin(0.5, -360.0, 360.0)
         self.left, self.right = AngleSpin(0.5, -360.0, 360.0), AngleSpin(0.5, -360.0, 360.0)
         rows = (
-            ("Straightedge off mark", self.offset), ("Blade that passes", self.blade),
-            ("Disc at the first stop", self.first_stop), ("Disc at the second stop", self.second_stop),
-            ("Disc, left opens", self.left), ("Disc, right opens", self.right),
+            (tr("Straightedge off mark"), self.offset), (tr("Blade that passes"), self.blade),
+            (tr("Disc at the first stop"), self.first_stop), (tr("Disc at the second stop"), self.second_stop),
+            (tr("Disc, left opens"), self.left), (tr("Disc, right opens"), self.right),
         )  # fmt: skip
         for name, spin in rows:
             form.addRow(name, spin)
             spin.entered.connect(self._entered)
             spin.said.connect(self._model.refused)
-        self.take = QPushButton("Take from the &bench")
-        self.take.setToolTip("What these instruments would read of the bench as it stands")
+        self.take = QPushButton(tr("Take from the &bench"))
+        self.take.setToolTip(tr("What these instruments would read of the bench as it stands"))
         self.take.clicked.connect(self.take_from_bench)
         form.addRow("", self.take)
         self._kinds: tuple[list[QWidget], list[QWidget]] = (
@@ -120,7 +121,7 @@ class UncertaintyPanel(QWidget):
         return box
 
     def _build_instruments(self) -> QGroupBox:
-        box = QGroupBox("With what")
+        box = QGroupBox(tr("With what"))
         form = self._tool_form = QFormLayout(box)
         self.tools: dict[Role, QuietCombo] = {}
         usual = {"rule": "rule-32nds", "blade": "blades-thou", "opening": "lamp", "lead-in": "led-in",
@@ -128,36 +129,36 @@ class UncertaintyPanel(QWidget):
         for role in dict.fromkeys((*INTERNAL_ROLES, *ENGINE_ROLES)):
             combo = QuietCombo()
             for tool in instruments(role):
-                combo.addItem(tool.name, tool.key)
-                combo.setItemData(combo.count() - 1, tool.basis, Qt.ItemDataRole.ToolTipRole)
+                combo.addItem(tr(tool.name), tool.key)
+                combo.setItemData(combo.count() - 1, tr(tool.basis), Qt.ItemDataRole.ToolTipRole)
             combo.setCurrentIndex(max(0, combo.findData(usual.get(role))))
             combo.currentIndexChanged.connect(self._entered)
-            form.addRow(ROLE_WORDS[role], combo)
+            form.addRow(tr(ROLE_WORDS[role]), combo)
             self.tools[role] = combo
         return box
 
     def _build_answer(self) -> QGroupBox:
-        box = QGroupBox("How sure it is")
+        box = QGroupBox(tr("How sure it is"))
         column = QVBoxLayout(box)
         self.overall, self.answer, self.matters = QLabel(), QLabel(), QLabel()
         self.agreement, self.better = QLabel(), QLabel()
         row = QHBoxLayout()
         self.draws = QuietCombo()
-        self.draws.setAccessibleName("Number of Monte Carlo draws")
+        self.draws.setAccessibleName(tr("Number of Monte Carlo draws"))
         for count in _DRAWS:
             self.draws.addItem(f"{count:,}".replace(",", " "), count)
-        self.draw_button, self.cancel_button = QPushButton("M&onte Carlo"), QPushButton("Ca&ncel")
-        self.draw_button.setToolTip("Draw every reading at random within what its instrument allows, and count")
+        self.draw_button, self.cancel_button = QPushButton(tr("M&onte Carlo")), QPushButton(tr("Ca&ncel"))
+        self.draw_button.setToolTip(tr("Draw every reading at random within what its instrument allows, and count"))
         self.draw_button.clicked.connect(self.draw)
         self.cancel_button.clicked.connect(self._cancel)
         self.bar = QProgressBar()
         self.bar.setRange(0, 100)
-        self.bar.setAccessibleName("Progress of the Monte Carlo")
+        self.bar.setAccessibleName(tr("Progress of the Monte Carlo"))
         for widget in (self.draws, self.draw_button, self.cancel_button):
             row.addWidget(widget)
         self.budget = QTableWidget(0, len(_BUDGET))
-        self.budget.setAccessibleName("Uncertainty budget of the least sure quantity")
-        self.budget.setHorizontalHeaderLabels(_BUDGET)
+        self.budget.setAccessibleName(tr("Uncertainty budget of the least sure quantity"))
+        self.budget.setHorizontalHeaderLabels([tr(column) for column in _BUDGET])
         self.budget.verticalHeader().setVisible(False)
         self.budget.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         header = self.budget.horizontalHeader()
@@ -226,7 +227,7 @@ class UncertaintyPanel(QWidget):
                 InternalReadings(self.offset.exact, self.blade.exact, state.screw_deg, instruments=tools),
             )
         if state.engaged is None:
-            raise SpecError("this magneto is not on an engine: open an installation first")
+            raise SpecError(tr("this magneto is not on an engine: open an installation first"))
         both = state.engaged.installation.position != "single"
         read = EngineReadings(
             (self.first_stop.exact, self.second_stop.exact),
@@ -258,29 +259,35 @@ class UncertaintyPanel(QWidget):
             return
         weakest = min(found.outcomes, key=lambda outcome: outcome.probability_in_limits)
         whole = found.judgement.probability_in_limits if found.judgement else weakest.probability_in_limits
-        how = "by Monte Carlo" if found.judgement else f"{weakest.quantity.name}, the least sure of them"
+        how = (
+            tr("by Monte Carlo")
+            if found.judgement
+            else tr("{name}, the least sure of them", name=tr(weakest.quantity.name))
+        )
         if not found.judgement and len(found.outcomes) == 1:
-            how = "by linear propagation"
-        self.overall.setText(f"{percent_words(whole)} likely within limits ({how})")
+            how = tr("by linear propagation")
+        self.overall.setText(tr("{chance} likely within limits ({how})", chance=percent_words(whole), how=how))
         colour = self._theme.good if whole >= 0.95 else self._theme.text if whole >= 0.5 else self._theme.bad
         tint(self.overall, colour, bold=True)
         self.answer.setText("\n".join(outcome_words(o, self._inches) for o in found.outcomes))
         self.matters.setText(matters_words(weakest))
         self._show_budget(weakest)
-        said = [f"{o.quantity.name}: {o.agreement.statement}" for o in found.outcomes if o.agreement is not None]
+        said = [f"{tr(o.quantity.name)}: {o.agreement.statement}" for o in found.outcomes if o.agreement is not None]
         apart = [o for o in found.outcomes if o.agreement is not None and not o.agreement.agree]
         if apart:
-            said.append("where they disagree, go by the Monte Carlo")
+            said.append(tr("where they disagree, go by the Monte Carlo"))
         self.agreement.setText(
             "\n".join(f"{s[0].upper()}{s[1:]}." for s in said)
-            or "Linear propagation (JCGM 100); the Monte Carlo (JCGM 101) checks it."
+            or tr("Linear propagation (JCGM 100); the Monte Carlo (JCGM 101) checks it.")
         )
         tool = better_instrument(found.measurement, weakest)
         if self._improvement is not None:
             self.better.setText(improvement_words(self._improvement))
         else:
             self.better.setText(
-                f"Next to improve: {tool.name}." if tool else "No finer instrument on the list would help."
+                tr("Next to improve: {name}.", name=tr(tool.name))
+                if tool
+                else tr("No finer instrument on the list would help.")
             )
 
     def _show_budget(self, outcome: Outcome) -> None:

@@ -26,12 +26,13 @@ from magview.bench.sureness import NEVER_OPENS
 from magview.bench.wear_words import expectation_words, leaving_words, rate_words
 from magview.physics.inspection import MOST_HOURS, Inspection
 from magview.physics.wear import Rate, WearRates, estimate_rates, worn
+from magview.spec.language import marked, number, tr
 from magview.spec.units import MM_PER_THOU, format_angle, format_length
 from magview.ui.inputs import AngleSpin, LengthSpin, NumberSpin
 from magview.ui.model import BenchModel
 from magview.ui.theme import Theme
 
-_COLUMNS = ("Hours", "Blade gap", "Opens late")
+_COLUMNS = (marked("Hours"), marked("Blade gap"), marked("Opens late"))
 
 
 class WearPanel(QWidget):
@@ -51,24 +52,26 @@ class WearPanel(QWidget):
         self._show()
 
     def _build_rates(self) -> QGroupBox:
-        box = QGroupBox("Wear from now on")
+        box = QGroupBox(tr("Wear from now on"))
         form = QFormLayout(box)
         self.heel, self.pip = LengthSpin(0.005, 0.0, 2.0), LengthSpin(0.005, 0.0, 2.0)
-        self.heel.setToolTip("Off the heel of the breaker arm in 100 running hours: it opens later, the gap closes")
-        self.pip.setToolTip("A pip on one contact in 100 running hours: the blade finds less than the true gap")
+        self.heel.setToolTip(
+            tr("Off the heel of the breaker arm in 100 running hours: it opens later, the gap closes")
+        )
+        self.pip.setToolTip(tr("A pip on one contact in 100 running hours: the blade finds less than the true gap"))
         self.heel.show_value(0.02)
         self.pip.show_value(0.005)
         self.hours = NumberSpin(25.0, 1.0, 10_000.0, "h", 1)
         self.hours.show_value(100.0)
-        form.addRow("Heel, i&n 100 h", self.heel)
-        form.addRow("Pip, in 100 h", self.pip)
-        form.addRow("Next inspection &after", self.hours)
+        form.addRow(tr("Heel, i&n 100 h"), self.heel)
+        form.addRow(tr("Pip, in 100 h"), self.pip)
+        form.addRow(tr("Next inspection &after"), self.hours)
         self.expected, self.leaves = QLabel(), QLabel()
         for label in (self.expected, self.leaves):
             label.setWordWrap(True)
             form.addRow(label)
-        self.wear_button = QPushButton("Wear the bench by the&se hours")
-        self.wear_button.setToolTip("See on the bench what those hours would do to it")
+        self.wear_button = QPushButton(tr("Wear the bench by the&se hours"))
+        self.wear_button.setToolTip(tr("See on the bench what those hours would do to it"))
         self.wear_button.clicked.connect(self.wear_bench)
         form.addRow("", self.wear_button)
         for spin in (self.heel, self.pip, self.hours):
@@ -77,11 +80,11 @@ class WearPanel(QWidget):
         return box
 
     def _build_inspections(self) -> QGroupBox:
-        box = QGroupBox("Inspections of this setting")
+        box = QGroupBox(tr("Inspections of this setting"))
         column = QVBoxLayout(box)
         self.table = QTableWidget(0, len(_COLUMNS))
-        self.table.setAccessibleName("Inspections")
-        self.table.setHorizontalHeaderLabels(_COLUMNS)
+        self.table.setAccessibleName(tr("Inspections"))
+        self.table.setHorizontalHeaderLabels([tr(column) for column in _COLUMNS])
         self.table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
         self.table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
@@ -91,16 +94,16 @@ class WearPanel(QWidget):
         self.at = NumberSpin(25.0, 0.0, MOST_HOURS, "h", 1)
         self.at.show_value(0.0)
         self.gap, self.late = LengthSpin(0.01, 0.0, 10.0), AngleSpin(0.25, -45.0, 45.0)
-        self.gap.setToolTip("The thickest blade that passed, and half a step more")
-        self.late.setToolTip("How far past the E-gap it opened, in degrees of rotor")
+        self.gap.setToolTip(tr("The thickest blade that passed, and half a step more"))
+        self.late.setToolTip(tr("How far past the E-gap it opened, in degrees of rotor"))
         for spin in (self.at, self.gap, self.late):
             spin.said.connect(self._model.refused)
-        form.addRow("At, since it was set", self.at)
-        form.addRow("Gap by blades", self.gap)
-        form.addRow("Opened late by", self.late)
+        form.addRow(tr("At, since it was set"), self.at)
+        form.addRow(tr("Gap by blades"), self.gap)
+        form.addRow(tr("Opened late by"), self.late)
         row = QHBoxLayout()
-        take, note = QPushButton("From the &bench"), QPushButton("N&ote")
-        self.drop_button = QPushButton("Stri&ke out")
+        take, note = QPushButton(tr("From the &bench")), QPushButton(tr("N&ote"))
+        self.drop_button = QPushButton(tr("Stri&ke out"))
         take.clicked.connect(self.take_from_bench)
         note.clicked.connect(self.note)
         self.drop_button.clicked.connect(self.drop)
@@ -108,7 +111,7 @@ class WearPanel(QWidget):
             row.addWidget(button)
         self.found = QLabel()
         self.found.setWordWrap(True)
-        self.use_button = QPushButton("&Use these rates")
+        self.use_button = QPushButton(tr("&Use these rates"))
         self.use_button.clicked.connect(self.use_rates)
         column.addWidget(self.table)
         column.addLayout(form)
@@ -154,7 +157,7 @@ class WearPanel(QWidget):
         self.table.setRowCount(len(state.inspections))
         for row, seen in enumerate(state.inspections):
             late = "–" if seen.opening_error_deg is None else format_angle(seen.opening_error_deg, True)
-            for place, text in enumerate((f"{seen.hours:g} h", format_length(seen.gap_mm, self._inches), late)):
+            for place, text in enumerate((f"{number(seen.hours)} h", format_length(seen.gap_mm, self._inches), late)):
                 self.table.setItem(row, place, QTableWidgetItem(text))
         self.drop_button.setEnabled(bool(state.inspections))
         self._estimate(state)
@@ -165,7 +168,7 @@ class WearPanel(QWidget):
         try:
             found = estimate_rates(state.magneto, state.backplate_deg, state.inspections)
         except ValueError:
-            self.found.setText("Two inspections at different hours give rates.")
+            self.found.setText(tr("Two inspections at different hours give rates."))
             self.use_button.setEnabled(False)
             return
         self._heel_rate, self._pip_rate = found.heel, found.pip
@@ -179,7 +182,7 @@ class WearPanel(QWidget):
         result = readings(self._model.state)
         error = float(result.e_gap_error_deg[0])
         if not math.isfinite(error):
-            self._model.refused.emit(NEVER_OPENS)
+            self._model.refused.emit(tr(NEVER_OPENS))
             return
         blade = math.floor(float(result.blade_gap_mm[0]) / MM_PER_THOU + 1e-9) * MM_PER_THOU
         self.gap.show_value(blade + MM_PER_THOU / 2)

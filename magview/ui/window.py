@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, cast
 
 from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QCloseEvent, QFont, QPaintEvent, QResizeEvent
-from PySide6.QtWidgets import QApplication, QMainWindow, QSplitter, QTabWidget
+from PySide6.QtWidgets import QApplication, QSplitter, QTabWidget
 
 from magview import __version__
 from magview.bench.actions import PlaceInstallation, PlaceMagneto
@@ -17,19 +17,22 @@ from magview.bench.autosave import Autosave
 from magview.bench.state import BenchState
 from magview.spec.base import SpecError
 from magview.spec.files import read_bench_item, write_model
+from magview.spec.formats import ENDING
+from magview.spec.language import marked, tr
 from magview.spec.library import find_installation, find_magneto, shipped_installation_of
 from magview.spec.magneto import Magneto
 from magview.ui.breaker_view import BreakerView
 from magview.ui.contact_view import ContactView
 from magview.ui.crank_view import CrankView
+from magview.ui.doors import Doors
 from magview.ui.drive_view import DriveView
 from magview.ui.model import BenchModel
 from magview.ui.panes import Panel, TallPanel, column
 from magview.ui.picture_view import PictureView
 from magview.ui.theme import Theme, colours, system_theme
+from magview.ui.tongue import language
 
 if TYPE_CHECKING:  # what comes after the first picture is imported then
-    from magview.ui.job_room import JobRoom
     from magview.ui.judging import Judging
     from magview.ui.lead_panel import LeadPanel
     from magview.ui.lift_dialog import LiftDialog
@@ -38,29 +41,19 @@ if TYPE_CHECKING:  # what comes after the first picture is imported then
     from magview.ui.plot_pane import PlotPane
     from magview.ui.plot_trials import TrialsSheet
     from magview.ui.plot_wear import WearSheet
-    from magview.ui.practice_room import PracticeRoom
+    from magview.ui.present import Presenter
     from magview.ui.setting_panel import SettingPanel
     from magview.ui.timing_panel import TimingPanel
     from magview.ui.trials_panel import TrialsPanel
     from magview.ui.wear_panel import WearPanel
 
-_FILTER = "Magneto and installation files (*.json);;All files (*)"
-_TABLES = "Tables (*.csv *.tsv *.txt);;All files (*)"
+_FILTER = marked("Magneto and installation files (*.json);;All files (*)")
+_TABLES = marked("Tables (*.csv *.tsv *.txt);;All files (*)")
 _ROOMY, _SHARED = 56, 38
 """From these heights on [lines of type] all pictures have room with the plots, and the two large ones."""
 
 _PROJECTED = 1.6
 """Type and lines on a projector, against the desk."""
-
-HANDLING = (
-    "Drag the rotor or cam, the backplate, or the contact screw; or take one in hand with 1, 2, 3 and turn it with "
-    "the arrow keys, Page Up and Page Down, or the wheel: ten times finer with Shift, coarser with Alt. A dragged "
-    "rotor catches at contacts just open, top of lobe, E-gap and neutral; Alt lets it pass. Double-click puts a part "
-    "back. Space holds the rotor or lets it go. In the drive end, left and right move the magneto flange, up and "
-    "down the disc, one tooth at a time. Ctrl and the wheel zoom, the middle button pans. Numbers can be typed with "
-    "their unit: 1.5°, 9 thou, 0.23 mm.\n\nPositive angles go the way the rotor turns in service; a positive "
-    "contact-screw angle brings the contacts closer."
-)
 
 
 def _setting_panel(window: MainWindow) -> Panel:
@@ -104,12 +97,12 @@ def _wear_panel(window: MainWindow) -> Panel:
 
 
 PANELS: dict[str, tuple[str, str, Callable[[MainWindow], Panel]]] = {
-    "setting": ("&Internal", "Internal timing", _setting_panel),
-    "timing": ("En&gine", "Timing to the engine", _timing_panel),
-    "lead": ("&Lead", "Switch lead", _lead_panel),
-    "trials": ("&Trials", "Trials, and what to try next", _trials_panel),
-    "uncertainty": ("Unce&rtainty", "How sure the setting is", _uncertainty_panel),
-    "wear": ("&Wear", "Wear and drift", _wear_panel),
+    "setting": (marked("&Internal"), marked("Internal timing"), _setting_panel),
+    "timing": (marked("En&gine"), marked("Timing to the engine"), _timing_panel),
+    "lead": (marked("&Lead"), marked("Switch lead"), _lead_panel),
+    "trials": (marked("&Trials"), marked("Trials, and what to try next"), _trials_panel),
+    "uncertainty": (marked("Unce&rtainty"), marked("How sure the setting is"), _uncertainty_panel),
+    "wear": (marked("&Wear"), marked("Wear and drift"), _wear_panel),
 }
 """The calculators beside the pictures: words of their tabs, and what builds them when first seen."""
 
@@ -120,21 +113,23 @@ def _share(splitter: QSplitter, stretches: tuple[int, ...]) -> None:
         splitter.setCollapsible(i, False)
 
 
-class MainWindow(QMainWindow):
+class MainWindow(Doors):
     """The workbench. All it knows is in the model's state; it only arranges views and opens files."""
 
     recoloured = Signal(object)
     """Another theme, for windows that stand beside this one, and…"""
     projected = Signal(bool)
     """…whether the type is large now for a class."""
+    language_wanted = Signal(str)
+    """The code of another language, or nothing for the desktop's own: whoever holds the window builds it anew."""
 
     def __init__(self, model: BenchModel, theme: Theme | None = None, autosave: Autosave | None = None) -> None:
-        super().__init__()
-        self.model = model
+        super().__init__(model, autosave)
         self.theme = theme or system_theme()
-        self._autosave = autosave
         self._font = QApplication.font()
         self._inches, self._text_percent, self._projecting = False, 100, False
+        self.spoken = language()
+        """The code of the language this window's words are in."""
         self._answering = False
         """Whether the status bar says why something was refused: the next thing that is done takes it away."""
         model.setParent(self)
@@ -147,8 +142,7 @@ class MainWindow(QMainWindow):
         self._menus: Menus | None = None
         self._plots: PlotPane | None = None
         self._judging: Judging | None = None
-        self._practice: PracticeRoom | None = None
-        self._jobs: JobRoom | None = None
+        self.presenter: Presenter | None = None
         # Kept a second after the last change, and not more often than that while something moves.
         self._keep_soon = QTimer(self)
         self._keep_soon.setSingleShot(True)
@@ -209,13 +203,19 @@ class MainWindow(QMainWindow):
         self._panes["setting"].panel()  # its width shares out the window
         yield
         for name, (title, meaning, _) in PANELS.items():
-            self.tabs.addTab(self._panes[name], title)
-            self.tabs.setTabToolTip(self.tabs.count() - 1, meaning)
+            self.tabs.addTab(self._panes[name], tr(title))
+            self.tabs.setTabToolTip(self.tabs.count() - 1, tr(meaning))
         self.tabs.setMinimumWidth(0)
         self.tabs.currentChanged.connect(self._emphasise)
         self._emphasise(0)
         yield
         self._build_plots()
+        # The source's letters are chosen so that none clash; a translation's are settled by what is seen together.
+        if self.spoken != "en":
+            self.tabs.currentChanged.connect(self._settle_letters)
+            self.plots.currentChanged.connect(self._settle_letters)
+            self.plots.made.connect(self._settle_letters)
+            self._settle_letters()
         yield
         if self.height() >= _ROOMY * self.fontMetrics().height():
             self.show_plots(True)
@@ -249,14 +249,14 @@ class MainWindow(QMainWindow):
         if self._rest is not None and next(self._rest, self) is self:
             self._rest = None
         if self._rest is not None:
-            QTimer.singleShot(0, self, self._furnish_on)
+            QTimer.singleShot(1, self, self._furnish_on)
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """The first picture stands: everything else may come."""
         super().paintEvent(event)
         if not self._painted:
             self._painted = True
-            QTimer.singleShot(0, self, self._furnish_on)
+            QTimer.singleShot(1, self, self._furnish_on)
 
     @property
     def furnishing(self) -> bool:
@@ -315,7 +315,7 @@ class MainWindow(QMainWindow):
             self.statusBar().clearMessage()
         if old is not None and old.magneto == state.magneto:
             return
-        self.setWindowTitle(f"{state.magneto.name} – magview")
+        self.setWindowTitle(f"{tr(state.magneto.name)} – magview")
 
     def _answer(self, sentence: str) -> None:
         self._answering = True
@@ -351,6 +351,7 @@ class MainWindow(QMainWindow):
         for panel in self._panels.values():
             panel.halt()
         self._keep_soon.stop()
+        self.close_doors()
         if self._autosave is not None:
             self._autosave.forget()
         super().closeEvent(event)
@@ -360,7 +361,16 @@ class MainWindow(QMainWindow):
             try:
                 self._autosave.keep(self.model.state)
             except SpecError as error:
-                self.say(f"The bench cannot be kept for after a crash: {error}")
+                self.say(tr("The bench cannot be kept for after a crash: {error}", error=error))
+
+    def again(self) -> MainWindow:
+        """A new window over the same bench, of the same size and colours, which also keeps it from now on."""
+        QApplication.setFont(self._font)
+        new = MainWindow(self.model, self.theme, self._autosave)
+        self._autosave = None
+        new.setGeometry(self.geometry())
+        new.setWindowState(self.windowState())
+        return new
 
     # -------------------------------------------------------------- files
 
@@ -376,7 +386,7 @@ class MainWindow(QMainWindow):
         """Ask for a file and put it on the bench."""
         from PySide6.QtWidgets import QFileDialog
 
-        path, _ = QFileDialog.getOpenFileName(self, "Open a magneto or an installation", "", _FILTER)
+        path, _ = QFileDialog.getOpenFileName(self, tr("Open a magneto or an installation"), "", tr(_FILTER))
         if path:
             self.open_path(Path(path))
 
@@ -398,7 +408,7 @@ class MainWindow(QMainWindow):
         """Ask for a table of angles and readings."""
         from PySide6.QtWidgets import QFileDialog
 
-        path, _ = QFileDialog.getOpenFileName(self, "Open a table of the lift", "", _TABLES)
+        path, _ = QFileDialog.getOpenFileName(self, tr("Open a table of the lift"), "", tr(_TABLES))
         if path:
             self.import_lift_from(Path(path))
 
@@ -416,7 +426,7 @@ class MainWindow(QMainWindow):
         """Ask where, and write the magneto there."""
         from PySide6.QtWidgets import QFileDialog
 
-        path, _ = QFileDialog.getSaveFileName(self, "Save the magneto", "magneto.json", _FILTER)
+        path, _ = QFileDialog.getSaveFileName(self, tr("Save the magneto"), f"magneto{ENDING}", tr(_FILTER))
         if path:
             self.save_path(Path(path))
 
@@ -427,7 +437,7 @@ class MainWindow(QMainWindow):
         except SpecError as error:
             self._refuse(str(error))
             return
-        self.say(f"Saved {path.name}.")
+        self.say(tr("Saved {name}.", name=path.name))
 
     def export_file(self, view: PictureView) -> None:
         """Ask where, and save a picture there."""
@@ -440,10 +450,10 @@ class MainWindow(QMainWindow):
     def export(self, view: PictureView, path: Path) -> None:
         """Save a picture with scale bar and caption."""
         state = self.model.state
-        caption = (
-            f"{state.magneto.name}. {view.accessibleDescription()} magview {__version__}: a training and planning "
-            "aid; the maker's current manual governs."
+        aid = tr(
+            "magview {version}: a training and planning aid; the maker's current manual governs.", version=__version__
         )
+        caption = f"{tr(state.magneto.name)}. {view.accessibleDescription()} {aid}"
         from magview.ui.export import export_picture
 
         try:
@@ -451,75 +461,12 @@ class MainWindow(QMainWindow):
         except SpecError as error:
             self._refuse(str(error))
             return
-        self.say(f"Saved {path.name}.")
-
-    def show_help(self) -> None:
-        """Keys, signs and cautions."""
-        from PySide6.QtWidgets import QMessageBox
-
-        from magview.ui.setting_panel import CAUTION
-
-        box = QMessageBox(self)
-        box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        box.setWindowTitle("Keys and cautions")
-        box.setText(f"magview {__version__}")
-        box.setInformativeText(f"{HANDLING}\n\n{CAUTION}")
-        box.open()
+        self.say(tr("Saved {name}.", name=path.name))
 
     def _refuse(self, sentence: str) -> None:
         from magview.ui.asking import refuse
 
         refuse(self, sentence)
-
-    # -------------------------------------------------------------- practice
-
-    @property
-    def practice(self) -> PracticeRoom:
-        """What opens practice windows; they stand beside this one."""
-        if self._practice is None:
-            from magview.ui.practice_room import PracticeRoom
-
-            self._practice = PracticeRoom(self, self._autosave.folder if self._autosave is not None else None)
-        return self._practice
-
-    def new_exercise(self) -> None:
-        """Choose an exercise and begin it."""
-        self.practice.choose(lessons=False)
-
-    def choose_lesson(self) -> None:
-        """Choose a lesson and begin it."""
-        self.practice.choose(lessons=True)
-
-    def open_attempt(self) -> None:
-        """Ask for an attempt's file and go on with it, or look at its debrief."""
-        self.practice.ask_attempt()
-
-    # -------------------------------------------------------------- job sheets
-
-    @property
-    def jobs(self) -> JobRoom:
-        """What opens job sheets; they stand in windows beside this one."""
-        if self._jobs is None:
-            from magview.ui.job_room import JobRoom
-
-            self._jobs = JobRoom(self, self._autosave.folder if self._autosave is not None else None)
-        return self._jobs
-
-    def new_job(self) -> None:
-        """Begin a job sheet."""
-        self.jobs.ask_new()
-
-    def open_job(self) -> None:
-        """Ask for a job sheet's file and go on with it."""
-        self.jobs.ask_open()
-
-    def open_shipped_job(self) -> None:
-        """Look at the job sheet that ships with the program."""
-        self.jobs.open_shipped()
-
-    def fill_job_menus(self) -> None:
-        """What the job menu offers now."""
-        self.jobs.fill(self.menus.notes_menu, self.menus.recent_jobs)
 
     # -------------------------------------------------------------- choices
 
@@ -535,6 +482,19 @@ class MainWindow(QMainWindow):
         if self._plots is not None:
             self._plots.set_line_factor(_PROJECTED if on else 1.0)
         self._apply_text()
+
+    def present(self, on: bool) -> None:
+        """Name parts, freeze, compare: a bar with what a teacher needs, in projector mode."""
+        if self.presenter is None:
+            from magview.ui.present import Presenter
+
+            self.presenter = Presenter(self)
+        self.presenter.show(on)
+
+    @property
+    def units_are_inches(self) -> bool:
+        """Whether lengths are in inches."""
+        return self._inches
 
     def _sheet_made(self, name: str, sheet: object) -> None:
         """A sheet that shows what a panel knows follows that panel."""
@@ -597,6 +557,11 @@ class MainWindow(QMainWindow):
         font.setPointSizeF(self._font.pointSizeF() * factor)
         QApplication.setFont(font)
         QTimer.singleShot(0, self, self._settle)  # once every word has its new size
+
+    def _settle_letters(self) -> None:
+        from magview.ui.letters import settle_window
+
+        QTimer.singleShot(0, self, lambda: settle_window(self))  # once what was chosen is seen
 
     def _settle(self) -> None:
         for i in range(self.tabs.count()):

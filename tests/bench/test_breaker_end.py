@@ -6,7 +6,8 @@ import numpy as np
 import pytest
 import shapely
 
-from magview.bench.actions import TurnBackplate, TurnRotor, TurnScrew, apply, new_bench
+from magview.bench.actions import TurnBackplate, TurnRotor, TurnScrew
+from magview.bench.apply import apply, new_bench
 from magview.bench.breaker_end import PARENTS, breaker_end, pose
 from magview.bench.shapes import arc_slot, polar, rotate, wrap
 from magview.bench.state import BenchState

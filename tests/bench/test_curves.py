@@ -16,6 +16,7 @@ from hypothesis import strategies as st
 
 from magview.bench import actions as do
 from magview.bench import curves
+from magview.bench.apply import new_bench
 from magview.bench.state import BenchState
 from magview.bench.store import Store
 from magview.physics.coil import primary_current_a
@@ -29,7 +30,7 @@ WITH_COIL = [n for n in shipped_names("magnetos") if find_magneto(n).electrical]
 def some_setting(magneto, plate_share: float, screw_share: float) -> BenchState:
     """A bench with plate and screw at a share of slot and travel."""
     (left, right), (low, high) = magneto.backplate.range_deg, magneto.contact_screw.range_deg
-    state = do.new_bench(magneto)
+    state = new_bench(magneto)
     return replace(
         state,
         backplate_deg=min(left + plate_share * (right - left), right),
@@ -93,7 +94,7 @@ def test_a_slow_cam_is_still_a_curve_of_few_points():
 def test_contacts_that_never_close_stand_open_all_round():
     magneto = build(contact_screw={"kind": "threaded", "lead_mm": 1.0, "range_deg": (-360.0, 360.0),
                                    "positive_is_clockwise": True})  # fmt: skip
-    state = replace(do.new_bench(magneto), screw_deg=-360.0)
+    state = replace(new_bench(magneto), screw_deg=-360.0)
     assert curves.lift_curves(curves.setting_of(state)).gap_mm.min() > 0.0
     assert curves.open_spans_deg(state) == [(0.0, 360.0)]
     assert curves.open_spans_deg(replace(state, screw_deg=360.0)) == []
@@ -134,7 +135,7 @@ def test_the_telling_part_of_the_travel_is_inside_it_and_holds_present_and_middl
 
 
 def test_every_gap_within_limits_is_in_the_telling_part():
-    state = do.new_bench(find_magneto("four-opposed"))
+    state = new_bench(find_magneto("four-opposed"))
     low, high = curves.telling_screw_span(state)
     timing, (least, most) = internal_timing(state.magneto), state.magneto.gap_limits_mm
     for screw in np.linspace(*state.magneto.contact_screw.range_deg, 400):
@@ -174,7 +175,7 @@ def test_no_levels_where_there_is_no_room(low, high):
 
 
 def test_the_windows_table_agrees_with_single_settings():
-    state = do.new_bench(find_magneto("nine-radial"))
+    state = new_bench(find_magneto("nine-radial"))
     columns = dict(curves.window_table(state, 9))
     timing = internal_timing(state.magneto)
     rows = zip(*(columns.values()), strict=True)
@@ -192,7 +193,7 @@ def test_the_windows_table_agrees_with_single_settings():
 @pytest.mark.parametrize("rpm", [10.0, 100.0, 3000.0])
 def test_the_energy_curve_by_integrating_the_circuit_step_by_step(name, rpm):
     """½ L i² with i from L di/dt + R i = −N dΦs/dt, integrated by the trapezoidal rule from closing to opening."""
-    state = do.new_bench(find_magneto(name))
+    state = new_bench(find_magneto(name))
     magneto, coil = state.magneto, state.magneto.electrical
     errors, energy = curves.energy_curve(state, rpm)
     assert errors[0] == -errors[-1] == pytest.approx(-90.0 / magneto.poles)
@@ -218,7 +219,7 @@ def test_the_energy_curve_by_integrating_the_circuit_step_by_step(name, rpm):
 
 
 def test_the_coils_table_is_dark_where_the_contacts_are_open():
-    state = do.new_bench(find_magneto("seven-radial"))
+    state = new_bench(find_magneto("seven-radial"))
     columns = dict(curves.coil_table(state, 100.0))
     angles, closed = columns["rotor angle past neutral [deg]"], columns["contacts closed"] > 0.5
     inside, clear = np.zeros(angles.shape, dtype=bool), np.ones(angles.shape, dtype=bool)
@@ -253,7 +254,7 @@ def test_the_pull_is_nothing_at_rest_and_drives_back_to_it(name):
 
 @given(st.sampled_from([2, 4, 6]), st.floats(-2000, 2000))
 def test_a_rotor_rests_at_one_of_the_two_neutrals_beside_it(poles, angle):
-    state = replace(do.new_bench(build(poles=poles)), rotor_deg=angle)
+    state = replace(new_bench(build(poles=poles)), rotor_deg=angle)
     below, above = curves.resting_places_deg(state)
     assert below - 1e-9 <= angle <= above + 1e-9  # the last bit may fall on either side of a neutral
     assert above - below == pytest.approx(360.0 / poles)
@@ -333,7 +334,7 @@ def test_what_does_not_exist_is_an_empty_field():
 
 
 def test_before_is_the_setting_before_the_last_change_of_it():
-    store = Store(do.new_bench(find_installation("seven-radial-left")))
+    store = Store(new_bench(find_installation("seven-radial-left")))
     key = curves.setting_of
     assert store.before_last(key) is None
     first = store.state

@@ -8,7 +8,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from magview.bench.actions import PlaceMagneto, SetBoth, TurnBackplate, TurnRotor, TurnScrew, apply, new_bench
+from magview.bench.actions import PlaceMagneto, SetBoth, TurnBackplate, TurnRotor, TurnScrew
+from magview.bench.apply import apply, new_bench
 from magview.bench.state import BenchState
 from magview.bench.store import Store
 from magview.spec.base import SpecError

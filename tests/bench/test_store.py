@@ -13,6 +13,7 @@ from hypothesis.stateful import RuleBasedStateMachine, invariant, precondition, 
 
 from magview.bench import actions as do
 from magview.bench import store as store_module
+from magview.bench.apply import apply, new_bench
 from magview.bench.autosave import Autosave, dump_state, load_state
 from magview.bench.store import Redo, Store, Undo, replay
 from magview.physics.trials import Trial
@@ -64,7 +65,7 @@ class Bench(RuleBasedStateMachine):
 
     def __init__(self) -> None:
         super().__init__()
-        self.store = Store(do.new_bench(find_installation("seven-radial-left")))
+        self.store = Store(new_bench(find_installation("seven-radial-left")))
         self.heard = 0
         self.store.subscribe(self._hear)
 
@@ -115,7 +116,7 @@ TestBench.settings = settings(max_examples=40, stateful_step_count=25, deadline=
 
 
 def test_a_drag_is_one_step_with_the_whole_way_in_its_name():
-    store = Store(do.new_bench(find_magneto("seven-radial")))
+    store = Store(new_bench(find_magneto("seven-radial")))
     for i in range(1, 16):
         store.send(do.TurnBackplate(i / 10), gesture=1)
     assert store.undo_name == "Turn the backplate 1.50° with rotation"
@@ -131,7 +132,7 @@ def test_a_drag_is_one_step_with_the_whole_way_in_its_name():
 
 
 def test_time_that_passes_belongs_to_letting_go():
-    store = Store(do.new_bench(find_magneto("seven-radial")))
+    store = Store(new_bench(find_magneto("seven-radial")))
     store.send(do.LetGo())
     for _ in range(50):
         store.send(do.Advance(33))
@@ -142,7 +143,7 @@ def test_time_that_passes_belongs_to_letting_go():
 
 
 def test_the_journal_holds_undoing_too():
-    store = Store(do.new_bench(find_magneto("seven-radial")))
+    store = Store(new_bench(find_magneto("seven-radial")))
     store.send(do.TurnRotor(3.0))
     store.undo()
     store.redo()
@@ -169,7 +170,7 @@ def kept_files(folder) -> list:
 
 def test_a_killed_programs_bench_is_found_again_and_survives_a_second_kill(tmp_path):
     folder = tmp_path / "kept"
-    state = do.apply(do.new_bench(find_installation("nine-radial-left")), do.ReadLamp("left", 1 / 3))
+    state = apply(new_bench(find_installation("nine-radial-left")), do.ReadLamp("left", 1 / 3))
     leave_behind(folder, state)
     assert len(kept_files(folder)) == 1
     finder = Autosave(folder)
@@ -184,7 +185,7 @@ def test_a_killed_programs_bench_is_found_again_and_survives_a_second_kill(tmp_p
 
 def test_a_running_programs_bench_is_left_alone(tmp_path):
     running = Autosave(tmp_path)
-    running.keep(do.new_bench(MAGNETOS[0]))
+    running.keep(new_bench(MAGNETOS[0]))
     assert Autosave(tmp_path).recover() is None
     assert len(kept_files(tmp_path)) == 1
     running.forget()
@@ -195,7 +196,7 @@ def test_a_running_programs_bench_is_left_alone(tmp_path):
 )
 def test_a_damaged_bench_is_passed_over(tmp_path, text):
     folder = tmp_path / "kept"
-    good = do.new_bench(MAGNETOS[0])
+    good = new_bench(MAGNETOS[0])
     leave_behind(folder, good)
     damaged = folder / "bench-damaged.json"
     if text == "nan":
@@ -209,7 +210,7 @@ def test_a_damaged_bench_is_passed_over(tmp_path, text):
 
 
 def test_time_after_an_undo_neither_makes_steps_nor_takes_away_what_can_be_redone():
-    store = Store(do.new_bench(find_magneto("seven-radial")))
+    store = Store(new_bench(find_magneto("seven-radial")))
     store.send(do.LetGo())
     store.send(do.Advance(100))
     store.send(do.TurnBackplate(1.0))
@@ -226,7 +227,7 @@ def test_time_after_an_undo_neither_makes_steps_nor_takes_away_what_can_be_redon
 def test_the_record_does_not_grow_without_end(monkeypatch):
     monkeypatch.setattr(store_module, "MOST_EVENTS", 50)
     monkeypatch.setattr(store_module, "MOST_STEPS", 10)
-    store = Store(do.new_bench(find_magneto("seven-radial")))
+    store = Store(new_bench(find_magneto("seven-radial")))
     for i in range(230):
         store.send(do.TurnRotor(float(i)))
         assert len(store.journal) <= 50
@@ -242,15 +243,15 @@ def test_a_magneto_that_never_opens_as_designed_is_no_trap():
     magneto = worn.magneto.model_copy(
         update={"condition": worn.magneto.condition.model_copy(update={"heel_wear_mm": 0.15})}
     )
-    state = do.new_bench(worn.model_copy(update={"magneto": magneto}))
-    turned = do.apply(state, do.TurnCrank(-10.0))
+    state = new_bench(worn.model_copy(update={"magneto": magneto}))
+    turned = apply(state, do.TurnCrank(-10.0))
     assert "NaN" not in dump_state(turned)
     assert turned.rotor_deg != state.rotor_deg
 
 
 def test_a_full_disk_leaves_the_last_good_bench(tmp_path, monkeypatch):
     keeper = Autosave(tmp_path)
-    good = do.new_bench(MAGNETOS[0])
+    good = new_bench(MAGNETOS[0])
     keeper.keep(good)
 
     def full(*_: object) -> None:
@@ -258,7 +259,7 @@ def test_a_full_disk_leaves_the_last_good_bench(tmp_path, monkeypatch):
 
     monkeypatch.setattr(os, "fsync", full)
     with pytest.raises(SpecError, match="No space left"):
-        keeper.keep(do.apply(good, do.TurnRotor(99.0)))
+        keeper.keep(apply(good, do.TurnRotor(99.0)))
     monkeypatch.undo()
     (kept,) = kept_files(tmp_path)
     assert load_state(kept) == good
@@ -267,13 +268,13 @@ def test_a_full_disk_leaves_the_last_good_bench(tmp_path, monkeypatch):
 
 def test_forgetting_leaves_nothing(tmp_path):
     keeper = Autosave(tmp_path)
-    keeper.keep(do.new_bench(MAGNETOS[0]))
+    keeper.keep(new_bench(MAGNETOS[0]))
     keeper.forget()
     assert not list(tmp_path.iterdir())
 
 
 def test_a_gesture_over_two_kinds_of_action_is_one_step_and_loses_none():
-    store = Store(do.new_bench(find_magneto("four-opposed")))
+    store = Store(new_bench(find_magneto("four-opposed")))
     first = store.state
     store.send(do.TurnRotor(30.0))
     before = store.state
@@ -288,5 +289,5 @@ def test_a_gesture_over_two_kinds_of_action_is_one_step_and_loses_none():
 def test_a_magneto_may_be_called_what_numbers_may_not_be(tmp_path):
     magneto = find_magneto("seven-radial").model_copy(update={"name": "Infinity NaN"})
     path = tmp_path / "bench.json"
-    path.write_text(dump_state(do.new_bench(magneto)), encoding="utf-8")
+    path.write_text(dump_state(new_bench(magneto)), encoding="utf-8")
     assert load_state(path).magneto.name == "Infinity NaN"

@@ -21,9 +21,8 @@ from magview.bench.actions import (
     TurnScrew,
     ViewSide,
     WantTiming,
-    apply,
-    new_bench,
 )
+from magview.bench.apply import apply, new_bench
 from magview.bench.drive_end import drive_pose
 from magview.bench.state import BenchState, crank_deg, firing_btdc_deg, opening_deg
 from magview.bench.timing import synchronising, timing_error, timing_plan, timing_verdict

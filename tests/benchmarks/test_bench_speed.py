@@ -307,7 +307,10 @@ _BARE = _FIRST_PAINT.format(
     window="window = QMainWindow(); window.setCentralWidget(QLabel('bench'))",
 )
 _OURS = _FIRST_PAINT.format(
-    imports="from magview.bench.actions import new_bench\n"
+    # As the command does it.
+    imports="from magview.ui.collecting import put_off\n"
+    "put_off()\n"
+    "from magview.bench.apply import new_bench\n"
     "from magview.spec.library import find_installation\n"
     "from magview.ui.model import BenchModel\n"
     "from magview.ui.window import MainWindow",

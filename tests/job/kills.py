@@ -17,7 +17,7 @@ import sys
 import time
 from pathlib import Path
 
-from magview.bench.actions import new_bench
+from magview.bench.apply import new_bench
 from magview.job import feeds
 from magview.job.sheet import change_in, new_job
 from magview.job.store import JobStore

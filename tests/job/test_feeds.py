@@ -20,9 +20,8 @@ from magview.bench.actions import (
     TightenLock,
     TurnCrank,
     WearHeel,
-    apply,
-    new_bench,
 )
+from magview.bench.apply import apply, new_bench
 from magview.bench.sureness import INTERNAL_ROLES, read_internal, tool_for
 from magview.job import feeds
 from magview.job.sheet import as_data, new_job

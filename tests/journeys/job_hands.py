@@ -100,7 +100,7 @@ class Mechanic:
 
 def open_bench(installation: str) -> MainWindow:
     """The main window in a process of its own."""
-    from magview.bench.actions import new_bench
+    from magview.bench.apply import new_bench
     from magview.spec.library import find_installation
     from magview.ui.model import BenchModel
     from magview.ui.theme import LIGHT

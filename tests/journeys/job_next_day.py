@@ -8,14 +8,14 @@ from pathlib import Path
 
 os.environ["QT_QPA_PLATFORM"] = "offscreen"
 
-from PySide6.QtCore import Qt  # noqa: E402  (needs the platform above)
-from PySide6.QtTest import QTest  # noqa: E402
-from PySide6.QtWidgets import QApplication, QFileDialog, QInputDialog, QLineEdit  # noqa: E402
+from PySide6.QtCore import Qt  # noqa: E402, RUF100
+from PySide6.QtTest import QTest  # noqa: E402, RUF100
+from PySide6.QtWidgets import QApplication, QFileDialog, QInputDialog, QLineEdit  # noqa: E402, RUF100
 
-from magview.job.library import read_job  # noqa: E402
-from magview.ui.job_window import END  # noqa: E402
-from tests.job_windows import choose_page, form_of, pick, press, tick, write  # noqa: E402
-from tests.journeys.job_hands import Mechanic, chosen_file, open_bench, wait_for  # noqa: E402
+from magview.job.library import read_job  # noqa: E402, RUF100
+from magview.ui.job_window import END  # noqa: E402, RUF100
+from tests.job_windows import choose_page, form_of, pick, press, tick, write  # noqa: E402, RUF100
+from tests.journeys.job_hands import Mechanic, chosen_file, open_bench, wait_for  # noqa: E402, RUF100
 
 
 def main() -> None:

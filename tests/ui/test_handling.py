@@ -168,7 +168,7 @@ def test_a_run_stops_exactly_at_what_it_runs_to(open_window, kind, speed):
 
 
 def test_events_are_where_the_readings_say():
-    from magview.bench.actions import new_bench
+    from magview.bench.apply import new_bench
     from magview.spec.library import find_magneto
 
     state = new_bench(find_magneto("nine-radial"))
@@ -298,7 +298,7 @@ def test_the_scale_bar_is_a_round_length_that_fits():
 
 
 def test_the_bench_is_kept_and_forgotten_at_an_orderly_end(open_window, tmp_path, qtbot):
-    from magview.bench.actions import new_bench
+    from magview.bench.apply import new_bench
     from magview.spec.library import find_magneto
     from magview.ui.model import BenchModel
     from magview.ui.theme import LIGHT

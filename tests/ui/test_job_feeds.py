@@ -47,7 +47,7 @@ def feed(window, key: str):
 
 
 def main_of(window):
-    return window._source._window
+    return window._source._window  # noqa: SLF001
 
 
 def entered(spin, text: str) -> None:
@@ -63,7 +63,13 @@ def entered(spin, text: str) -> None:
 def test_setting_as_found_and_as_left(open_job):
     window = open_job()
     bench = main_of(window).model
-    for action in (WearHeel(0.03), GrowPip(0.02), SetBoth(2.5, -6.0), ReadLamp("left", 22.0), ReadLamp("right", 24.5)):
+    for action in (
+        WearHeel(0.03),
+        GrowPip(0.02),
+        SetBoth(2.5, -6.0),
+        ReadLamp("left", 22.0),
+        ReadLamp("right", 24.5),
+    ):
         bench.send(action)
     job = feed(window, "found")
     found = job.as_found
@@ -155,7 +161,7 @@ def test_trials_and_uncertainty(open_job):
     job = feed(window, "sure-internal")
     sure = job.internal_timing.uncertainty.gap_mm
     assert sure is not None and sure.expanded_uncertainty > 0
-    shown = [label.text() for label in form_of(window, "internal_timing")._told]
+    shown = [label.text() for label in form_of(window, "internal_timing")._told]  # noqa: SLF001
     assert any("likely within" in text for text in shown)
     feed(window, "sure-engine")
     assert "does not show timing to the engine" in window.bar.said.text()
@@ -220,7 +226,9 @@ def test_another_magneto_on_the_bench_is_not_noted_as_this_one(open_job):
     before = read_job(window.model.store.path)
     main.place("four-opposed")
     feed(window, "found")
-    assert "The bench has “" in window.bar.said.text() and "this sheet is of “Seven-cylinder" in window.bar.said.text()
+    assert (
+        "The bench has “" in window.bar.said.text() and "this sheet is of “Seven-cylinder" in window.bar.said.text()
+    )
     assert read_job(window.model.store.path) == before
     assert feed(window, "bench").described.name == main.model.state.magneto.name
 
@@ -256,7 +264,7 @@ def test_recent_sheets(open_window, tmp_path):
     from magview.ui.job_room import JobRoom
 
     main = open_window()
-    room = main._jobs = JobRoom(main, tmp_path / "place")
+    room = main._jobs = JobRoom(main, tmp_path / "place")  # noqa: SLF001
     for name in ("a", "b"):
         room.new(tmp_path / f"{name}-job.json").close()
     main.fill_job_menus()
@@ -300,17 +308,17 @@ def test_earlier_sheets_side_by_side_drift_and_reminder(open_job, tmp_path, qtbo
     assert "Passed over: broken-job.json" in page.refused.text()
     assert "The gap moved -0.010 mm in 100 h" in page.told.text().replace("−", "-")
     assert "in 3 days" in page.reminder.text() and page.reminder.isVisible()
-    sheet = page._sheet
+    sheet = page._sheet  # noqa: SLF001
     assert sheet.isVisible()
-    qtbot.waitUntil(lambda: len(sheet._left[0].getData()[0]) == 4)
-    assert list(sheet._found[0].getData()[0]) == [200.0, 300.0, 400.0]
-    assert list(sheet._left[0].getData()[1]) == pytest.approx([0.25] * 4)
-    hours, value = sheet._lines[0].getData()
+    qtbot.waitUntil(lambda: len(sheet._left[0].getData()[0]) == 4)  # noqa: SLF001
+    assert list(sheet._found[0].getData()[0]) == [200.0, 300.0, 400.0]  # noqa: SLF001
+    assert list(sheet._left[0].getData()[1]) == pytest.approx([0.25] * 4)  # noqa: SLF001
+    hours, value = sheet._lines[0].getData()  # noqa: SLF001
     # Straight on from where it was left: 0.25 − 0.0001 per hour.
     assert np.allclose(value, 0.25 - 1e-4 * (np.asarray(hours) - 400.0), atol=1e-9)
-    low, high = (band.getData()[1] for band in sheet._bands[0])
+    low, high = (band.getData()[1] for band in sheet._bands[0])  # noqa: SLF001
     assert np.all(low < value) and np.all(value < high)
-    assert [line.value() for line in sheet._limits[0]] == [0.2, 0.26]
+    assert [line.value() for line in sheet._limits[0]] == [0.2, 0.26]  # noqa: SLF001
     words = sheet.words_at(0, 500.0, 0.24)
     assert "at 500 h: gap 0.240 mm, between" in words
     out = tmp_path / "drift.csv"

@@ -291,14 +291,14 @@ def test_a_full_disk_is_said_and_nothing_is_lost(open_job, monkeypatch):
     window = open_job()
     path = window.model.store.path
     write(window, "ground_run", "run_rpm", "1600")
-    assert window._saved.text() == "✓ Saved in a-job.json" and not window.banner.isVisible()
+    assert window.saved.text() == "✓ Saved in a-job.json" and not window.banner.isVisible()
     with monkeypatch.context() as broken:
         broken.setattr(os, "fsync", full_disk)
         write(window, "ground_run", "run_rpm", "1700")
         assert window.banner.isVisible()
         assert window.banner.words.text().startswith("✗ Not saved: a-job.json")
         assert os.strerror(errno.ENOSPC) in window.banner.words.text()
-        assert window._saved.text() == "✗ Not saved"
+        assert window.saved.text() == "✗ Not saved"
         assert form_of(window, "ground_run").edits["run_rpm"].text() == "1700"
         press(window.banner.retry)
         assert window.banner.isVisible()
@@ -321,9 +321,12 @@ def test_saved_elsewhere_while_the_disk_is_full(open_job, monkeypatch, tmp_path)
         write(window, "ground_run", "run_rpm", "1700")
     other = tmp_path / "other-job.json"
     window.save_as(other)
-    assert not window.banner.isVisible() and window._saved.text() == "✓ Saved in other-job.json"
+    assert not window.banner.isVisible() and window.saved.text() == "✓ Saved in other-job.json"
     write(window, "ground_run", "drop_left_rpm", "60")
-    assert (value_in(other, "ground_run", "run_rpm"), value_in(other, "ground_run", "drop_left_rpm")) == (1700.0, 60.0)
+    assert (value_in(other, "ground_run", "run_rpm"), value_in(other, "ground_run", "drop_left_rpm")) == (
+        1700.0,
+        60.0,
+    )
 
 
 def test_a_file_changed_by_another_program_is_not_written_over(open_job):
@@ -349,7 +352,7 @@ def test_a_second_writer_only_reads_and_says_so(open_job, tmp_path):
     other = JobStore.create(path, new_job("held"))
     window = open_job(path=path)
     assert "Read only: held-job.json is open in another window or program" in window.banner.words.text()
-    assert window._saved.text() == "Read only: held-job.json"
+    assert window.saved.text() == "Read only: held-job.json"
     form = form_of(window, "ground_run")
     assert form.edits["run_rpm"].isReadOnly() and not form.edits["dead_cut_checked"].isEnabled()
     assert not window.menus.undo_action.isEnabled() and not window.bar.done.isEnabled()

@@ -12,12 +12,13 @@ from xml.etree import ElementTree
 import numpy as np
 import pyqtgraph as pg
 import pytest
-from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
-from PySide6.QtGui import QColor, QGuiApplication, QImage, QMouseEvent, QWheelEvent
+from PySide6.QtCore import QEvent, QPoint, QPointF, QSize, Qt
+from PySide6.QtGui import QColor, QGuiApplication, QImage, QMouseEvent, QResizeEvent, QWheelEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLabel, QPushButton, QSlider, QSpinBox
 
 from magview.bench import actions as do
+from magview.bench.apply import new_bench
 from magview.bench.state import gap_now_mm, readings
 from magview.physics.setting import internal_timing
 from magview.spec.library import find_installation, shipped_names
@@ -669,7 +670,7 @@ def test_windows_with_plots_do_not_pile_up(qtbot):
     """Opened and closed, a window leaves none of its plots behind: neither whole ones nor one half built."""
     gone = []
     for front in ("coupling", "pull", "window"):
-        window = MainWindow(BenchModel(do.new_bench(find_installation("seven-radial-left"))), THEMES["light"])
+        window = MainWindow(BenchModel(new_bench(find_installation("seven-radial-left"))), THEMES["light"])
         window.furnish()
         window.plots.wait()
         window.show()
@@ -697,3 +698,12 @@ def test_words_under_the_pointer_do_not_widen_the_window(open_plots):
     assert sheet.minimumSizeHint() == before
     assert sheet.canvas.size() == canvas
     assert window.width() == 1280
+
+
+def test_a_sheet_that_is_resized_half_built_waits(open_window, qtbot):
+    window = open_window("seven-radial-left")
+    window.show_plots(True)
+    sheet = window.plots._begin("coil")  # noqa: SLF001
+    QApplication.sendEvent(sheet, QResizeEvent(QSize(300, 200), QSize(100, 100)))
+    qtbot.wait(20)  # the resizing has had its turn, and found nothing to fit
+    assert window.plots.choose("coil").table()

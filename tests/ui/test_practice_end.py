@@ -5,7 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QEvent, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import (
     QAbstractButton,
@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
     QTabWidget,
     QWidget,
 )
+from shiboken6 import isValid
 
 from magview.bench import actions as bench
 from magview.practice import actions as do
@@ -285,3 +286,22 @@ def test_a_strange_code_and_a_strange_file_are_refused_in_a_sentence(open_window
     box = main.findChild(QMessageBox)
     assert "strange.json" in box.text()
     box.done(0)
+
+
+def test_the_debrief_changes_size_type_and_colours_once_the_room_is_gone(window):
+    window.model.do(do.HandIn())
+    QApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete.value)  # as the event loop does soon after
+    assert not isValid(window.split)
+    font = QApplication.font()
+    larger = QApplication.font()
+    larger.setPointSizeF(1.5 * font.pointSizeF())
+    try:
+        window.resize(1600, 900)
+        QApplication.setFont(larger)
+        QApplication.processEvents()
+    finally:
+        QApplication.setFont(font)
+    window.project(True)
+    window.set_theme(DARK)
+    QApplication.processEvents()
+    assert window.debrief.width() > 1500

@@ -269,3 +269,9 @@ def test_what_is_not_on_the_tray_is_not_offered(open_practice):
     assert shown == {"by", "widest"}
     assert not hasattr(window.tray, "lamp") and window.tray.blades is not None
     assert len(window.views()) == 2 and not window.pictures.drive.isVisible()
+
+
+def test_the_projector_is_asked_for_by_its_key(window, qtbot):
+    with qtbot.waitSignal(window.projector_wanted) as asked:
+        QTest.keyClick(window, Qt.Key.Key_F11)
+    assert asked.args == [True]

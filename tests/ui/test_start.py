@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QEvent, QObject
 
-from magview.bench.actions import new_bench
+from magview.bench.apply import new_bench
 from magview.spec.library import find_installation
 from magview.ui.model import BenchModel
 from magview.ui.theme import LIGHT

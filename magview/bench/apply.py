@@ -1,0 +1,394 @@
+"""What each action does to a state of the bench."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import replace
+from typing import TypeVar
+
+from magview.bench.actions import (
+    Action,
+    Advance,
+    DropInspection,
+    DropTrial,
+    EngineAction,
+    GrowPip,
+    HoldRotor,
+    LeadAction,
+    LetGo,
+    MountMagneto,
+    MoveTeeth,
+    NoteAction,
+    NoteInspection,
+    NoteTrial,
+    PaintMarks,
+    PlaceInstallation,
+    PlaceMagneto,
+    PullPlug,
+    ReadLamp,
+    RotorAction,
+    ScrewAction,
+    SetBoth,
+    SetLeadFault,
+    SettleRotor,
+    SwitchIgnition,
+    TightenClamps,
+    TightenLock,
+    TurnBackplate,
+    TurnCrank,
+    TurnRotor,
+    TurnScrew,
+    ViewSide,
+    WantTiming,
+    WearAction,
+    WearHeel,
+)
+from magview.bench.state import (
+    BenchState,
+    Engaged,
+    Mounting,
+    Side,
+    crank_deg,
+    mounting_of,
+    opening_deg,
+    shift_deg,
+    swing_limits_deg,
+)
+from magview.physics.coupling import rotor_ahead_deg
+from magview.physics.magnet import rest_deg, swing
+from magview.physics.setting import internal_timing
+from magview.spec.base import SpecError
+from magview.spec.engine import Installation
+from magview.spec.language import marked, tr
+from magview.spec.magneto import Magneto
+
+T = TypeVar("T")
+
+ROTOR_LIMIT_DEG = 1e6
+"""Some 2,800 turns either way: beyond it a rotor angle is a slip of the keyboard, not a position."""
+
+BTDC_LIMIT_DEG = 90.0
+"""A lamp reading further from top dead centre belongs to another stroke."""
+
+MOST_NOTES = 200
+"""Inspections or trials on one bench: more is not noted by anybody."""
+
+MOST_WEAR_MM = 2.0
+"""A heel or a contact worn further has long been thrown away."""
+
+_SAME_DEG = 1e-6
+"""A move that no hand could make is none: a tight screw does not refuse it."""
+
+MOST_STEPS = 20_000
+"""Ten seconds of swing in one action: by then any rotor rests."""
+
+
+def new_bench(item: Magneto | Installation) -> BenchState:
+    """A bench with a magneto at its designed setting, rotor held at the E-gap; on its engine, timed as wanted.
+
+    Raises SpecError where the cam cannot be followed (undercut); nothing is placed then.
+    """
+    magneto = item if isinstance(item, Magneto) else item.magneto
+    internal_timing(magneto)
+    state = BenchState(
+        magneto=magneto, rotor_deg=magneto.e_gap_deg, backplate_deg=magneto.designed_setting.backplate_deg
+    )
+    if isinstance(item, Magneto):
+        return state
+    wanted, ratio = item.engine.firing_btdc_deg, item.rotor_turns_per_crank_turn
+    opens = opening_deg(state)
+    if math.isnan(opens):  # worn so far that it never opens as designed: timed as if it did at the E-gap
+        opens = float(internal_timing(magneto).places_deg[0])
+    left = Mounting(opens + ratio * wanted.left, wanted.left, wanted.left)
+    right = Mounting(opens + ratio * wanted.right, wanted.right, wanted.right)
+    side: Side = "right" if item.position == "right" else "left"
+    return replace(state, engaged=Engaged(item, left, right, side))
+
+
+def apply(state: BenchState, action: Action) -> BenchState:
+    """The state after an action; a new value, the old one is left as it was.
+
+    Raises
+    ------
+    SpecError : an angle is not finite or out of all reason, a screw is tight that must be slack, a magneto
+        cannot be placed, or there is no engine for an action that needs one.
+    """
+    match action:
+        case PlaceMagneto(item) | PlaceInstallation(item):
+            return new_bench(item)
+        case TurnRotor() | HoldRotor() | LetGo() | Advance() | SettleRotor():
+            return _apply_to_rotor(state, action)
+        case TurnBackplate() | TurnScrew() | SetBoth() | TightenLock() | TightenClamps():
+            return _apply_to_screws(state, action)
+        case PullPlug() | SwitchIgnition() | SetLeadFault():
+            return _apply_to_lead(state, action)
+        case WearHeel() | GrowPip():
+            return _apply_wear(state, action)
+        case NoteTrial() | DropTrial() | NoteInspection() | DropInspection():
+            return _apply_note(state, action)
+        case _:
+            return _apply_to_engine(state, action)
+
+
+def _apply_note(state: BenchState, action: NoteAction) -> BenchState:
+    match action:
+        case NoteTrial(trial):
+            return replace(
+                state,
+                trials=_with(state.trials, trial, marked("there are {most} trials already; strike one out first")),
+            )
+        case DropTrial(place):
+            return replace(
+                state, trials=_without(state.trials, place, marked("there is no trial {place}; there are {count}"))
+            )
+        case NoteInspection(inspection):
+            return replace(
+                state,
+                inspections=_with(
+                    state.inspections,
+                    inspection,
+                    marked("there are {most} inspections already; strike one out first"),
+                ),
+            )
+        case DropInspection(place):
+            return replace(
+                state,
+                inspections=_without(
+                    state.inspections, place, marked("there is no inspection {place}; there are {count}")
+                ),
+            )
+
+
+def _apply_wear(state: BenchState, action: WearAction) -> BenchState:
+    magneto = state.magneto
+    if not math.isfinite(action.to_mm):
+        raise SpecError(tr("{to} is not a length; wear must be a finite number of millimetres", to=action.to_mm))
+    millimetres = min(max(action.to_mm, 0.0), MOST_WEAR_MM)
+    if isinstance(action, WearHeel) and magneto.breaker.heel_arm_mm is None:
+        raise SpecError(tr("this magneto's file gives no heel arm, so it cannot be said what a worn heel does"))
+    field = "heel_wear_mm" if isinstance(action, WearHeel) else "pip_height_mm"
+    worn = magneto.condition.model_copy(update={field: millimetres})
+    return replace(state, magneto=magneto.model_copy(update={"condition": worn}))
+
+
+def _apply_to_rotor(state: BenchState, action: RotorAction) -> BenchState:
+    match action:
+        case TurnRotor(to_deg):
+            return _turn_rotor(
+                state,
+                _within(
+                    to_deg,
+                    (-ROTOR_LIMIT_DEG, ROTOR_LIMIT_DEG),
+                    marked("the rotor's angle is {value}; it must be a finite number of degrees"),
+                ),
+            )
+        case HoldRotor():
+            return replace(state, held=True, speed_deg_s=0.0)
+        case LetGo():
+            return replace(state, held=False)
+        case Advance(steps):
+            if not 0 <= steps <= MOST_STEPS:
+                raise SpecError(
+                    tr(
+                        "the clock cannot run {steps} steps; it takes 0 to {most} at a time",
+                        steps=steps,
+                        most=MOST_STEPS,
+                    )
+                )
+            return _advance(state, steps)
+        case SettleRotor():
+            free = replace(state, held=False, speed_deg_s=0.0)
+            if state.magneto.detent is None or state.magneto.detent.torque_nm == 0.0:
+                return free
+            return _rotor_at(free, rest_deg(state.magneto.poles, state.rotor_deg, swing_limits_deg(state)))
+
+
+def _turn_rotor(state: BenchState, to_deg: float) -> BenchState:
+    """By hand. On the engine that is the propeller turning it, so the play is taken up on one side or the other."""
+    engaged = state.engaged
+    if engaged is not None and engaged.mounted and to_deg != state.rotor_deg:
+        play = 0.0 if to_deg > state.rotor_deg else state.magneto.condition.coupling_backlash_deg
+        state = replace(state, engaged=replace(engaged, play_deg=play))
+    return replace(state, rotor_deg=to_deg, speed_deg_s=0.0)
+
+
+def _rotor_at(state: BenchState, to_deg: float) -> BenchState:
+    """By the magnet. On the engine the drive stands still, so what the rotor moves is play."""
+    engaged = state.engaged
+    if engaged is not None and engaged.mounted:
+        backlash = state.magneto.condition.coupling_backlash_deg
+        play = min(max(engaged.play_deg + to_deg - state.rotor_deg, 0.0), backlash)
+        state = replace(state, engaged=replace(engaged, play_deg=play))
+    return replace(state, rotor_deg=to_deg)
+
+
+def _advance(state: BenchState, steps: int) -> BenchState:
+    detent = state.magneto.detent
+    if state.held or detent is None or steps == 0:
+        return state
+    angle, speed = swing(
+        detent, state.magneto.poles, state.rotor_deg, state.speed_deg_s, steps, swing_limits_deg(state)
+    )
+    return replace(_rotor_at(state, angle), speed_deg_s=speed, clock_steps=state.clock_steps + steps)
+
+
+def _apply_to_screws(state: BenchState, action: ScrewAction) -> BenchState:
+    match action:
+        case TurnBackplate(to_deg):
+            return _turn_plate(state, to_deg)
+        case TurnScrew(to_deg):
+            return _turn_screw(state, to_deg)
+        case SetBoth(backplate_deg, screw_deg):
+            return _turn_screw(_turn_plate(state, backplate_deg), screw_deg)
+        case TightenLock(tight):
+            creep = state.magneto.condition.screw_creep_deg if tight and not state.lock_tight else 0.0
+            low, high = state.magneto.contact_screw.range_deg
+            return replace(state, lock_tight=tight, screw_deg=min(max(state.screw_deg + creep, low), high))
+        case TightenClamps(tight):
+            return replace(state, clamps_tight=tight)
+
+
+def _turn_plate(state: BenchState, to_deg: float) -> BenchState:
+    angle = _within(
+        to_deg,
+        state.magneto.backplate.range_deg,
+        marked("the backplate's angle is {value}; it must be a finite number of degrees"),
+    )
+    if state.clamps_tight and abs(angle - state.backplate_deg) < _SAME_DEG:
+        return state
+    if state.clamps_tight:
+        raise SpecError(tr("the clamp screws are tight: slacken them before turning the backplate"))
+    return replace(state, backplate_deg=angle)
+
+
+def _turn_screw(state: BenchState, to_deg: float) -> BenchState:
+    angle = _within(
+        to_deg,
+        state.magneto.contact_screw.range_deg,
+        marked("the contact screw's angle is {value}; it must be a finite number of degrees"),
+    )
+    if state.lock_tight and abs(angle - state.screw_deg) < _SAME_DEG:
+        return state
+    if state.lock_tight:
+        raise SpecError(tr("the lock screw is tight: slacken it before turning the contact screw"))
+    return replace(state, screw_deg=angle)
+
+
+def _apply_to_lead(state: BenchState, action: LeadAction) -> BenchState:
+    lead = state.lead
+    match action:
+        case PullPlug(out):
+            return replace(state, lead=replace(lead, plug_in=not out))
+        case SwitchIgnition(on):
+            return replace(state, lead=replace(lead, switch_on=on))
+        case SetLeadFault("shorted", present):
+            return replace(state, lead=replace(lead, shorted=present))
+        case SetLeadFault("broken", present):
+            return replace(state, lead=replace(lead, broken=present))
+        case SetLeadFault("tab", present):
+            return replace(state, lead=replace(lead, tab_touches=not present))
+        case SetLeadFault(fault, _):
+            raise SpecError(
+                tr("“{fault}” is not a fault of the switch lead; it is shorted, broken or tab", fault=fault[:40])
+            )
+
+
+def _apply_to_engine(state: BenchState, action: EngineAction) -> BenchState:
+    engaged = state.engaged
+    if engaged is None:
+        raise SpecError(tr("this magneto is not on an engine: open an installation first"))
+    match action:
+        case TurnCrank(to_deg):
+            limits = (-ROTOR_LIMIT_DEG / engaged.ratio, ROTOR_LIMIT_DEG / engaged.ratio)
+            return _turn_crank(
+                state,
+                engaged,
+                _within(
+                    to_deg, limits, marked("the crank's angle is {value}; it must be a finite number of degrees")
+                ),
+            )
+        case MountMagneto(on):
+            if on == engaged.mounted:
+                return state
+            crank = crank_deg(state)
+            if on:
+                return _with_crank(state, replace(engaged, off_crank_deg=None, play_deg=0.0), crank)
+            return replace(state, engaged=replace(engaged, off_crank_deg=crank, play_deg=0.0))
+        case ReadLamp(side, btdc_deg):
+            return _read_lamp(state, engaged, side, btdc_deg)
+        case PaintMarks():
+            at = engaged.mounting
+            painted = replace(at, painted_magneto_teeth=-at.magneto_teeth, painted_disc_teeth=-at.disc_teeth)
+            return _with_mounting(state, engaged, engaged.side, painted)
+        case WantTiming(side, btdc_deg):
+            wanted = _within(
+                btdc_deg,
+                (-BTDC_LIMIT_DEG, BTDC_LIMIT_DEG),
+                marked("the wanted timing is {value}; it must be a finite number of degrees"),
+            )
+            return _with_mounting(state, engaged, side, replace(mounting_of(engaged, side), wanted_btdc_deg=wanted))
+        case MoveTeeth(magneto_teeth, disc_teeth):
+            coupling = engaged.installation.coupling
+            if abs(magneto_teeth) >= coupling.magneto_teeth or abs(disc_teeth) >= coupling.drive_teeth:
+                raise SpecError(
+                    tr("a whole turn of teeth brings the coupling back to where it was, with the finger off")
+                )
+            moved = replace(engaged.mounting, magneto_teeth=magneto_teeth, disc_teeth=disc_teeth)
+            return _with_mounting(state, engaged, engaged.side, moved)
+        case ViewSide(side):
+            return _with_crank(state, replace(engaged, side=side), crank_deg(state))
+
+
+def _read_lamp(state: BenchState, engaged: Engaged, side: Side, btdc_deg: float) -> BenchState:
+    opens = opening_deg(state)
+    if math.isnan(opens):
+        raise SpecError(tr("with this setting the contacts never open and close, so the lamp tells no timing"))
+    reads = _within(
+        btdc_deg,
+        (-BTDC_LIMIT_DEG, BTDC_LIMIT_DEG),
+        marked("the lamp's reading is {value}; it must be a finite number of degrees"),
+    )
+    was = mounting_of(engaged, side)
+    # The paint stays where it is on the metal; only the counting starts anew.
+    found = Mounting(opens + engaged.ratio * reads, was.wanted_btdc_deg, reads, 0, 0, *was.marks_apart)
+    return _with_mounting(state, engaged, side, found)
+
+
+def _turn_crank(state: BenchState, engaged: Engaged, crank: float) -> BenchState:
+    if not engaged.mounted:
+        return replace(state, engaged=replace(engaged, off_crank_deg=crank))
+    step = engaged.ratio * (crank - crank_deg(state))
+    play = rotor_ahead_deg(engaged.play_deg, step, state.magneto.condition.coupling_backlash_deg)
+    return _with_crank(state, replace(engaged, play_deg=play), crank)
+
+
+def _with_crank(state: BenchState, engaged: Engaged, crank: float) -> BenchState:
+    """The crank at an angle, and a mounted rotor where the coupling then has it."""
+    if not engaged.mounted:
+        return replace(state, engaged=replace(engaged, off_crank_deg=crank))
+    rotor = engaged.mounting.phase_deg + shift_deg(engaged, engaged.side) + engaged.ratio * crank + engaged.play_deg
+    return replace(state, engaged=engaged, rotor_deg=rotor, speed_deg_s=0.0)
+
+
+def _with_mounting(state: BenchState, engaged: Engaged, side: Side, mounting: Mounting) -> BenchState:
+    """The crank stays where it is; what was done to the coupling moves the rotor."""
+    changed = replace(engaged, left=mounting) if side == "left" else replace(engaged, right=mounting)
+    return _with_crank(state, changed, crank_deg(state))
+
+
+def _with(notes: tuple[T, ...], note: T, words: str) -> tuple[T, ...]:
+    if len(notes) >= MOST_NOTES:
+        raise SpecError(tr(words, most=MOST_NOTES))
+    return (*notes, note)
+
+
+def _without(notes: tuple[T, ...], place: int, words: str) -> tuple[T, ...]:
+    if not 0 <= place < len(notes):
+        raise SpecError(tr(words, place=place + 1, count=len(notes)))
+    return notes[:place] + notes[place + 1 :]
+
+
+def _within(value: float, limits: tuple[float, float], words: str) -> float:
+    if not math.isfinite(value):
+        raise SpecError(tr(words, value=value))
+    return min(max(float(value), limits[0]), limits[1])

@@ -1,0 +1,112 @@
+"""What differs between two moments of the bench, in words: what hands did first, then what came of it."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator
+
+from magview.bench.state import BenchState, mounting_of, readings, same_but_worn
+from magview.spec.language import tr
+from magview.spec.units import format_angle, format_length
+
+_ANGLE_DEG, _LENGTH_MM = 0.005, 0.0005
+"""What is less than this is no difference to show."""
+
+
+def changes(before: BenchState, after: BenchState, *, numbers: bool = True, inches: bool = False) -> list[str]:
+    """What has changed, a sentence each; without `numbers` no amount is told. Nothing where nothing has changed."""
+    if not same_but_worn(before.magneto, after.magneto):
+        return [tr("Another magneto is on the bench: {magneto}.", magneto=after.magneto.name)]
+    return [*_hands(before, after, numbers), *_results(before, after, numbers, inches)]
+
+
+def _hands(before: BenchState, after: BenchState, numbers: bool) -> Iterator[str]:
+    turned = after.rotor_deg - before.rotor_deg
+    if abs(turned) >= _ANGLE_DEG:
+        yield _turned(turned, numbers, (
+            tr("The rotor was turned {angle} with rotation.", angle=format_angle(abs(turned))),
+            tr("The rotor was turned {angle} against rotation.", angle=format_angle(abs(turned))),
+            tr("The rotor was turned with rotation."), tr("The rotor was turned against rotation."),
+        ))  # fmt: skip
+    plate = after.backplate_deg - before.backplate_deg
+    if abs(plate) >= _ANGLE_DEG:
+        yield _turned(plate, numbers, (
+            tr("The backplate was turned {angle} with rotation.", angle=format_angle(abs(plate))),
+            tr("The backplate was turned {angle} against rotation.", angle=format_angle(abs(plate))),
+            tr("The backplate was turned with rotation."), tr("The backplate was turned against rotation."),
+        ))  # fmt: skip
+    screw = after.screw_deg - before.screw_deg
+    if abs(screw) >= _ANGLE_DEG:
+        yield _turned(screw, numbers, (
+            tr("The contact screw was turned {angle}, contacts closer.", angle=format_angle(abs(screw))),
+            tr("The contact screw was turned {angle}, contacts wider.", angle=format_angle(abs(screw))),
+            tr("The contact screw was turned, contacts closer."), tr("The contact screw was turned, contacts wider."),
+        ))  # fmt: skip
+    yield from _screws_and_lead(before, after)
+    if before.magneto.condition != after.magneto.condition:
+        yield tr("Wear or pips of the magneto are others.")
+    yield from _on_the_engine(before, after)
+
+
+def _turned(by: float, numbers: bool, words: tuple[str, str, str, str]) -> str:
+    return words[(0 if by > 0 else 1) + (0 if numbers else 2)]
+
+
+def _screws_and_lead(before: BenchState, after: BenchState) -> Iterator[str]:
+    pairs = (
+        (before.held, after.held, tr("The rotor is held."), tr("The rotor was let go.")),
+        (before.lock_tight, after.lock_tight, tr("The lock screw is tight."), tr("The lock screw is slack.")),
+        (
+            before.clamps_tight,
+            after.clamps_tight,
+            tr("The clamp screws are tight."),
+            tr("The clamp screws are slack."),
+        ),
+        (before.lead.switch_on, after.lead.switch_on, tr("The switch is on."), tr("The switch is off.")),
+        (before.lead.plug_in, after.lead.plug_in, tr("The lead's plug is in."), tr("The lead's plug is out.")),
+    )
+    yield from (yes if now else no for was, now, yes, no in pairs if was != now)
+    faults = (before.lead.broken, before.lead.shorted, before.lead.tab_touches)
+    if faults != (after.lead.broken, after.lead.shorted, after.lead.tab_touches):
+        yield tr("The switch lead is in another condition.")
+
+
+def _on_the_engine(before: BenchState, after: BenchState) -> Iterator[str]:
+    was, now = before.engaged, after.engaged
+    if (was is None) != (now is None):
+        yield tr("The magneto stands for itself now.") if now is None else tr("The magneto is on an engine now.")
+    if was is None or now is None:
+        return
+    if was.mounted != now.mounted:
+        yield tr("The magneto is on the engine.") if now.mounted else tr("The magneto is off the engine.")
+    if was.side != now.side:
+        yield tr("The left magneto is in view.") if now.side == "left" else tr("The right magneto is in view.")
+    one, other = mounting_of(was, now.side), mounting_of(now, now.side)
+    if one.magneto_teeth != other.magneto_teeth:
+        yield tr("The magneto flange stands in other teeth of the disc.")
+    if one.disc_teeth != other.disc_teeth:
+        yield tr("The disc stands in other teeth of the drive flange.")
+
+
+def _results(before: BenchState, after: BenchState, numbers: bool, inches: bool) -> Iterator[str]:
+    was, now = readings(before), readings(after)
+    one, other = float(was.e_gap_error_deg[0]), float(now.e_gap_error_deg[0])
+    if math.isfinite(one) != math.isfinite(other):
+        yield tr("The contacts open now.") if math.isfinite(other) else tr("The contacts never open now.")
+    elif math.isfinite(one) and abs(other - one) >= _ANGLE_DEG:
+        angle = format_angle(abs(other - one))
+        yield _turned(other - one, numbers, (
+            tr("The contacts open {angle} of rotor later.", angle=angle),
+            tr("The contacts open {angle} of rotor earlier.", angle=angle),
+            tr("The contacts open later."), tr("The contacts open earlier."),
+        ))  # fmt: skip
+    wider = float(now.max_gap_mm[0] - was.max_gap_mm[0])
+    if abs(wider) >= _LENGTH_MM:
+        length, gap = format_length(abs(wider), inches), format_length(float(now.max_gap_mm[0]), inches)
+        yield _turned(wider, numbers, (
+            tr("The largest gap is {length} wider: {gap}.", length=length, gap=gap),
+            tr("The largest gap is {length} narrower: {gap}.", length=length, gap=gap),
+            tr("The largest gap is wider."), tr("The largest gap is narrower."),
+        ))  # fmt: skip
+    if bool(was.within_limits) != bool(now.within_limits):
+        yield tr("It is within its limits now.") if now.within_limits else tr("It is out of its limits now.")

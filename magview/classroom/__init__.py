@@ -1,0 +1,1 @@
+"""The class: sets of exercises, one code for everyone, and who needs help; without accounts or servers."""

@@ -1,0 +1,297 @@
+"""Bench pictures for paper: parts named, numbered with a line to write on, or bare; black, white and hatching."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Literal
+
+import numpy as np
+
+from magview.bench.breaker_end import PARENTS as BREAKER_PARENTS
+from magview.bench.breaker_end import breaker_end, pose
+from magview.bench.crank_end import PARENTS as CRANK_PARENTS
+from magview.bench.crank_end import crank_end, crank_pose
+from magview.bench.drive_end import DISC_IN_MM, DISC_OUT_MM, DRIVE_MM, EXTENT_MM, drive_end, drive_pose
+from magview.bench.drive_end import PARENTS as DRIVE_PARENTS
+from magview.bench.labels import arrange
+from magview.bench.lead_picture import HEIGHT, WIDTH, lead_picture
+from magview.bench.shapes import Array, Point, polar
+from magview.bench.state import BenchState, crank_deg
+from magview.bench.told import ENDS, TOLD, End
+from magview.bench.words import breaker_end_sense, direction_word
+from magview.job.svg import Frame, Places, path, pieces, svg, words
+from magview.spec.base import SpecError
+from magview.spec.engine import Engine
+from magview.spec.frozen import frozen
+from magview.spec.language import tr
+
+Labels = Literal["names", "blanks", "answers", "none"]
+"""What stands beside a picture: names; numbers with a line to write on; the same filled in; nothing."""
+
+_WIDTH, _MARGIN, _SIZE = 700.0, 148.0, 11.5
+"""Of a picture over the page's whole width, of each column of names, and of type [px]."""
+
+_LINE = 122.0
+"""A line to write a name on: a good three centimetres on paper [px]."""
+
+Tips = dict[str, tuple[float, float]]
+
+
+@frozen
+class Drawn:
+    """A picture as SVG with its caption, and the parts in it in their order."""
+
+    svg: str
+    caption: str
+    parts: tuple[str, ...]
+
+
+def has(state: BenchState, end: End) -> bool:
+    """Whether a bench has a picture: drive end and crank need an engine."""
+    return end in ("breaker", "lead") or state.engaged is not None
+
+
+def drawing(state: BenchState, end: End, labels: Labels = "names") -> Drawn:
+    """A picture of a bench. Raises SpecError for one that this bench has not."""
+    if not has(state, end):
+        raise SpecError(tr("This magneto is not on an engine: there is no such picture of it"))
+    height, body, tips = {"breaker": _breaker, "drive": _drive, "crank": _crank, "lead": _lead}[end](state)
+    parts = tuple(name for name in TOLD[end] if name in tips)
+    if labels != "none":
+        body += _labels({name: tips[name] for name in parts}, labels, height)
+    return Drawn(svg(_WIDTH, height, tr(ENDS[end]), body), _caption(state, end), parts)
+
+
+def _caption(state: BenchState, end: End) -> str:
+    name, rotation = state.magneto.name, state.magneto.rotation
+    match end:
+        case "breaker":
+            return tr(
+                "{magneto}, seen from the breaker end; the rotor turns {way}. Rotor and pole shoes are diagrammatic; "
+                "cam, arm, contacts and marks are to scale.",
+                magneto=name, way=tr(direction_word(1, rotation, "breaker end")),
+            )  # fmt: skip
+        case "drive":
+            return tr(
+                "{magneto}, seen from the drive end; the rotor turns {way}. Both faces of the disc are drawn, "
+                "the drive face outside, the magneto face inside.",
+                magneto=name, way=tr(direction_word(1, rotation, "drive end")),
+            )  # fmt: skip
+        case "crank":
+            assert state.engaged is not None
+            engine = state.engaged.installation.engine
+            way = tr("clockwise") if engine.rotation == "clockwise" else tr("anticlockwise")
+            return tr("{engine}, seen from the propeller end; it turns {way}.", engine=engine.name, way=way)
+        case "lead":
+            return tr("The primary circuit with its switch lead; the switch is off.")
+
+
+# ---------------------------------------------------------------------- pictures: height, body, where names point
+
+
+def _breaker(state: BenchState) -> tuple[float, str, Tips]:
+    shown, now = breaker_end(state.magneto), pose(state)
+    places = Places(BREAKER_PARENTS, shown.origins, now.turns_deg)
+    side = _WIDTH - 2 * _MARGIN
+    height = side + 12.0
+    frame = Frame(side / (2 * shown.extent_mm), _WIDTH / 2, height / 2)
+    body = pieces(shown.shapes, places, frame) + _poles(state, shown.extent_mm / 1.56, frame)
+    return height, body, _tips(shown.anchors, places, frame)
+
+
+def _poles(state: BenchState, rim_mm: float, frame: Frame) -> str:
+    sense, poles = breaker_end_sense(state.magneto), state.magneto.poles
+    text = ""
+    for i in range(poles):
+        at = polar(1.1 * rim_mm, i * 360.0 / poles + sense * state.rotor_deg + 360.0 / poles * 0.2)
+        x, y = frame.of(at[None])[0].tolist()
+        # On white, or the hatching would run through the letter.
+        text += f'<circle cx="{x:.1f}" cy="{y:.1f}" r="8" fill="#ffffff" stroke="none"/>'
+        text += words(x, y + 4.2, "S" if i % 2 else "N", "middle", _SIZE)
+    return text
+
+
+def _drive(state: BenchState) -> tuple[float, str, Tips]:
+    assert state.engaged is not None
+    turns = drive_pose(state, state.engaged).turns_deg
+    turns = {group: turn - turns["flange"] for group, turn in turns.items()}
+    places = Places(DRIVE_PARENTS, dict.fromkeys(DRIVE_PARENTS, (0.0, 0.0)), turns)
+    side = _WIDTH - 2 * _MARGIN - 40.0
+    frame = Frame(side / (2 * EXTENT_MM), _WIDTH / 2, side / 2)
+    shapes = drive_end(state.engaged.installation.coupling)
+    return side, pieces(shapes, places, frame), _tips(drive_anchors(), places, frame)
+
+
+def _crank(state: BenchState) -> tuple[float, str, Tips]:
+    assert state.engaged is not None
+    engine = state.engaged.installation.engine
+    shown, now = crank_end(engine), crank_pose(engine, crank_deg(state))
+    # A bearing counts from the top; the rod lies along x in its own group.
+    angle = float(np.degrees(np.arctan2(now.piston[0] - now.pin[0], now.piston[1] - now.pin[1]))) - 90.0
+    turns, origins = {"disc": now.crank_turn_deg, "rod": angle}, dict.fromkeys(CRANK_PARENTS, (0.0, 0.0))
+    places = Places(CRANK_PARENTS, origins, turns, {"rod": now.pin, "piston": now.piston})
+    left, bottom, right, top = shown.box
+    scale = (_WIDTH - 2 * _MARGIN) / (right - left)
+    frame = Frame(scale, _MARGIN - scale * left, scale * top + 8.0)
+    # Web and disc turn about the same centre: the disc's own turn is enough for both.
+    turns["web"] = now.crank_turn_deg
+    return (
+        scale * (top - bottom) + 16.0,
+        pieces(shown.shapes, places, frame),
+        _tips(crank_anchors(engine, crank_deg(state)), places, frame),
+    )
+
+
+def drive_anchors() -> dict[str, tuple[str, Point]]:
+    """Where the names of the coupling's parts point: part → (group, point [mm])."""
+    return {
+        "drive flange": ("flange", _at((DISC_OUT_MM + DRIVE_MM) / 2 + 1.0, 290.0)),
+        "disc": ("disc", _at((DISC_IN_MM + DISC_OUT_MM) / 2, 70.0)),
+        "magneto flange": ("hub", _at(DISC_IN_MM - 7.0, 235.0)),
+        "painted mark": ("flange", _at(DRIVE_MM - 2.0, 0.0)),
+    }
+
+
+def crank_anchors(engine: Engine, crank_at_deg: float) -> dict[str, tuple[str, Point]]:
+    """Where the names of the crank's parts point, the crank at an angle [crank deg]: part → (group, point [mm])."""
+    shown, now = crank_end(engine), crank_pose(engine, crank_at_deg)
+    unit, right = shown.unit_mm, shown.box[2]
+    return {
+        "crank": ("case", (now.pin[0] / 2, now.pin[1] / 2)),
+        "connecting rod": ("rod", (0.55 * engine.rod_mm, 0.0)),
+        "piston pin": ("piston", (0.0, 0.0)),
+        "piston": ("piston", (-0.3 * unit, 0.5 * unit)),
+        "cylinder": ("case", (right - 1.2 * unit, -0.84 * unit)),
+        "timing disc": ("case", (-0.9 * unit, 0.9 * unit)),
+        "pointer": ("front", (shown.disc_mm * 1.1, 0.0)),
+    }
+
+
+def _lead(state: BenchState) -> tuple[float, str, Tips]:
+    shown = lead_picture(state)
+    scale = (_WIDTH - 2 * _MARGIN) / WIDTH
+    height = scale * HEIGHT
+    frame = Frame(scale, _MARGIN, height)
+    widths = {"wire": 1.2, "part": 2.2, "fault": 2.8, "ground": 1.6}
+    body = "".join(
+        f'<path d="{path(frame.of(stroke.points), False)}" fill="none" stroke="#000000" '
+        f'stroke-width="{widths[stroke.kind]:g}"/>\n'
+        for stroke in shown.strokes
+    )
+    plug = 44.0 if state.lead.plug_in else 54.0
+    anchors: Mapping[str, Point] = {
+        "coil": (12.0, 28.0), "contacts": (24.0, 34.0), "plug": (plug, 48.4), "spring tab": (44.0, 41.2),
+        "lead": (72.0, 46.0), "switch": (84.0, 31.5),
+    }  # fmt: skip
+    return height, body, {name: _pair(frame.of(np.array([point]))) for name, point in anchors.items()}
+
+
+def _at(radius: float, bearing: float) -> Point:
+    x, y = polar(radius, bearing).tolist()
+    return x, y
+
+
+def _pair(points: Array) -> tuple[float, float]:
+    x, y = points[0].tolist()
+    return x, y
+
+
+def _tips(anchors: Mapping[str, tuple[str, Point]], places: Places, frame: Frame) -> Tips:
+    return {n: _pair(frame.of(places.put(group, np.array([point])))) for n, (group, point) in anchors.items()}
+
+
+# ---------------------------------------------------------------------- names and blanks
+
+
+def _labels(tips: Tips, labels: Labels, height: float) -> str:
+    numbers = {name: number for number, name in enumerate(tips, 1)}
+    text = ""
+    for label in arrange(tips, _MARGIN, _WIDTH - _MARGIN, 22.0, height - 8.0, 30.0 if labels != "names" else 20.0):
+        text += (
+            f'<path d="M{label.x:.1f} {label.y:.1f}L{label.tip_x:.1f} {label.tip_y:.1f}" fill="none" '
+            f'stroke="#000000" stroke-width="0.7"/>'
+            f'<circle cx="{label.tip_x:.1f}" cy="{label.tip_y:.1f}" r="2.2" fill="#000000" stroke="#ffffff" '
+            f'stroke-width="0.8"/>'
+        )
+        name = tr(label.text)
+        if labels == "names":
+            anchor, x = ("end", label.x - 4) if label.left else ("start", label.x + 4)
+            text += words(x, label.y + 4.0, name, anchor, _SIZE)
+            continue
+        text += _numbered(numbers[label.text], name if labels == "answers" else "", label.x, label.y, label.left)
+    return text
+
+
+def _numbered(number: int, answer: str, x: float, y: float, left: bool) -> str:
+    """A number in a circle, and a line beside it with the answer on it, or nothing."""
+    at = x - 10 if left else x + 10
+    start = at - 10 - _LINE if left else at + 10
+    text = f'<circle cx="{at:.1f}" cy="{y:.1f}" r="9" fill="#ffffff" stroke="#000000" stroke-width="1"/>'
+    text += words(at, y + 4.0, str(number), "middle", _SIZE)
+    text += (
+        f'<path d="M{start:.1f} {y + 6:.1f}L{start + _LINE:.1f} {y + 6:.1f}" fill="none" stroke="#000000" '
+        f'stroke-width="0.8"/>'
+    )
+    return text + (words(start + 3, y + 3.0, answer, "start", _SIZE) if answer else "")
+
+
+# ---------------------------------------------------------------------- readings to write into a picture
+
+
+def gap_svg(answer: str) -> str:
+    """Two contacts and the gap between them, with a line for its measure; not to scale."""
+    body = ""
+    for y in (20.0, 96.0):
+        body += f'<path d="M40 {y:g}L150 {y:g}L150 {y + 34:g}L40 {y + 34:g}Z" fill="#ffffff" stroke="#000000" '
+        body += 'stroke-width="1.2"/>'
+        for x in range(46, 150, 9):
+            low, high = (x, min(x + 17, 150))
+            body += f'<path d="M{low} {y + 34:g}L{high} {y + 34 - 2 * (high - low):g}" stroke="#000000" '
+            body += 'stroke-width="0.5" fill="none"/>'
+    body += _arrow(175.0, 54.0, 96.0)
+    for y in (54.0, 96.0):
+        body += f'<path d="M150 {y:g}L185 {y:g}" stroke="#000000" stroke-width="0.8" fill="none"/>'
+    return svg(340.0, 150.0, tr("Largest gap"), body + _blank(196.0, 80.0, answer, 84.0, tr("mm")))
+
+
+def mark_svg(state: BenchState, answer: str) -> str:
+    """Rim, mark and straightedge as the contacts open, with a line for the distance; not to scale."""
+    sense = breaker_end_sense(state.magneto)
+    rim = "".join(
+        f'<path d="M{170 - 150} {y + 26}Q170 {y - 26} {170 + 150} {y + 26}" fill="none" stroke="#000000" '
+        'stroke-width="1.2"/>' for y in (40, 70)
+    )  # fmt: skip
+    edge = 170 + sense * 62
+    rim += '<path d="M170 14L170 44" stroke="#000000" stroke-width="3" fill="none"/>'
+    rim += f'<path d="M{edge} 20L{170 + sense * 22} 150" stroke="#000000" stroke-width="1.6" fill="none" '
+    rim += 'stroke-dasharray="8 5"/>'
+    near = 170.0 + 2.0 * sense
+    rim += _across(18.0, near, edge) + _across(18.0, edge, near)  # both ways: which of them is for the pupil to say
+    way = tr("turns {way}", way=tr(direction_word(1, state.magneto.rotation, "breaker end")))
+    start, end = (28.0, 78.0) if sense > 0 else (78.0, 28.0)
+    rim += _across(124.0, start, end) + words(53.0, 142.0, way, "middle", 10.0)
+    return svg(340.0, 150.0, tr("Straightedge and rim mark"), rim + _blank(222.0, 112.0, answer, 76.0, tr("mm")))
+
+
+def _arrow(x: float, top: float, bottom: float) -> str:
+    return (
+        f'<path d="M{x:g} {top:g}L{x:g} {bottom:g}M{x - 4:g} {top + 8:g}L{x:g} {top:g}L{x + 4:g} {top + 8:g}'
+        f'M{x - 4:g} {bottom - 8:g}L{x:g} {bottom:g}L{x + 4:g} {bottom - 8:g}" fill="none" stroke="#000000" '
+        'stroke-width="1"/>'
+    )
+
+
+def _across(y: float, start: float, end: float) -> str:
+    back = -7.0 if end > start else 7.0
+    return (
+        f'<path d="M{start:g} {y:g}L{end:g} {y:g}M{end + back:g} {y - 4:g}L{end:g} {y:g}L{end + back:g} {y + 4:g}" '
+        'fill="none" stroke="#000000" stroke-width="1"/>'
+    )
+
+
+def _blank(x: float, y: float, answer: str, width: float, unit: str) -> str:
+    """A line to write on, the answer on it or nothing, the unit behind an empty one."""
+    line = f'<path d="M{x:g} {y + 3:g}L{x + width:g} {y + 3:g}" stroke="#000000" stroke-width="0.8" fill="none"/>'
+    if answer:
+        return line + words(x + 3, y, answer, "start", _SIZE)
+    return line + words(x + width + 4, y, unit, "start", _SIZE)

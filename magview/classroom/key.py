@@ -1,0 +1,241 @@
+"""The instructor's answer key: what is hidden in each exercise, for everyone or for each pupil."""
+
+from __future__ import annotations
+
+import csv
+import io
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from magview.bench.state import Side
+from magview.classroom.sets import ClassSet
+from magview.practice.debrief import Truth, truths
+from magview.practice.exercise import Exercise, FaultKind
+from magview.practice.faults import Drawn, begin, drawn
+from magview.spec.base import SpecError
+from magview.spec.language import tr
+from magview.spec.units import format_length
+
+
+@dataclass(frozen=True)
+class KeyFault:
+    """One fault that is there: on which magneto, of which kind, and in words with its size."""
+
+    side: Side
+    kind: FaultKind
+    words: str
+
+
+@dataclass(frozen=True)
+class KeyEntry:
+    """One exercise as one pupil (or everyone, `pupil` "") finds it."""
+
+    number: int
+    exercise: Exercise
+    pupil: str
+    seed: int
+    faults: tuple[KeyFault, ...]
+    truths: tuple[Truth, ...]
+    """What instruments would read if they were perfect; `as_found` is it."""
+
+
+def key_entry(of: ClassSet, number: int, pupil: str = "") -> KeyEntry:
+    """The key to one exercise for one pupil. Raises SpecError where each has their own and nobody is named."""
+    exercise, seed = of.exercise(number), of.seed_of(number, pupil)
+    first = begin(exercise, seed)
+    named = pupil if of.each_their_own else ""
+    return KeyEntry(number, exercise, named, seed, tuple(faults_of(exercise, seed)), tuple(truths(first, first)))
+
+
+def answer_key(of: ClassSet, pupils: Iterable[str] = ()) -> list[KeyEntry]:
+    """The key to every exercise; where each has their own fault, for each of `pupils`, or those of the set's list.
+
+    Raises SpecError where each has their own and nobody is named.
+    """
+    numbers = range(1, len(of.exercises) + 1)
+    if not of.each_their_own:
+        return [key_entry(of, n) for n in numbers]
+    names = list(pupils) or list(of.pupils)
+    if not names:
+        raise SpecError(tr("Each pupil of this set has a fault of their own: name the pupils the key is for"))
+    return [key_entry(of, n, name) for n in numbers for name in names]
+
+
+def faults_of(exercise: Exercise, seed: int, sound: bool = True) -> list[KeyFault]:
+    """The faults that a seed draws, in words; `sound`: a switch lead drawn as sound is told too."""
+    return [
+        KeyFault(side, fault.kind, words)
+        for side in exercise.sides
+        for fault in exercise.faults
+        if fault.side in (None, side)
+        and not _unseen(exercise, side, fault.kind)
+        and (found := drawn(exercise, seed, side))
+        and (sound or fault.kind != "lead" or found.lead != "sound")
+        and (words := _words(found, fault.kind))
+    ]
+
+
+def _unseen(exercise: Exercise, side: Side, kind: FaultKind) -> bool:
+    """An engine has one disc: what was drawn for the second magneto's, or for one set already, is not there."""
+    return kind == "disc-zero" and (exercise.start.disc_at_zero or side != exercise.sides[0])
+
+
+def _words(found: Drawn, kind: FaultKind) -> str:
+    """A fault in words; "" where it was not drawn."""
+    size = _size(found, kind)
+    if not size:
+        return ""
+    amount = f"{abs(size):.2f}"
+    millimetres = format_length(abs(size), False)
+    match kind:
+        case "opening":
+            late = tr("contacts open {amount}° of rotor late", amount=amount)
+            return late if size > 0 else tr("contacts open {amount}° of rotor early", amount=amount)
+        case "gap":
+            wide = tr("largest gap {length} too wide", length=millimetres)
+            return wide if size > 0 else tr("largest gap {length} too narrow", length=millimetres)
+        case "plate":
+            with_cam = tr("backplate {amount}° off, with cam rotation", amount=amount)
+            return with_cam if size > 0 else tr("backplate {amount}° off, against cam rotation", amount=amount)
+        case "creep":
+            closer = tr("lock screw carries the contact screw {amount}° along, contacts closer", amount=amount)
+            return closer if size > 0 else tr(
+                "lock screw carries the contact screw {amount}° along, contacts wider", amount=amount
+            )  # fmt: skip
+        case "lobe-low" | "pip" | "backlash":
+            return _wear_words(found, kind)
+        case "teeth" | "disc-teeth" | "vernier":
+            return _teeth_words(kind, int(size))
+        case "disc-zero":
+            return tr("crank disc reads {reading}° at top dead centre", reading=f"{size:+.2f}")
+        case "wrong-stroke" | "rotor-at-neutral":
+            at_neutral = tr("fitted with the rotor at neutral")
+            return at_neutral if kind == "rotor-at-neutral" else tr("fires on the wrong stroke")
+        case "lead":
+            return _lead_words(found.lead)
+
+
+def _wear_words(found: Drawn, kind: str) -> str:
+    """Wear, which has no sign."""
+    less = format_length(found.lobe_low, False)
+    return {
+        "lobe-low": tr("lobe {lobe} lifts {length} less", lobe=found.lobe, length=less),
+        "pip": tr("pip of {length} on the contacts", length=format_length(found.pip, False)),
+        "backlash": tr("{amount}° of rotor play in the coupling", amount=f"{found.backlash:.2f}"),
+    }[kind]
+
+
+def _teeth_words(kind: str, size: int) -> str:
+    """Whole teeth or vernier steps, positive = fires early; each number and way written out for translators."""
+    one, many = {
+        ("teeth", True): (
+            tr("one tooth early at the magneto flange"),
+            tr("{count} teeth early at the magneto flange"),
+        ),
+        ("teeth", False): (
+            tr("one tooth late at the magneto flange"),
+            tr("{count} teeth late at the magneto flange"),
+        ),
+        ("disc-teeth", True): (
+            tr("one tooth early at the drive flange"),
+            tr("{count} teeth early at the drive flange"),
+        ),
+        ("disc-teeth", False): (
+            tr("one tooth late at the drive flange"),
+            tr("{count} teeth late at the drive flange"),
+        ),
+        ("vernier", True): (tr("one vernier step early"), tr("{count} vernier steps early")),
+        ("vernier", False): (tr("one vernier step late"), tr("{count} vernier steps late")),
+    }[kind, size > 0]
+    return one if abs(size) == 1 else many.format(count=abs(size))
+
+
+def _lead_words(lead: str) -> str:
+    return {
+        "broken": tr("switch lead broken: no ground"),
+        "shorted": tr("switch lead shorted: always grounded"),
+        "tab": tr("spring tab does not touch: the coil is not joined"),
+        "sound": tr("switch lead sound"),
+    }[lead]
+
+
+def _size(found: Drawn, kind: FaultKind) -> float:
+    """The size drawn; 1 for a fault without size that is there, 0 for one that is not."""
+    if kind == "lead":
+        return 1.0  # "sound" is an answer too
+    return float(getattr(found, kind.replace("-", "_")))
+
+
+# ---------------------------------------------------------------------- as table and text
+
+KeyRow = tuple[str, str, str, str, str]
+
+
+def key_heads() -> KeyRow:
+    """The heads of `key_rows`."""
+    return tr("Exercise"), tr("Pupil"), tr("Magneto"), tr("What"), tr("Answer")
+
+
+def key_rows(entries: Iterable[KeyEntry]) -> list[KeyRow]:
+    """A key as rows: the hidden faults of each entry first, then what stands as found."""
+    rows: list[KeyRow] = []
+    for entry in entries:
+        title = tr("{number}. {name}", number=entry.number, name=tr(entry.exercise.name))
+        who = entry.pupil or tr("everyone")
+        rows += [(title, who, side_word(f.side, entry.exercise), tr("Fault"), f.words) for f in entry.faults]
+        if not entry.faults:
+            rows.append((title, who, "", tr("Fault"), tr("none")))
+        rows += [(title, who, "", t.what, t.as_found) for t in entry.truths]
+    return rows
+
+
+def side_word(side: Side, exercise: Exercise) -> str:
+    """ "left" or "right" where there are two magnetos, else ""."""
+    if not exercise.both_sides:
+        return ""
+    return tr("left") if side == "left" else tr("right")
+
+
+def key_text(of: ClassSet, entries: Iterable[KeyEntry], code: str = "") -> str:
+    """A key to read or print."""
+    lines = [tr("Answer key: {title}", title=of.title) if of.title else tr("Answer key")]
+    if code:
+        lines.append(tr("Code {code}", code=code))
+    for entry in entries:
+        who = entry.pupil or tr("everyone")
+        lines += ["", tr("{number}. {name} – {who} (draws from {seed})",
+                         number=entry.number, name=tr(entry.exercise.name), who=who, seed=entry.seed)]  # fmt: skip
+        for fault in entry.faults:
+            side = side_word(fault.side, entry.exercise)
+            lines.append(f"   • {side}: {fault.words}" if side else f"   • {fault.words}")
+        if not entry.faults:
+            lines.append(tr("   • no fault: it is as it should be"))
+        width = max((len(t.what) for t in entry.truths), default=0)
+        lines += [f"     {t.what:<{width}}  {t.as_found}" for t in entry.truths]
+    return "\n".join(lines) + "\n"
+
+
+def key_csv(entries: Iterable[KeyEntry]) -> str:
+    """A key as comma-separated values."""
+    return csv_text([key_heads(), *key_rows(entries)])
+
+
+def csv_text(rows: Iterable[Iterable[object]]) -> str:
+    """Rows as comma-separated values; a cell that a spreadsheet would run as a formula is quoted."""
+    out = io.StringIO()
+    writer = csv.writer(out)
+    for row in rows:
+        cells = ["" if cell is None else str(cell) for cell in row]
+        writer.writerow([f"'{c}" if c[:1] in ("=", "@", "+", "\t") or _formula(c) else c for c in cells])
+    return out.getvalue()
+
+
+def _formula(cell: str) -> bool:
+    """Whether a cell with a minus in front is anything but a number."""
+    if cell[:1] not in ("-", "\r"):
+        return False
+    try:
+        float(cell)
+    except ValueError:
+        return True
+    return False

@@ -1,0 +1,90 @@
+"""Steps, faults, dangers and errors in words, in the present language."""
+
+from __future__ import annotations
+
+from magview.classroom.results import Error, FaultFound, Result, Step
+from magview.spec.language import marked, tr
+
+STEPS = {
+    "e-gap": marked("rotor held at the E-gap"),
+    "opening": marked("contacts open at the mark"),
+    "gap": marked("largest gap within its limits"),
+    "contacts": marked("contacts clean and flat"),
+    "disc-zero": marked("disc set to top dead centre"),
+    "timing": marked("timed to the engine"),
+    "synchronised": marked("both magnetos together"),
+    "lead": marked("switch lead sound and proved"),
+    "marks": marked("coupling marked first"),
+    "secured": marked("everything tight and closed up"),
+}
+READINGS = {
+    "opening": marked("opening, as written down"),
+    "gap": marked("largest gap, as written down"),
+    "firing": marked("firing, as written down"),
+    "disc-zero": marked("disc's zero, as written down"),
+    "lead": marked("switch lead, as written down"),
+}
+FAULTS = {
+    "opening": marked("opens early or late"),
+    "gap": marked("gap too wide or narrow"),
+    "plate": marked("backplate off"),
+    "creep": marked("lock screw carries the contact screw along"),
+    "lobe-low": marked("a low lobe"),
+    "pip": marked("pip on the contacts"),
+    "backlash": marked("play in the coupling"),
+    "teeth": marked("teeth out at the magneto flange"),
+    "disc-teeth": marked("teeth out at the drive flange"),
+    "vernier": marked("vernier steps out"),
+    "disc-zero": marked("disc not at zero"),
+    "wrong-stroke": marked("on the wrong stroke"),
+    "rotor-at-neutral": marked("fitted at neutral"),
+    "lead": marked("switch lead"),
+}
+DANGERS = {
+    "unmarked": marked("took the magneto off unmarked"),
+    "chocks": marked("turned the propeller with no chocks at the wheels"),
+    "live": marked("turned the propeller with a live magneto and the plugs in"),
+    "unproved": marked("turned the propeller, plugs in, without proving the switch"),
+    "slack": marked("handed in with screws or nuts slack"),
+    "switch": marked("handed in with the switch on"),
+}
+ERRORS: dict[Error, str] = {
+    "wrong": marked("{step}: wrong"),
+    "near": marked("{step}: nearly right"),
+    "unproved": marked("{step}: right, not proved by instruments"),
+}
+
+
+def sided(words: str, side: str | None) -> str:
+    """With the magneto named where there are two."""
+    if side is None:
+        return words
+    return tr("{what} (left)", what=words) if side == "left" else tr("{what} (right)", what=words)
+
+
+def step_words(step: Step) -> str:
+    """What a step of the rubric is."""
+    return sided(tr(READINGS[step.reading]) if step.reading is not None else tr(STEPS[step.goal]), step.side)
+
+
+def fault_words(fault: FaultFound) -> str:
+    """What a fault is."""
+    return sided(tr(FAULTS[fault.kind]), fault.side)
+
+
+def danger_words(kind: str) -> str:
+    """What a dangerous act was."""
+    return tr(DANGERS.get(kind.split("-")[0], "{kind}"), kind=kind)
+
+
+def state_words(result: Result) -> str:
+    """Passed or not, or why a file does not count."""
+    match result.state:
+        case "marked":
+            return tr("passed") if result.passed else tr("not passed")
+        case "newer":
+            return tr("newer version")
+        case "unfinished":
+            return tr("not handed in")
+        case "damaged":
+            return tr("damaged")

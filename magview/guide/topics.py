@@ -1,0 +1,54 @@
+"""Which page tells of what: the parts of the windows, by the names of their classes, and the guide's pages."""
+
+from __future__ import annotations
+
+TOPICS = {
+    # Windows as a whole, where the part in front has no page of its own.
+    "MainWindow": "first-minutes",
+    "PracticeWindow": "practice",
+    # The bench.
+    "BreakerView": "pictures#breaker-end",
+    "ContactView": "pictures#the-contacts-magnified",
+    "DriveView": "pictures#drive-end",
+    "CrankView": "pictures#crank-and-piston",
+    "SettingPanel": "internal-timing",
+    "TimingPanel": "engine-timing",
+    "StopBox": "engine-timing#true-top-dead-centre-from-two-stop-readings",
+    "LeadPanel": "switch-lead",
+    "TrialsPanel": "trials",
+    "UncertaintyPanel": "uncertainty",
+    "WearPanel": "wear",
+    "LiftDialog": "own-magneto#from-a-table-of-measured-lift",
+    # The plots.
+    "PlotPane": "plots",
+    "LiftSheet": "plots#lift-and-gap",
+    "LobeSheet": "plots#lobes",
+    "WindowSheet": "plots#window",
+    "CoilSheet": "plots#coil",
+    "PullSheet": "plots#magnet",
+    "CouplingSheet": "plots#coupling",
+    "TrialsSheet": "plots#trials",
+    "BudgetSheet": "plots#uncertainty",
+    "WearSheet": "plots#wear",
+    # Practice.
+    "TaskPanel": "practice#the-task",
+    "TrayPanel": "practice#the-tray",
+    "WorkPanel": "practice#the-work",
+    "NotebookPanel": "practice#the-notebook",
+    "LessonPanel": "practice#lessons",
+    "LessonStrip": "practice#lessons",
+    "SightBox": "practice#what-you-see-and-how-you-turn",
+    "TurningBox": "practice#what-you-see-and-how-you-turn",
+    "DebriefView": "practice#the-debrief",
+    "Choice": "practice",
+    # The job sheet, files of one's own, the class.
+    "JobWindow": "job-sheet",
+    "OwnWindow": "own-magneto#field-by-field-guided",
+    "ClassDesk": "instructor#the-pupils-side",
+    "ClassMaker": "instructor#one-code-for-all",
+    "GatherWindow": "instructor#gather",
+    "ExerciseEditor": "instructor#exercises-of-your-own",
+    "PaperDialog": "instructor#on-paper",
+    "ReportDialog": "troubleshooting#something-in-the-program-itself-goes-wrong",
+}
+"""From the class of a window, panel, picture or plot to ``page`` or ``page#anchor``."""

@@ -1,0 +1,1 @@
+"""What the program does for itself: its folders, its log, reports of its faults, its place on the desktop."""

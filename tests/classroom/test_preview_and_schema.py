@@ -1,0 +1,69 @@
+"""What is published of the file formats holds for files; the preview shows what is drawn and what is read."""
+
+from __future__ import annotations
+
+import json
+from html import unescape
+
+import jsonschema
+import pytest
+
+from magview.classroom.key import faults_of
+from magview.classroom.preview import advice, preview_html
+from magview.classroom.schema import MODELS, schema
+from magview.classroom.sets import write_set
+from magview.practice.exercise import Tray
+from magview.practice.library import find_exercise, shipped_exercises
+from magview.spec.library import resources
+from tests.classroom.attempts import a_set, done, handed
+
+
+def validator(kind):
+    found = schema(kind)
+    jsonschema.Draft202012Validator.check_schema(found)
+    return jsonschema.Draft202012Validator(found)
+
+
+@pytest.mark.parametrize("kind", MODELS)
+def test_a_schema_is_one(kind):
+    assert validator(kind).schema["title"] == f"magview-{kind}/1"
+    assert not validator(kind).is_valid({})
+
+
+@pytest.mark.parametrize("name", shipped_exercises())
+def test_shipped_exercises_fit_the_schema(name):
+    validator("exercise").validate(json.loads((resources() / "exercises" / f"{name}.json").read_text("utf-8")))
+
+
+def test_sets_and_handed_in_files_fit_their_schemas(tmp_path):
+    of = a_set("gap-wrong", "both-everything-wrong", pupils=("Zoë",), minutes=30)
+    write_set(tmp_path / "set.json", of)
+    data = json.loads((tmp_path / "set.json").read_text("utf-8"))
+    validator("class").validate(data)
+    validator("class").validate({**data, "exercises": ["pips", "own.json"]})
+    assert not validator("class").is_valid({**data, "seed": -1})
+    text = handed(of, 1, "Zoë", done(of, 1, "Zoë", "idle"))[1]
+    validator("handed-in").validate(json.loads(text))
+    assert not validator("handed-in").is_valid({**json.loads(text), "digest": "x"})
+
+
+@pytest.mark.parametrize("name", shipped_exercises())
+def test_the_preview_shows_what_is_hidden_and_what_is_read(name):
+    exercise = find_exercise(name)
+    html = unescape(preview_html(exercise, 7))
+    assert all(f.words in html for f in faults_of(exercise, 7))
+    assert exercise.task.splitlines()[0] in html
+
+
+def test_text_is_not_taken_for_html():
+    exercise = find_exercise("gap-wrong").model_copy(update={"story": "<b>a & b</b>"})
+    assert "&lt;b&gt;a &amp; b&lt;/b&gt;" in preview_html(exercise, 7)
+
+
+def test_what_may_have_been_forgotten():
+    exercise = find_exercise("gap-wrong")
+    assert advice(exercise) == []
+    bare = exercise.model_copy(update={"tray": Tray(lamp=True, straightedge="0.5 mm")})
+    assert advice(bare) == ["Nothing on the tray can prove “largest gap within its limits”."]
+    only_gap = exercise.model_copy(update={"goals": tuple(g for g in exercise.goals if g.goal == "gap")})
+    assert advice(only_gap) == ["No goal asks for “opens early or late”."]

@@ -1,0 +1,226 @@
+"""The numbers of the guide's examples, computed here from the formulas it prints, apart from the program.
+
+Each example is read out of the page: an example that is changed and no longer true fails.
+"""
+
+from __future__ import annotations
+
+import re
+from fractions import Fraction
+from math import acos, asin, atan, cos, degrees, gcd, lcm, pi, radians, sin, sqrt, tan
+
+import pytest
+
+from magview.guide.pages import pages
+from magview.spec.library import find_engine, find_installation, find_magneto
+
+
+def holds(page: str, *texts: str) -> None:
+    source = re.sub(r"\*", "", pages()[page].source)
+    for text in texts:
+        assert text in source, f"{page} does not say “{text}”"
+
+
+SEVEN = find_magneto("seven-radial")
+D, A, K = SEVEN.breaker.pivot_distance_mm, SEVEN.breaker.heel_arm_mm, SEVEN.breaker.contact_arm_mm
+
+
+def arm_rad(radius: float) -> float:
+    return acos((A**2 + D**2 - radius**2) / (2 * A * D))
+
+
+def test_cam_and_breaker():
+    profile = SEVEN.cam.profile
+    base = profile.base_radius_mm + SEVEN.breaker.heel_radius_mm
+    low, high = arm_rad(base), arm_rad(base + profile.lift_mm)
+    holds(
+        "theory-breaker",
+        f"base circle {profile.base_radius_mm:g} mm, lift {profile.lift_mm:g} mm",
+        f"D = {D:g} mm, A = {A:g} mm, K = {K:g} mm",
+        f"R = {base:.1f} mm and γ = {degrees(low):.2f}°",
+        f"R = {base + profile.lift_mm:.2f} mm and γ = {degrees(high):.2f}°",
+        f"lifted {K * (high - low):.3f} mm",
+    )
+
+
+def test_offset_at_the_rim():
+    inch = 25.4 / 32
+    radius = SEVEN.marks.radius_mm
+    holds(
+        "theory-setting",
+        f"rim marks at {radius:g} mm",
+        f"one degree is {radius * tan(radians(1)):.3f} mm",
+        f"1/32 in = {inch:.3f} mm is {degrees(atan(inch / radius)):.2f}°",
+    )
+
+
+def modified_sine(x: float) -> float:
+    """The law as handbooks of cam design write it."""
+    c = 1 / (4 + pi)
+    if x < 1 / 8:
+        return c * (pi * x - sin(4 * pi * x) / 4)
+    if x <= 7 / 8:
+        return c * (2 + pi * x - 9 / 4 * sin(4 * pi * x / 3 + pi / 3))
+    return c * (4 + pi * x - sin(4 * pi * x) / 4)
+
+
+def bearing_rad(radius: float) -> float:
+    """Of the heel's centre from the pivot's direction, at the cam's centre."""
+    return acos((radius**2 + D**2 - A**2) / (2 * radius * D))
+
+
+def lift_by_touching_mm(before_deg: float) -> float:
+    """Contact lift with the top of lobe 1 so many degrees before the heel's place: the arm is raised until its heel
+    clears every point of the cam's edge, which the program's pitch curve never looks at one by one."""
+    profile, rho = SEVEN.cam.profile, SEVEN.breaker.heel_radius_mm
+    top_at = bearing_rad(profile.base_radius_mm + profile.lift_mm + rho) - radians(before_deg)
+    points = []
+    for i in range(-800, 801):
+        past = before_deg + i * 0.01  # how far before its top this point of the rise lies
+        x = min(max(1 - (past - profile.dwell_deg / 2) / profile.rise_deg, 0.0), 1.0)
+        r, at = profile.base_radius_mm + profile.lift_mm * modified_sine(x), top_at + radians(past)
+        points.append((r * cos(at), r * sin(at)))
+    base = arm_rad(profile.base_radius_mm + rho)
+    low, high = base - 1e-4, base + 0.03
+    for _ in range(22):
+        gamma = (low + high) / 2
+        radius = sqrt(A**2 + D**2 - 2 * A * D * cos(gamma))
+        cx, cy = radius * cos(bearing_rad(radius)), radius * sin(bearing_rad(radius))
+        touches = any((cx - x) ** 2 + (cy - y) ** 2 < rho**2 for x, y in points)
+        low, high = (gamma, high) if touches else (low, gamma)
+    return K * (high - base)
+
+
+def test_plate_and_screw():
+    gap, throw = SEVEN.designed_setting.gap_mm, SEVEN.contact_screw.throw_mm
+    rise = throw * sin(radians(10))
+    holds(
+        "theory-setting",
+        f"opens at 11° with {gap:.3f} mm",
+        f"{throw:g} mm·sin 10° = {rise:.3f} mm",
+        f"falls to {gap - rise:.3f} mm",
+    )
+
+    def opens_before_top(stop: float) -> float:
+        low, high = 3.0, 29.0
+        for _ in range(16):
+            mid = (low + high) / 2
+            low, high = (mid, high) if lift_by_touching_mm(mid) > stop else (low, mid)
+        return (low + high) / 2
+
+    base = SEVEN.cam.profile.base_radius_mm + SEVEN.breaker.heel_radius_mm
+    top = K * (arm_rad(base + SEVEN.cam.profile.lift_mm) - arm_rad(base))
+    designed, closer = (opens_before_top(top - gap + extra) for extra in (0.0, rise))
+    (said,) = re.findall(r"it opens at (\d+\.\d+)°", pages()["theory-setting"].source)
+    assert float(said) == pytest.approx(11.0 + designed - closer, abs=0.02)
+
+
+def test_flux_at_the_e_gap():
+    coil = SEVEN.electrical
+    electrical = SEVEN.poles * SEVEN.e_gap_deg / 2
+    flux = -coil.peak_flux_wb * (sin(radians(electrical)) + coil.third_harmonic * sin(radians(3 * electrical)))
+    holds(
+        "theory-coil",
+        f"Φ_m = {1e3 * coil.peak_flux_wb:g} mWb and h_3 = {coil.third_harmonic:g}",
+        f"E-gap of {SEVEN.e_gap_deg:g}° the electrical angle is {electrical:g}° and the flux −{-1e3 * flux:.3f} mWb",
+    )
+
+
+def test_the_coupling():
+    k = Fraction(7, 8)
+    step = Fraction(360, 19) - Fraction(360, 20)
+    at = 22 + 3 * step / k
+    holds(
+        "theory-coupling",
+        f"360°/380 = {float(step):.3f}° of the rotor",
+        f"{float(step / k):.3f}° of the crank",
+        f"360°/19 = {360 / 19:.2f}° of the rotor",
+        f"three steps give {float(3 * step / k):.3f}°: {float(at):.2f}°",
+        f"divisor is {gcd(16, 20)}: the finest shift is 360°/{lcm(16, 20)} = {360 / lcm(16, 20):g}°",
+        f"finest shift 360°/{lcm(18, 23)} = {360 / lcm(18, 23):.3f}°",
+        "−7/18 + 9/23 = 1/414",
+    )
+    assert step == Fraction(360, 380) and lcm(19, 20) == 380 and gcd(18, 23) == 1
+    assert Fraction(-7, 18) + Fraction(9, 23) == Fraction(1, 414)
+    assert (Fraction(1, 18) - Fraction(1, 23)) / Fraction(1, 414) == 5  # "one vernier step is five of it"
+    # "no other move comes nearer", and 7/8 from the printed formula
+    reached = [22 + 360 * (Fraction(i, 19) + Fraction(j, 20)) / k for i in range(-9, 10) for j in range(-9, 11)]
+    assert min(abs(x - 25) for x in reached) == abs(at - 25)
+    assert Fraction(7, 2 * 4) == k and Fraction(9, 8) == Fraction(9, 2 * 4)
+    installation = find_installation("seven-radial-left")
+    assert (installation.coupling.magneto_teeth, installation.coupling.drive_teeth) == (19, 20)
+    holds("mechanic", "3 teeth with rotation, disc 3 teeth against", f"fire at {float(at):.2f}°")
+    holds("mechanic", "Three of them are 3.25°", "at 7/8 rotor turns for one of the crank 1.083° of the crank")
+
+
+def test_the_piston():
+    engine = find_engine("seven-radial")
+    r, rod = engine.stroke_mm / 2, engine.rod_mm
+
+    def drop(a: float) -> float:
+        return r + rod - r * cos(radians(a)) - sqrt(rod**2 - (r * sin(radians(a))) ** 2)
+
+    holds(
+        "theory-engine",
+        f"Stroke {engine.stroke_mm:g} mm and rod {rod:g} mm",
+        f"{drop(25):.2f} mm below its top, at 22° only {drop(22):.2f} mm",
+        f"Three degrees are {drop(25) - drop(22):.1f} mm",
+    )
+    assert drop(3) == pytest.approx(0.1, abs=0.03)  # "a tenth of a millimetre"
+    engine = find_engine("nine-radial")
+    assert engine.firing_order.index(2) * 80 == 400 and engine.firing_order.index(3) * 80 == 80
+    holds("theory-engine", "400.57°", "83.14°")  # by geometry below
+    link, crank = engine.articulation, engine.stroke_mm / 2
+
+    def height(cylinder: int, a: float) -> float:
+        """Link piston along its own axis: points in the plane, crank angle from No. 1's axis."""
+        axis = radians(40.0 * (cylinder - 1))
+        pin = (crank * cos(a), crank * sin(a))
+        lean = asin(crank * sin(a) / engine.rod_mm)  # the master rod leans back over its own axis
+        knuckle_at = -lean + axis
+        kx = pin[0] + link.knuckle_radius_mm * cos(knuckle_at)
+        ky = pin[1] + link.knuckle_radius_mm * sin(knuckle_at)
+        along, across = kx * cos(axis) + ky * sin(axis), -kx * sin(axis) + ky * cos(axis)
+        return along + sqrt(link.link_rod_mm**2 - across**2)
+
+    for cylinder, said in ((2, 400.57), (3, 83.14)):
+        middle = 40.0 * (cylinder - 1)
+        best = max((middle + i / 1000 for i in range(-8000, 8001)), key=lambda a: height(cylinder, radians(a)))
+        assert best % 360 == pytest.approx(said % 360, abs=0.006)
+
+
+def test_halving_between_stops():
+    holds("engine-timing", "Halfway between −32° and 34° is 1°")
+    assert (328 - 360, (328 - 360 + 34) / 2) == (-32, 1)
+
+
+def test_uncertainty():
+    rule, hand = 0.25 / sqrt(3), 0.2 / sqrt(3)
+    both = sqrt(rule**2 + hand**2)
+    holds(
+        "theory-uncertainty",
+        f"u = {rule:.3f} mm",
+        f"has {hand:.3f} mm",
+        f"= {both:.3f} mm, and at a rim of 36 mm that is {degrees(both / 36):.3f}°",
+    )
+
+
+def test_wear_at_the_contacts():
+    holds("theory-trials", f"0.05 mm off the heel take {0.05 * K / A:.3f} mm off the gap")
+
+
+def test_a_gap_asked_for_is_what_the_readings_give_back():
+    """The example of the page is run both ways: what `adjust` says, `readings` confirms."""
+    from magview.physics.setting import internal_timing
+
+    timing = internal_timing(SEVEN)
+    source = pages()["internal-timing"].source
+    ((plate, screw),) = re.findall(r"backplate \+([\d.]+)° and contact screw −([\d.]+)°", source)
+    back = timing.readings(float(plate), -float(screw))
+    assert back.max_gap_mm[0] == pytest.approx(0.30, abs=0.0005)
+    assert abs(back.e_gap_error_deg[0]) < 0.02
+    assert not back.within_limits
+
+
+def test_nine_thou():
+    holds("glossary", f'9 thou" is 0.009 in = {0.009 * 25.4:.3f} mm')

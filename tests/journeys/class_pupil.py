@@ -1,0 +1,69 @@
+"""A pupil at a machine of their own, run as a process: joins by the menu, does the exercise, hands in.
+
+``python class_pupil.py CODE NAME FOLDER HOME``; every act is a mouse or a key event. Says "handed in" at the end.
+"""
+
+from __future__ import annotations
+
+import os
+import sys
+import time
+from pathlib import Path
+
+
+def main(code: str, name: str, folder: str, home: str) -> None:
+    """Sit down and work."""
+    os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+    from PySide6.QtCore import Qt
+    from PySide6.QtTest import QTest
+    from PySide6.QtWidgets import QApplication
+
+    app = QApplication([])
+    from magview.bench.apply import new_bench
+    from magview.bench.autosave import Autosave
+    from magview.spec.library import find_magneto
+    from magview.ui.model import BenchModel
+    from magview.ui.theme import LIGHT
+    from magview.ui.window import MainWindow
+    from tests.hands import click
+    from tests.journeys.test_practice import WindowTrainee
+
+    def wait(until) -> None:
+        end = time.monotonic() + 60.0
+        while not until():
+            assert time.monotonic() < end, "waited in vain"
+            app.processEvents()
+
+    main_window = MainWindow(
+        BenchModel(new_bench(find_magneto("seven-radial"))), LIGHT, Autosave(Path(home) / "bench")
+    )
+    main_window.furnish()
+    main_window.show()
+    wait(main_window.isVisible)
+    menu = next(m for m in main_window.menuBar().actions() if "ractice" in m.text()).menu()
+    next(a for a in menu.actions() if "oin a class" in a.text()).trigger()
+    desk = main_window.classes.windows["join"]
+    wait(desk.isActiveWindow)
+    for field, words in ((desk.code, code), (desk.name.lineEdit(), name), (desk.folder, folder)):
+        field.setFocus()
+        field.selectAll()
+        QTest.keyClicks(field, words)
+    click(desk.start)
+    wait(lambda: main_window.practice.windows)
+    window = main_window.practice.windows[0]
+    wait(window.isActiveWindow)
+    WindowTrainee(window).work()
+    wait(lambda: not main_window.classes.courier.busy)
+    QTest.keyClick(desk, Qt.Key.Key_Tab)
+    assert "Handed in" in desk.exercises.item(0, 1).text(), desk.exercises.item(0, 1).text()
+    window.close()
+    main_window.close()
+    wait(lambda: not main_window.practice.windows and not main_window.classes.windows)
+    sys.stdout.write("handed in\n")
+    sys.stdout.flush()
+    os._exit(0)  # no teardown of a test's windows is tried here
+
+
+if __name__ == "__main__":
+    sys.path.insert(0, str(Path(__file__).resolve().parents[2]))
+    main(*sys.argv[1:5])

@@ -1,0 +1,43 @@
+"""``magview worksheet`` and ``magview handout``: what they write, and one sentence for bad input."""
+
+from __future__ import annotations
+
+import subprocess
+import sys
+
+import pytest
+
+from magview.classroom.sets import ClassSet, code_of
+from magview.practice.library import find_exercise
+
+
+def run(*argv: str) -> tuple[int, str, str]:
+    done = subprocess.run([sys.executable, "-m", "magview", *argv], capture_output=True, text=True, timeout=60)
+    return done.returncode, done.stdout, done.stderr
+
+
+def test_a_worksheet_its_key_and_a_handout_are_written(tmp_path):
+    out = tmp_path / "o.pdf"
+    code, said, err = run("worksheet", "gap-wrong", "--seed", "17", "--pdf", str(out), "--paper", "Letter")
+    assert (code, err) == (0, "") and said.startswith("Wrote o.pdf: ") and out.read_bytes().startswith(b"%PDF")
+    of = ClassSet(seed=1, exercises=(find_exercise("gap-wrong"),))
+    assert run("worksheet", "--set", code_of(of), "--key", "--pdf", str(out))[0] == 0
+    code, said, _ = run("handout", "traced-six", "--labels", "none", "--picture", "breaker", "--pdf", str(out))
+    assert (code, said) == (0, "Wrote o.pdf: 1 page.\n")
+
+
+@pytest.mark.parametrize(
+    ("argv", "words"),
+    [
+        (("worksheet",), "either an EXERCISE or --set"),
+        (("worksheet", "gap-wrong", "--seed", "1,5"), "whole number"),
+        (("worksheet", "nothing-such"), "nothing-such"),
+        (("worksheet", "--set", "8K2M"), "code"),
+        (("handout", "nothing-such"), "nothing-such"),
+        (("handout", "traced-six", "--picture", "crank"), "not on an engine"),
+    ],
+)
+def test_bad_input_is_exit_2_and_one_sentence(tmp_path, argv, words):
+    code, out, err = run(*argv, "--pdf", str(tmp_path / "x.pdf"))
+    assert (code, out) == (2, "") and words in err and err.count("\n") == 1
+    assert not (tmp_path / "x.pdf").exists()
