@@ -17,7 +17,7 @@ from magview.ui.job_model import JobModel
 from magview.ui.job_page import Page
 from magview.ui.print_pdf import PrintedPages
 
-_NARROWEST, _WIDEST = 480, 900
+_NARROWEST, _WIDEST = 440, 900
 """Of a page on the screen [px]."""
 
 
