@@ -9,9 +9,9 @@ import datetime
 from collections.abc import Callable
 from typing import Any
 
-from PySide6.QtCore import QEvent, QObject, Qt, Signal
+from PySide6.QtCore import QEvent, QObject, QSize, Qt, Signal
 from PySide6.QtGui import QFocusEvent, QKeyEvent, QKeySequence
-from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QLineEdit, QPlainTextEdit, QPushButton, QWidget
+from PySide6.QtWidgets import QCheckBox, QFrame, QHBoxLayout, QLineEdit, QPlainTextEdit, QPushButton, QWidget
 
 from magview.job.readings import shown, unit_of
 from magview.spec.language import tr
@@ -98,6 +98,8 @@ class LineEdit(QLineEdit):
         super().__init__(parent)
         self._parse, self._words = parse, words
         self._value: Any = None
+        self.letters = 0
+        """How many average letters there should be room for, where there is room; 0: as any field."""
         self._own = _Own(self)
         self.installEventFilter(self._own)
         self.editingFinished.connect(self._finished)
@@ -115,6 +117,12 @@ class LineEdit(QLineEdit):
     def taken(self) -> None:
         """What was typed is now the value."""
         self.setModified(False)
+
+    def sizeHint(self) -> QSize:
+        """As wide as its text may become, if the page has room."""
+        hint = super().sizeHint()
+        wide = self.letters * self.fontMetrics().averageCharWidth()
+        return QSize(max(hint.width(), wide), hint.height())
 
     def _typed(self, text: str) -> None:
         try:
@@ -182,6 +190,8 @@ class TextEdit(QPlainTextEdit):
         self._own = _Own(self)
         self.installEventFilter(self._own)
         self.setTabChangesFocus(True)
+        # A frame in the text's colour: the style's own is lost on a dark window.
+        self.setFrameStyle(QFrame.Shape.Box | QFrame.Shadow.Plain)
 
     def show_value(self, value: str) -> None:
         """Show a text; what is being typed is not wiped by it."""

@@ -22,6 +22,9 @@ from magview.ui.job_table import RowsEdit
 from magview.ui.style import tint
 from magview.ui.theme import Theme
 
+_LABEL = 38
+"""Width of a label before it takes a second line [average letters]."""
+
 _WIDE = 52
 """Width of an entry of text [average letters]; numbers take a third of it."""
 
@@ -112,7 +115,12 @@ class Form(QWidget):
         unit = unit_words(entry.field, self._inches) if entry.kind == "number" else ""
         text = tr("{field} [{unit}]", field=entry.words, unit=unit) if unit else entry.words
         if entry.field in self.labels:
-            self.labels[entry.field].setText(text)
+            label, metrics = self.labels[entry.field], self.fontMetrics()
+            label.setText(text)
+            # On one line where that is short, else on two: entry and verdict need the room at large type.
+            label.setWordWrap(True)
+            most = _LABEL * metrics.averageCharWidth()
+            label.setMinimumWidth(min(metrics.horizontalAdvance(text) + 2, most))
             self.edits[entry.field].setAccessibleName(text)
 
     def _edit(self, entry: Entry) -> Edit:
@@ -138,7 +146,7 @@ class Form(QWidget):
                 edit = RowsEdit(self.model, entry)
             case _:
                 edit = LineEdit()
-                edit.setMinimumWidth(_WIDE * letter)
+                edit.letters = _WIDE
         line = edit.line if isinstance(edit, DayEdit) else edit
         if not isinstance(line, RowsEdit):
             line.entered.connect(partial(self._entered, entry))

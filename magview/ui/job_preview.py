@@ -17,7 +17,7 @@ from magview.ui.job_model import JobModel
 from magview.ui.job_page import Page
 from magview.ui.print_pdf import PrintedPages
 
-_NARROWEST, _WIDEST = 480, 900
+_NARROWEST, _WIDEST = 440, 900
 """Of a page on the screen [px]."""
 
 
@@ -132,7 +132,9 @@ class PreviewPage(Page):
         self.inner.setAccessibleDescription(words_of(self.model.job, self.drift))
 
     def _width(self) -> int:
-        return max(_NARROWEST, min(_WIDEST, self.viewport().width() - 30))
+        # The scroll bar has its room from the start: it comes with the pages, and they must not be too wide then.
+        room = self.width() - self.verticalScrollBar().sizeHint().width() - 30
+        return max(_NARROWEST, min(_WIDEST, room))
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Pages as wide as there is room for."""

@@ -489,3 +489,14 @@ def test_all_stage_fields_have_an_entry_of_some_kind():
         fields = set(model_of(name).model_fields) - {"state", "reason"}
         assert {e.field for e in entries(name, model_of(name))} == fields
     assert set(Stage.model_fields) == {"state", "reason", "note", "by"}
+
+
+def test_at_150_percent_of_1280_by_720_no_page_scrolls_sideways(open_job, tmp_path):
+    path = tmp_path / "b-job.json"
+    write_model(path, demo())
+    window = open_job(path=path, size=(853, 480))
+    for name in PAGES:
+        choose_page(window, name)
+        QApplication.processEvents()
+        assert window.page.horizontalScrollBar().maximum() == 0, name
+    assert window.width() <= 853
