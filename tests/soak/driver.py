@@ -19,7 +19,17 @@ from pathlib import Path
 from types import TracebackType
 from typing import Any
 
-from PySide6.QtCore import QEvent, QMessageLogContext, QPoint, QPointF, Qt, QTimer, QtMsgType, qInstallMessageHandler
+from PySide6.QtCore import (
+    QEvent,
+    QLocale,
+    QMessageLogContext,
+    QPoint,
+    QPointF,
+    Qt,
+    QTimer,
+    QtMsgType,
+    qInstallMessageHandler,
+)
 from PySide6.QtGui import QAction, QGuiApplication, QWheelEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import (
@@ -43,12 +53,12 @@ from PySide6.QtWidgets import (
 from shiboken6 import isValid
 
 from magview.bench.apply import new_bench
-from magview.spec.language import tr
+from magview.spec.language import speak_through, tr
 from magview.spec.library import find_installation, resources, shipped_names
 from magview.ui.model import BenchModel
 from magview.ui.renewal import renewed
 from magview.ui.theme import LIGHT
-from magview.ui.tongue import LANGUAGES
+from magview.ui.tongue import LANGUAGES, speak
 from magview.ui.window import MainWindow
 
 KEYS = [
@@ -92,6 +102,7 @@ class Soak:
         self._closer = QTimer()
         self._closer.timeout.connect(self._leave_boxes)
         self._closer.start(20)
+        self._locale, self._font = QLocale(), QApplication.font()
         self._hooks = (sys.excepthook, threading.excepthook)
         sys.excepthook = self._raised
         threading.excepthook = lambda args: self._raised(args.exc_type, args.exc_value, args.exc_traceback)  # type: ignore[arg-type,assignment]
@@ -386,3 +397,7 @@ class Soak:
         QApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete.value)
         sys.excepthook, threading.excepthook = self._hooks
         qInstallMessageHandler(self._messages)
+        speak("en")  # whatever the last window spoke
+        QLocale.setDefault(self._locale)
+        speak_through(None)
+        QApplication.setFont(self._font)
