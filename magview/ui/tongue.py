@@ -16,7 +16,7 @@ if TYPE_CHECKING:
 LANGUAGES = {"en": "English", "es": "Español", "fr": "Français", "de": "Deutsch", "pt": "Português"}
 """Each language by its code, in its own words."""
 
-FINISHED: tuple[str, ...] = ("en", "fr")
+FINISHED: tuple[str, ...] = tuple(LANGUAGES)
 """What is offered: languages whose every text is translated."""
 
 CONTEXT = "magview"
