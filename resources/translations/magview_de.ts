@@ -15654,12 +15654,12 @@ Ohne Quelle: {bare}</translation>
         <message>
             <source>just open</source>
             <extracomment>ui/setting_panel.py</extracomment>
-            <translation>gerade offen</translation>
+            <translation>öffnen</translation>
         </message>
         <message>
             <source>just close</source>
             <extracomment>ui/setting_panel.py</extracomment>
-            <translation>gerade zu</translation>
+            <translation>schließen</translation>
         </message>
         <message>
             <source>Plate and screw both move the opening, only the screw moves the gap: check both again after tightening.</source>
@@ -15819,7 +15819,7 @@ Ohne Quelle: {bare}</translation>
         <message>
             <source>Dwell</source>
             <extracomment>ui/setting_panel.py</extracomment>
-            <translation>Schließwinkel</translation>
+            <translation>Schließw.</translation>
         </message>
         <message>
             <source>Gap</source>

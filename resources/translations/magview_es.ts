@@ -581,7 +581,7 @@
         <message>
             <source>top of lobe</source>
             <extracomment>bench/events.py</extracomment>
-            <translation>cima de la leva</translation>
+            <translation>cima</translation>
         </message>
         <message>
             <source>E-gap</source>
@@ -15654,12 +15654,12 @@ Sin fuente: {bare}</translation>
         <message>
             <source>just open</source>
             <extracomment>ui/setting_panel.py</extracomment>
-            <translation>a punto de abrir</translation>
+            <translation>se abren</translation>
         </message>
         <message>
             <source>just close</source>
             <extracomment>ui/setting_panel.py</extracomment>
-            <translation>a punto de cerrar</translation>
+            <translation>se cierran</translation>
         </message>
         <message>
             <source>Plate and screw both move the opening, only the screw moves the gap: check both again after tightening.</source>
@@ -15819,7 +15819,7 @@ Sin fuente: {bare}</translation>
         <message>
             <source>Dwell</source>
             <extracomment>ui/setting_panel.py</extracomment>
-            <translation>Áng. cierre</translation>
+            <translation>Áng. c.</translation>
         </message>
         <message>
             <source>Gap</source>

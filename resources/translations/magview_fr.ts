@@ -581,7 +581,7 @@
         <message>
             <source>top of lobe</source>
             <extracomment>bench/events.py</extracomment>
-            <translation>sommet du bossage</translation>
+            <translation>sommet</translation>
         </message>
         <message>
             <source>E-gap</source>
@@ -15824,7 +15824,7 @@ Sans source : {bare}</translation>
         <message>
             <source>Gap</source>
             <extracomment>ui/setting_panel.py, ui/trials_panel.py</extracomment>
-            <translation>Écartement</translation>
+            <translation>Écart</translation>
         </message>
         <message>
             <source>{low}° to {high}°</source>

@@ -581,7 +581,7 @@
         <message>
             <source>top of lobe</source>
             <extracomment>bench/events.py</extracomment>
-            <translation>topo do ressalto</translation>
+            <translation>topo</translation>
         </message>
         <message>
             <source>E-gap</source>
@@ -15654,12 +15654,12 @@ Sem fonte: {bare}</translation>
         <message>
             <source>just open</source>
             <extracomment>ui/setting_panel.py</extracomment>
-            <translation>mesmo a abrir</translation>
+            <translation>abrem</translation>
         </message>
         <message>
             <source>just close</source>
             <extracomment>ui/setting_panel.py</extracomment>
-            <translation>mesmo a fechar</translation>
+            <translation>fecham</translation>
         </message>
         <message>
             <source>Plate and screw both move the opening, only the screw moves the gap: check both again after tightening.</source>
@@ -15819,7 +15819,7 @@ Sem fonte: {bare}</translation>
         <message>
             <source>Dwell</source>
             <extracomment>ui/setting_panel.py</extracomment>
-            <translation>Permanência</translation>
+            <translation>Perman.</translation>
         </message>
         <message>
             <source>Gap</source>

@@ -20,10 +20,13 @@ from PySide6.QtWidgets import (
     QApplication,
     QComboBox,
     QGroupBox,
+    QHeaderView,
     QLabel,
     QMenu,
     QMenuBar,
     QPushButton,
+    QStyle,
+    QStyleOptionComboBox,
     QTabBar,
     QWidget,
 )
@@ -331,6 +334,15 @@ def cut(window: Any) -> list[str]:
             small = [w.tabText(i) for i in range(w.count()) if w.tabRect(i).width() < w.tabSizeHint(i).width()]
             within = w.usesScrollButtons() or w.tabRect(w.count() - 1).right() <= w.width()
             found += small if within else [f"tabs {[w.tabText(i) for i in range(w.count())]}"]
+        elif isinstance(w, QComboBox):
+            option = QStyleOptionComboBox()
+            w.initStyleOption(option)
+            part = QStyle.SubControl.SC_ComboBoxEditField
+            room = w.style().subControlRect(QStyle.ComplexControl.CC_ComboBox, option, part, w).width()
+            found += [t for i in range(w.count()) if w.fontMetrics().horizontalAdvance(t := w.itemText(i)) > room]
+        elif isinstance(w, QHeaderView) and w.orientation() == Qt.Orientation.Horizontal:
+            heads = [w.model().headerData(i, w.orientation()) for i in range(w.count())]
+            found += [f"column {t!r}" for i, t in enumerate(heads) if w.sectionSizeHint(i) > w.sectionSize(i)]
         elif isinstance(w, QGroupBox):
             if w.fontMetrics().horizontalAdvance(w.title()) + 16 > w.width():
                 found.append(f"group {w.title()!r}")
