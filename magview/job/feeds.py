@@ -282,8 +282,8 @@ def bench_as(job: Job, stage: str) -> BenchState | None:
 def _setting(state: BenchState, tools: Sequence[Instrument]) -> dict[str, Any]:
     found, condition = readings(state), state.magneto.condition
     values: dict[str, Any] = {
-        "backplate_deg": state.backplate_deg + 0.0,  # no −0 on a sheet
-        "screw_deg": state.screw_deg + 0.0,
+        "backplate_deg": _tidy(state.backplate_deg),
+        "screw_deg": _tidy(state.screw_deg),
         "opening_error_deg": _known(found.e_gap_error_deg[0]),
         "mark_offset_mm": _known(found.mark_offset_mm),
         "gap_mm": _known(found.max_gap_mm[0]),
