@@ -2271,7 +2271,7 @@
         <message>
             <source>{name}: {value} ± {spread} (k = {k}); limits {low} to {high}: {percent} likely within them.</source>
             <extracomment>bench/sureness.py</extracomment>
-            <translation>{name}: {value} ± {spread} (k = {k}); limites {low} a {high}: {percent} provavelmente dentro.</translation>
+            <translation>{name}: {value} ± {spread} (k = {k}); limites {low} a {high}: {percent} de probabilidade dentro.</translation>
         </message>
         <message>
             <source>What matters most: {name}, {share} of the variance ({source}).</source>
@@ -2281,7 +2281,7 @@
         <message>
             <source>With {instead} instead of {was}: {after} likely all in limits, now {before}.</source>
             <extracomment>bench/sureness.py</extracomment>
-            <translation>Com {instead} em vez de {was}: {after} provavelmente tudo dentro dos limites, agora {before}.</translation>
+            <translation>Com {instead} em vez de {was}: {after} de probabilidade de tudo dentro dos limites, agora {before}.</translation>
         </message>
         <message>
             <source>under 1 %</source>
@@ -5046,7 +5046,7 @@
         <message>
             <source>Cautions.</source>
             <extracomment>job/document.py</extracomment>
-            <translation>Cuidados.</translation>
+            <translation>Precauções.</translation>
         </message>
         <message>
             <source>{hours} h total</source>
@@ -5406,7 +5406,7 @@
         <message>
             <source>Switch lead grounded, to be proved at the next stage</source>
             <extracomment>job/parts.py</extracomment>
-            <translation>Cabo de massa à massa, a provar na fase seguinte</translation>
+            <translation>Cabo de massa à massa, a provar na etapa seguinte</translation>
         </message>
         <message>
             <source>Plugs out: at least one from every cylinder</source>
@@ -5696,12 +5696,12 @@
         <message>
             <source>reason is missing; a stage can be skipped only with a reason</source>
             <extracomment>job/parts.py</extracomment>
-            <translation>falta reason; uma fase só pode ser saltada com um motivo</translation>
+            <translation>falta reason; uma etapa só pode ser saltada com um motivo</translation>
         </message>
         <message>
             <source>reason is given, but the stage is not skipped; write it as a note</source>
             <extracomment>job/parts.py</extracomment>
-            <translation>reason está dado, mas a fase não foi saltada; escrevê-lo como nota</translation>
+            <translation>reason está dado, mas a etapa não foi saltada; escrevê-lo como nota</translation>
         </message>
         <message>
             <source>gap_low_mm is {gap_low}; it must not be above gap_high_mm</source>
@@ -5826,7 +5826,7 @@
         <message>
             <source>Ignition switch off; switch lead grounded and proved with a meter or lamp, not taken for granted.</source>
             <extracomment>job/sheet.py</extracomment>
-            <translation>Interruptor de ignição desligado; cabo de massa à massa e provado com multímetro ou lâmpada, não suposto.</translation>
+            <translation>Interruptor de ignição desligado; cabo de massa à massa e provado com multímetro ou lâmpada, não dado por certo.</translation>
         </message>
         <message>
             <source>Plugs out: at least one from every cylinder.</source>
@@ -5866,7 +5866,7 @@
         <message>
             <source>Cautions and making safe</source>
             <extracomment>job/sheet.py</extracomment>
-            <translation>Cuidados e segurança</translation>
+            <translation>Precauções e segurança</translation>
         </message>
         <message>
             <source>Switch-lead proof</source>
@@ -5921,7 +5921,7 @@
         <message>
             <source>“{name}” is no stage of a job; stages are {known}</source>
             <extracomment>job/sheet.py</extracomment>
-            <translation>“{name}” não é fase de um trabalho; as fases são {known}</translation>
+            <translation>“{name}” não é etapa de um trabalho; as etapas são {known}</translation>
         </message>
         <message>
             <source>“{part}” is no part of a job</source>
@@ -10341,7 +10341,7 @@
         <message>
             <source>Class sets (*.json);;All files (*)</source>
             <extracomment>ui/class_desk.py, ui/class_gather.py, ui/class_maker.py</extracomment>
-            <translation>Conjuntos da turma (*.json);;Todos os ficheiros (*)</translation>
+            <translation>Séries da turma (*.json);;Todos os ficheiros (*)</translation>
         </message>
         <message>
             <source>{number}. {name} (about {minutes} minutes)</source>
@@ -10576,7 +10576,7 @@
         <message>
             <source>Into the class's &amp;set</source>
             <extracomment>ui/class_editor.py</extracomment>
-            <translation>Para o con&amp;junto da turma</translation>
+            <translation>Para a &amp;série da turma</translation>
         </message>
         <message>
             <source>Tr&amp;y it</source>
@@ -10921,7 +10921,7 @@
         <message>
             <source>Se&amp;t</source>
             <extracomment>ui/class_gather.py</extracomment>
-            <translation>Con&amp;junto</translation>
+            <translation>Sér&amp;ie</translation>
         </message>
         <message>
             <source>Steps</source>
@@ -10966,7 +10966,7 @@
         <message>
             <source>Open a set</source>
             <extracomment>ui/class_gather.py, ui/class_maker.py</extracomment>
-            <translation>Abrir um conjunto</translation>
+            <translation>Abrir uma série</translation>
         </message>
         <message>
             <source>Save the attempts</source>
@@ -10981,12 +10981,12 @@
         <message>
             <source>the set made in this session</source>
             <extracomment>ui/class_gather.py</extracomment>
-            <translation>o conjunto feito nesta sessão</translation>
+            <translation>a série feita nesta sessão</translation>
         </message>
         <message>
             <source>a code, or a set's file; may be left out</source>
             <extracomment>ui/class_gather.py</extracomment>
-            <translation>um código, ou o ficheiro de um conjunto; pode omitir-se</translation>
+            <translation>um código, ou o ficheiro de uma série; pode omitir-se</translation>
         </message>
         <message>
             <source>&amp;Gather</source>
@@ -11056,12 +11056,12 @@
         <message>
             <source>Class set</source>
             <extracomment>ui/class_maker.py</extracomment>
-            <translation>Conjunto da turma</translation>
+            <translation>Série da turma</translation>
         </message>
         <message>
             <source>&amp;Set</source>
             <extracomment>ui/class_maker.py</extracomment>
-            <translation>Con&amp;junto</translation>
+            <translation>Sér&amp;ie</translation>
         </message>
         <message>
             <source>Answer &amp;key</source>
@@ -11076,7 +11076,7 @@
         <message>
             <source>Co&amp;py</source>
             <extracomment>ui/class_maker.py</extracomment>
-            <translation>Cop&amp;iar</translation>
+            <translation>Co&amp;piar</translation>
         </message>
         <message>
             <source>&amp;Gather…</source>
@@ -11091,7 +11091,7 @@
         <message>
             <source>Exercises of the set, in order</source>
             <extracomment>ui/class_maker.py</extracomment>
-            <translation>Exercícios do conjunto, por ordem</translation>
+            <translation>Exercícios da série, por ordem</translation>
         </message>
         <message>
             <source>A&amp;dd ▶</source>
@@ -11191,12 +11191,12 @@
         <message>
             <source>this set</source>
             <extracomment>ui/class_maker.py</extracomment>
-            <translation>este conjunto</translation>
+            <translation>esta série</translation>
         </message>
         <message>
             <source>Title and pupils are not in the code; they travel in the set's file.</source>
             <extracomment>ui/class_maker.py</extracomment>
-            <translation>Título e alunos não estão no código; seguem no ficheiro do conjunto.</translation>
+            <translation>Título e alunos não estão no código; seguem no ficheiro da série.</translation>
         </message>
         <message>
             <source>The key is being made…</source>
@@ -11211,12 +11211,12 @@
         <message>
             <source>Save the set</source>
             <extracomment>ui/class_maker.py</extracomment>
-            <translation>Guardar o conjunto</translation>
+            <translation>Guardar a série</translation>
         </message>
         <message>
             <source>Class sets (*.json)</source>
             <extracomment>ui/class_maker.py</extracomment>
-            <translation>Conjuntos da turma (*.json)</translation>
+            <translation>Séries da turma (*.json)</translation>
         </message>
         <message>
             <source>Save the answer key</source>
@@ -11226,12 +11226,12 @@
         <message>
             <source>Save set &amp;as…</source>
             <extracomment>ui/class_maker.py</extracomment>
-            <translation>&amp;Guardar conjunto como…</translation>
+            <translation>&amp;Guardar série como…</translation>
         </message>
         <message>
             <source>&amp;Open set…</source>
             <extracomment>ui/class_maker.py</extracomment>
-            <translation>A&amp;brir conjunto…</translation>
+            <translation>A&amp;brir série…</translation>
         </message>
         <message>
             <source>&amp;Up</source>
@@ -11251,7 +11251,7 @@
         <message>
             <source>&amp;In this set, in order</source>
             <extracomment>ui/class_maker.py</extracomment>
-            <translation>Neste c&amp;onjunto, por ordem</translation>
+            <translation>Nest&amp;a série, por ordem</translation>
         </message>
         <message>
             <source>the same for everyone</source>
@@ -11301,12 +11301,12 @@
         <message>
             <source>Add an exercise: a set has one at least</source>
             <extracomment>ui/class_maker.py</extracomment>
-            <translation>Juntar um exercício: um conjunto tem pelo menos um</translation>
+            <translation>Juntar um exercício: uma série tem pelo menos um</translation>
         </message>
         <message>
             <source>There is no set yet.</source>
             <extracomment>ui/class_maker.py</extracomment>
-            <translation>Ainda não há conjunto.</translation>
+            <translation>Ainda não há série.</translation>
         </message>
         <message>
             <source>Worksheet of an exercise</source>
@@ -13440,7 +13440,7 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
         <message>
             <source>&amp;Make a class set…</source>
             <extracomment>ui/menus.py</extracomment>
-            <translation>Fazer um &amp;conjunto para a turma…</translation>
+            <translation>Fazer uma &amp;série para a turma…</translation>
         </message>
         <message>
             <source>&amp;Gather a class…</source>
@@ -15649,7 +15649,7 @@ Sem fonte: {bare}</translation>
         <message>
             <source>Training and planning aid with invented magnetos. Treat the propeller as live: switch off, switch lead grounded and proved, plugs out, wheels chocked. The maker's current manual and local rules govern; work on a certified aircraft is done or released by a licensed person.</source>
             <extracomment>ui/setting_panel.py</extracomment>
-            <translation>Auxiliar de formação e planeamento com magnetos inventados. Tratar a hélice como viva: interruptor desligado, cabo de massa ligado à massa e provado, velas fora, rodas calçadas. Prevalecem o manual em vigor do fabricante e as regras locais; o trabalho num avião certificado é feito ou aprovado por pessoa licenciada.</translation>
+            <translation>Auxiliar de formação e planeamento com magnetos inventados. Tratar a hélice como viva: interruptor desligado, cabo de massa ligado à massa e provado, velas fora, rodas calçadas. Prevalecem o manual em vigor do fabricante e as regras locais; o trabalho num avião certificado é feito ou libertado por uma pessoa licenciada.</translation>
         </message>
         <message>
             <source>just open</source>
@@ -16329,7 +16329,7 @@ Sem fonte: {bare}</translation>
         <message>
             <source>{chance} % likely within limits there</source>
             <extracomment>ui/trials_panel.py</extracomment>
-            <translation>{chance} % provavelmente dentro dos limites ali</translation>
+            <translation>{chance} % de probabilidade dentro dos limites ali</translation>
         </message>
         <message>
             <source>Comes to</source>
@@ -16419,7 +16419,7 @@ Sem fonte: {bare}</translation>
         <message>
             <source>{chance} likely within limits ({how})</source>
             <extracomment>ui/uncertainty_panel.py</extracomment>
-            <translation>{chance} provavelmente dentro dos limites ({how})</translation>
+            <translation>{chance} de probabilidade dentro dos limites ({how})</translation>
         </message>
         <message>
             <source>Internal timing</source>
