@@ -27,7 +27,7 @@ from pydantic import Field
 from magview.classroom.names import normal
 from magview.practice.attempt import Attempt, dump_attempt
 from magview.spec.base import Model, Name, SpecError
-from magview.spec.files import validate
+from magview.spec.files import sync_folder, validate
 from magview.spec.language import marked, tr
 
 FORMAT = "magview-handed-in/1"
@@ -137,7 +137,7 @@ def write_new(folder: Path, name: str, text: str) -> Path:
         finally:
             with contextlib.suppress(OSError):
                 temporary.unlink(missing_ok=True)
-        _settle(folder)
+        sync_folder(folder)
     except OSError as error:
         reason = (
             tr("another file has its name") if isinstance(error, FileExistsError) else error.strerror or str(error)
@@ -175,15 +175,3 @@ def _claim_and_rename(temporary: Path, target: Path) -> None:
         os.rename(temporary, target)
     finally:
         claim.unlink(missing_ok=True)
-
-
-def _settle(folder: Path) -> None:
-    """Have the directory itself on the disk, where that can be asked for."""
-    if os.name == "nt":
-        return
-    with contextlib.suppress(OSError):
-        handle = os.open(folder, os.O_RDONLY)
-        try:
-            os.fsync(handle)
-        finally:
-            os.close(handle)

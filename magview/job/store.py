@@ -22,7 +22,7 @@ from magview.job.library import read_job
 from magview.job.lock import Held, Lock
 from magview.job.sheet import History, Job, Step, as_data, without_history
 from magview.spec.base import SpecError
-from magview.spec.files import MAX_BYTES, dump_json, write_text
+from magview.spec.files import MAX_BYTES, dump_json, sync_folder, write_text
 from magview.spec.language import marked, number, tr
 
 MOST_STEPS = 2_000
@@ -288,7 +288,7 @@ class JobStore:
         try:
             self._check_place()
             write_text(self.path, text)
-            _sync_folder(self.path.parent)
+            sync_folder(self.path.parent)
             self._written, self.trouble = _digest(_text_of(self.path) or b""), None
         except SpecError as error:
             again = not isinstance(error, _Conflict)
@@ -369,16 +369,6 @@ def _device(folder: Path) -> int | None:
         return os.stat(folder).st_dev
     except OSError:
         return None
-
-
-def _sync_folder(folder: Path) -> None:
-    """Have the renaming itself on the disk; where folders cannot be synced (Windows) nothing more can be done."""
-    with contextlib.suppress(OSError):
-        handle = os.open(folder, os.O_RDONLY)
-        try:
-            os.fsync(handle)
-        finally:
-            os.close(handle)
 
 
 def _sweep(path: Path) -> None:

@@ -323,6 +323,7 @@ def write_text(path: Path, text: str) -> None:
         mode = stat.S_IMODE(path.stat().st_mode) if path.exists() else 0o666 & ~_umask()
         os.chmod(temporary, mode)
         os.replace(temporary, path)
+        sync_folder(path.parent)
     except OSError as error:
         if temporary is not None:
             with contextlib.suppress(OSError):
@@ -330,6 +331,16 @@ def write_text(path: Path, text: str) -> None:
         raise SpecError(
             tr("{file}: cannot be written: {reason}", file=path.name, reason=error.strerror or error)
         ) from error
+
+
+def sync_folder(folder: Path) -> None:
+    """Have a renaming itself on the disk; where folders cannot be synced (Windows) nothing more can be done."""
+    with contextlib.suppress(OSError):
+        handle = os.open(folder, os.O_RDONLY)
+        try:
+            os.fsync(handle)
+        finally:
+            os.close(handle)
 
 
 def _umask() -> int:
