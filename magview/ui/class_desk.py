@@ -130,11 +130,7 @@ class ClassDesk(ClassWindow):
         self._code_taken = text
 
     def _ask_set(self) -> None:
-        path, _ = QFileDialog.getOpenFileName(
-            self, tr("Open a class's file"), "", tr("Class sets (*.json);;All files (*)")
-        )
-        if path:
-            self.open_path(Path(path))
+        self.ask_file(tr("Open a class's file"), tr("Class sets (*.json);;All files (*)"), self.open_path)
 
     def open_path(self, path: Path) -> None:
         """Take a set from its file; the code field then is empty."""
@@ -260,9 +256,7 @@ class ClassDesk(ClassWindow):
                     self._mark(number, tr("closed without handing in"))
 
     def _ask_saved(self) -> None:
-        path, _ = QFileDialog.getOpenFileName(self, tr("Hand in a saved attempt"), "", ATTEMPTS)
-        if path:
-            self.hand_in_path(Path(path))
+        self.ask_file(tr("Hand in a saved attempt"), tr(ATTEMPTS), self.hand_in_path)
 
     def hand_in_path(self, path: Path) -> None:
         """Hand in an attempt that was saved by hand."""

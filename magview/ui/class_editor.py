@@ -36,7 +36,7 @@ from magview.spec.base import SpecError
 from magview.spec.engine import Installation
 from magview.spec.files import read_bench_item, validate, write_model
 from magview.spec.formats import ENDING
-from magview.spec.language import tr
+from magview.spec.language import marked, tr
 from magview.spec.library import find_installation, find_magneto, shipped_names
 from magview.spec.magneto import Magneto
 from magview.ui.class_editor_rows import RowList
@@ -52,7 +52,7 @@ _SOON_MS = 250
 
 _STARTS = ("mounted", "switch_on", "slack", "marked", "chocked", "plugs_out", "proved", "disc_at_zero")
 _ON_ENGINE = ("mounted", "marked", "chocked", "plugs_out", "disc_at_zero")
-_FILES = "Exercises (*.json);;All files (*)"
+_FILES = marked("Exercises (*.json);;All files (*)")
 
 
 class ExerciseEditor(ClassWindow):
@@ -366,9 +366,7 @@ class ExerciseEditor(ClassWindow):
             self._replace(lambda: find_exercise(name))
 
     def _ask_open(self) -> None:
-        path, _ = QFileDialog.getOpenFileName(self, tr("Open an exercise"), "", _FILES)
-        if path:
-            self.open_path(Path(path))
+        self.ask_file(tr("Open an exercise"), tr(_FILES), self.open_path)
 
     def open_path(self, path: Path) -> None:
         """Show a file's exercise, or say why not."""
@@ -393,11 +391,7 @@ class ExerciseEditor(ClassWindow):
             go_on()
 
     def _ask_bench(self) -> None:
-        path, _ = QFileDialog.getOpenFileName(
-            self, tr("Magneto or installation"), "", tr("JSON (*.json);;All files (*)")
-        )
-        if path:
-            self.open_bench(Path(path))
+        self.ask_file(tr("Magneto or installation"), tr("JSON (*.json);;All files (*)"), self.open_bench)
 
     def open_bench(self, path: Path) -> None:
         """Put a file's magneto or installation into the exercise, or say why not."""
@@ -408,7 +402,7 @@ class ExerciseEditor(ClassWindow):
 
     def ask_save(self) -> None:
         """Ask where, and write the exercise there."""
-        path, _ = QFileDialog.getSaveFileName(self, tr("Save the exercise"), f"exercise{ENDING}", _FILES)
+        path, _ = QFileDialog.getSaveFileName(self, tr("Save the exercise"), f"exercise{ENDING}", tr(_FILES))
         if path:
             self.save_path(Path(path))
 

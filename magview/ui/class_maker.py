@@ -267,11 +267,7 @@ class ClassMaker(ClassWindow):
         self.changed()
 
     def _ask_exercise(self) -> None:
-        path, _ = QFileDialog.getOpenFileName(
-            self, tr("Exercise from a file"), "", tr("Exercises (*.json);;All files (*)")
-        )
-        if path:
-            self.add_file(Path(path))
+        self.ask_file(tr("Exercise from a file"), tr("Exercises (*.json);;All files (*)"), self.add_file)
 
     def add_file(self, path: Path) -> None:
         """Put a file's exercise at the end of the set, or say why not."""
@@ -388,9 +384,7 @@ class ClassMaker(ClassWindow):
     # -------------------------------------------------------------- files
 
     def _ask_open(self) -> None:
-        path, _ = QFileDialog.getOpenFileName(self, tr("Open a set"), "", tr("Class sets (*.json);;All files (*)"))
-        if path:
-            self.open_path(Path(path))
+        self.ask_file(tr("Open a set"), tr("Class sets (*.json);;All files (*)"), self.open_path)
 
     def open_path(self, path: Path) -> None:
         """Show a file's set, or say why not."""

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
+from pathlib import Path
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelIndex, QSortFilterProxyModel, Qt, Signal
 from PySide6.QtGui import QCloseEvent, QKeySequence, QShortcut
-from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QAbstractItemView, QFileDialog, QHeaderView, QTableView, QVBoxLayout, QWidget
 
 from magview.ui.practice_controls import wrapped
 from magview.ui.theme import Theme
@@ -41,6 +42,12 @@ class ClassWindow(QWidget):
     def set_theme(self, theme: Theme) -> None:
         """Change colours."""
         self.theme = theme
+
+    def ask_file(self, title: str, kinds: str, then: Callable[[Path], object]) -> None:
+        """Ask for a file to open; nothing happens where none is chosen."""
+        path, _ = QFileDialog.getOpenFileName(self, title, "", kinds)
+        if path:
+            then(Path(path))
 
     def _open_guide(self) -> None:
         from magview.ui.guide_context import open_guide

@@ -30,18 +30,6 @@ from tests.job.sheets import drop, rpm_in, sentence
 ROOT = Path(__file__).parents[2]
 
 
-@pytest.fixture
-def path(tmp_path):
-    return tmp_path / "a-job.json"
-
-
-@pytest.fixture
-def store(path):
-    opened = JobStore.create(path, new_job("a"))
-    yield opened
-    opened.close()
-
-
 def test_a_step_is_in_the_file_when_commit_returns(store, path):
     drop(store, 60.0)
     assert rpm_in(path) == 60.0 and store.trouble is None

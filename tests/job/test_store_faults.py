@@ -22,18 +22,6 @@ from tests.job.sheets import demo, drop, rpm_in, sentence
 ROOT = Path(__file__).parents[2]
 
 
-@pytest.fixture
-def path(tmp_path):
-    return tmp_path / "a-job.json"
-
-
-@pytest.fixture
-def store(path):
-    opened = JobStore.create(path, new_job("a"))
-    yield opened
-    opened.close()
-
-
 @pytest.mark.parametrize("call", ["fsync", "replace", "mkstemp", "chmod"])
 @pytest.mark.parametrize("code", [errno.ENOSPC, errno.EIO, errno.EROFS, errno.EACCES])
 def test_a_disk_that_fails_costs_nothing(store, path, monkeypatch, call, code):
