@@ -116,6 +116,9 @@ def take(target: Path, installation: str, width: int, height: int, theme: str, s
     if stage == "engine":
         window.timing.plan.table.selectRow(0)
     app.processEvents()
+    if window.plots.isVisible():
+        window.plots.sheet(list(SHEETS)[window.plots.currentIndex()])  # built now, not when there is time
+        app.processEvents()
     shown: QWidget = window
     if stage == "job":
         window.open_shipped_job()

@@ -265,7 +265,7 @@ class PlotSheet(QWidget):
         """Catch up with what changed meanwhile; the first time one turn later, as being laid out takes one."""
         super().showEvent(event)
         if self._shown_size.isEmpty():
-            QTimer.singleShot(1, self, partial(self._unseen, self.catch_up))
+            QTimer.singleShot(1, self, self.catch_up)
         else:
             self.catch_up()
 
@@ -322,13 +322,7 @@ class PlotSheet(QWidget):
 
     def _resized(self) -> None:
         if self._rest is None:  # half built it has nothing to fit
-            self._unseen(self.resized)
-
-    def _unseen(self, change: Callable[[], object]) -> None:
-        """Do what takes long now, and paint it in a turn of its own."""
-        self.canvas.setUpdatesEnabled(False)
-        change()
-        QTimer.singleShot(1, self, partial(self.canvas.setUpdatesEnabled, True))
+            self.resized()
 
     def resized(self) -> None:
         """The plots may have another size."""
