@@ -9,8 +9,8 @@ from pydantic import BaseModel, ConfigDict, Field
 os.environ.setdefault("PYDANTIC_DISABLE_PLUGINS", "__all__")
 
 
-_NO_BREAK = "\u00a0\u202f"
-"""Spaces that French puts before its signs; Python calls them not printable."""
+_NO_BREAK = str.maketrans("\u00a0\u202f", "  ")
+"""French puts them before its signs; Python calls them not printable."""
 
 
 class SpecError(ValueError):
@@ -18,7 +18,7 @@ class SpecError(ValueError):
 
     def __init__(self, text: str) -> None:
         # What a file holds may be quoted: no line breaks, control signs or broken characters, and no endless lists.
-        shown = "".join(c if c.isprintable() or c in _NO_BREAK else "\ufffd" for c in text)
+        shown = "".join(c if c.isprintable() else "\ufffd" for c in text.translate(_NO_BREAK))
         super().__init__(shown if len(shown) <= 600 else f"{shown[:299]}…{shown[-300:]}")
 
 

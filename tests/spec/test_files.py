@@ -419,3 +419,8 @@ def test_writing_keeps_a_file_s_permissions_and_gives_new_ones_the_usual(tmp_pat
         os.umask(mask)
     assert stat.S_IMODE((tmp_path / "new.json").stat().st_mode) == 0o640
     assert not [p for p in tmp_path.iterdir() if p.name.startswith(".")]
+
+
+def test_a_refusal_in_french_keeps_a_space_before_its_signs():
+    told = str(SpecError("l'ouverture\u00a0: « 5\u202f»\x00"))
+    assert told == "l'ouverture : « 5 »\ufffd"

@@ -7,7 +7,7 @@ import re
 from fractions import Fraction
 
 import pytest
-from hypothesis import given
+from hypothesis import example, given
 from hypothesis import strategies as st
 
 from magview.spec.units import format_angle, format_length, parse_angle_deg, parse_length_mm
@@ -101,6 +101,7 @@ def test_what_is_no_angle_is_refused(text):
 
 
 @given(st.text(max_size=60))
+@example("\u00a0")
 def test_any_text_is_taken_or_refused_in_one_printable_sentence(text):
     for parse in (parse_length_mm, parse_angle_deg):
         told = ""
