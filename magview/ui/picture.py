@@ -51,7 +51,7 @@ def _strokes(item: QGraphicsPathItem) -> list[_Stroke]:
         return [(pen, brush, path, False)]
     # Two lines of one pixel side by side look like one of two, and are stroked twice as fast.
     pen.setWidthF(_THIN)
-    return [(pen, brush, path, False), (pen, QBrush(Qt.BrushStyle.NoBrush), path, True)]
+    return [(pen, brush, path, False), (pen, QBrush(), path, True)]
 
 
 def _hatch_path(shape: Shape, pitch: float) -> QPainterPath:
@@ -165,7 +165,8 @@ class PictureScene(QGraphicsScene):
             if shape.material == "straightedge":
                 pen.setStyle(Qt.PenStyle.DashLine)
             item.setPen(pen)
-            item.setBrush(QBrush(fill) if shape.filled else QBrush(Qt.BrushStyle.NoBrush))
+            # With its style: of a colour alone, PySide asks whether it is a gradient, and builds 200 names of those.
+            item.setBrush(QBrush(fill, Qt.BrushStyle.SolidPattern) if shape.filled else QBrush())
         for hatch, material in self._hatchings:
             pen = QPen(theme.hatching(material), _THIN * self.line_factor)
             pen.setCosmetic(True)

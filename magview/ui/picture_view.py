@@ -7,6 +7,7 @@ from collections.abc import Callable
 
 from PySide6.QtCore import QEvent, QPointF, QRectF, Qt
 from PySide6.QtGui import (
+    QBrush,
     QColor,
     QFocusEvent,
     QFontMetricsF,
@@ -38,6 +39,16 @@ def step_factor(modifiers: Qt.KeyboardModifier) -> float:
     return {(False, False): 1.0, (True, False): 0.1, (True, True): 0.01, (False, True): 10.0}[shift, alt]
 
 
+def _fill(painter: QPainter, box: QRectF, colour: QColor) -> None:
+    """As `fillRect`, which asks whether a colour is a gradient, whereupon PySide builds 200 names of those (5 ms)."""
+    pen = painter.pen()
+    painter.setPen(Qt.PenStyle.NoPen)
+    painter.setBrush(QBrush(colour, Qt.BrushStyle.SolidPattern))
+    painter.drawRect(box)
+    painter.setPen(pen)
+    painter.setBrush(QBrush())
+
+
 class PictureView(QGraphicsView):
     """A still view of a picture scene: antialiased, no scroll bars, fitted by its owner."""
 
@@ -65,10 +76,9 @@ class PictureView(QGraphicsView):
         self._blocks: dict[tuple[str, int, int], QRectF] = {}
         self.setRenderHint(QPainter.RenderHint.Antialiasing)
         # Whoever changes the picture asks for one repaint; the scene's own requests would make it two.
-        # NoViewportUpdate, NoAnchor and NoFrame, by number: naming them, PySide builds every enum of the class.
-        self.setProperty("viewportUpdateMode", 3)
-        self.setProperty("transformationAnchor", 0)
-        self.setFrameStyle(0)
+        self.setViewportUpdateMode(QGraphicsView.ViewportUpdateMode.NoViewportUpdate)
+        self.setTransformationAnchor(QGraphicsView.ViewportAnchor.NoAnchor)
+        self.setFrameStyle(0)  # by number: naming it, PySide builds every enum of frames
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
@@ -302,9 +312,7 @@ class PictureView(QGraphicsView):
 
     def _paint_block(self, painter: QPainter, text: str, edge: Qt.AlignmentFlag) -> None:
         box = self._block(text, edge)
-        paper = QColor(self._theme.paper)
-        paper.setAlpha(225)
-        painter.fillRect(box.adjusted(-4, -1, 4, 1), paper)
+        self._lay_paper(painter, box)
         key = f"{text}\n{box.width()}"  # no words of ours have a line break
         static = self._texts.get(key)
         if static is None:
@@ -319,12 +327,15 @@ class PictureView(QGraphicsView):
         if self.hasFocus():
             colour, w, h = QColor(self._theme.hand), self.viewport().width(), self.viewport().height()
             for side in ((0, 0, w, 2), (0, h - 2, w, 2), (0, 0, 2, h), (w - 2, 0, 2, h)):
-                painter.fillRect(*side, colour)
+                _fill(painter, QRectF(*side), colour)
 
     def paint_on_paper(self, painter: QPainter, at: QPointF, text: str) -> None:
         """Words that stay readable whatever part lies behind them; `at` is the start of their base line."""
-        box = QFontMetricsF(painter.font()).boundingRect(text).translated(at).adjusted(-4, -1, 4, 1)
+        self._lay_paper(painter, QFontMetricsF(painter.font()).boundingRect(text).translated(at))
+        painter.drawText(at, text)
+
+    def _lay_paper(self, painter: QPainter, words: QRectF) -> None:
+        """Paper under words, through which what lies behind shows faintly."""
         paper = QColor(self._theme.paper)
         paper.setAlpha(225)
-        painter.fillRect(box, paper)
-        painter.drawText(at, text)
+        _fill(painter, words.adjusted(-4, -1, 4, 1), paper)
