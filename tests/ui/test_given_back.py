@@ -17,8 +17,11 @@ from shiboken6 import isValid
 
 from magview.bench.apply import new_bench
 from magview.practice.library import find_exercise, find_lesson
+from magview.practice.state import true_gap_mm, true_readings
+from magview.spec.files import read_magneto
 from magview.spec.language import speak_through
-from magview.spec.library import find_installation
+from magview.spec.library import find_installation, resources
+from magview.spec.magneto import Magneto
 from magview.ui import tongue
 from magview.ui.class_room import ClassRoom
 from magview.ui.guide_context import open_guide
@@ -138,3 +141,16 @@ def test_the_words_of_a_language_left_are_gone() -> None:
         return alive(QTranslator)
 
     assert round_the_languages() == round_the_languages() == round_the_languages()
+
+
+def test_magnetos_of_exercises_long_closed_are_gone() -> None:
+    def look_at(count: int) -> int:
+        for _ in range(count):
+            magneto = read_magneto(resources() / "magnetos" / "seven-radial.json")  # another object each time
+            bench = new_bench(magneto)
+            true_readings(bench)
+            true_gap_mm(bench)
+        del magneto, bench
+        return alive(Magneto)
+
+    assert look_at(100) == look_at(200)  # a few may be kept, but not more for more
