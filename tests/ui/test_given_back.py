@@ -52,6 +52,11 @@ def _lift_table(main: MainWindow, folder: Path) -> QWidget:
     return main.import_lift_from(table)
 
 
+def _box(show: Callable[[], None]) -> QWidget | None:
+    show()
+    return QApplication.activeModalWidget()
+
+
 WINDOWS: dict[str, Callable[[MainWindow, Path], QWidget | None]] = {
     "a job sheet": lambda main, folder: main.jobs.new(folder / "a-job.json"),
     "the shipped job sheet": lambda main, _: main.jobs.open_shipped(),
@@ -66,6 +71,8 @@ WINDOWS: dict[str, Callable[[MainWindow, Path], QWidget | None]] = {
     "the list of exercises": lambda main, _: main.practice.choose(lessons=False),
     "paper for a class": lambda main, _: main.class_paper(),
     "a table of the lift": _lift_table,
+    "keys and cautions": lambda main, _: _box(main.show_help),
+    "fault reports": lambda main, _: _box(main.show_fault_reports),
 }
 
 
