@@ -291,16 +291,16 @@ def test_every_shipped_exercise_passes_through_the_fields_unchanged(room, name, 
 
 def test_what_is_not_valid_is_said_and_not_saved(room, qtbot, tmp_path):
     editor = room.open("editor")
-    editor.faults.add(Fault(kind="teeth", size=(1.0, 2.0)))
+    editor.fields.faults.add(Fault(kind="teeth", size=(1.0, 2.0)))
     editor.look()
     assert "needs an installation" in editor.problem.text()
     assert not editor.save.isEnabled()
     assert not editor.save_path(tmp_path / "x.json")
     assert not (tmp_path / "x.json").exists()
-    row = editor.faults.rows[-1]
+    row = editor.fields.faults.rows[-1]
     click(next(b for b in row.findChildren(QPushButton)))
     qtbot.waitUntil(lambda: editor.exercise is not None)
-    editor.goals.show_entries(())
+    editor.fields.goals.show_entries(())
     editor.look()
     assert "goals" in editor.problem.text()
 
@@ -308,33 +308,33 @@ def test_what_is_not_valid_is_said_and_not_saved(room, qtbot, tmp_path):
 def test_decimal_commas_are_taken_and_the_preview_follows(room, qtbot):
     editor = room.open("editor")
     qtbot.waitUntil(editor.isActiveWindow)
-    editor.tabs.setCurrentIndex(2)
-    row = next(r for r in editor.faults.rows if r.kind.currentData() == "opening")
+    editor.fields.setCurrentIndex(2)
+    row = next(r for r in editor.fields.faults.rows if r.kind.currentData() == "opening")
     for spin in (row.low, row.high):
         spin.setFocus()
         spin.selectAll()
         QTest.keyClicks(spin, "2,5")
         QTest.keyClick(spin, Qt.Key.Key_Return)
     qtbot.waitUntil(lambda: "2.50° of rotor" in editor.preview.toPlainText())
-    editor.name.setText("A case of my own")
+    editor.fields.name.setText("A case of my own")
     qtbot.waitUntil(lambda: "A case of my own" in editor.preview.toPlainText())
 
 
 def test_unsaved_work_is_asked_for(room, qtbot, tmp_path):
     editor = room.open("editor")
-    editor.name.setText("Mine")
+    editor.fields.name.setText("Mine")
     editor.close()
     box = editor.findChild(QMessageBox)
     assert editor.isVisible()
     click(next(b for b in box.buttons() if "Back" in b.text()))
     editor.open_path(tmp_path / "gone.json")
     assert "cannot be read" in editor.message.text()
-    assert editor.name.text() == "Mine"
+    assert editor.fields.name.text() == "Mine"
 
 
 def test_an_exercise_goes_into_the_set_and_is_tried(room, qtbot):
     editor = room.open("editor")
-    editor.name.setText("Mine")
+    editor.fields.name.setText("Mine")
     click(editor.to_set)
     maker = room.windows["make"]
     assert "Mine" in maker.chosen.item(0).text()
