@@ -19,7 +19,6 @@ from PySide6.QtWidgets import (
     QListWidget,
     QListWidgetItem,
     QPlainTextEdit,
-    QPushButton,
     QSpinBox,
     QTabWidget,
     QVBoxLayout,
@@ -45,7 +44,7 @@ from magview.spec.files import validate, write_text
 from magview.spec.formats import ENDING
 from magview.spec.language import tr
 from magview.ui.class_room import ClassRoom
-from magview.ui.class_window import ClassWindow, SortedTable
+from magview.ui.class_window import ClassWindow, SortedTable, push_button
 from magview.ui.inputs import QuietCombo
 from magview.ui.practice_controls import wrapped
 from magview.ui.worker import Progress, ShouldStop, Worker
@@ -96,11 +95,11 @@ class ClassMaker(ClassWindow):
         font.setFixedPitch(True)
         self.code.setFont(font)
         self.why = wrapped()
-        self.copy = self._button(tr("Co&py"), self._copy)
-        self.save, self.open = self._button(tr("Save set &as…"), self._ask_save), self._button(
+        self.copy = push_button(tr("Co&py"), self._copy)
+        self.save, self.open = push_button(tr("Save set &as…"), self._ask_save), push_button(
             tr("&Open set…"), self._ask_open
         )  # fmt: skip
-        self.gather = self._button(tr("&Gather…"), self._gather)
+        self.gather = push_button(tr("&Gather…"), self._gather)
         words = QVBoxLayout()
         words.addWidget(self.code)
         words.addWidget(self.why)
@@ -118,11 +117,11 @@ class ClassMaker(ClassWindow):
         for name in shipped_exercises():
             self._list(self.shipped, find_exercise(name))
         self.shipped.itemActivated.connect(self.add)
-        self.add_button = self._button(tr("A&dd ▶"), self.add)
-        self.file_button = self._button(tr("From a &file…"), self._ask_exercise)
-        self.edit_button = self._button(tr("&Write one…"), self._edit)
-        self.up, self.down = self._button(tr("&Up"), self._up), self._button(tr("Do&wn"), self._down)
-        self.drop = self._button(tr("&Remove"), self.remove)
+        self.add_button = push_button(tr("A&dd ▶"), self.add)
+        self.file_button = push_button(tr("From a &file…"), self._ask_exercise)
+        self.edit_button = push_button(tr("&Write one…"), self._edit)
+        self.up, self.down = push_button(tr("&Up"), self._up), push_button(tr("Do&wn"), self._down)
+        self.drop = push_button(tr("&Remove"), self.remove)
         middle = QVBoxLayout()
         middle.addStretch(1)
         for button in (self.add_button, self.up, self.down, self.drop):
@@ -199,7 +198,7 @@ class ClassMaker(ClassWindow):
         row = QHBoxLayout(whole)
         row.setContentsMargins(0, 0, 0, 0)
         row.addWidget(self.seed, 1)
-        row.addWidget(self._button(tr("Draw ane&w"), self._draw))
+        row.addWidget(push_button(tr("Draw ane&w"), self._draw))
         whole.setFocusProxy(self.seed)
         return whole
 
@@ -212,15 +211,9 @@ class ClassMaker(ClassWindow):
         column.addWidget(self.key, 1)
         row = QHBoxLayout()
         row.addWidget(wrapped(tr("For the instructor: it tells every hidden fault.")), 1)
-        row.addWidget(self._button(tr("Save &key…"), self._ask_key))
+        row.addWidget(push_button(tr("Save &key…"), self._ask_key))
         column.addLayout(row)
         return whole
-
-    def _button(self, words: str, slot: Callable[[], object]) -> QPushButton:
-        button = QPushButton(words)
-        button.setAutoDefault(False)
-        button.clicked.connect(slot)
-        return button
 
     # -------------------------------------------------------------- the list
 
