@@ -221,7 +221,7 @@ class ExerciseEditor(ClassWindow):
 
             maker = self.room.open("make")
             assert isinstance(maker, ClassMaker)
-            maker.add_exercise(self.exercise)
+            maker.fields.add_exercise(self.exercise)
 
     def _try(self) -> None:
         self.look()

@@ -13,7 +13,6 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QLineEdit,
     QPlainTextEdit,
-    QPushButton,
     QScrollArea,
     QSpinBox,
     QTabWidget,
@@ -27,6 +26,7 @@ from magview.spec.language import tr
 from magview.spec.library import find_installation, find_magneto, shipped_names
 from magview.spec.magneto import Magneto
 from magview.ui.class_editor_rows import RowList
+from magview.ui.class_window import push_button
 from magview.ui.inputs import NumberSpin, QuietCombo
 
 _STARTS = ("mounted", "switch_on", "slack", "marked", "chocked", "plugs_out", "proved", "disc_at_zero")
@@ -109,8 +109,7 @@ class ExerciseFields(QTabWidget):
         row = QHBoxLayout(whole)
         row.setContentsMargins(0, 0, 0, 0)
         row.addWidget(self.bench, 1)
-        self.bench_file = QPushButton(tr("From a fil&e…"))
-        self.bench_file.setAutoDefault(False)
+        self.bench_file = push_button(tr("From a fil&e…"))
         row.addWidget(self.bench_file)
         whole.setFocusProxy(self.bench)
         form.addRow(tr("Magnet&o"), whole)

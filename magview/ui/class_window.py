@@ -25,11 +25,12 @@ _SORT = Qt.ItemDataRole.UserRole
 _DISPLAY = Qt.ItemDataRole.DisplayRole
 
 
-def push_button(words: str, slot: Callable[[], object]) -> QPushButton:
+def push_button(words: str, slot: Callable[[], object] | None = None) -> QPushButton:
     """A button that does something when it is pressed, and not when Return is pressed elsewhere."""
     button = QPushButton(words)
     button.setAutoDefault(False)
-    button.clicked.connect(slot)
+    if slot is not None:
+        button.clicked.connect(slot)
     return button
 
 

@@ -176,14 +176,15 @@ def test_the_code_follows_every_setting(room, qtbot):
     maker = room.open("make")
     assert maker.code.isHidden()
     assert "Add an exercise" in maker.why.text()
-    maker.seed.setValue(77)
-    maker.add_exercise(find_exercise("pips"))
-    maker.add_exercise(find_exercise("gap-wrong"))
+    maker.fields.seed.setValue(77)
+    maker.fields.add_exercise(find_exercise("pips"))
+    maker.fields.add_exercise(find_exercise("gap-wrong"))
     seen = {maker.code.text()}
+    fields = maker.fields
     for change in (
-        lambda: maker.own.setCurrentIndex(1), lambda: click(maker.hints), lambda: maker.units.setCurrentIndex(2),
-        lambda: maker.minutes.setValue(30), lambda: maker.seed.setValue(78), lambda: click(maker.up),
-        lambda: click(maker.drop),
+        lambda: fields.own.setCurrentIndex(1), lambda: click(fields.hints), lambda: fields.units.setCurrentIndex(2),
+        lambda: fields.minutes.setValue(30), lambda: fields.seed.setValue(78), lambda: click(fields.up),
+        lambda: click(fields.drop),
     ):  # fmt: skip
         change()
         assert set_of_code(maker.code.text()) == maker.made().model_copy(update={"title": "", "pupils": ()})
@@ -194,10 +195,10 @@ def test_the_code_follows_every_setting(room, qtbot):
 
 def test_a_set_is_saved_opened_and_found_again(room, tmp_path):
     maker = room.open("make")
-    maker.show_set(OF.model_copy(update={"title": "Tuesday", "pupils": ("Zoë", "7")}))
+    maker.fields.show_set(OF.model_copy(update={"title": "Tuesday", "pupils": ("Zoë", "7")}))
     maker.save_path(tmp_path / "set.json")
     assert read_set(tmp_path / "set.json") == maker.made()
-    maker.pupils.setPlainText("Zoë\nzoe")
+    maker.fields.pupils.setPlainText("Zoë\nzoe")
     assert "cannot be told apart" in maker.why.text()
     assert not maker.save.isEnabled()
     maker.open_path(tmp_path / "set.json")
@@ -208,14 +209,14 @@ def test_a_set_is_saved_opened_and_found_again(room, tmp_path):
 
 def test_the_key_is_shown_and_saved(room, qtbot, tmp_path):
     maker = room.open("make")
-    maker.show_set(OF.model_copy(update={"pupils": ("Zoë", "Max")}))
+    maker.fields.show_set(OF.model_copy(update={"pupils": ("Zoë", "Max")}))
     maker.tabs.setCurrentIndex(1)
     qtbot.waitUntil(lambda: maker.key.rows.rowCount() > 0, timeout=20_000)
     assert maker.key.rows.rowCount() == len(key_rows(answer_key(maker.made())))
     for suffix in ("txt", "csv"):
         maker.save_key_path(tmp_path / f"key.{suffix}")
         assert "Zoë" in (tmp_path / f"key.{suffix}").read_text("utf-8")
-    maker.pupils.clear()
+    maker.fields.pupils.clear()
     qtbot.waitUntil(lambda: "name the pupils" in maker.key_why.text())
 
 
@@ -337,7 +338,7 @@ def test_an_exercise_goes_into_the_set_and_is_tried(room, qtbot):
     editor.fields.name.setText("Mine")
     click(editor.to_set)
     maker = room.windows["make"]
-    assert "Mine" in maker.chosen.item(0).text()
+    assert "Mine" in maker.fields.chosen.item(0).text()
     assert "needs its file" in maker.why.text()
     editor.activateWindow()
     click(editor.try_it)
