@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import sys
 
 import pytest
 from PySide6.QtCore import Qt
@@ -372,6 +373,13 @@ def test_all_is_reached_by_keyboard_and_has_a_name(room, qtbot, what):
         reached.add(QApplication.focusWidget())
         QTest.keyClick(QApplication.focusWidget() or window, Qt.Key.Key_Tab)
     assert not [w for w in wanted if w not in reached and w.focusProxy() not in reached]
+
+
+@pytest.mark.skipif(not sys.platform.startswith("linux"), reason="the XDG folders are Linux's")
+def test_without_a_folder_it_is_kept_where_the_rest_is(room, tmp_path, monkeypatch):
+    """XDG Base Directory Specification 0.8: data in XDG_DATA_HOME, whatever name Qt gives the program."""
+    monkeypatch.setenv("XDG_DATA_HOME", str(tmp_path / "data"))
+    assert ClassRoom(room.main).folder == tmp_path / "data" / "magview" / "class"
 
 
 def test_what_is_remembered_survives_a_damaged_file(room, qtbot):
