@@ -278,6 +278,12 @@ def opening_limit_deg(job: Job) -> float | None:
     return degrees(atan2(tolerance, magneto.marks.radius_mm)) / magneto.cam.turns_per_rotor_turn
 
 
+def firing_limits_deg(job: Job, side: str) -> tuple[float, float] | None:
+    """Between what the "left" or "right" magneto should fire [crank deg before TDC]; None if not given."""
+    low, high = _about(getattr(job.limits, f"{side}_btdc_deg"), job.limits.timing_tolerance_deg)
+    return None if low is None or high is None else (low, high)
+
+
 def _teeth(job: Job) -> list[Verdict]:
     shift = job.tooth_shift
     within = _about(shift.wanted_btdc_deg, job.limits.timing_tolerance_deg)
