@@ -142,10 +142,6 @@ class JobWindow(QMainWindow):
         """The page in front, itself."""
         return self._pages[self.page_name]
 
-    def page_of(self, name: str) -> Page:
-        """A page by its name."""
-        return self._pages[name]
-
     def show_page(self, name: str) -> None:
         """Bring a page to the front."""
         self.contents.choose(name)

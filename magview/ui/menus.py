@@ -208,9 +208,7 @@ class Menus(MenuMaker):
                 (own, ""),
                 *((tongue.LANGUAGES[code], code) for code in tongue.FINISHED),
             ]
-            self.language_actions = self.choice(
-                self._languages, options, tongue.chosen() or "", self._language_chosen
-            )
+            self.choice(self._languages, options, tongue.chosen() or "", self._language_chosen)
 
     def _language_chosen(self, action: QAction) -> None:
         self.window.language_wanted.emit(action.data())
