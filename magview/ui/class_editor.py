@@ -12,7 +12,6 @@ from PySide6.QtWidgets import (
     QFileDialog,
     QFormLayout,
     QHBoxLayout,
-    QMessageBox,
     QSpinBox,
     QSplitter,
     QTextBrowser,
@@ -28,6 +27,7 @@ from magview.spec.base import SpecError
 from magview.spec.files import read_bench_item, validate, write_model
 from magview.spec.formats import ENDING
 from magview.spec.language import marked, tr
+from magview.ui.asking import ACCEPT, DESTROY, REJECT, ask
 from magview.ui.class_editor_fields import ExerciseFields
 from magview.ui.class_room import ClassRoom
 from magview.ui.class_window import ClassWindow, push_button
@@ -249,15 +249,13 @@ class ExerciseEditor(ClassWindow):
         self.close()
 
     def _ask_unsaved(self, go_on: Callable[[], None]) -> None:
-        box = QMessageBox(self)
-        box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        box.setIcon(QMessageBox.Icon.Question)
-        box.setWindowTitle("magview")
-        box.setText(tr("This exercise has not been saved."))
-        box.addButton(tr("&Save…"), QMessageBox.ButtonRole.AcceptRole).clicked.connect(self.ask_save)
-        box.addButton(tr("Go on &without saving"), QMessageBox.ButtonRole.DestructiveRole).clicked.connect(go_on)
-        box.addButton(tr("&Back to the editor"), QMessageBox.ButtonRole.RejectRole)
-        box.open()
+        ask(
+            self,
+            tr("This exercise has not been saved."),
+            (tr("&Save…"), ACCEPT, self.ask_save),
+            (tr("Go on &without saving"), DESTROY, go_on),
+            (tr("&Back to the editor"), REJECT, None),
+        )
 
     def halt(self) -> None:
         """Nothing is looked at any more."""
