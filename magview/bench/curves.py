@@ -66,7 +66,7 @@ def designed_setting(magneto: Magneto) -> Setting:
 
 
 def cycle_deg(magneto: Magneto) -> float:
-    """Rotor degrees after which the contacts' play begins anew: a turn of the cam."""
+    """Rotor angle after which the contacts' play begins anew: a turn of the cam [deg]."""
     return 360.0 / magneto.cam.turns_per_rotor_turn
 
 
@@ -152,7 +152,8 @@ def opening_limit_deg(magneto: Magneto) -> float:
 
 
 def crossings(x: Array, values: Array, level: float) -> Array:
-    """Where (n,) a curve through (x, values) passes a level: twice if an eccentric is turned past its dead point."""
+    """Where (m,) a curve through x and values (n,) passes a level, in the unit of x: twice if an eccentric is turned
+    past its dead point."""
     above = values > level
     at = np.flatnonzero(above[1:] != above[:-1])
     return np.asarray(x[at] + (level - values[at]) / (values[at + 1] - values[at]) * (x[at + 1] - x[at]))
@@ -201,7 +202,10 @@ def window_table(state: BenchState, points: int = 61) -> Table:
 
 
 def round_levels(low: float, high: float, most: int = 7) -> Array:
-    """Round numbers (n,) between two values, at most so many: what contours are drawn at."""
+    """Round numbers (n,) between two values, in their unit: what contours are drawn at.
+
+    Not more than `most` steps, each 1, 2 or 5 times a power of ten; none unless both are finite and `high` is above.
+    """
     if not (math.isfinite(low) and math.isfinite(high) and high > low):
         return np.empty(0)
     rough = (high - low) / most
@@ -240,7 +244,7 @@ def energy_curve(state: BenchState, speed_rpm: float) -> tuple[Array, Array]:
 
 
 def coil_table(state: BenchState, speed_rpm: float) -> Table:
-    """Flux and current over a cam turn as columns."""
+    """Flux and current over a cam turn at a rotor speed [1/min], as columns. ValueError without electrical values."""
     cycle = coil_cycle(state, speed_rpm)
     return [
         ("rotor angle past neutral [deg]", cycle.rotor_deg),
@@ -288,9 +292,10 @@ def falls_to_deg(state: BenchState) -> float:
 def shifts_near(
     magneto_teeth: int, drive_teeth: int, rotor_turns: float, reads_btdc: float, wanted_btdc: float, within: float
 ) -> list[Move]:
-    """Every timing that can be reached within so many crank degrees of the wanted one, each by the fewest teeth.
+    """Every timing within reach of the wanted one, earliest last, each by the fewest teeth.
 
-    Raises ValueError for tooth counts that no coupling has.
+    `rotor_turns`: of the rotor per crank turn [-]; `reads_btdc`, `wanted_btdc` [crank deg before top dead centre];
+    `within`: how far from the wanted one [crank deg]. Raises ValueError for tooth counts that no coupling has.
     """
     moves = plan(magneto_teeth, drive_teeth, rotor_turns, reads_btdc, wanted_btdc, most=20_000)
     best: dict[float, Move] = {}
@@ -362,7 +367,8 @@ def trials_table(found: TrialsCurve) -> Table:
 
 
 def density_curve(outcome: Outcome) -> tuple[Array, Array]:
-    """The normal density of the linear result over ±4 standard uncertainties: values (n,) and density (n,)."""
+    """The normal density of the linear result over ±4 standard uncertainties: values (n,) in the quantity's unit and
+    density (n,) per unit. Both empty where nothing is unsure."""
     u, middle = outcome.linear.standard_uncertainty, outcome.linear.estimate
     if not u > 0.0:
         return np.empty(0), np.empty(0)
@@ -385,7 +391,7 @@ def budget_table(outcome: Outcome) -> Table:
 
 
 def wear_course(state: BenchState, rates: WearRates, until_h: float) -> Course:
-    """The present setting over the hours from now on. Raises ValueError as `wear.course` does."""
+    """The present setting over running hours from now to `until_h` [h]. Raises ValueError as `wear.course` does."""
     hours = np.linspace(0.0, until_h, 201)
     return course(state.magneto, state.backplate_deg, state.screw_deg, rates, hours)
 

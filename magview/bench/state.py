@@ -69,7 +69,7 @@ class Engaged:
 
     @property
     def ratio(self) -> float:
-        """Rotor turns per crank turn."""
+        """Rotor turns per crank turn [-]."""
         return self.installation.rotor_turns_per_crank_turn
 
 

@@ -101,6 +101,14 @@ class FlankFit:
         probability : that the interval holds the gap [-], 0 < probability < 1.
         as_set : add the errors of setting, as the next trial will have them; else the curve's own alone.
 
+        Returns
+        -------
+        Gaps and the ends of their intervals [mm], in the shape of `backplate_deg`.
+
+        Raises
+        ------
+        ValueError : the probability is none.
+
         Notes
         -----
         The interval is the curve moved along the plate: it never falls below 0 nor exceeds the lift.
