@@ -10539,11 +10539,6 @@
             <translation>Diese Übung ist nicht gespeichert.</translation>
         </message>
         <message>
-            <source>&amp;Back to the editor</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;Zurück zum Editor</translation>
-        </message>
-        <message>
             <source>&amp;Open…</source>
             <extracomment>ui/class_editor.py, ui/class_gather.py</extracomment>
             <translation>Ö&amp;ffnen…</translation>
@@ -10559,6 +10554,21 @@
             <translation>Eine noch nicht gültige Übung wird nicht gespeichert</translation>
         </message>
         <message>
+            <source>&amp;Save…</source>
+            <extracomment>ui/class_editor.py, ui/practice_window.py</extracomment>
+            <translation>&amp;Speichern…</translation>
+        </message>
+        <message>
+            <source>Go on &amp;without saving</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation>&amp;Ohne Speichern fortfahren</translation>
+        </message>
+        <message>
+            <source>&amp;Back to the editor</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation>&amp;Zurück zum Editor</translation>
+        </message>
+        <message>
             <source>Not valid yet: {why}.</source>
             <extracomment>ui/class_editor.py</extracomment>
             <translation>Noch nicht gültig: {why}.</translation>
@@ -10572,16 +10582,6 @@
             <source>Valid.</source>
             <extracomment>ui/class_editor.py</extracomment>
             <translation>Gültig.</translation>
-        </message>
-        <message>
-            <source>&amp;Save…</source>
-            <extracomment>ui/class_editor.py, ui/practice_window.py</extracomment>
-            <translation>&amp;Speichern…</translation>
-        </message>
-        <message>
-            <source>Go on &amp;without saving</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;Ohne Speichern fortfahren</translation>
         </message>
         <message>
             <source>&amp;Add a fault</source>
@@ -11798,6 +11798,11 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <translation>{name}: Der Name eines Bildes muss auf {kinds} enden</translation>
         </message>
         <message>
+            <source>there are no fonts to print with; on Debian or Ubuntu fonts-dejavu-core has some</source>
+            <extracomment>ui/export.py</extracomment>
+            <translation>es gibt keine Schriften zum Drucken; unter Debian oder Ubuntu enthält fonts-dejavu-core welche</translation>
+        </message>
+        <message>
             <source>{name}: cannot be written: {reason}</source>
             <extracomment>ui/export.py</extracomment>
             <translation>{name}: nicht schreibbar: {reason}</translation>
@@ -12553,21 +12558,6 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <translation>Längen in &amp;Zoll</translation>
         </message>
         <message>
-            <source>Light colours</source>
-            <extracomment>ui/job_menus.py, ui/menu_maker.py</extracomment>
-            <translation>Helle Farben</translation>
-        </message>
-        <message>
-            <source>Dark colours</source>
-            <extracomment>ui/job_menus.py, ui/menu_maker.py</extracomment>
-            <translation>Dunkle Farben</translation>
-        </message>
-        <message>
-            <source>High contrast colours</source>
-            <extracomment>ui/job_menus.py, ui/menu_maker.py</extracomment>
-            <translation>Farben mit hohem Kontrast</translation>
-        </message>
-        <message>
             <source>&amp;Keys and cautions</source>
             <extracomment>ui/job_menus.py, ui/menus.py, ui/practice_menus.py</extracomment>
             <translation>&amp;Tasten und Warnhinweise</translation>
@@ -13063,34 +13053,9 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <translation>Das Blatt aus seiner Datei neu laden?</translation>
         </message>
         <message>
-            <source>What was entered here and is not in the file is given up; save it elsewhere first.</source>
-            <extracomment>ui/job_window.py</extracomment>
-            <translation>Was hier eingegeben wurde und nicht in der Datei steht, geht verloren; erst anderswo speichern.</translation>
-        </message>
-        <message>
-            <source>&amp;Keep what is here</source>
-            <extracomment>ui/job_window.py</extracomment>
-            <translation>Hiesiges &amp;behalten</translation>
-        </message>
-        <message>
             <source>Not saved: {sentence}.</source>
             <extracomment>ui/job_window.py</extracomment>
             <translation>Nicht gespeichert: {sentence}.</translation>
-        </message>
-        <message>
-            <source>&amp;Save as…</source>
-            <extracomment>ui/job_window.py, ui/report_dialog.py</extracomment>
-            <translation>&amp;Speichern unter…</translation>
-        </message>
-        <message>
-            <source>Close &amp;without saving</source>
-            <extracomment>ui/job_window.py, ui/practice_window.py</extracomment>
-            <translation>&amp;Ohne Speichern schließen</translation>
-        </message>
-        <message>
-            <source>&amp;Go on</source>
-            <extracomment>ui/job_window.py, ui/practice_window.py</extracomment>
-            <translation>&amp;Weiter</translation>
         </message>
         <message>
             <source>Read only: {file}</source>
@@ -13131,6 +13096,31 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <source>Saved; from now on in {file}.</source>
             <extracomment>ui/job_window.py</extracomment>
             <translation>Gespeichert; ab jetzt in {file}.</translation>
+        </message>
+        <message>
+            <source>&amp;Keep what is here</source>
+            <extracomment>ui/job_window.py</extracomment>
+            <translation>Hiesiges &amp;behalten</translation>
+        </message>
+        <message>
+            <source>What was entered here and is not in the file is given up; save it elsewhere first.</source>
+            <extracomment>ui/job_window.py</extracomment>
+            <translation>Was hier eingegeben wurde und nicht in der Datei steht, geht verloren; erst anderswo speichern.</translation>
+        </message>
+        <message>
+            <source>&amp;Save as…</source>
+            <extracomment>ui/job_window.py, ui/report_dialog.py</extracomment>
+            <translation>&amp;Speichern unter…</translation>
+        </message>
+        <message>
+            <source>Close &amp;without saving</source>
+            <extracomment>ui/job_window.py, ui/practice_window.py</extracomment>
+            <translation>&amp;Ohne Speichern schließen</translation>
+        </message>
+        <message>
+            <source>&amp;Go on</source>
+            <extracomment>ui/job_window.py, ui/practice_window.py</extracomment>
+            <translation>&amp;Weiter</translation>
         </message>
         <message>
             <source>✗ Not saved</source>
@@ -13538,9 +13528,39 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <translation>die Einheit der Ablesungen angeben</translation>
         </message>
         <message>
+            <source>Light colours</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>Helle Farben</translation>
+        </message>
+        <message>
+            <source>Dark colours</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>Dunkle Farben</translation>
+        </message>
+        <message>
+            <source>High contrast colours</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>Farben mit hohem Kontrast</translation>
+        </message>
+        <message>
             <source>&amp;Guide</source>
             <extracomment>ui/menu_maker.py</extracomment>
             <translation>&amp;Anleitung</translation>
+        </message>
+        <message>
+            <source>Zoom &amp;in</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>Ver&amp;größern</translation>
+        </message>
+        <message>
+            <source>Zoom &amp;out</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>Ver&amp;kleinern</translation>
+        </message>
+        <message>
+            <source>&amp;Whole picture</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>&amp;Ganzes Bild</translation>
         </message>
         <message>
             <source>&amp;Open magneto or installation…</source>
@@ -13651,21 +13671,6 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <source>&amp;Follow the contacts when zoomed</source>
             <extracomment>ui/menus.py</extracomment>
             <translation>Beim Zoomen den &amp;Kontakten folgen</translation>
-        </message>
-        <message>
-            <source>Zoom &amp;in</source>
-            <extracomment>ui/menus.py, ui/practice_menus.py</extracomment>
-            <translation>Ver&amp;größern</translation>
-        </message>
-        <message>
-            <source>Zoom &amp;out</source>
-            <extracomment>ui/menus.py, ui/practice_menus.py</extracomment>
-            <translation>Ver&amp;kleinern</translation>
-        </message>
-        <message>
-            <source>&amp;Whole picture</source>
-            <extracomment>ui/menus.py, ui/practice_menus.py</extracomment>
-            <translation>&amp;Ganzes Bild</translation>
         </message>
         <message>
             <source>&amp;Projector mode</source>
@@ -13893,11 +13898,6 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <translation>{file} gibt es schon, mit anderem Inhalt. Ersetzen?</translation>
         </message>
         <message>
-            <source>&amp;Replace it</source>
-            <extracomment>ui/own_files_work.py</extracomment>
-            <translation>&amp;Ersetzen</translation>
-        </message>
-        <message>
             <source>Open a table of the lift</source>
             <extracomment>ui/own_files_work.py, ui/window.py</extracomment>
             <translation>Tabelle des Hubs öffnen</translation>
@@ -13926,6 +13926,11 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <source>opening {file}</source>
             <extracomment>ui/own_files_work.py</extracomment>
             <translation>{file} öffnen</translation>
+        </message>
+        <message>
+            <source>&amp;Replace it</source>
+            <extracomment>ui/own_files_work.py</extracomment>
+            <translation>&amp;Ersetzen</translation>
         </message>
         <message>
             <source>&amp;Leave it</source>
@@ -15397,29 +15402,14 @@ Ohne Quelle: {bare}</translation>
             <translation>Abge&amp;ben…</translation>
         </message>
         <message>
-            <source>Hand in</source>
-            <extracomment>ui/practice_window.py</extracomment>
-            <translation>Abgeben</translation>
-        </message>
-        <message>
             <source>Hand in now?</source>
             <extracomment>ui/practice_window.py</extracomment>
             <translation>Jetzt abgeben?</translation>
         </message>
         <message>
-            <source>Then the true values are shown, and nothing more can be done.</source>
+            <source>Hand in</source>
             <extracomment>ui/practice_window.py</extracomment>
-            <translation>Dann werden die wahren Werte gezeigt, und es lässt sich nichts mehr tun.</translation>
-        </message>
-        <message>
-            <source>&amp;Hand in</source>
-            <extracomment>ui/practice_window.py</extracomment>
-            <translation>&amp;Abgeben</translation>
-        </message>
-        <message>
-            <source>&amp;Go on working</source>
-            <extracomment>ui/practice_window.py</extracomment>
-            <translation>&amp;Weiterarbeiten</translation>
+            <translation>Abgeben</translation>
         </message>
         <message>
             <source>Save the attempt</source>
@@ -15450,6 +15440,21 @@ Ohne Quelle: {bare}</translation>
             <source>&amp;1 Task</source>
             <extracomment>ui/practice_window.py</extracomment>
             <translation>&amp;1 Aufgabe</translation>
+        </message>
+        <message>
+            <source>&amp;Hand in</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation>&amp;Abgeben</translation>
+        </message>
+        <message>
+            <source>&amp;Go on working</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation>&amp;Weiterarbeiten</translation>
+        </message>
+        <message>
+            <source>Then the true values are shown, and nothing more can be done.</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation>Dann werden die wahren Werte gezeigt, und es lässt sich nichts mehr tun.</translation>
         </message>
         <message>
             <source>practice</source>
@@ -15725,11 +15730,6 @@ Ohne Quelle: {bare}</translation>
             <source>Nothing has changed.</source>
             <extracomment>ui/present_covers.py</extracomment>
             <translation>Nichts hat sich geändert.</translation>
-        </message>
-        <message>
-            <source>there are no fonts to print with; on Debian or Ubuntu fonts-dejavu-core has some</source>
-            <extracomment>ui/print_guide.py, ui/print_pdf.py</extracomment>
-            <translation>es gibt keine Schriften zum Drucken; unter Debian oder Ubuntu enthält fonts-dejavu-core welche</translation>
         </message>
         <message>
             <source>{title} · magview {version} · page {number} of {count}</source>

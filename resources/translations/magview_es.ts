@@ -10539,11 +10539,6 @@
             <translation>Este ejercicio no se ha guardado.</translation>
         </message>
         <message>
-            <source>&amp;Back to the editor</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;Volver al editor</translation>
-        </message>
-        <message>
             <source>&amp;Open…</source>
             <extracomment>ui/class_editor.py, ui/class_gather.py</extracomment>
             <translation>&amp;Abrir…</translation>
@@ -10559,6 +10554,21 @@
             <translation>Un ejercicio que aún no es válido no se guarda</translation>
         </message>
         <message>
+            <source>&amp;Save…</source>
+            <extracomment>ui/class_editor.py, ui/practice_window.py</extracomment>
+            <translation>&amp;Guardar…</translation>
+        </message>
+        <message>
+            <source>Go on &amp;without saving</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation>Seguir &amp;sin guardar</translation>
+        </message>
+        <message>
+            <source>&amp;Back to the editor</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation>&amp;Volver al editor</translation>
+        </message>
+        <message>
             <source>Not valid yet: {why}.</source>
             <extracomment>ui/class_editor.py</extracomment>
             <translation>Aún no válido: {why}.</translation>
@@ -10572,16 +10582,6 @@
             <source>Valid.</source>
             <extracomment>ui/class_editor.py</extracomment>
             <translation>Válido.</translation>
-        </message>
-        <message>
-            <source>&amp;Save…</source>
-            <extracomment>ui/class_editor.py, ui/practice_window.py</extracomment>
-            <translation>&amp;Guardar…</translation>
-        </message>
-        <message>
-            <source>Go on &amp;without saving</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Seguir &amp;sin guardar</translation>
         </message>
         <message>
             <source>&amp;Add a fault</source>
@@ -11798,6 +11798,11 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <translation>{name}: el nombre de una imagen debe acabar en {kinds}</translation>
         </message>
         <message>
+            <source>there are no fonts to print with; on Debian or Ubuntu fonts-dejavu-core has some</source>
+            <extracomment>ui/export.py</extracomment>
+            <translation>no hay tipos de letra para imprimir; en Debian o Ubuntu, fonts-dejavu-core trae algunos</translation>
+        </message>
+        <message>
             <source>{name}: cannot be written: {reason}</source>
             <extracomment>ui/export.py</extracomment>
             <translation>{name}: no se puede escribir: {reason}</translation>
@@ -12553,21 +12558,6 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <translation>Longitudes en &amp;pulgadas</translation>
         </message>
         <message>
-            <source>Light colours</source>
-            <extracomment>ui/job_menus.py, ui/menu_maker.py</extracomment>
-            <translation>Colores claros</translation>
-        </message>
-        <message>
-            <source>Dark colours</source>
-            <extracomment>ui/job_menus.py, ui/menu_maker.py</extracomment>
-            <translation>Colores oscuros</translation>
-        </message>
-        <message>
-            <source>High contrast colours</source>
-            <extracomment>ui/job_menus.py, ui/menu_maker.py</extracomment>
-            <translation>Colores de alto contraste</translation>
-        </message>
-        <message>
             <source>&amp;Keys and cautions</source>
             <extracomment>ui/job_menus.py, ui/menus.py, ui/practice_menus.py</extracomment>
             <translation>&amp;Teclas y precauciones</translation>
@@ -13063,34 +13053,9 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <translation>¿Recargar la hoja de su archivo?</translation>
         </message>
         <message>
-            <source>What was entered here and is not in the file is given up; save it elsewhere first.</source>
-            <extracomment>ui/job_window.py</extracomment>
-            <translation>Se pierde lo anotado aquí que no esté en el archivo; guárdelo antes en otro sitio.</translation>
-        </message>
-        <message>
-            <source>&amp;Keep what is here</source>
-            <extracomment>ui/job_window.py</extracomment>
-            <translation>&amp;Conservar lo de aquí</translation>
-        </message>
-        <message>
             <source>Not saved: {sentence}.</source>
             <extracomment>ui/job_window.py</extracomment>
             <translation>No guardado: {sentence}.</translation>
-        </message>
-        <message>
-            <source>&amp;Save as…</source>
-            <extracomment>ui/job_window.py, ui/report_dialog.py</extracomment>
-            <translation>Guardar &amp;como…</translation>
-        </message>
-        <message>
-            <source>Close &amp;without saving</source>
-            <extracomment>ui/job_window.py, ui/practice_window.py</extracomment>
-            <translation>Cerrar &amp;sin guardar</translation>
-        </message>
-        <message>
-            <source>&amp;Go on</source>
-            <extracomment>ui/job_window.py, ui/practice_window.py</extracomment>
-            <translation>Se&amp;guir</translation>
         </message>
         <message>
             <source>Read only: {file}</source>
@@ -13131,6 +13096,31 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <source>Saved; from now on in {file}.</source>
             <extracomment>ui/job_window.py</extracomment>
             <translation>Guardado; desde ahora en {file}.</translation>
+        </message>
+        <message>
+            <source>&amp;Keep what is here</source>
+            <extracomment>ui/job_window.py</extracomment>
+            <translation>&amp;Conservar lo de aquí</translation>
+        </message>
+        <message>
+            <source>What was entered here and is not in the file is given up; save it elsewhere first.</source>
+            <extracomment>ui/job_window.py</extracomment>
+            <translation>Se pierde lo anotado aquí que no esté en el archivo; guárdelo antes en otro sitio.</translation>
+        </message>
+        <message>
+            <source>&amp;Save as…</source>
+            <extracomment>ui/job_window.py, ui/report_dialog.py</extracomment>
+            <translation>Guardar &amp;como…</translation>
+        </message>
+        <message>
+            <source>Close &amp;without saving</source>
+            <extracomment>ui/job_window.py, ui/practice_window.py</extracomment>
+            <translation>Cerrar &amp;sin guardar</translation>
+        </message>
+        <message>
+            <source>&amp;Go on</source>
+            <extracomment>ui/job_window.py, ui/practice_window.py</extracomment>
+            <translation>Se&amp;guir</translation>
         </message>
         <message>
             <source>✗ Not saved</source>
@@ -13538,9 +13528,39 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <translation>indique en qué unidad están las lecturas</translation>
         </message>
         <message>
+            <source>Light colours</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>Colores claros</translation>
+        </message>
+        <message>
+            <source>Dark colours</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>Colores oscuros</translation>
+        </message>
+        <message>
+            <source>High contrast colours</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>Colores de alto contraste</translation>
+        </message>
+        <message>
             <source>&amp;Guide</source>
             <extracomment>ui/menu_maker.py</extracomment>
             <translation>&amp;Guía</translation>
+        </message>
+        <message>
+            <source>Zoom &amp;in</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>&amp;Ampliar</translation>
+        </message>
+        <message>
+            <source>Zoom &amp;out</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>&amp;Reducir</translation>
+        </message>
+        <message>
+            <source>&amp;Whole picture</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>Dibujo &amp;entero</translation>
         </message>
         <message>
             <source>&amp;Open magneto or installation…</source>
@@ -13651,21 +13671,6 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <source>&amp;Follow the contacts when zoomed</source>
             <extracomment>ui/menus.py</extracomment>
             <translation>Se&amp;guir los contactos al ampliar</translation>
-        </message>
-        <message>
-            <source>Zoom &amp;in</source>
-            <extracomment>ui/menus.py, ui/practice_menus.py</extracomment>
-            <translation>&amp;Ampliar</translation>
-        </message>
-        <message>
-            <source>Zoom &amp;out</source>
-            <extracomment>ui/menus.py, ui/practice_menus.py</extracomment>
-            <translation>&amp;Reducir</translation>
-        </message>
-        <message>
-            <source>&amp;Whole picture</source>
-            <extracomment>ui/menus.py, ui/practice_menus.py</extracomment>
-            <translation>Dibujo &amp;entero</translation>
         </message>
         <message>
             <source>&amp;Projector mode</source>
@@ -13893,11 +13898,6 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <translation>{file} ya existe y contiene otra cosa. ¿Reemplazarlo?</translation>
         </message>
         <message>
-            <source>&amp;Replace it</source>
-            <extracomment>ui/own_files_work.py</extracomment>
-            <translation>&amp;Reemplazarlo</translation>
-        </message>
-        <message>
             <source>Open a table of the lift</source>
             <extracomment>ui/own_files_work.py, ui/window.py</extracomment>
             <translation>Abrir una tabla de la alzada</translation>
@@ -13926,6 +13926,11 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <source>opening {file}</source>
             <extracomment>ui/own_files_work.py</extracomment>
             <translation>abrir {file}</translation>
+        </message>
+        <message>
+            <source>&amp;Replace it</source>
+            <extracomment>ui/own_files_work.py</extracomment>
+            <translation>&amp;Reemplazarlo</translation>
         </message>
         <message>
             <source>&amp;Leave it</source>
@@ -15397,29 +15402,14 @@ Sin fuente: {bare}</translation>
             <translation>E&amp;ntregar…</translation>
         </message>
         <message>
-            <source>Hand in</source>
-            <extracomment>ui/practice_window.py</extracomment>
-            <translation>Entregar</translation>
-        </message>
-        <message>
             <source>Hand in now?</source>
             <extracomment>ui/practice_window.py</extracomment>
             <translation>¿Entregar ahora?</translation>
         </message>
         <message>
-            <source>Then the true values are shown, and nothing more can be done.</source>
+            <source>Hand in</source>
             <extracomment>ui/practice_window.py</extracomment>
-            <translation>Se muestran entonces los valores reales, y ya no se puede hacer nada más.</translation>
-        </message>
-        <message>
-            <source>&amp;Hand in</source>
-            <extracomment>ui/practice_window.py</extracomment>
-            <translation>&amp;Entregar</translation>
-        </message>
-        <message>
-            <source>&amp;Go on working</source>
-            <extracomment>ui/practice_window.py</extracomment>
-            <translation>&amp;Seguir trabajando</translation>
+            <translation>Entregar</translation>
         </message>
         <message>
             <source>Save the attempt</source>
@@ -15450,6 +15440,21 @@ Sin fuente: {bare}</translation>
             <source>&amp;1 Task</source>
             <extracomment>ui/practice_window.py</extracomment>
             <translation>&amp;1 Tarea</translation>
+        </message>
+        <message>
+            <source>&amp;Hand in</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation>&amp;Entregar</translation>
+        </message>
+        <message>
+            <source>&amp;Go on working</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation>&amp;Seguir trabajando</translation>
+        </message>
+        <message>
+            <source>Then the true values are shown, and nothing more can be done.</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation>Se muestran entonces los valores reales, y ya no se puede hacer nada más.</translation>
         </message>
         <message>
             <source>practice</source>
@@ -15725,11 +15730,6 @@ Sin fuente: {bare}</translation>
             <source>Nothing has changed.</source>
             <extracomment>ui/present_covers.py</extracomment>
             <translation>No ha cambiado nada.</translation>
-        </message>
-        <message>
-            <source>there are no fonts to print with; on Debian or Ubuntu fonts-dejavu-core has some</source>
-            <extracomment>ui/print_guide.py, ui/print_pdf.py</extracomment>
-            <translation>no hay tipos de letra para imprimir; en Debian o Ubuntu, fonts-dejavu-core trae algunos</translation>
         </message>
         <message>
             <source>{title} · magview {version} · page {number} of {count}</source>

@@ -10539,11 +10539,6 @@
             <translation>Cet exercice n'a pas été enregistré.</translation>
         </message>
         <message>
-            <source>&amp;Back to the editor</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Reto&amp;ur à l'éditeur</translation>
-        </message>
-        <message>
             <source>&amp;Open…</source>
             <extracomment>ui/class_editor.py, ui/class_gather.py</extracomment>
             <translation>&amp;Ouvrir…</translation>
@@ -10559,6 +10554,21 @@
             <translation>Un exercice pas encore valide ne s'enregistre pas</translation>
         </message>
         <message>
+            <source>&amp;Save…</source>
+            <extracomment>ui/class_editor.py, ui/practice_window.py</extracomment>
+            <translation>&amp;Enregistrer…</translation>
+        </message>
+        <message>
+            <source>Go on &amp;without saving</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation>Continuer &amp;sans enregistrer</translation>
+        </message>
+        <message>
+            <source>&amp;Back to the editor</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation>Reto&amp;ur à l'éditeur</translation>
+        </message>
+        <message>
             <source>Not valid yet: {why}.</source>
             <extracomment>ui/class_editor.py</extracomment>
             <translation>Pas encore valide : {why}.</translation>
@@ -10572,16 +10582,6 @@
             <source>Valid.</source>
             <extracomment>ui/class_editor.py</extracomment>
             <translation>Valide.</translation>
-        </message>
-        <message>
-            <source>&amp;Save…</source>
-            <extracomment>ui/class_editor.py, ui/practice_window.py</extracomment>
-            <translation>&amp;Enregistrer…</translation>
-        </message>
-        <message>
-            <source>Go on &amp;without saving</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Continuer &amp;sans enregistrer</translation>
         </message>
         <message>
             <source>&amp;Add a fault</source>
@@ -11798,6 +11798,11 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <translation>{name} : un nom d'image doit finir par {kinds}</translation>
         </message>
         <message>
+            <source>there are no fonts to print with; on Debian or Ubuntu fonts-dejavu-core has some</source>
+            <extracomment>ui/export.py</extracomment>
+            <translation>il n'y a pas de polices pour imprimer ; sous Debian ou Ubuntu, fonts-dejavu-core en fournit</translation>
+        </message>
+        <message>
             <source>{name}: cannot be written: {reason}</source>
             <extracomment>ui/export.py</extracomment>
             <translation>{name} : écriture impossible : {reason}</translation>
@@ -12553,21 +12558,6 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <translation>Longueurs en &amp;pouces</translation>
         </message>
         <message>
-            <source>Light colours</source>
-            <extracomment>ui/job_menus.py, ui/menu_maker.py</extracomment>
-            <translation>Couleurs claires</translation>
-        </message>
-        <message>
-            <source>Dark colours</source>
-            <extracomment>ui/job_menus.py, ui/menu_maker.py</extracomment>
-            <translation>Couleurs sombres</translation>
-        </message>
-        <message>
-            <source>High contrast colours</source>
-            <extracomment>ui/job_menus.py, ui/menu_maker.py</extracomment>
-            <translation>Couleurs à fort contraste</translation>
-        </message>
-        <message>
             <source>&amp;Keys and cautions</source>
             <extracomment>ui/job_menus.py, ui/menus.py, ui/practice_menus.py</extracomment>
             <translation>&amp;Touches et mises en garde</translation>
@@ -13063,34 +13053,9 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <translation>Recharger la fiche de son fichier ?</translation>
         </message>
         <message>
-            <source>What was entered here and is not in the file is given up; save it elsewhere first.</source>
-            <extracomment>ui/job_window.py</extracomment>
-            <translation>Ce qui a été saisi ici et n'est pas dans le fichier est abandonné ; l'enregistrer d'abord ailleurs.</translation>
-        </message>
-        <message>
-            <source>&amp;Keep what is here</source>
-            <extracomment>ui/job_window.py</extracomment>
-            <translation>&amp;Garder ce qui est ici</translation>
-        </message>
-        <message>
             <source>Not saved: {sentence}.</source>
             <extracomment>ui/job_window.py</extracomment>
             <translation>Non enregistré : {sentence}.</translation>
-        </message>
-        <message>
-            <source>&amp;Save as…</source>
-            <extracomment>ui/job_window.py, ui/report_dialog.py</extracomment>
-            <translation>Enregistrer &amp;sous…</translation>
-        </message>
-        <message>
-            <source>Close &amp;without saving</source>
-            <extracomment>ui/job_window.py, ui/practice_window.py</extracomment>
-            <translation>Fermer sans &amp;enregistrer</translation>
-        </message>
-        <message>
-            <source>&amp;Go on</source>
-            <extracomment>ui/job_window.py, ui/practice_window.py</extracomment>
-            <translation>&amp;Continuer</translation>
         </message>
         <message>
             <source>Read only: {file}</source>
@@ -13131,6 +13096,31 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <source>Saved; from now on in {file}.</source>
             <extracomment>ui/job_window.py</extracomment>
             <translation>Enregistré ; désormais dans {file}.</translation>
+        </message>
+        <message>
+            <source>&amp;Keep what is here</source>
+            <extracomment>ui/job_window.py</extracomment>
+            <translation>&amp;Garder ce qui est ici</translation>
+        </message>
+        <message>
+            <source>What was entered here and is not in the file is given up; save it elsewhere first.</source>
+            <extracomment>ui/job_window.py</extracomment>
+            <translation>Ce qui a été saisi ici et n'est pas dans le fichier est abandonné ; l'enregistrer d'abord ailleurs.</translation>
+        </message>
+        <message>
+            <source>&amp;Save as…</source>
+            <extracomment>ui/job_window.py, ui/report_dialog.py</extracomment>
+            <translation>Enregistrer &amp;sous…</translation>
+        </message>
+        <message>
+            <source>Close &amp;without saving</source>
+            <extracomment>ui/job_window.py, ui/practice_window.py</extracomment>
+            <translation>Fermer sans &amp;enregistrer</translation>
+        </message>
+        <message>
+            <source>&amp;Go on</source>
+            <extracomment>ui/job_window.py, ui/practice_window.py</extracomment>
+            <translation>&amp;Continuer</translation>
         </message>
         <message>
             <source>✗ Not saved</source>
@@ -13538,9 +13528,39 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <translation>indiquer l'unité des lectures</translation>
         </message>
         <message>
+            <source>Light colours</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>Couleurs claires</translation>
+        </message>
+        <message>
+            <source>Dark colours</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>Couleurs sombres</translation>
+        </message>
+        <message>
+            <source>High contrast colours</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>Couleurs à fort contraste</translation>
+        </message>
+        <message>
             <source>&amp;Guide</source>
             <extracomment>ui/menu_maker.py</extracomment>
             <translation>&amp;Guide</translation>
+        </message>
+        <message>
+            <source>Zoom &amp;in</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>&amp;Zoom avant</translation>
+        </message>
+        <message>
+            <source>Zoom &amp;out</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>Zoom a&amp;rrière</translation>
+        </message>
+        <message>
+            <source>&amp;Whole picture</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>I&amp;mage entière</translation>
         </message>
         <message>
             <source>&amp;Open magneto or installation…</source>
@@ -13651,21 +13671,6 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <source>&amp;Follow the contacts when zoomed</source>
             <extracomment>ui/menus.py</extracomment>
             <translation>&amp;Suivre les contacts au zoom</translation>
-        </message>
-        <message>
-            <source>Zoom &amp;in</source>
-            <extracomment>ui/menus.py, ui/practice_menus.py</extracomment>
-            <translation>&amp;Zoom avant</translation>
-        </message>
-        <message>
-            <source>Zoom &amp;out</source>
-            <extracomment>ui/menus.py, ui/practice_menus.py</extracomment>
-            <translation>Zoom a&amp;rrière</translation>
-        </message>
-        <message>
-            <source>&amp;Whole picture</source>
-            <extracomment>ui/menus.py, ui/practice_menus.py</extracomment>
-            <translation>I&amp;mage entière</translation>
         </message>
         <message>
             <source>&amp;Projector mode</source>
@@ -13893,11 +13898,6 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <translation>{file} existe déjà, et contient autre chose. Le remplacer ?</translation>
         </message>
         <message>
-            <source>&amp;Replace it</source>
-            <extracomment>ui/own_files_work.py</extracomment>
-            <translation>&amp;Remplacer</translation>
-        </message>
-        <message>
             <source>Open a table of the lift</source>
             <extracomment>ui/own_files_work.py, ui/window.py</extracomment>
             <translation>Ouvrir une table de la levée</translation>
@@ -13926,6 +13926,11 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <source>opening {file}</source>
             <extracomment>ui/own_files_work.py</extracomment>
             <translation>ouverture de {file}</translation>
+        </message>
+        <message>
+            <source>&amp;Replace it</source>
+            <extracomment>ui/own_files_work.py</extracomment>
+            <translation>&amp;Remplacer</translation>
         </message>
         <message>
             <source>&amp;Leave it</source>
@@ -15397,29 +15402,14 @@ Sans source : {bare}</translation>
             <translation>&amp;Remettre…</translation>
         </message>
         <message>
-            <source>Hand in</source>
-            <extracomment>ui/practice_window.py</extracomment>
-            <translation>Remettre</translation>
-        </message>
-        <message>
             <source>Hand in now?</source>
             <extracomment>ui/practice_window.py</extracomment>
             <translation>Remettre maintenant ?</translation>
         </message>
         <message>
-            <source>Then the true values are shown, and nothing more can be done.</source>
+            <source>Hand in</source>
             <extracomment>ui/practice_window.py</extracomment>
-            <translation>Les valeurs vraies sont alors montrées, et rien de plus ne peut être fait.</translation>
-        </message>
-        <message>
-            <source>&amp;Hand in</source>
-            <extracomment>ui/practice_window.py</extracomment>
-            <translation>&amp;Remettre</translation>
-        </message>
-        <message>
-            <source>&amp;Go on working</source>
-            <extracomment>ui/practice_window.py</extracomment>
-            <translation>&amp;Continuer</translation>
+            <translation>Remettre</translation>
         </message>
         <message>
             <source>Save the attempt</source>
@@ -15450,6 +15440,21 @@ Sans source : {bare}</translation>
             <source>&amp;1 Task</source>
             <extracomment>ui/practice_window.py</extracomment>
             <translation>&amp;1 Tâche</translation>
+        </message>
+        <message>
+            <source>&amp;Hand in</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation>&amp;Remettre</translation>
+        </message>
+        <message>
+            <source>&amp;Go on working</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation>&amp;Continuer</translation>
+        </message>
+        <message>
+            <source>Then the true values are shown, and nothing more can be done.</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation>Les valeurs vraies sont alors montrées, et rien de plus ne peut être fait.</translation>
         </message>
         <message>
             <source>practice</source>
@@ -15725,11 +15730,6 @@ Sans source : {bare}</translation>
             <source>Nothing has changed.</source>
             <extracomment>ui/present_covers.py</extracomment>
             <translation>Rien n'a changé.</translation>
-        </message>
-        <message>
-            <source>there are no fonts to print with; on Debian or Ubuntu fonts-dejavu-core has some</source>
-            <extracomment>ui/print_guide.py, ui/print_pdf.py</extracomment>
-            <translation>il n'y a pas de polices pour imprimer ; sous Debian ou Ubuntu, fonts-dejavu-core en fournit</translation>
         </message>
         <message>
             <source>{title} · magview {version} · page {number} of {count}</source>

@@ -10539,11 +10539,6 @@
             <translation>Este exercício não foi guardado.</translation>
         </message>
         <message>
-            <source>&amp;Back to the editor</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;Voltar ao editor</translation>
-        </message>
-        <message>
             <source>&amp;Open…</source>
             <extracomment>ui/class_editor.py, ui/class_gather.py</extracomment>
             <translation>&amp;Abrir…</translation>
@@ -10559,6 +10554,21 @@
             <translation>Um exercício ainda não válido não se guarda</translation>
         </message>
         <message>
+            <source>&amp;Save…</source>
+            <extracomment>ui/class_editor.py, ui/practice_window.py</extracomment>
+            <translation>&amp;Guardar…</translation>
+        </message>
+        <message>
+            <source>Go on &amp;without saving</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation>Continuar &amp;sem guardar</translation>
+        </message>
+        <message>
+            <source>&amp;Back to the editor</source>
+            <extracomment>ui/class_editor.py</extracomment>
+            <translation>&amp;Voltar ao editor</translation>
+        </message>
+        <message>
             <source>Not valid yet: {why}.</source>
             <extracomment>ui/class_editor.py</extracomment>
             <translation>Ainda não válido: {why}.</translation>
@@ -10572,16 +10582,6 @@
             <source>Valid.</source>
             <extracomment>ui/class_editor.py</extracomment>
             <translation>Válido.</translation>
-        </message>
-        <message>
-            <source>&amp;Save…</source>
-            <extracomment>ui/class_editor.py, ui/practice_window.py</extracomment>
-            <translation>&amp;Guardar…</translation>
-        </message>
-        <message>
-            <source>Go on &amp;without saving</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Continuar &amp;sem guardar</translation>
         </message>
         <message>
             <source>&amp;Add a fault</source>
@@ -11798,6 +11798,11 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <translation>{name}: o nome de uma imagem deve terminar em {kinds}</translation>
         </message>
         <message>
+            <source>there are no fonts to print with; on Debian or Ubuntu fonts-dejavu-core has some</source>
+            <extracomment>ui/export.py</extracomment>
+            <translation>não há tipos de letra para imprimir; em Debian ou Ubuntu, fonts-dejavu-core traz alguns</translation>
+        </message>
+        <message>
             <source>{name}: cannot be written: {reason}</source>
             <extracomment>ui/export.py</extracomment>
             <translation>{name}: não pode ser escrito: {reason}</translation>
@@ -12553,21 +12558,6 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <translation>Comprimentos em &amp;polegadas</translation>
         </message>
         <message>
-            <source>Light colours</source>
-            <extracomment>ui/job_menus.py, ui/menu_maker.py</extracomment>
-            <translation>Cores claras</translation>
-        </message>
-        <message>
-            <source>Dark colours</source>
-            <extracomment>ui/job_menus.py, ui/menu_maker.py</extracomment>
-            <translation>Cores escuras</translation>
-        </message>
-        <message>
-            <source>High contrast colours</source>
-            <extracomment>ui/job_menus.py, ui/menu_maker.py</extracomment>
-            <translation>Cores de alto contraste</translation>
-        </message>
-        <message>
             <source>&amp;Keys and cautions</source>
             <extracomment>ui/job_menus.py, ui/menus.py, ui/practice_menus.py</extracomment>
             <translation>Te&amp;clas e precauções</translation>
@@ -13063,34 +13053,9 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <translation>Recarregar a folha do seu ficheiro?</translation>
         </message>
         <message>
-            <source>What was entered here and is not in the file is given up; save it elsewhere first.</source>
-            <extracomment>ui/job_window.py</extracomment>
-            <translation>O que aqui se introduziu e não está no ficheiro perde-se; guardá-lo primeiro noutro lugar.</translation>
-        </message>
-        <message>
-            <source>&amp;Keep what is here</source>
-            <extracomment>ui/job_window.py</extracomment>
-            <translation>&amp;Manter o que está aqui</translation>
-        </message>
-        <message>
             <source>Not saved: {sentence}.</source>
             <extracomment>ui/job_window.py</extracomment>
             <translation>Não guardado: {sentence}.</translation>
-        </message>
-        <message>
-            <source>&amp;Save as…</source>
-            <extracomment>ui/job_window.py, ui/report_dialog.py</extracomment>
-            <translation>&amp;Guardar como…</translation>
-        </message>
-        <message>
-            <source>Close &amp;without saving</source>
-            <extracomment>ui/job_window.py, ui/practice_window.py</extracomment>
-            <translation>Fechar &amp;sem guardar</translation>
-        </message>
-        <message>
-            <source>&amp;Go on</source>
-            <extracomment>ui/job_window.py, ui/practice_window.py</extracomment>
-            <translation>&amp;Continuar</translation>
         </message>
         <message>
             <source>Read only: {file}</source>
@@ -13131,6 +13096,31 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <source>Saved; from now on in {file}.</source>
             <extracomment>ui/job_window.py</extracomment>
             <translation>Guardado; doravante em {file}.</translation>
+        </message>
+        <message>
+            <source>&amp;Keep what is here</source>
+            <extracomment>ui/job_window.py</extracomment>
+            <translation>&amp;Manter o que está aqui</translation>
+        </message>
+        <message>
+            <source>What was entered here and is not in the file is given up; save it elsewhere first.</source>
+            <extracomment>ui/job_window.py</extracomment>
+            <translation>O que aqui se introduziu e não está no ficheiro perde-se; guardá-lo primeiro noutro lugar.</translation>
+        </message>
+        <message>
+            <source>&amp;Save as…</source>
+            <extracomment>ui/job_window.py, ui/report_dialog.py</extracomment>
+            <translation>&amp;Guardar como…</translation>
+        </message>
+        <message>
+            <source>Close &amp;without saving</source>
+            <extracomment>ui/job_window.py, ui/practice_window.py</extracomment>
+            <translation>Fechar &amp;sem guardar</translation>
+        </message>
+        <message>
+            <source>&amp;Go on</source>
+            <extracomment>ui/job_window.py, ui/practice_window.py</extracomment>
+            <translation>&amp;Continuar</translation>
         </message>
         <message>
             <source>✗ Not saved</source>
@@ -13538,9 +13528,39 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <translation>dizer em que unidade estão as leituras</translation>
         </message>
         <message>
+            <source>Light colours</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>Cores claras</translation>
+        </message>
+        <message>
+            <source>Dark colours</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>Cores escuras</translation>
+        </message>
+        <message>
+            <source>High contrast colours</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>Cores de alto contraste</translation>
+        </message>
+        <message>
             <source>&amp;Guide</source>
             <extracomment>ui/menu_maker.py</extracomment>
             <translation>&amp;Guia</translation>
+        </message>
+        <message>
+            <source>Zoom &amp;in</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>A&amp;mpliar</translation>
+        </message>
+        <message>
+            <source>Zoom &amp;out</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>&amp;Reduzir</translation>
+        </message>
+        <message>
+            <source>&amp;Whole picture</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>Ima&amp;gem inteira</translation>
         </message>
         <message>
             <source>&amp;Open magneto or installation…</source>
@@ -13651,21 +13671,6 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <source>&amp;Follow the contacts when zoomed</source>
             <extracomment>ui/menus.py</extracomment>
             <translation>&amp;Seguir os contactos ao ampliar</translation>
-        </message>
-        <message>
-            <source>Zoom &amp;in</source>
-            <extracomment>ui/menus.py, ui/practice_menus.py</extracomment>
-            <translation>A&amp;mpliar</translation>
-        </message>
-        <message>
-            <source>Zoom &amp;out</source>
-            <extracomment>ui/menus.py, ui/practice_menus.py</extracomment>
-            <translation>&amp;Reduzir</translation>
-        </message>
-        <message>
-            <source>&amp;Whole picture</source>
-            <extracomment>ui/menus.py, ui/practice_menus.py</extracomment>
-            <translation>Ima&amp;gem inteira</translation>
         </message>
         <message>
             <source>&amp;Projector mode</source>
@@ -13893,11 +13898,6 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <translation>{file} já existe e contém outra coisa. Substituí-lo?</translation>
         </message>
         <message>
-            <source>&amp;Replace it</source>
-            <extracomment>ui/own_files_work.py</extracomment>
-            <translation>&amp;Substituir</translation>
-        </message>
-        <message>
             <source>Open a table of the lift</source>
             <extracomment>ui/own_files_work.py, ui/window.py</extracomment>
             <translation>Abrir uma tabela do levantamento</translation>
@@ -13926,6 +13926,11 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <source>opening {file}</source>
             <extracomment>ui/own_files_work.py</extracomment>
             <translation>abrir {file}</translation>
+        </message>
+        <message>
+            <source>&amp;Replace it</source>
+            <extracomment>ui/own_files_work.py</extracomment>
+            <translation>&amp;Substituir</translation>
         </message>
         <message>
             <source>&amp;Leave it</source>
@@ -15397,29 +15402,14 @@ Sem fonte: {bare}</translation>
             <translation>E&amp;ntregar…</translation>
         </message>
         <message>
-            <source>Hand in</source>
-            <extracomment>ui/practice_window.py</extracomment>
-            <translation>Entregar</translation>
-        </message>
-        <message>
             <source>Hand in now?</source>
             <extracomment>ui/practice_window.py</extracomment>
             <translation>Entregar agora?</translation>
         </message>
         <message>
-            <source>Then the true values are shown, and nothing more can be done.</source>
+            <source>Hand in</source>
             <extracomment>ui/practice_window.py</extracomment>
-            <translation>Depois mostram-se os valores verdadeiros e nada mais se pode fazer.</translation>
-        </message>
-        <message>
-            <source>&amp;Hand in</source>
-            <extracomment>ui/practice_window.py</extracomment>
-            <translation>&amp;Entregar</translation>
-        </message>
-        <message>
-            <source>&amp;Go on working</source>
-            <extracomment>ui/practice_window.py</extracomment>
-            <translation>&amp;Continuar a trabalhar</translation>
+            <translation>Entregar</translation>
         </message>
         <message>
             <source>Save the attempt</source>
@@ -15450,6 +15440,21 @@ Sem fonte: {bare}</translation>
             <source>&amp;1 Task</source>
             <extracomment>ui/practice_window.py</extracomment>
             <translation>&amp;1 Tarefa</translation>
+        </message>
+        <message>
+            <source>&amp;Hand in</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation>&amp;Entregar</translation>
+        </message>
+        <message>
+            <source>&amp;Go on working</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation>&amp;Continuar a trabalhar</translation>
+        </message>
+        <message>
+            <source>Then the true values are shown, and nothing more can be done.</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation>Depois mostram-se os valores verdadeiros e nada mais se pode fazer.</translation>
         </message>
         <message>
             <source>practice</source>
@@ -15725,11 +15730,6 @@ Sem fonte: {bare}</translation>
             <source>Nothing has changed.</source>
             <extracomment>ui/present_covers.py</extracomment>
             <translation>Nada mudou.</translation>
-        </message>
-        <message>
-            <source>there are no fonts to print with; on Debian or Ubuntu fonts-dejavu-core has some</source>
-            <extracomment>ui/print_guide.py, ui/print_pdf.py</extracomment>
-            <translation>não há tipos de letra para imprimir; em Debian ou Ubuntu, fonts-dejavu-core traz alguns</translation>
         </message>
         <message>
             <source>{title} · magview {version} · page {number} of {count}</source>
