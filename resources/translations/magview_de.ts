@@ -16597,6 +16597,11 @@ Ohne Quelle: {bare}</translation>
             <translation>Abstand nach Blättern</translation>
         </message>
         <message>
+            <source>✗ Plate or screw was turned since: what was read before tells nothing of this setting; strike it out.</source>
+            <extracomment>ui/wear_panel.py</extracomment>
+            <translation>✗ Grundplatte oder Schraube wurde seither gedreht: was vorher abgelesen wurde, sagt nichts über diese Einstellung; bitte streichen.</translation>
+        </message>
+        <message>
             <source>&amp;Use these rates</source>
             <extracomment>ui/wear_panel.py</extracomment>
             <translation>Diese &amp;Raten nehmen</translation>
@@ -16615,6 +16620,11 @@ Ohne Quelle: {bare}</translation>
             <source>Two inspections at different hours give rates.</source>
             <extracomment>ui/wear_panel.py</extracomment>
             <translation>Zwei Prüfungen bei verschiedenen Stunden geben Raten.</translation>
+        </message>
+        <message>
+            <source>Read of another setting than the present one</source>
+            <extracomment>ui/wear_panel.py</extracomment>
+            <translation>An einer anderen Einstellung als der jetzigen abgelesen</translation>
         </message>
         <message>
             <source>Magneto and installation files (*.json);;All files (*)</source>

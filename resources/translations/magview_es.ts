@@ -16597,6 +16597,11 @@ Sin fuente: {bare}</translation>
             <translation>Apertura por galgas</translation>
         </message>
         <message>
+            <source>✗ Plate or screw was turned since: what was read before tells nothing of this setting; strike it out.</source>
+            <extracomment>ui/wear_panel.py</extracomment>
+            <translation>✗ La placa base o el tornillo se ha girado desde entonces: lo leído antes no dice nada de este ajuste; táchelo.</translation>
+        </message>
+        <message>
             <source>&amp;Use these rates</source>
             <extracomment>ui/wear_panel.py</extracomment>
             <translation>&amp;Usar estas tasas</translation>
@@ -16615,6 +16620,11 @@ Sin fuente: {bare}</translation>
             <source>Two inspections at different hours give rates.</source>
             <extracomment>ui/wear_panel.py</extracomment>
             <translation>Dos inspecciones a horas distintas dan las tasas.</translation>
+        </message>
+        <message>
+            <source>Read of another setting than the present one</source>
+            <extracomment>ui/wear_panel.py</extracomment>
+            <translation>Leído con otro ajuste distinto del actual</translation>
         </message>
         <message>
             <source>Magneto and installation files (*.json);;All files (*)</source>

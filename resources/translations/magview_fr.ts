@@ -16597,6 +16597,11 @@ Sans source : {bare}</translation>
             <translation>Écartement aux jauges</translation>
         </message>
         <message>
+            <source>✗ Plate or screw was turned since: what was read before tells nothing of this setting; strike it out.</source>
+            <extracomment>ui/wear_panel.py</extracomment>
+            <translation>✗ Le plateau ou la vis a été tourné depuis : ce qui fut lu avant ne dit rien de ce réglage ; à rayer.</translation>
+        </message>
+        <message>
             <source>&amp;Use these rates</source>
             <extracomment>ui/wear_panel.py</extracomment>
             <translation>&amp;Utiliser ces taux</translation>
@@ -16615,6 +16620,11 @@ Sans source : {bare}</translation>
             <source>Two inspections at different hours give rates.</source>
             <extracomment>ui/wear_panel.py</extracomment>
             <translation>Deux visites à des heures différentes donnent des taux.</translation>
+        </message>
+        <message>
+            <source>Read of another setting than the present one</source>
+            <extracomment>ui/wear_panel.py</extracomment>
+            <translation>Lu sur un autre réglage que l'actuel</translation>
         </message>
         <message>
             <source>Magneto and installation files (*.json);;All files (*)</source>

@@ -16597,6 +16597,11 @@ Sem fonte: {bare}</translation>
             <translation>Folga por lâminas</translation>
         </message>
         <message>
+            <source>✗ Plate or screw was turned since: what was read before tells nothing of this setting; strike it out.</source>
+            <extracomment>ui/wear_panel.py</extracomment>
+            <translation>✗ A placa de base ou o parafuso foi rodado desde então: o que se leu antes nada diz desta regulação; risque-o.</translation>
+        </message>
+        <message>
             <source>&amp;Use these rates</source>
             <extracomment>ui/wear_panel.py</extracomment>
             <translation>&amp;Usar estas taxas</translation>
@@ -16615,6 +16620,11 @@ Sem fonte: {bare}</translation>
             <source>Two inspections at different hours give rates.</source>
             <extracomment>ui/wear_panel.py</extracomment>
             <translation>Duas inspeções a horas diferentes dão taxas.</translation>
+        </message>
+        <message>
+            <source>Read of another setting than the present one</source>
+            <extracomment>ui/wear_panel.py</extracomment>
+            <translation>Lido noutra regulação que não a atual</translation>
         </message>
         <message>
             <source>Magneto and installation files (*.json);;All files (*)</source>
