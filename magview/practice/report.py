@@ -28,7 +28,7 @@ def error_words(reading: OwnReading, write: Callable[[float, int | str], str] = 
 
 
 def sections(
-    told: Debrief, write: Callable[[float, int | str], str] = number
+    attempt: Attempt, told: Debrief, write: Callable[[float, int | str], str] = number
 ) -> list[tuple[str, list[str], list[list[str]]]]:
     """The debrief as tables: title, heads, rows; `write` writes the numbers that stand in cells of their own."""
     marking = told.marking
@@ -63,7 +63,7 @@ def debrief_text(attempt: Attempt, told: Debrief) -> str:
     ]
     if told.other_version:
         lines.append(told.other_version)
-    for title, heads, rows in sections(told):
+    for title, heads, rows in sections(attempt, told):
         lines += ["", title, "=" * len(title)]
         if not rows:
             lines.append(tr("none"))
@@ -79,7 +79,7 @@ def debrief_csv(attempt: Attempt, told: Debrief) -> str:
     out = io.StringIO()
     writer = csv.writer(out)
     writer.writerow(["exercise", attempt.exercise.name, "trainee", attempt.trainee, "percent", told.marking.percent])
-    for title, heads, rows in sections(told, lambda value, form: format(value, str(form))):
+    for title, heads, rows in sections(attempt, told, lambda value, form: format(value, str(form))):
         writer.writerow(["", *heads])
         for row in rows:
             # A cell that begins like a formula would be run by a spreadsheet.

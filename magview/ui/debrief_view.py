@@ -142,7 +142,7 @@ class DebriefView(QWidget):
         self.tabs = QTabWidget()
         self.tabs.setDocumentMode(True)
         self.sheets: dict[str, Sheet] = {}
-        for title, heads, rows in sections(self.told):
+        for title, heads, rows in sections(self.attempt, self.told):
             key = next((key for key in _TABS if title in (key, tr(key))), None)
             if key is not None:
                 self.sheets[key] = Sheet(title, heads, rows)
