@@ -79,7 +79,7 @@ class Pose:
 def pose(state: BenchState, exaggeration: float = 1.0) -> Pose:
     """Where everything stands for a state; the one link between numbers and picture.
 
-    `exaggeration` draws the gap so many times its size by lifting the arm further; `gap_mm` stays the true one.
+    `exaggeration` [-] draws the gap so many times its size by lifting the arm further; `gap_mm` stays the true one.
     """
     magneto, timing = state.magneto, internal_timing(state.magneto)
     sense, arms = breaker_end_sense(magneto), linkage(magneto.cam.profile, magneto.breaker)

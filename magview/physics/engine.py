@@ -34,14 +34,14 @@ _STROKES = np.array(["power", "exhaust", "intake", "compression"])
 
 @frozen
 class CamFiring:
-    """What a cam does to each cylinder; arrays by cylinder number."""
+    """What a cam does to each cylinder; arrays (cylinders,), by cylinder number."""
 
     crank_deg: Array
-    """When the cylinder fires, 0 ≤ a < 720."""
+    """When the cylinder fires, from cylinder 1's firing top dead centre, 0 ≤ a < 720 [crank deg]."""
     btdc_deg: Array
-    """The same before the cylinder's own firing top dead centre, larger = earlier."""
+    """The same before the cylinder's own firing top dead centre, larger = earlier [crank deg]."""
     piston_drop_mm: Array
-    """How far its piston then is below its top dead centre."""
+    """How far its piston then is below its top dead centre [mm], ≥ 0."""
 
 
 def crank_slider_mm(crank_deg: ArrayLike, crank_mm: float, rod_mm: float) -> Array:
@@ -193,7 +193,7 @@ def _index(engine: Engine, cylinder: ArrayLike) -> NDArray[np.int64]:
 
 
 def top_dead_centre_deg(engine: Engine) -> Array:
-    """Each cylinder's true firing top dead centre [crank deg], 0 ≤ a < 720, by cylinder number.
+    """Each cylinder's true firing top dead centre (cylinders,) [crank deg], 0 ≤ a < 720, by cylinder number.
 
     Cylinder 1's own is the zero. Each cylinder fires once in 720 and, of its two dead centres there, at the
     one nearer to its evenly spaced place in the firing order. Without articulated rods the places are even.
@@ -303,7 +303,7 @@ def disc_zero_error_deg(first_deg: float, second_deg: float) -> float:
 
 
 def firing_table(engine: Engine) -> dict[Literal["left", "right"], Array]:
-    """When each magneto should fire each cylinder [crank deg], 0 ≤ a < 720, by cylinder number.
+    """When each magneto should fire each cylinder (cylinders,) [crank deg], 0 ≤ a < 720, by cylinder number.
 
     The engine's BTDC before each cylinder's own true top dead centre: the ideal, which `firing_with_cam` sets
     against what a cam does.

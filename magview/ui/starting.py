@@ -14,6 +14,7 @@ _WITHOUT_QT = (
     "magview.bench.autosave",
     "magview.bench.store",
     "magview.bench.describe",
+    "magview.bench.verdict",
     "magview.bench.breaker_end",
     "magview.bench.crank_end",
     "magview.bench.drive_end",
