@@ -374,6 +374,17 @@ def test_the_fitted_file_of_any_magneto_is_a_file(magneto, share, off):
     assert plate_at(InternalTiming(own), gap) == pytest.approx(float(fit.plate_for_deg(gap)), abs=1e-6)
 
 
+@pytest.mark.parametrize("name", ["seven-radial", "traced-six"])
+def test_the_fitted_file_notes_as_measured_what_it_changed_and_no_more(name):
+    magneto = find_magneto(name)
+    own = fitted_magneto(fit_flank(magneto, perfect_trials(truth(name, 1.1, 0.92, 0.8), [0.5, 0.9, 1.3]), PERFECT))
+    was, now = dict(magneto.cam.profile), dict(own.cam.profile)
+    changed = {f"cam.profile.{field}" for field in was if was[field] != now[field]}
+    assert len(changed) == 2
+    assert {s.field for s in own.sources if s.note == "fitted from 3 trials"} == changed | {"designed_setting"}
+    assert {s.origin for s in own.sources if s.field in changed} == {"measured"}
+
+
 def test_a_designed_setting_out_of_the_slot_is_brought_to_its_end():
     magneto = find_magneto("seven-radial")
     fit = fit_flank(magneto, [Trial.reading(5.0, 0.1, 0.01)])

@@ -226,6 +226,8 @@ def test_trials_without_a_number_are_outside_and_counted():
     assert (found.trials, found.failed) == (1000, 100)
     assert found.mean == pytest.approx(0.5)
     assert found.probability_between(-1.0, 2.0) == pytest.approx(0.9)
+    assert found.probability_between(0.25, 0.75) == pytest.approx(0.45)
+    assert found.probability_between(2.0, 3.0) == 0.0
     nothing = summarise(np.full(50, np.nan))
     assert nothing.failed == 50
     assert math.isnan(nothing.mean)
