@@ -157,6 +157,17 @@ def test_out_of_reach_is_said_with_the_nearest():
     check_sentences(advice)
 
 
+@pytest.mark.parametrize(("slot", "beyond"), [((-3.0, 0.0), 0.95), ((-1.0, 3.0), 4.0), ((0.0, 3.0), -0.95)])
+def test_whether_the_end_of_the_slot_will_do_is_judged_there(slot, beyond):
+    """A cam that is the file's: limits about the gap of a plate beyond the slot cannot be had inside it."""
+    gap = float(advise(build(), []).fit.predict(beyond).gap_mm)
+    magneto = build(backplate={"range_deg": slot}, gap_limits_mm=(gap - 1e-3, gap + 1e-3))
+    assert not any(InternalTiming(magneto).adjust(gap + off).reachable for off in (-1e-3, 0.0, 1e-3))
+    advice = advise(magneto, [Trial.reading(0.0, 0.25)], budget=Budget(1e-4, 1e-4, 1e-4))
+    end = min(max(beyond, slot[0]), slot[1])
+    assert (advice.outcome, advice.backplate_deg) == ("unreachable", end)
+
+
 def test_limits_that_the_slot_s_end_may_just_reach_are_tried_there():
     magneto = build(backplate={"range_deg": (-1.0, 1.0)}, gap_limits_mm=(0.3, 0.32))
     advice = advise(magneto, [Trial.reading(0.0, 0.255, 0.0127)])
