@@ -71,6 +71,16 @@ def test_instruments_stand_in_order_and_say_where_their_half_width_comes_from():
         instrument("nothing")
 
 
+def test_each_instrument_reads_in_the_unit_of_its_role():
+    """Lengths at rim and contacts, angles of rotor, crank and disc, shares of play and creep."""
+    units = dict.fromkeys(("rule", "straightedge", "blade", "feel", "opening"), "mm")
+    units |= dict.fromkeys(("rotor turning", "crank turning", "disc"), "deg")
+    units |= {"lead-in": "of the play", "tightening": "of the creep"}
+    assert {i.key: i.unit for i in INSTRUMENTS} == {i.key: units[i.role] for i in INSTRUMENTS}
+    inputs = internal_measurement(find_magneto("seven-radial"), InternalReadings(0.0, 0.2)).inputs
+    assert [item.unit for item in inputs] == ["mm"] * 6 + ["deg"] * 3
+
+
 def test_scales_are_read_to_half_a_division():
     assert instrument("rule-32nds").half_width == pytest.approx(25.4 / 64)
     assert instrument("disc-half-deg").half_width == 0.25
