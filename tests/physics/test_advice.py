@@ -219,6 +219,16 @@ def test_two_gaps_at_one_plate_are_a_contradiction_only_beyond_the_tolerance():
         check_sentences(advice)
 
 
+@pytest.mark.parametrize("order", [(0, 1, 2), (2, 1, 0), (1, 2, 0)])
+def test_trials_that_agree_are_not_remarked_on(order):
+    """Read off the file's own curve, in any order: nothing is odd about them."""
+    plates = [(-1.0, 0.0, 1.0)[i] for i in order]
+    gaps = advise(build(), []).fit.predict(plates).gap_mm
+    trials = [Trial.reading(b, float(g), 1e-4) for b, g in zip(plates, gaps, strict=True)]
+    fit = advise(build(), trials).fit
+    assert disagreements(fit) == () and not contradictory(fit)
+
+
 def test_a_careful_hand_makes_the_same_gaps_a_contradiction():
     tried = blades((0.0, 5, 6), (0.0, 7, 8))
     assert contradictory(advise(SEVEN, tried, budget=Budget(0.1, 0.05)).fit)
