@@ -334,6 +334,9 @@ def test_directions_of_turning():
     assert directions(there).tolist() == [1, 1, 1, 1, 1, -1, -1, -1]
     assert directions(-there).tolist() == [-1, -1, -1, -1, -1, 1, 1, 1]
     assert set(directions(np.random.default_rng(0).permutation(100.0 * np.arange(100))).tolist()) == {1}
+    # A row read twice belongs to the move before it, also on the way back; one at the start to the move after it.
+    assert directions(np.array([3.0, 4, 3, 3, 2])).tolist() == [1, 1, -1, -1, -1]
+    assert directions(np.array([5.0, 5, 4, 4, 5])).tolist() == [-1, -1, -1, -1, 1]
     assert directions(np.full(5, 3.0)).tolist() == [1] * 5
 
 
