@@ -225,8 +225,18 @@ def test_trials_that_agree_are_not_remarked_on(order):
     plates = [(-1.0, 0.0, 1.0)[i] for i in order]
     gaps = advise(build(), []).fit.predict(plates).gap_mm
     trials = [Trial.reading(b, float(g), 1e-4) for b, g in zip(plates, gaps, strict=True)]
-    fit = advise(build(), trials).fit
-    assert disagreements(fit) == () and not contradictory(fit)
+    for budget in (None, Budget(0.1, 0.05)):
+        fit = advise(build(), trials, budget=budget).fit
+        assert disagreements(fit) == () and not contradictory(fit)
+
+
+@pytest.mark.parametrize("probability", [0.5, 0.99])
+def test_the_sentence_states_the_interval_of_the_probability_asked_for(probability):
+    advice = advise(SEVEN, blades((1.0, 7, 8)), probability=probability)
+    assert (
+        f"{100 * probability:g} times in 100 it will be {advice.low_mm:.3f} to {advice.high_mm:.3f} mm"
+        in advice.reason
+    )
 
 
 def test_a_careful_hand_makes_the_same_gaps_a_contradiction():
