@@ -230,9 +230,18 @@ def test_trials_that_agree_are_not_remarked_on(order):
         assert disagreements(fit) == () and not contradictory(fit)
 
 
+@pytest.mark.parametrize(("apart_deg", "contradict"), [(2.1, False), (3.4, True)])
+def test_two_openings_at_either_end_of_the_tolerance_explain_as_much_plate(apart_deg, contradict):
+    """0.8 mm at 36 mm is 1.27° of cam, the plate is read to 0.1°: twice their sum, 2.75°, and not their deviation."""
+    gaps = advise(build(), []).fit.predict([-apart_deg / 2, apart_deg / 2]).gap_mm
+    fit = advise(build(), [Trial.reading(0.0, float(g)) for g in gaps]).fit
+    assert contradictory(fit) is contradict
+
+
 @pytest.mark.parametrize("probability", [0.5, 0.99])
 def test_the_sentence_states_the_interval_of_the_probability_asked_for(probability):
     advice = advise(SEVEN, blades((1.0, 7, 8)), probability=probability)
+    assert advice.probability == probability
     assert (
         f"{100 * probability:g} times in 100 it will be {advice.low_mm:.3f} to {advice.high_mm:.3f} mm"
         in advice.reason
