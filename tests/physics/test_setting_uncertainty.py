@@ -66,7 +66,7 @@ def test_instruments_stand_in_order_and_say_where_their_half_width_comes_from():
         while (following := finer(steps[-1])) is not None:
             steps.append(following)
         assert tuple(steps) == instruments(role)
-    assert all(i.basis and i.half_width >= 0 for i in INSTRUMENTS)
+    assert all(i.name and i.basis and i.half_width >= 0 for i in INSTRUMENTS)
     with pytest.raises(KeyError):
         instrument("nothing")
 
