@@ -448,3 +448,10 @@ def test_taking_an_installation_brings_its_parts():
     own = take(Own(), find_installation("traced-six-single"))
     assert own.magneto.values["poles"] == 2 and own.engine.values["cylinders"] == 6
     assert not own.empty and Own().empty
+
+
+def test_link_rods_of_an_engine_that_has_none_are_refused_at_the_link_rods():
+    own = own_of("engine", "seven-radial")
+    checked = check(own.put(with_value(own.engine, "arrangement", "inline")), "engine")
+    assert list(checked.refused) == ["articulation.master_cylinder"]
+    assert "radial" in checked.refused["articulation.master_cylinder"]
