@@ -11,7 +11,7 @@ import pytest
 from jsonschema import Draft202012Validator
 
 from magview.bench.own import OWN, Draft, Note, Own, check, draft_of, with_note, with_value
-from magview.bench.own_compare import differences, nearest, results, shipped_item
+from magview.bench.own_compare import differences, nearest, results, shipped_item, warnings
 from magview.bench.own_entry import read_entry, write_entry
 from magview.bench.own_fields import KINDS, MODELS, entries, pages_of
 from magview.bench.own_files import file_text, keeper, open_file, take
@@ -455,3 +455,15 @@ def test_link_rods_of_an_engine_that_has_none_are_refused_at_the_link_rods():
     checked = check(own.put(with_value(own.engine, "arrangement", "inline")), "engine")
     assert list(checked.refused) == ["articulation.master_cylinder"]
     assert "radial" in checked.refused["articulation.master_cylinder"]
+
+
+def test_a_file_that_is_allowed_and_looks_wrong_is_warned_of_in_the_names_people_know():
+    """Seven cylinders and four poles need 7/8; a seven-cylinder radial fires every other cylinder."""
+    good = find_installation("seven-radial-left")
+    assert warnings(good) == warnings(good.engine) == warnings(good.magneto) == []
+    (fast,) = warnings(good.model_copy(update={"rotor_turns_per_crank_turn": 1.0}))
+    assert fast.startswith("“Rotor turns per crank turn” is 1;") and "7/8" in fast and "rotor_turns" not in fast
+    in_a_row = good.engine.model_copy(update={"firing_order": (1, 2, 3, 4, 5, 6, 7)})
+    (order,) = warnings(in_a_row)
+    assert order.startswith("“Firing order” puts cylinder")
+    assert warnings(good.model_copy(update={"engine": in_a_row})) == [order]
