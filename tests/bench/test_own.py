@@ -470,6 +470,10 @@ def test_trials_that_cannot_be_used_are_refused_in_one_sentence():
     own = own_of("magneto", "seven-radial")
     with pytest.raises(SpecError, match="201 trials are given; at most 200"):
         with_trials(own, [Trial.reading(0.0, 0.23)] * 201)
+    # 1 mm where the lobe lifts 0.58 mm: no cam at all like this one; told in the words of the editor's fields.
+    with pytest.raises(SpecError, match=r"“Gap as set” is .* the contact lift at the top of the lobe") as told:
+        with_trials(own, [Trial.reading(-5.0, 1.0)])
+    assert "designed_setting" not in str(told.value)
 
 
 def test_a_lift_is_read_against_the_magneto_or_while_it_is_unfinished_against_what_is_known_of_it():
