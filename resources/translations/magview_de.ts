@@ -6354,11 +6354,6 @@
             <translation>angepasst an {trials}</translation>
         </message>
         <message>
-            <source>a cam nothing like the file's</source>
-            <extracomment>physics/flank_fit.py</extracomment>
-            <translation>ein Nocken ganz anders als in der Datei</translation>
-        </message>
-        <message>
             <source>an inspection at {hours} h; hours lie between 0 and {most}</source>
             <extracomment>physics/inspection.py</extracomment>
             <translation>eine Prüfung bei {hours} h; Stunden liegen zwischen 0 und {most}</translation>
@@ -10444,6 +10439,11 @@
             <translation>ohne Abgabe geschlossen</translation>
         </message>
         <message>
+            <source>Exercises (*.json);;All files (*)</source>
+            <extracomment>ui/class_editor.py, ui/class_maker.py</extracomment>
+            <translation>Übungen (*.json);;Alle Dateien (*)</translation>
+        </message>
+        <message>
             <source>Exercise editor</source>
             <extracomment>ui/class_editor.py</extracomment>
             <translation>Übungseditor</translation>
@@ -11182,11 +11182,6 @@
             <source>Exercise from a file</source>
             <extracomment>ui/class_maker.py</extracomment>
             <translation>Übung aus einer Datei</translation>
-        </message>
-        <message>
-            <source>Exercises (*.json);;All files (*)</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Übungen (*.json);;Alle Dateien (*)</translation>
         </message>
         <message>
             <source>this set</source>

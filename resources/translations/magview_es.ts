@@ -6354,11 +6354,6 @@
             <translation>ajustado a {trials}</translation>
         </message>
         <message>
-            <source>a cam nothing like the file's</source>
-            <extracomment>physics/flank_fit.py</extracomment>
-            <translation>una leva que no se parece en nada a la del archivo</translation>
-        </message>
-        <message>
             <source>an inspection at {hours} h; hours lie between 0 and {most}</source>
             <extracomment>physics/inspection.py</extracomment>
             <translation>una inspección a las {hours} h; las horas van de 0 a {most}</translation>
@@ -10444,6 +10439,11 @@
             <translation>cerrado sin entregar</translation>
         </message>
         <message>
+            <source>Exercises (*.json);;All files (*)</source>
+            <extracomment>ui/class_editor.py, ui/class_maker.py</extracomment>
+            <translation>Ejercicios (*.json);;Todos los archivos (*)</translation>
+        </message>
+        <message>
             <source>Exercise editor</source>
             <extracomment>ui/class_editor.py</extracomment>
             <translation>Editor de ejercicios</translation>
@@ -11182,11 +11182,6 @@
             <source>Exercise from a file</source>
             <extracomment>ui/class_maker.py</extracomment>
             <translation>Ejercicio de un archivo</translation>
-        </message>
-        <message>
-            <source>Exercises (*.json);;All files (*)</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Ejercicios (*.json);;Todos los archivos (*)</translation>
         </message>
         <message>
             <source>this set</source>

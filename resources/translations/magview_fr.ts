@@ -6354,11 +6354,6 @@
             <translation>ajusté sur {trials}</translation>
         </message>
         <message>
-            <source>a cam nothing like the file's</source>
-            <extracomment>physics/flank_fit.py</extracomment>
-            <translation>une came sans rapport avec celle du fichier</translation>
-        </message>
-        <message>
             <source>an inspection at {hours} h; hours lie between 0 and {most}</source>
             <extracomment>physics/inspection.py</extracomment>
             <translation>une visite à {hours} h ; les heures sont entre 0 et {most}</translation>
@@ -10444,6 +10439,11 @@
             <translation>fermée sans être remise</translation>
         </message>
         <message>
+            <source>Exercises (*.json);;All files (*)</source>
+            <extracomment>ui/class_editor.py, ui/class_maker.py</extracomment>
+            <translation>Exercices (*.json);;Tous les fichiers (*)</translation>
+        </message>
+        <message>
             <source>Exercise editor</source>
             <extracomment>ui/class_editor.py</extracomment>
             <translation>Éditeur d'exercice</translation>
@@ -11182,11 +11182,6 @@
             <source>Exercise from a file</source>
             <extracomment>ui/class_maker.py</extracomment>
             <translation>Exercice d'un fichier</translation>
-        </message>
-        <message>
-            <source>Exercises (*.json);;All files (*)</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Exercices (*.json);;Tous les fichiers (*)</translation>
         </message>
         <message>
             <source>this set</source>

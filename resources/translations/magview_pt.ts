@@ -6354,11 +6354,6 @@
             <translation>ajustado a {trials}</translation>
         </message>
         <message>
-            <source>a cam nothing like the file's</source>
-            <extracomment>physics/flank_fit.py</extracomment>
-            <translation>um came nada parecido com o do ficheiro</translation>
-        </message>
-        <message>
             <source>an inspection at {hours} h; hours lie between 0 and {most}</source>
             <extracomment>physics/inspection.py</extracomment>
             <translation>uma inspeção às {hours} h; as horas estão entre 0 e {most}</translation>
@@ -10444,6 +10439,11 @@
             <translation>fechado sem entregar</translation>
         </message>
         <message>
+            <source>Exercises (*.json);;All files (*)</source>
+            <extracomment>ui/class_editor.py, ui/class_maker.py</extracomment>
+            <translation>Exercícios (*.json);;Todos os ficheiros (*)</translation>
+        </message>
+        <message>
             <source>Exercise editor</source>
             <extracomment>ui/class_editor.py</extracomment>
             <translation>Editor de exercícios</translation>
@@ -11182,11 +11182,6 @@
             <source>Exercise from a file</source>
             <extracomment>ui/class_maker.py</extracomment>
             <translation>Exercício de um ficheiro</translation>
-        </message>
-        <message>
-            <source>Exercises (*.json);;All files (*)</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Exercícios (*.json);;Todos os ficheiros (*)</translation>
         </message>
         <message>
             <source>this set</source>
