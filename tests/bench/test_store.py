@@ -132,6 +132,16 @@ def test_a_drag_is_one_step_with_the_whole_way_in_its_name():
     assert store.state.backplate_deg == 1.5
 
 
+def test_a_drag_there_and_back_is_no_step():
+    store = Store(new_bench(find_magneto("seven-radial")))
+    store.send(do.TurnRotor(50.0))
+    for plate in (0.5, 1.0, 0.5, 0.0):
+        store.send(do.TurnBackplate(plate), "drag")
+    assert store.undo_name == "Turn the rotor 39.00° with rotation"
+    store.undo()
+    assert store.state == store.first
+
+
 def test_time_that_passes_belongs_to_letting_go():
     store = Store(new_bench(find_magneto("seven-radial")))
     store.send(do.LetGo())
