@@ -164,11 +164,14 @@ def _with_infinity(data: Any) -> Any:
     """Trials whose gap has no upper end, as `dump_state` wrote them."""
     if not isinstance(data, dict):
         return data
-    trials = [
+    trials = data.get("trials")
+    if not isinstance(trials, tuple):
+        return data  # none, or nothing that could be trials: the model says so
+    open_ended = (
         {**t, "gap_high_mm": math.inf} if isinstance(t, dict) and t.get("gap_high_mm", 0) is None else t
-        for t in data.get("trials", ())
-    ]
-    return {**data, "trials": trials}
+        for t in trials
+    )
+    return {**data, "trials": tuple(open_ended)}
 
 
 def _age(path: Path) -> float:

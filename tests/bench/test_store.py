@@ -349,7 +349,7 @@ def test_a_trial_without_a_blade_too_thick_survives_and_a_strange_list_of_them_i
     assert "Infinity" not in text
     path.write_text(text, encoding="utf-8")
     assert load_state(path) == state
-    for strange in ("[7]", '[{"gap_low_mm": null}]', '"x"'):
+    for strange in ("[7]", '[{"gap_low_mm": null}]', '"x"', "3", "null", "true"):
         before, _, after = text.partition('"trials": ')
         path.write_text(before + f'"trials": {strange}' + after[after.index("]") + 1 :], encoding="utf-8")
         with pytest.raises(SpecError, match="damaged"):
