@@ -104,6 +104,11 @@
             <translation>{name}: no es un banco guardado; su formato debe ser "{wanted}"</translation>
         </message>
         <message>
+            <source>{name}: is damaged: an inspection lacks the setting it was noted at</source>
+            <extracomment>bench/autosave.py</extracomment>
+            <translation>{name}: está dañado: a una inspección le falta el ajuste con el que se anotó</translation>
+        </message>
+        <message>
             <source>{name}: is damaged: an angle is not a finite number</source>
             <extracomment>bench/autosave.py</extracomment>
             <translation>{name}: está dañado: un ángulo no es un número finito</translation>

@@ -104,6 +104,11 @@
             <translation>{name} : n'est pas un banc conservé ; son format doit être « {wanted} »</translation>
         </message>
         <message>
+            <source>{name}: is damaged: an inspection lacks the setting it was noted at</source>
+            <extracomment>bench/autosave.py</extracomment>
+            <translation>{name} : est endommagé : il manque à une visite le réglage auquel elle a été notée</translation>
+        </message>
+        <message>
             <source>{name}: is damaged: an angle is not a finite number</source>
             <extracomment>bench/autosave.py</extracomment>
             <translation>{name} : est endommagé : un angle n'est pas un nombre fini</translation>

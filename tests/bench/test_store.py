@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import dataclasses
+import json
 import os
 import subprocess
 import sys
@@ -16,6 +17,7 @@ from magview.bench import actions as do
 from magview.bench import store as store_module
 from magview.bench.apply import apply, new_bench
 from magview.bench.autosave import Autosave, dump_state, load_state
+from magview.bench.state import outdated_inspections
 from magview.bench.store import Redo, Store, Undo, replay
 from magview.physics.trials import Trial
 from magview.physics.wear import Inspection
@@ -354,6 +356,23 @@ def test_a_trial_without_a_blade_too_thick_survives_and_a_strange_list_of_them_i
         path.write_text(before + f'"trials": {strange}' + after[after.index("]") + 1 :], encoding="utf-8")
         with pytest.raises(SpecError, match="damaged"):
             load_state(path)
+
+
+def test_an_older_bench_has_its_inspections_noted_where_it_stands_and_half_a_list_is_damage(tmp_path):
+    """Benches were kept without the settings of their inspections: none of them can be said to be outdated."""
+    state = apply(new_bench(MAGNETOS[0]), do.TurnBackplate(1.5))
+    for hours in (0.0, 50.0):
+        state = apply(state, do.NoteInspection(Inspection(hours, 0.22, 0.01)))
+    kept, path = json.loads(dump_state(state)), tmp_path / "bench.json"
+    del kept["state"]["inspected_at"]
+    path.write_text(json.dumps(kept), encoding="utf-8")
+    assert load_state(path) == state
+    assert outdated_inspections(load_state(path)) == (False, False)
+    assert outdated_inspections(apply(load_state(path), do.TurnBackplate(2.0))) == (True, True)
+    kept["state"]["inspected_at"] = [[1.5, 0.0]]
+    path.write_text(json.dumps(kept), encoding="utf-8")
+    with pytest.raises(SpecError, match="is damaged: an inspection lacks"):
+        load_state(path)
 
 
 def test_what_no_hand_can_do_is_refused_and_changes_nothing():
