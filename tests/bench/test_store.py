@@ -5,6 +5,7 @@ from __future__ import annotations
 import dataclasses
 import json
 import os
+import random
 import subprocess
 import sys
 
@@ -23,6 +24,7 @@ from magview.physics.trials import Trial
 from magview.physics.wear import Inspection
 from magview.spec.base import SpecError
 from magview.spec.library import find_installation, find_magneto, shipped_names
+from tests.mutants import mutant
 
 MAGNETOS = [find_magneto(n) for n in shipped_names("magnetos")]
 INSTALLATIONS = [find_installation(n) for n in shipped_names("installations")]
@@ -373,6 +375,28 @@ def test_an_older_bench_has_its_inspections_noted_where_it_stands_and_half_a_lis
     path.write_text(json.dumps(kept), encoding="utf-8")
     with pytest.raises(SpecError, match="is damaged: an inspection lacks"):
         load_state(path)
+
+
+def test_a_kept_bench_spoilt_anyhow_is_a_bench_or_one_sentence(tmp_path):
+    state = new_bench(find_installation("seven-radial-left"))
+    for action in (
+        do.NoteTrial(Trial.blades(1.0, 0.3, None)),
+        do.NoteInspection(Inspection(10.0, 0.22, 0.01)),
+        do.MoveTeeth(1, 1),
+    ):
+        state = apply(state, action)
+    data, path, whole = json.loads(dump_state(state)), tmp_path / "bench.json", 0
+    for seed in range(200):
+        path.write_bytes(mutant(data, random.Random(seed)))
+        try:
+            found = load_state(path)
+        except SpecError:  # anything else would stop the start
+            continue
+        whole += 1
+        path.write_text(dump_state(found), encoding="utf-8")
+        assert load_state(path) == found
+        assert len(outdated_inspections(found)) == len(found.inspections)
+    assert 0 < whole < 200
 
 
 def test_what_no_hand_can_do_is_refused_and_changes_nothing():
