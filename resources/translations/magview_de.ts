@@ -104,6 +104,11 @@
             <translation>{name}: ist kein gesicherter Prüftisch; das Format muss „{wanted}“ sein</translation>
         </message>
         <message>
+            <source>{name}: is damaged: an inspection lacks the setting it was noted at</source>
+            <extracomment>bench/autosave.py</extracomment>
+            <translation>{name}: ist beschädigt: einer Prüfung fehlt die Einstellung, bei der sie notiert wurde</translation>
+        </message>
+        <message>
             <source>{name}: is damaged: an angle is not a finite number</source>
             <extracomment>bench/autosave.py</extracomment>
             <translation>{name}: ist beschädigt: ein Winkel ist keine endliche Zahl</translation>
@@ -6367,11 +6372,6 @@
             <source>fitted from {trials}</source>
             <extracomment>physics/flank_fit.py</extracomment>
             <translation>angepasst an {trials}</translation>
-        </message>
-        <message>
-            <source>a cam nothing like the file's</source>
-            <extracomment>physics/flank_fit.py</extracomment>
-            <translation>ein Nocken ganz anders als in der Datei</translation>
         </message>
         <message>
             <source>an inspection at {hours} h; hours lie between 0 and {most}</source>

@@ -104,6 +104,11 @@
             <translation>{name}: no es un banco guardado; su formato debe ser "{wanted}"</translation>
         </message>
         <message>
+            <source>{name}: is damaged: an inspection lacks the setting it was noted at</source>
+            <extracomment>bench/autosave.py</extracomment>
+            <translation>{name}: está dañado: a una inspección le falta el ajuste con el que se anotó</translation>
+        </message>
+        <message>
             <source>{name}: is damaged: an angle is not a finite number</source>
             <extracomment>bench/autosave.py</extracomment>
             <translation>{name}: está dañado: un ángulo no es un número finito</translation>
@@ -6367,11 +6372,6 @@
             <source>fitted from {trials}</source>
             <extracomment>physics/flank_fit.py</extracomment>
             <translation>ajustado a {trials}</translation>
-        </message>
-        <message>
-            <source>a cam nothing like the file's</source>
-            <extracomment>physics/flank_fit.py</extracomment>
-            <translation>una leva que no se parece en nada a la del archivo</translation>
         </message>
         <message>
             <source>an inspection at {hours} h; hours lie between 0 and {most}</source>

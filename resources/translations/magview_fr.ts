@@ -104,6 +104,11 @@
             <translation>{name} : n'est pas un banc conservé ; son format doit être « {wanted} »</translation>
         </message>
         <message>
+            <source>{name}: is damaged: an inspection lacks the setting it was noted at</source>
+            <extracomment>bench/autosave.py</extracomment>
+            <translation>{name} : est endommagé : il manque à une visite le réglage auquel elle a été notée</translation>
+        </message>
+        <message>
             <source>{name}: is damaged: an angle is not a finite number</source>
             <extracomment>bench/autosave.py</extracomment>
             <translation>{name} : est endommagé : un angle n'est pas un nombre fini</translation>
@@ -6367,11 +6372,6 @@
             <source>fitted from {trials}</source>
             <extracomment>physics/flank_fit.py</extracomment>
             <translation>ajusté sur {trials}</translation>
-        </message>
-        <message>
-            <source>a cam nothing like the file's</source>
-            <extracomment>physics/flank_fit.py</extracomment>
-            <translation>une came sans rapport avec celle du fichier</translation>
         </message>
         <message>
             <source>an inspection at {hours} h; hours lie between 0 and {most}</source>

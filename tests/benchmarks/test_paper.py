@@ -2,8 +2,8 @@
 
     pytest tests/benchmarks/test_paper.py --benchmark-only -o addopts=
 
-Baseline: a QTextDocument that is given the report's HTML and printed by QPdfWriter on the same paper. It breaks tables
-anywhere and has no drawings that stay sharp; it is what one gets without laying pages out.
+Baseline: a QTextDocument that is given the report's HTML and printed by QPdfWriter on the same paper. It breaks
+tables anywhere and keeps no drawing sharp; it is what one gets without laying pages out.
 """
 
 from __future__ import annotations

@@ -263,6 +263,32 @@ def test_a_gap_that_falls_with_the_plate_is_named():
     assert advice.fit.shift_sd_deg > 2 * rising.fit.shift_sd_deg
 
 
+def test_a_gap_that_falls_a_little_is_put_down_to_the_openings():
+    """0.002 in less at a plate 0.3° further; two openings within 1.26° each way are worth up to 2.5° of plate."""
+    trials = blades((0.0, 10, 11), (0.3, 8, 9))
+    fit = advise(SEVEN, trials).fit
+    (told,) = disagreements(fit)
+    assert not contradictory(fit)
+    assert told.startswith("The gap of trial 2 is smaller than that of trial 1, though its plate stands further with")
+    assert told.endswith("openings off the mark but within the tolerance explain it: set them closer to the mark.")
+
+
+def test_a_gap_that_no_blade_was_too_thick_for_is_told_as_open():
+    advice = advise(SEVEN, blades((0.0, 8, None)))
+    assert advice.outcome == "repeat" and "above 0.203 mm (0.0080 in)" in advice.reason
+    check_sentences(advice)
+
+
+def test_a_gap_in_limits_that_the_others_do_not_lead_to_is_done_with_a_doubt():
+    """Five trials as the file foretells them, then at the slot's far end, where 0.33 mm are due, 0.2159 mm."""
+    timing = InternalTiming(SEVEN)
+    good = [Trial.reading(timing.adjust(gap).backplate_deg, gap, 0.003) for gap in (0.16, 0.19, 0.27, 0.3, 0.32)]
+    advice = advise(SEVEN, [*good, *blades((5.5, 8, 9))])
+    assert advice.outcome == "done" and advice.fit.outliers == (5,)
+    assert advice.reason.endswith("so try the blades once more.")
+    assert "once more" not in advise(SEVEN, blades((0.0, 8, 9))).reason
+
+
 def test_a_trial_left_out_is_named_and_explained_once():
     advice = advise(SEVEN, blades((0, 5, 6), (1, 6, 7), (2, 14, 15), (2, 7, 8)))
     assert [w for w in advice.warnings if "Trial 3 does not fit the others" in w and "larger" in w]

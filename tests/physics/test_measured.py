@@ -346,6 +346,37 @@ def test_one_direction_has_no_backlash():
     np.testing.assert_array_equal(rows.angle, ANGLES)
 
 
+def test_two_directions_over_different_stretches_have_no_backlash_to_tell():
+    """One flank turned through forwards, and the next lobe's backwards: nowhere do the two overlap."""
+    flank = np.arange(-42.0, 1.0)
+    angle = np.r_[flank, 100.0 - flank]
+    rows = Rows(angle.copy(), np.r_[lift(flank), lift(flank)], np.ones(len(angle), dtype=bool))
+    way = np.repeat([1.0, -1.0], len(flank))
+    assert lay_branches_together(rows, way) == 0.0
+    np.testing.assert_array_equal(rows.angle, angle)
+
+
+def test_more_than_any_backlash_is_not_all_put_down_to_it():
+    """14° apart, where no drive has more than 10° of play: the readings are brought no nearer than by that."""
+    angle = np.r_[ANGLES, ANGLES[::-1]]
+    rows = Rows(angle.copy(), np.r_[lift(ANGLES - 7.0), lift(ANGLES[::-1] + 7.0)], np.ones(len(angle), dtype=bool))
+    assert abs(lay_branches_together(rows, directions(angle))) == pytest.approx(10.0)
+    assert np.abs(rows.angle - angle) == pytest.approx(5.0)
+
+
+@pytest.mark.parametrize("fails", ["by refusing", "by no numbers"])
+def test_a_table_is_read_too_where_the_smoothing_spline_gives_up(monkeypatch, fails):
+    """Its equations can be singular to the last bit; the curve then goes through the rows, which are exact here."""
+
+    def spline(x, y, weight):
+        if fails == "by refusing":
+            raise np.linalg.LinAlgError("singular matrix")
+        return lambda at: np.full_like(at, np.nan)
+
+    monkeypatch.setattr("scipy.interpolate.make_smoothing_spline", spline)
+    assert furthest(measured_lift(table(ANGLES, lift(ANGLES)), Measuring())) < 0.003
+
+
 def test_folding_keeps_the_lobe_whole_even_with_a_wild_row():
     turned = np.arange(0.0, 720.0, 2.0)
     seen = lift((turned - 10.0 + 180.0) % 360.0 - 180.0)

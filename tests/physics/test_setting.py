@@ -352,6 +352,17 @@ def test_an_eccentric_that_turns_over_its_dead_centres_reaches_its_whole_throw(t
     assert timing.adjust(0.11).nearest_gap_mm == pytest.approx(0.20, abs=1e-9)
 
 
+def test_an_eccentric_at_its_dead_centre_is_the_end_of_neither_slot_nor_travel():
+    """Its travel goes on to ±120°, yet a quarter turn moves the contact as far as it can go."""
+    screw = {**plain()["contact_screw"], "throw_mm": 0.03, "range_deg": (-120.0, 120.0)}
+    timing = InternalTiming(build(contact_screw=screw))
+    found = timing.adjust(0.4)
+    assert not found.reachable and "eccentric does not reach" in found.reason
+    assert found.nearest_gap_mm == pytest.approx(float(timing.readings(0.0, -90.0).max_gap_mm[0]), abs=1e-6)
+    assert re.search(r"the nearest gap that can be had is [\d.]+ mm", found.reason)
+    assert "at the end of its" not in found.reason
+
+
 @pytest.mark.parametrize("gap", [-0.1, float("nan"), float("inf")])
 def test_adjust_refuses_what_is_no_gap(gap):
     with pytest.raises(ValueError, match="it must be 0 or more"):

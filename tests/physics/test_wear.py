@@ -1,6 +1,7 @@
 """Wear against hours: against readings of magnetos worn by as much, searched roots and simulated inspections."""
 
 import math
+import re
 
 import numpy as np
 import pytest
@@ -323,3 +324,28 @@ def test_openings_tell_heel_from_pip():
 def test_a_rate_takes_two_different_hours(hours):
     with pytest.raises(ValueError, match="two different hours"):
         estimate_rates(steady(), 0.0, [seen(h, 0.2) for h in hours])
+
+
+@pytest.mark.parametrize(
+    ("reading", "told"),
+    [
+        ({"hours": -1.0}, "hours lie between 0 and 100000"),
+        ({"hours": 100_001.0}, "an inspection at 100001 h"),
+        ({"hours": math.nan}, "hours lie between"),
+        ({"gap_mm": -0.01}, "the gap is -0.01 mm; it must lie between 0 and 100"),
+        ({"gap_mm": 101.0}, "the gap is 101 mm"),
+        ({"gap_half_width_mm": -0.01}, "the gap's half-width is -0.01 mm"),
+        ({"gap_half_width_mm": math.inf}, "the gap's half-width is inf mm"),
+        ({"opening_error_deg": 91.0}, "the opening's error is 91°; it must lie within 90°"),
+        ({"opening_error_deg": math.nan}, "the opening's error is nan°"),
+        ({"opening_half_width_deg": -91.0}, "the opening's half-width is -91°"),
+    ],
+)
+def test_an_inspection_that_cannot_be_is_refused(reading, told):
+    with pytest.raises(ValueError, match=re.escape(told)):
+        Inspection(**{"hours": 50.0, "gap_mm": 0.2, "gap_half_width_mm": 0.01, **reading})
+
+
+def test_an_inspection_at_the_very_limits_is_taken():
+    seen = Inspection(100_000.0, 100.0, 100.0, -90.0, 90.0)
+    assert Inspection(0.0, 0.0, 0.0) != seen and seen.opening_error_deg == -90.0
