@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from functools import reduce
-
 from PySide6.QtCore import QEvent, Qt, Signal
 from PySide6.QtWidgets import (
     QAbstractItemView,
@@ -33,12 +31,12 @@ from magview.bench.actions import (
     TurnRotor,
     TurnScrew,
 )
+from magview.bench.advised import Advised, advised, advised_words
 from magview.bench.apply import ROTOR_LIMIT_DEG
 from magview.bench.events import KINDS
 from magview.bench.state import BenchState, readings, same_but_worn
 from magview.bench.verdict import faults, judged_words, mark_words, never_words
-from magview.bench.words import setting_moves
-from magview.physics.setting import Adjustment, Readings, internal_timing
+from magview.physics.setting import Readings
 from magview.spec.language import marked, number, tr
 from magview.spec.units import format_angle, format_length
 from magview.ui.inputs import AngleSpin, LengthSpin, QuietCombo
@@ -73,7 +71,7 @@ class SettingPanel(QWidget):
     def __init__(self, model: BenchModel, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._model, self._theme, self._inches = model, theme, False
-        self._adjustment: Adjustment | None = None
+        self._advised: Advised | None = None
         self._cells: list[list[QTableWidgetItem]] = []
         layout = QVBoxLayout(self)
         layout.setContentsMargins(8, 4, 8, 4)
@@ -292,7 +290,8 @@ class SettingPanel(QWidget):
         self.rotor.setMinimumWidth(self.fontMetrics().horizontalAdvance("+0000.00°") + 34)
         # Nothing below the verdict and the advice jumps while a part is dragged.
         self.overall.setMinimumHeight(2 * self.fontMetrics().height() + 2)
-        self.advice.setMinimumHeight(5 * self.fontMetrics().height())
+        creeps = self._model.state.magneto.condition.screw_creep_deg != 0.0
+        self.advice.setMinimumHeight((7 if creeps else 5) * self.fontMetrics().height())
         lobes = self.lobes.rowCount()
         header, row = self.lobes.horizontalHeader().sizeHint().height(), round(1.4 * self.fontMetrics().height())
         self.lobes.verticalHeader().setDefaultSectionSize(row)
@@ -353,37 +352,9 @@ class SettingPanel(QWidget):
                 cell.setText(text)
 
     def _show_advice(self, state: BenchState) -> None:
-        wanted = self.wanted.exact
-        result = internal_timing(state.magneto).adjust(wanted)
-        self._adjustment = result
-        self.do_it.setEnabled(result.reachable)
-        gap = format_length(wanted, self._inches)
-        if not result.reachable:
-            self.advice.setText(
-                tr(
-                    "A largest gap of {gap} with opening at the E-gap cannot be had: {reason}.",
-                    gap=gap,
-                    reason=result.reason,
-                )
-            )
-            return
-        plate, screw = result.backplate_deg - state.backplate_deg, result.screw_deg - state.screw_deg
-        moves = setting_moves(state.magneto, plate, screw)
-        if not moves:
-            self.advice.setText(tr("Nothing: the contacts open at the E-gap and the largest gap is {gap}.", gap=gap))
-            return
-        clamps, lock = state.clamps_tight and abs(plate) >= 0.005, state.lock_tight and abs(screw) >= 0.005
-        if clamps and lock:
-            moves.insert(0, tr("slacken the clamp screws and the lock screw"))
-        elif clamps:
-            moves.insert(0, tr("slacken the clamp screws"))
-        elif lock:
-            moves.insert(0, tr("slacken the lock screw"))
-        text = reduce(lambda first, then: tr("{first}, then {then}", first=first, then=then), moves)
-        check = tr(
-            "Plate and screw both move the opening, only the screw moves the gap: check both again after tightening."
-        )
-        self.advice.setText(f"{text[0].upper()}{text[1:]}. {check}")
+        self._advised = advised(state, self.wanted.exact)
+        self.do_it.setEnabled(self._advised.reachable)
+        self.advice.setText(advised_words(state, self._advised, self._inches))
 
     # -------------------------------------------------------------- sending
 
@@ -434,5 +405,5 @@ class SettingPanel(QWidget):
             self._model.refused.emit(tr("With this setting lobe 1 never opens or never closes the contacts."))
 
     def _set_both(self) -> None:
-        if self._adjustment is not None and self._adjustment.reachable:
-            self._model.send(SetBoth(self._adjustment.backplate_deg, self._adjustment.screw_deg))
+        if self._advised is not None and self._advised.reachable:
+            self._model.send(SetBoth(self._advised.backplate_deg, self._advised.screw_deg))
