@@ -242,6 +242,10 @@ class SettingPanel(QWidget):
             result = readings(state)
             self._show_readings(state, result)
             self._show_lobes(result)
+        told = (*setting, state.lock_tight, state.clamps_tight)
+        if old is None or told != (
+            old.magneto, old.backplate_deg, old.screw_deg, old.lock_tight, old.clamps_tight
+        ):  # fmt: skip
             self._show_advice(state)
 
     def halt(self) -> None:

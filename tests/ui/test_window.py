@@ -10,7 +10,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLabel, QMessageBox, QPushButton, QWidget
 
-from magview.bench.actions import SetBoth, TightenLock, TurnBackplate, TurnScrew
+from magview.bench.actions import SetBoth, TightenClamps, TightenLock, TurnBackplate, TurnScrew
 from magview.spec.files import read_magneto
 from magview.spec.library import resources, shipped_names
 
@@ -138,6 +138,20 @@ def test_the_advice_names_the_angle_to_set_to_and_where_tightening_lands_it(open
     assert "to -4.00°; tightening the lock screw carries it on by 4.00° (closer), to +0.00°" in (
         four.panel.advice.text()
     )
+
+
+def test_the_advice_to_slacken_goes_as_soon_as_it_is_done(open_window):
+    window = open_window("seven-radial")
+    for action in (SetBoth(-3.0, 9.0), TightenLock(True), TightenClamps(True)):
+        window.model.send(action)
+    advice = window.panel.advice
+    assert advice.text().startswith("Slacken the clamp screws and the lock screw")
+    window.panel.lock.click()
+    assert advice.text().startswith("Slacken the clamp screws, then")
+    window.panel.clamps.click()
+    assert advice.text().startswith("Turn the backplate")
+    window.panel.clamps.click()
+    assert advice.text().startswith("Slacken the clamp screws, then")
 
 
 def test_a_screw_that_would_have_to_stand_beyond_its_travel_is_said(open_window):
