@@ -17,7 +17,7 @@ from magview.practice.words import FINDINGS, act_words, side_words
 from magview.spec.base import SpecError
 from magview.spec.frozen import frozen
 from magview.spec.language import number, tr
-from magview.spec.units import format_length
+from magview.spec.units import digits_beside, format_length, length_digits
 
 
 @frozen
@@ -137,18 +137,24 @@ def _of_magneto(first: Practice, left: Practice, side: Side) -> list[Truth]:
     was, now = true_readings(first.bench), true_readings(left.bench)
     low, high = magneto.gap_limits_mm
     tolerance = magneto.marks.tolerance_mm
+    gaps = was.max_gap_mm.tolist(), now.max_gap_mm.tolist()
+    digits = max(length_digits(g, low, high, False) for lobes in gaps for g in lobes)
+    offsets = float(was.mark_offset_mm), float(now.mark_offset_mm)
+    places = max(digits_beside(abs(mm), None, tolerance, 2) for mm in offsets)
     found = [
         Truth(
             tr("Opening from the mark, {name}", name=name),
-            _offset(float(was.mark_offset_mm)),
-            _offset(float(now.mark_offset_mm)),
-            tr("within {tolerance} mm", tolerance=number(tolerance, 2)),
+            *(_offset(mm, places) for mm in offsets),
+            tr("within {tolerance} mm", tolerance=number(tolerance, places)),
         ),
         Truth(
             tr("Largest gap, {name}", name=name),
-            _lobes(was.max_gap_mm.tolist()),
-            _lobes(now.max_gap_mm.tolist()),
-            tr("{low} to {high}", low=format_length(low, False), high=format_length(high, False)),
+            *(_lobes(lobes, digits) for lobes in gaps),
+            tr(
+                "{low} to {high}",
+                low=format_length(low, False, digits),
+                high=format_length(high, False, digits),
+            ),
         ),
         Truth(
             tr("Pip on the contacts, {name}", name=name),
@@ -192,16 +198,16 @@ def _of_magneto(first: Practice, left: Practice, side: Side) -> list[Truth]:
     return found
 
 
-def _offset(mm: float) -> str:
+def _offset(mm: float, digits: int) -> str:
     if not math.isfinite(mm):
         return tr("never opens")
-    return tr("{mm} mm past", mm=number(mm, 2)) if mm >= 0 else tr("{mm} mm short", mm=number(-mm, 2))
+    return tr("{mm} mm past", mm=number(mm, digits)) if mm >= 0 else tr("{mm} mm short", mm=number(-mm, digits))
 
 
-def _lobes(gaps: list[float]) -> str:
-    if max(gaps) - min(gaps) < 5e-4:
-        return format_length(gaps[0], False)
-    return f"{', '.join(number(g, 3) for g in gaps)} mm"
+def _lobes(gaps: list[float], digits: int) -> str:
+    if max(gaps) - min(gaps) < 0.5 * 10.0**-digits:
+        return format_length(gaps[0], False, digits)
+    return f"{', '.join(number(g, digits) for g in gaps)} mm"
 
 
 def _firing(room: Practice) -> str:
@@ -211,5 +217,7 @@ def _firing(room: Practice) -> str:
     if not math.isfinite(fires):
         return tr("never")
     engaged = room.bench.engaged
-    wrong = engaged is not None and abs(fires - engaged.mounting.wanted_btdc_deg) > 180.0
-    return tr("{fires}° (the wrong stroke)", fires=number(fires, 2)) if wrong else f"{number(fires, 2)}°"
+    assert engaged is not None
+    wanted, allowed = engaged.mounting.wanted_btdc_deg, engaged.installation.engine.timing_tolerance_deg
+    text = number(fires, digits_beside(fires, wanted - allowed, wanted + allowed, 2))
+    return tr("{fires}° (the wrong stroke)", fires=text) if abs(fires - wanted) > 180.0 else f"{text}°"

@@ -38,7 +38,7 @@ from magview.bench.state import BenchState, readings, same_but_worn
 from magview.bench.verdict import faults, judged_words, mark_words, never_words
 from magview.physics.setting import Readings
 from magview.spec.language import marked, number, tr
-from magview.spec.units import format_angle, format_length
+from magview.spec.units import format_angle, format_length, length_digits
 from magview.ui.inputs import AngleSpin, LengthSpin, QuietCombo
 from magview.ui.model import BenchModel
 from magview.ui.style import tint
@@ -241,7 +241,7 @@ class SettingPanel(QWidget):
         if old is None or setting != (old.magneto, old.backplate_deg, old.screw_deg):
             result = readings(state)
             self._show_readings(state, result)
-            self._show_lobes(result)
+            self._show_lobes(state, result)
         told = (*setting, state.lock_tight, state.clamps_tight)
         if old is None or told != (
             old.magneto, old.backplate_deg, old.screw_deg, old.lock_tight, old.clamps_tight
@@ -302,25 +302,25 @@ class SettingPanel(QWidget):
         self.lobes.setFixedHeight(header + min(lobes, 9) * row + 4)
 
     def _show_readings(self, state: BenchState, result: Readings) -> None:
-        tolerance = state.magneto.marks.tolerance_mm
-        low, high = (format_length(v, self._inches) for v in state.magneto.gap_limits_mm)
+        tolerance, limits = state.magneto.marks.tolerance_mm, state.magneto.gap_limits_mm
+        error, gap, off = (float(v) for v in (result.e_gap_error_deg[0], result.max_gap_mm[0], result.mark_offset_mm))
+        digits = length_digits(gap, *limits, self._inches)
+        low, high = (format_length(v, self._inches, digits) for v in limits)
         low = low.split()[0]  # the unit stands once, after the upper limit
-        error, gap = float(result.e_gap_error_deg[0]), float(result.max_gap_mm[0])
         never = never_words(result)
         self._values["opens"].setText(never or tr("{opens} of rotor", opens=format_angle(result.opens_deg[0])))
-        off = format_angle(abs(error))
-        late = tr("{angle} late", angle=off) if error > 0 else tr("{angle} early", angle=off)
+        angle = format_angle(abs(error))
+        late = tr("{angle} late", angle=angle) if error > 0 else tr("{angle} early", angle=angle)
         self._values["error"].setText(never or (tr("at it") if abs(error) < 0.005 else late))
-        self._values["mark"].setText(
-            mark_words(format_length(abs(float(result.mark_offset_mm)), self._inches), float(result.mark_offset_mm))
-        )
+        mark_digits = length_digits(abs(off), None, tolerance, self._inches)
+        self._values["mark"].setText(mark_words(format_length(abs(off), self._inches, mark_digits), off))
         blade = float(result.blade_gap_mm[0])
-        words = format_length(gap, self._inches)
+        words = format_length(gap, self._inches, digits)
         if blade < gap:
             words = tr("{gap} (blade {blade})", gap=words, blade=format_length(blade, self._inches))
         self._values["gap"].setText(words)
         self._values["dwell"].setText(format_angle(result.dwell_deg[0]))
-        self._verdict("mark", bool(result.timing_ok[0]), f"±{format_length(tolerance, self._inches)}")
+        self._verdict("mark", bool(result.timing_ok[0]), f"±{format_length(tolerance, self._inches, mark_digits)}")
         self._verdict("gap", bool(result.gap_ok[0]), f"{low}–{high}")
         self._show_overall(state, result)
 
@@ -343,14 +343,15 @@ class SettingPanel(QWidget):
             tr("within limits, {limit}", limit=limit) if passed else tr("out of limits, {limit}", limit=limit)
         )
 
-    def _show_lobes(self, result: Readings) -> None:
+    def _show_lobes(self, state: BenchState, result: Readings) -> None:
         for row in range(len(result.opens_deg)):
+            gap = float(result.max_gap_mm[row])
             texts = (
                 format_angle(result.opens_deg[row]),
                 format_angle(result.e_gap_error_deg[row], True),
                 format_angle(result.closes_deg[row]),
                 format_angle(result.dwell_deg[row]),
-                format_length(result.max_gap_mm[row], self._inches),
+                format_length(gap, self._inches, length_digits(gap, *state.magneto.gap_limits_mm, self._inches)),
             )
             for cell, text in zip(self._cells[row], texts, strict=True):
                 cell.setText(text)

@@ -123,3 +123,18 @@ def test_an_attempt_of_another_version_says_so():
     attempt = Trainee(find_exercise("find-the-e-gap"), 1).work()
     assert debrief(attempt).other_version == ""
     assert "0.0.9" in debrief(replace(attempt, version="0.0.9")).other_version
+
+
+def test_a_gap_just_out_of_limits_does_not_read_as_the_limit():
+    """A threaded screw moves the gap by its lead times the turn; 0.05 µm beyond 0.45 mm shows in the fifth digit."""
+    session = Session(find_exercise("gap-wrong"), 1)
+    state = session.practice.bench
+    gap = float(true_readings(state).max_gap_mm[0])
+    session.send(do.TurnScrew((gap - 0.45005) / state.magneto.contact_screw.lead_mm * 360.0), 1.0)
+    session.send(do.HandIn(), 2.0)
+    told = debrief(session.attempt)
+    truth = next(t for t in told.truths if t.what.startswith("Largest gap"))
+    assert truth.as_left == "0.45005 mm"
+    assert truth.wanted == "0.35000 mm to 0.45000 mm"
+    row = next(r for r in told.marking.rows if "largest gap" in r.what)
+    assert "largest gap is 0.45005 mm, limits 0.35000 mm to 0.45000 mm" in row.evidence

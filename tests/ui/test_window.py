@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import math
 import sys
 
 import pytest
@@ -155,13 +156,25 @@ def test_the_advice_to_slacken_goes_as_soon_as_it_is_done(open_window):
 
 
 def test_a_screw_that_would_have_to_stand_beyond_its_travel_is_said(open_window):
-    """The screw's travel ends at −150°; a gap that needs −148° would have to be set at −152° against a creep of 4°."""
+    """The screw's travel ends at −150°; for −148° it would have to be set at −152°, against a creep of 4°."""
     window = open_window("four-opposed")
     magneto = window.model.state.magneto
     gap = magneto.designed_setting.gap_mm + magneto.contact_screw.lead_mm * 148.0 / 360.0
     window.panel.wanted.setValue(gap)
     assert "stand at -152.00°, 2.00° beyond the end of its travel" in window.panel.advice.text()
     assert not window.panel.do_it.isEnabled()
+
+
+def test_a_gap_just_out_of_limits_does_not_read_as_the_limit(open_window):
+    """The eccentric moves the contact by throw·sin σ, so a gap of 0.25412 mm needs the σ of that sine."""
+    window = open_window("seven-radial")
+    magneto = window.model.state.magneto
+    move = magneto.designed_setting.gap_mm - 0.25412
+    window.model.send(TurnScrew(math.degrees(math.asin(move / magneto.contact_screw.throw_mm))))
+    panel = window.panel
+    assert panel._values["gap"].text() == "0.2541 mm"
+    assert panel._verdicts["gap"].text() == "✗ 0.2032–0.2540 mm"
+    assert panel.lobes.item(0, 4).text() == "0.2541 mm"
 
 
 def test_out_of_reach_says_so_and_cannot_be_set(open_window):
