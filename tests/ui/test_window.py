@@ -171,10 +171,10 @@ def test_a_gap_just_out_of_limits_does_not_read_as_the_limit(open_window):
     magneto = window.model.state.magneto
     move = magneto.designed_setting.gap_mm - 0.25412
     window.model.send(TurnScrew(math.degrees(math.asin(move / magneto.contact_screw.throw_mm))))
-    panel = window.panel
-    assert panel._values["gap"].text() == "0.2541 mm"
-    assert panel._verdicts["gap"].text() == "✗ 0.2032–0.2540 mm"
-    assert panel.lobes.item(0, 4).text() == "0.2541 mm"
+    told = {label.accessibleName(): label.text() for label in window.panel.findChildren(QLabel)}
+    assert told["Largest gap"] == "0.2541 mm"
+    assert told["out of limits, 0.2032–0.2540 mm"] == "✗ 0.2032–0.2540 mm"
+    assert window.panel.lobes.item(0, 4).text() == "0.2541 mm"
 
 
 def test_out_of_reach_says_so_and_cannot_be_set(open_window):
