@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Signal
-from PySide6.QtGui import QFont
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QListWidget, QListWidgetItem, QPushButton, QVBoxLayout
+from PySide6.QtCore import QRect, Qt, Signal
+from PySide6.QtGui import QFont, QResizeEvent
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QListWidget, QListWidgetItem, QPushButton, QVBoxLayout
 
 from magview.practice.actions import Act
-from magview.practice.lesson_words import learnt, part_of, wrong_words
+from magview.practice.lesson import LessonStep
+from magview.practice.lesson_words import learnt, part_of, waiting_words, wrong_words
 from magview.practice.state import Practice
-from magview.spec.language import tr
-from magview.ui.practice_controls import PracticePanel, wrapped
+from magview.spec.language import together, tr
+from magview.ui.practice_controls import PracticePanel, Reserved, wrapped
 from magview.ui.practice_model import LessonModel
 from magview.ui.style import tint
 from magview.ui.theme import Theme
@@ -25,7 +26,7 @@ class LessonStrip(PracticePanel):
     def __init__(self, model: LessonModel, theme: Theme) -> None:
         super().__init__(model, theme)
         self._lesson = model
-        self._wrong, self._noticed = "", ""
+        self._wrong, self._noticed, self._roomy = "", "", True
         outer = QVBoxLayout(self)
         outer.setContentsMargins(8, 4, 8, 4)
         frame = QFrame()
@@ -33,7 +34,7 @@ class LessonStrip(PracticePanel):
         outer.addWidget(frame)
         column = QVBoxLayout(frame)
         column.setSpacing(2)
-        self.title, self.words, self.answer = wrapped(), wrapped(), wrapped()
+        self.title, self.words, self.answer = wrapped(), Reserved(1), Reserved(1)
         row = QHBoxLayout()
         row.addWidget(self.title, 1)
         self.hint = QPushButton(tr("A hint"))
@@ -42,6 +43,7 @@ class LessonStrip(PracticePanel):
         row.addWidget(self.hint)
         column.addLayout(row)
         for label in (self.words, self.answer):
+            label.setAlignment(Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft)
             column.addWidget(label)
         self.title.setAccessibleName(tr("Step"))
         self.answer.setAccessibleName(tr("What came of it"))
@@ -81,7 +83,6 @@ class LessonStrip(PracticePanel):
             self.words.setText(tr(step.text))
             noticed = f"✓ {tr(self._noticed)}" if self._noticed else (tr("✓ Done.") if run.at else "")
             self.answer.setText(f"✗ {self._wrong}" if self._wrong else noticed)
-        self.answer.setVisible(bool(self.answer.text()))
         self.hint.setVisible(step is not None and bool(step.hint))
         self.part.emit(self.step_part())
         self.show_practice(run.practice)
@@ -96,10 +97,38 @@ class LessonStrip(PracticePanel):
         tint(self.title, self.theme.text, bold=True)
         tint(self.answer, self.theme.bad if self._wrong else self.theme.good, bold=False)
 
+    def keep_room(self, roomy: bool) -> None:
+        """So many lines as the longest step and what may be said of it take: what is below stays where it is.
+
+        A small window has not the room, and keeps one line.
+        """
+        self._roomy = roomy
+        steps = self._lesson.run.lesson.steps
+        self.words.reserve(_lines(self.words, [tr(s.text) for s in steps]) if roomy else 1)
+        self.answer.reserve(_lines(self.answer, [self._said_of(s) for s in steps]) if roomy else 1)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Lines of another width are others in number; the labels have theirs by now."""
+        super().resizeEvent(event)
+        self.keep_room(self._roomy)
+
+    @staticmethod
+    def _said_of(step: LessonStep) -> str:
+        waits = tr("Not yet. The step waits for {wanted}.", wanted=together([waiting_words(u) for u in step.until]))
+        return max(f"✓ {tr(step.done)}", f"✗ {waits}", key=len)
+
     def _tell(self) -> None:
         step = self._lesson.run.step
         if step is not None:
             self.words.setText(f"{tr(step.text)}\n{tr('Hint: {hint}', hint=tr(step.hint))}")
+
+
+def _lines(label: QLabel, texts: list[str]) -> int:
+    """Lines that the longest of some texts takes in a label as wide as it is."""
+    metrics, wide = label.fontMetrics(), QRect(0, 0, max(label.width(), 1), 10_000)
+    flags = int(Qt.AlignmentFlag.AlignLeft) | int(Qt.TextFlag.TextWordWrap)
+    tallest = max(metrics.boundingRect(wide, flags, text).height() for text in texts)
+    return max(1, round(tallest / metrics.lineSpacing()))
 
 
 class LessonPanel(PracticePanel):

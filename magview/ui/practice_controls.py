@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+from PySide6.QtCore import QEvent
 from PySide6.QtWidgets import QApplication, QCheckBox, QHBoxLayout, QLabel, QPushButton, QWidget
 
 from magview.practice.actions import Act
@@ -140,6 +141,30 @@ class ByRow(QWidget):
     def _go(self, way: float) -> None:
         self.amount.interpretText()
         self._turn(way * self.amount.exact * step_factor(QApplication.keyboardModifiers()))
+
+
+class Reserved(QLabel):
+    """A label of several lines that keeps the room for so many, whatever it says."""
+
+    def __init__(self, lines: int) -> None:
+        super().__init__()
+        self._lines = lines
+        self.setWordWrap(True)
+        self._reserve()
+
+    def reserve(self, lines: int) -> None:
+        """Keep room for another number of lines."""
+        self._lines = lines
+        self._reserve()
+
+    def _reserve(self) -> None:
+        self.setMinimumHeight(self._lines * self.fontMetrics().lineSpacing())
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Type of another size needs other room."""
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.FontChange:
+            self._reserve()
 
 
 def wrapped(text: str = "") -> QLabel:

@@ -46,6 +46,8 @@ from magview.ui.theme import Theme
 from magview.ui.tongue import language
 
 _KEEP_MS = 1000
+_ROOMY = 600
+"""From this height on [px] words keep the room of the longest they may be."""
 _PROJECTED = 1.6
 """Lines on a projector, against the desk."""
 
@@ -165,6 +167,9 @@ class PracticeWindow(QMainWindow):
     def _share(self) -> None:
         if self.debrief is not None:  # the room is gone
             return
+        self.sight.keep_room(self.height() >= _ROOMY)
+        if self.strip is not None:
+            self.strip.keep_room(self.height() >= _ROOMY)
         needed = self._side.minimumSizeHint().width()
         self.split.setSizes([max(0, self.split.width() - needed), needed])
 
