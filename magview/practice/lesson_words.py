@@ -120,6 +120,18 @@ def _held(until: Until, act: do.Act, room: Practice) -> bool:
     return lasting and holds(until.that, Moment(room, room, act), until.what, until.value, until.within) == until.yes
 
 
+def step_done(number: int, step: LessonStep, already: bool = False) -> str:
+    """That a step, counted from 0, is done, and what to notice of it; `already`: it was so before it began."""
+    words = tr("Step {step}: so already.", step=number + 1) if already else tr("Step {step}: done.", step=number + 1)
+    return f"{words} {tr(step.done)}" if step.done else words
+
+
+def done_words(run: LessonRun, since: int) -> str:
+    """What is said of the steps done since one of them waited."""
+    steps = run.lesson.steps
+    return " ".join(step_done(n, steps[n], n > since) for n in range(since, run.at))
+
+
 def part_of(step: LessonStep) -> str:
     """The part of the breaker end a step is about, by its name in the picture; "" where it is about none."""
     for until in step.until:

@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QListWidget, QListWid
 
 from magview.practice.actions import Act
 from magview.practice.lesson import LessonStep
-from magview.practice.lesson_words import learnt, part_of, waiting_words, wrong_words
+from magview.practice.lesson_words import done_words, learnt, part_of, step_done, waiting_words, wrong_words
 from magview.practice.state import Practice
 from magview.spec.language import together, tr
 from magview.ui.practice_controls import PracticePanel, Reserved, wrapped
@@ -35,6 +35,8 @@ class LessonStrip(PracticePanel):
         column = QVBoxLayout(frame)
         column.setSpacing(2)
         self.title, self.words, self.answer = wrapped(), Reserved(1), Reserved(1)
+        # What came of the last act stands before what is to be done next.
+        column.addWidget(self.answer)
         row = QHBoxLayout()
         row.addWidget(self.title, 1)
         self.hint = QPushButton(tr("A hint"))
@@ -42,18 +44,17 @@ class LessonStrip(PracticePanel):
         self.hint.clicked.connect(self._tell)
         row.addWidget(self.hint)
         column.addLayout(row)
-        for label in (self.words, self.answer):
-            label.setAlignment(Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft)
-            column.addWidget(label)
+        column.addWidget(self.words)
+        for label, edge in ((self.words, Qt.AlignmentFlag.AlignTop), (self.answer, Qt.AlignmentFlag.AlignBottom)):
+            label.setAlignment(edge | Qt.AlignmentFlag.AlignLeft)
         self.title.setAccessibleName(tr("Step"))
         self.answer.setAccessibleName(tr("What came of it"))
         self._show()
 
     def _acted(self, act: Act, new: Practice, old: Practice) -> None:
         run = self._lesson.run
-        last = run.lesson.steps[run.at - 1] if run.at else None
         if run.at != self._at:
-            self._wrong, self._noticed = "", (last.done if last is not None else "")
+            self._wrong, self._noticed = "", done_words(run, self._at)
         elif run.step is not None:
             self._wrong = wrong_words(run.step, act, old, new)
         self._show()
@@ -81,8 +82,8 @@ class LessonStrip(PracticePanel):
                 )
             )
             self.words.setText(tr(step.text))
-            noticed = f"✓ {tr(self._noticed)}" if self._noticed else (tr("✓ Done.") if run.at else "")
-            self.answer.setText(f"✗ {self._wrong}" if self._wrong else noticed)
+            told = f"✓ {self._noticed}" if self._noticed else ""
+            self.answer.setText(f"✗ {self._wrong}" if self._wrong else told)
         self.hint.setVisible(step is not None and bool(step.hint))
         self.part.emit(self.step_part())
         self.show_practice(run.practice)
@@ -105,7 +106,8 @@ class LessonStrip(PracticePanel):
         self._roomy = roomy
         steps = self._lesson.run.lesson.steps
         self.words.reserve(_lines(self.words, [tr(s.text) for s in steps]) if roomy else 1)
-        self.answer.reserve(_lines(self.answer, [self._said_of(s) for s in steps]) if roomy else 1)
+        said = [text for i, step in enumerate(steps) for text in self._said_of(i, step)]
+        self.answer.reserve(_lines(self.answer, said) if roomy else 1)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Lines of another width are others in number; the labels have theirs by now."""
@@ -113,9 +115,9 @@ class LessonStrip(PracticePanel):
         self.keep_room(self._roomy)
 
     @staticmethod
-    def _said_of(step: LessonStep) -> str:
+    def _said_of(number: int, step: LessonStep) -> tuple[str, str]:
         waits = tr("Not yet. The step waits for {wanted}.", wanted=together([waiting_words(u) for u in step.until]))
-        return max(f"✓ {tr(step.done)}", f"✗ {waits}", key=len)
+        return f"✓ {step_done(number, step)}", f"✗ {waits}"
 
     def _tell(self) -> None:
         step = self._lesson.run.step

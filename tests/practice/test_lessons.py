@@ -12,6 +12,7 @@ from magview.physics.engine import true_tdc_from_stops
 from magview.practice import actions as do
 from magview.practice.instruments import disc, finger, lamp
 from magview.practice.lesson import LessonRun, start_lesson, take
+from magview.practice.lesson_words import done_words
 from magview.practice.library import find_lesson, read_lesson, shipped_lessons
 from magview.practice.predicates import NEEDS
 from magview.spec.base import SpecError
@@ -223,3 +224,10 @@ def test_every_predicate_is_used_or_at_least_answers():
         for predicate, needs in NEEDS.items():
             what = {"rotor-near": "neutral", "turned": "plate"}.get(predicate, "cam") if "what" in needs else None
             assert holds(predicate, moment, what, 10.0, 2.0) in (True, False)
+
+
+def test_a_step_done_is_named_by_its_number():
+    run = take(start_lesson(find_lesson("contacts-and-lamp")), do.ConnectLamp(True))
+    assert done_words(run, 0) == "Step 1: done."
+    run = take(run, LAMP)
+    assert done_words(run, 1).startswith("Step 2: done. The contacts opened and closed")

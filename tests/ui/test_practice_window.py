@@ -342,3 +342,13 @@ def test_what_a_lesson_says_of_an_act_moves_nothing_below_it(open_practice, name
     assert len(said) > 1
     assert "" in said
     assert len(places) == 1
+
+
+def test_what_a_lesson_says_of_the_last_step_stands_before_the_next(open_practice):
+    window = open_practice("contacts-and-lamp")
+    strip = window.strip
+    click(window.tray.lamp) if window.tray.lamp.isVisible() else window.model.do(do.ConnectLamp(True))
+    QApplication.processEvents()
+    assert strip.answer.text() == "✓ Step 1: done."
+    assert strip.title.text().startswith("Step 2 of 7")
+    assert strip.answer.mapTo(window, QPoint()).y() < strip.title.mapTo(window, QPoint()).y()
