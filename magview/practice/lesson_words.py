@@ -59,6 +59,35 @@ _PARTS = {
 }
 
 
+_TABS = {
+    "lamp-connected": "tray", "edge-square": "tray", "stop-fitted": "tray", "disc-at-zero": "tray",
+    "turned": "work", "lock-tight": "work", "clamps-tight": "work", "opening-at-mark": "work",
+    "gap-in-limits": "work", "switch-on": "work", "plug-out": "work", "chocked": "work", "plugs-out": "work",
+    "marked": "work", "nuts-tight": "work", "magneto-on": "work", "timing-in-limits": "work",
+    "wrote": "notebook",
+}  # fmt: skip
+"""Where lies what brings a condition about; turning is always in view."""
+_ACT_TABS = {
+    "try-blades": "tray", "meter-lead": "tray", "feel-compression": "tray", "turn-disc": "tray",
+    "inspect-contacts": "work", "dress-contacts": "work", "renew": "work",
+}  # fmt: skip
+
+
+def tabs_of(step: LessonStep) -> tuple[str, ...]:
+    """Where lies what a step needs: "tray", "work" or "notebook", each once, in this order."""
+    found = set()
+    for until in step.until:
+        if until.that == "act":
+            found.add(_ACT_TABS.get(until.what or "", ""))
+        elif until.that == "proved":
+            found |= {"tray", "work"}
+        elif until.that == "said":
+            found.add("" if "all the way round" in (until.what or "") else "tray")
+        else:
+            found.add(_TABS.get(until.that, ""))
+    return tuple(tab for tab in ("tray", "work", "notebook") if tab in found)
+
+
 def waiting_words(until: Until) -> str:
     """What one condition of a step waits for."""
     what, value = until.what or "", until.value or 0.0
@@ -100,6 +129,12 @@ def missing(step: LessonStep, act: do.Act, before: Practice, after: Practice) ->
 def wrong_words(step: LessonStep, act: do.Act, before: Practice, after: Practice) -> str:
     """One sentence on an act that was not what the step waits for; "" for a move on the way to it."""
     wanted = missing(step, act, before, after)
+    if isinstance(act, do.PointAt) and act.part == part_of(step):
+        return tr(
+            "That is the {part}; to click on it does nothing here. The step waits for {wanted}.",
+            part=tr(act.part),
+            wanted=together(wanted),
+        )
     if isinstance(act, do.PointAt):
         return tr("That is the {part}. The step waits for {wanted}.", part=tr(act.part), wanted=together(wanted))
     undone = _undone(step, act, before, after)

@@ -6,12 +6,12 @@ from PySide6.QtCore import QRect, Qt, Signal
 from PySide6.QtGui import QFont, QResizeEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QListWidget, QListWidgetItem, QPushButton, QVBoxLayout
 
-from magview.practice.actions import Act
+from magview.practice.actions import Act, PointAt
 from magview.practice.lesson import LessonStep
-from magview.practice.lesson_words import done_words, learnt, part_of, step_done, waiting_words, wrong_words
+from magview.practice.lesson_words import done_words, learnt, part_of, step_done, tabs_of, waiting_words, wrong_words
 from magview.practice.state import Practice
 from magview.spec.language import together, tr
-from magview.ui.practice_controls import PracticePanel, Reserved, wrapped
+from magview.ui.practice_controls import TABS, PracticePanel, Reserved, wrapped
 from magview.ui.practice_model import LessonModel
 from magview.ui.style import tint
 from magview.ui.theme import Theme
@@ -57,6 +57,8 @@ class LessonStrip(PracticePanel):
             self._wrong, self._noticed = "", done_words(run, self._at)
         elif run.step is not None:
             self._wrong = wrong_words(run.step, act, old, new)
+            if self._wrong and isinstance(act, PointAt):  # looked for in the picture: it lies elsewhere
+                self._wrong = f"{self._wrong} {_where(run.step)}".rstrip()
         self._show()
 
     def _refused(self, sentence: str) -> None:
@@ -81,7 +83,7 @@ class LessonStrip(PracticePanel):
                     title=tr(step.title),
                 )
             )
-            self.words.setText(tr(step.text))
+            self.words.setText(_text(step))
             told = f"✓ {self._noticed}" if self._noticed else ""
             self.answer.setText(f"✗ {self._wrong}" if self._wrong else told)
         self.hint.setVisible(step is not None and bool(step.hint))
@@ -105,7 +107,7 @@ class LessonStrip(PracticePanel):
         """
         self._roomy = roomy
         steps = self._lesson.run.lesson.steps
-        self.words.reserve(_lines(self.words, [tr(s.text) for s in steps]) if roomy else 1)
+        self.words.reserve(_lines(self.words, [_text(s) for s in steps]) if roomy else 1)
         said = [text for i, step in enumerate(steps) for text in self._said_of(i, step)]
         self.answer.reserve(_lines(self.answer, said) if roomy else 1)
 
@@ -122,7 +124,21 @@ class LessonStrip(PracticePanel):
     def _tell(self) -> None:
         step = self._lesson.run.step
         if step is not None:
-            self.words.setText(f"{tr(step.text)}\n{tr('Hint: {hint}', hint=tr(step.hint))}")
+            self.words.setText(f"{_text(step)}\n{tr('Hint: {hint}', hint=tr(step.hint))}")
+
+
+def _text(step: LessonStep) -> str:
+    """What to do, and where lies what it needs."""
+    return f"{tr(step.text)} {_where(step)}".rstrip()
+
+
+def _where(step: LessonStep) -> str:
+    tabs = [tr("“{tab}”", tab=tr(TABS[tab]).replace("&", "")) for tab in tabs_of(step)]
+    if not tabs:
+        return ""
+    if len(tabs) == 1:
+        return tr("What it needs is on the tab {tab}.", tab=tabs[0])
+    return tr("What it needs is on the tabs {tabs}.", tabs=together(tabs))
 
 
 def _lines(label: QLabel, texts: list[str]) -> int:

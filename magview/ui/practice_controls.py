@@ -9,11 +9,14 @@ from PySide6.QtWidgets import QApplication, QCheckBox, QHBoxLayout, QLabel, QPus
 
 from magview.practice.actions import Act
 from magview.practice.state import Practice
-from magview.spec.language import number, tr
+from magview.spec.language import marked, number, tr
 from magview.ui.inputs import AngleSpin
 from magview.ui.picture_view import step_factor
 from magview.ui.practice_model import PracticeModel
 from magview.ui.theme import Theme
+
+TABS = {"tray": marked("&2 Tray"), "work": marked("&3 Work"), "notebook": marked("&4 Notebook")}
+"""What the tabs beside the pictures are called, but for the first."""
 
 
 class PracticePanel(QWidget):

@@ -63,7 +63,7 @@ class LobeSpin(QuantitySpin):
         if not (text.strip().isdecimal() and 1 <= int(text) <= self._lobes):
             raise SpecError(
                 tr(
-                    "“{text}” is not a lobe: write a whole number from 1 to {lobes}, and the reading into its own field",
+                    "“{text}” is not a lobe: write a whole number from 1 to {lobes} here, and the reading below",
                     text=text.strip()[:40],
                     lobes=self._lobes,
                 )

@@ -33,7 +33,7 @@ from magview.ui.debrief_view import DebriefView
 from magview.ui.lesson_view import LessonPanel, LessonStrip
 from magview.ui.panes import TallPanel
 from magview.ui.picture_view import PictureView
-from magview.ui.practice_controls import PracticePanel
+from magview.ui.practice_controls import TABS, PracticePanel
 from magview.ui.practice_menus import PracticeMenus
 from magview.ui.practice_model import AttemptModel, LessonModel, PracticeModel
 from magview.ui.practice_notebook import NotebookPanel
@@ -108,7 +108,7 @@ class PracticeWindow(QMainWindow):
         self.panels: tuple[PracticePanel, ...] = (first, self.tray, self.work, self.notebook)
         self.tabs = QTabWidget()
         self.tabs.setDocumentMode(True)
-        titles = (tr("&1 Lesson") if teaches else tr("&1 Task"), tr("&2 Tray"), tr("&3 Work"), tr("&4 Notebook"))
+        titles = (tr("&1 Lesson") if teaches else tr("&1 Task"), *(tr(title) for title in TABS.values()))
         for panel, title in zip(self.panels, titles, strict=True):
             pane = TallPanel(lambda panel=panel: panel)  # type: ignore[misc]
             pane.panel()

@@ -12,7 +12,7 @@ from magview.physics.engine import true_tdc_from_stops
 from magview.practice import actions as do
 from magview.practice.instruments import disc, finger, lamp
 from magview.practice.lesson import LessonRun, start_lesson, take
-from magview.practice.lesson_words import done_words
+from magview.practice.lesson_words import done_words, tabs_of
 from magview.practice.library import find_lesson, read_lesson, shipped_lessons
 from magview.practice.predicates import NEEDS
 from magview.spec.base import SpecError
@@ -231,3 +231,22 @@ def test_a_step_done_is_named_by_its_number():
     assert done_words(run, 0) == "Step 1: done."
     run = take(run, LAMP)
     assert done_words(run, 1).startswith("Step 2: done. The contacts opened and closed")
+
+
+def test_what_a_step_needs_is_said_to_lie_where_it_lies():
+    """Every step that waits for a thing to be handled names a tab; one that waits for turning or pointing names none."""
+    free = {
+        "pointed-at",
+        "rotor-near",
+        "rotor-let-go",
+        "lamp-shows",
+        "contacts-seen-opening",
+        "stop-met",
+        "crank-near",
+    }
+    for name in shipped_lessons():
+        for step in find_lesson(name).steps:
+            turning = all(u.that in free or "all the way" in (u.what or "") for u in step.until)
+            assert bool(tabs_of(step)) != turning, step.title
+    steps = find_lesson("contacts-and-lamp").steps
+    assert [tabs_of(s) for s in steps] == [("tray",), (), ("work",), (), (), (), ("tray",)]

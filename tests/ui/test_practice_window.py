@@ -352,3 +352,16 @@ def test_what_a_lesson_says_of_the_last_step_stands_before_the_next(open_practic
     assert strip.answer.text() == "✓ Step 1: done."
     assert strip.title.text().startswith("Step 2 of 7")
     assert strip.answer.mapTo(window, QPoint()).y() < strip.title.mapTo(window, QPoint()).y()
+
+
+def test_a_click_on_the_ringed_contacts_is_told_where_the_lamp_lies(open_practice):
+    window = open_practice("contacts-and-lamp")
+    strip = window.strip
+    assert strip.words.text() == ("Clip the timing lamp across the contacts. What it needs is on the tab “2 Tray”.")
+    assert "2 Tray" in [window.tabs.tabText(i).replace("&", "") for i in range(window.tabs.count())]
+    assert strip.step_part() == "contacts"
+    window.model.do(do.PointAt("contacts"))
+    assert strip.answer.text() == (
+        "✗ That is the contacts; to click on it does nothing here. The step waits for the lamp across the contacts. "
+        "What it needs is on the tab “2 Tray”."
+    )
