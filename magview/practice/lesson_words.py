@@ -101,7 +101,7 @@ def waiting_words(until: Until) -> str:
         case "act":
             return tr("this to be done: {act}", act=what.replace("-", " "))
         case "said":
-            return tr("the answer “{answer}”", answer=tr(what))
+            return _asked_words(what)
         case "lamp-shows":
             return tr(_LAMP[what])
         case "stop-met":
@@ -116,6 +116,21 @@ def waiting_words(until: Until) -> str:
             return tr("a line in the notebook: {act}", act=what.replace("-", " "))
     yes, no = _WORDS[until.that]
     return tr(yes if until.yes else no)
+
+
+_BLADES = ("go", "drag", "no-go")
+
+
+def _asked_words(answer: str) -> str:
+    """What an instrument is to be asked. What it says is for the learner to find, but for blades: they are picked by
+    what they shall say."""
+    if answer in _BLADES:
+        return tr("the answer “{answer}”", answer=tr(answer))
+    if answer.endswith("all the way round"):
+        return tr("the lamp to be watched all the way round")
+    if answer.endswith("ground"):
+        return tr("what the meter says")
+    return tr("what an instrument says")
 
 
 def missing(step: LessonStep, act: do.Act, before: Practice, after: Practice) -> list[str]:
