@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QApplication, QCheckBox, QHBoxLayout, QLabel, QPus
 from magview.practice.actions import Act
 from magview.practice.state import Practice
 from magview.spec.language import marked, number, tr
+from magview.ui.callout import Callout
 from magview.ui.inputs import AngleSpin
 from magview.ui.picture_view import step_factor
 from magview.ui.practice_model import PracticeModel
@@ -26,6 +27,7 @@ class PracticePanel(QWidget):
         super().__init__()
         self.model, self.theme = model, theme
         self._checks: list[ActCheck] = []
+        self.callout = Callout(self, model)
         model.acted.connect(self._acted)
         model.refused.connect(self._refused)
 
@@ -78,7 +80,8 @@ class ActCheck(QCheckBox):
         self.setChecked(self._is_on(practice))
 
     def _clicked(self, on: bool) -> None:
-        self._model.do(self._act(on))
+        with self._model.asked_by(self):
+            self._model.do(self._act(on))
 
 
 class ActButton(QPushButton):
@@ -91,7 +94,8 @@ class ActButton(QPushButton):
         self.clicked.connect(self._clicked)
 
     def _clicked(self) -> None:
-        self._model.do(self._act())
+        with self._model.asked_by(self):
+            self._model.do(self._act())
 
 
 class AmountSpin(AngleSpin):

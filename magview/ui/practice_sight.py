@@ -247,10 +247,12 @@ class TurningBox(PracticePanel):
         return HoldRotor() if on else do.LetGo()
 
     def _against(self) -> None:
-        self._turn(False)
+        with self.model.asked_by(self.against):
+            self._turn(False)
 
     def _with(self) -> None:
-        self._turn(True)
+        with self.model.asked_by(self.with_):
+            self._turn(True)
 
     def _turn(self, forward: bool) -> None:
         self.amount.interpretText()

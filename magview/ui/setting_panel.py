@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import partial
+
 from PySide6.QtCore import QEvent, Qt, Signal
 from PySide6.QtWidgets import (
     QAbstractItemView,
@@ -39,6 +41,7 @@ from magview.bench.verdict import faults, judged_words, mark_words, never_words
 from magview.physics.setting import Readings
 from magview.spec.language import marked, number, tr
 from magview.spec.units import format_angle, format_length, length_digits
+from magview.ui.callout import Callout
 from magview.ui.inputs import AngleSpin, LengthSpin, QuietCombo
 from magview.ui.model import BenchModel
 from magview.ui.style import tint
@@ -81,6 +84,7 @@ class SettingPanel(QWidget):
         layout.addWidget(self._build_lobes())
         layout.addWidget(caution())
         layout.addStretch(1)
+        self.callout = Callout(self, model)
         self._placed(model.state)
         self.show_state(model.state)
         model.changed.connect(self.show_state)
@@ -101,7 +105,7 @@ class SettingPanel(QWidget):
         self.hold.clicked.connect(self._hold_clicked)
         to_e_gap = QPushButton(tr("To the E-gap"))
         to_e_gap.clicked.connect(self._to_e_gap)
-        opens = QPushButton(tr("To &opening"))
+        opens = self.to_opening = QPushButton(tr("To &opening"))
         opens.clicked.connect(self._to_opening)
         self.plate_range, self.screw_range = QLabel(), QLabel()
         self.clamps, self.lock = QCheckBox(tr("tight")), QCheckBox(tr("tight"))
@@ -119,7 +123,7 @@ class SettingPanel(QWidget):
             (tr("Contact &screw"), self.screw, [self.screw_range, self.lock]),
         )
         for spin in (self.rotor, self.plate, self.screw):
-            spin.said.connect(self._model.refused)
+            spin.said.connect(partial(self._said, spin))
         for name, spin, extra in beside:
             row = QHBoxLayout()
             row.addWidget(spin, 1)
@@ -207,7 +211,7 @@ class SettingPanel(QWidget):
         column.addLayout(row)
         column.addWidget(self.advice)
         self.wanted.entered.connect(self._wanted_entered)
-        self.wanted.said.connect(self._model.refused)
+        self.wanted.said.connect(partial(self._said, self.wanted))
         return box
 
     def _build_lobes(self) -> QGroupBox:
@@ -365,17 +369,22 @@ class SettingPanel(QWidget):
 
     def _rotor_entered(self, value: float) -> None:
         self._model.stop()
-        self._send(TurnRotor(value))
+        self._send(TurnRotor(value), self.rotor)
 
     def _plate_entered(self, value: float) -> None:
-        self._send(TurnBackplate(value))
+        self._send(TurnBackplate(value), self.plate)
 
     def _screw_entered(self, value: float) -> None:
-        self._send(TurnScrew(value))
+        self._send(TurnScrew(value), self.screw)
 
-    def _send(self, action: Action) -> None:
-        if not self._model.send(action):
-            self.show_state(self._model.state)  # what was typed did not happen
+    def _send(self, action: Action, asker: QWidget) -> None:
+        with self._model.asked_by(asker):
+            if not self._model.send(action):
+                self.show_state(self._model.state)  # what was typed did not happen
+
+    def _said(self, asker: QWidget, sentence: str) -> None:
+        with self._model.asked_by(asker):
+            self._model.refused.emit(sentence)
 
     def _hold_clicked(self, held: bool) -> None:
         self._model.send(HoldRotor() if held else LetGo())
@@ -391,7 +400,8 @@ class SettingPanel(QWidget):
             self._model.stop()
         else:
             self.run.setText(tr("Stop"))
-            self._model.run(self.run_speed.currentData(), self.run_to.currentData())
+            with self._model.asked_by(self.run):
+                self._model.run(self.run_speed.currentData(), self.run_to.currentData())
 
     def _run_ended(self, came_to: str) -> None:
         self.run.setText(tr("Ru&n"))
@@ -407,8 +417,8 @@ class SettingPanel(QWidget):
         if opens == opens:
             self._model.send(TurnRotor(opens))
         else:
-            self._model.refused.emit(tr("With this setting lobe 1 never opens or never closes the contacts."))
+            self._said(self.to_opening, tr("With this setting lobe 1 never opens or never closes the contacts."))
 
     def _set_both(self) -> None:
         if self._advised is not None and self._advised.reachable:
-            self._model.send(SetBoth(self._advised.backplate_deg, self._advised.screw_deg))
+            self._send(SetBoth(self._advised.backplate_deg, self._advised.screw_deg), self.do_it)

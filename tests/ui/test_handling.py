@@ -5,12 +5,12 @@ from __future__ import annotations
 import math
 
 import pytest
-from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
+from PySide6.QtCore import QEvent, QPoint, QPointF, QRect, Qt
 from PySide6.QtGui import QImage
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QMessageBox
 
-from magview.bench.actions import HoldRotor, LetGo, TightenLock, TurnBackplate, TurnRotor, TurnScrew
+from magview.bench.actions import HoldRotor, LetGo, TightenClamps, TightenLock, TurnBackplate, TurnRotor, TurnScrew
 from magview.bench.autosave import Autosave
 from magview.bench.breaker_end import pose
 from magview.bench.events import KINDS, nearest_event, next_event
@@ -397,3 +397,33 @@ def test_a_magnet_without_pull_leaves_the_rotor_and_the_clock_alone(open_window)
     window.model.tick(0.016)
     window.model.send(SettleRotor())
     assert window.model.state.rotor_deg == 11.0
+
+
+def test_a_refusal_stands_beside_the_control_too(open_window):
+    """Below it or above it and not over it, within the panel, until something is done."""
+    window = open_window("seven-radial")
+    panel, model = window.panel, window.model
+    model.send(TightenClamps(True))
+    model.send(TightenLock(True))
+    model.send(TurnRotor(20.0))
+    callout = panel.callout
+    assert not callout.isVisible()
+    for control, words in ((panel.do_it, "clamp screws are tight"), (panel.screw, "lock screw is tight")):
+        if control is panel.do_it:
+            panel.wanted.setValue(0.25)
+            control.setFocus()
+            control.click()
+        else:
+            control.setFocus()
+            control.stepUp()
+        assert callout.isVisible()
+        assert words in callout.text()
+        assert words in window.statusBar().currentMessage()
+        box = QRect(control.mapTo(panel, QPoint()), control.size())
+        assert panel.rect().contains(callout.geometry())
+        assert not callout.geometry().intersects(box)
+        assert callout.geometry().intersects(box.adjusted(0, -6, 0, 6)), "they all but touch"
+        model.send(TurnRotor(model.state.rotor_deg + 1.0))
+        assert not callout.isVisible(), "the next thing that is done takes it away"
+    model.send(TurnScrew(3.0))
+    assert not callout.isVisible(), "what no control asked for is told in the status bar alone"

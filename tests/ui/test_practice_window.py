@@ -365,3 +365,16 @@ def test_a_click_on_the_ringed_contacts_is_told_where_the_lamp_lies(open_practic
         "✗ That is the contacts; to click on it does nothing here. The step waits for the lamp across the contacts. "
         "What it needs is on the tab “2 Tray”."
     )
+
+
+def test_in_practice_a_refusal_stands_beside_its_control(open_practice):
+    window = open_practice("opens-early-or-late")
+    work = window.work
+    show(window, work)
+    click(work.screw.more)
+    assert work.callout.isVisible()
+    assert "lock screw is tight" in work.callout.text()
+    assert work.rect().contains(work.callout.geometry())
+    assert not window.tray.callout.isVisible()
+    click(work.lock)
+    assert not work.callout.isVisible()
