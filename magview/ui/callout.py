@@ -1,4 +1,4 @@
-"""Why something was refused, beside the control that asked for it: the status bar says it too, but far from the eye."""
+"""Why something was refused, beside the control that asked for it: the status bar says it too, but far away."""
 
 from __future__ import annotations
 
@@ -13,7 +13,7 @@ _ASIDE = 8
 
 
 class Callout(QLabel):
-    """A slip of paper laid over a panel. The next thing that is done takes it away, or a click, or going elsewhere."""
+    """A slip of paper laid over a panel. The next thing done takes it away, or a click, or going elsewhere."""
 
     def __init__(self, panel: QWidget, model: Pictured) -> None:
         super().__init__(panel)

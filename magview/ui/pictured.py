@@ -22,7 +22,7 @@ class Pictured(QObject):
         super().__init__(parent)
         self._gestures = count(1)
         self.asker: QObject | None = None
-        """The control whose wish is being tried: where a refusal is told. None for a picture's or the program's own."""
+        """The control whose wish is being tried: a refusal is told beside it. None for a picture's own."""
 
     @property
     def state(self) -> BenchState:
