@@ -163,7 +163,7 @@ def test_faults_of_one_side_stay_there():
 
 @pytest.mark.parametrize("name", shipped_exercises())
 def test_where_the_lamp_is_needed_a_hint_says_what_grounds_it(name):
-    """A lamp in a room where the coil is grounded, or would be by one turn of the switch, stays dark without a word."""
+    """Where the coil is grounded, or would be by one turn of the switch, the lamp stays dark without a word."""
     exercise = find_exercise(name)
     if not exercise.tray.lamp:
         assert not any("lamp" in hint for hint in exercise.hints)

@@ -378,3 +378,16 @@ def test_in_practice_a_refusal_stands_beside_its_control(open_practice):
     assert not window.tray.callout.isVisible()
     click(work.lock)
     assert not work.callout.isVisible()
+
+
+def test_after_the_last_hint_the_keyboard_is_at_the_hints_not_at_handing_in(open_practice):
+    window = open_practice("gap-wrong")
+    task = window.task
+    show(window, task)
+    task.hint.setFocus()
+    for _ in window.model.practice.exercise.hints:
+        assert task.hint.hasFocus()
+        QTest.keyClick(task.hint, Qt.Key.Key_Space)
+    QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Space)
+    assert task.hints.hasFocus()
+    assert not window.hand_in.hasFocus()
