@@ -108,7 +108,7 @@ class SettingPanel(QWidget):
         opens = self.to_opening = QPushButton(tr("To &opening"))
         opens.clicked.connect(self._to_opening)
         self.plate_range, self.screw_range = QLabel(), QLabel()
-        self.clamps, self.lock = QCheckBox(tr("tight")), QCheckBox(tr("tight"))
+        self.clamps, self.lock = QCheckBox(tr("clamp screws")), QCheckBox(tr("lock screw"))
         self.clamps.setAccessibleName(tr("Clamp screws of the backplate tight"))
         self.clamps.setToolTip(tr("Clamp screws: the plate turns only while they are slack"))
         self.lock.setAccessibleName(tr("Lock screw of the contact screw tight"))
@@ -119,8 +119,8 @@ class SettingPanel(QWidget):
         self.lock.clicked.connect(self._lock_clicked)
         beside: tuple[tuple[str, AngleSpin, list[QWidget]], ...] = (
             (tr("Rotor"), self.rotor, [self.hold]),
-            (tr("&Backplate"), self.plate, [self.plate_range, self.clamps]),
-            (tr("Contact &screw"), self.screw, [self.screw_range, self.lock]),
+            (tr("&Backplate"), self.plate, [self.plate_range]),
+            (tr("Contact &screw"), self.screw, [self.screw_range]),
         )
         for spin in (self.rotor, self.plate, self.screw):
             spin.said.connect(partial(self._said, spin))
@@ -132,6 +132,11 @@ class SettingPanel(QWidget):
             label = QLabel(name)
             label.setBuddy(spin)
             form.addRow(label, row)
+        tight = QHBoxLayout()
+        tight.addWidget(self.clamps)
+        tight.addWidget(self.lock)
+        tight.addStretch(1)
+        form.addRow(tr("Tight"), tight)
         go = QHBoxLayout()
         go.addWidget(to_e_gap)
         go.addWidget(opens)

@@ -8,7 +8,7 @@ import pytest
 from PySide6.QtCore import QEvent, QPoint, QPointF, QRect, Qt
 from PySide6.QtGui import QImage
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QMessageBox
+from PySide6.QtWidgets import QCheckBox, QMessageBox
 
 from magview.bench.actions import HoldRotor, LetGo, TightenClamps, TightenLock, TurnBackplate, TurnRotor, TurnScrew
 from magview.bench.autosave import Autosave
@@ -427,3 +427,10 @@ def test_a_refusal_stands_beside_the_control_too(open_window):
         assert not callout.isVisible(), "the next thing that is done takes it away"
     model.send(TurnScrew(3.0))
     assert not callout.isVisible(), "what no control asked for is told in the status bar alone"
+
+
+def test_what_is_tight_is_called_by_its_name(open_window):
+    panel = open_window("seven-radial").panel
+    assert (panel.clamps.text(), panel.lock.text()) == ("clamp screws", "lock screw")
+    said = [box.text() for box in panel.findChildren(QCheckBox) if box.isVisible()]
+    assert len(said) == len(set(said)), "no two boxes say the same"
