@@ -16,7 +16,7 @@ from magview.practice.state import Practice, true_firing_deg, true_readings, vie
 from magview.practice.words import FINDINGS, act_words, side_words
 from magview.spec.base import SpecError
 from magview.spec.frozen import frozen
-from magview.spec.language import number, tr
+from magview.spec.language import marked, number, tr
 from magview.spec.units import digits_beside, format_length, length_digits
 
 
@@ -132,8 +132,35 @@ def truths(first: Practice, left: Practice) -> list[Truth]:
     return told
 
 
+_OF_ONE = {
+    "opening": (marked("Opening from the mark"), marked("Opening from the mark, {name}")),
+    "gap": (marked("Largest gap"), marked("Largest gap, {name}")),
+    "pip": (marked("Pip on the contacts"), marked("Pip on the contacts, {name}")),
+    "creep": (
+        marked("Lock screw carries the contact screw along"),
+        marked("Lock screw carries the contact screw along, {name}"),
+    ),
+    "lead": (marked("Switch lead"), marked("Switch lead, {name}")),
+    "fires": (marked("Fires before top dead centre"), marked("Fires before top dead centre, {name}")),
+    "play": (marked("Play in the coupling"), marked("Play in the coupling, {name}")),
+}
+"""What is told of a magneto, and how where there are two."""
+
+
+def _what(room: Practice, side: Side, of: str) -> str:
+    alone, named = _OF_ONE[of]
+    return tr(alone) if room.other is None else tr(named, name=side_words(room, side))
+
+
+def _creep(degrees: float) -> str:
+    if round(degrees, 1) == 0.0:
+        return tr("not at all")
+    by = number(abs(degrees), 1)
+    return tr("{angle}° closer", angle=by) if degrees > 0 else tr("{angle}° wider", angle=by)
+
+
 def _of_magneto(first: Practice, left: Practice, side: Side) -> list[Truth]:
-    name, magneto = side_words(first, side), first.bench.magneto
+    magneto = first.bench.magneto
     was, now = true_readings(first.bench), true_readings(left.bench)
     low, high = magneto.gap_limits_mm
     tolerance = magneto.marks.tolerance_mm
@@ -141,14 +168,15 @@ def _of_magneto(first: Practice, left: Practice, side: Side) -> list[Truth]:
     digits = max(length_digits(g, low, high, False) for lobes in gaps for g in lobes)
     offsets = float(was.mark_offset_mm), float(now.mark_offset_mm)
     places = max(digits_beside(abs(mm), None, tolerance, 2) for mm in offsets)
+    creeps = magneto.condition.screw_creep_deg, left.bench.magneto.condition.screw_creep_deg
     found = [
         Truth(
-            tr("Opening from the mark, {name}", name=name),
+            _what(first, side, "opening"),
             *(_offset(mm, places) for mm in offsets),
             tr("within {tolerance} mm", tolerance=number(tolerance, places)),
         ),
         Truth(
-            tr("Largest gap, {name}", name=name),
+            _what(first, side, "gap"),
             *(_lobes(lobes, digits) for lobes in gaps),
             tr(
                 "{low} to {high}",
@@ -157,19 +185,18 @@ def _of_magneto(first: Practice, left: Practice, side: Side) -> list[Truth]:
             ),
         ),
         Truth(
-            tr("Pip on the contacts, {name}", name=name),
+            _what(first, side, "pip"),
             format_length(magneto.condition.pip_height_mm, False),
             format_length(left.bench.magneto.condition.pip_height_mm, False),
             tr("none"),
         ),
         Truth(
-            tr("Lock screw carries the contact screw along, {name}", name=name),
-            f"{number(magneto.condition.screw_creep_deg, '+.1f')}°",
-            f"{number(left.bench.magneto.condition.screw_creep_deg, '+.1f')}°",
-            tr("to be allowed for"),
+            _what(first, side, "creep"),
+            *(_creep(creep) for creep in creeps),
+            tr("to be allowed for") if any(round(creep, 1) for creep in creeps) else "–",
         ),
         Truth(
-            tr("Switch lead, {name}", name=name),
+            _what(first, side, "lead"),
             tr(FINDINGS[lead_truth(first)]),
             tr(FINDINGS[lead_truth(left)]),
             tr("sound"),
@@ -180,7 +207,7 @@ def _of_magneto(first: Practice, left: Practice, side: Side) -> list[Truth]:
         wanted, allowed = engaged.mounting.wanted_btdc_deg, engaged.installation.engine.timing_tolerance_deg
         found.append(
             Truth(
-                tr("Fires before top dead centre, {name}", name=name),
+                _what(first, side, "fires"),
                 _firing(first),
                 _firing(left),
                 tr("{wanted}° within {allowed}°", wanted=number(wanted, "g"), allowed=number(allowed, "g")),
@@ -189,7 +216,7 @@ def _of_magneto(first: Practice, left: Practice, side: Side) -> list[Truth]:
         play = magneto.condition.coupling_backlash_deg
         found.append(
             Truth(
-                tr("Play in the coupling, {name}", name=name),
+                _what(first, side, "play"),
                 f"{number(play, 2)}°",
                 f"{number(play, 2)}°",
                 tr("taken up with rotation"),
