@@ -434,3 +434,38 @@ def test_what_is_tight_is_called_by_its_name(open_window):
     assert (panel.clamps.text(), panel.lock.text()) == ("clamp screws", "lock screw")
     said = [box.text() for box in panel.findChildren(QCheckBox) if box.isVisible()]
     assert len(said) == len(set(said)), "no two boxes say the same"
+
+
+@pytest.mark.parametrize("aside", [-8.0, 0.0, 8.0])
+def test_dragging_at_a_clamp_screws_head_turns_the_plate(open_window, aside):
+    window = open_window("seven-radial", (1600, 900))
+    view, model = window.breaker, window.model
+    group, point = view.drawing.anchors["clamp screw"]
+    start = view.viewportTransform().map(view.scene_of_parts.to_scene(group, point)) + QPointF(0.0, aside)
+    middle = view.pixel(0.0, 0.0)
+    arm = start - middle
+    send_mouse(view, QEvent.Type.MouseButtonPress, start)
+    for degrees in (1.0, 2.0, 3.0):
+        turn = math.radians(degrees)
+        round_ = QPointF(
+            arm.x() * math.cos(turn) - arm.y() * math.sin(turn), arm.x() * math.sin(turn) + arm.y() * math.cos(turn)
+        )
+        send_mouse(view, QEvent.Type.MouseMove, middle + round_)
+    send_mouse(view, QEvent.Type.MouseButtonRelease, middle + round_)
+    assert abs(model.state.backplate_deg) == pytest.approx(3.0, abs=0.05)
+
+
+def test_dragging_what_stays_says_so_once(open_window):
+    window = open_window("seven-radial", (1600, 900))
+    view, said = window.breaker, []
+    window.model.refused.connect(said.append)
+    group, point = view.drawing.anchors["pole shoe"]
+    start = view.viewportTransform().map(view.scene_of_parts.to_scene(group, point))
+    before = window.model.state
+    send_mouse(view, QEvent.Type.MouseButtonPress, start)
+    for step in range(1, 6):
+        send_mouse(view, QEvent.Type.MouseMove, start + QPointF(3.0 * step, 0.0))
+    send_mouse(view, QEvent.Type.MouseButtonRelease, start)
+    assert said == ["what is there (pole shoe) stays: drag the rotor, the backplate or the contact screw"]
+    assert window.model.state == before
+    assert "What is there (pole shoe) stays" in window.statusBar().currentMessage()
