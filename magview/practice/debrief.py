@@ -172,12 +172,14 @@ def _of_magneto(first: Practice, left: Practice, side: Side) -> list[Truth]:
     found = [
         Truth(
             _what(first, side, "opening"),
-            *(_offset(mm, places) for mm in offsets),
+            _offset(offsets[0], places),
+            _offset(offsets[1], places),
             tr("within {tolerance} mm", tolerance=number(tolerance, places)),
         ),
         Truth(
             _what(first, side, "gap"),
-            *(_lobes(lobes, digits) for lobes in gaps),
+            _lobes(gaps[0], digits),
+            _lobes(gaps[1], digits),
             tr(
                 "{low} to {high}",
                 low=format_length(low, False, digits),
@@ -192,7 +194,8 @@ def _of_magneto(first: Practice, left: Practice, side: Side) -> list[Truth]:
         ),
         Truth(
             _what(first, side, "creep"),
-            *(_creep(creep) for creep in creeps),
+            _creep(creeps[0]),
+            _creep(creeps[1]),
             tr("to be allowed for") if any(round(creep, 1) for creep in creeps) else "–",
         ),
         Truth(

@@ -82,7 +82,7 @@ def tabs_of(step: LessonStep) -> tuple[str, ...]:
         elif until.that == "proved":
             found |= {"tray", "work"}
         elif until.that == "said":
-            found.add("" if "all the way round" in (until.what or "") else "tray")
+            found.add("" if until.what in _STEADY else "tray")
         else:
             found.add(_TABS.get(until.that, ""))
     return tuple(tab for tab in ("tray", "work", "notebook") if tab in found)
@@ -119,6 +119,8 @@ def waiting_words(until: Until) -> str:
 
 
 _BLADES = ("go", "drag", "no-go")
+_STEADY = ("dark all the way round", "light all the way round")
+"""What the lamp says where nothing changes in a whole turn."""
 
 
 def _asked_words(answer: str) -> str:
@@ -126,7 +128,7 @@ def _asked_words(answer: str) -> str:
     what they shall say."""
     if answer in _BLADES:
         return tr("the answer “{answer}”", answer=tr(answer))
-    if answer.endswith("all the way round"):
+    if answer in _STEADY:
         return tr("the lamp to be watched all the way round")
     if answer.endswith("ground"):
         return tr("what the meter says")

@@ -101,8 +101,8 @@ class SettingPanel(QWidget):
         self.plate.setToolTip(tr("Positive with cam rotation; it stops at the end of its slot"))
         self.screw.setToolTip(
             tr(
-                "Positive brings the contacts closer. Dragged in the picture it follows one to one from 40 pixels out; "
-                "at its head about a sixth, for fine setting"
+                "Positive brings the contacts closer. Dragged in the picture it follows one to one from 40 pixels "
+                "out; at its head about a sixth, for fine setting"
             )
         )
         self.hold = QCheckBox(tr("Hol&d"))
