@@ -101,6 +101,14 @@ class FlankFit:
         probability : that the interval holds the gap [-], 0 < probability < 1.
         as_set : add the errors of setting, as the next trial will have them; else the curve's own alone.
 
+        Returns
+        -------
+        Gaps and the ends of their intervals [mm], in the shape of `backplate_deg`.
+
+        Raises
+        ------
+        ValueError : the probability is none.
+
         Notes
         -----
         The interval is the curve moved along the plate: it never falls below 0 nor exceeds the lift.
@@ -159,7 +167,7 @@ class _Problem:
         self.high = np.array([t.gap_high_mm for t in trials])
         self.middle = np.array([t.middle_mm for t in trials])
         slope = own.slope_mm_per_deg(self.middle)
-        self.largest, setting_sd = budget.setting_deg(magneto)
+        setting_sd = budget.setting_deg(magneto)[1]
         self.sd = np.maximum(np.hypot(setting_sd, budget.blade_mm / sqrt(3) / slope), 1e-6)
         # Held so loosely once trials tell of it that the curve goes through them, yet never runs away.
         index_sd = doubt.index_deg / sqrt(3) * (_LOOSE if trials else 1.0)

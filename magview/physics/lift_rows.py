@@ -46,7 +46,7 @@ def folded_deg(angle: Array, lift: Array) -> Array:
 
 
 def directions(angle: Array) -> Array:
-    """+1 and −1 for rows taken while the angle grew and while it fell, shape (n,); all +1 if in no order."""
+    """+1 and −1 for rows taken while the angle [deg] grew and while it fell, shape (n,); all +1 if in no order."""
     sign = np.sign(np.diff(angle))
     for i in range(1, len(sign)):
         if sign[i] == 0:
@@ -107,7 +107,10 @@ def groups(angle: Array, apart: float) -> NDArray[np.intp]:
 
 
 def averaged(angle: Array, lift: Array, group: NDArray[np.intp]) -> tuple[Array, Array, Array]:
-    """Groups of rows made one each: angles, lifts and how many rows, shape (m,); numbers without rows are skipped."""
+    """Groups of rows made one each: angles, lifts and how many rows, shape (m,); numbers without rows are skipped.
+
+    `angle` [deg], `lift` [any unit] and `group`, from `groups`: shape (n,).
+    """
     count = np.bincount(group)
     full = count > 0
     weight = count[full].astype(float)
@@ -115,7 +118,8 @@ def averaged(angle: Array, lift: Array, group: NDArray[np.intp]) -> tuple[Array,
 
 
 def thinned(rows: Rows, most: int) -> tuple[Array, Array, Array]:
-    """The rows kept, in order of angle, as at most `most` averages: angles, lifts and how many rows each, (m,)."""
+    """The rows kept, in order of angle, as at most `most` averages: angles [deg], lifts [their unit] and how many
+    rows each, shape (m,)."""
     x, y = rows.angle[rows.kept], rows.lift[rows.kept]
     group = groups(x, 1e-3 * np.ptp(x) / most)
     if group.max() >= most:

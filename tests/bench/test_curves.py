@@ -15,7 +15,7 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from magview.bench import actions as do
-from magview.bench import curves
+from magview.bench import curves, curves_coil, curves_coupling, curves_window
 from magview.bench.apply import new_bench
 from magview.bench.state import BenchState
 from magview.bench.store import Store
@@ -128,7 +128,7 @@ def test_the_lobes_table_is_told_by_the_lift_curve():
 @given(magnetos(), share, share)
 def test_the_telling_part_of_the_travel_is_inside_it_and_holds_present_and_middle(magneto, plate, screw):
     state = some_setting(magneto, plate, screw)
-    low, high = curves.telling_screw_span(state)
+    low, high = curves_window.telling_screw_span(state)
     assert magneto.contact_screw.range_deg[0] <= low < high <= magneto.contact_screw.range_deg[1]
     assert low <= 0.0 <= high
     assert low <= state.screw_deg <= high
@@ -136,7 +136,7 @@ def test_the_telling_part_of_the_travel_is_inside_it_and_holds_present_and_middl
 
 def test_every_gap_within_limits_is_in_the_telling_part():
     state = new_bench(find_magneto("four-opposed"))
-    low, high = curves.telling_screw_span(state)
+    low, high = curves_window.telling_screw_span(state)
     timing, (least, most) = internal_timing(state.magneto), state.magneto.gap_limits_mm
     for screw in np.linspace(*state.magneto.contact_screw.range_deg, 400):
         gap = timing.curve.top_mm - float(timing.stop_mm(screw))
@@ -146,9 +146,9 @@ def test_every_gap_within_limits_is_in_the_telling_part():
 
 def test_crossings_of_a_curve_that_turns_back():
     x = np.linspace(-170.0, 170.0, 681)
-    found = curves.crossings(x, np.sin(np.radians(x)), 0.5)
+    found = curves_window.crossings(x, np.sin(np.radians(x)), 0.5)
     assert found == pytest.approx([30.0, 150.0], abs=1e-3)
-    assert curves.crossings(x, np.sin(np.radians(x)), 1.5).size == 0
+    assert curves_window.crossings(x, np.sin(np.radians(x)), 1.5).size == 0
 
 
 @given(st.floats(-1e3, 1e3), st.floats(1e-6, 1e3), st.integers(1, 12))
@@ -176,7 +176,7 @@ def test_no_levels_where_there_is_no_room(low, high):
 
 def test_the_windows_table_agrees_with_single_settings():
     state = new_bench(find_magneto("nine-radial"))
-    columns = dict(curves.window_table(state, 9))
+    columns = dict(curves_window.window_table(state, 9))
     timing = internal_timing(state.magneto)
     rows = zip(*(columns.values()), strict=True)
     for plate, screw, error, gap, inside in rows:
@@ -195,7 +195,7 @@ def test_the_energy_curve_by_integrating_the_circuit_step_by_step(name, rpm):
     """½ L i² with i from L di/dt + R i = −N dΦs/dt, integrated by the trapezoidal rule from closing to opening."""
     state = new_bench(find_magneto(name))
     magneto, coil = state.magneto, state.magneto.electrical
-    errors, energy = curves.energy_curve(state, rpm)
+    errors, energy = curves_coil.energy_curve(state, rpm)
     assert errors[0] == -errors[-1] == pytest.approx(-90.0 / magneto.poles)
     dwell = float(dict(curves.lobe_table(state))["dwell [rotor deg]"][0])
 
@@ -220,7 +220,7 @@ def test_the_energy_curve_by_integrating_the_circuit_step_by_step(name, rpm):
 
 def test_the_coils_table_is_dark_where_the_contacts_are_open():
     state = new_bench(find_magneto("seven-radial"))
-    columns = dict(curves.coil_table(state, 100.0))
+    columns = dict(curves_coil.coil_table(state, 100.0))
     angles, closed = columns["rotor angle past neutral [deg]"], columns["contacts closed"] > 0.5
     inside, clear = np.zeros(angles.shape, dtype=bool), np.ones(angles.shape, dtype=bool)
     for start, end in curves.open_spans_deg(state):
@@ -236,7 +236,7 @@ def test_the_coils_table_is_dark_where_the_contacts_are_open():
 @pytest.mark.parametrize("name", shipped_names("magnetos"))
 def test_the_pull_is_nothing_at_rest_and_drives_back_to_it(name):
     magneto = find_magneto(name)
-    table = curves.detent_table(magneto)
+    table = curves_coil.detent_table(magneto)
     if magneto.detent is None:
         assert table == []
         return
@@ -255,11 +255,11 @@ def test_the_pull_is_nothing_at_rest_and_drives_back_to_it(name):
 @given(st.sampled_from([2, 4, 6]), st.floats(-2000, 2000))
 def test_a_rotor_rests_at_one_of_the_two_neutrals_beside_it(poles, angle):
     state = replace(new_bench(build(poles=poles)), rotor_deg=angle)
-    below, above = curves.resting_places_deg(state)
+    below, above = curves_coil.resting_places_deg(state)
     assert below - 1e-9 <= angle <= above + 1e-9  # the last bit may fall on either side of a neutral
     assert above - below == pytest.approx(360.0 / poles)
     assert math.remainder(below, 360.0 / poles) == pytest.approx(0.0, abs=1e-9)
-    falls = curves.falls_to_deg(state)
+    falls = curves_coil.falls_to_deg(state)
     nearer = min((below, above), key=lambda place: abs(place - angle))
     if abs(angle - (below + above) / 2) > 1e-6:
         assert falls == pytest.approx(nearer, abs=1e-9)
@@ -285,9 +285,9 @@ def test_reachable_timings_by_counting_every_move_in_fractions(nm, nd, ratio, re
         at = reads_at + 360 * (Fraction(i, nm) + Fraction(j, nd)) / ratio
         if abs(at - wanted_at) <= bound:
             fewest[at] = min(fewest.get(at, 10**6), abs(i) + abs(j))
-    found = curves.shifts_near(nm, nd, float(ratio), float(reads_at), float(wanted_at), float(bound))
+    found = curves_coupling.shifts_near(nm, nd, float(ratio), float(reads_at), float(wanted_at), float(bound))
     assert [m.result_btdc_deg for m in found] == pytest.approx([float(at) for at in sorted(fewest)], abs=1e-8)
-    assert [curves.teeth_moved(m) for m in found] == [fewest[at] for at in sorted(fewest)]
+    assert [curves_coupling.teeth_moved(m) for m in found] == [fewest[at] for at in sorted(fewest)]
 
 
 # ---------------------------------------------------------------------- tables
@@ -296,14 +296,14 @@ def test_reachable_timings_by_counting_every_move_in_fractions(nm, nd, ratio, re
 def all_tables():
     state = some_setting(find_magneto("seven-radial"), 0.6, 0.53)
     before = curves.Setting(state.magneto, 0.0, 0.0)
-    moves = curves.shifts_near(19, 20, 0.875, 22.0, 25.0, 3.0)
+    moves = curves_coupling.shifts_near(19, 20, 0.875, 22.0, 25.0, 3.0)
     return {
         "lift": curves.lift_table(curves.setting_of(state), before),
         "lobes": curves.lobe_table(state),
-        "window": curves.window_table(state, 11),
-        "coil": curves.coil_table(state, 100.0),
-        "pull": curves.detent_table(state.magneto),
-        "shifts": curves.shift_table(moves),
+        "window": curves_window.window_table(state, 11),
+        "coil": curves_coil.coil_table(state, 100.0),
+        "pull": curves_coil.detent_table(state.magneto),
+        "shifts": curves_coupling.shift_table(moves),
     }
 
 

@@ -261,6 +261,32 @@ def test_rates_are_found_back_from_inspections(wear):
     assert len(window.model.state.inspections) == 2
 
 
+def test_inspections_of_another_setting_are_marked_and_give_no_rates_to_use(wear):
+    window, page = wear
+    page.at.setValue(0)
+    page.note()
+    page.wear_bench()
+    page.take_from_bench()
+    page.note()
+    assert page.use_button.isEnabled() and not page.outdated.isVisible()
+
+    def marked() -> list[bool]:
+        return [page.table.item(row, 0).text().startswith("✗") for row in range(page.table.rowCount())]
+
+    assert marked() == [False, False], "wear is what inspections are for"
+    window.model.send(TurnBackplate(window.model.state.backplate_deg + 1.0))
+    assert marked() == [True, True] and page.outdated.isVisible() and not page.use_button.isEnabled()
+    page.note()
+    assert marked() == [True, True, False]
+    for _ in range(2):
+        page.table.selectRow(0)
+        click(page.drop_button)
+    assert marked() == [False] and not page.outdated.isVisible()
+    for _ in range(4):  # struck out, struck out, noted, turned
+        window.model.undo()
+    assert marked() == [False, False] and page.use_button.isEnabled()
+
+
 def test_wear_of_a_magneto_without_a_heel_arm_is_by_pips_alone(wear):
     window, page = wear
     window.model.send(PlaceMagneto(find_magneto("traced-six")))
