@@ -34,6 +34,8 @@ class LessonStrip(PracticePanel):
         outer.addWidget(frame)
         column = QVBoxLayout(frame)
         column.setSpacing(2)
+        edges = (outer.contentsMargins(), column.contentsMargins())
+        self._aside = sum(m.left() + m.right() for m in edges) + 2 * frame.frameWidth()
         self.title, self.words, self.answer = wrapped(), Reserved(1), Reserved(1)
         # What came of the last act stands before what is to be done next.
         column.addWidget(self.answer)
@@ -107,12 +109,13 @@ class LessonStrip(PracticePanel):
         """
         self._roomy = roomy
         steps = self._lesson.run.lesson.steps
-        self.words.reserve(_lines(self.words, [_text(s) for s in steps]) if roomy else 1)
+        wide = self.width() - self._aside  # the labels may not have been laid out anew yet
+        self.words.reserve(_lines(self.words, wide, [_text(s) for s in steps]) if roomy else 1)
         said = [text for i, step in enumerate(steps) for text in self._said_of(i, step)]
-        self.answer.reserve(_lines(self.answer, said) if roomy else 1)
+        self.answer.reserve(_lines(self.answer, wide, said) if roomy else 1)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
-        """Lines of another width are others in number; the labels have theirs by now."""
+        """Lines of another width are others in number."""
         super().resizeEvent(event)
         self.keep_room(self._roomy)
 
@@ -141,9 +144,9 @@ def _where(step: LessonStep) -> str:
     return tr("What it needs is on the tabs {tabs}.", tabs=together(tabs))
 
 
-def _lines(label: QLabel, texts: list[str]) -> int:
-    """Lines that the longest of some texts takes in a label as wide as it is."""
-    metrics, wide = label.fontMetrics(), QRect(0, 0, max(label.width(), 1), 10_000)
+def _lines(label: QLabel, width: int, texts: list[str]) -> int:
+    """Lines that the longest of some texts takes in a label so wide [px]."""
+    metrics, wide = label.fontMetrics(), QRect(0, 0, max(width, 1), 10_000)
     flags = int(Qt.AlignmentFlag.AlignLeft) | int(Qt.TextFlag.TextWordWrap)
     tallest = max(metrics.boundingRect(wide, flags, text).height() for text in texts)
     return max(1, round(tallest / metrics.lineSpacing()))

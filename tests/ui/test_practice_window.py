@@ -342,6 +342,10 @@ def test_what_a_lesson_says_of_an_act_moves_nothing_below_it(open_practice, name
     assert len(said) > 1
     assert "" in said
     assert len(places) == 1
+    strip, line = window.strip, window.fontMetrics().lineSpacing()
+    texts = [s.text for s in window.model.run.lesson.steps]
+    assert max(strip.fontMetrics().horizontalAdvance(t) for t in texts) < 0.7 * strip.width()
+    assert strip.words.height() < 2 * line, "no more room is kept than the longest step takes"
 
 
 def test_what_a_lesson_says_of_the_last_step_stands_before_the_next(open_practice):
