@@ -15,12 +15,25 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from magview.bench import actions as do
-from magview.bench import curves, curves_coil, curves_coupling, curves_window
+from magview.bench import (
+    curves,
+    curves_budget,
+    curves_coil,
+    curves_coupling,
+    curves_trials,
+    curves_wear,
+    curves_window,
+)
 from magview.bench.apply import new_bench
 from magview.bench.state import BenchState
 from magview.bench.store import Store
+from magview.physics.advice import advise
 from magview.physics.coil import primary_current_a
+from magview.physics.measurement import judge_linear
 from magview.physics.setting import internal_timing
+from magview.physics.setting_uncertainty import InternalReadings, internal_measurement
+from magview.physics.trials import Trial
+from magview.physics.wear import WearRates
 from magview.spec.library import find_installation, find_magneto, shipped_names
 from tests.magnetos import build, magnetos
 
@@ -354,3 +367,106 @@ def test_before_is_the_setting_before_the_last_change_of_it():
     undone = store.before_last(key)
     assert undone is not None
     assert undone.backplate_deg == first.backplate_deg
+
+
+# ---------------------------------------------------------------------- trials, sureness, wear
+
+
+def test_without_a_setting_before_there_is_no_column_of_it():
+    present = curves.setting_of(new_bench(find_magneto("seven-radial")))
+    names = [name for name, _ in curves.lift_table(present, None)]
+    with_before = [name for name, _ in curves.lift_table(present, curves.Setting(present.magneto, 1.0, 0.0))]
+    assert with_before == [*names, "gap before [mm]"]
+
+
+@pytest.mark.parametrize("lost", ["coil", "lobe"])
+def test_no_energy_where_there_is_no_coil_or_the_contacts_never_work(lost):
+    magneto = find_magneto("seven-radial")
+    worn = magneto.condition.model_copy(update={"heel_wear_mm": 0.5})  # 0.81 mm off, more than the lobe lifts
+    without = {"electrical": None} if lost == "coil" else {"condition": worn}
+    errors, energy = curves_coil.energy_curve(new_bench(magneto.model_copy(update=without)), 200.0)
+    assert errors.size == energy.size == 0
+    assert curves_coil.energy_curve(new_bench(magneto), 200.0)[0].size
+
+
+def test_the_curve_through_trials_goes_through_them_and_the_files_is_the_adjustments():
+    magneto = find_magneto("seven-radial")
+    # Past the slot's end too, as somebody may have filed it: the curve reaches as far as was tried.
+    trials = [Trial.reading(plate, gap) for plate, gap in ((-1.5, 0.26), (0.5, 0.23), (7.0, 0.12))]
+    found = curves_trials.trials_curve(advise(magneto, trials))
+    assert found.backplate_deg[0] == -6.0 and found.backplate_deg[-1] == 7.0
+    for trial in trials:
+        low, high = (
+            np.interp(trial.backplate_deg, found.backplate_deg, ends) for ends in (found.low_mm, found.high_mm)
+        )
+        assert low <= trial.middle_mm <= high
+    assert np.all(found.low_mm <= found.gap_mm) and np.all(found.gap_mm <= found.high_mm)
+    timing = internal_timing(magneto)
+    for gap in (0.15, 0.2, 0.2286, 0.27):
+        plate = timing.adjust(gap).backplate_deg
+        assert np.interp(plate, found.backplate_deg, found.file_mm) == pytest.approx(gap, abs=2e-4)
+    untried = curves_trials.trials_curve(advise(magneto, ()))
+    assert (untried.backplate_deg[0], untried.backplate_deg[-1]) == (-6.0, 6.0)
+    assert np.allclose(untried.gap_mm, untried.file_mm, equal_nan=True), "without a trial the file is all there is"
+    reads_back(curves_trials.trials_table(found))
+
+
+def reads_back(table):
+    rows = list(csv.reader(io.StringIO(curves.csv_text(table), newline="")))
+    assert rows[0] == [name for name, _ in table]
+    for column, (_, values) in enumerate(table):
+        for row, value in zip(rows[1:], values.tolist(), strict=True):
+            if isinstance(value, str):
+                assert row[column] == value
+            else:
+                assert float(row[column] or "nan") == value or math.isnan(value)
+
+
+def outcome():
+    return judge_linear(internal_measurement(find_magneto("seven-radial"), InternalReadings(0.5, 0.2286)))[1]
+
+
+def test_the_density_drawn_is_a_normal_one():
+    """Its area over ±4 standard uncertainties is erf(4/√2); mean and spread are the outcome's, by summing it up."""
+    found = outcome()
+    x, density = curves_budget.density_curve(found)
+    area = np.trapezoid(density, x) if hasattr(np, "trapezoid") else np.trapz(density, x)
+    assert area == pytest.approx(math.erf(4 / math.sqrt(2)), abs=1e-4)
+    weight = density / density.sum()
+    mean = float((weight * x).sum())
+    assert mean == pytest.approx(found.linear.estimate)
+    spread = math.sqrt(float((weight * (x - mean) ** 2).sum()))
+    assert spread == pytest.approx(found.linear.standard_uncertainty, rel=2e-3)
+    sure = replace(found, linear=replace(found.linear, standard_uncertainty=0.0))
+    assert curves_budget.density_curve(sure)[0].size == 0, "what is exact has no density"
+
+
+def test_the_budgets_columns_add_up():
+    """Law of propagation (GUM 5.1.2): contributions are sensitivity times uncertainty and add in square."""
+    found = outcome()
+    columns = dict(curves_budget.budget_table(found))
+    u, c = columns["standard uncertainty [its unit]"], columns["sensitivity [mm per unit]"]
+    contribution = columns["contribution [mm]"]
+    assert np.abs(c * u) == pytest.approx(np.abs(contribution))
+    assert math.sqrt(float((contribution**2).sum())) == pytest.approx(found.linear.standard_uncertainty)
+    assert columns["share of the variance [1]"].sum() == pytest.approx(1.0)
+    assert set(columns["unit of the input"]) == {"mm", "deg"}
+    reads_back(curves_budget.budget_table(found))
+
+
+def test_wear_takes_its_lever_off_the_gap_and_the_pip_off_the_blade():
+    """Lift lost at the contacts = heel wear times contact arm over heel arm (``model.md`` §4): 27.5/17."""
+    state = new_bench(find_magneto("seven-radial"))
+    found = curves_wear.wear_course(state, WearRates(0.01, 0.02), 400.0)
+    columns = dict(curves_wear.wear_table(found))
+    hours = columns["running hours [h]"]
+    assert (hours[0], hours[-1]) == (0.0, 400.0)
+    gap = columns["largest gap [mm]"]
+    assert gap == pytest.approx(0.2286 - 1e-4 * hours * 27.5 / 17.0)
+    assert gap - columns["thickest blade that passes [mm]"] == pytest.approx(2e-4 * hours)
+    assert columns["opening error, positive late [rotor deg]"][0] == pytest.approx(0.0, abs=1e-9)
+    within = columns["within limits"]
+    assert within[0] == 1.0 and within[-1] == 0.0, "0.065 mm less in 400 h, where 0.025 mm are allowed"
+    reads_back(curves_wear.wear_table(found))
+    with pytest.raises(ValueError, match="0 or more"):
+        curves_wear.wear_course(state, WearRates(0.01), -1.0)

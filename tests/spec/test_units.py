@@ -10,6 +10,7 @@ import pytest
 from hypothesis import example, given
 from hypothesis import strategies as st
 
+from magview.spec.base import SpecError
 from magview.spec.units import (
     digits_beside,
     format_angle,
@@ -17,6 +18,7 @@ from magview.spec.units import (
     length_digits,
     parse_angle_deg,
     parse_length_mm,
+    parse_number,
 )
 
 INCH = Fraction(254, 10)
@@ -162,3 +164,15 @@ def test_what_is_within_limits_has_the_usual_digits(share):
     assert length_digits(0.2032 + share * 0.0508, 0.2032, 0.254, False) == 3
     assert length_digits(0.2032 + share * 0.0508, 0.2032, 0.254, True) == 4
     assert digits_beside(float("nan"), 0.0, 1.0, 2) == 2
+
+
+def test_a_bare_number_may_have_its_own_unit_and_no_other():
+    assert parse_number(" 1,5 ") == parse_number("1.5 H", "H") == parse_number("1.5", "H") == 1.5
+    assert parse_number("−2e3") == -2000.0
+    for text, unit in (("1.5 mm", "H"), ("1.5 H", ""), ("H", "H"), ("", ""), ("1.5.2", ""), ("nan", "")):
+        with pytest.raises(SpecError, match=r"is not a number: write one such as 1\.5"):
+            parse_number(text, unit)
+    with pytest.raises(SpecError, match=r"^“1e999” is too large$"):
+        parse_number("1e999")
+    with pytest.raises(SpecError, match=r"such as 1\.5 H$"):
+        parse_number("many", "H")
