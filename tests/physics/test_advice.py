@@ -157,6 +157,17 @@ def test_out_of_reach_is_said_with_the_nearest():
     check_sentences(advice)
 
 
+@pytest.mark.parametrize(("slot", "beyond"), [((-3.0, 0.0), 0.95), ((-1.0, 3.0), 4.0), ((0.0, 3.0), -0.95)])
+def test_whether_the_end_of_the_slot_will_do_is_judged_there(slot, beyond):
+    """A cam that is the file's: limits about the gap of a plate beyond the slot cannot be had inside it."""
+    gap = float(advise(build(), []).fit.predict(beyond).gap_mm)
+    magneto = build(backplate={"range_deg": slot}, gap_limits_mm=(gap - 1e-3, gap + 1e-3))
+    assert not any(InternalTiming(magneto).adjust(gap + off).reachable for off in (-1e-3, 0.0, 1e-3))
+    advice = advise(magneto, [Trial.reading(0.0, 0.25)], budget=Budget(1e-4, 1e-4, 1e-4))
+    end = min(max(beyond, slot[0]), slot[1])
+    assert (advice.outcome, advice.backplate_deg) == ("unreachable", end)
+
+
 def test_limits_that_the_slot_s_end_may_just_reach_are_tried_there():
     magneto = build(backplate={"range_deg": (-1.0, 1.0)}, gap_limits_mm=(0.3, 0.32))
     advice = advise(magneto, [Trial.reading(0.0, 0.255, 0.0127)])
@@ -206,6 +217,35 @@ def test_two_gaps_at_one_plate_are_a_contradiction_only_beyond_the_tolerance():
     assert advise(SEVEN, blades((0.0, 5, 6), (0.0, 5, 6))).warnings == ()
     for advice in (apart, near):
         check_sentences(advice)
+
+
+@pytest.mark.parametrize("order", [(0, 1, 2), (2, 1, 0), (1, 2, 0)])
+def test_trials_that_agree_are_not_remarked_on(order):
+    """Read off the file's own curve, in any order: nothing is odd about them."""
+    plates = [(-1.0, 0.0, 1.0)[i] for i in order]
+    gaps = advise(build(), []).fit.predict(plates).gap_mm
+    trials = [Trial.reading(b, float(g), 1e-4) for b, g in zip(plates, gaps, strict=True)]
+    for budget in (None, Budget(0.1, 0.05)):
+        fit = advise(build(), trials, budget=budget).fit
+        assert disagreements(fit) == () and not contradictory(fit)
+
+
+@pytest.mark.parametrize(("apart_deg", "contradict"), [(2.1, False), (3.4, True)])
+def test_two_openings_at_either_end_of_the_tolerance_explain_as_much_plate(apart_deg, contradict):
+    """0.8 mm at 36 mm is 1.27° of cam, the plate is read to 0.1°: twice their sum, 2.75°, and not their deviation."""
+    gaps = advise(build(), []).fit.predict([-apart_deg / 2, apart_deg / 2]).gap_mm
+    fit = advise(build(), [Trial.reading(0.0, float(g)) for g in gaps]).fit
+    assert contradictory(fit) is contradict
+
+
+@pytest.mark.parametrize("probability", [0.5, 0.99])
+def test_the_sentence_states_the_interval_of_the_probability_asked_for(probability):
+    advice = advise(SEVEN, blades((1.0, 7, 8)), probability=probability)
+    assert advice.probability == probability
+    assert (
+        f"{100 * probability:g} times in 100 it will be {advice.low_mm:.3f} to {advice.high_mm:.3f} mm"
+        in advice.reason
+    )
 
 
 def test_a_careful_hand_makes_the_same_gaps_a_contradiction():

@@ -26,10 +26,11 @@ from magview.ui import tongue
 from magview.ui.class_room import ClassRoom
 from magview.ui.guide_context import open_guide
 from magview.ui.model import BenchModel
+from magview.ui.panes import PANELS
 from magview.ui.plot_pane import SHEETS
 from magview.ui.renewal import renewed
 from magview.ui.theme import DARK, LIGHT
-from magview.ui.window import PANELS, MainWindow
+from magview.ui.window import MainWindow
 
 
 def swept() -> None:
