@@ -100,16 +100,17 @@ def _print(job: Job, path: Path, paper: str, drift: Drift | None) -> None:
 
 
 def _text(job: Job, drift: Drift | None) -> str:
-    from magview.job import judge
+    from magview.job import judge, standing
     from magview.job.sheet import CAUTIONS, STAGES, stage_of, title_of
 
     found = judge.progress(job)
     lines = [job.title or "Magneto job sheet"]
     lines += ["Invented for demonstration."] if job.invented else []
+    lines += standing.dangers(job)
     for number, name in enumerate(STAGES, 1):
         stage = stage_of(job, name)
         reason = f": {stage.reason.splitlines()[0]}" if stage.state == "skipped" else ""
-        lines.append(f"  {number:>2}  {title_of(name):<28} {stage.state}{reason}")
+        lines.append(f"  {number:>2}  {title_of(name):<28} {standing.state_of(job, name)}{reason}")
     lines += [f"  OUT OF LIMITS: {title_of(v.stage)}, {v.field} is {v.value}" for v in found.out]
     lines += [f"  MISSING: {sentence}" for sentence in found.missing]
     signed = {None: "not signed", True: "signed", False: "CHANGED SINCE IT WAS SIGNED"}[found.signature]

@@ -12,7 +12,7 @@ from magview import __version__
 from magview.bench.state import BenchState, Mounting
 from magview.bench.sureness import percent_words, value_words
 from magview.bench.words import breaker_end_sense
-from magview.job import judge, svg
+from magview.job import judge, standing, svg
 from magview.job.feeds import bench_as
 from magview.job.history import Drift
 from magview.job.parts import InternalTiming, Lobes, Sure, Uncertainty, title_in
@@ -38,8 +38,6 @@ _BREAKER_END: dict[Side, str] = {
     "as left": marked("Breaker end as left"),
 }
 _COUPLING: dict[Side, str] = {"as found": marked("Coupling as found"), "as left": marked("Coupling as left")}
-STATES = {"open": marked("open"), "done": marked("done"), "skipped": marked("skipped")}
-"""States of a stage, in words."""
 POSITIONS = {"left": marked("left"), "right": marked("right"), "single": marked("single")}
 """Where a magneto sits, in words."""
 
@@ -110,6 +108,7 @@ def _document(job: Job, drift: Drift | None) -> Iterator[Block]:
     if job.invented:
         yield Paragraph(tr("INVENTED FOR DEMONSTRATION: no such aircraft, engine, magneto or person."), "warning")
     yield Paragraph(" ".join((tr("Cautions."), *(f"{i}. {tr(c)}" for i, c in enumerate(CAUTIONS, 1)))), "caution")
+    yield from _dangers(job)
     yield _identities(job)
     yield from _verdict(job)
     found = {name: [row for row in rows(job) if row.stage == name] for name in STAGES}
@@ -121,6 +120,10 @@ def _document(job: Job, drift: Drift | None) -> Iterator[Block]:
     if drift is not None:
         yield from _drift(drift)
     yield from _end(job)
+
+
+def _dangers(job: Job) -> Iterator[Block]:
+    yield from (Paragraph(f"⚠ {sentence}", "warning") for sentence in standing.dangers(job))
 
 
 def _identities(job: Job) -> Table:
@@ -189,7 +192,9 @@ def _label(job: Job, verdict: judge.Verdict) -> str:
 
 def _stage(job: Job, place: int, name: str, found: list[Row]) -> Iterator[Block]:
     stage = stage_of(job, name)
-    yield Heading(f"{place}. {title_of(name)}", mark=tr(STATES[stage.state]))
+    yield Heading(f"{place}. {title_of(name)}", mark=standing.state_of(job, name))
+    if name == "switch_lead":
+        yield from _dangers(job)
     if stage.state == "skipped":
         yield Paragraph(tr("Skipped: {reason}", reason=stage.reason))
     plain = [r for r in found if not r.field.startswith(("trials[", "lobes[", "uncertainty.")) and r.field != "text"]

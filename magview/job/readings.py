@@ -13,7 +13,7 @@ from magview import __version__
 from magview.bench.sureness import percent_words
 from magview.bench.verdict import mark_words
 from magview.bench.words import way_words
-from magview.job import judge
+from magview.job import judge, standing
 from magview.job.parts import Stage, Sure, Uncertainty, title_in
 from magview.job.sheet import STAGES, Job, stage_of, title_of
 from magview.spec.base import Model
@@ -266,6 +266,7 @@ def _as_plain(job: Job) -> dict[str, Any]:
         "readings": [
             {k: v for k, v in asdict(row).items() if k not in ("shown", "limits_shown")} for row in rows(job)
         ],
+        "dangers": list(standing.dangers(job)),
         "open": list(found.open),
         "missing": list(found.missing),
         "signature_holds": found.signature,

@@ -23,7 +23,7 @@ from magview.job.sheet import STAGES, Job
 from magview.job.store import JobStore
 from magview.spec.language import tr
 from magview.ui.asking import refuse
-from magview.ui.job_bars import Banner, Contents, StageBar
+from magview.ui.job_bars import Banner, Contents, Danger, StageBar
 from magview.ui.job_end import EndPage
 from magview.ui.job_history import HistoryPage
 from magview.ui.job_menus import JobMenus
@@ -65,14 +65,15 @@ class JobWindow(QMainWindow):
         self.preview = PreviewPage(self.model)
         self.contents = Contents(self.model, PAGES)
         self.stack = QStackedWidget()
-        self.bar, self.banner = StageBar(self.model), Banner(self.model)
+        self.bar, self.banner, self.danger = StageBar(self.model), Banner(self.model), Danger(self.model)
         self.saved = QLabel()
         self._lay_out()
         self.menus = JobMenus(self)
         self.statusBar().addPermanentWidget(self.saved)
         self.model.changed.connect(self._changed)
         self.model.refused.connect(self.answer)
-        self.bar.set_theme(theme)
+        for bar in (self.bar, self.danger):
+            bar.set_theme(theme)
         self._changed(self.model.job)
         self.show_page(HEAD)
         self.resize(1280, 720)
@@ -87,6 +88,7 @@ class JobWindow(QMainWindow):
         column = QVBoxLayout(right)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
+        column.addWidget(self.danger)
         column.addWidget(self.stack, 1)
         column.addWidget(self.bar)
         self.split = QSplitter(Qt.Orientation.Horizontal)
@@ -234,9 +236,9 @@ class JobWindow(QMainWindow):
         """Mark the stage in front as done, and go on to the next page; or say what is missing."""
         self.page.finish()
         if self.page_name in STAGES and self.model.finish(self.page_name):
-            done = part_title(self.page_name)
+            done = self.page_name
             self.go(1)
-            self.answer(tr("✓ Done: {stage}.", stage=done))
+            self.bar.say_done(self.model.job, done)
 
     def ask_skip(self) -> None:
         """Ask for a reason, and skip the stage in front."""
@@ -370,7 +372,8 @@ class JobWindow(QMainWindow):
         self.theme = theme
         for page in self._pages.values():
             page.set_theme(theme)
-        self.bar.set_theme(theme)
+        for bar in (self.bar, self.danger):
+            bar.set_theme(theme)
 
     def set_inches(self, inches: bool) -> None:
         """Show lengths in inches or in millimetres."""

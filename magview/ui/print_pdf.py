@@ -230,12 +230,16 @@ class Layout:
 
     def _heading(self, heading: Heading, with_it: float) -> None:
         self._skip(4.0 if heading.level == 2 else 2.0)
-        layout, height = self._lines(heading.text, self._width * 0.8, self._font(_HEADINGS[heading.level], True))
+        # A state may take several words: it has the right half, on as many lines as it needs.
+        mark, marked = self._lines(heading.mark, self._width * 0.45, self._font(_BODY))
+        wide = max(mark.lineAt(i).naturalTextWidth() for i in range(mark.lineCount())) if heading.mark else 0.0
+        own = min(self._width * 0.8, self._width - wide - 3 * _MM)
+        layout, height = self._lines(heading.text, own, self._font(_HEADINGS[heading.level], True))
+        height = max(height, marked) if heading.mark else height
         self._room(height + 1.0 * _MM + with_it)
         self._text(layout, self._left, self._y)
         if heading.mark:
-            mark, _ = self._lines(heading.mark, self._width * 0.2, self._font(_BODY))
-            self._text(mark, self._left + self._width - mark.lineAt(0).naturalTextWidth(), self._y)
+            self._text(mark, self._left + self._width - wide, self._y)
         self._y += height
         if heading.level == 2:
             self._rule(self._left, self._y, self._width, 0.4)

@@ -1,0 +1,89 @@
+"""How a stage and the sheet stand, in words: a magneto that is live, readings that are out, a stage that is done."""
+
+from __future__ import annotations
+
+from magview.job import judge
+from magview.job.sheet import Job, stage_of
+from magview.spec.frozen import frozen
+from magview.spec.language import marked, tr
+
+_LIVE_OFF = marked(
+    "DANGER: THE MAGNETO IS LIVE WITH THE SWITCH OFF. Stop. Keep clear of the propeller. Repair the switch lead, or "
+    "take the magneto out of use, and prove the lead again before anything is turned."
+)
+_LIVE_OUT = marked(
+    "DANGER: THE MAGNETO IS LIVE WITH ITS PLUG OUT: the tab does not ground it. Stop. Keep clear of the propeller; "
+    "ground the magneto before anything is turned."
+)
+_LIVE = {
+    "meter_grounded_switch_off": _LIVE_OFF,
+    "lamp_grounded_switch_off": _LIVE_OFF,
+    "lamp_grounded_plug_out": _LIVE_OUT,
+}
+
+
+def dangers(job: Job) -> tuple[str, ...]:
+    """What readings of the switch lead say of the magneto, if they say that it can fire: a warning each.
+
+    A reading warns for as long as it stands on the sheet, whatever was done or skipped since.
+    """
+    bad = [v.field for v in judge.verdicts(job) if v.stage == "switch_lead" and not v.ok]
+    return tuple(dict.fromkeys(tr(_LIVE[field]) for field in bad if field in _LIVE))
+
+
+@frozen
+class Out:
+    """How many readings of a stage are not as they should be."""
+
+    left: int
+    """Of the work as left: out of limits, or not as it must be."""
+    found: int
+    """Found out of limits, which is what the work is for."""
+
+
+def out_in(job: Job, name: str) -> Out:
+    """How many readings of a stage are out."""
+    if name in ("cautions", "closing"):  # a check that is not confirmed is missing
+        return Out(0, 0)
+    bad = [v.as_left for v in judge.verdicts(job) if v.stage == name and not v.ok]
+    return Out(sum(bad), len(bad) - sum(bad))
+
+
+def out_words(count: int) -> str:
+    """So many readings of the work as left are out."""
+    return (
+        tr("1 reading out of limits or not as it must be")
+        if count == 1
+        else tr("{count} readings out of limits or not as they must be", count=count)
+    )
+
+
+def found_words(count: int) -> str:
+    """So many readings were found out of limits."""
+    return (
+        tr("1 reading found out of limits") if count == 1 else tr("{count} readings found out of limits", count=count)
+    )
+
+
+def done_words(job: Job, name: str) -> str:
+    """What stands against a stage that is marked as done; nothing where nothing does."""
+    lacks, out = judge.missing(job, name), out_in(job, name)
+    told = []
+    if lacks:
+        told.append(tr("1 missing") if len(lacks) == 1 else tr("{count} missing", count=len(lacks)))
+    if out.left:
+        told.append(out_words(out.left))
+    if out.found:
+        told.append(found_words(out.found))
+    return "; ".join(told)
+
+
+def state_of(job: Job, name: str) -> str:
+    """The state of a stage for paper; a stage that is done is never said to be so without what is out."""
+    stage = stage_of(job, name)
+    if stage.state == "skipped":
+        return tr("skipped")
+    if stage.state == "open":
+        return tr("open")
+    against = done_words(job, name)
+    return tr("done, with {what}", what=against) if against else tr("done")

@@ -1,0 +1,68 @@
+"""What a mechanic at the job sheet must not be told, and must be told, by real keys and clicks."""
+
+from __future__ import annotations
+
+from magview.job.judge import progress, verdicts
+from magview.job.library import read_job
+from magview.job.sheet import change_in, skip
+from magview.spec.files import write_model
+from magview.ui.job_window import PAGES
+from tests.job.sheets import demo
+from tests.job_windows import choose_page, form_of, pick, press
+
+
+def colour(label) -> str:
+    return label.palette().windowText().color().name()
+
+
+def state(window, name: str) -> str:
+    return window.contents.list.item(PAGES.index(name)).text().splitlines()[1].strip()
+
+
+def made_safe(window) -> None:
+    window.model.skip("cautions", "check")
+
+
+# ---------------------------------------------------------------------- a magneto that is live
+
+
+def test_a_magneto_live_with_the_switch_off_is_a_loud_danger_on_every_page(open_job):
+    window = open_job()
+    made_safe(window)
+    assert not window.danger.isVisible()
+    pick(window, "switch_lead", "meter_grounded_switch_on", False)
+    pick(window, "switch_lead", "meter_grounded_switch_off", False)
+    words = window.danger.words
+    assert window.danger.isVisible() and words.text().startswith("⚠ DANGER: THE MAGNETO IS LIVE WITH THE SWITCH OFF")
+    assert words.font().bold() and colour(words) == window.theme.bad
+    assert window.bar.missing.text().startswith("✗ Nothing is missing, but 1 reading out of limits or not as it must")
+    press(window.bar.done)
+    # Recorded as done, and never in green.
+    assert read_job(window.model.store.path).switch_lead.state == "done"
+    assert window.bar.said.text() == (
+        "✗ Switch-lead proof is marked as done, with 1 reading out of limits or not as it must be."
+    )
+    assert colour(window.bar.said) == window.theme.bad
+    assert state(window, "switch_lead") == "✗ done, but 1 reading out of limits or not as it must be"
+    for name in PAGES:
+        choose_page(window, name)
+        assert window.danger.isVisible(), name
+    choose_page(window, "switch_lead")
+    assert window.bar.missing.text() == "✗ Done, but 1 reading out of limits or not as it must be."
+    pick(window, "switch_lead", "meter_grounded_switch_off", True)
+    assert not window.danger.isVisible() and window.bar.missing.text() == "✓ Done."
+
+
+def test_done_with_readings_found_out_of_limits_is_not_plainly_done(open_job, tmp_path):
+    job = skip(skip(change_in(demo(), "as_found", state="open"), "cautions", "x"), "switch_lead", "x")
+    write_model(tmp_path / "b-job.json", change_in(job, "as_found", gap_mm=0.05))
+    window = open_job(path=tmp_path / "b-job.json")
+    form_of(window, "as_found")
+    count = sum(v.stage == "as_found" and not v.ok for v in verdicts(window.model.job))
+    press(window.bar.done)
+    assert window.bar.said.text() == f"✓ Done: As found; {count} readings found out of limits."
+    assert colour(window.bar.said) != window.theme.good
+    assert state(window, "as_found") == f"△ done; {count} readings found out of limits"
+    choose_page(window, "as_found")
+    assert window.bar.missing.text() == f"△ Done; {count} readings found out of limits."
+    assert not [v for v in progress(window.model.job).out if v.stage == "as_found"], "it is not judged by that"
