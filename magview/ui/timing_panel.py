@@ -122,8 +122,11 @@ class TimingPanel(QWidget):
             self.radio[side], self.reads[side], self.wanted[side], self.now[side] = radio, reads, wanted, now
         for spin in (*self.reads.values(), *self.wanted.values()):
             spin.said.connect(self._model.refused)
-        self.reads["left"].entered.connect(self._left_read)
-        self.reads["right"].entered.connect(self._right_read)
+        # A lamp may say just what the field began with: typed, that is a reading like any other.
+        for signal in (self.reads["left"].entered, self.reads["left"].confirmed):
+            signal.connect(self._left_read)
+        for signal in (self.reads["right"].entered, self.reads["right"].confirmed):
+            signal.connect(self._right_read)
         self.wanted["left"].entered.connect(self._left_wanted)
         self.wanted["right"].entered.connect(self._right_wanted)
         self.sides.idClicked.connect(self._side_chosen)

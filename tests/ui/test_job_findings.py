@@ -2,10 +2,14 @@
 
 from __future__ import annotations
 
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+
 from magview.job.judge import progress, verdicts
 from magview.job.library import read_job
 from magview.job.sheet import change_in, skip
 from magview.spec.files import write_model
+from magview.ui.job_sources import FEEDS
 from magview.ui.job_window import PAGES
 from tests.job.sheets import demo
 from tests.job_windows import choose_page, form_of, pick, press
@@ -66,3 +70,41 @@ def test_done_with_readings_found_out_of_limits_is_not_plainly_done(open_job, tm
     choose_page(window, "as_found")
     assert window.bar.missing.text() == f"△ Done; {count} readings found out of limits."
     assert not [v for v in progress(window.model.job).out if v.stage == "as_found"], "it is not judged by that"
+
+
+# ---------------------------------------------------------------------- only what was read
+
+
+def test_a_lamp_that_says_what_the_field_began_with_is_a_reading(open_job):
+    window = open_job()
+    main = window._source._window  # noqa: SLF001
+    main.tabs.setCurrentIndex(1)
+    window.note(next(f for f in FEEDS if f.key == "found"))
+    assert "the setting it began with" in window.bar.said.text()
+    assert read_job(window.model.store.path).as_found.left_btdc_deg is None
+    spin = main.timing.reads["left"]
+    typed = spin.text()
+    spin.setFocus()
+    spin.selectAll()
+    QTest.keyClicks(spin.lineEdit(), typed)
+    QTest.keyClick(spin.lineEdit(), Qt.Key.Key_Return)
+    window.note(next(f for f in FEEDS if f.key == "found"))
+    found = read_job(window.model.store.path).as_found
+    assert (found.left_btdc_deg, found.right_btdc_deg, found.gap_mm) == (25.0, None, None)
+    # Only looked at, and left: nobody has read anything.
+    right = main.timing.reads["right"]
+    right.setFocus()
+    QTest.keyClick(right.lineEdit(), Qt.Key.Key_Tab)
+    window.note(next(f for f in FEEDS if f.key == "found"))
+    assert read_job(window.model.store.path).as_found.right_btdc_deg is None
+    # A plate that stands where the bench began, typed in as such.
+    main.tabs.setCurrentIndex(0)
+    plate = main.panel.plate
+    typed = plate.text()
+    plate.setFocus()
+    plate.selectAll()
+    QTest.keyClicks(plate.lineEdit(), typed)
+    QTest.keyClick(plate.lineEdit(), Qt.Key.Key_Return)
+    window.note(next(f for f in FEEDS if f.key == "found"))
+    found = read_job(window.model.store.path).as_found
+    assert found.backplate_deg == main.model.state.backplate_deg and found.gap_mm is not None
