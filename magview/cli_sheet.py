@@ -113,6 +113,7 @@ def _text(job: Job, drift: Drift | None) -> str:
         lines.append(f"  {number:>2}  {title_of(name):<28} {standing.state_of(job, name)}{reason}")
     lines += [f"  OUT OF LIMITS: {title_of(v.stage)}, {v.field} is {v.value}" for v in found.out]
     lines += [f"  MISSING: {sentence}" for sentence in found.missing]
+    lines += [f"  TO BE CLEARED UP: {sentence}" for name in found.doubtful for sentence in standing.doubts(job, name)]
     signed = {None: "not signed", True: "signed", False: "CHANGED SINCE IT WAS SIGNED"}[found.signature]
     lines.append(f"  {'Finished' if found.finished else 'Not finished'}; {signed}.")
     lines += [f"  {sentence}" for sentence in (() if drift is None else drift.sentences)]

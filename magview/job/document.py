@@ -16,8 +16,9 @@ from magview.job import judge, standing, svg
 from magview.job.feeds import bench_as
 from magview.job.history import Drift
 from magview.job.parts import InternalTiming, Lobes, Sure, Uncertainty, title_in
-from magview.job.readings import Row, rows, shown
+from magview.job.readings import Row, rows
 from magview.job.sheet import CAUTIONS, STAGES, Job, stage_of, title_of
+from magview.job.words import shown
 from magview.spec.base import SpecError
 from magview.spec.frozen import frozen
 from magview.spec.language import inside, marked, number, tr
@@ -170,6 +171,9 @@ def _verdict(job: Job) -> Iterator[Block]:
     if found.out:
         what = "; ".join(sorted({f"{inside(title_of(v.stage))}: {_label(job, v)}" for v in found.out}))
         yield Paragraph(tr("OUT OF LIMITS OR NOT AS IT MUST BE: {what}.", what=what), "warning")
+    if found.doubtful:
+        where = ", ".join(inside(title_of(n)) for n in found.doubtful)
+        yield Paragraph(tr("TO BE CLEARED UP: see {stages}.", stages=where), "warning")
     if found.open or found.missing:
         words = (
             [tr("open: {stages}", stages=", ".join(inside(title_of(n)) for n in found.open))] if found.open else []
@@ -200,6 +204,7 @@ def _stage(job: Job, place: int, name: str, found: list[Row]) -> Iterator[Block]
     plain = [r for r in found if not r.field.startswith(("trials[", "lobes[", "uncertainty.")) and r.field != "text"]
     if plain:
         yield _readings(plain)
+    yield from (Paragraph(tr("TO BE CLEARED UP: {what}", what=d), "warning") for d in standing.doubts(job, name))
     if isinstance(stage, InternalTiming) and stage.trials:
         yield _trials(stage)
     if isinstance(stage, Lobes) and stage.lobes:

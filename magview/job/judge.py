@@ -42,6 +42,8 @@ class Progress:
     """Readings of the work as left that are out of limits, or checks that failed."""
     missing: tuple[str, ...]
     """What stages marked as done still lack, one sentence each."""
+    doubtful: tuple[str, ...]
+    """Stages done whose own entries do not go together."""
     signature: bool | None
     """Whether the signature holds; None without one."""
 
@@ -52,8 +54,8 @@ class Progress:
 
     @property
     def passed(self) -> bool:
-        """Finished, and as left within all limits given."""
-        return self.finished and not self.out
+        """Finished, as left within all limits given, and nothing on it contradicts itself."""
+        return self.finished and not self.out and not self.doubtful
 
 
 def progress(job: Job) -> Progress:
@@ -63,6 +65,7 @@ def progress(job: Job) -> Progress:
         open=tuple(name for name in STAGES if stage_of(job, name).state == "open"),
         out=tuple(v for v in verdicts(job) if v.as_left and not v.ok and stage_of(job, v.stage).state != "skipped"),
         missing=tuple(f"{title_of(name)}: {', '.join(lacks)}" for name in done if (lacks := missing(job, name))),
+        doubtful=("tooth_shift",) if "tooth_shift" in done and wanted_outside(job) else (),
         signature=signature_holds(job),
     )
 
@@ -246,13 +249,12 @@ def _setting(job: Job, name: str, as_left: bool) -> list[Verdict]:
 
 
 def _engine(job: Job, name: str, as_left: bool) -> list[Verdict]:
-    stage, limits = getattr(job, name), job.limits
+    stage = getattr(job, name)
     return [
         verdict
         for side in ("left", "right")
         for verdict in _between(
-            job, name, f"{side}_btdc_deg", getattr(stage, f"{side}_btdc_deg"),
-            *_about(getattr(limits, f"{side}_btdc_deg"), limits.timing_tolerance_deg), as_left,
+            job, name, f"{side}_btdc_deg", getattr(stage, f"{side}_btdc_deg"), *timing_limits_deg(job, side), as_left,
         )
     ]  # fmt: skip
 
@@ -278,9 +280,21 @@ def opening_limit_deg(job: Job) -> float | None:
     return degrees(atan2(tolerance, magneto.marks.radius_mm)) / magneto.cam.turns_per_rotor_turn
 
 
+def timing_limits_deg(job: Job, side: str) -> tuple[float | None, float | None]:
+    """Between what a magneto must fire by the sheet's own limits [crank deg BTDC]; None where none are given."""
+    return _about(getattr(job.limits, f"{side}_btdc_deg"), job.limits.timing_tolerance_deg)
+
+
+def wanted_outside(job: Job) -> bool:
+    """Whether the tooth shift aims outside the sheet's limits."""
+    wanted, (low, high) = job.tooth_shift.wanted_btdc_deg, timing_limits_deg(job, job.tooth_shift.side)
+    return wanted is not None and low is not None and high is not None and not low - _HAIR <= wanted <= high + _HAIR
+
+
 def _teeth(job: Job) -> list[Verdict]:
+    # By the limits, and not by what somebody wanted: that may be a slip of the pen.
     shift = job.tooth_shift
-    within = _about(shift.wanted_btdc_deg, job.limits.timing_tolerance_deg)
+    within = timing_limits_deg(job, shift.side)
     found = _between(job, "tooth_shift", "reads_btdc_deg", shift.reads_btdc_deg, *within, as_left=False)
     return found + _between(job, "tooth_shift", "result_btdc_deg", shift.result_btdc_deg, *within)
 

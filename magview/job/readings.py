@@ -10,19 +10,15 @@ from dataclasses import asdict
 from typing import Any, Literal
 
 from magview import __version__
-from magview.bench.sureness import percent_words
-from magview.bench.verdict import mark_words
-from magview.bench.words import way_words
 from magview.job import judge, standing
 from magview.job.parts import Stage, Sure, Uncertainty, title_in
 from magview.job.sheet import STAGES, Job, stage_of, title_of
+from magview.job.words import UNITS, limits_words, shown, unit_of
 from magview.spec.base import Model
 from magview.spec.frozen import frozen
-from magview.spec.language import in_english, inside, marked, number, tr
-from magview.spec.units import format_angle, format_length
+from magview.spec.language import in_english, inside, marked, tr
 
 _OF_THE_STAGE = frozenset(Stage.model_fields)
-_UNITS = {"_mm": "mm", "_deg": "deg", "_rpm": "rpm", "_h": "h", "_teeth": "teeth", "_n": "N"}
 
 Judged = Literal["", "in limits", "OUT OF LIMITS", "found out of limits", "as it must be", "NOT AS IT MUST BE"]
 
@@ -93,7 +89,7 @@ def _walk(model: Model, where: str) -> Iterator[tuple[str, str, Any]]:
 
 
 def _sure(place: str, label: str, sure: Sure) -> Iterator[tuple[str, str, Any]]:
-    unit = next(u for u in _UNITS if place.endswith(u))
+    unit = next(u for u in UNITS if place.endswith(u))
     yield f"{place}.value{unit}", tr("{label}: best estimate", label=label), sure.value
     words = tr("{label}: expanded uncertainty", label=label)
     yield f"{place}.expanded_uncertainty{unit}", words, sure.expanded_uncertainty
@@ -119,90 +115,6 @@ def judged_words(verdict: judge.Verdict | None) -> Judged:
     if verdict.ok:
         return marked("in limits")
     return marked("OUT OF LIMITS") if verdict.as_left else marked("found out of limits")
-
-
-# ---------------------------------------------------------------------- words
-
-
-def unit_of(field: str) -> str:
-    """The unit that a field's name ends in."""
-    return next((unit for suffix, unit in _UNITS.items() if field.endswith(suffix)), "")
-
-
-_CHOICES = {
-    "intake": marked("intake"),
-    "compression": marked("compression"),
-    "power": marked("power"),
-    "exhaust": marked("exhaust"),
-    "left": marked("left"),
-    "right": marked("right"),
-}
-"""Readings that are one of a few words."""
-
-_SIGNED = ("backplate_deg", "screw_deg", "error_deg", "difference_deg")
-
-
-def shown(field: str, value: Any) -> str:
-    """A reading for people: both length units, words for signs."""
-    if isinstance(value, bool):
-        return tr("yes") if value else tr("no")
-    if isinstance(value, str):
-        return tr(_CHOICES[value]) if field in ("stroke", "side") else value
-    unit = unit_of(field)
-    if unit == "mm":
-        return _length(value) if "mark_offset" not in field else mark_words(_length(abs(value)), value)
-    if unit == "deg":
-        if "btdc" in field and "." not in field:
-            angle = format_angle(abs(value))
-            return (
-                tr("{angle} before top dead centre", angle=angle)
-                if value >= 0
-                else tr("{angle} after top dead centre", angle=angle)
-            )
-        if field.endswith(("error_deg", "error_deg.value_deg")):
-            return _early_or_late(value)
-        return format_angle(value, signed=field.endswith(_SIGNED))
-    if unit == "teeth":
-        return tr("in line") if value == 0 and "_from_" in field else way_words(value)
-    if field.endswith("probability_in_limits"):
-        return percent_words(value)
-    if field.endswith("coverage_factor"):
-        return f"k = {number(value, 2)}"
-    return f"{number(value)} {unit}".strip()
-
-
-def limits_words(field: str, low: float | None, high: float | None) -> str:
-    """Limits in the words of their reading; nothing where there are none."""
-    if low is None and high is None:
-        return ""
-    if low is None or high is None:
-        return (
-            tr("at most {limit}", limit=_plain(field, high))
-            if low is None
-            else tr("at least {limit}", limit=_plain(field, low))
-        )
-    if low == -high:
-        return tr("within ±{limit}", limit=_plain(field, high))
-    return tr("{low} to {high}", low=_plain(field, low), high=_plain(field, high))
-
-
-def _plain(field: str, value: float | None) -> str:
-    assert value is not None
-    unit = unit_of(field)
-    if unit == "mm":
-        return _length(value)
-    return format_angle(value) if unit == "deg" else f"{number(value)} {unit}".strip()
-
-
-def _length(mm: float) -> str:
-    return f"{format_length(mm, False)} = {format_length(mm, True)}"
-
-
-def _early_or_late(degrees: float) -> str:
-    text = format_angle(abs(degrees))
-    if text == format_angle(0.0):
-        return text
-    return tr("{angle} late", angle=text) if degrees > 0 else tr("{angle} early", angle=text)
 
 
 # ---------------------------------------------------------------------- files
@@ -269,6 +181,7 @@ def _as_plain(job: Job) -> dict[str, Any]:
         "dangers": list(standing.dangers(job)),
         "open": list(found.open),
         "missing": list(found.missing),
+        "doubtful": list(found.doubtful),
         "signature_holds": found.signature,
         "finished": found.finished,
         "passed": found.passed,

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from magview.job import judge
 from magview.job.sheet import Job, stage_of
+from magview.job.words import limits_words, shown
 from magview.spec.frozen import frozen
 from magview.spec.language import marked, tr
 
@@ -49,6 +50,11 @@ def out_in(job: Job, name: str) -> Out:
     return Out(sum(bad), len(bad) - sum(bad))
 
 
+def is_well(job: Job, name: str) -> bool:
+    """Whether nothing stands against a stage but what was found."""
+    return not (judge.missing(job, name) or out_in(job, name).left or doubts(job, name))
+
+
 def out_words(count: int) -> str:
     """So many readings of the work as left are out."""
     return (
@@ -65,14 +71,36 @@ def found_words(count: int) -> str:
     )
 
 
+def doubts(job: Job, name: str) -> tuple[str, ...]:
+    """What of a stage's own entries does not go together, a sentence each."""
+    told = []
+    if name == "tooth_shift" and judge.wanted_outside(job):
+        low, high = judge.timing_limits_deg(job, job.tooth_shift.side)
+        told.append(
+            tr(
+                "The timing wanted, {wanted}, is outside this sheet's limits, {limits}; readings are judged by the "
+                "limits.",
+                wanted=shown("wanted_btdc_deg", job.tooth_shift.wanted_btdc_deg),
+                limits=limits_words("wanted_btdc_deg", low, high),
+            )
+        )
+    return tuple(told)
+
+
+def _doubt_words(count: int) -> str:
+    return tr("1 point to be cleared up") if count == 1 else tr("{count} points to be cleared up", count=count)
+
+
 def done_words(job: Job, name: str) -> str:
     """What stands against a stage that is marked as done; nothing where nothing does."""
-    lacks, out = judge.missing(job, name), out_in(job, name)
+    lacks, out, unclear = judge.missing(job, name), out_in(job, name), doubts(job, name)
     told = []
     if lacks:
         told.append(tr("1 missing") if len(lacks) == 1 else tr("{count} missing", count=len(lacks)))
     if out.left:
         told.append(out_words(out.left))
+    if unclear:
+        told.append(_doubt_words(len(unclear)))
     if out.found:
         told.append(found_words(out.found))
     return "; ".join(told)

@@ -39,7 +39,7 @@ def state_words(job: Job, name: str) -> str:
     out = standing.out_in(job, name)
     if stage.state == "done":
         against = standing.done_words(job, name)
-        if lacks or out.left:
+        if not standing.is_well(job, name):
             return tr("✗ done, but {what}", what=against)
         return tr("△ done; {what}", what=against) if against else tr("✓ done")
     if not stage.model_dump(exclude_defaults=True):
@@ -189,8 +189,8 @@ class StageBar(QFrame):
 
     def say_done(self, job: Job, stage: str) -> None:
         """A stage was marked as done, and what stands against it."""
-        out, against, title = standing.out_in(job, stage), standing.done_words(job, stage), part_title(stage)
-        if out.left:
+        against, title = standing.done_words(job, stage), part_title(stage)
+        if not standing.is_well(job, stage):
             self.say(tr("✗ {stage} is marked as done, with {what}.", stage=title, what=against))
         elif against:
             self.say(tr("✓ Done: {stage}; {what}.", stage=title, what=against), qualified=True)
@@ -227,14 +227,14 @@ class StageBar(QFrame):
     @staticmethod
     def _whole(job: Job, stage: str, is_open: bool) -> str:
         """Of a stage that lacks nothing; one with readings out is never said to be simply done."""
-        out, against = standing.out_in(job, stage), standing.done_words(job, stage)
-        if out.left:
+        against = standing.done_words(job, stage)
+        if not standing.is_well(job, stage):
             return (
                 tr("✗ Nothing is missing, but {what}.", what=against)
                 if is_open
                 else tr("✗ Done, but {what}.", what=against)
             )
-        if out.found:
+        if against:
             return (
                 tr("✓ Nothing is missing; {what}.", what=against) if is_open else tr("△ Done; {what}.", what=against)
             )

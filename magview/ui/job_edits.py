@@ -13,7 +13,7 @@ from PySide6.QtCore import QEvent, QObject, QSize, Qt, Signal
 from PySide6.QtGui import QFocusEvent, QKeyEvent, QKeySequence
 from PySide6.QtWidgets import QCheckBox, QFrame, QHBoxLayout, QLineEdit, QPlainTextEdit, QPushButton, QWidget
 
-from magview.job.readings import shown, unit_of
+from magview.job.words import shown, unit_of
 from magview.spec.language import tr
 from magview.spec.units import MM_PER_INCH, parse_angle_deg, parse_length_mm, parse_number
 from magview.ui.inputs import QuietCombo

@@ -29,6 +29,7 @@ def standing(job: Job) -> list[str]:
     told += [tr("Missing in {what}.", what=sentence) for sentence in found.missing]
     for stage in dict.fromkeys(v.stage for v in found.out):
         told.append(tr("Out of limits, or not as it must be: see {stage}.", stage=tr(title_of(stage))))
+    told += [tr("To be cleared up: see {stage}.", stage=tr(title_of(name))) for name in found.doubtful]
     if found.signature is None:
         told.append(tr("Not signed."))
     elif not found.signature:

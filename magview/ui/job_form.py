@@ -10,9 +10,10 @@ from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QGridLayout, QLabel, QPushButton, QSizePolicy, QWidget
 
 from magview.bench.sureness import percent_words, value_words
+from magview.job import standing
 from magview.job.parts import Sure, Uncertainty
 from magview.job.readings import Row, rows
-from magview.job.sheet import Job
+from magview.job.sheet import STAGES, Job
 from magview.spec.base import SpecError
 from magview.spec.language import tr
 from magview.ui.job_edits import CheckEdit, ChoiceEdit, DayEdit, LineEdit, TextEdit, meaning, number_of, typed_words
@@ -269,10 +270,12 @@ class Form(QWidget):
     def _show_told(self) -> None:
         """Rows that nobody enters: what follows from the readings, and how sure they are."""
         own = {e.field for e in self.entries.values() if e.kind != "sure"}
-        rows_told = [
+        rows_told: list[tuple[str, str, Row | None]] = [
             (tr(row.label), row.shown, row) for row in self.model.rows().values()
             if row.stage == self.part and row.field not in own and "." not in row.field
         ]  # fmt: skip
+        doubts = standing.doubts(self.model.job, self.part) if self.part in STAGES else ()
+        rows_told += [(tr("To be cleared up"), f"✗ {sentence}", None) for sentence in doubts]
         sure = self._sure_rows()
         for label in self._told:
             self._grid.removeWidget(label)
@@ -284,7 +287,9 @@ class Form(QWidget):
             self._put(_wrapped(title), at, 0)
             verdict = verdict_of(found)
             self._put(_wrapped(" · ".join(t for t in (words, verdict) if t)), at, 1, 2)
-            if found is not None and verdict:
+            if words.startswith("✗"):
+                tint(self._told[-1], self._theme.bad, bold=True)
+            elif found is not None and verdict:
                 good = found.verdict in ("in limits", "as it must be")
                 tint(self._told[-1], self._theme.good if good else self._theme.bad)
         self.strike.setVisible(bool(sure))

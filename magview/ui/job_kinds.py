@@ -10,7 +10,7 @@ from typing import Any, Literal
 from pydantic.fields import FieldInfo
 
 from magview.job.parts import Stage, Uncertainty
-from magview.job.readings import unit_of
+from magview.job.words import unit_of
 from magview.spec.base import Model
 from magview.spec.language import marked, tr
 

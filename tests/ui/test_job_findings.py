@@ -12,7 +12,7 @@ from magview.spec.files import write_model
 from magview.ui.job_sources import FEEDS
 from magview.ui.job_window import PAGES
 from tests.job.sheets import demo
-from tests.job_windows import choose_page, form_of, pick, press
+from tests.job_windows import choose_page, form_of, pick, press, write
 
 
 def colour(label) -> str:
@@ -108,3 +108,23 @@ def test_a_lamp_that_says_what_the_field_began_with_is_a_reading(open_job):
     window.note(next(f for f in FEEDS if f.key == "found"))
     found = read_job(window.model.store.path).as_found
     assert found.backplate_deg == main.model.state.backplate_deg and found.gap_mm is not None
+
+
+# ---------------------------------------------------------------------- timing
+
+
+def test_fires_as_typed_in_wanted_and_yet_out_of_the_sheets_limits(open_job):
+    window = open_job()
+    made_safe(window)
+    window.model.skip("switch_lead", "check")
+    for field, text in (("left_btdc_deg", "25"), ("timing_tolerance_deg", "1")):
+        write(window, "limits", field, text)
+    write(window, "tooth_shift", "result_btdc_deg", "22")
+    verdict = form_of(window, "tooth_shift").verdicts["result_btdc_deg"]
+    assert verdict.text() == "✗ OUT OF LIMITS (24.00° to 26.00°)", "Wanted is blank, and the limits judge"
+    write(window, "tooth_shift", "wanted_btdc_deg", "22")
+    assert verdict.text() == "✗ OUT OF LIMITS (24.00° to 26.00°)"
+    told = [label.text() for label in form_of(window, "tooth_shift")._told]  # noqa: SLF001
+    assert any(text.startswith("✗ The timing wanted") for text in told)
+    write(window, "tooth_shift", "wanted_btdc_deg", "25,5")
+    assert not any("wanted" in label.text() for label in form_of(window, "tooth_shift")._told)  # noqa: SLF001
