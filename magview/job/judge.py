@@ -6,6 +6,7 @@ from math import atan2, degrees
 
 from magview.job import parts
 from magview.job.sheet import STAGES, Job, change_in, signature_holds, stage_of, title_of
+from magview.physics.coupling import finest_shift_deg, rotor_shift_deg
 from magview.physics.engine import disc_zero_error_deg
 from magview.spec.base import SpecError
 from magview.spec.frozen import frozen
@@ -65,7 +66,7 @@ def progress(job: Job) -> Progress:
         open=tuple(name for name in STAGES if stage_of(job, name).state == "open"),
         out=tuple(v for v in verdicts(job) if v.as_left and not v.ok and stage_of(job, v.stage).state != "skipped"),
         missing=tuple(f"{title_of(name)}: {', '.join(lacks)}" for name in done if (lacks := missing(job, name))),
-        doubtful=("tooth_shift",) if "tooth_shift" in done and wanted_outside(job) else (),
+        doubtful=tuple(name for name in done if doubtful(job, name)),
         signature=signature_holds(job),
     )
 
@@ -289,6 +290,36 @@ def wanted_outside(job: Job) -> bool:
     """Whether the tooth shift aims outside the sheet's limits."""
     wanted, (low, high) = job.tooth_shift.wanted_btdc_deg, timing_limits_deg(job, job.tooth_shift.side)
     return wanted is not None and low is not None and high is not None and not low - _HAIR <= wanted <= high + _HAIR
+
+
+@frozen
+class TeethMoved:
+    """What the teeth moved should have done, and what the lamp says they did [crank deg BTDC]."""
+
+    expected_btdc_deg: float
+    fires_btdc_deg: float
+
+
+def teeth_contradict(job: Job) -> TeethMoved | None:
+    """Teeth moved that do not account for the readings before and after; None where they do, or it is not known.
+
+    What a reading may be off by is the timing's tolerance; the teeth themselves, by one step of the coupling.
+    """
+    shift, installation = job.tooth_shift, job.installation
+    before, after = shift.reads_btdc_deg, shift.result_btdc_deg
+    i, j = shift.moved_magneto_teeth, shift.moved_disc_teeth
+    if installation is None or before is None or after is None or i is None or j is None:
+        return None
+    teeth, ratio = installation.coupling, installation.rotor_turns_per_crank_turn
+    expected = before + rotor_shift_deg(teeth.magneto_teeth, teeth.drive_teeth, i, j) / ratio
+    step = finest_shift_deg(teeth.magneto_teeth, teeth.drive_teeth) / ratio
+    off = abs(after - expected) - (job.limits.timing_tolerance_deg or 0.0) - step
+    return TeethMoved(expected, after) if off > _HAIR else None
+
+
+def doubtful(job: Job, name: str) -> bool:
+    """Whether a stage's own entries do not go together."""
+    return name == "tooth_shift" and (wanted_outside(job) or teeth_contradict(job) is not None)
 
 
 def _teeth(job: Job) -> list[Verdict]:

@@ -84,6 +84,21 @@ def doubts(job: Job, name: str) -> tuple[str, ...]:
                 limits=limits_words("wanted_btdc_deg", low, high),
             )
         )
+    moved = judge.teeth_contradict(job) if name == "tooth_shift" else None
+    if moved is not None:
+        shift = job.tooth_shift
+        told.append(
+            tr(
+                "Teeth and readings contradict each other: magneto flange {magneto} and disc {disc} would bring it "
+                "from {before} to {expected}, and it is said to fire {after}; count the teeth, and read the lamp "
+                "again.",
+                magneto=shown("_teeth", shift.moved_magneto_teeth),
+                disc=shown("_teeth", shift.moved_disc_teeth),
+                before=shown("reads_btdc_deg", shift.reads_btdc_deg),
+                expected=shown("result_btdc_deg", moved.expected_btdc_deg),
+                after=shown("result_btdc_deg", moved.fires_btdc_deg),
+            )
+        )
     return tuple(told)
 
 

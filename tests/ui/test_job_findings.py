@@ -128,3 +128,22 @@ def test_fires_as_typed_in_wanted_and_yet_out_of_the_sheets_limits(open_job):
     assert any(text.startswith("✗ The timing wanted") for text in told)
     write(window, "tooth_shift", "wanted_btdc_deg", "25,5")
     assert not any("wanted" in label.text() for label in form_of(window, "tooth_shift")._told)  # noqa: SLF001
+
+
+def test_a_contradictory_tooth_shift_is_said_and_not_done_in_green(open_job):
+    window = open_job()
+    made_safe(window)
+    window.model.skip("switch_lead", "check")
+    window.note(next(f for f in FEEDS if f.key == "bench"))
+    for field, text in (
+        ("reads_btdc_deg", "22"), ("wanted_btdc_deg", "25"), ("planned_magneto_teeth", "3"),
+        ("planned_disc_teeth", "-3"), ("moved_magneto_teeth", "3"), ("moved_disc_teeth", "3"),
+        ("result_btdc_deg", "25.2"),
+    ):  # fmt: skip
+        write(window, "tooth_shift", field, text)
+    told = [label.text() for label in form_of(window, "tooth_shift")._told]  # noqa: SLF001
+    assert any(text.startswith("✗ Teeth and readings contradict each other") for text in told)
+    press(window.bar.done)
+    assert window.bar.said.text().startswith("✗ Tooth shift is marked as done, with 1 point to be cleared up")
+    assert colour(window.bar.said) == window.theme.bad
+    assert state(window, "tooth_shift").startswith("✗ done, but 1 point to be cleared up")
