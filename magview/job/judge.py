@@ -98,7 +98,7 @@ def missing(job: Job, name: str) -> tuple[str, ...]:
     """What a stage still lacks to be done, in the words of its fields."""
     stage = stage_of(job, name)
     if isinstance(stage, parts.Cautions | parts.Closing):
-        return tuple(_words(stage, f) for f in type(stage).model_fields if getattr(stage, f) is False)
+        return tuple(_words(stage, f) for f in checks(stage) if not getattr(stage, f))
     if isinstance(stage, parts.SwitchLead):
         return tuple(
             tr("meter or lamp, switch off") if way == "off" else tr("meter or lamp, switch on")
@@ -224,8 +224,12 @@ def _checks(job: Job, name: str) -> list[Verdict]:
     stage = stage_of(job, name)
     if stage.state == "open":  # not yet confirmed is not failed
         return []
-    flags = [f for f, info in type(stage).model_fields.items() if info.annotation is bool]
-    return [v for f in flags for v in _yes(name, f, getattr(stage, f), True)]
+    return [v for f in checks(stage) for v in _yes(name, f, getattr(stage, f), True)]
+
+
+def checks(stage: parts.Stage) -> tuple[str, ...]:
+    """The fields of a stage that are to be confirmed by a tick."""
+    return tuple(f for f, info in type(stage).model_fields.items() if parts.is_check(info))
 
 
 def _lead(job: Job) -> list[Verdict]:

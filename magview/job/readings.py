@@ -11,7 +11,7 @@ from typing import Any, Literal
 
 from magview import __version__
 from magview.job import judge, standing
-from magview.job.parts import Stage, Sure, Uncertainty, title_in
+from magview.job.parts import Stage, Sure, Uncertainty, is_check, title_in
 from magview.job.sheet import STAGES, Job, stage_of, title_of
 from magview.job.words import UNITS, limits_words, shown, unit_of
 from magview.spec.base import Model
@@ -30,7 +30,8 @@ class Row:
     stage: str
     field: str
     label: str
-    value: float | int | bool | str
+    value: float | int | bool | str | None
+    """None of a check that nobody has answered: its box is shown, and empty."""
     unit: str
     low: float | None
     high: float | None
@@ -84,7 +85,7 @@ def _walk(model: Model, where: str) -> Iterator[tuple[str, str, Any]]:
                         else tr("Lobe {number}: {reading}", number=i + 1, reading=inside(name))
                     )
                     yield inner, label, found
-        elif value is not None and value != "":
+        elif (value is not None or is_check(info)) and value != "":
             yield f"{where}{field}", label, value
 
 

@@ -34,6 +34,8 @@ _SIGNED = ("backplate_deg", "screw_deg", "error_deg", "difference_deg")
 
 def shown(field: str, value: Any) -> str:
     """A reading for people: both length units, words for signs."""
+    if value is None:
+        return "☐"
     if isinstance(value, bool):
         return tr("yes") if value else tr("no")
     if isinstance(value, str):

@@ -223,16 +223,18 @@ class CheckEdit(QCheckBox):
 
     entered = Signal(object)
 
-    def __init__(self, text: str, parent: QWidget | None = None) -> None:
+    def __init__(self, text: str, off: bool | None = False, parent: QWidget | None = None) -> None:
+        """`off`: what a tick taken away leaves; None is nothing answered."""
         super().__init__(text, parent)
+        self._off = off
         self.clicked.connect(self._clicked)
 
     def _clicked(self, on: bool) -> None:
-        self.entered.emit(on)
+        self.entered.emit(True if on else self._off)
 
-    def show_value(self, value: bool) -> None:
+    def show_value(self, value: bool | None) -> None:
         """Show whether it is so."""
-        self.setChecked(value)
+        self.setChecked(bool(value))
 
     def taken(self) -> None:
         """Nothing more to do."""

@@ -129,7 +129,7 @@ class Form(QWidget):
         edit: Edit
         match entry.kind:
             case "check":
-                edit = CheckEdit(entry.words)
+                edit = CheckEdit(entry.words, entry.off)
             case "flag" | "choice":
                 edit = ChoiceEdit(entry.choice_words)
             case "number":

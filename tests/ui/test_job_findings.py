@@ -12,7 +12,7 @@ from magview.spec.files import write_model
 from magview.ui.job_sources import FEEDS
 from magview.ui.job_window import PAGES
 from tests.job.sheets import demo
-from tests.job_windows import choose_page, form_of, pick, press, write
+from tests.job_windows import choose_page, form_of, pick, press, tick, write
 
 
 def colour(label) -> str:
@@ -147,3 +147,17 @@ def test_a_contradictory_tooth_shift_is_said_and_not_done_in_green(open_job):
     assert window.bar.said.text().startswith("✗ Tooth shift is marked as done, with 1 point to be cleared up")
     assert colour(window.bar.said) == window.theme.bad
     assert state(window, "tooth_shift").startswith("✗ done, but 1 point to be cleared up")
+
+
+# ---------------------------------------------------------------------- boxes, requirements
+
+
+def test_a_tick_taken_away_leaves_nothing_answered(open_job):
+    window = open_job()
+    tick(window, "cautions", "wheels_chocked")
+    assert read_job(window.model.store.path).cautions.wheels_chocked is True
+    tick(window, "cautions", "wheels_chocked")
+    assert read_job(window.model.store.path).cautions.wheels_chocked is None
+    tick(window, "", "invented")
+    tick(window, "", "invented")
+    assert read_job(window.model.store.path).invented is False
