@@ -159,7 +159,7 @@ def _teeth(job: Job, bench: BenchState) -> tuple[Job, BenchState]:
 def _closing(job: Job) -> Job:
     job = change_in(
         job, "closing", lock_screws_tight=True, pins_fitted=True, nuts_torqued=True, safety_wired=True,
-        leads_connected=True, switch_lead_connected=True, tools_counted=True,
+        plugs_refitted=True, leads_connected=True, switch_lead_connected=True, tools_counted=True,
     )  # fmt: skip
     job = change_in(
         job, "ground_run", run_rpm=1700.0, drop_left_rpm=60.0, drop_right_rpm=75.0, dead_cut_checked=True

@@ -101,6 +101,7 @@ def _print(job: Job, path: Path, paper: str, drift: Drift | None) -> None:
 
 def _text(job: Job, drift: Drift | None) -> str:
     from magview.job import judge, standing
+    from magview.job.readings import unjudged_words
     from magview.job.sheet import CAUTIONS, STAGES, stage_of, title_of
 
     found = judge.progress(job)
@@ -114,6 +115,7 @@ def _text(job: Job, drift: Drift | None) -> str:
     lines += [f"  OUT OF LIMITS: {title_of(v.stage)}, {v.field} is {v.value}" for v in found.out]
     lines += [f"  MISSING: {sentence}" for sentence in found.missing]
     lines += [f"  TO BE CLEARED UP: {sentence}" for name in found.doubtful for sentence in standing.doubts(job, name)]
+    lines += [f"  {sentence}" for sentence in (unjudged_words(job),) if sentence]
     signed = {None: "not signed", True: "signed", False: "CHANGED SINCE IT WAS SIGNED"}[found.signature]
     lines.append(f"  {'Finished' if found.finished else 'Not finished'}; {signed}.")
     lines += [f"  {sentence}" for sentence in (() if drift is None else drift.sentences)]

@@ -16,7 +16,7 @@ from magview.job import judge, standing, svg
 from magview.job.feeds import bench_as
 from magview.job.history import Drift
 from magview.job.parts import InternalTiming, Lobes, Sure, Uncertainty, title_in
-from magview.job.readings import Row, rows
+from magview.job.readings import Row, label_of, rows, unjudged_words
 from magview.job.sheet import CAUTIONS, STAGES, Job, stage_of, title_of
 from magview.job.words import shown
 from magview.spec.base import SpecError
@@ -184,11 +184,13 @@ def _verdict(job: Job) -> Iterator[Block]:
         yield Paragraph(tr("CHANGED SINCE IT WAS SIGNED: the signature does not cover this sheet."), "warning")
     if found.passed:
         yield Paragraph(tr("Finished; as left, all readings that have limits are within them."))
+    not_judged = unjudged_words(job)
+    if not_judged:
+        yield Paragraph(not_judged)
 
 
 def _label(job: Job, verdict: judge.Verdict) -> str:
-    label = next(r.label for r in rows(job) if (r.stage, r.field) == (verdict.stage, verdict.field))
-    return inside(label)
+    return inside(label_of(job, verdict.stage, verdict.field))
 
 
 # ---------------------------------------------------------------------- stages

@@ -95,7 +95,26 @@ def finish(job: Job, name: str) -> Job:
 
 
 def missing(job: Job, name: str) -> tuple[str, ...]:
-    """What a stage still lacks to be done, in the words of its fields."""
+    """What a stage still lacks to be done, in the words of its fields.
+
+    What earlier programs did not ask for is not missing from a sheet that was signed without it and stands as signed.
+    """
+    stage = stage_of(job, name)
+    later = tuple(f for f in _ASKED_LATER.get(name, ()) if getattr(stage, f) is None)
+    if later and stage.state == "done" and signature_holds(job):
+        return tuple(words for words in _missing(job, name) if words not in {_words(stage, f) for f in later})
+    return _missing(job, name)
+
+
+_ASKED_LATER = {
+    "as_found": ("left_btdc_deg", "right_btdc_deg"),
+    "closing": ("plugs_refitted",),
+    "ground_run": ("dead_cut_checked",),
+}
+"""Fields that sheets of earlier programs were finished without."""
+
+
+def _missing(job: Job, name: str) -> tuple[str, ...]:
     stage = stage_of(job, name)
     if isinstance(stage, parts.Cautions | parts.Closing):
         return tuple(_words(stage, f) for f in checks(stage) if not getattr(stage, f))
@@ -124,7 +143,9 @@ def _needed(job: Job, name: str) -> tuple[str, ...]:
         case "dead_centre":
             return ("first_stop_deg", "second_stop_deg", "stroke")
         case "as_found" | "internal_timing":
-            return ("mark_offset_mm", "gap_mm")
+            on_engine = name == "as_found" and job.installation is not None
+            own = "right" if job.magneto.position == "right" else "left"
+            return ("mark_offset_mm", "gap_mm", *((f"{own}_btdc_deg",) if on_engine else ()))
         case "contacts":
             return ("clean", "aligned")
         case "tooth_shift":
@@ -132,7 +153,7 @@ def _needed(job: Job, name: str) -> tuple[str, ...]:
         case "synchronising":
             return tuple(f"{s}_btdc_deg" for s in sides(job))
         case "ground_run":
-            return tuple(f"drop_{s}_rpm" for s in sides(job))
+            return (*(f"drop_{s}_rpm" for s in sides(job)), "dead_cut_checked")
     return ()
 
 
@@ -201,6 +222,32 @@ def verdicts(job: Job) -> tuple[Verdict, ...]:
         *_run(job),
     ]
     return tuple(found)
+
+
+_LIMITED = {
+    "as_found": ("mark_offset_mm", "gap_mm", "left_btdc_deg", "right_btdc_deg"),
+    "internal_timing": ("mark_offset_mm", "gap_mm"),
+    "tooth_shift": ("reads_btdc_deg", "result_btdc_deg"),
+    "synchronising": ("left_btdc_deg", "right_btdc_deg", "difference_deg"),
+    "ground_run": ("drop_left_rpm", "drop_right_rpm", "drop_difference_rpm"),
+}
+"""Readings that have a limit wherever somebody gave one."""
+
+
+def unjudged(job: Job) -> tuple[tuple[str, str], ...]:
+    """Readings taken that a limit would judge, where none was given: stage and field."""
+    judged = {(v.stage, v.field) for v in verdicts(job)}
+    derived = {
+        "difference_deg": timing_difference_deg(job),
+        "drop_difference_rpm": drop_difference_rpm(job),
+    }
+    return tuple(
+        (name, field)
+        for name, fields in _LIMITED.items()
+        for field in fields
+        if (name, field) not in judged
+        and (derived[field] if field in derived else getattr(stage_of(job, name), field)) is not None
+    )
 
 
 def _between(

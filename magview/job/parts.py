@@ -329,6 +329,7 @@ class Closing(Stage):
     pins_fitted: Check = _f(marked("Coupling pins and split pins fitted"))
     nuts_torqued: Check = _f(marked("Nuts torqued as the manual says"))
     safety_wired: Check = _f(marked("Safety wire fitted"))
+    plugs_refitted: Check = _f(marked("Spark plugs refitted and torqued as the manual says"))
     leads_connected: Check = _f(marked("Plug leads connected, each to its cylinder"))
     switch_lead_connected: Check = _f(marked("Switch lead connected and proved again"))
     tools_counted: Check = _f(marked("Tools, timing pins and stop counted back"))

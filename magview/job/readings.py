@@ -20,7 +20,10 @@ from magview.spec.language import in_english, inside, marked, tr
 
 _OF_THE_STAGE = frozenset(Stage.model_fields)
 
-Judged = Literal["", "in limits", "OUT OF LIMITS", "found out of limits", "as it must be", "NOT AS IT MUST BE"]
+Judged = Literal[
+    "", "no limit given, not judged", "in limits", "OUT OF LIMITS", "found out of limits", "as it must be",
+    "NOT AS IT MUST BE",
+]  # fmt: skip
 
 
 @frozen
@@ -42,17 +45,36 @@ class Row:
 
 def rows(job: Job) -> list[Row]:
     """Every reading that was taken, and what follows from readings, in the sheet's order."""
-    judged = {(v.stage, v.field): v for v in judge.verdicts(job)}
+    judged: _Judged = {(v.stage, v.field): v for v in judge.verdicts(job)}
+    judged |= dict.fromkeys(judge.unjudged(job), "no limit")
     return [row for name in STAGES for row in _of_stage(job, name, judged)]
 
 
-def _of_stage(job: Job, name: str, judged: dict[tuple[str, str], judge.Verdict]) -> Iterator[Row]:
+_Judged = dict[tuple[str, str], judge.Verdict | Literal["no limit"]]
+
+
+def _of_stage(job: Job, name: str, judged: _Judged) -> Iterator[Row]:
     stage = stage_of(job, name)
     for field, label, value in _walk(stage, ""):
         yield _row(name, field, label, value, judged.get((name, field)))
     for field, label, derived in _derived(job, name):
         if derived is not None:
             yield _row(name, field, label, derived, judged.get((name, field)))
+
+
+def label_of(job: Job, stage: str, field: str) -> str:
+    """What a reading that was taken is called."""
+    return next(row.label for row in rows(job) if (row.stage, row.field) == (stage, field))
+
+
+def unjudged_words(job: Job) -> str:
+    """Which readings of the work as left no limit was given for, in a sentence; nothing where there are none."""
+    named: dict[str, list[str]] = {}
+    for stage, field in judge.unjudged(job):
+        if stage != "as_found" and field != "reads_btdc_deg":
+            named.setdefault(stage, []).append(inside(label_of(job, stage, field)))
+    what = "; ".join(f"{inside(title_of(stage))}: {', '.join(fields)}" for stage, fields in named.items())
+    return tr("Not judged, for no limit was given: {what}.", what=what) if what else ""
 
 
 def _derived(job: Job, name: str) -> tuple[tuple[str, str, float | None], ...]:
@@ -99,10 +121,12 @@ def _sure(place: str, label: str, sure: Sure) -> Iterator[tuple[str, str, Any]]:
     yield f"{place}.probability_in_limits", words, sure.probability_in_limits
 
 
-def _row(stage: str, field: str, label: str, value: Any, verdict: judge.Verdict | None) -> Row:
+def _row(stage: str, field: str, label: str, value: Any, found: judge.Verdict | Literal["no limit"] | None) -> Row:
+    verdict = found if isinstance(found, judge.Verdict) else None
     low, high = (None, None) if verdict is None else (verdict.low, verdict.high)
+    words: Judged = marked("no limit given, not judged") if found == "no limit" else judged_words(verdict)
     return Row(
-        stage, field, label, value, unit_of(field), low, high, judged_words(verdict), shown(field, value),
+        stage, field, label, value, unit_of(field), low, high, words, shown(field, value),
         limits_words(field, low, high),
     )  # fmt: skip
 

@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QGridLayout, QGroupBox, QLabel, QPushButton, QVBox
 
 from magview.job import judge
 from magview.job.parts import Signature
+from magview.job.readings import unjudged_words
 from magview.job.sheet import Job, change, sign, signature_holds, title_of
 from magview.job.standing import dangers
 from magview.spec.base import SpecError
@@ -47,6 +48,10 @@ class EndPage(Page):
         self.told.setWordWrap(True)
         self.told.setAccessibleName(tr("What is missing"))
         self.column.addWidget(self.told)
+        self.unjudged = QLabel()
+        self.unjudged.setWordWrap(True)
+        self.unjudged.setAccessibleName(tr("Not judged"))
+        self.column.addWidget(self.unjudged)
         box = QGroupBox(tr(title_of("next_check")))
         QVBoxLayout(box).addWidget(Form(model, "next_check", theme))
         self.column.addWidget(box)
@@ -99,10 +104,13 @@ class EndPage(Page):
     def _changed(self, job: Job, old: Job) -> None:
         told = standing(job)
         good = not told
+        unjudged = unjudged_words(job)
         self.told.setText(
             "\n".join(f"○ {sentence}" for sentence in told)
             or tr("✓ Finished: every stage is done or skipped, in limits as left, and signed.")
         )
+        self.unjudged.setText(unjudged)
+        self.unjudged.setVisible(bool(unjudged))
         tint(self.told, self._theme.good if good else self._theme.text)
         if job.signature != self._seen:
             self._show_signature(job.signature)

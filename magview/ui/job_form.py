@@ -36,7 +36,12 @@ def verdict_of(row: Row | None) -> str:
     """A verdict with its limits, the mark first; nothing where there is none."""
     if row is None or not row.verdict:
         return ""
-    mark = {"in limits": "✓", "as it must be": "✓", "found out of limits": "△"}.get(row.verdict, "✗")
+    mark = {
+        "in limits": "✓",
+        "as it must be": "✓",
+        "found out of limits": "△",
+        "no limit given, not judged": "–",
+    }.get(row.verdict, "✗")
     if not row.limits_shown:
         return f"{mark} {tr(row.verdict)}"
     return tr("{mark} {verdict} ({limits})", mark=mark, verdict=tr(row.verdict), limits=row.limits_shown)
@@ -290,8 +295,9 @@ class Form(QWidget):
             if words.startswith("✗"):
                 tint(self._told[-1], self._theme.bad, bold=True)
             elif found is not None and verdict:
-                good = found.verdict in ("in limits", "as it must be")
-                tint(self._told[-1], self._theme.good if good else self._theme.bad)
+                colours = {"in limits": self._theme.good, "as it must be": self._theme.good}
+                plain = found.verdict == "no limit given, not judged"
+                tint(self._told[-1], colours.get(found.verdict, self._theme.text if plain else self._theme.bad))
         self.strike.setVisible(bool(sure))
         if sure:
             self.strike.setEnabled(self.model.writable)

@@ -10,7 +10,7 @@ from magview.job.library import read_job
 from magview.job.sheet import change_in, skip
 from magview.spec.files import write_model
 from magview.ui.job_sources import FEEDS
-from magview.ui.job_window import PAGES
+from magview.ui.job_window import END, PAGES
 from tests.job.sheets import demo
 from tests.job_windows import choose_page, form_of, pick, press, tick, write
 
@@ -161,3 +161,18 @@ def test_a_tick_taken_away_leaves_nothing_answered(open_job):
     tick(window, "", "invented")
     tick(window, "", "invented")
     assert read_job(window.model.store.path).invented is False
+
+
+def test_a_drop_without_a_limit_is_not_judged_and_says_so(open_job):
+    window = open_job()
+    write(window, "ground_run", "drop_left_rpm", "60")
+    verdict = form_of(window, "ground_run").verdicts["drop_left_rpm"]
+    assert verdict.text() == "– no limit given, not judged" and colour(verdict) == window.theme.text
+    choose_page(window, END)
+    assert window.page.unjudged.isVisible()
+    assert "no limit was given: ground run: drop, running on left" in window.page.unjudged.text()
+    write(window, "limits", "drop_rpm", "100")
+    form_of(window, "ground_run")
+    assert verdict.text().startswith("✓ in limits")
+    choose_page(window, END)
+    assert not window.page.unjudged.isVisible()

@@ -213,7 +213,7 @@ def test_states_of_stages_in_words_and_signs(open_job):
     write(window, "ground_run", "run_rpm", "1700")
     press(window.bar.done)
     assert "comes after switch-lead proof" in window.bar.said.text()
-    assert state("ground_run").startswith("◐ begun; 2 missing")
+    assert state("ground_run").startswith("◐ begun; 3 missing")
     choose_page(window, "switch_lead")
     _skip(window, "   ")
     assert "can be skipped only with a reason" in window.bar.said.text()
