@@ -10,7 +10,7 @@ from magview.cli import main
 from magview.job import judge, standing
 from magview.job.document import Heading, Paragraph, document
 from magview.job.readings import json_text
-from magview.job.sheet import change_in, new_job, skip
+from magview.job.sheet import change_in, new_job, sign, skip
 from magview.spec.files import write_model
 from tests.job.sheets import demo
 
@@ -76,3 +76,19 @@ def test_done_is_said_with_what_is_out():
     assert heading(found, ". As found").endswith(f"{count} readings found out of limits") and count > 1
     lacking = change_in(demo(), "closing", safety_wired=False)
     assert heading(lacking, "Closing checks").startswith("done, with 1 missing")
+
+
+def test_the_command_says_fields_by_their_words_and_never_simply_finished(capsys, tmp_path):
+    job = change_in(demo(), "ground_run", dead_cut_checked=False, drop_left_rpm=140.0)
+    path = tmp_path / "a-job.json"
+    write_model(path, sign(job, "A. Person", "", "2026-11-25"))
+    assert main(["sheet", str(path)]) == 1
+    out = capsys.readouterr().out
+    assert "NOT AS IT MUST BE: Ground run, stops firing with the switch off, at idle: no\n" in out
+    assert "OUT OF LIMITS: Ground run, drop, running on left: 140 rpm (at most 100 rpm)\n" in out
+    assert "dead_cut" not in out and "False" not in out and "_rpm" not in out
+    # Two drops of 140 and 75 rpm differ by 65, and 40 is the most.
+    assert "Finished; signed, with 3 readings out of limits or not as they must be.\n" in out
+    write_model(path, sign(change_in(job, "ground_run", drop_left_rpm=75.0), "A. Person", "", "2026-11-25"))
+    assert main(["sheet", str(path)]) == 1
+    assert "Finished; signed, with 1 reading out of limits or not as it must be.\n" in capsys.readouterr().out
