@@ -11,7 +11,7 @@ from PySide6.QtGui import QGuiApplication, QValidator, QWheelEvent
 from PySide6.QtWidgets import QAbstractSpinBox, QComboBox, QDoubleSpinBox, QWidget
 
 from magview.spec.language import number, tr
-from magview.spec.units import MM_PER_INCH, parse_angle_deg, parse_length_mm, parse_number
+from magview.spec.units import MM_PER_INCH, parse_angle_deg, parse_btdc_deg, parse_length_mm, parse_number
 
 
 class QuietCombo(QComboBox):
@@ -157,6 +157,14 @@ class AngleSpin(QuantitySpin):
     def textFromValue(self, value: float) -> str:
         """To a hundredth of a degree, with the sign."""
         return f"{number(round(value, 2) + 0.0, '+.2f')}°"
+
+
+class BtdcSpin(AngleSpin):
+    """Crank degrees before top dead centre: "22 BTDC" is 22, and "3 ATDC" is −3."""
+
+    def __init__(self, step: float, low: float, high: float, parent: QWidget | None = None) -> None:
+        super().__init__(step, low, high, parent)
+        self._parse = parse_btdc_deg
 
 
 class LengthSpin(QuantitySpin):

@@ -26,7 +26,7 @@ from magview.physics.coupling import speed_mismatch
 from magview.physics.engine import firing_order_mismatch
 from magview.spec.language import marked, number, tr
 from magview.spec.units import format_angle, format_length
-from magview.ui.inputs import AngleSpin
+from magview.ui.inputs import AngleSpin, BtdcSpin
 from magview.ui.model import BenchModel
 from magview.ui.plan_box import PlanBox
 from magview.ui.stop_box import StopBox
@@ -111,7 +111,7 @@ class TimingPanel(QWidget):
             radio = QRadioButton(tr(_SIDE_WORDS[side]))
             radio.setToolTip(tr("Show this magneto's coupling"))
             self.sides.addButton(radio, row)
-            reads, wanted = (AngleSpin(0.5, -BTDC_LIMIT_DEG, BTDC_LIMIT_DEG) for _ in range(2))
+            reads, wanted = (BtdcSpin(0.5, -BTDC_LIMIT_DEG, BTDC_LIMIT_DEG) for _ in range(2))
             left = side == "left"
             reads.setAccessibleName(tr("left magneto, lamp reads") if left else tr("right magneto, lamp reads"))
             wanted.setAccessibleName(tr("left magneto, wanted") if left else tr("right magneto, wanted"))

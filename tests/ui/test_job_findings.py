@@ -176,3 +176,29 @@ def test_a_drop_without_a_limit_is_not_judged_and_says_so(open_job):
     assert verdict.text().startswith("✓ in limits")
     choose_page(window, END)
     assert not window.page.unjudged.isVisible()
+
+
+# ---------------------------------------------------------------------- as mechanics write
+
+
+def test_teeth_and_angles_as_mechanics_write_them(open_job):
+    window = open_job()
+    path = window.model.store.path
+    for field, typed, value in (
+        ("moved_magneto_teeth", "3 with", 3), ("moved_disc_teeth", "3 against", -3),
+        ("reads_btdc_deg", "22 BTDC", 22.0), ("result_btdc_deg", "2 ATDC", -2.0),
+    ):  # fmt: skip
+        write(window, "tooth_shift", field, typed)
+        assert getattr(read_job(path).tooth_shift, field) == value
+    write(window, "tooth_shift", "moved_disc_teeth", "1.5")
+    told = form_of(window, "tooth_shift").verdicts["moved_disc_teeth"].text()
+    assert "not a whole number of teeth" in told and "3 with or 3 against" in told
+    # At the bench as well.
+    main = window._source._window  # noqa: SLF001
+    main.tabs.setCurrentIndex(1)
+    spin = main.timing.reads["left"]
+    spin.setFocus()
+    spin.selectAll()
+    QTest.keyClicks(spin.lineEdit(), "22 BTDC")
+    QTest.keyClick(spin.lineEdit(), Qt.Key.Key_Return)
+    assert main.model.state.engaged.left.reads_btdc_deg == 22.0
