@@ -19,7 +19,7 @@ from PySide6.QtWidgets import (
 from magview.job import judge, standing
 from magview.job.sheet import STAGES, Job, stage_of
 from magview.spec.language import marked, tr
-from magview.ui.job_model import JobModel, part_title
+from magview.ui.job_model import NOT_TAKEN, JobModel, part_title
 from magview.ui.style import tint
 from magview.ui.theme import Theme
 
@@ -170,6 +170,7 @@ class StageBar(QFrame):
         column.addWidget(self.said)
         column.addLayout(row)
         model.changed.connect(self._changed)
+        model.pending_changed.connect(self._pending)
         self.say("")
 
     def show_page(self, stage: str | None) -> None:
@@ -211,11 +212,14 @@ class StageBar(QFrame):
             self.missing.clear()
             return
         state, lacks = stage_of(job, stage).state, judge.missing(job, stage)
+        pending = self._model.pending_in(stage)
         self.done.setEnabled(writable and state == "open")
         self.skip.setEnabled(writable and state != "skipped")
         self.again.setEnabled(writable and state != "open")
         if state == "skipped":
             self.missing.setText(tr("Skipped: {reason}", reason=stage_of(job, stage).reason))
+        elif pending:
+            self.missing.setText(f"✗ {tr(NOT_TAKEN, what=', '.join(pending))}")
         elif lacks:
             self.missing.setText(tr("Still missing: {what}.", what=", ".join(lacks)))
         else:
@@ -223,6 +227,9 @@ class StageBar(QFrame):
         bad = self.missing.text().startswith("✗")
         if self._theme is not None:
             tint(self.missing, self._theme.bad if bad else self._theme.text, bold=bad)
+
+    def _pending(self) -> None:
+        self._changed(self._model.job)
 
     @staticmethod
     def _whole(job: Job, stage: str, is_open: bool) -> str:

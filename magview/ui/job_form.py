@@ -174,6 +174,7 @@ class Form(QWidget):
         if sentence:
             self._wrong(entry, sentence)
             return
+        self.model.let_go(self.part, entry.field)
         edit = self.edits[entry.field]
         line = edit.line if isinstance(edit, DayEdit) else edit
         if not isinstance(line, RowsEdit):
@@ -195,6 +196,10 @@ class Form(QWidget):
 
     def _typing(self, entry: Entry, value: Any) -> None:
         """The verdict while it is typed: on a sheet that would have it, and is not kept."""
+        edit = self.edits[entry.field]
+        line = edit.line if isinstance(edit, DayEdit) else edit
+        if isinstance(line, LineEdit) and not line.isModified():  # put back as it was
+            self.model.let_go(self.part, entry.field)
         sentence = self._outside(entry, value)
         try:
             job = self.model.with_value(self.part, entry.field, value)
@@ -208,6 +213,7 @@ class Form(QWidget):
 
     def _wrong(self, entry: Entry, sentence: str) -> None:
         self._say(entry, f"✗ {sentence}", self._theme.bad)
+        self.model.hold(self.part, entry.field, entry.words)
         self.model.refused.emit(tr("{field}: {sentence}", field=entry.words, sentence=sentence))
 
     def finish(self) -> None:
@@ -251,6 +257,8 @@ class Form(QWidget):
                 edit.today.setEnabled(writable)
             if not (isinstance(line, LineEdit) and line.isModified()):
                 self._judge(self.entries[field])
+                if isinstance(line, LineEdit):
+                    self.model.let_go(self.part, field)
         self._show_told()
 
     def _judge(self, entry: Entry) -> None:

@@ -60,7 +60,7 @@ class JobWindow(QMainWindow):
         self.reports = Reports(self)
         self._pages: dict[str, Page] = {}
         self._identity: object = None
-        self._inches = False
+        self._inches, self._refusing = False, False
         self.history = HistoryPage(self.model, bench, theme)
         self.preview = PreviewPage(self.model)
         self.contents = Contents(self.model, PAGES)
@@ -71,7 +71,8 @@ class JobWindow(QMainWindow):
         self.menus = JobMenus(self)
         self.statusBar().addPermanentWidget(self.saved)
         self.model.changed.connect(self._changed)
-        self.model.refused.connect(self.answer)
+        self.model.refused.connect(self._refused)
+        self.model.righted.connect(self._righted)
         for bar in (self.bar, self.danger):
             bar.set_theme(theme)
         self._changed(self.model.job)
@@ -174,6 +175,8 @@ class JobWindow(QMainWindow):
             self.saved.setText(tr("✗ Not saved"))
         else:
             self.saved.setText(tr("✓ Saved in {file}", file=store.path.name))
+        if old is not None and job != old:
+            self._righted()
         if identity(job) != self._identity:
             self._identity = identity(job)
             if self._identity is not None:
@@ -187,7 +190,17 @@ class JobWindow(QMainWindow):
 
     def answer(self, sentence: str) -> None:
         """Put one sentence under the page, where it stays until something else is done."""
+        self._refusing = False
         self.bar.say(f"{sentence[:1].upper()}{sentence[1:]}")
+
+    def _refused(self, sentence: str) -> None:
+        self.answer(sentence)
+        self._refusing = True
+
+    def _righted(self) -> None:
+        """What was refused is put right: the refusal goes."""
+        if self._refusing:
+            self.answer("")
 
     def changeEvent(self, event: QEvent) -> None:
         """In front again: has somebody changed the file meanwhile?"""

@@ -202,3 +202,66 @@ def test_teeth_and_angles_as_mechanics_write_them(open_job):
     QTest.keyClicks(spin.lineEdit(), "22 BTDC")
     QTest.keyClick(spin.lineEdit(), Qt.Key.Key_Return)
     assert main.model.state.engaged.left.reads_btdc_deg == 22.0
+
+
+# ---------------------------------------------------------------------- refusals
+
+
+def test_a_refusal_goes_with_its_correction_and_till_then_nothing_is_said_to_be_whole(open_job):
+    window = open_job()
+    made_safe(window)
+    window.model.skip("switch_lead", "check")
+    for field, text in (("first_stop_deg", "41"), ("second_stop_deg", "-39")):
+        write(window, "dead_centre", field, text)
+    pick(window, "dead_centre", "stroke", "compression")
+    assert window.bar.missing.text() == "✓ Nothing is missing."
+    write(window, "dead_centre", "second_stop_deg", "about 39")
+    assert "is not an angle" in window.bar.said.text()
+    assert window.bar.missing.text().startswith("✗ Not taken yet: Disc at the stop, the other way.")
+    press(window.bar.done)
+    assert read_job(window.model.store.path).dead_centre.state == "open"
+    assert "Not taken yet" in window.bar.said.text() or "is not an angle" in window.bar.said.text()
+    # Put right: what was said of it goes, here and beside it.
+    write(window, "dead_centre", "second_stop_deg", "-38.5")
+    assert window.bar.said.text() == "" and not window.bar.said.isVisible()
+    assert "✗" not in form_of(window, "dead_centre").verdicts["second_stop_deg"].text()
+    assert window.bar.missing.text() == "✓ Nothing is missing."
+    # Put back by Escape, or typed back as it was.
+    for undo in ("Escape", "-38.5"):
+        write(window, "dead_centre", "second_stop_deg", "wide")
+        assert window.bar.missing.text().startswith("✗ Not taken yet")
+        if undo == "Escape":
+            line = form_of(window, "dead_centre").edits["second_stop_deg"]
+            line.setFocus()
+            QTest.keyClick(line, Qt.Key.Key_Escape)
+        else:
+            write(window, "dead_centre", "second_stop_deg", undo)
+        assert window.bar.said.text() == "" and window.bar.missing.text() == "✓ Nothing is missing."
+    # A step taken back shows what the sheet has, and nothing waits.
+    write(window, "dead_centre", "second_stop_deg", "wide")
+    window.undo()
+    assert form_of(window, "dead_centre").edits["second_stop_deg"].text() == "-39"
+    assert window.bar.missing.text() == "✓ Nothing is missing."
+
+
+def test_teeth_refused_and_corrected_leave_no_message(open_job):
+    window = open_job()
+    write(window, "tooth_shift", "moved_disc_teeth", "1.5")
+    assert "whole number of teeth" in window.bar.said.text()
+    write(window, "tooth_shift", "moved_disc_teeth", "3 against")
+    assert window.bar.said.text() == ""
+    # What a stage was said to lack goes when it is entered.
+    press(window.bar.done)
+    assert window.bar.said.text()
+    write(window, "tooth_shift", "reads_btdc_deg", "22")
+    assert window.bar.said.text() == ""
+
+
+def test_rows_not_taken_are_told_at_the_foot(open_job):
+    window = open_job()
+    table = form_of(window, "internal_timing").edits["trials"]
+    press(table.add)
+    assert window.bar.missing.text().startswith("✗ Not taken yet: Trials")
+    window.page.ensureWidgetVisible(table.drop)
+    press(table.drop)
+    assert window.bar.missing.text().startswith("Still missing")
