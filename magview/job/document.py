@@ -9,7 +9,7 @@ from collections.abc import Callable, Iterator
 from typing import Literal
 
 from magview import __version__
-from magview.bench.state import BenchState, Mounting
+from magview.bench.state import BenchState, Mounting, readings
 from magview.bench.sureness import percent_words, value_words
 from magview.bench.words import breaker_end_sense
 from magview.job import judge, standing, svg
@@ -31,6 +31,9 @@ STATEMENT = marked(
     "holds the true value 95 times in 100 unless stated otherwise. It does not allow for mistakes, "
     "nor for a magneto that differs from the file it was compared with."
 )
+
+_SAME_MM = 0.0005
+"""Gaps are written to a thousandth of a millimetre."""
 
 Side = Literal["as found", "as left"]
 _SIDES: dict[Side, str] = {"as found": marked("As found"), "as left": marked("As left")}
@@ -314,17 +317,25 @@ def _sure_cells(sure: Sure, unit: str) -> tuple[str, ...]:
 
 def _figures(job: Job) -> Iterator[Block]:
     try:
-        pictures = [p for side in ("as_found", "internal_timing") if (p := _breaker(job, side)) is not None]
+        drawn = {stage: p for stage in ("as_found", "internal_timing") if (p := _breaker(job, stage)) is not None}
         couplings = _couplings(job)
     except (SpecError, ValueError) as error:
         yield Paragraph(tr("No drawings: {error}", error=error), "small")
         return
-    if pictures:
-        yield Heading(tr("As found and as left: breaker end, contacts just opening"), 3)
-        yield Figures(tuple(pictures))
+    if drawn:
+        yield Heading(tr(_BREAKER_ENDS[tuple(drawn)]), 3)
+        yield Figures(tuple(drawn.values()))
     if couplings:
         yield Heading(tr("As found and as left: coupling, seen from the drive end"), 3)
         yield Figures(tuple(couplings), 0.34)
+
+
+_BREAKER_ENDS = {
+    ("as_found", "internal_timing"): marked("As found and as left: breaker end, contacts just opening"),
+    ("as_found",): marked("As found: breaker end, contacts just opening"),
+    ("internal_timing",): marked("As left: breaker end, contacts just opening"),
+}
+"""Over the drawings, by which there are."""
 
 
 def _breaker(job: Job, stage: str) -> tuple[str, str] | None:
@@ -342,6 +353,9 @@ def _breaker(job: Job, stage: str) -> tuple[str, str] | None:
         told.append(tr("opens {angle} against the E-gap", angle=opens))
     if setting.gap_mm is not None:
         told.append(tr("largest gap {gap}", gap=shown("gap_mm", setting.gap_mm)))
+    drawn_mm = float(readings(state).max_gap_mm[0])
+    if setting.gap_mm is not None and abs(drawn_mm - setting.gap_mm) >= _SAME_MM:
+        told.append(tr("drawn is the gap that plate and screw give, {gap}", gap=shown("gap_mm", drawn_mm)))
     seen = (
         tr("Seen from the breaker end, rotation clockwise.")
         if breaker_end_sense(state.magneto) > 0

@@ -145,4 +145,6 @@ def unit_words(field: str, inches: bool) -> str:
         if "screw" in field:
             return tr("°, + closer")
         return tr("crank °") if "tolerance" in field or "stop" in field else "°"
+    if "_from_" in field:  # the title says which way is positive
+        return tr("teeth")
     return {"rpm": tr("rpm"), "h": tr("h"), "teeth": tr("teeth, + with rotation"), "N": "N", "": ""}[unit]

@@ -250,8 +250,16 @@ class JobWindow(QMainWindow):
         self.page.finish()
         if self.page_name in STAGES and self.model.finish(self.page_name):
             done = self.page_name
-            self.go(1)
+            self._go_on()
             self.bar.say_done(self.model.job, done)
+
+    def _go_on(self) -> None:
+        """The next page, and the keyboard on its first entry, where the work goes on."""
+        self.go(1)
+        forms = self.page.forms()
+        edits = [edit for edit in forms[0].edits.values() if edit.isEnabled()] if forms else []
+        if edits:
+            edits[0].setFocus(Qt.FocusReason.TabFocusReason)
 
     def ask_skip(self) -> None:
         """Ask for a reason, and skip the stage in front."""
@@ -268,6 +276,8 @@ class JobWindow(QMainWindow):
 
     def _skip(self, stage: str, reason: str) -> None:
         if self.model.skip(stage, reason):
+            if self.page_name == stage:
+                self._go_on()
             self.answer(tr("Skipped: {stage}.", stage=part_title(stage)))
 
     def open_stage(self) -> None:

@@ -148,7 +148,7 @@ class Layout:
         """Put a block below what is there already; a heading stays with what follows it."""
         match block:
             case Heading():
-                self._heading(block, self._tall(following) if isinstance(following, Figures) else 18 * _MM)
+                self._heading(block, self._with_heading(following))
             case Paragraph():
                 self._paragraph(block)
             case Table():
@@ -157,6 +157,23 @@ class Layout:
                 self._figures(block)
             case SignatureLines():
                 self._signature(block)
+
+    def _with_heading(self, following: Block | None) -> float:
+        """What stands on one page with a heading: a drawing; a table, where a page holds both; else a few lines."""
+        if isinstance(following, Figures):
+            return self._tall(following)
+        whole = self._whole(following) if isinstance(following, Table) else 0.0
+        return whole if 0.0 < whole < self._bottom - self._top - 15 * _MM else 18 * _MM
+
+    def _whole(self, table: Table) -> float:
+        """How high a table is that is not split."""
+        widths = self._widths(table)
+        head = self._height(table.head, widths, True) if table.head else 0.0
+        return head + sum(self._height(row, widths, i in table.bad) for i, row in enumerate(table.rows)) + 1.5 * _MM
+
+    def _widths(self, table: Table) -> list[float]:
+        whole = sum(table.weights)
+        return [self._width * w / whole for w in table.weights]
 
     def paint(self, writer: QPdfWriter, foot: str) -> None:
         """Draw all pages, each with its foot."""
@@ -271,8 +288,7 @@ class Layout:
         self._y += 1.2 * _MM
 
     def _table(self, table: Table) -> None:
-        whole = sum(table.weights)
-        widths = [self._width * w / whole for w in table.weights]
+        widths = self._widths(table)
         if table.head:
             self._row(table.head, widths, bold=True, heavy=True, keep=8 * _MM)
         page = len(self.pages)

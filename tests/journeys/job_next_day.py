@@ -92,6 +92,7 @@ def main() -> None:
     QTest.keyClicks(dialog.findChild(QLineEdit), "Rain")
     QTest.keyClick(dialog.findChild(QLineEdit), Qt.Key.Key_Return)
     assert read_job(path).ground_run.reason == "Rain"
+    choose_page(sheet, "ground_run")
     press(sheet.bar.again)
     for field, text in (("run_rpm", "1700"), ("drop_left_rpm", "60"), ("drop_right_rpm", "130")):
         write(sheet, "ground_run", field, text)

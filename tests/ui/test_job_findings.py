@@ -4,15 +4,16 @@ from __future__ import annotations
 
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QInputDialog, QLineEdit
 
-from magview.job.judge import progress, verdicts
+from magview.job.judge import checks, progress, verdicts
 from magview.job.library import read_job
 from magview.job.sheet import change_in, skip
 from magview.spec.files import write_model
 from magview.ui.job_sources import FEEDS
 from magview.ui.job_window import END, PAGES
 from tests.job.sheets import demo
-from tests.job_windows import choose_page, form_of, pick, press, tick, write
+from tests.job_windows import choose_page, form_of, front, pick, press, tick, write
 
 
 def colour(label) -> str:
@@ -265,3 +266,34 @@ def test_rows_not_taken_are_told_at_the_foot(open_job):
     window.page.ensureWidgetVisible(table.drop)
     press(table.drop)
     assert window.bar.missing.text().startswith("Still missing")
+
+
+# ---------------------------------------------------------------------- where the work goes on
+
+
+def test_after_done_and_after_skipping_the_next_pages_first_entry_has_the_keyboard(open_job, qtbot):
+    window = open_job()
+    choose_page(window, "cautions")
+    for field in checks(window.model.job.cautions):
+        tick(window, "cautions", field)
+    press(window.bar.done)
+    assert window.page_name == "switch_lead"
+    assert form_of(window, "switch_lead").edits["meter_grounded_switch_off"].hasFocus()
+    press(window.bar.skip)
+    dialog = next(d for d in window.findChildren(QInputDialog) if d.isVisible())
+    QTest.keyClicks(dialog.findChild(QLineEdit), "no lead")
+    QTest.keyClick(dialog, Qt.Key.Key_Return)
+    assert window.page_name == "dead_centre" and window.bar.said.text() == "Skipped: Switch-lead proof."
+    front(qtbot, window)
+    qtbot.waitUntil(form_of(window, "dead_centre").edits["first_stop_deg"].hasFocus)
+
+
+def test_the_marks_labels_say_with_rotation_once_and_one_reading_is_one(open_job):
+    window = open_job()
+    label = form_of(window, "marks").labels["magneto_from_disc_teeth"].text()
+    assert label == "Magneto flange's mark from the disc's, with rotation [teeth]"
+    assert form_of(window, "tooth_shift").labels["moved_disc_teeth"].text().endswith("[teeth, + with rotation]")
+    pick(window, "switch_lead", "meter_grounded_switch_off", False)
+    assert window.contents.progress.text().endswith("; 1 reading out")
+    pick(window, "switch_lead", "meter_grounded_switch_on", True)
+    assert window.contents.progress.text().endswith("; 2 readings out")

@@ -220,6 +220,7 @@ def test_states_of_stages_in_words_and_signs(open_job):
     _skip(window, "No lead: magneto on the bench")
     assert state("switch_lead") == "→ skipped: No lead: magneto on the bench"
     assert read_job(window.model.store.path).switch_lead.state == "skipped"
+    choose_page(window, "switch_lead")
     assert "No lead" in window.bar.missing.text()
     press(window.bar.again)
     assert state("switch_lead") == "○ not begun"
