@@ -148,9 +148,7 @@ def _parser() -> _Parser:
     shift.add_argument("--drive-teeth", type=_whole, metavar="N", help="teeth of the disc's drive face")
     shift.add_argument("--rotor-turns-per-crank-turn", type=_ratio, metavar="K", help="a number or a fraction, 9/8")
     shift.add_argument("--reads", type=_btdc, required=True, metavar="BTDC", help="where the lamp says it fires")
-    shift.add_argument(
-        "--wanted", type=_btdc, metavar="BTDC", help="where it should; left out: as the engine's file"
-    )
+    shift.add_argument("--wanted", type=_btdc, metavar="BTDC", help="where it should; left out: as the engine's file")
     shift.set_defaults(run=_shift)
 
     engine = commands.add_parser("engine", help="true top dead centres and firing of every cylinder")
