@@ -176,7 +176,7 @@ def class_set() -> QPixmap:
     settle()
     maker = window.classes.windows["make"]
     for name in ("measure-the-gap", "gap-wrong", "switch-lead"):
-        maker.add_exercise(find_exercise(name))
+        maker.fields.add_exercise(find_exercise(name))
     maker.resize(1280, 640)
     settle()
     return maker.grab()

@@ -16,6 +16,9 @@ def window() -> int:
 
 
 def _run(entry: str) -> int:
+    from magview.ui.starting import put_off, resume
+
+    put_off()
     try:
         from magview import cli
     except ModuleNotFoundError as error:
@@ -27,6 +30,7 @@ def _run(entry: str) -> int:
                 "install magview again, with `pip install --force-reinstall` and what it was installed from\n"
             )
         return 2
+    resume()
     code: int = getattr(cli, entry)()
     return code
 

@@ -1,4 +1,4 @@
-"""The ``magview`` command: thin words around spec, physics and bench (``model.md`` §10).
+"""The ``magview`` command: what may be written behind it, and who answers.
 
 Exit codes: 0 pass, 1 out of limits or out of reach, 2 bad input.
 """
@@ -7,46 +7,26 @@ from __future__ import annotations
 
 import argparse
 import contextlib
-import json
-import math
 import os
 import re
 import sys
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import asdict
 from fractions import Fraction
 from typing import Any, NoReturn, TypeVar
 
-import numpy as np
-
-from magview import __version__
-from magview.bench.apply import BTDC_LIMIT_DEG
-from magview.bench.verdict import faults, judged_words, mark_words, never_words
-from magview.bench.words import move_words, setting_moves, way_words
+from magview import CAUTION, __version__
 from magview.cli_class import add_class_command
 from magview.cli_guide import add_guide
 from magview.cli_paper import add_commands as add_paper_commands
 from magview.cli_sheet import add_commands
-from magview.physics.coupling import Move, outside_tolerance, plan
-from magview.physics.engine import firing_order_mismatch, firing_table, top_dead_centre_deg
-from magview.physics.setting import Readings, internal_timing
 from magview.spec.base import SpecError
-from magview.spec.library import (
-    find_engine,
-    find_installation,
-    find_magneto,
-    shipped_names,
-)
-from magview.spec.magneto import Magneto, Rotation
-from magview.spec.units import format_angle, format_length, parse_angle_deg, parse_btdc_deg, parse_length_mm
+from magview.spec.library import shipped_names
+from magview.spec.magneto import Magneto
+from magview.spec.units import parse_angle_deg, parse_btdc_deg, parse_length_mm
 
-PASS, FAIL, BAD_INPUT = 0, 1, 2
+PASS, BAD_INPUT = 0, 2
 
 T = TypeVar("T")
-
-CAUTION = (
-    "A training and planning aid: treat the propeller as live; the maker's current manual and local rules govern."
-)
 
 
 def main(argv: Sequence[str] | None = None) -> int:
@@ -54,11 +34,9 @@ def main(argv: Sequence[str] | None = None) -> int:
     for stream in (sys.stdout, sys.stderr):
         if hasattr(stream, "reconfigure"):
             stream.reconfigure(errors="replace")  # a terminal without ° gets a ?, not a traceback
-    parser = _parser()
     words = _with_values(sys.argv[1:] if argv is None else argv)
-    if words and not words[0].startswith("-") and words[0] not in parser.commands and _is_file(words[0]):
-        words = ["open", *words]
-    arguments = parser.parse_args(words)
+    # The bench, asked for without a word more, does not wait for the parser of twenty commands.
+    arguments = _parsed(words) if words else argparse.Namespace(run=_window, magneto=None)
     try:
         code: int = arguments.run(arguments)
         sys.stdout.flush()
@@ -71,6 +49,13 @@ def main(argv: Sequence[str] | None = None) -> int:
         with contextlib.suppress(OSError):
             os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
         return PASS
+
+
+def _parsed(words: list[str]) -> argparse.Namespace:
+    parser = _parser()
+    if not words[0].startswith("-") and words[0] not in parser.commands and _is_file(words[0]):
+        words = ["open", *words]
+    return parser.parse_args(words)
 
 
 def window() -> int:
@@ -215,7 +200,7 @@ _whole = _argument(_parse_whole)
 _ratio = _argument(_parse_ratio)
 
 
-# ---------------------------------------------------------------------- commands
+# ---------------------------------------------------------------------- commands, none imported before it is wanted
 
 
 def _window(arguments: argparse.Namespace) -> int:
@@ -231,7 +216,7 @@ def _open(arguments: argparse.Namespace) -> int:
 
 
 def _desktop(arguments: argparse.Namespace) -> int:
-    from magview.cli_desktop import run_desktop  # the window does not wait for this, nor for the next
+    from magview.cli_desktop import run_desktop
 
     return run_desktop(arguments.remove, arguments.json)
 
@@ -243,192 +228,30 @@ def _check(arguments: argparse.Namespace) -> int:
 
 
 def _readings(arguments: argparse.Namespace) -> int:
-    magneto = find_magneto(arguments.magneto)
-    backplate, screw = arguments.backplate_deg, arguments.screw_deg
-    for option, value, (low, high), where in (
-        ("--backplate-deg", backplate, magneto.backplate.range_deg, "the slot"),
-        ("--screw-deg", screw, magneto.contact_screw.range_deg, "the contact screw's travel"),
-    ):
-        if not low <= value <= high:
-            raise SpecError(f"{option} is {value:g}; {where} of this magneto runs from {low:g} to {high:g}")
-    result = internal_timing(magneto).readings(backplate, screw)
-    if arguments.json:
-        _print_json(
-            {
-                "opens_deg": result.opens_deg,
-                "closes_deg": result.closes_deg,
-                "max_gap_mm": result.max_gap_mm,
-                "e_gap_error_deg": result.e_gap_error_deg,
-                "mark_offset_mm": result.mark_offset_mm,
-                "dwell_deg": result.dwell_deg,
-                "within_limits": bool(result.within_limits),
-            }
-        )
-    else:
-        _say(_readings_text(magneto, backplate, screw))
-    return PASS if result.within_limits else FAIL
+    from magview.cli_calculators import run_readings
+
+    return run_readings(arguments)
 
 
 def _adjust(arguments: argparse.Namespace) -> int:
-    magneto = find_magneto(arguments.magneto)
-    if arguments.gap < 0:
-        raise SpecError(f"--gap is {arguments.gap:g} mm; it must be 0 or more")
-    result = internal_timing(magneto).adjust(arguments.gap)
-    if arguments.json:
-        _print_json(
-            {
-                "backplate_deg": result.backplate_deg,
-                "screw_deg": result.screw_deg,
-                "reachable": result.reachable,
-                "reason": result.reason,
-            }
-        )
-    elif result.reachable:
-        designed = magneto.designed_setting.backplate_deg
-        _say(f"{magneto.name}: {format_length(arguments.gap, False)} = {format_length(arguments.gap, True)}")
-        _say(f"  backplate      {format_angle(result.backplate_deg, True)}")
-        _say(f"  contact screw  {format_angle(result.screw_deg, True)}")
-        moves = setting_moves(magneto, result.backplate_deg - designed, result.screw_deg)
-        _say(f"From the designed setting: {', then '.join(moves) if moves else 'nothing to turn'}.\n{CAUTION}")
-    else:
-        _say(f"{magneto.name}: {format_length(arguments.gap, False)} cannot be had: {result.reason}.")
-    return PASS if result.reachable else FAIL
+    from magview.cli_calculators import run_adjust
+
+    return run_adjust(arguments)
 
 
 def _shift(arguments: argparse.Namespace) -> int:
-    by_hand = (arguments.magneto_teeth, arguments.drive_teeth, arguments.rotor_turns_per_crank_turn)
-    if arguments.installation is not None:
-        if by_hand != (None, None, None):
-            raise SpecError("give either an INSTALLATION or the teeth and the ratio, not both")
-        installation = find_installation(arguments.installation)
-        coupling, engine = installation.coupling, installation.engine
-        magneto_teeth, drive_teeth = coupling.magneto_teeth, coupling.drive_teeth
-        ratio: float | Fraction = installation.rotor_turns_per_crank_turn
-        side = "right" if installation.position == "right" else "left"
-        wanted = getattr(engine.firing_btdc_deg, side) if arguments.wanted is None else arguments.wanted
-    else:
-        if None in by_hand or arguments.wanted is None:
-            raise SpecError(
-                "without an INSTALLATION, --magneto-teeth, --drive-teeth, --rotor-turns-per-crank-turn and --wanted "
-                "are all needed"
-            )
-        installation = None
-        magneto_teeth, drive_teeth, ratio = by_hand
-        wanted = arguments.wanted
-    try:
-        moves = plan(magneto_teeth, drive_teeth, ratio, arguments.reads, wanted)
-    except ValueError as error:
-        raise SpecError(str(error)) from error
-    for option, value in (("--reads", arguments.reads), ("--wanted", wanted)):
-        if abs(value) > BTDC_LIMIT_DEG:
-            raise SpecError(f"{option} is {value:g}; it must lie within ±{BTDC_LIMIT_DEG:g}° of top dead centre")
-    tolerance = None if installation is None else installation.engine.timing_tolerance_deg
-    outside = None if tolerance is None else outside_tolerance(moves, tolerance)
-    if arguments.json:
-        _print_json({"moves": [asdict(move) for move in moves]})
-    else:
-        rotation = None if installation is None else installation.magneto.rotation
-        _say(_moves_text(moves, arguments.reads, wanted, rotation))
-        if tolerance is None:
-            _say("  Whether that is near enough, the engine's manual says; an INSTALLATION brings its tolerance.")
-        else:
-            _say(f"  {outside}" if outside else f"  The first is within the tolerance of {tolerance:g}°.")
-        _say(f"Mark disc, flanges and engine before taking anything apart; move one tooth at a time.\n{CAUTION}")
-    return FAIL if outside else PASS
+    from magview.cli_calculators import run_shift
+
+    return run_shift(arguments)
 
 
 def _engine(arguments: argparse.Namespace) -> int:
-    engine = find_engine(arguments.engine)
-    top, firing = top_dead_centre_deg(engine), firing_table(engine)
-    if arguments.json:
-        _print_json({"top_dead_centre_deg": top, "firing_deg": dict(firing)})
-        return PASS
-    _say(f"{engine.name}: crank degrees from No. 1's own firing top dead centre\n")
-    _say("  cylinder   top dead centre   left fires   right fires")
-    for i in range(engine.cylinders):
-        left, right = firing["left"][i], firing["right"][i]
-        _say(f"  {i + 1:>8}   {format_angle(top[i]):>15}   {format_angle(left):>10}   {format_angle(right):>11}")
-    btdc = engine.firing_btdc_deg
-    _say(f"\nEach fires {btdc.left:g}° (left) and {btdc.right:g}° (right) before its own true top dead centre.")
-    if engine.articulation is not None:
-        _say("A compensated cam aims at equal piston position instead, which on link rods is not quite the same.")
-    mismatch = firing_order_mismatch(engine)
-    if mismatch:
-        _say(f"Take care: {mismatch}.")
-    _say(CAUTION)
-    return PASS
+    from magview.cli_calculators import run_engine
 
-
-# ---------------------------------------------------------------------- output
-
-
-def _moves_text(moves: list[Move], reads: float, wanted: float, rotation: Rotation | None) -> str:
-    lines = [
-        f"Fires at {reads:g}°, wanted {wanted:g}° before top dead centre. Moves, best first:",
-        "",
-        "       fires at   from wanted   magneto flange on the disc; disc on the drive flange",
-    ]
-    for n, move in enumerate(moves[:8], start=1):
-        if rotation is None:
-            words = (way_words(move.magneto_teeth), way_words(move.disc_teeth))
-        else:
-            words = move_words(move, rotation, "drive end")
-        result, residual = format_angle(move.result_btdc_deg), format_angle(move.residual_deg, True)
-        lines.append(f"  {n:>2}   {result:<8}   {residual:<11}   {words[0]}; {words[1]}")
-    return "\n".join([*lines, ""])
+    return run_engine(arguments)
 
 
 def _readings_text(magneto: Magneto, backplate_deg: float, screw_deg: float) -> str:
-    result = internal_timing(magneto).readings(backplate_deg, screw_deg)
-    plate, screw = format_angle(backplate_deg, True), format_angle(screw_deg, True)
-    lines = [
-        f"{magneto.name}: backplate {plate}, contact screw {screw}",
-        "",
-        "  lobe   opens     E-gap error   closes    dwell     largest gap",
-    ]
-    for i in range(len(result.opens_deg)):
-        opens = "never" if never_words(result, i) else format_angle(result.opens_deg[i])
-        closes = format_angle(result.closes_deg[i])
-        error, dwell = format_angle(result.e_gap_error_deg[i], True), format_angle(result.dwell_deg[i])
-        gap = f"{format_length(result.max_gap_mm[i], False)} = {format_length(result.max_gap_mm[i], True)}"
-        lines.append(f"  {i + 1:>4}   {opens:<9} {error:<13} {closes:<9} {dwell:<9} {gap}")
-    low, high = magneto.gap_limits_mm
-    found, judged = faults(magneto, result), judged_words(magneto)
-    lines += [
-        "",
-        f"  straightedge from the rim mark  {_offset_words(result)} (limit ±{magneto.marks.tolerance_mm:.2f} mm)",
-        f"  largest gap allowed             {low:.3f} to {high:.3f} mm = "
-        f"{format_length(low, True)} to {format_length(high, True)}",
-        f"  {'OUT OF LIMITS: ' + '; '.join(found) if found else 'WITHIN LIMITS'}"
-        + (f" ({judged})" if judged else ""),
-        "",
-        "Angles in degrees of the rotor from the neutral before No. 1 fires; a positive error opens late.",
-        CAUTION,
-    ]
-    return "\n".join(lines)
+    from magview.cli_calculators import readings_text
 
-
-def _offset_words(result: Readings) -> str:
-    offset = float(result.mark_offset_mm)
-    return mark_words(f"{abs(offset):.2f} mm", offset)
-
-
-def _say(text: str) -> None:
-    sys.stdout.write(text + "\n")
-
-
-def _print_json(values: dict[str, Any]) -> None:
-    _say(json.dumps({name: _plain(value) for name, value in values.items()}, allow_nan=False))
-
-
-def _plain(value: Any) -> Any:
-    """JSON has no NaN: what does not exist is null."""
-    if isinstance(value, np.ndarray):
-        return [_plain(v) for v in value.tolist()] if value.ndim else _plain(value.item())
-    if isinstance(value, list):
-        return [_plain(v) for v in value]
-    if isinstance(value, dict):
-        return {name: _plain(v) for name, v in value.items()}
-    if isinstance(value, float) and not math.isfinite(value):
-        return None
-    return value
+    return readings_text(magneto, backplate_deg, screw_deg)

@@ -72,15 +72,16 @@ def _show(
     then: Callable[[Any], None] | None = None,
 ) -> int:
     from magview.ui.preflight import say_in_a_box, why_no_window
+    from magview.ui.starting import bring_forward, put_off, resume
 
+    put_off()
+    bring_forward()
     reason = why_no_window()
     if reason is None:
-        from magview.ui.collecting import put_off
-
-        put_off()
         from magview.ui.app import run
 
         return run(item, recover, then)
+    resume()
     _say(f"No window: {reason}\n")
     if box:
         say_in_a_box(reason)

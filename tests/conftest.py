@@ -10,4 +10,4 @@ os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 settings.register_profile("magview", deadline=None)
 settings.load_profile("magview")
 
-pytest_plugins = ["tests.windows", "tests.practice_windows", "tests.job_windows"]
+pytest_plugins = ["tests.windows", "tests.practice_windows", "tests.job_windows", "tests.plot_windows"]

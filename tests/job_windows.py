@@ -112,3 +112,18 @@ def press(button) -> None:
 
     assert button.isVisible() and button.isEnabled(), button.text()
     click(button)
+
+
+def model_of(part: str):
+    """The declaration of a part of the sheet, or of its head."""
+    from magview.job.sheet import Job, new_job
+
+    return Job if part == "" else type(getattr(new_job(), part))
+
+
+def value_in(path: Path, part: str, field: str):
+    """What a file has in a field."""
+    from magview.job.library import read_job
+
+    job = read_job(path)
+    return getattr(job if part == "" else getattr(job, part), field)

@@ -165,6 +165,7 @@ def _apply_note(state: BenchState, action: NoteAction) -> BenchState:
                     inspection,
                     marked("there are {most} inspections already; strike one out first"),
                 ),
+                inspected_at=(*state.inspected_at, (state.backplate_deg, state.screw_deg)),
             )
         case DropInspection(place):
             return replace(
@@ -172,6 +173,7 @@ def _apply_note(state: BenchState, action: NoteAction) -> BenchState:
                 inspections=_without(
                     state.inspections, place, marked("there is no inspection {place}; there are {count}")
                 ),
+                inspected_at=state.inspected_at[:place] + state.inspected_at[place + 1 :],
             )
 
 

@@ -8,13 +8,14 @@ import math
 import os
 import uuid
 from collections.abc import Callable
+from dataclasses import replace
 from functools import cache
 from pathlib import Path
 from typing import Any, Generic, TypeVar
 
 from pydantic import TypeAdapter, ValidationError
 
-from magview.bench.state import BenchState
+from magview.bench.state import BenchState, By
 from magview.physics.setting import internal_timing
 from magview.spec.base import SpecError
 from magview.spec.files import read_json, write_text
@@ -132,6 +133,7 @@ def _take(path: Path) -> int | None:
 def dump_state(state: BenchState) -> str:
     """The state as text, to the last bit."""
     data: dict[str, Any] = _states().dump_python(state, mode="json")
+    del data["touched"]  # no part of the bench itself; what differs from a new one tells it again
     for trial in data["trials"]:  # JSON knows no infinity: no blade was too thick
         if trial["gap_high_mm"] == math.inf:
             trial["gap_high_mm"] = None
@@ -146,29 +148,48 @@ def load_state(path: Path) -> BenchState:
             tr('{name}: is not a kept bench; its format must be "{wanted}"', name=path.name, wanted=FORMAT)
         )
     try:
-        state = _states().validate_python(_with_infinity(data.get("state")))
+        state = _states().validate_python(_completed(data.get("state")))
     except ValidationError as error:
         raise SpecError(
             tr("{name}: is damaged: {reason}", name=path.name, reason=error.errors()[0]["msg"])
         ) from error
+
+    if len(state.inspected_at) != len(state.inspections):
+        raise SpecError(tr("{name}: is damaged: an inspection lacks the setting it was noted at", name=path.name))
 
     def not_finite(_: str) -> None:
         raise SpecError(tr("{name}: is damaged: an angle is not a finite number", name=path.name))
 
     json.loads(dump_state(state), parse_constant=not_finite)
     internal_timing(state.magneto)
-    return state
+    return replace(state, touched=_seen(state))
 
 
-def _with_infinity(data: Any) -> Any:
-    """Trials whose gap has no upper end, as `dump_state` wrote them."""
+def _seen(state: BenchState) -> frozenset[By]:
+    """What hands must have set, for it is not as a bench begins."""
+    begun = state.backplate_deg == state.magneto.designed_setting.backplate_deg and state.screw_deg == 0.0
+    hands: dict[By, bool] = {
+        "setting": not begun or state.lock_tight or state.clamps_tight,
+        "lead": state.lead.switch_on or not state.lead.plug_in,
+    }
+    return frozenset(hand for hand, seen in hands.items() if seen)
+
+
+def _completed(data: Any) -> Any:
+    """With open ends of trials' gaps, which JSON does not know, and where an older bench's inspections were noted."""
     if not isinstance(data, dict):
         return data
-    trials = [
-        {**t, "gap_high_mm": math.inf} if isinstance(t, dict) and t.get("gap_high_mm", 0) is None else t
-        for t in data.get("trials", ())
-    ]
-    return {**data, "trials": trials}
+    data = dict(data)
+    # What is no list at all the model refuses.
+    if isinstance(trials := data.get("trials"), tuple):
+        data["trials"] = tuple(
+            {**t, "gap_high_mm": math.inf} if isinstance(t, dict) and t.get("gap_high_mm", 0) is None else t
+            for t in trials
+        )
+    if isinstance(seen := data.get("inspections"), tuple) and "inspected_at" not in data:
+        present = data.get("backplate_deg", 0.0), data.get("screw_deg", 0.0)
+        data["inspected_at"] = (present,) * len(seen)
+    return data
 
 
 def _age(path: Path) -> float:

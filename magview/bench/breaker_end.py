@@ -37,11 +37,11 @@ PARENTS: dict[str, str | None] = {
 }
 """Groups in drawing order, each with what carries it."""
 
-STILL = ("case", "plate", "case-front", "stop", "screw")
+STILL = ("case", "plate", "case-front", "stop", "screw", "front")
 """Groups that stand still while the rotor turns; the others are drawn on top of them."""
 
-_CAM_POINTS = 720
-"""Half a degree apart: the straight pieces lie within a tenth of a micron of the outline."""
+_CAM_POINTS = 360
+"""A degree apart: the straight pieces lie within half a micron of the outline."""
 
 
 @dataclass(frozen=True, eq=False)
@@ -79,7 +79,7 @@ class Pose:
 def pose(state: BenchState, exaggeration: float = 1.0) -> Pose:
     """Where everything stands for a state; the one link between numbers and picture.
 
-    `exaggeration` draws the gap so many times its size by lifting the arm further; `gap_mm` stays the true one.
+    `exaggeration` [-] draws the gap so many times its size by lifting the arm further; `gap_mm` stays the true one.
     """
     magneto, timing = state.magneto, internal_timing(state.magneto)
     sense, arms = breaker_end_sense(magneto), linkage(magneto.cam.profile, magneto.breaker)

@@ -73,7 +73,11 @@ def crank_pose(engine: Engine, crank_deg: float) -> CrankPose:
 
 
 def disc_point(engine: Engine, radius_mm: float, btdc_deg: float, crank_deg: float) -> Array:
-    """Where a reading of the timing disc stands [mm]: under the pointer when the crank is that far before."""
+    """Where a reading of the timing disc stands [mm], shape (2,), y upwards: under the pointer when the crank is
+    that far before top dead centre [crank deg].
+
+    `crank_deg` is where the crank is now, from No. 1's firing top dead centre [deg].
+    """
     return polar(radius_mm, _TDC_BEARING + engine_sense(engine) * (btdc_deg + crank_deg))
 
 

@@ -41,7 +41,7 @@ class DrivePose:
 
     @property
     def turns_deg(self) -> dict[str, float]:
-        """For the groups of the drawing."""
+        """The bearings by the drawing's groups [deg clockwise from the top]."""
         return {"flange": self.flange, "disc": self.disc, "hub": self.hub}
 
 

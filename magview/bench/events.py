@@ -22,7 +22,7 @@ _HAIR_DEG = 1e-6
 
 
 def events_deg(state: BenchState, kind: str) -> tuple[NDArray[np.float64], float]:
-    """Rotor angles of one kind [deg] and the period in which they come again [deg].
+    """Rotor angles (n,) of one kind [deg] and the period in which they come again [rotor deg].
 
     Raises ValueError for a kind that is not in KINDS.
     """

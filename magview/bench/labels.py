@@ -9,7 +9,7 @@ from magview.spec.frozen import frozen
 
 @frozen
 class Label:
-    """A name with its leader line. Pixels, y downwards; `x, y` is the end of the line at the name."""
+    """A name with its leader line [px], y downwards; `x, y` is the end of the line at the name."""
 
     text: str
     x: float
@@ -18,6 +18,7 @@ class Label:
     """Whether the name stands at the left side, written leftwards from (x, y)."""
     tip_x: float
     tip_y: float
+    """What it points at [px]."""
 
 
 def arrange(

@@ -23,6 +23,7 @@ class Stroke:
     """One line of the diagram."""
 
     points: Array
+    """Shape (n, 2), in the diagram's own units: WIDTH by HEIGHT."""
     kind: str
     """"wire", "part", "fault" or "ground": how it is drawn."""
 

@@ -17,7 +17,8 @@ from magview.spec.units import MM_PER_INCH
 
 
 def bounds(kind: Kind, entry: Entry) -> dict[str, float]:
-    """The bounds of an entry's numbers: any of "ge", "gt", "le", "lt"; of each value where it is a list."""
+    """The bounds of an entry's numbers in the file's unit: any of "ge", "gt", "le", "lt"; of each value where it is a
+    list."""
     return dict(_bounds(leaf_paths(MODELS[kind])[entry.field]))
 
 

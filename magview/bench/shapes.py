@@ -40,7 +40,7 @@ def polar(radius: ArrayLike, bearing_deg: ArrayLike) -> Array:
 
 
 def rotate(points: Array, bearing_deg: float, about: Point = (0.0, 0.0)) -> Array:
-    """Points (…, 2) turned clockwise by an angle [deg] about a point [mm]."""
+    """Points [mm], shape (…, 2), turned clockwise by an angle [deg] about a point [mm]."""
     b = np.radians(bearing_deg)
     turn = np.array([[np.cos(b), np.sin(b)], [-np.sin(b), np.cos(b)]])
     return np.asarray((points - np.array(about)) @ turn.T + np.array(about))
@@ -58,12 +58,13 @@ def circle(centre: Point, radius: float, points: int = 72) -> Array:
 
 
 def band(inner: float, outer: float, start_deg: float, end_deg: float) -> Array:
-    """A closed ring sector between two radii [mm] and two bearings [deg]."""
+    """A closed ring sector (n, 2) between two radii [mm] and two bearings [deg]."""
     return np.concatenate([arc(outer, start_deg, end_deg), arc(inner, end_deg, start_deg)])
 
 
 def arc_slot(radius: float, start_deg: float, end_deg: float, half_width: float) -> Array:
-    """A curved slot with round ends: centre radius [mm], end centres at two bearings [deg]."""
+    """A curved slot with round ends, outline (n, 2) [mm]: radius of its middle line and half its width [mm], centres
+    of its ends at two bearings [deg]."""
     start, end = sorted((start_deg, end_deg))
     cap = np.linspace(0.0, 180.0, 13)
     head = polar(half_width, end + cap) + polar(radius, end)
@@ -74,7 +75,7 @@ def arc_slot(radius: float, start_deg: float, end_deg: float, half_width: float)
 
 
 def wrap(circles: Sequence[Circle]) -> Array:
-    """The band drawn tight round some discs: convex hull (n, 2) of their outlines."""
+    """The band drawn tight round some discs: convex hull (n, 2) [mm] of their outlines."""
     points = sorted(np.concatenate([circle(centre, radius, 48) for centre, radius in circles]).tolist())
 
     def half(ordered: list[list[float]]) -> list[list[float]]:
@@ -112,7 +113,7 @@ def _turn(a: list[float], b: list[float], c: list[float]) -> float:
 
 
 def cross_slot(centre: Point, radius: float, half_width: float) -> Array:
-    """The slot across a screw's head, along bearing 0: a closed rectangle (4, 2)."""
+    """The slot across a screw's head, along bearing 0: a closed rectangle (4, 2) [mm]."""
     x, y = centre
     return np.array([
         (x - half_width, y - radius), (x + half_width, y - radius),

@@ -75,7 +75,7 @@ class Engaged:
 
     @property
     def ratio(self) -> float:
-        """Rotor turns per crank turn."""
+        """Rotor turns per crank turn [-]."""
         return self.installation.rotor_turns_per_crank_turn
 
 
@@ -103,8 +103,13 @@ class BenchState:
     """Trials of the largest gap on this magneto, in the order they were made."""
     inspections: tuple[Inspection, ...] = ()
     """What was read of this setting over its hours, in the order it was noted."""
-    touched: frozenset[By] = frozenset()
-    """What hands have set since the magneto was put here, if only to what it was; the rest is as a bench begins."""
+    inspected_at: tuple[tuple[float, float], ...] = ()
+    """Backplate and contact screw when each of them was noted [deg]."""
+    touched: frozenset[By] = field(default=frozenset(), compare=False)
+    """What hands have set since the magneto was put here, if only to what it was; the rest is as a bench begins.
+
+    No part of what makes two benches the same: setting anew what is so already is no step.
+    """
 
 
 # ---------------------------------------------------------------------- what a state says
@@ -120,6 +125,11 @@ def same_but_worn(one: Magneto, other: Magneto) -> bool:
 def readings(state: BenchState) -> Readings:
     """What the present setting gives, lobe by lobe."""
     return internal_timing(state.magneto).readings(state.backplate_deg, state.screw_deg)
+
+
+def outdated_inspections(state: BenchState) -> tuple[bool, ...]:
+    """Which inspections, in their order, were noted of another setting: the plate or the screw was turned since."""
+    return tuple(at != (state.backplate_deg, state.screw_deg) for at in state.inspected_at)
 
 
 def opening_deg(state: BenchState) -> float:

@@ -80,14 +80,14 @@ def read_engine(state: BenchState, tools: Sequence[Instrument]) -> EngineReading
 
 
 def value_words(value: float, unit: str, inches: bool) -> str:
-    """A value with its unit, to as many places as such a measurement can have."""
+    """A value [mm if so, else deg] with its unit, to as many places as such a measurement can have."""
     if unit == "mm":
         return format_length(value, inches)
     return f"{number(round(value, 2) + 0.0, 2)}°"
 
 
 def percent_words(probability: float) -> str:
-    """A probability as people say it: never 0 % or 100 %, which instruments do not tell, nor draws that ran out."""
+    """A probability [-] as people say it: never 0 % or 100 %, which instruments do not tell, nor draws that end."""
     percent = 100.0 * probability
     if percent < 0.5:
         return tr("under 1 %")

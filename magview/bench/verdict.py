@@ -42,7 +42,8 @@ def never_words(result: Readings, lobe: int = 0) -> str:
 
 
 def mark_words(offset_text: str, offset_mm: float) -> str:
-    """An offset of the straightedge with its side, as text already written in the user's unit."""
+    """An offset of the straightedge with its side: `offset_text` as written in the user's unit, `offset_mm` [mm] past
+    the mark, negative short of it; NaN where there is none."""
     if math.isnan(offset_mm):
         return "–"
     if abs(offset_mm) < 5e-4:

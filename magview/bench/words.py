@@ -55,14 +55,14 @@ _PLATE = {
 
 
 def plate_move(magneto: Magneto, degrees: float) -> str:
-    """Say a backplate move [deg] as a person would."""
+    """Say a backplate move [deg], positive with rotation, as a person would."""
     forward = degrees >= 0
     clockwise = _clockwise(1 if forward else -1, magneto.rotation, "breaker end")
     return tr(_PLATE[forward, clockwise], angle=number(abs(degrees), 2))
 
 
 def plate_turn(degrees: float) -> str:
-    """The same where the viewpoint needs no saying."""
+    """Say a backplate move [deg], positive with rotation, where the viewpoint needs no saying."""
     angle = number(abs(degrees), 2)
     if degrees >= 0:
         return tr("turn the backplate {angle}° with rotation", angle=angle)

@@ -5,7 +5,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from typing import Literal
 
 from magview import __version__
@@ -398,8 +398,7 @@ def _drift(drift: Drift) -> Iterator[Block]:
     yield Heading(tr("Earlier sheets of this magneto"))
     head, lines = drift.table
     yield Table(head, lines, (1.4, *(1.0 for _ in head[1:])))
-    pictures: tuple[Callable[[], tuple[str, str] | None], ...] = (drift.gap_figure, drift.timing_figure)
-    drawn = tuple(p for make in pictures if (p := make()) is not None)
+    drawn = drift.figures()
     if drawn:
         yield Figures(drawn)
     for sentence in drift.sentences:

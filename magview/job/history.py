@@ -6,35 +6,25 @@ end, make one course of drift: re-settings drop out.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from datetime import date
-from math import inf, isfinite, sqrt
+from math import isfinite
 from pathlib import Path
 
 import numpy as np
 from numpy.typing import NDArray
 
 from magview.job import svg
-from magview.job.judge import opening_limit_deg
+from magview.job.drift_line import READINGS, Line, Reading, line_of
 from magview.job.library import read_job
 from magview.job.sheet import Job
-from magview.physics.uncertainty import coverage_factor
 from magview.spec.base import SpecError
 from magview.spec.frozen import frozen
-from magview.spec.language import marked, number, tr
-from magview.spec.units import format_angle, format_length
+from magview.spec.language import number, tr
 
 Array = NDArray[np.float64]
 
 MOST_FILES = 500
-_HORIZON_H = 5_000
-"""Nobody plans further ahead."""
-
-GAP_HALF_WIDTH_MM = 0.0127
-"""Of one gap reading: half of a step of 0.001 in blades."""
-
-OPENING_HALF_WIDTH_DEG = 0.5
-"""Of one opening reading: rule and straightedge by hand (common practice)."""
 
 
 @frozen
@@ -46,47 +36,6 @@ class Found:
 
 
 @frozen
-class Line:
-    """A robust straight line through the course of drift, and what it says of later hours.
-
-    Slope: median of the slopes of all pairs (Theil 1950, Sen 1968). Spread of a reading: 1.4826 × the median
-    deviation from the line, for the two constants fitted, but no less than the half-width of the instrument allows.
-    """
-
-    hours_h: tuple[float, ...]
-    drift: tuple[float, ...]
-    """Away from the first as-left reading, re-settings taken off [mm or deg]."""
-    slope_per_h: float
-    slope_uncertainty_per_h: float
-    reading_uncertainty: float
-    factor: float
-    """Coverage factor of the intervals (t distribution)."""
-    last_h: float
-    last_left: float
-    """The reading as last left [mm or deg]: what is predicted starts here."""
-
-    def predict(self, hours_h: float | Array) -> tuple[Array, Array, Array]:
-        """Value and prediction interval (low, high) of a reading taken at magneto hours ≥ the last [h], any shape."""
-        ahead = np.asarray(hours_h, dtype=float) - self.last_h
-        value = self.last_left + self.slope_per_h * ahead
-        # Of the value as left, of the line, and of the reading to come.
-        away = self.factor * np.sqrt(2 * self.reading_uncertainty**2 + (ahead * self.slope_uncertainty_per_h) ** 2)
-        return value, value - away, value + away
-
-    def leaves_at_h(self, low: float, high: float) -> float:
-        """Magneto hours [h, whole] from which a reading may be outside limits, by the interval; infinity if never.
-
-        The limits are those of the value without the interval's share at the start: a reading that is unsure from the
-        first hour on tells nothing of drift, so only what drift adds is counted.
-        """
-        hours = self.last_h + np.arange(_HORIZON_H + 1.0)
-        value, down, up = self.predict(hours)
-        start = up[0] - value[0]
-        out = (down + start < low) | (up - start > high)
-        return float(hours[int(np.argmax(out))]) if out.any() else inf
-
-
-@frozen
 class Drift:
     """Sheets of one magneto side by side, their drift, and the next check."""
 
@@ -94,8 +43,9 @@ class Drift:
     """By hours, oldest first."""
     gap: Line | None
     opening: Line | None
+    firing: Line | None
     next_check_h: float | None
-    """The earliest of: as entered, and where gap or opening may leave its limits."""
+    """The earliest of: as entered, and where gap, opening or firing may leave its limits [magneto h]."""
     sentences: tuple[str, ...]
 
     @property
@@ -113,19 +63,10 @@ class Drift:
         )
         return head, tuple(_cells(job) for job in self.jobs)
 
-    def gap_figure(self) -> tuple[str, str] | None:
-        """The gap over hours as a drawing with its caption."""
-        return _figure(self.jobs, self.gap, "gap_mm", tr("Largest gap [mm]"), self._gap_limits())
-
-    def timing_figure(self) -> tuple[str, str] | None:
-        """The opening over hours as a drawing with its caption."""
-        late = opening_limit_deg(self.jobs[-1])
-        limits = None if late is None else (-late, late)
-        return _figure(self.jobs, self.opening, "opening_error_deg", tr("Opening from the E-gap [rotor °]"), limits)
-
-    def _gap_limits(self) -> tuple[float, float] | None:
-        low, high = self.jobs[-1].limits.gap_low_mm, self.jobs[-1].limits.gap_high_mm
-        return None if low is None or high is None else (low, high)
+    def figures(self) -> tuple[tuple[str, str], ...]:
+        """Gap, opening and firing over hours, each a drawing with its caption; none of what was read only once."""
+        drawn = (_figure(self.jobs, getattr(self, name), reading) for name, reading in READINGS.items())
+        return tuple(figure for figure in drawn if figure is not None)
 
 
 def identity(job: Job) -> tuple[str, str] | None:
@@ -179,60 +120,9 @@ def earlier_jobs(folder: Path, job: Job, without: Path | None = None) -> tuple[l
 def drift_of(jobs: Sequence[Job], probability: float = 0.95) -> Drift:
     """Sheets of one magneto, in any order, as one course. Those without the magneto's hours are only listed."""
     ordered = tuple(sorted(jobs, key=lambda j: (j.magneto.hours_h if j.magneto.hours_h is not None else -1.0, j.day)))
-    gap = _line(ordered, "gap_mm", GAP_HALF_WIDTH_MM, probability)
-    opening = _line(ordered, "opening_error_deg", OPENING_HALF_WIDTH_DEG, probability)
-    when, sentences = _next_check(ordered, gap, opening)
-    return Drift(ordered, gap, opening, when, sentences)
-
-
-def _line(jobs: Sequence[Job], field: str, half_width: float, probability: float) -> Line | None:
-    """The course of one reading; None without two sheets that frame a span of hours."""
-    hours: list[float] = []
-    drift: list[float] = []
-    left: tuple[float, float] | None = None  # hours and reading as the last job left it
-    for job in jobs:
-        at, found, after = job.magneto.hours_h, getattr(job.as_found, field), getattr(job.internal_timing, field)
-        if at is None:
-            continue
-        if left is not None and found is not None and at > left[0]:
-            if not hours:
-                hours, drift = [left[0]], [0.0]
-            drift.append(drift[-1] + found - left[1])
-            hours.append(at)
-        # An untouched setting goes on as it was found.
-        now = after if after is not None else found
-        if now is not None:
-            left = (at, float(now))
-    if len(hours) < 2 or left is None:
-        return None
-    h, y = np.array(hours), np.array(drift)
-    i, j = np.triu_indices(len(h), 1)
-    slope = float(np.median((y[j] - y[i])[h[j] > h[i]] / (h[j] - h[i])[h[j] > h[i]]))
-    rest = y - slope * h
-    reading = half_width / sqrt(3.0)
-    if len(h) > 2:
-        spread = 1.4826 * float(np.median(np.abs(rest - np.median(rest)))) * sqrt(len(h) / (len(h) - 2))
-        reading = max(reading, spread)
-    across = sqrt(float(((h - h.mean()) ** 2).sum()))
-    # With two points all that is known of the spread is the instrument's half-width.
-    factor = coverage_factor(probability, len(h) - 2 if len(h) > 2 else inf)
-    return Line(tuple(hours), tuple(drift), slope, reading / across, reading, factor, left[0], left[1])
-
-
-_GAP_WORDS = (
-    marked(
-        "The gap moved {change} in 100 h (± {spread}); after 100 h more, at {at} h, it should read {value}, between "
-        "{low} and {high} 95 times in 100."
-    ),
-    marked("The gap may leave its limits from {hours} h on."),
-)
-_OPENING_WORDS = (
-    marked(
-        "The opening moved {change} in 100 h (± {spread}); after 100 h more, at {at} h, it should read {value}, "
-        "between {low} and {high} 95 times in 100."
-    ),
-    marked("The opening may leave its limits from {hours} h on."),
-)
+    lines = {name: line_of(ordered, reading, probability) for name, reading in READINGS.items()}
+    when, sentences = _next_check(ordered, lines)
+    return Drift(ordered, lines["gap"], lines["opening"], lines["firing"], when, sentences)
 
 
 def _as_entered(hours_h: float | None, day: str) -> str:
@@ -243,40 +133,36 @@ def _as_entered(hours_h: float | None, day: str) -> str:
     return tr("Next check as entered: at {hours} h or {day}.", hours=number(hours_h), day=day)
 
 
-def _next_check(jobs: Sequence[Job], gap: Line | None, opening: Line | None) -> tuple[float | None, tuple[str, ...]]:
+def _next_check(jobs: Sequence[Job], lines: Mapping[str, Line | None]) -> tuple[float | None, tuple[str, ...]]:
     if not jobs:
         return None, ()
     last, sentences = jobs[-1], []
     times = [] if last.next_check.hours_h is None else [last.next_check.hours_h]
     if last.next_check.hours_h is not None or last.next_check.day:
         sentences.append(_as_entered(last.next_check.hours_h, last.next_check.day))
-    late, limits = opening_limit_deg(last), last.limits
-    for line, low, high, (moved, may_leave), words in (
-        (gap, limits.gap_low_mm, limits.gap_high_mm, _GAP_WORDS, _length),
-        (opening, None if late is None else -late, late, _OPENING_WORDS, _angle),
-    ):
+    for name, line in lines.items():
         if line is None:
             continue
+        of = READINGS[name]
         at = line.last_h + 100.0
-        value, down, up = (float(v) for v in line.predict(at))
-        change = words(100 * line.slope_per_h)
-        spread = words(100 * line.factor * line.slope_uncertainty_per_h).lstrip("+")
+        value, low, high = (of.words(float(v)) for v in line.predict(at))
         sentences.append(
             tr(
-                moved,
-                change=change,
-                spread=spread,
+                of.moved,
+                change=of.change_words(100 * line.slope_per_h),
+                spread=of.words(100 * line.factor * line.slope_uncertainty_per_h).lstrip("+"),
                 at=number(at),
-                value=words(value),
-                low=words(down),
-                high=words(up),
+                value=value,
+                low=low,
+                high=high,
             )
         )
-        if low is not None and high is not None:
-            leaves = line.leaves_at_h(low, high)
+        limits = of.limits(last)
+        if limits is not None:
+            leaves = line.leaves_at_h(*limits)
             if isfinite(leaves):
                 times.append(leaves)
-                sentences.append(tr(may_leave, hours=number(leaves)))
+                sentences.append(tr(of.may_leave, hours=number(leaves)))
     when = min(times) if times else None
     if when is not None:
         sentences.append(
@@ -316,35 +202,20 @@ def reminder(job: Job, today: str, hours_h: float | None = None, drift: Drift | 
     return None
 
 
-def _length(mm: float | None) -> str:
-    return "–" if mm is None else format_length(mm, False)
-
-
-def _angle(deg: float | None) -> str:
-    return "–" if deg is None else format_angle(deg, True)
-
-
 def _cells(job: Job) -> tuple[str, ...]:
     hours = "–" if job.magneto.hours_h is None else number(job.magneto.hours_h)
-    side = "right" if job.magneto.position == "right" else "left"
-    fires = (getattr(stage, f"{side}_btdc_deg") for stage in (job.as_found, job.synchronising))
-    found, left = job.as_found, job.internal_timing
-    return (
-        job.day or "–", hours, _length(found.gap_mm), _length(left.gap_mm), _angle(found.opening_error_deg),
-        _angle(left.opening_error_deg), *(_angle(f) for f in fires),
-    )  # fmt: skip
+    read = (reading.words(value(job)) for reading in READINGS.values() for value in (reading.found, reading.left))
+    return job.day or "–", hours, *read
 
 
 # ---------------------------------------------------------------------- drawing
 
 
-def _figure(
-    jobs: Sequence[Job], line: Line | None, field: str, title: str, limits: tuple[float, float] | None
-) -> tuple[str, str] | None:
+def _figure(jobs: Sequence[Job], line: Line | None, of: Reading) -> tuple[str, str] | None:
+    title, limits = tr(of.title), of.limits(jobs[-1])
     points: list[tuple[float, float, bool]] = []
     for job in jobs:
-        for stage, left in ((job.as_found, False), (job.internal_timing, True)):
-            value = getattr(stage, field)
+        for value, left in ((of.found(job), False), (of.left(job), True)):
             if job.magneto.hours_h is not None and value is not None:
                 points.append((job.magneto.hours_h, value, left))
     if len(points) < 2:

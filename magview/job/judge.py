@@ -212,7 +212,6 @@ def verdicts(job: Job) -> tuple[Verdict, ...]:
         *_teeth(job),
         *_engine(job, "synchronising", as_left=True),
         *_between(
-            job,
             "synchronising",
             "difference_deg",
             timing_difference_deg(job),
@@ -251,7 +250,7 @@ def unjudged(job: Job) -> tuple[tuple[str, str], ...]:
 
 
 def _between(
-    job: Job, stage: str, field: str, value: float | None, low: float | None, high: float | None, as_left: bool = True
+    stage: str, field: str, value: float | None, low: float | None, high: float | None, as_left: bool = True
 ) -> list[Verdict]:
     if value is None or (low is None and high is None):
         return []
@@ -295,8 +294,8 @@ def _setting(job: Job, name: str, as_left: bool) -> list[Verdict]:
     stage, limits = getattr(job, name), job.limits
     mark = _about(0.0, limits.mark_tolerance_mm)
     return [
-        *_between(job, name, "mark_offset_mm", stage.mark_offset_mm, *mark, as_left),
-        *_between(job, name, "gap_mm", stage.gap_mm, limits.gap_low_mm, limits.gap_high_mm, as_left),
+        *_between(name, "mark_offset_mm", stage.mark_offset_mm, *mark, as_left),
+        *_between(name, "gap_mm", stage.gap_mm, limits.gap_low_mm, limits.gap_high_mm, as_left),
     ]
 
 
@@ -306,7 +305,7 @@ def _engine(job: Job, name: str, as_left: bool) -> list[Verdict]:
         verdict
         for side in ("left", "right")
         for verdict in _between(
-            job, name, f"{side}_btdc_deg", getattr(stage, f"{side}_btdc_deg"), *timing_limits_deg(job, side), as_left,
+            name, f"{side}_btdc_deg", getattr(stage, f"{side}_btdc_deg"), *_firing(job, side), as_left,
         )
     ]  # fmt: skip
 
@@ -316,11 +315,11 @@ def _lobes(job: Job) -> list[Verdict]:
     found = []
     for i, lobe in enumerate(job.lobes.lobes):
         place = f"lobes[{i}]."
-        found += _between(job, "lobes", f"{place}gap_mm", lobe.gap_mm, limits.gap_low_mm, limits.gap_high_mm)
+        found += _between("lobes", f"{place}gap_mm", lobe.gap_mm, limits.gap_low_mm, limits.gap_high_mm)
         # A compensated cam's opening is judged on lobe 1 (``model.md`` §4).
         if magneto is not None and (i == 0 or not magneto.compensated) and limits.mark_tolerance_mm is not None:
             late = opening_limit_deg(job)
-            found += _between(job, "lobes", f"{place}opening_error_deg", lobe.opening_error_deg, *_about(0.0, late))
+            found += _between("lobes", f"{place}opening_error_deg", lobe.opening_error_deg, *_about(0.0, late))
     return found
 
 
@@ -332,15 +331,20 @@ def opening_limit_deg(job: Job) -> float | None:
     return degrees(atan2(tolerance, magneto.marks.radius_mm)) / magneto.cam.turns_per_rotor_turn
 
 
-def timing_limits_deg(job: Job, side: str) -> tuple[float | None, float | None]:
-    """Between what a magneto must fire by the sheet's own limits [crank deg BTDC]; None where none are given."""
-    return _about(getattr(job.limits, f"{side}_btdc_deg"), job.limits.timing_tolerance_deg)
+def firing_limits_deg(job: Job, side: str) -> tuple[float, float] | None:
+    """Between what the "left" or "right" magneto should fire [crank deg before TDC]; None if not given."""
+    low, high = _about(getattr(job.limits, f"{side}_btdc_deg"), job.limits.timing_tolerance_deg)
+    return None if low is None or high is None else (low, high)
+
+
+def _firing(job: Job, side: str) -> tuple[float | None, float | None]:
+    return firing_limits_deg(job, side) or (None, None)
 
 
 def wanted_outside(job: Job) -> bool:
     """Whether the tooth shift aims outside the sheet's limits."""
-    wanted, (low, high) = job.tooth_shift.wanted_btdc_deg, timing_limits_deg(job, job.tooth_shift.side)
-    return wanted is not None and low is not None and high is not None and not low - _HAIR <= wanted <= high + _HAIR
+    wanted, limits = job.tooth_shift.wanted_btdc_deg, firing_limits_deg(job, job.tooth_shift.side)
+    return wanted is not None and limits is not None and not limits[0] - _HAIR <= wanted <= limits[1] + _HAIR
 
 
 @frozen
@@ -376,9 +380,9 @@ def doubtful(job: Job, name: str) -> bool:
 def _teeth(job: Job) -> list[Verdict]:
     # By the limits, and not by what somebody wanted: that may be a slip of the pen.
     shift = job.tooth_shift
-    within = timing_limits_deg(job, shift.side)
-    found = _between(job, "tooth_shift", "reads_btdc_deg", shift.reads_btdc_deg, *within, as_left=False)
-    return found + _between(job, "tooth_shift", "result_btdc_deg", shift.result_btdc_deg, *within)
+    within = _firing(job, shift.side)
+    found = _between("tooth_shift", "reads_btdc_deg", shift.reads_btdc_deg, *within, as_left=False)
+    return found + _between("tooth_shift", "result_btdc_deg", shift.result_btdc_deg, *within)
 
 
 def _run(job: Job) -> list[Verdict]:
@@ -387,7 +391,6 @@ def _run(job: Job) -> list[Verdict]:
         verdict
         for side in ("left", "right")
         for verdict in _between(
-            job,
             "ground_run",
             f"drop_{side}_rpm",
             getattr(run, f"drop_{side}_rpm"),
@@ -395,7 +398,5 @@ def _run(job: Job) -> list[Verdict]:
             limits.drop_rpm,
         )
     ]
-    found += _between(
-        job, "ground_run", "drop_difference_rpm", drop_difference_rpm(job), None, limits.drop_difference_rpm
-    )
+    found += _between("ground_run", "drop_difference_rpm", drop_difference_rpm(job), None, limits.drop_difference_rpm)
     return found + _yes("ground_run", "dead_cut_checked", run.dead_cut_checked, True)

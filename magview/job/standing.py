@@ -75,7 +75,7 @@ def doubts(job: Job, name: str) -> tuple[str, ...]:
     """What of a stage's own entries does not go together, a sentence each."""
     told = []
     if name == "tooth_shift" and judge.wanted_outside(job):
-        low, high = judge.timing_limits_deg(job, job.tooth_shift.side)
+        low, high = judge.firing_limits_deg(job, job.tooth_shift.side) or (None, None)
         told.append(
             tr(
                 "The timing wanted, {wanted}, is outside this sheet's limits, {limits}; readings are judged by the "

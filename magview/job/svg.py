@@ -13,14 +13,12 @@ import numpy as np
 
 from magview.bench.breaker_end import PARENTS as BREAKER_PARENTS
 from magview.bench.breaker_end import breaker_end, pose
-from magview.bench.crank_end import PARENTS as CRANK_PARENTS
-from magview.bench.crank_end import crank_end, crank_pose
 from magview.bench.curves import round_levels
 from magview.bench.drive_end import EXTENT_MM, drive_end, drive_pose
 from magview.bench.drive_end import PARENTS as DRIVE_PARENTS
 from magview.bench.labels import arrange
 from magview.bench.shapes import Array, Point, Shape, hatching, polar, rotate
-from magview.bench.state import BenchState, Engaged, Mounting, crank_deg
+from magview.bench.state import BenchState, Engaged, Mounting
 from magview.bench.words import breaker_end_sense
 from magview.spec.frozen import frozen
 from magview.spec.language import number, tr
@@ -97,23 +95,6 @@ def coupling_svg(state: BenchState, engaged: Engaged, mounting: Mounting, title:
     places = Places(DRIVE_PARENTS, dict.fromkeys(DRIVE_PARENTS, (0.0, 0.0)), turns)
     frame = Frame(width / (2 * EXTENT_MM), width / 2, width / 2)
     return svg(width, width, title, pieces(drive_end(engaged.installation.coupling), places, frame))
-
-
-def crank_svg(state: BenchState, title: str, width: int = 460) -> str:
-    """Crank, timing disc and No. 1 piston, from the propeller end."""
-    assert state.engaged is not None
-    engine = state.engaged.installation.engine
-    drawing, now = crank_end(engine), crank_pose(engine, crank_deg(state))
-    # The rod lies along x in its own group; a bearing counts from the top.
-    angle = float(np.degrees(np.arctan2(now.piston[0] - now.pin[0], now.piston[1] - now.pin[1]))) - 90.0
-    turns = {"disc": now.crank_turn_deg, "rod": angle}
-    places = Places(
-        CRANK_PARENTS, dict.fromkeys(CRANK_PARENTS, (0.0, 0.0)), turns, {"rod": now.pin, "piston": now.piston}
-    )
-    left, bottom, right, top = drawing.box
-    scale = width / (right - left)
-    frame = Frame(scale, -scale * left, scale * top)
-    return svg(width, scale * (top - bottom), title, pieces(drawing.shapes, places, frame))
 
 
 # ---------------------------------------------------------------------- pieces

@@ -47,28 +47,28 @@ class Linkage:
     def heel_angle_rad(self, radius: ArrayLike) -> Array:
         """Angle α at the cam centre from the pivot to the heel [rad], positive with cam rotation.
 
-        `radius`: distance R of the heel's centre from the cam's [mm], |D − A| < R < D + A.
+        `radius`: distance R of the heel's centre from the cam's [mm], |D − A| < R < D + A, any shape.
         """
         r, d, a = np.asarray(radius, dtype=float), self.pivot_distance_mm, self.heel_arm_mm
         return np.asarray(self.sense * np.arccos((r * r + d * d - a * a) / (2 * r * d)))
 
     def arm_angle_rad(self, radius: ArrayLike) -> Array:
-        """Angle γ at the pivot from the cam centre to the heel [rad], always positive. `radius` as above."""
+        """Angle γ at the pivot from the cam centre to the heel [rad], always positive. `radius` [mm] as above."""
         r, d, a = np.asarray(radius, dtype=float), self.pivot_distance_mm, self.heel_arm_mm
         return np.asarray(np.arccos((a * a + d * d - r * r) / (2 * a * d)))
 
     def radius_mm(self, arm_angle_rad: ArrayLike) -> Array:
-        """Distance R of the heel's centre from the cam's [mm] at arm angle γ [rad]."""
+        """Distance R of the heel's centre from the cam's [mm] at arm angle γ [rad], any shape."""
         d, a = self.pivot_distance_mm, self.heel_arm_mm
         return np.asarray(np.sqrt(a * a + d * d - 2 * a * d * np.cos(arm_angle_rad)))
 
     def lift_mm(self, radius: ArrayLike) -> Array:
-        """Contact lift [mm] with the heel's centre at `radius` [mm]: arc K·(γ − γ at the base circle)."""
+        """Contact lift [mm] with the heel's centre at `radius` [mm], any shape: arc K·(γ − γ at the base circle)."""
         closed = self.arm_angle_rad(self.base_pitch_radius_mm)
         return np.asarray(self.contact_arm_mm * (self.arm_angle_rad(radius) - closed))
 
     def arm_angle_at_lift_rad(self, lift_mm: ArrayLike) -> Array:
-        """Arm angle γ [rad] at a contact lift [mm]; negative lifts are the arm dropped below the base."""
+        """Arm angle γ [rad] at a contact lift [mm], any shape; negative lifts are the arm dropped below the base."""
         closed = self.arm_angle_rad(self.base_pitch_radius_mm)
         return np.asarray(closed + np.asarray(lift_mm, dtype=float) / self.contact_arm_mm)
 
@@ -111,11 +111,12 @@ class LiftCurve:
         return np.asarray(np.where(phi < 0, self._rise(phi), self._fall(-phi)))
 
     def before_top_deg(self, lift_mm: ArrayLike) -> Array:
-        """r(s): cam degrees before the top at which the rise reaches a lift [mm]; NaN outside 0…top."""
+        """r(s): cam degrees before the top at which the rise reaches a lift [mm], any shape; NaN outside 0…top."""
         return -self._rise.inverse(lift_mm)
 
     def after_top_deg(self, lift_mm: ArrayLike) -> Array:
-        """f(s): cam degrees after the top at which the fall comes down to a lift [mm]; NaN outside 0…top."""
+        """f(s): cam degrees after the top at which the fall comes down to a lift [mm], any shape; NaN outside
+        0…top."""
         return -self._fall.inverse(lift_mm)
 
 

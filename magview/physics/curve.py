@@ -25,6 +25,10 @@ class RisingCubic:
     slope : dy/dx at the knots, shape (n,). Slopes that would make a piece turn back are lowered to three
         times the lesser neighbouring secant, which is sufficient for a monotone piece.
 
+    Raises
+    ------
+    ValueError : x or y does not increase, or there are fewer than two knots.
+
     References
     ----------
     F. N. Fritsch, R. E. Carlson, "Monotone piecewise cubic interpolation", SIAM J. Numer. Anal. 17 (1980)
@@ -59,7 +63,7 @@ class RisingCubic:
         return np.asarray(self.y[i] + t * (self._c1[i] + t * (self._c2[i] + t * self._c3[i])))
 
     def of_one(self, x: float) -> float:
-        """As a call with one number, in plain numbers: numpy's ways cost more than the sum."""
+        """y at one x, as a call gives it, in plain numbers: numpy's ways cost more than the sum."""
         i = min(max(bisect_right(self._knots_x, x) - 1, 0), len(self._pieces) - 1)
         x0, h, y0, c1, c2, c3 = self._pieces[i]
         t = min(max((x - x0) / h, 0.0), 1.0)

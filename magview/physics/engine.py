@@ -11,6 +11,7 @@ trigonometry on the same figure.
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from fractions import Fraction
 from functools import lru_cache
 from typing import Literal
@@ -33,14 +34,14 @@ _STROKES = np.array(["power", "exhaust", "intake", "compression"])
 
 @frozen
 class CamFiring:
-    """What a cam does to each cylinder; arrays by cylinder number."""
+    """What a cam does to each cylinder; arrays (cylinders,), by cylinder number."""
 
     crank_deg: Array
-    """When the cylinder fires, 0 ≤ a < 720."""
+    """When the cylinder fires, from cylinder 1's firing top dead centre, 0 ≤ a < 720 [crank deg]."""
     btdc_deg: Array
-    """The same before the cylinder's own firing top dead centre, larger = earlier."""
+    """The same before the cylinder's own firing top dead centre, larger = earlier [crank deg]."""
     piston_drop_mm: Array
-    """How far its piston then is below its top dead centre."""
+    """How far its piston then is below its top dead centre [mm], ≥ 0."""
 
 
 def crank_slider_mm(crank_deg: ArrayLike, crank_mm: float, rod_mm: float) -> Array:
@@ -107,8 +108,8 @@ def _centres(engine: Engine) -> _Centres:
     if engine.articulation is None:
         top, fall_deg = rods.axis, np.full(engine.cylinders, 180.0)
     else:
-        top = _extreme(rods, 1.0)
-        fall_deg = np.degrees(_extreme(rods, -1.0) - top) % 360.0
+        top, bottom = _extremes(rods)
+        fall_deg = np.degrees(bottom - top) % 360.0
     return _Centres(rods, top, rods.piston(top, np.arange(engine.cylinders))[0], fall_deg)
 
 
@@ -126,22 +127,40 @@ def _rods(engine: Engine) -> _Rods:
     return _Rods(crank, engine.rod_mm, float(axis[master]), axis, rod, radius, knuckle)
 
 
-def _extreme(rods: _Rods, sign: float) -> Array:
-    """Crank angle [rad] of each cylinder's highest (sign 1) or lowest (−1) piston position."""
+def _extremes(rods: _Rods) -> tuple[Array, Array]:
+    """Crank angles [rad] of each cylinder's highest and lowest piston position."""
     every = np.arange(len(rods.axis))
     grid = np.linspace(0.0, 2 * np.pi, _GRID + 1)
-    rate = sign * rods.piston(grid, every[:, None])[1]
+    rate = rods.piston(grid, every[:, None])[1]
     rate[:, -1] = rate[:, 0]  # the seam must not lose a dead centre to rounding
     # A large knuckle circle can give several; all are closed in on, and the furthest is the true one.
-    who, start = np.nonzero((rate[:, :-1] > 0) & (rate[:, 1:] <= 0))
-    low, high = grid[start], grid[start + 1]
-    for _ in range(48):  # from half a degree to the last bit
-        middle = (low + high) / 2
-        before = sign * rods.piston(middle, who)[1] > 0
-        low, high = np.where(before, middle, low), np.where(before, high, middle)
-    order = np.lexsort((sign * rods.piston(high, who)[0], who))
-    best = order[np.searchsorted(who, every, side="right") - 1]
-    return np.asarray(high[best])
+    falls = (rate[:, :-1] > 0) & (rate[:, 1:] <= 0)
+    who, start = np.nonzero(falls | (rate[:, :-1] < 0) & (rate[:, 1:] >= 0))
+    highest = falls[who, start]
+    angle = _zeros(
+        lambda a: rods.piston(a, who)[1], grid[start], grid[start + 1], rate[who, start], rate[who, start + 1]
+    )
+    place = rods.piston(angle, who)[0]
+    found = []
+    for sign, these in ((1.0, highest), (-1.0, ~highest)):
+        order = np.lexsort((sign * place[these], who[these]))
+        found.append(angle[these][order[np.searchsorted(who[these][order], every, side="right") - 1]])
+    return found[0], found[1]
+
+
+def _zeros(f: Callable[[Array], Array], a: Array, b: Array, fa: Array, fb: Array) -> Array:
+    """Where `f` crosses zero in each bracket [a, b] with fa·fb ≤ 0, to the last bits: Illinois' false position."""
+    x = a
+    for _ in range(100):  # eight or so do, where the crossing is plain
+        last, x = x, b - fb * (b - a) / (fb - fa)
+        fx = f(x)
+        crossed = fx * fb < 0
+        # The end that stays for a second time counts half, or it would stay for ever.
+        a, fa = np.where(crossed, b, a), np.where(crossed, fb, fa / 2)
+        b, fb = x, fx
+        if np.all((np.abs(x - last) <= 1e-15) | (fx == 0.0)):
+            break
+    return np.asarray(x)
 
 
 def _due_deg(engine: Engine) -> Array:
@@ -174,7 +193,7 @@ def _index(engine: Engine, cylinder: ArrayLike) -> NDArray[np.int64]:
 
 
 def top_dead_centre_deg(engine: Engine) -> Array:
-    """Each cylinder's true firing top dead centre [crank deg], 0 ≤ a < 720, by cylinder number.
+    """Each cylinder's true firing top dead centre (cylinders,) [crank deg], 0 ≤ a < 720, by cylinder number.
 
     Cylinder 1's own is the zero. Each cylinder fires once in 720 and, of its two dead centres there, at the
     one nearer to its evenly spaced place in the firing order. Without articulated rods the places are even.
@@ -284,7 +303,7 @@ def disc_zero_error_deg(first_deg: float, second_deg: float) -> float:
 
 
 def firing_table(engine: Engine) -> dict[Literal["left", "right"], Array]:
-    """When each magneto should fire each cylinder [crank deg], 0 ≤ a < 720, by cylinder number.
+    """When each magneto should fire each cylinder (cylinders,) [crank deg], 0 ≤ a < 720, by cylinder number.
 
     The engine's BTDC before each cylinder's own true top dead centre: the ideal, which `firing_with_cam` sets
     against what a cam does.

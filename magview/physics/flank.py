@@ -51,7 +51,7 @@ class Flank:
         return np.asarray(np.where(gap > 0, self.foot_deg + before, -inf))
 
     def slope_mm_per_deg(self, gap_mm: Array) -> Array:
-        """dg/db about gaps [mm], never below a thousandth of the mean slope."""
+        """dg/db [mm/deg] about gaps [mm], any shape, never below a thousandth of the mean slope."""
         mean = self.curve.top_mm / self.curve.reach_deg[0]
         near = np.clip(gap_mm, 0.02 * self.curve.top_mm, 0.98 * self.curve.top_mm) * self.scale
         plate = self.plate_deg(near)

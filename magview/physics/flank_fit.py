@@ -20,6 +20,7 @@ widened when the trials scatter more than their errors allow.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from contextlib import suppress
 from math import exp, sqrt
 from statistics import NormalDist
 from typing import Any
@@ -101,6 +102,14 @@ class FlankFit:
         probability : that the interval holds the gap [-], 0 < probability < 1.
         as_set : add the errors of setting, as the next trial will have them; else the curve's own alone.
 
+        Returns
+        -------
+        Gaps and the ends of their intervals [mm], in the shape of `backplate_deg`.
+
+        Raises
+        ------
+        ValueError : the probability is none.
+
         Notes
         -----
         The interval is the curve moved along the plate: it never falls below 0 nor exceeds the lift.
@@ -159,7 +168,7 @@ class _Problem:
         self.high = np.array([t.gap_high_mm for t in trials])
         self.middle = np.array([t.middle_mm for t in trials])
         slope = own.slope_mm_per_deg(self.middle)
-        self.largest, setting_sd = budget.setting_deg(magneto)
+        setting_sd = budget.setting_deg(magneto)[1]
         self.sd = np.maximum(np.hypot(setting_sd, budget.blade_mm / sqrt(3) / slope), 1e-6)
         # Held so loosely once trials tell of it that the curve goes through them, yet never runs away.
         index_sd = doubt.index_deg / sqrt(3) * (_LOOSE if trials else 1.0)
@@ -175,12 +184,10 @@ class _Problem:
 
     def _find(self, lift: float, rise: float) -> Flank | None:
         if (lift, rise) not in self._flanks:
-            try:
-                if max(abs(lift), abs(rise)) > 1.0:
-                    raise SpecError(tr("a cam nothing like the file's"))
-                found = Flank(scaled_magneto(self.magneto, exp(lift), exp(rise)))
-            except SpecError:
-                found = None
+            found = None
+            if max(abs(lift), abs(rise)) <= 1.0:  # beyond it is a cam nothing like the file's
+                with suppress(SpecError):
+                    found = Flank(scaled_magneto(self.magneto, exp(lift), exp(rise)))
             if len(self._flanks) > 500:
                 self._flanks = {(0.0, 0.0): self._flanks[0.0, 0.0]}
             self._flanks[lift, rise] = found
@@ -193,12 +200,12 @@ class _Problem:
 
     def beside(self, parameters: Array, axis: int) -> tuple[Flank, float]:
         """The curve a small step off along lift (0) or rise (1), on a side where there is a cam, and the step."""
-        for step in (_STEP, -_STEP, 0.0):
+        for step in (_STEP, -_STEP):
             moved = parameters[:2] + step * np.eye(2)[axis]
             found = self._find(float(moved[0]), float(moved[1]))
             if found is not None:
-                return found, step or 1.0
-        raise AssertionError("the cam itself is there")
+                return found, step
+        return self.flank(parameters), 1.0
 
     def misfits(self, parameters: Array) -> Array:
         """Per trial [its standard deviations]: positive = the gap is larger than the curve's. NaN for no such cam."""

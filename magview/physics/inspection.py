@@ -11,17 +11,21 @@ MOST_HOURS = 100_000.0
 
 @frozen
 class Inspection:
-    """What was read at an inspection, the setting untouched since hours 0. Lobe 1."""
+    """What was read at an inspection, the setting untouched since hours 0. Lobe 1.
+
+    Raises ValueError for values that no magneto has.
+    """
 
     hours: float
-    """Since it was set."""
+    """Since it was set [h], 0…MOST_HOURS."""
     gap_mm: float
-    """Best estimate of the gap by blades, pips not allowed for."""
+    """Best estimate of the gap by blades, pips not allowed for [mm]."""
     gap_half_width_mm: float
-    """How far that may be out: half a step of the blades."""
+    """How far that may be out: half a step of the blades [mm]."""
     opening_error_deg: float | None = None
     """Rotor degrees from the E-gap, positive late; None if it was not read."""
     opening_half_width_deg: float = 0.0
+    """How far that may be out [rotor deg]."""
 
     def __post_init__(self) -> None:
         if not 0.0 <= self.hours <= MOST_HOURS:

@@ -36,7 +36,9 @@ class Instrument:
     role: Role
     name: str
     offset: float
+    """What is to be added to a reading [`unit`]."""
     half_width: float
+    """How far the true value may then be to either side [`unit`]."""
     unit: Literal["mm", "deg", "of the play", "of the creep"]
     basis: str
     """Where the half-width comes from."""

@@ -46,7 +46,7 @@ def folded_deg(angle: Array, lift: Array) -> Array:
 
 
 def directions(angle: Array) -> Array:
-    """+1 and −1 for rows taken while the angle grew and while it fell, shape (n,); all +1 if in no order."""
+    """+1 and −1 for rows taken while the angle [deg] grew and while it fell, shape (n,); all +1 if in no order."""
     sign = np.sign(np.diff(angle))
     for i in range(1, len(sign)):
         if sign[i] == 0:
@@ -88,11 +88,10 @@ def lay_branches_together(rows: Rows, way: Array) -> float:
     cost = np.array([np.mean((np.interp(at + d / 2, x2, y2) - np.interp(at - d / 2, x1, y1)) ** 2) for d in offsets])
     best = int(np.argmin(cost))
     offset = float(offsets[best])
-    if 0 < best < len(cost) - 1:  # the parabola through the three lowest
+    if 0 < best < len(cost) - 1:
+        # The parabola through the three lowest. It bends: of equals `best` is the first, so before it is higher.
         before, here, after = cost[best - 1 : best + 2]
-        bend = before - 2 * here + after
-        if bend > 0:
-            offset += float((before - after) / (2 * bend) * (offsets[1] - offsets[0]))
+        offset += float((before - after) / (2 * (before - 2 * here + after)) * (offsets[1] - offsets[0]))
     rows.angle = rows.angle + np.where(way > 0, offset / 2, -offset / 2)
     return offset
 
@@ -107,7 +106,10 @@ def groups(angle: Array, apart: float) -> NDArray[np.intp]:
 
 
 def averaged(angle: Array, lift: Array, group: NDArray[np.intp]) -> tuple[Array, Array, Array]:
-    """Groups of rows made one each: angles, lifts and how many rows, shape (m,); numbers without rows are skipped."""
+    """Groups of rows made one each: angles, lifts and how many rows, shape (m,); numbers without rows are skipped.
+
+    `angle` [deg], `lift` [any unit] and `group`, from `groups`: shape (n,).
+    """
     count = np.bincount(group)
     full = count > 0
     weight = count[full].astype(float)
@@ -115,7 +117,8 @@ def averaged(angle: Array, lift: Array, group: NDArray[np.intp]) -> tuple[Array,
 
 
 def thinned(rows: Rows, most: int) -> tuple[Array, Array, Array]:
-    """The rows kept, in order of angle, as at most `most` averages: angles, lifts and how many rows each, (m,)."""
+    """The rows kept, in order of angle, as at most `most` averages: angles [deg], lifts [their unit] and how many
+    rows each, shape (m,)."""
     x, y = rows.angle[rows.kept], rows.lift[rows.kept]
     group = groups(x, 1e-3 * np.ptp(x) / most)
     if group.max() >= most:

@@ -252,7 +252,20 @@ def improve(
 def take_reading(
     tools: tuple[Instrument, ...], role: Role, name: str, reading: float = 0.0, size: float = 1.0
 ) -> Reading:
-    """What the instrument of a role makes of a reading."""
+    """What the instrument of a role makes of a reading, in the instrument's unit.
+
+    Parameters
+    ----------
+    tools : those given, one of each role.
+    role : whose reading it is.
+    name : what the reading is called in the budget.
+    reading : what is read, before the instrument's offset [its unit].
+    size : what an instrument "of the play" or "of the creep" is a share of [deg]; 1 for all others.
+
+    Raises
+    ------
+    ValueError : there is no instrument of the role, or more than one.
+    """
     found = [tool for tool in tools if tool.role == role]
     if len(found) != 1:
         raise ValueError(

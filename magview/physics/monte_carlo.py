@@ -52,14 +52,17 @@ class MonteCarlo:
     """Trials in which the model gave no number."""
     mean: float
     standard_uncertainty: float
+    """Standard deviation of the values; NaN of fewer than two."""
     probability: float
+    """Of both intervals [-]."""
     symmetric: tuple[float, float]
     """Interval with as much probability below as above it."""
     shortest: tuple[float, float]
+    """The narrowest interval with that probability."""
     endpoint_error: tuple[float, float]
     """Standard errors of the ends of `symmetric` from the number of trials."""
     values: Array = field(repr=False, compare=False)
-    """As drawn, shape (trials,)."""
+    """As drawn, shape (trials,); NaN where the model gave no number."""
 
     def probability_between(self, low: float, high: float) -> float:
         """Share of the trials between two values [-]."""
@@ -136,9 +139,10 @@ def sample(
     progress: Callable[[float], None] | None = None,
     should_stop: Callable[[], bool] | None = None,
 ) -> Array | Cancelled:
-    """Draw the quantities of a model: shape (quantities, trials). Parameters as for `monte_carlo`.
+    """Draw the quantities of a model: shape (quantities, trials), each in its unit. Parameters as for `monte_carlo`.
 
-    Input by input within each chunk of 32,768 trials, so that the same generator gives the same values.
+    Input by input within each chunk of 32,768 trials, so that the same generator gives the same values. Raises
+    ValueError for less than one trial.
     """
     if trials < 1:
         raise ValueError(tr("a Monte Carlo of {trials} trials tells nothing; it takes at least 1", trials=trials))
@@ -160,9 +164,10 @@ def sample(
 
 
 def summarise(values: Array, probability: float = 0.95) -> MonteCarlo:
-    """What the drawn values of one quantity, shape (trials,), say of it.
+    """What the drawn values of one quantity, shape (trials,), say of it, in their unit; NaN is a failed trial.
 
-    Intervals by rank (JCGM 101 7.7): of q = pM values. Raises ValueError for too few values for them.
+    Intervals of a probability [-] by rank (JCGM 101 7.7): of q = pM values. Raises ValueError for too few values for
+    them.
     """
     found = values[np.isfinite(values)]
     count = len(found)
@@ -201,7 +206,9 @@ def summarise(values: Array, probability: float = 0.95) -> MonteCarlo:
 
 
 def numerical_tolerance(standard_uncertainty: float, significant_digits: int = 2) -> float:
-    """δ (JCGM 101 7.9.2): half a unit in the last of so many digits of a standard uncertainty.
+    """δ (JCGM 101 7.9.2): half a unit in the last of so many digits of a standard uncertainty, in its unit.
+
+    Raises ValueError unless the standard uncertainty is above 0.
 
     Examples
     --------

@@ -155,9 +155,10 @@ class InternalTiming:
         )
 
     def mark_offset_mm(self, error_deg: ArrayLike) -> Array:
-        """Distance at the rim between straightedge and mark [mm] for an E-gap error [rotor deg].
+        """Distance at the rim between straightedge and mark [mm] for an E-gap error [rotor deg], any shape.
 
-        radius·tan(cam angle); NaN from a quarter turn of the cam on, where the edge meets the rim nowhere.
+        Positive past the mark, for a late opening. radius·tan(cam angle); NaN from a quarter turn of the cam on,
+        where the edge meets the rim nowhere.
         """
         cam = np.asarray(error_deg, dtype=float) * self.ratio
         with np.errstate(invalid="ignore"):
@@ -210,7 +211,8 @@ class InternalTiming:
     def adjust(self, gap_mm: float) -> Adjustment:
         """Where to put plate and screw for this largest gap on lobe 1 with its opening exactly at the E-gap.
 
-        Closed form, on lobe 1's own flank as worn. A gap out of reach is answered with the nearest one.
+        Closed form, on lobe 1's own flank as worn. A gap [mm] out of reach is answered with the nearest one.
+        Raises ValueError for one below 0 or that is no number.
         """
         if not isfinite(gap_mm) or gap_mm < 0:
             raise ValueError(tr("the gap is {gap} mm; it must be 0 or more", gap=number(gap_mm, "g")))

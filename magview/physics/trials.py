@@ -25,25 +25,37 @@ MAX_TRIALS = 200
 
 
 def plate_deg_from_slot_mm(along_mm: ArrayLike, radius_mm: float) -> Array:
-    """Plate angle [deg] from a movement along the slot's arc [mm] at a radius [mm]."""
+    """Plate angle [deg] from a movement along the slot's arc [mm], any shape, at a radius [mm]; signs stay.
+
+    Raises ValueError for a radius that is not above 0.
+    """
     _positive(radius_mm, marked("the radius of the slot is {value}; it must be above 0"))
     return np.asarray(np.degrees(np.asarray(along_mm, dtype=float) / radius_mm))
 
 
 def slot_mm_from_plate_deg(backplate_deg: ArrayLike, radius_mm: float) -> Array:
-    """Movement along the slot's arc [mm] at a radius [mm] for a plate angle [deg]."""
+    """Movement along the slot's arc [mm] at a radius [mm] for a plate angle [deg], any shape; signs stay.
+
+    Raises ValueError for a radius that is not above 0.
+    """
     _positive(radius_mm, marked("the radius of the slot is {value}; it must be above 0"))
     return np.asarray(np.radians(np.asarray(backplate_deg, dtype=float)) * radius_mm)
 
 
 def plate_deg_from_marks(marks: ArrayLike, deg_per_mark: float) -> Array:
-    """Plate angle [deg] from a reading in scale marks [-], each so many degrees [deg] from the next."""
+    """Plate angle [deg] from a reading in scale marks [-], any shape, each so many degrees [deg] from the next.
+
+    Raises ValueError for an angle between marks that is not above 0.
+    """
     _positive(deg_per_mark, marked("the angle between two marks is {value}; it must be above 0"))
     return np.asarray(np.asarray(marks, dtype=float) * deg_per_mark)
 
 
 def marks_from_plate_deg(backplate_deg: ArrayLike, deg_per_mark: float) -> Array:
-    """Reading in scale marks [-], each so many degrees [deg] from the next, for a plate angle [deg]."""
+    """Reading in scale marks [-], each so many degrees [deg] from the next, for a plate angle [deg], any shape.
+
+    Raises ValueError for an angle between marks that is not above 0.
+    """
     _positive(deg_per_mark, marked("the angle between two marks is {value}; it must be above 0"))
     return np.asarray(np.asarray(backplate_deg, dtype=float) / deg_per_mark)
 
@@ -103,7 +115,10 @@ class Trial:
 
     @classmethod
     def reading(cls, backplate_deg: float, gap_mm: float, within_mm: float = 0.0) -> Trial:
-        """A trial whose gap is a value [mm], known to ± `within_mm` [mm]."""
+        """A trial at a plate [deg] whose gap is a value [mm], known to ± `within_mm` [mm].
+
+        Raises ValueError for a width below 0, or for what no trial can be.
+        """
         if not (isfinite(within_mm) and within_mm >= 0.0):
             raise ValueError(
                 tr("the gap is known to within {within} mm; it must be 0 or more", within=number(within_mm, "g"))

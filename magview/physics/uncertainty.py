@@ -144,13 +144,15 @@ class Linear:
     """A quantity by the law of propagation (GUM 5.1.2, annex G), in the quantity's unit."""
 
     estimate: float
+    """The model at the inputs' estimates."""
     standard_uncertainty: float
     """Combined, u_c."""
     dof: float
     """Effective, by Welch–Satterthwaite (GUM G.4.1) [-]."""
     probability: float
+    """Of the interval [-]."""
     coverage_factor: float
-    """k of the t distribution at `dof` cut to a whole number."""
+    """k of the t distribution at `dof` cut to a whole number [-]."""
     expanded_uncertainty: float
     """U = k·u_c."""
     budget: tuple[Contribution, ...]

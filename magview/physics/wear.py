@@ -50,7 +50,7 @@ class Course:
     """A setting over the hours. Arrays have the hours' shape plus (lobes,), in firing order."""
 
     hours: Array
-    """Since it was set, the hours' own shape."""
+    """Running hours since it was set [h], their own shape."""
     opening_error_deg: Array
     """Rotor degrees from where the lobe should open, positive late; NaN where it never does."""
     gap_mm: Array
@@ -74,7 +74,7 @@ class Leaving:
 
     limit: Limit
     hours: float
-    """Since it was set: 0 if it was outside from the start, infinity if it never leaves."""
+    """Running hours since it was set [h]: 0 if it was outside from the start, infinity if it never leaves."""
     lobe: int
     """The first lobe to do so, by firing order from 1; 0 if none does."""
 
@@ -195,7 +195,7 @@ class Rate:
     """Of the interval [-]."""
 
     def scaled(self, factor: float) -> Rate:
-        """The rate of something that goes with this one, such as heel wear = lift lost·A/K."""
+        """The rate of something that goes with this one by a factor [-], such as heel wear = lift lost·A/K."""
         low, high = sorted((self.low * factor, self.high * factor))
         return Rate(self.mm_per_100h * factor, low, high, self.probability)
 

@@ -10,7 +10,7 @@ import math
 
 from magview.bench.state import crank_deg
 from magview.physics.engine import strokes
-from magview.practice.state import Practice, Said, true_circuit, true_gap_mm, true_readings
+from magview.practice.state import Practice, Said, true_circuit, true_gap_mm
 from magview.spec.base import SpecError
 from magview.spec.language import marked, number, tr
 from magview.spec.units import MM_PER_INCH, MM_PER_THOU
@@ -109,12 +109,6 @@ def straightedge(practice: Practice) -> Said:
     return Said("straightedge", words, float(divisions), size + mark)
 
 
-def mark_number(practice: Practice) -> int | None:
-    """Which mark the edge stands at; None out of sight. The marks are numbered on the rim."""
-    seen = edge_mm(practice)
-    return seen[1] if seen is not None and practice.edge_laid else None
-
-
 def thickness_mm(kind: str, stack: tuple[float, ...]) -> float:
     """Thickness of blades held together [mm]. Raises SpecError for blades the set does not have."""
     if kind not in BLADES:
@@ -202,8 +196,3 @@ def compression(practice: Practice) -> Said:
     return Said(
         "thumb", marked("pressure: No. 1 is on compression") if rising else marked("no pressure"), float(rising)
     )
-
-
-def widest_mm(practice: Practice) -> tuple[float, ...]:
-    """The thickest blade that truly passes at each lobe [mm]; for marking."""
-    return tuple(float(g) for g in true_readings(practice.bench).blade_gap_mm)

@@ -93,14 +93,6 @@ def hidden_parts(practice: Practice) -> frozenset[str]:
     return frozenset(hidden)
 
 
-def drawn_disc_deg(practice: Practice) -> float:
-    """The crank angle at which to draw the disc [crank deg]: the crank's own less what the disc is put on wrong.
-
-    Raises SpecError without an engine.
-    """
-    return crank_deg(practice.bench) - practice.disc_error_deg
-
-
 def drawn_aside_deg(practice: Practice) -> float:
     """By how much to draw the coupling turned [deg]: paint put on anywhere must not show where the crank stands."""
     return between(practice.seed, 20.0, 340.0, practice.side, "drawn", "coupling")

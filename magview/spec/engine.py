@@ -71,7 +71,7 @@ class Engine(Model):
         if not self.rod_mm > crank:
             raise ValueError(
                 tr(
-                    "rod_mm is {rod:g}; it must be longer than half the stroke, {crank:g}",
+                    "rod_mm is {rod:g}; it must be longer than half the stroke, {crank:g} mm",
                     rod=self.rod_mm,
                     crank=crank,
                 )
@@ -109,7 +109,7 @@ class Engine(Model):
             raise ValueError(
                 tr(
                     "articulation.link_rod_mm is {rod:g}; it must be longer than half the stroke "
-                    "and the knuckle radius together, {reach:g}",
+                    "and the knuckle radius together, {reach:g} mm",
                     rod=link.link_rod_mm,
                     reach=reach,
                 )

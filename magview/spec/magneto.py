@@ -300,7 +300,7 @@ class Magneto(Model):
             raise ValueError(
                 tr(
                     "breaker.pivot_distance_mm is {distance:g}; the pivot must stand outside the "
-                    "lobe's top, {top:g} from the cam's centre",
+                    "lobe's top, {top:g} mm from the cam's centre",
                     distance=breaker.pivot_distance_mm,
                     top=top,
                 )
@@ -313,7 +313,7 @@ class Magneto(Model):
                 raise ValueError(
                     tr(
                         "breaker.heel_arm_mm is {arm:g}; with it the heel reaches from {near:g} to "
-                        "{far:g} of the cam's centre, and must reach {radius:g}",
+                        "{far:g} mm of the cam's centre, and must reach {radius:g} mm",
                         arm=breaker.heel_arm_mm,
                         near=near,
                         far=far,
@@ -328,7 +328,7 @@ class Magneto(Model):
             raise ValueError(
                 tr(
                     "designed_setting.gap_mm is {gap:g}; it must be below the contact lift at the top of "
-                    "the lobe, {top_lift:.4g}",
+                    "the lobe, {top_lift:.4g} mm",
                     gap=self.designed_setting.gap_mm,
                     top_lift=self.top_lift_mm,
                 )
@@ -353,8 +353,8 @@ class Magneto(Model):
             if not self.top_lift_mm + error > 0.001:
                 raise ValueError(
                     tr(
-                        "condition.lobe_lift_error_mm takes {error:g} off lobe {lobe}, which has only "
-                        "{top_lift:.4g} of contact lift",
+                        "condition.lobe_lift_error_mm takes {error:g} mm off lobe {lobe}, which has only "
+                        "{top_lift:.4g} mm of contact lift",
                         error=error,
                         lobe=i + 1,
                         top_lift=self.top_lift_mm,

@@ -8,9 +8,9 @@ import signal
 import sys
 from collections.abc import Callable
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, QTimer
-from PySide6.QtGui import QIcon
 from PySide6.QtWidgets import QApplication
 
 from magview.bench.apply import new_bench
@@ -24,6 +24,9 @@ from magview.ui.model import BenchModel
 from magview.ui.tongue import speak
 from magview.ui.window import MainWindow
 from magview.upkeep import places
+
+if TYPE_CHECKING:
+    from PySide6.QtGui import QIcon
 
 APP_ID = "magview"
 """Ties windows to the desktop entry (Linux) and to one button of the task bar (Windows)."""
@@ -100,6 +103,8 @@ def _name_for_taskbar() -> None:
 
 
 def _icon() -> QIcon:
+    from PySide6.QtGui import QIcon  # with 150 names of icons; nobody waits for it here
+
     icon = QIcon()
     for size in ICON_SIZES:
         icon.addFile(str(resources() / "icons" / f"magview-{size}.png"))

@@ -13,7 +13,6 @@ from PySide6.QtWidgets import (
     QFormLayout,
     QHBoxLayout,
     QLineEdit,
-    QPushButton,
     QTableWidget,
     QTableWidgetItem,
     QWidget,
@@ -28,7 +27,7 @@ from magview.spec.base import SpecError
 from magview.spec.language import tr
 from magview.ui.class_delivery import Place, delivery_words
 from magview.ui.class_room import ClassRoom
-from magview.ui.class_window import ClassWindow
+from magview.ui.class_window import ClassWindow, push_button
 from magview.ui.practice_controls import wrapped
 from magview.ui.practice_model import AttemptModel
 from magview.ui.practice_room import ATTEMPTS
@@ -62,11 +61,11 @@ class ClassDesk(ClassWindow):
         self.column.addWidget(self.exercises, 1)
         self.column.addWidget(self.message)
         buttons = QHBoxLayout()
-        self.start = self._button(tr("&Begin"), self.begin)
+        self.start = push_button(tr("&Begin"), self.begin)
         self.start.setDefault(True)
-        self.saved = self._button(tr("Hand in a &saved attempt…"), self._ask_saved)
-        self.again = self._button(tr("&Try again now"), self._retry)
-        self.elsewhere = self._button(tr("Deliver to &another folder…"), self._ask_elsewhere)
+        self.saved = push_button(tr("Hand in a &saved attempt…"), self._ask_saved)
+        self.again = push_button(tr("&Try again now"), self._retry)
+        self.elsewhere = push_button(tr("Deliver to &another folder…"), self._ask_elsewhere)
         for button in (self.start, self.saved, self.again, self.elsewhere):
             buttons.addWidget(button)
         buttons.addStretch(1)
@@ -104,15 +103,9 @@ class ClassDesk(ClassWindow):
         row = QHBoxLayout(whole)
         row.setContentsMargins(0, 0, 0, 0)
         row.addWidget(field, 1)
-        row.addWidget(self._button(words, slot))
+        row.addWidget(push_button(words, slot))
         whole.setFocusProxy(field)
         return whole
-
-    def _button(self, words: str, slot: Callable[[], object]) -> QPushButton:
-        button = QPushButton(words)
-        button.setAutoDefault(False)
-        button.clicked.connect(slot)
-        return button
 
     # -------------------------------------------------------------- the set
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import QFileSystemWatcher, QTimer
@@ -12,7 +11,6 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QLineEdit,
     QProgressBar,
-    QPushButton,
     QTabWidget,
     QWidget,
 )
@@ -39,7 +37,7 @@ from magview.spec.base import SpecError
 from magview.spec.files import read_json, write_text
 from magview.spec.language import marked, tr
 from magview.ui.class_room import ClassRoom
-from magview.ui.class_window import ClassWindow, SortedTable
+from magview.ui.class_window import ClassWindow, SortedTable, push_button
 from magview.ui.practice_controls import wrapped
 from magview.ui.practice_window import PracticeWindow
 from magview.ui.theme import Theme
@@ -95,14 +93,14 @@ class GatherWindow(ClassWindow):
             else tr("a code, or a set's file; may be left out")
         )
         self.set_field.editingFinished.connect(self._read_set)
-        self.start, self.stop = self._button(tr("&Gather"), self.gather), self._button(tr("C&ancel"), self.cancel)
+        self.start, self.stop = push_button(tr("&Gather"), self.gather), push_button(tr("C&ancel"), self.cancel)
         self.bar = QProgressBar()
         self.bar.setRange(0, 1000)
         self.bar.setAccessibleName(tr("Progress"))
         form = QFormLayout()
-        form.addRow(tr("&Folder"), self._row(self.folder, self._button(tr("&Choose…"), self._ask_folder), self.start))
+        form.addRow(tr("&Folder"), self._row(self.folder, push_button(tr("&Choose…"), self._ask_folder), self.start))
         form.addRow(
-            tr("Se&t"), self._row(self.set_field, self._button(tr("&Open…"), self._ask_set), self.bar, self.stop)
+            tr("Se&t"), self._row(self.set_field, push_button(tr("&Open…"), self._ask_set), self.bar, self.stop)
         )
         self.column.addLayout(form)
 
@@ -138,18 +136,12 @@ class GatherWindow(ClassWindow):
     def _build_foot(self) -> None:
         row = QHBoxLayout()
         row.addWidget(wrapped(tr(BELIEVED)), 1)
-        self.replay = self._button(tr("&Replay"), self.open_chosen)
+        self.replay = push_button(tr("&Replay"), self.open_chosen)
         self.replay.setToolTip(tr("The debrief of the attempt that is chosen, with its replay"))
-        self.save = self._button(tr("Save as CS&V…"), self._ask_save)
+        self.save = push_button(tr("Save as CS&V…"), self._ask_save)
         row.addWidget(self.replay)
         row.addWidget(self.save)
         self.column.addLayout(row)
-
-    def _button(self, words: str, slot: Callable[[], object]) -> QPushButton:
-        button = QPushButton(words)
-        button.setAutoDefault(False)
-        button.clicked.connect(slot)
-        return button
 
     # -------------------------------------------------------------- gathering
 

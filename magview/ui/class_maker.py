@@ -7,50 +7,21 @@ from pathlib import Path
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QFont, QGuiApplication
-from PySide6.QtWidgets import (
-    QCheckBox,
-    QFileDialog,
-    QFormLayout,
-    QGridLayout,
-    QGroupBox,
-    QHBoxLayout,
-    QLabel,
-    QLineEdit,
-    QListWidget,
-    QListWidgetItem,
-    QPlainTextEdit,
-    QPushButton,
-    QSpinBox,
-    QTabWidget,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QLabel, QTabWidget, QVBoxLayout, QWidget
 
 from magview.classroom.key import KeyRow, answer_key, key_csv, key_heads, key_rows, key_text
-from magview.classroom.sets import (
-    MOST_MINUTES,
-    MOST_SEED,
-    UNITS,
-    ClassSet,
-    code_of,
-    new_seed,
-    read_set,
-    why_no_code,
-    write_set,
-)
-from magview.practice.exercise import Exercise
-from magview.practice.library import find_exercise, read_exercise, shipped_exercises
+from magview.classroom.sets import ClassSet, code_of, read_set, why_no_code, write_set
+from magview.practice.library import read_exercise
 from magview.spec.base import SpecError
 from magview.spec.files import validate, write_text
 from magview.spec.formats import ENDING
 from magview.spec.language import tr
+from magview.ui.class_maker_fields import SetFields
 from magview.ui.class_room import ClassRoom
-from magview.ui.class_window import ClassWindow, SortedTable
-from magview.ui.inputs import QuietCombo
+from magview.ui.class_window import ClassWindow, SortedTable, push_button
 from magview.ui.practice_controls import wrapped
 from magview.ui.worker import Progress, ShouldStop, Worker
 
-_HELD = Qt.ItemDataRole.UserRole
 _CODE_SIZE = 2.2
 """The code's type against the window's."""
 
@@ -61,22 +32,23 @@ class ClassMaker(ClassWindow):
     def __init__(self, room: ClassRoom) -> None:
         super().__init__(tr("Class set"), room.main.theme)
         self.room = room
-        self._quiet = True
         self._worker = Worker(self)
         self._worker.finished.connect(self._key_made)
         self._worker.failed.connect(self._key_why)
         self.tabs = QTabWidget()
         self.tabs.setDocumentMode(True)
-        self.tabs.addTab(self._build_set(), tr("&Set"))
+        self.fields = SetFields()
+        self.fields.file_button.clicked.connect(self._ask_exercise)
+        self.fields.edit_button.clicked.connect(self._edit)
+        self.tabs.addTab(self.fields, tr("&Set"))
         self.tabs.addTab(self._build_key(), tr("Answer &key"))
         self.tabs.currentChanged.connect(self._show_key)
         self.column.addWidget(self._build_code())
         self.column.addWidget(self.tabs, 1)
         self.column.addWidget(self.message)
-        self.seed.setValue(new_seed())
-        self._quiet = False
         if room.set is not None:
-            self.show_set(room.set)
+            self.fields.show_set(room.set)
+        self.fields.changed.connect(self.changed)
         self.changed()
 
     # -------------------------------------------------------------- building
@@ -96,111 +68,17 @@ class ClassMaker(ClassWindow):
         font.setFixedPitch(True)
         self.code.setFont(font)
         self.why = wrapped()
-        self.copy = self._button(tr("Co&py"), self._copy)
-        self.save, self.open = self._button(tr("Save set &as…"), self._ask_save), self._button(
+        self.copy = push_button(tr("Co&py"), self._copy)
+        self.save, self.open = push_button(tr("Save set &as…"), self._ask_save), push_button(
             tr("&Open set…"), self._ask_open
         )  # fmt: skip
-        self.gather = self._button(tr("&Gather…"), self._gather)
+        self.gather = push_button(tr("&Gather…"), self._gather)
         words = QVBoxLayout()
         words.addWidget(self.code)
         words.addWidget(self.why)
         row.addLayout(words, 1)
         for button in (self.copy, self.open, self.save, self.gather):
             row.addWidget(button)
-        return whole
-
-    def _build_set(self) -> QWidget:
-        whole = QWidget()
-        grid = QGridLayout(whole)
-        self.shipped, self.chosen = QListWidget(), QListWidget()
-        self.shipped.setAccessibleName(tr("Exercises there are"))
-        self.chosen.setAccessibleName(tr("Exercises of the set, in order"))
-        for name in shipped_exercises():
-            self._list(self.shipped, find_exercise(name))
-        self.shipped.itemActivated.connect(self.add)
-        self.add_button = self._button(tr("A&dd ▶"), self.add)
-        self.file_button = self._button(tr("From a &file…"), self._ask_exercise)
-        self.edit_button = self._button(tr("&Write one…"), self._edit)
-        self.up, self.down = self._button(tr("&Up"), self._up), self._button(tr("Do&wn"), self._down)
-        self.drop = self._button(tr("&Remove"), self.remove)
-        middle = QVBoxLayout()
-        middle.addStretch(1)
-        for button in (self.add_button, self.up, self.down, self.drop):
-            middle.addWidget(button)
-        middle.addStretch(1)
-        grid.addWidget(_label(tr("&Exercises"), self.shipped), 0, 0)
-        grid.addWidget(_label(tr("&In this set, in order"), self.chosen), 0, 2)
-        grid.addWidget(self.shipped, 1, 0)
-        grid.addLayout(middle, 1, 1)
-        grid.addWidget(self.chosen, 1, 2)
-        self.tale = wrapped()
-        self.tale.setMinimumHeight(round(4.2 * self.fontMetrics().height()))
-        self.tale.setAlignment(Qt.AlignmentFlag.AlignTop)
-        for where in (self.shipped, self.chosen):
-            where.currentItemChanged.connect(self._tell)
-        self.shipped.setCurrentRow(0)
-        foot = QHBoxLayout()
-        foot.addWidget(self.file_button)
-        foot.addWidget(self.edit_button)
-        foot.addStretch(1)
-        grid.addWidget(self.tale, 2, 0, 1, 3)
-        grid.addLayout(foot, 3, 0, 1, 3)
-        grid.addWidget(self._build_settings(), 0, 3, 4, 1)
-        grid.setColumnStretch(0, 3)
-        grid.setColumnStretch(2, 3)
-        grid.setColumnStretch(3, 2)
-        return whole
-
-    def _build_settings(self) -> QGroupBox:
-        box = QGroupBox(tr("Settings"))
-        form = QFormLayout(box)
-        self.set_title = QLineEdit()
-        self.set_title.setMaxLength(120)
-        self.set_title.textChanged.connect(self.changed)
-        self.own = QuietCombo()
-        self.own.addItems([tr("the same for everyone"), tr("one of their own for each pupil")])
-        self.own.currentIndexChanged.connect(self.changed)
-        self.hints = QCheckBox(tr("&Hints may be asked for"))
-        self.hints.setChecked(True)
-        self.hints.toggled.connect(self.changed)
-        self.units = QuietCombo()
-        for words, unit in zip(
-            (tr("as the exercise has them"), tr("metric, too"), tr("in inches, too")), UNITS, strict=True
-        ):
-            self.units.addItem(words, unit)
-        self.units.setToolTip(tr("A straightedge of this unit, and blades of it beside the exercise's own"))
-        self.units.currentIndexChanged.connect(self.changed)
-        self.minutes = QSpinBox()
-        self.minutes.setRange(0, MOST_MINUTES)
-        self.minutes.setSpecialValueText(tr("as the exercise says"))
-        self.minutes.setToolTip(tr("Shown to the pupils as a guide; time is not marked"))
-        self.minutes.valueChanged.connect(self.changed)
-        self.seed = QSpinBox()
-        self.seed.setRange(0, MOST_SEED)
-        self.seed.setToolTip(tr("The same number draws the same faults"))
-        self.seed.valueChanged.connect(self.changed)
-        self.pupils = QPlainTextEdit()
-        self.pupils.setPlaceholderText(tr("one name or number a line"))
-        self.pupils.setTabChangesFocus(True)
-        self.pupils.setAccessibleName(tr("Pupils"))
-        self.pupils.textChanged.connect(self.changed)
-        form.addRow(tr("&Title"), self.set_title)
-        form.addRow(tr("Fau&lts"), self.own)
-        form.addRow(tr("&Blades, edge"), self.units)
-        form.addRow(tr("&Minutes"), self.minutes)
-        form.addRow(tr("&Number"), self._beside_seed())
-        form.addRow(self.hints)
-        form.addRow(_label(tr("Pu&pils (not in the code; for the key, and to see who is missing)"), self.pupils))
-        form.addRow(self.pupils)
-        return box
-
-    def _beside_seed(self) -> QWidget:
-        whole = QWidget()
-        row = QHBoxLayout(whole)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.addWidget(self.seed, 1)
-        row.addWidget(self._button(tr("Draw ane&w"), self._draw))
-        whole.setFocusProxy(self.seed)
         return whole
 
     def _build_key(self) -> QWidget:
@@ -212,59 +90,11 @@ class ClassMaker(ClassWindow):
         column.addWidget(self.key, 1)
         row = QHBoxLayout()
         row.addWidget(wrapped(tr("For the instructor: it tells every hidden fault.")), 1)
-        row.addWidget(self._button(tr("Save &key…"), self._ask_key))
+        row.addWidget(push_button(tr("Save &key…"), self._ask_key))
         column.addLayout(row)
         return whole
 
-    def _button(self, words: str, slot: Callable[[], object]) -> QPushButton:
-        button = QPushButton(words)
-        button.setAutoDefault(False)
-        button.clicked.connect(slot)
-        return button
-
-    # -------------------------------------------------------------- the list
-
-    def _list(self, where: QListWidget, exercise: Exercise) -> None:
-        item = QListWidgetItem(tr("Level {level} · {name}", level=exercise.level, name=tr(exercise.name)))
-        item.setData(_HELD, exercise)
-        where.addItem(item)
-
-    def _tell(self, item: QListWidgetItem | None) -> None:
-        if item is not None:
-            exercise = item.data(_HELD)
-            self.tale.setText(f"{tr(exercise.story)} {tr(exercise.task)}")
-
-    def add(self) -> None:
-        """Put the exercise that is chosen at the end of the set."""
-        item = self.shipped.currentItem()
-        if item is not None:
-            self.add_exercise(item.data(_HELD))
-
-    def add_exercise(self, exercise: Exercise) -> None:
-        """Put an exercise at the end of the set."""
-        self._list(self.chosen, exercise)
-        self.chosen.setCurrentRow(self.chosen.count() - 1)
-        self.changed()
-
-    def remove(self) -> None:
-        """Take the chosen exercise out of the set."""
-        self.chosen.takeItem(self.chosen.currentRow())
-        self.changed()
-
-    def _up(self) -> None:
-        self._move(-1)
-
-    def _down(self) -> None:
-        self._move(1)
-
-    def _move(self, by: int) -> None:
-        row = self.chosen.currentRow()
-        if row < 0 or not 0 <= row + by < self.chosen.count():
-            return
-        item = self.chosen.takeItem(row)
-        self.chosen.insertItem(row + by, item)
-        self.chosen.setCurrentRow(row + by)
-        self.changed()
+    # -------------------------------------------------------------- exercises from elsewhere
 
     def _ask_exercise(self) -> None:
         self.ask_file(tr("Exercise from a file"), tr("Exercises (*.json);;All files (*)"), self.add_file)
@@ -272,15 +102,12 @@ class ClassMaker(ClassWindow):
     def add_file(self, path: Path) -> None:
         """Put a file's exercise at the end of the set, or say why not."""
         try:
-            self.add_exercise(read_exercise(path))
+            self.fields.add_exercise(read_exercise(path))
         except SpecError as error:
             self.say(str(error))
 
     def _edit(self) -> None:
         self.room.open("editor")
-
-    def _draw(self) -> None:
-        self.seed.setValue(new_seed())
 
     def _gather(self) -> None:
         self.room.open("gather")
@@ -289,43 +116,10 @@ class ClassMaker(ClassWindow):
 
     def made(self) -> ClassSet:
         """The set as it stands. Raises SpecError for one that is none."""
-        names = tuple(" ".join(line.split()) for line in self.pupils.toPlainText().splitlines() if line.strip())
-        if not self.chosen.count():
-            raise SpecError(tr("Add an exercise: a set has one at least"))
-        data = {
-            "format": "magview-class/1",
-            "title": self.set_title.text().strip(),
-            "seed": self.seed.value(),
-            "each_their_own": self.own.currentIndex() == 1,
-            "hints": self.hints.isChecked(),
-            "units": self.units.currentData(),
-            "minutes": self.minutes.value() or None,
-            "exercises": tuple(self.chosen.item(i).data(_HELD) for i in range(self.chosen.count())),
-            "pupils": names,
-        }
-        return validate(ClassSet, data, tr("this set"))
-
-    def show_set(self, of: ClassSet) -> None:
-        """Show a set that was made before."""
-        self._quiet = True
-        self.chosen.clear()
-        for exercise in of.exercises:
-            self._list(self.chosen, exercise)
-        self.chosen.setCurrentRow(0)
-        self.set_title.setText(of.title)
-        self.seed.setValue(of.seed)
-        self.own.setCurrentIndex(int(of.each_their_own))
-        self.hints.setChecked(of.hints)
-        self.units.setCurrentIndex(UNITS.index(of.units))
-        self.minutes.setValue(of.minutes or 0)
-        self.pupils.setPlainText("\n".join(of.pupils))
-        self._quiet = False
-        self.changed()
+        return validate(ClassSet, self.fields.data(), tr("this set"))
 
     def changed(self) -> None:
         """Make code and key anew."""
-        if self._quiet:
-            return
         self.say("")
         try:
             of = self.made()
@@ -389,7 +183,7 @@ class ClassMaker(ClassWindow):
     def open_path(self, path: Path) -> None:
         """Show a file's set, or say why not."""
         try:
-            self.show_set(read_set(path))
+            self.fields.show_set(read_set(path))
         except SpecError as error:
             self.say(str(error))
 
@@ -426,10 +220,3 @@ class ClassMaker(ClassWindow):
             self.say(str(error))
             return
         self.say(tr("Saved {file}.", file=path.name))
-
-
-def _label(words: str, buddy: QWidget) -> QLabel:
-    label = QLabel(words)
-    label.setBuddy(buddy)
-    label.setWordWrap(True)
-    return label

@@ -7,7 +7,7 @@ import json
 from pathlib import Path
 from typing import TYPE_CHECKING, Literal
 
-from PySide6.QtCore import QObject, QStandardPaths
+from PySide6.QtCore import QObject
 
 from magview.classroom.outbox import Outbox
 from magview.classroom.sets import ClassSet, read_set, write_set
@@ -15,6 +15,7 @@ from magview.spec.base import SpecError
 from magview.spec.files import read_json, write_text
 from magview.ui.class_delivery import Courier
 from magview.ui.class_window import ClassWindow
+from magview.upkeep import places
 
 if TYPE_CHECKING:
     from magview.ui.window import MainWindow
@@ -29,8 +30,7 @@ class ClassRoom(QObject):
         """`folder`: where this machine keeps what waits, and the marks; left out: the person's own place."""
         super().__init__(window)
         self.main = window
-        place = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.AppLocalDataLocation)
-        self.folder = folder or Path(place) / "class"
+        self.folder = folder or places.class_folder()
         self.courier = Courier(Outbox(self.folder / "outbox"), self)
         self.windows: dict[str, ClassWindow] = {}
         """Those that are open, by kind."""

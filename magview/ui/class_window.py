@@ -7,7 +7,15 @@ from pathlib import Path
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelIndex, QSortFilterProxyModel, Qt, Signal
 from PySide6.QtGui import QCloseEvent, QKeySequence, QShortcut
-from PySide6.QtWidgets import QAbstractItemView, QFileDialog, QHeaderView, QTableView, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QFileDialog,
+    QHeaderView,
+    QPushButton,
+    QTableView,
+    QVBoxLayout,
+    QWidget,
+)
 
 from magview.ui.practice_controls import wrapped
 from magview.ui.theme import Theme
@@ -15,6 +23,15 @@ from magview.ui.theme import Theme
 Cell = str | float | None
 _SORT = Qt.ItemDataRole.UserRole
 _DISPLAY = Qt.ItemDataRole.DisplayRole
+
+
+def push_button(words: str, slot: Callable[[], object] | None = None) -> QPushButton:
+    """A button that does something when it is pressed, and not when Return is pressed elsewhere."""
+    button = QPushButton(words)
+    button.setAutoDefault(False)
+    if slot is not None:
+        button.clicked.connect(slot)
+    return button
 
 
 class ClassWindow(QWidget):

@@ -1,4 +1,4 @@
-"""A picture as a file: SVG, PDF or PNG at its own size, with scale bar and caption."""
+"""A picture as a file: SVG, PDF or PNG at its own size, with scale bar and caption; and the pages of any PDF."""
 
 from __future__ import annotations
 
@@ -7,7 +7,17 @@ from collections.abc import Iterator
 from pathlib import Path
 
 from PySide6.QtCore import QLineF, QMarginsF, QPointF, QRectF, QSize, QSizeF, Qt
-from PySide6.QtGui import QColor, QFontMetricsF, QImage, QPageSize, QPainter, QPdfWriter, QPen
+from PySide6.QtGui import (
+    QColor,
+    QFontDatabase,
+    QFontMetricsF,
+    QImage,
+    QPageLayout,
+    QPageSize,
+    QPainter,
+    QPdfWriter,
+    QPen,
+)
 
 from magview.spec.base import SpecError
 from magview.spec.language import number, tr
@@ -16,6 +26,7 @@ from magview.ui.theme import Theme
 
 KINDS = (".svg", ".pdf", ".png")
 
+_PAPERS = {"a4": QPageSize.PageSizeId.A4, "letter": QPageSize.PageSizeId.Letter}
 _DPI = 96
 _SHARPNESS = 3
 """Pixels of a PNG per pixel of the screen: enough for print."""
@@ -49,6 +60,19 @@ def written_beside(path: Path) -> Iterator[Path]:
     finally:
         with contextlib.suppress(OSError):
             temporary.unlink(missing_ok=True)
+
+
+def prepare(writer: QPdfWriter, paper: str, dpi: int) -> QSizeF:
+    """Set a writer's resolution [dots/in] and paper, "a4" or "letter", upright and without margins.
+
+    Returns the size of a page [dots]. Raises SpecError where there is no font.
+    """
+    if not QFontDatabase.families():
+        raise SpecError(tr("there are no fonts to print with; on Debian or Ubuntu fonts-dejavu-core has some"))
+    writer.setResolution(dpi)
+    size = QPageSize(_PAPERS[paper])
+    writer.setPageLayout(QPageLayout(size, QPageLayout.Orientation.Portrait, QMarginsF(0, 0, 0, 0)))
+    return QSizeF(size.sizePixels(dpi))
 
 
 def _write(view: PictureView, path: Path, kind: str, size: QSize, caption: str, theme: Theme) -> None:
@@ -97,6 +121,7 @@ def _paint(
     view.render(painter, QRectF(port.rect()), port.rect())
     view.set_line_factor(before)
     painter.setFont(view.font())
+    view.paint_edges(painter)
     view.paint_words(painter)
     metrics = QFontMetricsF(view.font())
     top = float(port.height())

@@ -1,16 +1,16 @@
-"""Gap and opening of one magneto over its hours: found, left, where they drift to, and the limits."""
+"""Gap, opening and firing of one magneto over its hours: found, left, where they drift to, and the limits."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 
 import numpy as np
 import pyqtgraph as pg
 
 from magview.bench.curves import Table
 from magview.bench.state import BenchState
-from magview.job.history import Drift, Line
-from magview.job.judge import opening_limit_deg
+from magview.job.drift_line import READINGS, Line, Reading
+from magview.job.history import Drift
 from magview.job.sheet import Job
 from magview.spec.language import marked, tr
 from magview.spec.units import format_angle, format_length
@@ -18,12 +18,16 @@ from magview.ui.model import BenchModel
 from magview.ui.plot_sheet import PlotSheet
 from magview.ui.theme import Theme
 
-_FIELDS = ("gap_mm", "opening_error_deg")
 _STEPS = 40
+_AHEAD = (
+    marked("at {hours} h: gap {value}, between {low} and {high} 95 times in 100"),
+    marked("at {hours} h: opening {value}, between {low} and {high} 95 times in 100"),
+    marked("at {hours} h: fires {value} before top dead centre, between {low} and {high} 95 times in 100"),
+)
 
 
 class DriftSheet(PlotSheet):
-    """Two plots over the magneto's hours. Open signs: as found; full ones: as left; dashed: prediction, dotted: its
+    """Three plots over the magneto's hours. Open signs: as found; full ones: as left; dashed: prediction, dotted: its
     interval; dash-dotted: limits."""
 
     title = marked("Drift of gap and timing")
@@ -35,9 +39,9 @@ class DriftSheet(PlotSheet):
             pass
 
     def build(self) -> Iterator[None]:
-        """Both plots."""
+        """A plot for each reading."""
         hours = tr("magneto hours [h]")
-        names = (tr("largest gap [mm]"), tr("opens late [rotor deg]"))
+        names = (tr("largest gap [mm]"), tr("opens late [rotor deg]"), tr("fires BTDC [crank deg]"))
         for column, name in enumerate(names):
             self.add_plot(0, column, hours, name)
         yield
@@ -50,11 +54,9 @@ class DriftSheet(PlotSheet):
             self._limits.append([pg.InfiniteLine(angle=0) for _ in range(2)])
             for item in (self._found[-1], self._left[-1], *self._limits[-1]):
                 plot.addItem(item)
-        self.legend(
-            self.plots[0],
-            [(self._found[0], tr("found")), (self._left[0], tr("left")), (self._lines[0], tr("predicted")),
-             (self._bands[0][0], tr("interval"))],
-        )  # fmt: skip
+        # Half of the signs in each: three plots side by side are narrow.
+        self.legend(self.plots[0], [(self._found[0], tr("found")), (self._left[0], tr("left"))])
+        self.legend(self.plots[1], [(self._lines[1], tr("predicted")), (self._bands[1][0], tr("interval"))])
 
     def colour(self) -> None:
         """Told apart by strokes and signs as well as by colour."""
@@ -82,23 +84,14 @@ class DriftSheet(PlotSheet):
         drift = self._drift
         jobs = () if drift is None else drift.jobs
         self.plots[0].setLabel("left", tr("largest gap [{unit}]", unit=self.length_unit))
-        for n, field in enumerate(_FIELDS):
-            per = self.per_mm if n == 0 else 1.0
-            line = None if drift is None else drift.gap if n == 0 else drift.opening
-            limits = _limits(jobs[-1], n) if jobs else None
-            self._show_plot(n, jobs, field, line, limits, per)
+        for n, (name, reading) in enumerate(READINGS.items()):
+            line = None if drift is None else getattr(drift, name)
+            self._show_plot(n, jobs, reading, line)
 
-    def _show_plot(
-        self,
-        n: int,
-        jobs: Sequence[Job],
-        field: str,
-        line: Line | None,
-        limits: tuple[float, float] | None,
-        per: float,
-    ) -> None:
-        plot = self.plots[n]
-        found, left = points(jobs, "as_found", field), points(jobs, "internal_timing", field)
+    def _show_plot(self, n: int, jobs: Sequence[Job], reading: Reading, line: Line | None) -> None:
+        plot, per = self.plots[n], self.per_mm if n == 0 else 1.0
+        limits = reading.limits(jobs[-1]) if jobs else None
+        found, left = points(jobs, reading.found), points(jobs, reading.left)
         for item, values in ((self._found[n], found), (self._left[n], left)):
             item.setData([h for h, _ in values], [per * v for _, v in values])
         seen = [h for h, _ in (*found, *left)]
@@ -126,20 +119,14 @@ class DriftSheet(PlotSheet):
 
     def words_at(self, plot: int, x: float, y: float) -> str:
         """What should be read at the hours under the pointer."""
-        drift = self._drift
-        line = None if drift is None else drift.gap if plot == 0 else drift.opening
+        line = None if self._drift is None else getattr(self._drift, tuple(READINGS)[plot])
         if line is None or x < line.last_h:
             return ""
-        value, low, high = (float(v) for v in line.predict(x))
-        if plot == 0:
-            words = tuple(format_length(v, self.inches) for v in (value, low, high))
-            text = tr("at {hours} h: gap {value}, between {low} and {high} 95 times in 100",
-                      hours=round(x), value=words[0], low=words[1], high=words[2])  # fmt: skip
-        else:
-            words = tuple(format_angle(v, True) for v in (value, low, high))
-            text = tr("at {hours} h: opening {value}, between {low} and {high} 95 times in 100",
-                      hours=round(x), value=words[0], low=words[1], high=words[2])  # fmt: skip
-        return text
+        read = [float(v) for v in line.predict(x)]
+        value, low, high = (
+            format_length(v, self.inches) if plot == 0 else format_angle(v, signed=plot == 1) for v in read
+        )
+        return tr(_AHEAD[plot], hours=round(x), value=value, low=low, high=high)
 
     def table(self) -> Table:
         """The readings as columns."""
@@ -147,15 +134,18 @@ class DriftSheet(PlotSheet):
         if drift is None:
             return []
 
-        def column(stage: str, field: str) -> np.ndarray:
-            return np.array([_number(getattr(getattr(job, stage), field)) for job in drift.jobs])
+        def column(read: Callable[[Job], float | None]) -> np.ndarray:
+            return np.array([_number(read(job)) for job in drift.jobs])
 
+        gap, opening, firing = READINGS.values()
         return [
-            (tr("magneto hours [h]"), np.array([_number(job.magneto.hours_h) for job in drift.jobs])),
-            (tr("largest gap found [mm]"), column("as_found", "gap_mm")),
-            (tr("largest gap left [mm]"), column("internal_timing", "gap_mm")),
-            (tr("opening found [rotor deg]"), column("as_found", "opening_error_deg")),
-            (tr("opening left [rotor deg]"), column("internal_timing", "opening_error_deg")),
+            (tr("magneto hours [h]"), column(lambda job: job.magneto.hours_h)),
+            (tr("largest gap found [mm]"), column(gap.found)),
+            (tr("largest gap left [mm]"), column(gap.left)),
+            (tr("opening found [rotor deg]"), column(opening.found)),
+            (tr("opening left [rotor deg]"), column(opening.left)),
+            (tr("fires found [crank deg BTDC]"), column(firing.found)),
+            (tr("fires left [crank deg BTDC]"), column(firing.left)),
         ]
 
     def summary(self) -> str:
@@ -163,21 +153,13 @@ class DriftSheet(PlotSheet):
         return "" if self._drift is None else " ".join(self._drift.sentences)
 
 
-def points(jobs: Sequence[Job], stage: str, field: str) -> list[tuple[float, float]]:
+def points(jobs: Sequence[Job], read: Callable[[Job], float | None]) -> list[tuple[float, float]]:
     """Hours and reading of every sheet that has both."""
     return [
         (job.magneto.hours_h, value)
         for job in jobs
-        if job.magneto.hours_h is not None and (value := getattr(getattr(job, stage), field)) is not None
+        if job.magneto.hours_h is not None and (value := read(job)) is not None
     ]
-
-
-def _limits(job: Job, n: int) -> tuple[float, float] | None:
-    if n == 0:
-        low, high = job.limits.gap_low_mm, job.limits.gap_high_mm
-        return None if low is None or high is None else (low, high)
-    late = opening_limit_deg(job)
-    return None if late is None else (-late, late)
 
 
 def _number(value: float | None) -> float:

@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QDialog, QDialogButtonBox, QListWidget, QMenu, QVB
 from magview.job.sheet import Job
 from magview.spec.language import tr
 from magview.ui.job_sources import FEEDS
-from magview.ui.menu_maker import TEXT_SIZES, MenuMaker
+from magview.ui.menu_maker import COLOURS, TEXT_SIZES, MenuMaker
 from magview.ui.theme import THEMES
 
 if TYPE_CHECKING:
@@ -43,7 +43,7 @@ class JobMenus(MenuMaker):
         self.act(job, tr("&Open job sheet…"), window.open_wanted.emit, keys.Open)
         self.act(job, tr("Save &as…"), window.ask_save_as, QKeySequence("Ctrl+Shift+S"))
         self.retry_action = self.act(job, tr("&Try again to save"), window.model.retry, keys.Save)
-        self.reload_action = self.act(job, tr("&Reload from the file"), window.ask_reload, None)
+        self.act(job, tr("&Reload from the file"), window.ask_reload, None)
         job.addSeparator()
         self.act(job, tr("&Close"), window.close, keys.Close)
 
@@ -52,9 +52,9 @@ class JobMenus(MenuMaker):
         self.redo_action.setShortcuts([QKeySequence("Ctrl+Shift+Z"), QKeySequence("Ctrl+Y")])
         self.act(edit, tr("&Steps taken…"), self.show_steps, None)
 
-        self.done_action = self.act(stage, tr("Mark as &done"), window.finish_stage, QKeySequence("Ctrl+Return"))
-        self.skip_action = self.act(stage, tr("&Skip for a reason…"), window.ask_skip, None)
-        self.again_action = self.act(stage, tr("&Open again"), window.open_stage, None)
+        self.act(stage, tr("Mark as &done"), window.finish_stage, QKeySequence("Ctrl+Return"))
+        self.act(stage, tr("&Skip for a reason…"), window.ask_skip, None)
+        self.act(stage, tr("&Open again"), window.open_stage, None)
         stage.addSeparator()
         self.act(stage, tr("&Next page"), partial(window.go, 1), QKeySequence("Ctrl+PgDown"))
         self.act(stage, tr("&Previous page"), partial(window.go, -1), QKeySequence("Ctrl+PgUp"))
@@ -73,14 +73,7 @@ class JobMenus(MenuMaker):
 
         self.inches_action = self.check(view, tr("Lengths in &inches"), window.set_inches, False, None)
         view.addSeparator()
-        names = {
-            "light": tr("Light colours"),
-            "dark": tr("Dark colours"),
-            "high contrast": tr("High contrast colours"),
-        }
-        self.theme_actions = self.choice(
-            view, [(names[name], name) for name in THEMES], window.theme.name, self._theme_chosen
-        )
+        self.choice(view, [(tr(COLOURS[name]), name) for name in THEMES], window.theme.name, self._theme_chosen)
         self.choice(
             view.addMenu(tr("&Text size")), [(tr("{n} %", n=n), n) for n in TEXT_SIZES], 100, self._text_chosen
         )  # fmt: skip

@@ -22,7 +22,7 @@ from magview.job.history import identity
 from magview.job.sheet import STAGES, Job
 from magview.job.store import JobStore
 from magview.spec.language import tr
-from magview.ui.asking import refuse
+from magview.ui.asking import ACCEPT, DESTROY, REJECT, ask, refuse
 from magview.ui.job_bars import Banner, Contents, Danger, StageBar
 from magview.ui.job_end import EndPage
 from magview.ui.job_history import HistoryPage
@@ -144,10 +144,6 @@ class JobWindow(QMainWindow):
     def page(self) -> Page:
         """The page in front, itself."""
         return self._pages[self.page_name]
-
-    def page_of(self, name: str) -> Page:
-        """A page by its name."""
-        return self._pages[name]
 
     def show_page(self, name: str) -> None:
         """Bring a page to the front."""
@@ -305,18 +301,13 @@ class JobWindow(QMainWindow):
         if self.model.store.trouble is None:
             self._reload()
             return
-        box = QMessageBox(self)
-        box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        box.setIcon(QMessageBox.Icon.Question)
-        box.setWindowTitle("magview")
-        box.setText(tr("Reload the sheet from its file?"))
-        box.setInformativeText(
-            tr("What was entered here and is not in the file is given up; save it elsewhere first.")
+        ask(
+            self,
+            tr("Reload the sheet from its file?"),
+            (tr("&Reload"), ACCEPT, self._reload),
+            (tr("&Keep what is here"), REJECT, None),
+            more=tr("What was entered here and is not in the file is given up; save it elsewhere first."),
         )
-        yes = box.addButton(tr("&Reload"), QMessageBox.ButtonRole.AcceptRole)
-        box.addButton(tr("&Keep what is here"), QMessageBox.ButtonRole.RejectRole)
-        yes.clicked.connect(self._reload)
-        box.open()
 
     def _reload(self) -> None:
         self.model.reload()
@@ -333,17 +324,14 @@ class JobWindow(QMainWindow):
         super().closeEvent(event)
 
     def _ask_close(self, trouble: str) -> None:
-        box = QMessageBox(self)
-        box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        box.setIcon(QMessageBox.Icon.Warning)
-        box.setWindowTitle("magview")
-        box.setText(tr("Not saved: {sentence}.", sentence=trouble))
-        save = box.addButton(tr("&Save as…"), QMessageBox.ButtonRole.AcceptRole)
-        leave = box.addButton(tr("Close &without saving"), QMessageBox.ButtonRole.DestructiveRole)
-        box.addButton(tr("&Go on"), QMessageBox.ButtonRole.RejectRole)
-        save.clicked.connect(self.ask_save_as)
-        leave.clicked.connect(self.discard)
-        box.open()
+        ask(
+            self,
+            tr("Not saved: {sentence}.", sentence=trouble),
+            (tr("&Save as…"), ACCEPT, self.ask_save_as),
+            (tr("Close &without saving"), DESTROY, self.discard),
+            (tr("&Go on"), REJECT, None),
+            icon=QMessageBox.Icon.Warning,
+        )
 
     def discard(self) -> None:
         """Close, and give up what is not in the file."""

@@ -18,7 +18,7 @@ from magview.ui.breaker_view import BreakerView
 from magview.ui.crank_view import CrankView
 from magview.ui.drive_view import DriveView
 from magview.ui.inputs import QuietCombo
-from magview.ui.menu_maker import COLOURS, TEXT_SIZES, MenuMaker
+from magview.ui.menu_maker import COLOURS, TEXT_SIZES, PictureMenuMaker
 from magview.ui.picture_view import PictureView
 from magview.ui.theme import THEMES
 
@@ -26,7 +26,7 @@ if TYPE_CHECKING:
     from magview.ui.window import MainWindow
 
 
-class Menus(MenuMaker):
+class Menus(PictureMenuMaker):
     """What hangs in the window's menu bar and tool bar, and follows the state."""
 
     def __init__(self, window: MainWindow) -> None:
@@ -105,9 +105,7 @@ class Menus(MenuMaker):
         self.check(view, tr("Draw the &gap 5× its size"), self._exaggerate, False, None)
         self.check(view, tr("&Follow the contacts when zoomed"), self._follow, False, None)
         view.addSeparator()
-        self.act(view, tr("Zoom &in"), self._zoom_in, keys.ZoomIn)
-        self.act(view, tr("Zoom &out"), self._zoom_out, keys.ZoomOut)
-        self.act(view, tr("&Whole picture"), self._zoom_whole, QKeySequence("Ctrl+0"))
+        self.zooming(view)
         view.addSeparator()
         self.theme_actions = self.choice(
             view,
@@ -208,9 +206,7 @@ class Menus(MenuMaker):
                 (own, ""),
                 *((tongue.LANGUAGES[code], code) for code in tongue.FINISHED),
             ]
-            self.language_actions = self.choice(
-                self._languages, options, tongue.chosen() or "", self._language_chosen
-            )
+            self.choice(self._languages, options, tongue.chosen() or "", self._language_chosen)
 
     def _language_chosen(self, action: QAction) -> None:
         self.window.language_wanted.emit(action.data())
@@ -248,15 +244,7 @@ class Menus(MenuMaker):
         self.window.breaker.follows_contacts = on
         self.window.breaker.show_state(self.window.model.state)
 
-    def _zoomed(self) -> PictureView:
+    def zoomed(self) -> PictureView:
+        """The picture in hand, or the breaker end."""
         focused = QApplication.focusWidget()
         return focused if isinstance(focused, BreakerView | DriveView | CrankView) else self.window.breaker
-
-    def _zoom_in(self) -> None:
-        self._zoomed().zoom_by(1.25)
-
-    def _zoom_out(self) -> None:
-        self._zoomed().zoom_by(0.8)
-
-    def _zoom_whole(self) -> None:
-        self._zoomed().whole()

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -18,7 +19,7 @@ from magview.bench.state import BenchState
 from magview.spec.base import SpecError
 from magview.spec.engine import Engine, Installation
 from magview.spec.language import marked, tr
-from magview.ui.asking import refuse
+from magview.ui.asking import DESTROY, REJECT, ask, refuse
 from magview.ui.own_model import OwnModel
 
 if TYPE_CHECKING:
@@ -123,16 +124,12 @@ class FileWork(QObject):
         if self._model.may_write(kind, path):
             self._write(kind, path)
             return None
-        box = QMessageBox(self._window)
-        box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        box.setIcon(QMessageBox.Icon.Question)
-        box.setWindowTitle("magview")
-        box.setText(tr("{file} is there already, and holds something else. Replace it?", file=path.name))
-        yes = box.addButton(tr("&Replace it"), QMessageBox.ButtonRole.DestructiveRole)
-        box.setDefaultButton(box.addButton(tr("&Leave it"), QMessageBox.ButtonRole.RejectRole))
-        box.buttonClicked.connect(lambda button: self._write(kind, path) if button is yes else None)
-        box.open()
-        return box
+        return ask(
+            self._window,
+            tr("{file} is there already, and holds something else. Replace it?", file=path.name),
+            (tr("&Replace it"), DESTROY, partial(self._write, kind, path)),
+            (tr("&Leave it"), REJECT, None),
+        )
 
     def _write(self, kind: Kind, path: Path) -> None:
         try:

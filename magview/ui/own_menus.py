@@ -22,7 +22,7 @@ class OwnMenus(MenuMaker):
         keys = QKeySequence.StandardKey
         files, edit = window.menuBar().addMenu(tr("&File")), window.menuBar().addMenu(tr("&Edit"))
         work = window.files
-        self.open_action = self.act(files, tr("&Open magneto, engine or installation…"), work.ask_open, keys.Open)
+        self.act(files, tr("&Open magneto, engine or installation…"), work.ask_open, keys.Open)
         files.addSeparator()
         self.save_action = self.act(files, tr("&Save"), self._save, keys.Save)
         self.save_as_action = self.act(files, tr("Save &as…"), self._save_as, keys.SaveAs)

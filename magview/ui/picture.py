@@ -51,7 +51,7 @@ def _strokes(item: QGraphicsPathItem) -> list[_Stroke]:
         return [(pen, brush, path, False)]
     # Two lines of one pixel side by side look like one of two, and are stroked twice as fast.
     pen.setWidthF(_THIN)
-    return [(pen, brush, path, False), (pen, QBrush(Qt.BrushStyle.NoBrush), path, True)]
+    return [(pen, brush, path, False), (pen, QBrush(), path, True)]
 
 
 def _hatch_path(shape: Shape, pitch: float) -> QPainterPath:
@@ -97,7 +97,7 @@ class PictureScene(QGraphicsScene):
             self._groups[name] = group
         self._hatchings, self._hatched = [], {}
         # Some ninety lines across the whole picture, about as fine as a pencil's.
-        self._pitch = max((float(abs(o).max()) for shape in shapes for o in shape.outlines), default=1.0) / 45.0
+        self._pitch = max((float(abs(o).max()) for shape in shapes for o in shape.outlines), default=1.0) / 26.0
         for shape in shapes:
             path = path_of(shape)
             item = QGraphicsPathItem(path, self._groups[shape.group])
@@ -165,7 +165,8 @@ class PictureScene(QGraphicsScene):
             if shape.material == "straightedge":
                 pen.setStyle(Qt.PenStyle.DashLine)
             item.setPen(pen)
-            item.setBrush(QBrush(fill) if shape.filled else QBrush(Qt.BrushStyle.NoBrush))
+            # With its style: of a colour alone, PySide asks whether it is a gradient, and builds 200 names of those.
+            item.setBrush(QBrush(fill, Qt.BrushStyle.SolidPattern) if shape.filled else QBrush())
         for hatch, material in self._hatchings:
             pen = QPen(theme.hatching(material), _THIN * self.line_factor)
             pen.setCosmetic(True)

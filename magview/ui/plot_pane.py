@@ -14,8 +14,8 @@ from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QLabel, QStackedWidget, QTabWidget, QWidget
 
 from magview.spec.language import marked, tr
-from magview.ui.collecting import resume
 from magview.ui.model import BenchModel
+from magview.ui.starting import resume
 from magview.ui.theme import Theme
 
 if TYPE_CHECKING:

@@ -45,7 +45,6 @@ class Choice(QDialog):
 
     def __init__(self, lessons: bool, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._lessons = lessons
         self.setWindowTitle(tr("Lessons") if lessons else tr("New exercise"))
         layout = QVBoxLayout(self)
         self.list = QListWidget()

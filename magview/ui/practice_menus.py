@@ -8,7 +8,7 @@ from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QApplication
 
 from magview.spec.language import marked, tr
-from magview.ui.menu_maker import COLOURS, TEXT_SIZES, MenuMaker
+from magview.ui.menu_maker import COLOURS, TEXT_SIZES, PictureMenuMaker
 from magview.ui.practice_sight import CAUTION
 from magview.ui.theme import THEMES
 
@@ -32,7 +32,7 @@ _PICTURES = (
 """As the window's views follow one another."""
 
 
-class PracticeMenus(MenuMaker):
+class PracticeMenus(PictureMenuMaker):
     """What hangs in a practice window's menu bar."""
 
     def __init__(self, window: PracticeWindow) -> None:
@@ -56,9 +56,7 @@ class PracticeMenus(MenuMaker):
         names = self.check(view, tr("&Names of parts"), self._name_parts, not counts, None)
         names.setShortcut(QKeySequence("Ctrl+N"))
         view.addSeparator()
-        self.act(view, tr("Zoom &in"), self._zoom_in, keys.ZoomIn)
-        self.act(view, tr("Zoom &out"), self._zoom_out, keys.ZoomOut)
-        self.act(view, tr("&Whole picture"), self._zoom_whole, QKeySequence("Ctrl+0"))
+        self.zooming(view)
         view.addSeparator()
         self.choice(
             view,
@@ -84,19 +82,11 @@ class PracticeMenus(MenuMaker):
     def _name_parts(self, on: bool) -> None:
         self.window.pictures_shown.breaker.set_names(on)
 
-    def _zoomed(self) -> PictureView:
+    def zoomed(self) -> PictureView:
+        """The picture in hand, or the breaker end."""
         focused = QApplication.focusWidget()
         views = self.window.views()
         return next((v for v in views if v is focused), views[0])
-
-    def _zoom_in(self) -> None:
-        self._zoomed().zoom_by(1.25)
-
-    def _zoom_out(self) -> None:
-        self._zoomed().zoom_by(0.8)
-
-    def _zoom_whole(self) -> None:
-        self._zoomed().whole()
 
     def _theme_chosen(self, action: QAction) -> None:
         self.window.theme_wanted.emit(THEMES[action.data()])

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -14,7 +15,7 @@ from magview.practice.exercise import Exercise
 from magview.practice.lesson import Lesson, start_lesson
 from magview.spec.base import SpecError
 from magview.spec.language import marked, tr
-from magview.ui.asking import refuse
+from magview.ui.asking import ACCEPT, DESTROY, ask, refuse
 from magview.ui.practice_choice import Choice, Chosen
 from magview.ui.practice_model import AttemptModel, LessonModel, PracticeModel
 from magview.ui.practice_window import PracticeWindow
@@ -97,25 +98,12 @@ class PracticeRoom(QObject):
         attempt = keeper.recover()
         if attempt is None:
             return None
-        box = QMessageBox(self._window)
-        box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        box.setIcon(QMessageBox.Icon.Question)
-        box.setWindowTitle("magview")
-        box.setText(
-            tr("An attempt at “{name}” was under way when the program ended.", name=tr(attempt.exercise.name))
+        return ask(
+            self._window,
+            tr("An attempt at “{name}” was under way when the program ended.", name=tr(attempt.exercise.name)),
+            (tr("&Go on with it"), ACCEPT, partial(self.go_on, attempt, keeper)),
+            (tr("&Discard it"), DESTROY, keeper.forget),
         )
-        on = box.addButton(tr("&Go on with it"), QMessageBox.ButtonRole.AcceptRole)
-        box.addButton(tr("&Discard it"), QMessageBox.ButtonRole.DestructiveRole)
-
-        def answered() -> None:
-            if box.clickedButton() is on:
-                self.go_on(attempt, keeper)
-            else:
-                keeper.forget()
-
-        box.buttonClicked.connect(answered)
-        box.open()
-        return box
 
     def _open(self, model: PracticeModel, kept: Keeper[Attempt] | None = None) -> PracticeWindow:
         main = self._window

@@ -9,7 +9,6 @@ from PySide6.QtGui import QCloseEvent, QResizeEvent
 from PySide6.QtWidgets import (
     QFileDialog,
     QMainWindow,
-    QMessageBox,
     QPushButton,
     QSplitter,
     QTabWidget,
@@ -28,7 +27,7 @@ from magview.spec.base import SpecError
 from magview.spec.files import write_text
 from magview.spec.formats import ENDING
 from magview.spec.language import tr
-from magview.ui.asking import ask_picture, refuse
+from magview.ui.asking import ACCEPT, DESTROY, REJECT, ask, ask_picture, refuse
 from magview.ui.debrief_view import DebriefView
 from magview.ui.lesson_view import LessonPanel, LessonStrip
 from magview.ui.panes import TallPanel
@@ -217,16 +216,14 @@ class PracticeWindow(QMainWindow):
 
     def ask_hand_in(self) -> None:
         """Ask once; from then on the truth is shown and nothing more can be done."""
-        box = QMessageBox(self)
-        box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        box.setIcon(QMessageBox.Icon.Question)
+        box = ask(
+            self,
+            tr("Hand in now?"),
+            (tr("&Hand in"), ACCEPT, self._hand_in),
+            (tr("&Go on working"), REJECT, None),
+            more=tr("Then the true values are shown, and nothing more can be done."),
+        )
         box.setWindowTitle(tr("Hand in"))
-        box.setText(tr("Hand in now?"))
-        box.setInformativeText(tr("Then the true values are shown, and nothing more can be done."))
-        yes = box.addButton(tr("&Hand in"), QMessageBox.ButtonRole.AcceptRole)
-        box.addButton(tr("&Go on working"), QMessageBox.ButtonRole.RejectRole)
-        yes.clicked.connect(self._hand_in)
-        box.open()
 
     def _hand_in(self) -> None:
         self.model.do(HandIn())
@@ -315,17 +312,13 @@ class PracticeWindow(QMainWindow):
         super().closeEvent(event)
 
     def _ask_close(self) -> None:
-        box = QMessageBox(self)
-        box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        box.setIcon(QMessageBox.Icon.Question)
-        box.setWindowTitle("magview")
-        box.setText(tr("This attempt has not been saved."))
-        box.addButton(tr("&Save…"), QMessageBox.ButtonRole.AcceptRole).clicked.connect(self.save_file)
-        box.addButton(tr("Close &without saving"), QMessageBox.ButtonRole.DestructiveRole).clicked.connect(
-            self.discard
+        ask(
+            self,
+            tr("This attempt has not been saved."),
+            (tr("&Save…"), ACCEPT, self.save_file),
+            (tr("Close &without saving"), DESTROY, self.discard),
+            (tr("&Go on"), REJECT, None),
         )
-        box.addButton(tr("&Go on"), QMessageBox.ButtonRole.RejectRole)
-        box.open()
 
     def discard(self) -> None:
         """Close and keep nothing."""

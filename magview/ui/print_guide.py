@@ -7,15 +7,12 @@ from html import escape
 from itertools import pairwise
 from pathlib import Path
 
-from PySide6.QtCore import QBuffer, QIODevice, QMarginsF, QPointF, QRectF, QSizeF, Qt, QUrl
+from PySide6.QtCore import QBuffer, QIODevice, QPointF, QRectF, QSizeF, Qt, QUrl
 from PySide6.QtGui import (
     QAbstractTextDocumentLayout,
     QColor,
     QFont,
-    QFontDatabase,
     QImage,
-    QPageLayout,
-    QPageSize,
     QPainter,
     QPalette,
     QPdfWriter,
@@ -29,15 +26,13 @@ from magview import __version__
 from magview.guide.book import TITLE, Paper, book_anchor
 from magview.guide.pages import chapters, guide_folder
 from magview.guide.render import Way, page_html
-from magview.spec.base import SpecError
 from magview.spec.language import tr
-from magview.ui.export import written_beside
+from magview.ui.export import prepare, written_beside
 from magview.ui.print_pdf import application
 
 _DPI = 300
 _MM = _DPI / 25.4
 _MARGIN_MM = 18.0
-_SIZES = {"a4": QPageSize.PageSizeId.A4, "letter": QPageSize.PageSizeId.Letter}
 _POINTS, _SMALL = 9.5, 7.5
 _ROUNDS = 30
 """More than any page of the guide has headings."""
@@ -68,17 +63,12 @@ def print_guide(path: Path, paper: Paper = "a4") -> int:
 def guide_pdf_bytes(paper: Paper = "a4") -> tuple[bytes, int]:
     """The guide as the bytes of a PDF, and its number of pages. Raises SpecError where there is no font."""
     app = application()
-    if not QFontDatabase.families():
-        raise SpecError(tr("there are no fonts to print with; on Debian or Ubuntu fonts-dejavu-core has some"))
     buffer = QBuffer()
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
     writer = QPdfWriter(buffer)
-    writer.setResolution(_DPI)
-    size = QPageSize(_SIZES[paper])
-    writer.setPageLayout(QPageLayout(size, QPageLayout.Orientation.Portrait, QMarginsF(0, 0, 0, 0)))
+    whole = prepare(writer, paper, _DPI)
     writer.setTitle(TITLE)
     writer.setCreator(f"magview {__version__}")
-    whole = QSizeF(size.sizePixels(_DPI))
     margin = _MARGIN_MM * _MM
     body = QSizeF(whole.width() - 2 * margin, whole.height() - 2 * margin - 4 * _MM)
     # The numbers take the same room whatever they are, so that the second layout stands like the first.

@@ -11,14 +11,11 @@ from collections.abc import Callable
 from functools import partial
 from pathlib import Path
 
-from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QMarginsF, QPointF, QRectF, QSizeF, Qt
+from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QPointF, QRectF, QSizeF, Qt
 from PySide6.QtGui import (
     QColor,
     QFont,
-    QFontDatabase,
     QGuiApplication,
-    QPageLayout,
-    QPageSize,
     QPainter,
     QPdfWriter,
     QPen,
@@ -32,14 +29,12 @@ from magview.job.document import Block, Figures, Heading, Paragraph, SignatureLi
 from magview.job.history import Drift
 from magview.job.report import Paper, printable
 from magview.job.sheet import Job
-from magview.spec.base import SpecError
 from magview.spec.language import tr
-from magview.ui.export import written_beside
+from magview.ui.export import prepare, written_beside
 
 _DPI = 600
 _MM = _DPI / 25.4
 _MARGIN_MM = 15.0
-_SIZES = {"a4": QPageSize.PageSizeId.A4, "letter": QPageSize.PageSizeId.Letter}
 _BODY, _SMALL = 8.5, 7.5
 _HEADINGS = {1: 15.0, 2: 11.0, 3: 9.5}
 
@@ -72,7 +67,7 @@ def pages_pdf(
     buffer = QBuffer()
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
     writer = QPdfWriter(buffer)
-    size = _prepare(writer, paper)
+    size = prepare(writer, paper, _DPI)
     if grey:
         writer.setColorModel(QPdfWriter.ColorModel.Grayscale)
     writer.setTitle(printable(title))
@@ -93,7 +88,7 @@ class PrintedPages:
         self._buffer.open(QIODevice.OpenModeFlag.WriteOnly)
         self._writer = QPdfWriter(self._buffer)
         self._foot = printable(footer(job))
-        self.size = _prepare(self._writer, paper)
+        self.size = prepare(self._writer, paper, _DPI)
         """Of a page, in the units that `paint` draws in."""
         self._layout = _lay_out(self._writer, self.size, job, drift)
 
@@ -103,16 +98,6 @@ class PrintedPages:
     def paint(self, painter: QPainter, number: int) -> None:
         """Draw a page, the first being 1, in black on whatever paper is there."""
         self._layout.paint_page(painter, number, self._foot)
-
-
-def _prepare(writer: QPdfWriter, paper: Paper) -> QSizeF:
-    """Set resolution and paper; returns the size of a page in the units drawn in."""
-    if not QFontDatabase.families():
-        raise SpecError(tr("there are no fonts to print with; on Debian or Ubuntu fonts-dejavu-core has some"))
-    writer.setResolution(_DPI)
-    size = QPageSize(_SIZES[paper])
-    writer.setPageLayout(QPageLayout(size, QPageLayout.Orientation.Portrait, QMarginsF(0, 0, 0, 0)))
-    return QSizeF(size.sizePixels(_DPI))
 
 
 def _lay_out(writer: QPdfWriter, size: QSizeF, job: Job, drift: Drift | None) -> Layout:

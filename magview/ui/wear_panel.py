@@ -21,7 +21,7 @@ from PySide6.QtWidgets import (
 )
 
 from magview.bench.actions import DropInspection, GrowPip, NoteInspection, WearHeel
-from magview.bench.state import BenchState, readings
+from magview.bench.state import BenchState, outdated_inspections, readings
 from magview.bench.sureness import NEVER_OPENS
 from magview.bench.wear_words import expectation_words, leaving_words, rate_words
 from magview.physics.inspection import MOST_HOURS, Inspection
@@ -109,13 +109,21 @@ class WearPanel(QWidget):
         self.drop_button.clicked.connect(self.drop)
         for button in (take, note, self.drop_button):
             row.addWidget(button)
+        self.outdated = QLabel(
+            tr(
+                "✗ Plate or screw was turned since: what was read before tells nothing of this setting; "
+                "strike it out."
+            )
+        )
         self.found = QLabel()
-        self.found.setWordWrap(True)
+        for label in (self.outdated, self.found):
+            label.setWordWrap(True)
         self.use_button = QPushButton(tr("&Use these rates"))
         self.use_button.clicked.connect(self.use_rates)
         column.addWidget(self.table)
         column.addLayout(form)
         column.addLayout(row)
+        column.addWidget(self.outdated)
         column.addWidget(self.found)
         column.addWidget(self.use_button)
         self.take_from_bench()
@@ -155,10 +163,15 @@ class WearPanel(QWidget):
 
     def _show_inspections(self, state: BenchState) -> None:
         self.table.setRowCount(len(state.inspections))
-        for row, seen in enumerate(state.inspections):
+        outdated = outdated_inspections(state)
+        for row, (seen, old) in enumerate(zip(state.inspections, outdated, strict=True)):
             late = "–" if seen.opening_error_deg is None else format_angle(seen.opening_error_deg, True)
-            for place, text in enumerate((f"{number(seen.hours)} h", format_length(seen.gap_mm, self._inches), late)):
-                self.table.setItem(row, place, QTableWidgetItem(text))
+            hours = f"✗ {number(seen.hours)} h" if old else f"{number(seen.hours)} h"
+            for place, text in enumerate((hours, format_length(seen.gap_mm, self._inches), late)):
+                item = QTableWidgetItem(text)
+                item.setToolTip(tr("Read of another setting than the present one") if old else "")
+                self.table.setItem(row, place, item)
+        self.outdated.setVisible(any(outdated))
         self.drop_button.setEnabled(bool(state.inspections))
         self._estimate(state)
 
@@ -173,7 +186,7 @@ class WearPanel(QWidget):
             return
         self._heel_rate, self._pip_rate = found.heel, found.pip
         self.found.setText(rate_words(found, self._inches))
-        self.use_button.setEnabled(found.heel is not None)
+        self.use_button.setEnabled(found.heel is not None and not any(outdated_inspections(state)))
 
     # -------------------------------------------------------------- hands on
 

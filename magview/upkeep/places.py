@@ -26,6 +26,11 @@ def work_folder() -> Path:
     return platformdirs.user_data_path(_NAME, appauthor=False) / "bench"
 
 
+def class_folder() -> Path:
+    """Where an instructor's set, a pupil's name and what waits to be handed in are kept."""
+    return platformdirs.user_data_path(_NAME, appauthor=False) / "class"
+
+
 def log_folder() -> Path:
     """Where the log is."""
     return platformdirs.user_log_path(_NAME, appauthor=False)

@@ -104,6 +104,11 @@
             <translation>{name}: ist kein gesicherter Prüftisch; das Format muss „{wanted}“ sein</translation>
         </message>
         <message>
+            <source>{name}: is damaged: an inspection lacks the setting it was noted at</source>
+            <extracomment>bench/autosave.py</extracomment>
+            <translation>{name}: ist beschädigt: einer Prüfung fehlt die Einstellung, bei der sie notiert wurde</translation>
+        </message>
+        <message>
             <source>{name}: is damaged: an angle is not a finite number</source>
             <extracomment>bench/autosave.py</extracomment>
             <translation>{name}: ist beschädigt: ein Winkel ist keine endliche Zahl</translation>
@@ -345,7 +350,7 @@
         </message>
         <message>
             <source>Assumed: constant speed, linear core without losses, contacts that make and break at once, no load on the secondary while they are closed; illustrative unless the file's values are measured. At running speed this model's best opening lies past the E-gap: the maker's E-gap governs.</source>
-            <extracomment>bench/curves.py</extracomment>
+            <extracomment>bench/curves_coil.py</extracomment>
             <translation>Angenommen: konstante Drehzahl, linearer Kern ohne Verluste, Kontakte, die sofort schließen und trennen, keine Last an der Sekundärwicklung, solange sie geschlossen sind; nur zur Anschauung, sofern die Werte der Datei nicht gemessen sind. Bei Betriebsdrehzahl liegt die beste Öffnung dieses Modells hinter dem E-Gap: maßgebend ist das E-Gap des Herstellers.</translation>
         </message>
         <message>
@@ -520,7 +525,7 @@
         </message>
         <message>
             <source>switch on</source>
-            <extracomment>bench/describe.py, bench/lead_picture.py, ui/class_editor.py</extracomment>
+            <extracomment>bench/describe.py, bench/lead_picture.py, ui/class_editor_fields.py</extracomment>
             <translation>einschalten</translation>
         </message>
         <message>
@@ -1090,7 +1095,7 @@
         </message>
         <message>
             <source>Magneto</source>
-            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/parts.py, job/sheet.py, practice/paper.py, spec/formats.py, ui/menus.py, ui/timing_panel.py</extracomment>
+            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/parts.py, job/sheet.py, practice/paper.py, spec/formats.py, ui/lamp_box.py, ui/menus.py</extracomment>
             <translation>Magnetzünder</translation>
         </message>
         <message>
@@ -1205,17 +1210,17 @@
         </message>
         <message>
             <source>left</source>
-            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/words.py, ui/class_editor.py, ui/class_editor_rows.py, ui/job_drift_sheet.py, ui/job_kinds.py</extracomment>
+            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/words.py, ui/class_editor_fields.py, ui/class_editor_rows.py, ui/job_drift_sheet.py, ui/job_kinds.py</extracomment>
             <translation>links</translation>
         </message>
         <message>
             <source>right</source>
-            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/words.py, ui/class_editor.py, ui/class_editor_rows.py, ui/job_kinds.py</extracomment>
+            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/words.py, ui/class_editor_fields.py, ui/class_editor_rows.py, ui/job_kinds.py</extracomment>
             <translation>rechts</translation>
         </message>
         <message>
             <source>single</source>
-            <extracomment>bench/own_engine_fields.py, job/document.py, ui/class_editor.py, ui/job_kinds.py</extracomment>
+            <extracomment>bench/own_engine_fields.py, job/document.py, ui/class_editor_fields.py, ui/job_kinds.py</extracomment>
             <translation>einzeln</translation>
         </message>
         <message>
@@ -2225,7 +2230,7 @@
         </message>
         <message>
             <source>Straightedge</source>
-            <extracomment>bench/sureness.py, ui/class_editor.py, ui/practice_sight.py</extracomment>
+            <extracomment>bench/sureness.py, ui/class_editor_fields.py, ui/practice_sight.py</extracomment>
             <translation>Lineal</translation>
         </message>
         <message>
@@ -2310,7 +2315,7 @@
         </message>
         <message>
             <source>Switch lead</source>
-            <extracomment>bench/told.py, classroom/blanks.py, ui/practice_notebook.py, ui/practice_work.py, ui/window.py</extracomment>
+            <extracomment>bench/told.py, classroom/blanks.py, ui/panes.py, ui/practice_notebook.py, ui/practice_work.py</extracomment>
             <translation>Kurzschlussleitung</translation>
         </message>
         <message>
@@ -3055,7 +3060,7 @@
         </message>
         <message>
             <source>Timing to the engine</source>
-            <extracomment>classroom/blanks.py, ui/uncertainty_panel.py, ui/window.py</extracomment>
+            <extracomment>classroom/blanks.py, ui/panes.py, ui/uncertainty_panel.py</extracomment>
             <translation>Einstellung zum Motor</translation>
         </message>
         <message>
@@ -3615,7 +3620,7 @@
         </message>
         <message>
             <source>none</source>
-            <extracomment>classroom/key.py, practice/debrief.py, practice/report.py, ui/class_editor.py</extracomment>
+            <extracomment>classroom/key.py, practice/debrief.py, practice/report.py, ui/class_editor_fields.py</extracomment>
             <translation>keine</translation>
         </message>
         <message>
@@ -3840,7 +3845,7 @@
         </message>
         <message>
             <source>Pupils</source>
-            <extracomment>classroom/summary.py, ui/class_gather.py, ui/class_maker.py</extracomment>
+            <extracomment>classroom/summary.py, ui/class_gather.py, ui/class_maker_fields.py</extracomment>
             <translation>Schüler</translation>
         </message>
         <message>
@@ -5119,6 +5124,51 @@
             <translation>Abstand {limits}</translation>
         </message>
         <message>
+            <source>Largest gap [mm]</source>
+            <extracomment>job/drift_line.py</extracomment>
+            <translation>Größter Abstand [mm]</translation>
+        </message>
+        <message>
+            <source>The gap moved {change} in 100 h (± {spread}); after 100 h more, at {at} h, it should read {value}, between {low} and {high} 95 times in 100.</source>
+            <extracomment>job/drift_line.py</extracomment>
+            <translation>Der Abstand wanderte {change} in 100 h (± {spread}); nach weiteren 100 h, bei {at} h, sollte er {value} sein, zwischen {low} und {high} 95 von 100 Malen.</translation>
+        </message>
+        <message>
+            <source>The gap may leave its limits from {hours} h on.</source>
+            <extracomment>job/drift_line.py</extracomment>
+            <translation>Der Abstand kann ab {hours} h die Grenzen verlassen.</translation>
+        </message>
+        <message>
+            <source>Opening from the E-gap [rotor °]</source>
+            <extracomment>job/drift_line.py</extracomment>
+            <translation>Öffnung vom E-Gap [Rotor °]</translation>
+        </message>
+        <message>
+            <source>The opening moved {change} in 100 h (± {spread}); after 100 h more, at {at} h, it should read {value}, between {low} and {high} 95 times in 100.</source>
+            <extracomment>job/drift_line.py</extracomment>
+            <translation>Die Öffnung wanderte {change} in 100 h (± {spread}); nach weiteren 100 h, bei {at} h, sollte sie {value} sein, zwischen {low} und {high} 95 von 100 Malen.</translation>
+        </message>
+        <message>
+            <source>The opening may leave its limits from {hours} h on.</source>
+            <extracomment>job/drift_line.py</extracomment>
+            <translation>Die Öffnung kann ab {hours} h die Grenzen verlassen.</translation>
+        </message>
+        <message>
+            <source>Fires before top dead centre [crank °]</source>
+            <extracomment>job/drift_line.py</extracomment>
+            <translation>Zündet vor dem oberen Totpunkt [Kurbel-°]</translation>
+        </message>
+        <message>
+            <source>The firing moved {change} of crank in 100 h (± {spread}), positive earlier; after 100 h more, at {at} h, it should read {value} before top dead centre, between {low} and {high} 95 times in 100.</source>
+            <extracomment>job/drift_line.py</extracomment>
+            <translation>Der Zündzeitpunkt wanderte {change} Kurbel in 100 h (± {spread}), positiv früher; nach weiteren 100 h, bei {at} h, sollte er {value} vor dem oberen Totpunkt sein, zwischen {low} und {high} 95 von 100 Malen.</translation>
+        </message>
+        <message>
+            <source>The firing may leave its limits from {hours} h on.</source>
+            <extracomment>job/drift_line.py</extracomment>
+            <translation>Der Zündzeitpunkt kann ab {hours} h die Grenzen verlassen.</translation>
+        </message>
+        <message>
             <source>no reading of the lamp stands on the bench: enter on its Engine page what the lamp says now, after contacts and teeth were last moved</source>
             <extracomment>job/feeds.py</extracomment>
             <translation>auf dem Prüftisch gilt keine Ablesung der Lampe: auf seiner Seite „Motor“ eingeben, was die Lampe jetzt zeigt, nachdem Kontakte und Zähne zuletzt verstellt wurden</translation>
@@ -5167,26 +5217,6 @@
             <source>with the plug in and the contacts closed nothing tells of the lead: open the contacts</source>
             <extracomment>job/feeds.py</extracomment>
             <translation>bei gestecktem Stecker und geschlossenen Kontakten zeigt nichts die Leitung: die Kontakte öffnen</translation>
-        </message>
-        <message>
-            <source>The gap moved {change} in 100 h (± {spread}); after 100 h more, at {at} h, it should read {value}, between {low} and {high} 95 times in 100.</source>
-            <extracomment>job/history.py</extracomment>
-            <translation>Der Abstand wanderte {change} in 100 h (± {spread}); nach weiteren 100 h, bei {at} h, sollte er {value} sein, zwischen {low} und {high} 95 von 100 Malen.</translation>
-        </message>
-        <message>
-            <source>The gap may leave its limits from {hours} h on.</source>
-            <extracomment>job/history.py</extracomment>
-            <translation>Der Abstand kann ab {hours} h die Grenzen verlassen.</translation>
-        </message>
-        <message>
-            <source>The opening moved {change} in 100 h (± {spread}); after 100 h more, at {at} h, it should read {value}, between {low} and {high} 95 times in 100.</source>
-            <extracomment>job/history.py</extracomment>
-            <translation>Die Öffnung wanderte {change} in 100 h (± {spread}); nach weiteren 100 h, bei {at} h, sollte sie {value} sein, zwischen {low} und {high} 95 von 100 Malen.</translation>
-        </message>
-        <message>
-            <source>The opening may leave its limits from {hours} h on.</source>
-            <extracomment>job/history.py</extracomment>
-            <translation>Die Öffnung kann ab {hours} h die Grenzen verlassen.</translation>
         </message>
         <message>
             <source>Next check as entered: at {hours} h or {day}.</source>
@@ -5262,16 +5292,6 @@
             <source>Fires left</source>
             <extracomment>job/history.py</extracomment>
             <translation>Zündet hinterl.</translation>
-        </message>
-        <message>
-            <source>Largest gap [mm]</source>
-            <extracomment>job/history.py</extracomment>
-            <translation>Größter Abstand [mm]</translation>
-        </message>
-        <message>
-            <source>Opening from the E-gap [rotor °]</source>
-            <extracomment>job/history.py</extracomment>
-            <translation>Öffnung vom E-Gap [Rotor °]</translation>
         </message>
         <message>
             <source>the magneto has no serial number on this sheet, so that no earlier one can be told to be its own</source>
@@ -5620,7 +5640,7 @@
         </message>
         <message>
             <source>Wanted</source>
-            <extracomment>job/parts.py, practice/report.py, ui/timing_panel.py</extracomment>
+            <extracomment>job/parts.py, practice/report.py, ui/lamp_box.py</extracomment>
             <translation>Gewünscht</translation>
         </message>
         <message>
@@ -6484,11 +6504,6 @@
             <translation>angepasst an {trials}</translation>
         </message>
         <message>
-            <source>a cam nothing like the file's</source>
-            <extracomment>physics/flank_fit.py</extracomment>
-            <translation>ein Nocken ganz anders als in der Datei</translation>
-        </message>
-        <message>
             <source>an inspection at {hours} h; hours lie between 0 and {most}</source>
             <extracomment>physics/inspection.py</extracomment>
             <translation>eine Prüfung bei {hours} h; Stunden liegen zwischen 0 und {most}</translation>
@@ -6605,7 +6620,7 @@
         </message>
         <message>
             <source>timing lamp</source>
-            <extracomment>physics/instruments.py, ui/class_editor.py</extracomment>
+            <extracomment>physics/instruments.py, ui/class_editor_fields.py</extracomment>
             <translation>Prüflampe</translation>
         </message>
         <message>
@@ -7270,7 +7285,7 @@
         </message>
         <message>
             <source>spark plugs out</source>
-            <extracomment>practice/advice.py, practice/seen.py, ui/class_editor.py</extracomment>
+            <extracomment>practice/advice.py, practice/seen.py, ui/class_editor_fields.py</extracomment>
             <translation>Zündkerzen heraus</translation>
         </message>
         <message>
@@ -8165,7 +8180,7 @@
         </message>
         <message>
             <source>magneto on the engine</source>
-            <extracomment>practice/goals.py, practice/seen.py, ui/class_editor.py</extracomment>
+            <extracomment>practice/goals.py, practice/seen.py, ui/class_editor_fields.py</extracomment>
             <translation>Magnet am Motor</translation>
         </message>
         <message>
@@ -9215,7 +9230,7 @@
         </message>
         <message>
             <source>wheels chocked</source>
-            <extracomment>practice/seen.py, ui/class_editor.py</extracomment>
+            <extracomment>practice/seen.py, ui/class_editor_fields.py</extracomment>
             <translation>Räder verkeilt</translation>
         </message>
         <message>
@@ -9240,7 +9255,7 @@
         </message>
         <message>
             <source>coupling marked</source>
-            <extracomment>practice/seen.py, ui/class_editor.py</extracomment>
+            <extracomment>practice/seen.py, ui/class_editor_fields.py</extracomment>
             <translation>Kupplung markiert</translation>
         </message>
         <message>
@@ -9734,9 +9749,9 @@
             <translation>firing_order beginnt mit {first}; es muss mit Zylinder 1 beginnen</translation>
         </message>
         <message>
-            <source>rod_mm is {rod:g}; it must be longer than half the stroke, {crank:g}</source>
+            <source>rod_mm is {rod:g}; it must be longer than half the stroke, {crank:g} mm</source>
             <extracomment>spec/engine.py</extracomment>
-            <translation>rod_mm ist {rod:g}; es muss länger sein als der halbe Hub, {crank:g}</translation>
+            <translation>rod_mm ist {rod:g}; es muss länger sein als der halbe Hub, {crank:g} mm</translation>
         </message>
         <message>
             <source>articulation is for a radial engine; this one is {arrangement}</source>
@@ -9754,9 +9769,9 @@
             <translation>articulation.knuckle_angles_deg hat {count} Werte; nötig ist einer für jeden der {cylinders} Zylinder</translation>
         </message>
         <message>
-            <source>articulation.link_rod_mm is {rod:g}; it must be longer than half the stroke and the knuckle radius together, {reach:g}</source>
+            <source>articulation.link_rod_mm is {rod:g}; it must be longer than half the stroke and the knuckle radius together, {reach:g} mm</source>
             <extracomment>spec/engine.py</extracomment>
-            <translation>articulation.link_rod_mm ist {rod:g}; es muss länger sein als halber Hub und Anlenkradius zusammen, {reach:g}</translation>
+            <translation>articulation.link_rod_mm ist {rod:g}; es muss länger sein als halber Hub und Anlenkradius zusammen, {reach:g} mm</translation>
         </message>
         <message>
             <source>not a number (NaN)</source>
@@ -10174,14 +10189,14 @@
             <translation>designed_setting.backplate_deg ist {backplate:g}; es muss in backplate.range_deg liegen, [{low:g}, {high:g}]</translation>
         </message>
         <message>
-            <source>breaker.pivot_distance_mm is {distance:g}; the pivot must stand outside the lobe's top, {top:g} from the cam's centre</source>
+            <source>breaker.pivot_distance_mm is {distance:g}; the pivot must stand outside the lobe's top, {top:g} mm from the cam's centre</source>
             <extracomment>spec/magneto.py</extracomment>
-            <translation>breaker.pivot_distance_mm ist {distance:g}; der Drehpunkt muss außerhalb des höchsten Nockenpunkts stehen, {top:g} von der Nockenmitte</translation>
+            <translation>breaker.pivot_distance_mm ist {distance:g}; der Drehpunkt muss außerhalb des höchsten Nockenpunkts stehen, {top:g} mm von der Nockenmitte</translation>
         </message>
         <message>
-            <source>designed_setting.gap_mm is {gap:g}; it must be below the contact lift at the top of the lobe, {top_lift:.4g}</source>
+            <source>designed_setting.gap_mm is {gap:g}; it must be below the contact lift at the top of the lobe, {top_lift:.4g} mm</source>
             <extracomment>spec/magneto.py</extracomment>
-            <translation>designed_setting.gap_mm ist {gap:g}; es muss unter dem Kontakthub am höchsten Nockenpunkt liegen, {top_lift:.4g}</translation>
+            <translation>designed_setting.gap_mm ist {gap:g}; es muss unter dem Kontakthub am höchsten Nockenpunkt liegen, {top_lift:.4g} mm</translation>
         </message>
         <message>
             <source>angle_deg goes from {before:g} to {after:g}; it must increase</source>
@@ -10204,9 +10219,9 @@
             <translation>breaker.{field} fehlt; nur ein gemessenes Profil kommt ohne aus</translation>
         </message>
         <message>
-            <source>breaker.heel_arm_mm is {arm:g}; with it the heel reaches from {near:g} to {far:g} of the cam's centre, and must reach {radius:g}</source>
+            <source>breaker.heel_arm_mm is {arm:g}; with it the heel reaches from {near:g} to {far:g} mm of the cam's centre, and must reach {radius:g} mm</source>
             <extracomment>spec/magneto.py</extracomment>
-            <translation>breaker.heel_arm_mm ist {arm:g}; damit reicht das Gleitstück von {near:g} bis {far:g} ab Nockenmitte, es muss aber {radius:g} erreichen</translation>
+            <translation>breaker.heel_arm_mm ist {arm:g}; damit reicht das Gleitstück von {near:g} bis {far:g} mm ab Nockenmitte, es muss aber {radius:g} mm erreichen</translation>
         </message>
         <message>
             <source>condition.{field} has {count} values; it must have one for each of the {lobes} lobes</source>
@@ -10214,9 +10229,9 @@
             <translation>condition.{field} hat {count} Werte; nötig ist einer für jeden der {lobes} Nocken</translation>
         </message>
         <message>
-            <source>condition.lobe_lift_error_mm takes {error:g} off lobe {lobe}, which has only {top_lift:.4g} of contact lift</source>
+            <source>condition.lobe_lift_error_mm takes {error:g} mm off lobe {lobe}, which has only {top_lift:.4g} mm of contact lift</source>
             <extracomment>spec/magneto.py</extracomment>
-            <translation>condition.lobe_lift_error_mm nimmt Nocken {lobe} {error:g} weg, der nur {top_lift:.4g} Kontakthub hat</translation>
+            <translation>condition.lobe_lift_error_mm nimmt Nocken {lobe} {error:g} mm weg, der nur {top_lift:.4g} mm Kontakthub hat</translation>
         </message>
         <message>
             <source>condition.lobe_angle_error_deg: {overlap}</source>
@@ -10599,104 +10614,9 @@
             <translation>Übungseditor</translation>
         </message>
         <message>
-            <source>&amp;Add a fault</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;Fehler hinzufügen</translation>
-        </message>
-        <message>
-            <source>A&amp;dd a goal</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;Ziel hinzufügen</translation>
-        </message>
-        <message>
             <source>Whether the exercise is valid</source>
             <extracomment>ui/class_editor.py</extracomment>
             <translation>Ob die Übung gültig ist</translation>
-        </message>
-        <message>
-            <source>&amp;Name</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;Name</translation>
-        </message>
-        <message>
-            <source>&amp;Level, 1 to 5</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;Stufe, 1 bis 5</translation>
-        </message>
-        <message>
-            <source>M&amp;inutes, a guide</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>M&amp;inuten, Richtwert</translation>
-        </message>
-        <message>
-            <source>Marks &amp;needed</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Nötige &amp;Punkte</translation>
-        </message>
-        <message>
-            <source>&amp;Story: what is told of the case</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;Geschichte: was zum Fall erzählt wird</translation>
-        </message>
-        <message>
-            <source>Tas&amp;k: what is to be done</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;Aufgabe: was zu tun ist</translation>
-        </message>
-        <message>
-            <source>&amp;Hints, one a line</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;Hinweise, einer je Zeile</translation>
-        </message>
-        <message>
-            <source>Magneto, alone or on its engine</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Magnetzünder, einzeln oder am Motor</translation>
-        </message>
-        <message>
-            <source>Magnet&amp;o</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Ma&amp;gnetzünder</translation>
-        </message>
-        <message>
-            <source>&amp;Both magnetos of the engine</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;Beide Magnetzünder des Motors</translation>
-        </message>
-        <message>
-            <source>&amp;Rotor, off the engine</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;Rotor, ohne Motor</translation>
-        </message>
-        <message>
-            <source>As it is found</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Wie vorgefunden</translation>
-        </message>
-        <message>
-            <source>screws slack</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Schrauben lose</translation>
-        </message>
-        <message>
-            <source>switch lead proved</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Kurzschlussleitung nachgewiesen</translation>
-        </message>
-        <message>
-            <source>disc at zero</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Scheibe auf null</translation>
-        </message>
-        <message>
-            <source>On the tray</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Auf der Ablage</translation>
-        </message>
-        <message>
-            <source>Crank disc, read to</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Kurbelscheibe, Ablesung auf</translation>
         </message>
         <message>
             <source>&amp;Preview of seed</source>
@@ -10734,11 +10654,6 @@
             <translation>A&amp;usprobieren</translation>
         </message>
         <message>
-            <source>{magneto}, on {engine} ({position})</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>{magneto}, an {engine} ({position})</translation>
-        </message>
-        <message>
             <source>Open an exercise</source>
             <extracomment>ui/class_editor.py</extracomment>
             <translation>Übung öffnen</translation>
@@ -10769,56 +10684,6 @@
             <translation>Diese Übung ist nicht gespeichert.</translation>
         </message>
         <message>
-            <source>&amp;Back to the editor</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;Zurück zum Editor</translation>
-        </message>
-        <message>
-            <source>&amp;Text</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;Text</translation>
-        </message>
-        <message>
-            <source>&amp;Magneto and tray</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;Magnetzünder und Ablage</translation>
-        </message>
-        <message>
-            <source>&amp;Faults</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;Fehler</translation>
-        </message>
-        <message>
-            <source>&amp;Goals</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;Ziele</translation>
-        </message>
-        <message>
-            <source>From a fil&amp;e…</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Aus Dat&amp;ei…</translation>
-        </message>
-        <message>
-            <source>blades in inches</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Lehren in Zoll</translation>
-        </message>
-        <message>
-            <source>metric blades</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>metrische Lehren</translation>
-        </message>
-        <message>
-            <source>piston stop</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Kolbenanschlag</translation>
-        </message>
-        <message>
-            <source>meter for the switch lead</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Messgerät für die Kurzschlussleitung</translation>
-        </message>
-        <message>
             <source>&amp;Open…</source>
             <extracomment>ui/class_editor.py, ui/class_gather.py</extracomment>
             <translation>Ö&amp;ffnen…</translation>
@@ -10834,19 +10699,19 @@
             <translation>Eine noch nicht gültige Übung wird nicht gespeichert</translation>
         </message>
         <message>
-            <source>at neutral</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>in der Neutralstellung</translation>
+            <source>&amp;Save…</source>
+            <extracomment>ui/class_editor.py, ui/practice_window.py</extracomment>
+            <translation>&amp;Speichern…</translation>
         </message>
         <message>
-            <source>anywhere</source>
+            <source>Go on &amp;without saving</source>
             <extracomment>ui/class_editor.py</extracomment>
-            <translation>irgendwo</translation>
+            <translation>&amp;Ohne Speichern fortfahren</translation>
         </message>
         <message>
-            <source>at the E-gap</source>
+            <source>&amp;Back to the editor</source>
             <extracomment>ui/class_editor.py</extracomment>
-            <translation>im E-Gap</translation>
+            <translation>&amp;Zurück zum Editor</translation>
         </message>
         <message>
             <source>Not valid yet: {why}.</source>
@@ -10864,14 +10729,164 @@
             <translation>Gültig.</translation>
         </message>
         <message>
-            <source>&amp;Save…</source>
-            <extracomment>ui/class_editor.py, ui/practice_window.py</extracomment>
-            <translation>&amp;Speichern…</translation>
+            <source>&amp;Add a fault</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>&amp;Fehler hinzufügen</translation>
         </message>
         <message>
-            <source>Go on &amp;without saving</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;Ohne Speichern fortfahren</translation>
+            <source>A&amp;dd a goal</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>&amp;Ziel hinzufügen</translation>
+        </message>
+        <message>
+            <source>&amp;Name</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>&amp;Name</translation>
+        </message>
+        <message>
+            <source>&amp;Level, 1 to 5</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>&amp;Stufe, 1 bis 5</translation>
+        </message>
+        <message>
+            <source>M&amp;inutes, a guide</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>M&amp;inuten, Richtwert</translation>
+        </message>
+        <message>
+            <source>Marks &amp;needed</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>Nötige &amp;Punkte</translation>
+        </message>
+        <message>
+            <source>&amp;Story: what is told of the case</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>&amp;Geschichte: was zum Fall erzählt wird</translation>
+        </message>
+        <message>
+            <source>Tas&amp;k: what is to be done</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>&amp;Aufgabe: was zu tun ist</translation>
+        </message>
+        <message>
+            <source>&amp;Hints, one a line</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>&amp;Hinweise, einer je Zeile</translation>
+        </message>
+        <message>
+            <source>Magneto, alone or on its engine</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>Magnetzünder, einzeln oder am Motor</translation>
+        </message>
+        <message>
+            <source>From a fil&amp;e…</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>Aus Dat&amp;ei…</translation>
+        </message>
+        <message>
+            <source>Magnet&amp;o</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>Ma&amp;gnetzünder</translation>
+        </message>
+        <message>
+            <source>&amp;Both magnetos of the engine</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>&amp;Beide Magnetzünder des Motors</translation>
+        </message>
+        <message>
+            <source>&amp;Rotor, off the engine</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>&amp;Rotor, ohne Motor</translation>
+        </message>
+        <message>
+            <source>As it is found</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>Wie vorgefunden</translation>
+        </message>
+        <message>
+            <source>screws slack</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>Schrauben lose</translation>
+        </message>
+        <message>
+            <source>switch lead proved</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>Kurzschlussleitung nachgewiesen</translation>
+        </message>
+        <message>
+            <source>disc at zero</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>Scheibe auf null</translation>
+        </message>
+        <message>
+            <source>On the tray</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>Auf der Ablage</translation>
+        </message>
+        <message>
+            <source>Crank disc, read to</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>Kurbelscheibe, Ablesung auf</translation>
+        </message>
+        <message>
+            <source>{magneto}, on {engine} ({position})</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>{magneto}, an {engine} ({position})</translation>
+        </message>
+        <message>
+            <source>&amp;Text</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>&amp;Text</translation>
+        </message>
+        <message>
+            <source>&amp;Magneto and tray</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>&amp;Magnetzünder und Ablage</translation>
+        </message>
+        <message>
+            <source>&amp;Faults</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>&amp;Fehler</translation>
+        </message>
+        <message>
+            <source>&amp;Goals</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>&amp;Ziele</translation>
+        </message>
+        <message>
+            <source>blades in inches</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>Lehren in Zoll</translation>
+        </message>
+        <message>
+            <source>metric blades</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>metrische Lehren</translation>
+        </message>
+        <message>
+            <source>piston stop</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>Kolbenanschlag</translation>
+        </message>
+        <message>
+            <source>meter for the switch lead</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>Messgerät für die Kurzschlussleitung</translation>
+        </message>
+        <message>
+            <source>at neutral</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>in der Neutralstellung</translation>
+        </message>
+        <message>
+            <source>anywhere</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>irgendwo</translation>
+        </message>
+        <message>
+            <source>at the E-gap</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>im E-Gap</translation>
         </message>
         <message>
             <source>rotor °</source>
@@ -11234,101 +11249,6 @@
             <translation>&amp;Einsammeln…</translation>
         </message>
         <message>
-            <source>Exercises there are</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Vorhandene Übungen</translation>
-        </message>
-        <message>
-            <source>Exercises of the set, in order</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Übungen des Satzes, der Reihe nach</translation>
-        </message>
-        <message>
-            <source>A&amp;dd ▶</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>&amp;Hinzu ▶</translation>
-        </message>
-        <message>
-            <source>From a &amp;file…</source>
-            <extracomment>ui/class_maker.py, ui/class_paper_dialog.py, ui/practice_choice.py</extracomment>
-            <translation>Aus &amp;Datei…</translation>
-        </message>
-        <message>
-            <source>&amp;Write one…</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Eine &amp;schreiben…</translation>
-        </message>
-        <message>
-            <source>&amp;Remove</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>&amp;Entfernen</translation>
-        </message>
-        <message>
-            <source>Settings</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Einstellungen</translation>
-        </message>
-        <message>
-            <source>&amp;Hints may be asked for</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>&amp;Hinweise dürfen erbeten werden</translation>
-        </message>
-        <message>
-            <source>A straightedge of this unit, and blades of it beside the exercise's own</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Ein Lineal dieser Einheit, und Lehren darin neben den eigenen der Übung</translation>
-        </message>
-        <message>
-            <source>as the exercise says</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>wie die Übung sagt</translation>
-        </message>
-        <message>
-            <source>Shown to the pupils as a guide; time is not marked</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Den Schülern als Anhalt gezeigt; die Zeit wird nicht bewertet</translation>
-        </message>
-        <message>
-            <source>The same number draws the same faults</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Dieselbe Zahl zieht dieselben Fehler</translation>
-        </message>
-        <message>
-            <source>one name or number a line</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>ein Name oder eine Nummer je Zeile</translation>
-        </message>
-        <message>
-            <source>&amp;Title</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>&amp;Titel</translation>
-        </message>
-        <message>
-            <source>Fau&amp;lts</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Fe&amp;hler</translation>
-        </message>
-        <message>
-            <source>&amp;Blades, edge</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>&amp;Lehren, Lineal</translation>
-        </message>
-        <message>
-            <source>&amp;Minutes</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>&amp;Minuten</translation>
-        </message>
-        <message>
-            <source>&amp;Number</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>&amp;Zahl</translation>
-        </message>
-        <message>
-            <source>Level {level} · {name}</source>
-            <extracomment>ui/class_maker.py, ui/class_paper_dialog.py, ui/practice_choice.py</extracomment>
-            <translation>Stufe {level} · {name}</translation>
-        </message>
-        <message>
             <source>Exercise from a file</source>
             <extracomment>ui/class_maker.py</extracomment>
             <translation>Übung aus einer Datei</translation>
@@ -11379,61 +11299,6 @@
             <translation>Satz ö&amp;ffnen…</translation>
         </message>
         <message>
-            <source>&amp;Up</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>A&amp;uf</translation>
-        </message>
-        <message>
-            <source>Do&amp;wn</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>A&amp;b</translation>
-        </message>
-        <message>
-            <source>&amp;Exercises</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>&amp;Übungen</translation>
-        </message>
-        <message>
-            <source>&amp;In this set, in order</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>&amp;In diesem Satz, der Reihe nach</translation>
-        </message>
-        <message>
-            <source>the same for everyone</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>für alle gleich</translation>
-        </message>
-        <message>
-            <source>one of their own for each pupil</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>für jeden Schüler eigene</translation>
-        </message>
-        <message>
-            <source>as the exercise has them</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>wie in der Übung</translation>
-        </message>
-        <message>
-            <source>metric, too</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>auch metrisch</translation>
-        </message>
-        <message>
-            <source>in inches, too</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>auch in Zoll</translation>
-        </message>
-        <message>
-            <source>Pu&amp;pils (not in the code; for the key, and to see who is missing)</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>S&amp;chüler (nicht im Code; fürs Lösungsblatt und um Fehlende zu sehen)</translation>
-        </message>
-        <message>
-            <source>Draw ane&amp;w</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>&amp;Neu ziehen</translation>
-        </message>
-        <message>
             <source>For the instructor: it tells every hidden fault.</source>
             <extracomment>ui/class_maker.py</extracomment>
             <translation>Für die Lehrkraft: Es nennt jeden verborgenen Fehler.</translation>
@@ -11444,14 +11309,164 @@
             <translation>&amp;Lösungsblatt speichern…</translation>
         </message>
         <message>
-            <source>Add an exercise: a set has one at least</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Eine Übung hinzufügen: Ein Satz hat mindestens eine</translation>
-        </message>
-        <message>
             <source>There is no set yet.</source>
             <extracomment>ui/class_maker.py</extracomment>
             <translation>Es gibt noch keinen Satz.</translation>
+        </message>
+        <message>
+            <source>Exercises there are</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>Vorhandene Übungen</translation>
+        </message>
+        <message>
+            <source>Exercises of the set, in order</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>Übungen des Satzes, der Reihe nach</translation>
+        </message>
+        <message>
+            <source>A&amp;dd ▶</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>&amp;Hinzu ▶</translation>
+        </message>
+        <message>
+            <source>From a &amp;file…</source>
+            <extracomment>ui/class_maker_fields.py, ui/class_paper_dialog.py, ui/practice_choice.py</extracomment>
+            <translation>Aus &amp;Datei…</translation>
+        </message>
+        <message>
+            <source>&amp;Write one…</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>Eine &amp;schreiben…</translation>
+        </message>
+        <message>
+            <source>&amp;Remove</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>&amp;Entfernen</translation>
+        </message>
+        <message>
+            <source>Settings</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>Einstellungen</translation>
+        </message>
+        <message>
+            <source>&amp;Hints may be asked for</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>&amp;Hinweise dürfen erbeten werden</translation>
+        </message>
+        <message>
+            <source>A straightedge of this unit, and blades of it beside the exercise's own</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>Ein Lineal dieser Einheit, und Lehren darin neben den eigenen der Übung</translation>
+        </message>
+        <message>
+            <source>as the exercise says</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>wie die Übung sagt</translation>
+        </message>
+        <message>
+            <source>Shown to the pupils as a guide; time is not marked</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>Den Schülern als Anhalt gezeigt; die Zeit wird nicht bewertet</translation>
+        </message>
+        <message>
+            <source>The same number draws the same faults</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>Dieselbe Zahl zieht dieselben Fehler</translation>
+        </message>
+        <message>
+            <source>one name or number a line</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>ein Name oder eine Nummer je Zeile</translation>
+        </message>
+        <message>
+            <source>&amp;Title</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>&amp;Titel</translation>
+        </message>
+        <message>
+            <source>Fau&amp;lts</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>Fe&amp;hler</translation>
+        </message>
+        <message>
+            <source>&amp;Blades, edge</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>&amp;Lehren, Lineal</translation>
+        </message>
+        <message>
+            <source>&amp;Minutes</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>&amp;Minuten</translation>
+        </message>
+        <message>
+            <source>&amp;Number</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>&amp;Zahl</translation>
+        </message>
+        <message>
+            <source>Level {level} · {name}</source>
+            <extracomment>ui/class_maker_fields.py, ui/class_paper_dialog.py, ui/practice_choice.py</extracomment>
+            <translation>Stufe {level} · {name}</translation>
+        </message>
+        <message>
+            <source>&amp;Up</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>A&amp;uf</translation>
+        </message>
+        <message>
+            <source>Do&amp;wn</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>A&amp;b</translation>
+        </message>
+        <message>
+            <source>&amp;Exercises</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>&amp;Übungen</translation>
+        </message>
+        <message>
+            <source>&amp;In this set, in order</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>&amp;In diesem Satz, der Reihe nach</translation>
+        </message>
+        <message>
+            <source>the same for everyone</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>für alle gleich</translation>
+        </message>
+        <message>
+            <source>one of their own for each pupil</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>für jeden Schüler eigene</translation>
+        </message>
+        <message>
+            <source>as the exercise has them</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>wie in der Übung</translation>
+        </message>
+        <message>
+            <source>metric, too</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>auch metrisch</translation>
+        </message>
+        <message>
+            <source>in inches, too</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>auch in Zoll</translation>
+        </message>
+        <message>
+            <source>Pu&amp;pils (not in the code; for the key, and to see who is missing)</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>S&amp;chüler (nicht im Code; fürs Lösungsblatt und um Fehlende zu sehen)</translation>
+        </message>
+        <message>
+            <source>Draw ane&amp;w</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>&amp;Neu ziehen</translation>
+        </message>
+        <message>
+            <source>Add an exercise: a set has one at least</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>Eine Übung hinzufügen: Ein Satz hat mindestens eine</translation>
         </message>
         <message>
             <source>Worksheet of an exercise</source>
@@ -11859,6 +11874,16 @@
             <translation>{danger} ({times}-mal)</translation>
         </message>
         <message>
+            <source>Magneto and installation files (*.json);;All files (*)</source>
+            <extracomment>ui/doors.py</extracomment>
+            <translation>Magnet- und Einbaudateien (*.json);;Alle Dateien (*)</translation>
+        </message>
+        <message>
+            <source>Tables (*.csv *.tsv *.txt);;All files (*)</source>
+            <extracomment>ui/doors.py</extracomment>
+            <translation>Tabellen (*.csv *.tsv *.txt);;Alle Dateien (*)</translation>
+        </message>
+        <message>
             <source>Drag the rotor or cam, the backplate, or the contact screw; or take one in hand with 1, 2, 3 and turn it with the arrow keys, Page Up and Page Down, or the wheel: ten times finer with Shift, coarser with Alt. A dragged rotor catches at contacts just open, top of lobe, E-gap and neutral; Alt lets it pass. Double-click puts a part back. Space holds the rotor or lets it go. In the drive end, left and right move the magneto flange, up and down the disc, one tooth at a time. Ctrl and the wheel zoom, the middle button pans. Numbers can be typed with their unit: 1.5°, 9 thou, 0.23 mm.
 
 Positive angles go the way the rotor turns in service; a positive contact-screw angle brings the contacts closer.</source>
@@ -11868,9 +11893,34 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
 Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel der Kontaktschraube bringt die Kontakte näher.</translation>
         </message>
         <message>
+            <source>magview {version}: a training and planning aid; the maker's current manual governs.</source>
+            <extracomment>ui/doors.py</extracomment>
+            <translation>magview {version}: eine Hilfe zum Üben und Planen; es gilt das aktuelle Handbuch des Herstellers.</translation>
+        </message>
+        <message>
             <source>Keys and cautions</source>
             <extracomment>ui/doors.py, ui/job_reports.py, ui/practice_menus.py</extracomment>
             <translation>Tasten und Warnhinweise</translation>
+        </message>
+        <message>
+            <source>Open a magneto or an installation</source>
+            <extracomment>ui/doors.py</extracomment>
+            <translation>Magnet oder Einbau öffnen</translation>
+        </message>
+        <message>
+            <source>Open a table of the lift</source>
+            <extracomment>ui/doors.py, ui/own_files_work.py</extracomment>
+            <translation>Tabelle des Hubs öffnen</translation>
+        </message>
+        <message>
+            <source>Save the magneto</source>
+            <extracomment>ui/doors.py, ui/lift_dialog.py</extracomment>
+            <translation>Magnetzünder speichern</translation>
+        </message>
+        <message>
+            <source>Saved {name}.</source>
+            <extracomment>ui/doors.py, ui/lift_dialog.py, ui/plot_sheet.py, ui/practice_window.py</extracomment>
+            <translation>{name} gespeichert.</translation>
         </message>
         <message>
             <source>Both faces of the disc: drive flange outside, magneto flange inside.</source>
@@ -11926,6 +11976,11 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <source>{name}: a picture's name must end in {kinds}</source>
             <extracomment>ui/export.py</extracomment>
             <translation>{name}: Der Name eines Bildes muss auf {kinds} enden</translation>
+        </message>
+        <message>
+            <source>there are no fonts to print with; on Debian or Ubuntu fonts-dejavu-core has some</source>
+            <extracomment>ui/export.py</extracomment>
+            <translation>es gibt keine Schriften zum Drucken; unter Debian oder Ubuntu enthält fonts-dejavu-core welche</translation>
         </message>
         <message>
             <source>{name}: cannot be written: {reason}</source>
@@ -12308,6 +12363,21 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <translation>Fehlt noch: {what}.</translation>
         </message>
         <message>
+            <source>at {hours} h: gap {value}, between {low} and {high} 95 times in 100</source>
+            <extracomment>ui/job_drift_sheet.py</extracomment>
+            <translation>bei {hours} h: Abstand {value}, 95-mal von 100 zwischen {low} und {high}</translation>
+        </message>
+        <message>
+            <source>at {hours} h: opening {value}, between {low} and {high} 95 times in 100</source>
+            <extracomment>ui/job_drift_sheet.py</extracomment>
+            <translation>bei {hours} h: Öffnung {value}, 95-mal von 100 zwischen {low} und {high}</translation>
+        </message>
+        <message>
+            <source>at {hours} h: fires {value} before top dead centre, between {low} and {high} 95 times in 100</source>
+            <extracomment>ui/job_drift_sheet.py</extracomment>
+            <translation>bei {hours} h: zündet {value} vor dem oberen Totpunkt, 95-mal von 100 zwischen {low} und {high}</translation>
+        </message>
+        <message>
             <source>Drift of gap and timing</source>
             <extracomment>ui/job_drift_sheet.py</extracomment>
             <translation>Drift von Abstand und Zündzeitpunkt</translation>
@@ -12323,19 +12393,14 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <translation>öffnet spät [Grad Rotor]</translation>
         </message>
         <message>
+            <source>fires BTDC [crank deg]</source>
+            <extracomment>ui/job_drift_sheet.py</extracomment>
+            <translation>zündet vor OT [Grad Kurbel]</translation>
+        </message>
+        <message>
             <source>largest gap [{unit}]</source>
             <extracomment>ui/job_drift_sheet.py, ui/plot_lift.py, ui/plot_trials.py, ui/plot_wear.py</extracomment>
             <translation>größter Abstand [{unit}]</translation>
-        </message>
-        <message>
-            <source>at {hours} h: gap {value}, between {low} and {high} 95 times in 100</source>
-            <extracomment>ui/job_drift_sheet.py</extracomment>
-            <translation>bei {hours} h: Abstand {value}, 95-mal von 100 zwischen {low} und {high}</translation>
-        </message>
-        <message>
-            <source>at {hours} h: opening {value}, between {low} and {high} 95 times in 100</source>
-            <extracomment>ui/job_drift_sheet.py</extracomment>
-            <translation>bei {hours} h: Öffnung {value}, 95-mal von 100 zwischen {low} und {high}</translation>
         </message>
         <message>
             <source>largest gap found [mm]</source>
@@ -12356,6 +12421,16 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <source>opening left [rotor deg]</source>
             <extracomment>ui/job_drift_sheet.py</extracomment>
             <translation>Öffnung hinterlassen [Grad Rotor]</translation>
+        </message>
+        <message>
+            <source>fires found [crank deg BTDC]</source>
+            <extracomment>ui/job_drift_sheet.py</extracomment>
+            <translation>zündet, vorgefunden [Kurbelgrad vor OT]</translation>
+        </message>
+        <message>
+            <source>fires left [crank deg BTDC]</source>
+            <extracomment>ui/job_drift_sheet.py</extracomment>
+            <translation>zündet, hinterlassen [Kurbelgrad vor OT]</translation>
         </message>
         <message>
             <source>found</source>
@@ -12713,21 +12788,6 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <translation>Längen in &amp;Zoll</translation>
         </message>
         <message>
-            <source>Light colours</source>
-            <extracomment>ui/job_menus.py, ui/menu_maker.py</extracomment>
-            <translation>Helle Farben</translation>
-        </message>
-        <message>
-            <source>Dark colours</source>
-            <extracomment>ui/job_menus.py, ui/menu_maker.py</extracomment>
-            <translation>Dunkle Farben</translation>
-        </message>
-        <message>
-            <source>High contrast colours</source>
-            <extracomment>ui/job_menus.py, ui/menu_maker.py</extracomment>
-            <translation>Farben mit hohem Kontrast</translation>
-        </message>
-        <message>
             <source>&amp;Keys and cautions</source>
             <extracomment>ui/job_menus.py, ui/menus.py, ui/practice_menus.py</extracomment>
             <translation>&amp;Tasten und Warnhinweise</translation>
@@ -13074,7 +13134,7 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
         </message>
         <message>
             <source>How sure the setting is</source>
-            <extracomment>ui/job_sources.py, ui/window.py</extracomment>
+            <extracomment>ui/job_sources.py, ui/panes.py</extracomment>
             <translation>Wie sicher die Einstellung ist</translation>
         </message>
         <message>
@@ -13243,34 +13303,9 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <translation>Das Blatt aus seiner Datei neu laden?</translation>
         </message>
         <message>
-            <source>What was entered here and is not in the file is given up; save it elsewhere first.</source>
-            <extracomment>ui/job_window.py</extracomment>
-            <translation>Was hier eingegeben wurde und nicht in der Datei steht, geht verloren; erst anderswo speichern.</translation>
-        </message>
-        <message>
-            <source>&amp;Keep what is here</source>
-            <extracomment>ui/job_window.py</extracomment>
-            <translation>Hiesiges &amp;behalten</translation>
-        </message>
-        <message>
             <source>Not saved: {sentence}.</source>
             <extracomment>ui/job_window.py</extracomment>
             <translation>Nicht gespeichert: {sentence}.</translation>
-        </message>
-        <message>
-            <source>&amp;Save as…</source>
-            <extracomment>ui/job_window.py, ui/report_dialog.py</extracomment>
-            <translation>&amp;Speichern unter…</translation>
-        </message>
-        <message>
-            <source>Close &amp;without saving</source>
-            <extracomment>ui/job_window.py, ui/practice_window.py</extracomment>
-            <translation>&amp;Ohne Speichern schließen</translation>
-        </message>
-        <message>
-            <source>&amp;Go on</source>
-            <extracomment>ui/job_window.py, ui/practice_window.py</extracomment>
-            <translation>&amp;Weiter</translation>
         </message>
         <message>
             <source>Read only: {file}</source>
@@ -13308,6 +13343,31 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <translation>Gespeichert; ab jetzt in {file}.</translation>
         </message>
         <message>
+            <source>&amp;Keep what is here</source>
+            <extracomment>ui/job_window.py</extracomment>
+            <translation>Hiesiges &amp;behalten</translation>
+        </message>
+        <message>
+            <source>What was entered here and is not in the file is given up; save it elsewhere first.</source>
+            <extracomment>ui/job_window.py</extracomment>
+            <translation>Was hier eingegeben wurde und nicht in der Datei steht, geht verloren; erst anderswo speichern.</translation>
+        </message>
+        <message>
+            <source>&amp;Save as…</source>
+            <extracomment>ui/job_window.py, ui/report_dialog.py</extracomment>
+            <translation>&amp;Speichern unter…</translation>
+        </message>
+        <message>
+            <source>Close &amp;without saving</source>
+            <extracomment>ui/job_window.py, ui/practice_window.py</extracomment>
+            <translation>&amp;Ohne Speichern schließen</translation>
+        </message>
+        <message>
+            <source>&amp;Go on</source>
+            <extracomment>ui/job_window.py, ui/practice_window.py</extracomment>
+            <translation>&amp;Weiter</translation>
+        </message>
+        <message>
             <source>✗ Not saved</source>
             <extracomment>ui/job_window.py</extracomment>
             <translation>✗ Nicht gespeichert</translation>
@@ -13316,6 +13376,146 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <source>✓ Saved in {file}</source>
             <extracomment>ui/job_window.py</extracomment>
             <translation>✓ In {file} gespeichert</translation>
+        </message>
+        <message>
+            <source>{crank}° of crank early = {rotor}° of rotor = {piston} of piston travel.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>{crank}° Kurbel früh = {rotor}° Rotor = {piston} Kolbenweg.</translation>
+        </message>
+        <message>
+            <source>{crank}° of crank late = {rotor}° of rotor = {piston} of piston travel.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>{crank}° Kurbel spät = {rotor}° Rotor = {piston} Kolbenweg.</translation>
+        </message>
+        <message>
+            <source>Left</source>
+            <extracomment>ui/lamp_box.py, ui/practice_sight.py</extracomment>
+            <translation>Links</translation>
+        </message>
+        <message>
+            <source>Right</source>
+            <extracomment>ui/lamp_box.py, ui/practice_sight.py</extracomment>
+            <translation>Rechts</translation>
+        </message>
+        <message>
+            <source>Where it fires, crank degrees before top dead centre</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Wo er zündet, Kurbelgrad vor dem oberen Totpunkt</translation>
+        </message>
+        <message>
+            <source>Crank from No. 1's firing top dead centre, positive the way the engine turns</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Kurbel ab dem Zünd-OT von Nr. 1, positiv wie der Motor dreht</translation>
+        </message>
+        <message>
+            <source>Cran&amp;k</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>&amp;Kurbel</translation>
+        </message>
+        <message>
+            <source>At the timing wanted.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Auf dem gewünschten Zündzeitpunkt.</translation>
+        </message>
+        <message>
+            <source>Lamp reads</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Lampe zeigt</translation>
+        </message>
+        <message>
+            <source>Fires now</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Zündet jetzt</translation>
+        </message>
+        <message>
+            <source>Show this magneto's coupling</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Kupplung dieses Magnetzünders zeigen</translation>
+        </message>
+        <message>
+            <source>To firing</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Zur Zündung</translation>
+        </message>
+        <message>
+            <source>To TDC</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Zum OT</translation>
+        </message>
+        <message>
+            <source>⚠ The internal timing is out of limits: put that right first, no tooth makes up for it.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>⚠ Die innere Einstellung ist außer Grenzen: erst diese richten, kein Zahn gleicht das aus.</translation>
+        </message>
+        <message>
+            <source>⚠ The installation does not fit together: {mismatch}.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>⚠ Der Einbau passt nicht zusammen: {mismatch}.</translation>
+        </message>
+        <message>
+            <source>The magneto is off the engine: all this holds once it is refitted by its marks.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Der Magnetzünder ist abgebaut: All das gilt, sobald er nach seinen Marken angebaut ist.</translation>
+        </message>
+        <message>
+            <source>The contacts were set anew since the lamp was read: with the teeth as found it would now read {found}. Both magnetos are shown with this one's internal setting.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Die Kontakte wurden neu eingestellt, seit die Lampe abgelesen wurde: Mit den Zähnen wie vorgefunden zeigte sie jetzt {found}. Beide Magnetzünder sind mit der inneren Einstellung dieses einen gezeigt.</translation>
+        </message>
+        <message>
+            <source>With this setting the contacts never open and close: there is no timing to read.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Mit dieser Einstellung öffnen und schließen die Kontakte nie: Es gibt keinen Zündzeitpunkt abzulesen.</translation>
+        </message>
+        <message>
+            <source>Tolerance ±{tolerance}° of crank.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Toleranz ±{tolerance}° Kurbel.</translation>
+        </message>
+        <message>
+            <source>Left: {line}</source>
+            <extracomment>ui/lamp_box.py, ui/practice_notebook.py</extracomment>
+            <translation>Links: {line}</translation>
+        </message>
+        <message>
+            <source>Right: {line}</source>
+            <extracomment>ui/lamp_box.py, ui/practice_notebook.py</extracomment>
+            <translation>Rechts: {line}</translation>
+        </message>
+        <message>
+            <source>left magneto, lamp reads</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>linker Magnetzünder, Lampe zeigt</translation>
+        </message>
+        <message>
+            <source>right magneto, lamp reads</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>rechter Magnetzünder, Lampe zeigt</translation>
+        </message>
+        <message>
+            <source>left magneto, wanted</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>linker Magnetzünder, Soll</translation>
+        </message>
+        <message>
+            <source>right magneto, wanted</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>rechter Magnetzünder, Soll</translation>
+        </message>
+        <message>
+            <source>left magneto fires now</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>linker Magnetzünder zündet jetzt</translation>
+        </message>
+        <message>
+            <source>right magneto fires now</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>rechter Magnetzünder zündet jetzt</translation>
+        </message>
+        <message>
+            <source>Single</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Einzeln</translation>
         </message>
         <message>
             <source>Prove the lead before touching the propeller: plug out, meter from the lead's plug to the case: ground with the switch off, none with it on. A lead that shows no ground with the switch off leaves the magneto live. Treat the propeller as live all the same.</source>
@@ -13478,19 +13678,9 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <translation>{readings} Ablesungen; die Kontakte heben {top} mm ab; Streuung {noise} mm.</translation>
         </message>
         <message>
-            <source>Save the magneto</source>
-            <extracomment>ui/lift_dialog.py, ui/window.py</extracomment>
-            <translation>Magnetzünder speichern</translation>
-        </message>
-        <message>
             <source>Magneto (*.json)</source>
             <extracomment>ui/lift_dialog.py, ui/trials_panel.py</extracomment>
             <translation>Magnetzünder (*.json)</translation>
-        </message>
-        <message>
-            <source>Saved {name}.</source>
-            <extracomment>ui/lift_dialog.py, ui/plot_sheet.py, ui/practice_window.py, ui/window.py</extracomment>
-            <translation>{name} gespeichert.</translation>
         </message>
         <message>
             <source>Put on the &amp;bench</source>
@@ -13573,9 +13763,39 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <translation>die Einheit der Ablesungen angeben</translation>
         </message>
         <message>
+            <source>Light colours</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>Helle Farben</translation>
+        </message>
+        <message>
+            <source>Dark colours</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>Dunkle Farben</translation>
+        </message>
+        <message>
+            <source>High contrast colours</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>Farben mit hohem Kontrast</translation>
+        </message>
+        <message>
             <source>&amp;Guide</source>
             <extracomment>ui/menu_maker.py</extracomment>
             <translation>&amp;Anleitung</translation>
+        </message>
+        <message>
+            <source>Zoom &amp;in</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>Ver&amp;größern</translation>
+        </message>
+        <message>
+            <source>Zoom &amp;out</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>Ver&amp;kleinern</translation>
+        </message>
+        <message>
+            <source>&amp;Whole picture</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>&amp;Ganzes Bild</translation>
         </message>
         <message>
             <source>&amp;Open magneto or installation…</source>
@@ -13686,21 +13906,6 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <source>&amp;Follow the contacts when zoomed</source>
             <extracomment>ui/menus.py</extracomment>
             <translation>Beim Zoomen den &amp;Kontakten folgen</translation>
-        </message>
-        <message>
-            <source>Zoom &amp;in</source>
-            <extracomment>ui/menus.py, ui/practice_menus.py</extracomment>
-            <translation>Ver&amp;größern</translation>
-        </message>
-        <message>
-            <source>Zoom &amp;out</source>
-            <extracomment>ui/menus.py, ui/practice_menus.py</extracomment>
-            <translation>Ver&amp;kleinern</translation>
-        </message>
-        <message>
-            <source>&amp;Whole picture</source>
-            <extracomment>ui/menus.py, ui/practice_menus.py</extracomment>
-            <translation>&amp;Ganzes Bild</translation>
         </message>
         <message>
             <source>&amp;Projector mode</source>
@@ -13928,16 +14133,6 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <translation>{file} gibt es schon, mit anderem Inhalt. Ersetzen?</translation>
         </message>
         <message>
-            <source>&amp;Replace it</source>
-            <extracomment>ui/own_files_work.py</extracomment>
-            <translation>&amp;Ersetzen</translation>
-        </message>
-        <message>
-            <source>Open a table of the lift</source>
-            <extracomment>ui/own_files_work.py, ui/window.py</extracomment>
-            <translation>Tabelle des Hubs öffnen</translation>
-        </message>
-        <message>
             <source>&amp;Use this lift</source>
             <extracomment>ui/own_files_work.py</extracomment>
             <translation>Diesen Hub &amp;verwenden</translation>
@@ -13961,6 +14156,11 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <source>opening {file}</source>
             <extracomment>ui/own_files_work.py</extracomment>
             <translation>{file} öffnen</translation>
+        </message>
+        <message>
+            <source>&amp;Replace it</source>
+            <extracomment>ui/own_files_work.py</extracomment>
+            <translation>&amp;Ersetzen</translation>
         </message>
         <message>
             <source>&amp;Leave it</source>
@@ -14265,6 +14465,51 @@ Ohne Quelle: {bare}</translation>
             <source>✓ {page}</source>
             <extracomment>ui/own_window.py</extracomment>
             <translation>✓ {page}</translation>
+        </message>
+        <message>
+            <source>&amp;Internal</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>&amp;Innen</translation>
+        </message>
+        <message>
+            <source>Internal timing</source>
+            <extracomment>ui/panes.py, ui/uncertainty_panel.py</extracomment>
+            <translation>Innere Einstellung</translation>
+        </message>
+        <message>
+            <source>En&amp;gine</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>&amp;Motor</translation>
+        </message>
+        <message>
+            <source>&amp;Lead</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>&amp;Leitung</translation>
+        </message>
+        <message>
+            <source>&amp;Trials</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>Ve&amp;rsuche</translation>
+        </message>
+        <message>
+            <source>Trials, and what to try next</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>Versuche, und was als Nächstes zu probieren ist</translation>
+        </message>
+        <message>
+            <source>Unce&amp;rtainty</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>&amp;Unsicherheit</translation>
+        </message>
+        <message>
+            <source>&amp;Wear</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>&amp;Verschleiß</translation>
+        </message>
+        <message>
+            <source>Wear and drift</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>Verschleiß und Drift</translation>
         </message>
         <message>
             <source>Moves that would put it right, best first</source>
@@ -15102,16 +15347,6 @@ Ohne Quelle: {bare}</translation>
             <translation>Rechter Magnetzünder</translation>
         </message>
         <message>
-            <source>Left: {line}</source>
-            <extracomment>ui/practice_notebook.py, ui/timing_panel.py</extracomment>
-            <translation>Links: {line}</translation>
-        </message>
-        <message>
-            <source>Right: {line}</source>
-            <extracomment>ui/practice_notebook.py, ui/timing_panel.py</extracomment>
-            <translation>Rechts: {line}</translation>
-        </message>
-        <message>
             <source>there is nothing to write down yet</source>
             <extracomment>ui/practice_notebook.py</extracomment>
             <translation>es gibt noch nichts aufzuschreiben</translation>
@@ -15260,16 +15495,6 @@ Ohne Quelle: {bare}</translation>
             <source>Turning the propeller</source>
             <extracomment>ui/practice_sight.py</extracomment>
             <translation>Den Propeller drehen</translation>
-        </message>
-        <message>
-            <source>Left</source>
-            <extracomment>ui/practice_sight.py, ui/timing_panel.py</extracomment>
-            <translation>Links</translation>
-        </message>
-        <message>
-            <source>Right</source>
-            <extracomment>ui/practice_sight.py, ui/timing_panel.py</extracomment>
-            <translation>Rechts</translation>
         </message>
         <message>
             <source>About {minutes} minutes. Time is a guide and is not marked.</source>
@@ -15452,29 +15677,14 @@ Ohne Quelle: {bare}</translation>
             <translation>Abge&amp;ben…</translation>
         </message>
         <message>
-            <source>Hand in</source>
-            <extracomment>ui/practice_window.py</extracomment>
-            <translation>Abgeben</translation>
-        </message>
-        <message>
             <source>Hand in now?</source>
             <extracomment>ui/practice_window.py</extracomment>
             <translation>Jetzt abgeben?</translation>
         </message>
         <message>
-            <source>Then the true values are shown, and nothing more can be done.</source>
+            <source>Hand in</source>
             <extracomment>ui/practice_window.py</extracomment>
-            <translation>Dann werden die wahren Werte gezeigt, und es lässt sich nichts mehr tun.</translation>
-        </message>
-        <message>
-            <source>&amp;Hand in</source>
-            <extracomment>ui/practice_window.py</extracomment>
-            <translation>&amp;Abgeben</translation>
-        </message>
-        <message>
-            <source>&amp;Go on working</source>
-            <extracomment>ui/practice_window.py</extracomment>
-            <translation>&amp;Weiterarbeiten</translation>
+            <translation>Abgeben</translation>
         </message>
         <message>
             <source>Save the attempt</source>
@@ -15505,6 +15715,21 @@ Ohne Quelle: {bare}</translation>
             <source>&amp;1 Task</source>
             <extracomment>ui/practice_window.py</extracomment>
             <translation>&amp;1 Aufgabe</translation>
+        </message>
+        <message>
+            <source>&amp;Hand in</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation>&amp;Abgeben</translation>
+        </message>
+        <message>
+            <source>&amp;Go on working</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation>&amp;Weiterarbeiten</translation>
+        </message>
+        <message>
+            <source>Then the true values are shown, and nothing more can be done.</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation>Dann werden die wahren Werte gezeigt, und es lässt sich nichts mehr tun.</translation>
         </message>
         <message>
             <source>practice</source>
@@ -15780,11 +16005,6 @@ Ohne Quelle: {bare}</translation>
             <source>Nothing has changed.</source>
             <extracomment>ui/present_covers.py</extracomment>
             <translation>Nichts hat sich geändert.</translation>
-        </message>
-        <message>
-            <source>there are no fonts to print with; on Debian or Ubuntu fonts-dejavu-core has some</source>
-            <extracomment>ui/print_guide.py, ui/print_pdf.py</extracomment>
-            <translation>es gibt keine Schriften zum Drucken; unter Debian oder Ubuntu enthält fonts-dejavu-core welche</translation>
         </message>
         <message>
             <source>{title} · magview {version} · page {number} of {count}</source>
@@ -16147,24 +16367,54 @@ Ohne Quelle: {bare}</translation>
             <translation>Zweite</translation>
         </message>
         <message>
+            <source>Teeth moved from as found</source>
+            <extracomment>ui/teeth_box.py, ui/timing_panel.py</extracomment>
+            <translation>Versetzte Zähne ab Vorfund</translation>
+        </message>
+        <message>
+            <source>&amp;As found</source>
+            <extracomment>ui/teeth_box.py</extracomment>
+            <translation>&amp;Wie vorgefunden</translation>
+        </message>
+        <message>
+            <source>Paint new &amp;marks</source>
+            <extracomment>ui/teeth_box.py</extracomment>
+            <translation>Neue &amp;Marken ziehen</translation>
+        </message>
+        <message>
+            <source>Marks in line across drive flange, disc and magneto flange, as they stand now</source>
+            <extracomment>ui/teeth_box.py</extracomment>
+            <translation>Marken in Flucht über Antriebsflansch, Scheibe und Magnetzünderflansch, wie sie jetzt stehen</translation>
+        </message>
+        <message>
+            <source>{name}: one tooth against rotation</source>
+            <extracomment>ui/teeth_box.py</extracomment>
+            <translation>{name}: ein Zahn gegen die Drehrichtung</translation>
+        </message>
+        <message>
+            <source>{name}: one tooth with rotation</source>
+            <extracomment>ui/teeth_box.py</extracomment>
+            <translation>{name}: ein Zahn in Drehrichtung</translation>
+        </message>
+        <message>
+            <source>Magneto flange on the disc</source>
+            <extracomment>ui/teeth_box.py</extracomment>
+            <translation>Magnetzünderflansch auf der Scheibe</translation>
+        </message>
+        <message>
+            <source>Disc on the drive</source>
+            <extracomment>ui/teeth_box.py</extracomment>
+            <translation>Scheibe auf dem Antrieb</translation>
+        </message>
+        <message>
+            <source>With rotation is {way} seen from the drive end.</source>
+            <extracomment>ui/teeth_box.py</extracomment>
+            <translation>In Drehrichtung heißt {way}, von der Antriebsseite gesehen.</translation>
+        </message>
+        <message>
             <source>Before turning the crank: switch off, switch lead grounded and proved, plugs out, wheels chocked, nobody in the propeller's arc. Paint marks on disc, both flanges and engine before taking anything apart; move one tooth at a time; approach every reading in the direction of rotation, so that backlash is taken up. The maker's current manual and local rules govern.</source>
             <extracomment>ui/timing_panel.py</extracomment>
             <translation>Vor dem Drehen der Kurbelwelle: Schalter aus, Kurzschlussleitung an Masse und nachgewiesen, Kerzen heraus, Räder verkeilt, niemand im Propellerkreis. Vor dem Zerlegen Farbmarken auf Scheibe, beide Flansche und Motor ziehen; je einen Zahn versetzen; jede Ablesung in Drehrichtung anfahren, damit das Spiel aufgenommen ist. Maßgebend sind das aktuelle Handbuch des Herstellers und die örtlichen Vorschriften.</translation>
-        </message>
-        <message>
-            <source>{crank}° of crank early = {rotor}° of rotor = {piston} of piston travel.</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>{crank}° Kurbel früh = {rotor}° Rotor = {piston} Kolbenweg.</translation>
-        </message>
-        <message>
-            <source>{crank}° of crank late = {rotor}° of rotor = {piston} of piston travel.</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>{crank}° Kurbel spät = {rotor}° Rotor = {piston} Kolbenweg.</translation>
-        </message>
-        <message>
-            <source>Teeth moved from as found</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Versetzte Zähne ab Vorfund</translation>
         </message>
         <message>
             <source>Teeth moved from as found, left magneto</source>
@@ -16210,156 +16460,6 @@ Ohne Quelle: {bare}</translation>
             <source>⚠ Treat the propeller as live: switch off, lead proved, plugs out, wheels chocked.</source>
             <extracomment>ui/timing_panel.py</extracomment>
             <translation>⚠ Den Propeller als scharf behandeln: Schalter aus, Leitung nachgewiesen, Kerzen heraus, Räder verkeilt.</translation>
-        </message>
-        <message>
-            <source>Where it fires, crank degrees before top dead centre</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Wo er zündet, Kurbelgrad vor dem oberen Totpunkt</translation>
-        </message>
-        <message>
-            <source>Crank from No. 1's firing top dead centre, positive the way the engine turns</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Kurbel ab dem Zünd-OT von Nr. 1, positiv wie der Motor dreht</translation>
-        </message>
-        <message>
-            <source>Cran&amp;k</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>&amp;Kurbel</translation>
-        </message>
-        <message>
-            <source>&amp;As found</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>&amp;Wie vorgefunden</translation>
-        </message>
-        <message>
-            <source>Paint new &amp;marks</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Neue &amp;Marken ziehen</translation>
-        </message>
-        <message>
-            <source>Marks in line across drive flange, disc and magneto flange, as they stand now</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Marken in Flucht über Antriebsflansch, Scheibe und Magnetzünderflansch, wie sie jetzt stehen</translation>
-        </message>
-        <message>
-            <source>At the timing wanted.</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Auf dem gewünschten Zündzeitpunkt.</translation>
-        </message>
-        <message>
-            <source>Lamp reads</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Lampe zeigt</translation>
-        </message>
-        <message>
-            <source>Fires now</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Zündet jetzt</translation>
-        </message>
-        <message>
-            <source>Show this magneto's coupling</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Kupplung dieses Magnetzünders zeigen</translation>
-        </message>
-        <message>
-            <source>To firing</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Zur Zündung</translation>
-        </message>
-        <message>
-            <source>To TDC</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Zum OT</translation>
-        </message>
-        <message>
-            <source>{name}: one tooth against rotation</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>{name}: ein Zahn gegen die Drehrichtung</translation>
-        </message>
-        <message>
-            <source>{name}: one tooth with rotation</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>{name}: ein Zahn in Drehrichtung</translation>
-        </message>
-        <message>
-            <source>⚠ The internal timing is out of limits: put that right first, no tooth makes up for it.</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>⚠ Die innere Einstellung ist außer Grenzen: erst diese richten, kein Zahn gleicht das aus.</translation>
-        </message>
-        <message>
-            <source>⚠ The installation does not fit together: {mismatch}.</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>⚠ Der Einbau passt nicht zusammen: {mismatch}.</translation>
-        </message>
-        <message>
-            <source>The magneto is off the engine: all this holds once it is refitted by its marks.</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Der Magnetzünder ist abgebaut: All das gilt, sobald er nach seinen Marken angebaut ist.</translation>
-        </message>
-        <message>
-            <source>The contacts were set anew since the lamp was read: with the teeth as found it would now read {found}. Both magnetos are shown with this one's internal setting.</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Die Kontakte wurden neu eingestellt, seit die Lampe abgelesen wurde: Mit den Zähnen wie vorgefunden zeigte sie jetzt {found}. Beide Magnetzünder sind mit der inneren Einstellung dieses einen gezeigt.</translation>
-        </message>
-        <message>
-            <source>With this setting the contacts never open and close: there is no timing to read.</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Mit dieser Einstellung öffnen und schließen die Kontakte nie: Es gibt keinen Zündzeitpunkt abzulesen.</translation>
-        </message>
-        <message>
-            <source>Tolerance ±{tolerance}° of crank.</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Toleranz ±{tolerance}° Kurbel.</translation>
-        </message>
-        <message>
-            <source>left magneto, lamp reads</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>linker Magnetzünder, Lampe zeigt</translation>
-        </message>
-        <message>
-            <source>right magneto, lamp reads</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>rechter Magnetzünder, Lampe zeigt</translation>
-        </message>
-        <message>
-            <source>left magneto, wanted</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>linker Magnetzünder, Soll</translation>
-        </message>
-        <message>
-            <source>right magneto, wanted</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>rechter Magnetzünder, Soll</translation>
-        </message>
-        <message>
-            <source>left magneto fires now</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>linker Magnetzünder zündet jetzt</translation>
-        </message>
-        <message>
-            <source>right magneto fires now</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>rechter Magnetzünder zündet jetzt</translation>
-        </message>
-        <message>
-            <source>Magneto flange on the disc</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Magnetzünderflansch auf der Scheibe</translation>
-        </message>
-        <message>
-            <source>Disc on the drive</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Scheibe auf dem Antrieb</translation>
-        </message>
-        <message>
-            <source>Single</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Einzeln</translation>
-        </message>
-        <message>
-            <source>With rotation is {way} seen from the drive end.</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>In Drehrichtung heißt {way}, von der Antriebsseite gesehen.</translation>
         </message>
         <message>
             <source>Take care: {mismatch}.</source>
@@ -16632,11 +16732,6 @@ Ohne Quelle: {bare}</translation>
             <translation>{chance} wahrscheinlich in den Grenzen ({how})</translation>
         </message>
         <message>
-            <source>Internal timing</source>
-            <extracomment>ui/uncertainty_panel.py, ui/window.py</extracomment>
-            <translation>Innere Einstellung</translation>
-        </message>
-        <message>
             <source>Blade that passes</source>
             <extracomment>ui/uncertainty_panel.py</extracomment>
             <translation>Blatt, das geht</translation>
@@ -16772,6 +16867,11 @@ Ohne Quelle: {bare}</translation>
             <translation>Abstand nach Blättern</translation>
         </message>
         <message>
+            <source>✗ Plate or screw was turned since: what was read before tells nothing of this setting; strike it out.</source>
+            <extracomment>ui/wear_panel.py</extracomment>
+            <translation>✗ Grundplatte oder Schraube wurde seither gedreht: was vorher abgelesen wurde, sagt nichts über diese Einstellung; bitte streichen.</translation>
+        </message>
+        <message>
             <source>&amp;Use these rates</source>
             <extracomment>ui/wear_panel.py</extracomment>
             <translation>Diese &amp;Raten nehmen</translation>
@@ -16792,64 +16892,9 @@ Ohne Quelle: {bare}</translation>
             <translation>Zwei Prüfungen bei verschiedenen Stunden geben Raten.</translation>
         </message>
         <message>
-            <source>Magneto and installation files (*.json);;All files (*)</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>Magnet- und Einbaudateien (*.json);;Alle Dateien (*)</translation>
-        </message>
-        <message>
-            <source>Tables (*.csv *.tsv *.txt);;All files (*)</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>Tabellen (*.csv *.tsv *.txt);;Alle Dateien (*)</translation>
-        </message>
-        <message>
-            <source>&amp;Internal</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>&amp;Innen</translation>
-        </message>
-        <message>
-            <source>En&amp;gine</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>&amp;Motor</translation>
-        </message>
-        <message>
-            <source>&amp;Lead</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>&amp;Leitung</translation>
-        </message>
-        <message>
-            <source>&amp;Trials</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>Ve&amp;rsuche</translation>
-        </message>
-        <message>
-            <source>Trials, and what to try next</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>Versuche, und was als Nächstes zu probieren ist</translation>
-        </message>
-        <message>
-            <source>Unce&amp;rtainty</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>&amp;Unsicherheit</translation>
-        </message>
-        <message>
-            <source>&amp;Wear</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>&amp;Verschleiß</translation>
-        </message>
-        <message>
-            <source>Wear and drift</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>Verschleiß und Drift</translation>
-        </message>
-        <message>
-            <source>magview {version}: a training and planning aid; the maker's current manual governs.</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>magview {version}: eine Hilfe zum Üben und Planen; es gilt das aktuelle Handbuch des Herstellers.</translation>
-        </message>
-        <message>
-            <source>Open a magneto or an installation</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>Magnet oder Einbau öffnen</translation>
+            <source>Read of another setting than the present one</source>
+            <extracomment>ui/wear_panel.py</extracomment>
+            <translation>An einer anderen Einstellung als der jetzigen abgelesen</translation>
         </message>
         <message>
             <source>The bench cannot be kept for after a crash: {error}</source>

@@ -104,6 +104,11 @@
             <translation>{name}: no es un banco guardado; su formato debe ser "{wanted}"</translation>
         </message>
         <message>
+            <source>{name}: is damaged: an inspection lacks the setting it was noted at</source>
+            <extracomment>bench/autosave.py</extracomment>
+            <translation>{name}: está dañado: a una inspección le falta el ajuste con el que se anotó</translation>
+        </message>
+        <message>
             <source>{name}: is damaged: an angle is not a finite number</source>
             <extracomment>bench/autosave.py</extracomment>
             <translation>{name}: está dañado: un ángulo no es un número finito</translation>
@@ -345,7 +350,7 @@
         </message>
         <message>
             <source>Assumed: constant speed, linear core without losses, contacts that make and break at once, no load on the secondary while they are closed; illustrative unless the file's values are measured. At running speed this model's best opening lies past the E-gap: the maker's E-gap governs.</source>
-            <extracomment>bench/curves.py</extracomment>
+            <extracomment>bench/curves_coil.py</extracomment>
             <translation>Supuesto: velocidad constante, núcleo lineal sin pérdidas, contactos que cierran y abren al instante, secundario sin carga mientras están cerrados; ilustrativo salvo que los valores del archivo sean medidos. A velocidad de marcha, la mejor apertura de este modelo queda más allá del E-gap: rige el E-gap del fabricante.</translation>
         </message>
         <message>
@@ -520,7 +525,7 @@
         </message>
         <message>
             <source>switch on</source>
-            <extracomment>bench/describe.py, bench/lead_picture.py, ui/class_editor.py</extracomment>
+            <extracomment>bench/describe.py, bench/lead_picture.py, ui/class_editor_fields.py</extracomment>
             <translation>interruptor en ON</translation>
         </message>
         <message>
@@ -1090,7 +1095,7 @@
         </message>
         <message>
             <source>Magneto</source>
-            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/parts.py, job/sheet.py, practice/paper.py, spec/formats.py, ui/menus.py, ui/timing_panel.py</extracomment>
+            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/parts.py, job/sheet.py, practice/paper.py, spec/formats.py, ui/lamp_box.py, ui/menus.py</extracomment>
             <translation>Magneto</translation>
         </message>
         <message>
@@ -1205,17 +1210,17 @@
         </message>
         <message>
             <source>left</source>
-            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/words.py, ui/class_editor.py, ui/class_editor_rows.py, ui/job_drift_sheet.py, ui/job_kinds.py</extracomment>
+            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/words.py, ui/class_editor_fields.py, ui/class_editor_rows.py, ui/job_drift_sheet.py, ui/job_kinds.py</extracomment>
             <translation>izquierda</translation>
         </message>
         <message>
             <source>right</source>
-            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/words.py, ui/class_editor.py, ui/class_editor_rows.py, ui/job_kinds.py</extracomment>
+            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/words.py, ui/class_editor_fields.py, ui/class_editor_rows.py, ui/job_kinds.py</extracomment>
             <translation>derecha</translation>
         </message>
         <message>
             <source>single</source>
-            <extracomment>bench/own_engine_fields.py, job/document.py, ui/class_editor.py, ui/job_kinds.py</extracomment>
+            <extracomment>bench/own_engine_fields.py, job/document.py, ui/class_editor_fields.py, ui/job_kinds.py</extracomment>
             <translation>única</translation>
         </message>
         <message>
@@ -2225,7 +2230,7 @@
         </message>
         <message>
             <source>Straightedge</source>
-            <extracomment>bench/sureness.py, ui/class_editor.py, ui/practice_sight.py</extracomment>
+            <extracomment>bench/sureness.py, ui/class_editor_fields.py, ui/practice_sight.py</extracomment>
             <translation>Regla</translation>
         </message>
         <message>
@@ -2310,7 +2315,7 @@
         </message>
         <message>
             <source>Switch lead</source>
-            <extracomment>bench/told.py, classroom/blanks.py, ui/practice_notebook.py, ui/practice_work.py, ui/window.py</extracomment>
+            <extracomment>bench/told.py, classroom/blanks.py, ui/panes.py, ui/practice_notebook.py, ui/practice_work.py</extracomment>
             <translation>Cable de masa</translation>
         </message>
         <message>
@@ -3055,7 +3060,7 @@
         </message>
         <message>
             <source>Timing to the engine</source>
-            <extracomment>classroom/blanks.py, ui/uncertainty_panel.py, ui/window.py</extracomment>
+            <extracomment>classroom/blanks.py, ui/panes.py, ui/uncertainty_panel.py</extracomment>
             <translation>Calado al motor</translation>
         </message>
         <message>
@@ -3615,7 +3620,7 @@
         </message>
         <message>
             <source>none</source>
-            <extracomment>classroom/key.py, practice/debrief.py, practice/report.py, ui/class_editor.py</extracomment>
+            <extracomment>classroom/key.py, practice/debrief.py, practice/report.py, ui/class_editor_fields.py</extracomment>
             <translation>ninguno</translation>
         </message>
         <message>
@@ -3840,7 +3845,7 @@
         </message>
         <message>
             <source>Pupils</source>
-            <extracomment>classroom/summary.py, ui/class_gather.py, ui/class_maker.py</extracomment>
+            <extracomment>classroom/summary.py, ui/class_gather.py, ui/class_maker_fields.py</extracomment>
             <translation>Alumnos</translation>
         </message>
         <message>
@@ -5119,6 +5124,51 @@
             <translation>apertura {limits}</translation>
         </message>
         <message>
+            <source>Largest gap [mm]</source>
+            <extracomment>job/drift_line.py</extracomment>
+            <translation>Apertura máxima [mm]</translation>
+        </message>
+        <message>
+            <source>The gap moved {change} in 100 h (± {spread}); after 100 h more, at {at} h, it should read {value}, between {low} and {high} 95 times in 100.</source>
+            <extracomment>job/drift_line.py</extracomment>
+            <translation>La apertura cambió {change} en 100 h (± {spread}); tras 100 h más, a las {at} h, debería leerse {value}, entre {low} y {high} 95 veces de cada 100.</translation>
+        </message>
+        <message>
+            <source>The gap may leave its limits from {hours} h on.</source>
+            <extracomment>job/drift_line.py</extracomment>
+            <translation>La apertura puede salir de sus límites desde las {hours} h.</translation>
+        </message>
+        <message>
+            <source>Opening from the E-gap [rotor °]</source>
+            <extracomment>job/drift_line.py</extracomment>
+            <translation>Abre respecto al E-gap [° rotor]</translation>
+        </message>
+        <message>
+            <source>The opening moved {change} in 100 h (± {spread}); after 100 h more, at {at} h, it should read {value}, between {low} and {high} 95 times in 100.</source>
+            <extracomment>job/drift_line.py</extracomment>
+            <translation>El momento de apertura cambió {change} en 100 h (± {spread}); tras 100 h más, a las {at} h, debería leerse {value}, entre {low} y {high} 95 veces de cada 100.</translation>
+        </message>
+        <message>
+            <source>The opening may leave its limits from {hours} h on.</source>
+            <extracomment>job/drift_line.py</extracomment>
+            <translation>El momento de apertura puede salir de sus límites desde las {hours} h.</translation>
+        </message>
+        <message>
+            <source>Fires before top dead centre [crank °]</source>
+            <extracomment>job/drift_line.py</extracomment>
+            <translation>Enciende antes del punto muerto superior [° cigüeñal]</translation>
+        </message>
+        <message>
+            <source>The firing moved {change} of crank in 100 h (± {spread}), positive earlier; after 100 h more, at {at} h, it should read {value} before top dead centre, between {low} and {high} 95 times in 100.</source>
+            <extracomment>job/drift_line.py</extracomment>
+            <translation>El encendido cambió {change} de cigüeñal en 100 h (± {spread}), positivo hacia antes; tras 100 h más, a las {at} h, debería leerse {value} antes del punto muerto superior, entre {low} y {high} 95 veces de cada 100.</translation>
+        </message>
+        <message>
+            <source>The firing may leave its limits from {hours} h on.</source>
+            <extracomment>job/drift_line.py</extracomment>
+            <translation>El encendido puede salir de sus límites desde las {hours} h.</translation>
+        </message>
+        <message>
             <source>no reading of the lamp stands on the bench: enter on its Engine page what the lamp says now, after contacts and teeth were last moved</source>
             <extracomment>job/feeds.py</extracomment>
             <translation>en el banco no vale ninguna lectura de la lámpara: anote en su página Motor lo que la lámpara dice ahora, después de mover por última vez contactos y dientes</translation>
@@ -5167,26 +5217,6 @@
             <source>with the plug in and the contacts closed nothing tells of the lead: open the contacts</source>
             <extracomment>job/feeds.py</extracomment>
             <translation>con la clavija puesta y los contactos cerrados nada informa del cable: abra los contactos</translation>
-        </message>
-        <message>
-            <source>The gap moved {change} in 100 h (± {spread}); after 100 h more, at {at} h, it should read {value}, between {low} and {high} 95 times in 100.</source>
-            <extracomment>job/history.py</extracomment>
-            <translation>La apertura cambió {change} en 100 h (± {spread}); tras 100 h más, a las {at} h, debería leerse {value}, entre {low} y {high} 95 veces de cada 100.</translation>
-        </message>
-        <message>
-            <source>The gap may leave its limits from {hours} h on.</source>
-            <extracomment>job/history.py</extracomment>
-            <translation>La apertura puede salir de sus límites desde las {hours} h.</translation>
-        </message>
-        <message>
-            <source>The opening moved {change} in 100 h (± {spread}); after 100 h more, at {at} h, it should read {value}, between {low} and {high} 95 times in 100.</source>
-            <extracomment>job/history.py</extracomment>
-            <translation>El momento de apertura cambió {change} en 100 h (± {spread}); tras 100 h más, a las {at} h, debería leerse {value}, entre {low} y {high} 95 veces de cada 100.</translation>
-        </message>
-        <message>
-            <source>The opening may leave its limits from {hours} h on.</source>
-            <extracomment>job/history.py</extracomment>
-            <translation>El momento de apertura puede salir de sus límites desde las {hours} h.</translation>
         </message>
         <message>
             <source>Next check as entered: at {hours} h or {day}.</source>
@@ -5262,16 +5292,6 @@
             <source>Fires left</source>
             <extracomment>job/history.py</extracomment>
             <translation>Enciende, dejado</translation>
-        </message>
-        <message>
-            <source>Largest gap [mm]</source>
-            <extracomment>job/history.py</extracomment>
-            <translation>Apertura máxima [mm]</translation>
-        </message>
-        <message>
-            <source>Opening from the E-gap [rotor °]</source>
-            <extracomment>job/history.py</extracomment>
-            <translation>Abre respecto al E-gap [° rotor]</translation>
         </message>
         <message>
             <source>the magneto has no serial number on this sheet, so that no earlier one can be told to be its own</source>
@@ -5620,7 +5640,7 @@
         </message>
         <message>
             <source>Wanted</source>
-            <extracomment>job/parts.py, practice/report.py, ui/timing_panel.py</extracomment>
+            <extracomment>job/parts.py, practice/report.py, ui/lamp_box.py</extracomment>
             <translation>Deseado</translation>
         </message>
         <message>
@@ -6484,11 +6504,6 @@
             <translation>ajustado a {trials}</translation>
         </message>
         <message>
-            <source>a cam nothing like the file's</source>
-            <extracomment>physics/flank_fit.py</extracomment>
-            <translation>una leva que no se parece en nada a la del archivo</translation>
-        </message>
-        <message>
             <source>an inspection at {hours} h; hours lie between 0 and {most}</source>
             <extracomment>physics/inspection.py</extracomment>
             <translation>una inspección a las {hours} h; las horas van de 0 a {most}</translation>
@@ -6605,7 +6620,7 @@
         </message>
         <message>
             <source>timing lamp</source>
-            <extracomment>physics/instruments.py, ui/class_editor.py</extracomment>
+            <extracomment>physics/instruments.py, ui/class_editor_fields.py</extracomment>
             <translation>lámpara de calado</translation>
         </message>
         <message>
@@ -7270,7 +7285,7 @@
         </message>
         <message>
             <source>spark plugs out</source>
-            <extracomment>practice/advice.py, practice/seen.py, ui/class_editor.py</extracomment>
+            <extracomment>practice/advice.py, practice/seen.py, ui/class_editor_fields.py</extracomment>
             <translation>bujías fuera</translation>
         </message>
         <message>
@@ -8165,7 +8180,7 @@
         </message>
         <message>
             <source>magneto on the engine</source>
-            <extracomment>practice/goals.py, practice/seen.py, ui/class_editor.py</extracomment>
+            <extracomment>practice/goals.py, practice/seen.py, ui/class_editor_fields.py</extracomment>
             <translation>magneto en el motor</translation>
         </message>
         <message>
@@ -9215,7 +9230,7 @@
         </message>
         <message>
             <source>wheels chocked</source>
-            <extracomment>practice/seen.py, ui/class_editor.py</extracomment>
+            <extracomment>practice/seen.py, ui/class_editor_fields.py</extracomment>
             <translation>ruedas calzadas</translation>
         </message>
         <message>
@@ -9240,7 +9255,7 @@
         </message>
         <message>
             <source>coupling marked</source>
-            <extracomment>practice/seen.py, ui/class_editor.py</extracomment>
+            <extracomment>practice/seen.py, ui/class_editor_fields.py</extracomment>
             <translation>acoplamiento marcado</translation>
         </message>
         <message>
@@ -9734,9 +9749,9 @@
             <translation>firing_order empieza por {first}; debe empezar por el cilindro 1</translation>
         </message>
         <message>
-            <source>rod_mm is {rod:g}; it must be longer than half the stroke, {crank:g}</source>
+            <source>rod_mm is {rod:g}; it must be longer than half the stroke, {crank:g} mm</source>
             <extracomment>spec/engine.py</extracomment>
-            <translation>rod_mm es {rod:g}; debe ser más larga que media carrera, {crank:g}</translation>
+            <translation>rod_mm es {rod:g}; debe ser más larga que media carrera, {crank:g} mm</translation>
         </message>
         <message>
             <source>articulation is for a radial engine; this one is {arrangement}</source>
@@ -9754,9 +9769,9 @@
             <translation>articulation.knuckle_angles_deg tiene {count} valores; debe tener uno por cada uno de los {cylinders} cilindros</translation>
         </message>
         <message>
-            <source>articulation.link_rod_mm is {rod:g}; it must be longer than half the stroke and the knuckle radius together, {reach:g}</source>
+            <source>articulation.link_rod_mm is {rod:g}; it must be longer than half the stroke and the knuckle radius together, {reach:g} mm</source>
             <extracomment>spec/engine.py</extracomment>
-            <translation>articulation.link_rod_mm es {rod:g}; debe ser más larga que media carrera y el radio de articulación juntos, {reach:g}</translation>
+            <translation>articulation.link_rod_mm es {rod:g}; debe ser más larga que media carrera y el radio de articulación juntos, {reach:g} mm</translation>
         </message>
         <message>
             <source>not a number (NaN)</source>
@@ -10174,14 +10189,14 @@
             <translation>designed_setting.backplate_deg es {backplate:g}; debe estar en backplate.range_deg, [{low:g}, {high:g}]</translation>
         </message>
         <message>
-            <source>breaker.pivot_distance_mm is {distance:g}; the pivot must stand outside the lobe's top, {top:g} from the cam's centre</source>
+            <source>breaker.pivot_distance_mm is {distance:g}; the pivot must stand outside the lobe's top, {top:g} mm from the cam's centre</source>
             <extracomment>spec/magneto.py</extracomment>
-            <translation>breaker.pivot_distance_mm es {distance:g}; el eje del brazo debe quedar fuera de la cima del lóbulo, a {top:g} del centro de la leva</translation>
+            <translation>breaker.pivot_distance_mm es {distance:g}; el eje del brazo debe quedar fuera de la cima del lóbulo, a {top:g} mm del centro de la leva</translation>
         </message>
         <message>
-            <source>designed_setting.gap_mm is {gap:g}; it must be below the contact lift at the top of the lobe, {top_lift:.4g}</source>
+            <source>designed_setting.gap_mm is {gap:g}; it must be below the contact lift at the top of the lobe, {top_lift:.4g} mm</source>
             <extracomment>spec/magneto.py</extracomment>
-            <translation>designed_setting.gap_mm es {gap:g}; debe ser menor que la alzada del contacto en la cima del lóbulo, {top_lift:.4g}</translation>
+            <translation>designed_setting.gap_mm es {gap:g}; debe ser menor que la alzada del contacto en la cima del lóbulo, {top_lift:.4g} mm</translation>
         </message>
         <message>
             <source>angle_deg goes from {before:g} to {after:g}; it must increase</source>
@@ -10204,9 +10219,9 @@
             <translation>falta breaker.{field}; solo un perfil medido puede prescindir de él</translation>
         </message>
         <message>
-            <source>breaker.heel_arm_mm is {arm:g}; with it the heel reaches from {near:g} to {far:g} of the cam's centre, and must reach {radius:g}</source>
+            <source>breaker.heel_arm_mm is {arm:g}; with it the heel reaches from {near:g} to {far:g} mm of the cam's centre, and must reach {radius:g} mm</source>
             <extracomment>spec/magneto.py</extracomment>
-            <translation>breaker.heel_arm_mm es {arm:g}; con él el talón alcanza de {near:g} a {far:g} del centro de la leva, y debe alcanzar {radius:g}</translation>
+            <translation>breaker.heel_arm_mm es {arm:g}; con él el talón alcanza de {near:g} a {far:g} mm del centro de la leva, y debe alcanzar {radius:g} mm</translation>
         </message>
         <message>
             <source>condition.{field} has {count} values; it must have one for each of the {lobes} lobes</source>
@@ -10214,9 +10229,9 @@
             <translation>condition.{field} tiene {count} valores; debe tener uno por cada uno de los {lobes} lóbulos</translation>
         </message>
         <message>
-            <source>condition.lobe_lift_error_mm takes {error:g} off lobe {lobe}, which has only {top_lift:.4g} of contact lift</source>
+            <source>condition.lobe_lift_error_mm takes {error:g} mm off lobe {lobe}, which has only {top_lift:.4g} mm of contact lift</source>
             <extracomment>spec/magneto.py</extracomment>
-            <translation>condition.lobe_lift_error_mm quita {error:g} al lóbulo {lobe}, que solo tiene {top_lift:.4g} de alzada del contacto</translation>
+            <translation>condition.lobe_lift_error_mm quita {error:g} mm al lóbulo {lobe}, que solo tiene {top_lift:.4g} mm de alzada del contacto</translation>
         </message>
         <message>
             <source>condition.lobe_angle_error_deg: {overlap}</source>
@@ -10599,104 +10614,9 @@
             <translation>Editor de ejercicios</translation>
         </message>
         <message>
-            <source>&amp;Add a fault</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;Añadir un fallo</translation>
-        </message>
-        <message>
-            <source>A&amp;dd a goal</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Aña&amp;dir un objetivo</translation>
-        </message>
-        <message>
             <source>Whether the exercise is valid</source>
             <extracomment>ui/class_editor.py</extracomment>
             <translation>Si el ejercicio es válido</translation>
-        </message>
-        <message>
-            <source>&amp;Name</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;Nombre</translation>
-        </message>
-        <message>
-            <source>&amp;Level, 1 to 5</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Ni&amp;vel, 1 a 5</translation>
-        </message>
-        <message>
-            <source>M&amp;inutes, a guide</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>M&amp;inutos, orientativo</translation>
-        </message>
-        <message>
-            <source>Marks &amp;needed</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Nota &amp;necesaria</translation>
-        </message>
-        <message>
-            <source>&amp;Story: what is told of the case</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;Historia: qué se cuenta del caso</translation>
-        </message>
-        <message>
-            <source>Tas&amp;k: what is to be done</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;Tarea: qué hay que hacer</translation>
-        </message>
-        <message>
-            <source>&amp;Hints, one a line</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;Pistas, una por línea</translation>
-        </message>
-        <message>
-            <source>Magneto, alone or on its engine</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Magneto, sola o en su motor</translation>
-        </message>
-        <message>
-            <source>Magnet&amp;o</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Magnet&amp;o</translation>
-        </message>
-        <message>
-            <source>&amp;Both magnetos of the engine</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Am&amp;bas magnetos del motor</translation>
-        </message>
-        <message>
-            <source>&amp;Rotor, off the engine</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;Rotor, fuera del motor</translation>
-        </message>
-        <message>
-            <source>As it is found</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Cómo se encuentra</translation>
-        </message>
-        <message>
-            <source>screws slack</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>tornillos flojos</translation>
-        </message>
-        <message>
-            <source>switch lead proved</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>cable de masa comprobado</translation>
-        </message>
-        <message>
-            <source>disc at zero</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>disco a cero</translation>
-        </message>
-        <message>
-            <source>On the tray</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>En la bandeja</translation>
-        </message>
-        <message>
-            <source>Crank disc, read to</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Disco de cigüeñal, leído a</translation>
         </message>
         <message>
             <source>&amp;Preview of seed</source>
@@ -10734,11 +10654,6 @@
             <translation>Pro&amp;barlo</translation>
         </message>
         <message>
-            <source>{magneto}, on {engine} ({position})</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>{magneto}, en {engine} ({position})</translation>
-        </message>
-        <message>
             <source>Open an exercise</source>
             <extracomment>ui/class_editor.py</extracomment>
             <translation>Abrir un ejercicio</translation>
@@ -10769,56 +10684,6 @@
             <translation>Este ejercicio no se ha guardado.</translation>
         </message>
         <message>
-            <source>&amp;Back to the editor</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;Volver al editor</translation>
-        </message>
-        <message>
-            <source>&amp;Text</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;Texto</translation>
-        </message>
-        <message>
-            <source>&amp;Magneto and tray</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;Magneto y bandeja</translation>
-        </message>
-        <message>
-            <source>&amp;Faults</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;Fallos</translation>
-        </message>
-        <message>
-            <source>&amp;Goals</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;Objetivos</translation>
-        </message>
-        <message>
-            <source>From a fil&amp;e…</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>De un &amp;archivo…</translation>
-        </message>
-        <message>
-            <source>blades in inches</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>galgas en pulgadas</translation>
-        </message>
-        <message>
-            <source>metric blades</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>galgas métricas</translation>
-        </message>
-        <message>
-            <source>piston stop</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>tope de pistón</translation>
-        </message>
-        <message>
-            <source>meter for the switch lead</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>medidor para el cable de masa</translation>
-        </message>
-        <message>
             <source>&amp;Open…</source>
             <extracomment>ui/class_editor.py, ui/class_gather.py</extracomment>
             <translation>&amp;Abrir…</translation>
@@ -10834,19 +10699,19 @@
             <translation>Un ejercicio que aún no es válido no se guarda</translation>
         </message>
         <message>
-            <source>at neutral</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>en neutro</translation>
+            <source>&amp;Save…</source>
+            <extracomment>ui/class_editor.py, ui/practice_window.py</extracomment>
+            <translation>&amp;Guardar…</translation>
         </message>
         <message>
-            <source>anywhere</source>
+            <source>Go on &amp;without saving</source>
             <extracomment>ui/class_editor.py</extracomment>
-            <translation>en cualquier sitio</translation>
+            <translation>Seguir &amp;sin guardar</translation>
         </message>
         <message>
-            <source>at the E-gap</source>
+            <source>&amp;Back to the editor</source>
             <extracomment>ui/class_editor.py</extracomment>
-            <translation>en el E-gap</translation>
+            <translation>&amp;Volver al editor</translation>
         </message>
         <message>
             <source>Not valid yet: {why}.</source>
@@ -10864,14 +10729,164 @@
             <translation>Válido.</translation>
         </message>
         <message>
-            <source>&amp;Save…</source>
-            <extracomment>ui/class_editor.py, ui/practice_window.py</extracomment>
-            <translation>&amp;Guardar…</translation>
+            <source>&amp;Add a fault</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>&amp;Añadir un fallo</translation>
         </message>
         <message>
-            <source>Go on &amp;without saving</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Seguir &amp;sin guardar</translation>
+            <source>A&amp;dd a goal</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>Aña&amp;dir un objetivo</translation>
+        </message>
+        <message>
+            <source>&amp;Name</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>&amp;Nombre</translation>
+        </message>
+        <message>
+            <source>&amp;Level, 1 to 5</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>Ni&amp;vel, 1 a 5</translation>
+        </message>
+        <message>
+            <source>M&amp;inutes, a guide</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>M&amp;inutos, orientativo</translation>
+        </message>
+        <message>
+            <source>Marks &amp;needed</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>Nota &amp;necesaria</translation>
+        </message>
+        <message>
+            <source>&amp;Story: what is told of the case</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>&amp;Historia: qué se cuenta del caso</translation>
+        </message>
+        <message>
+            <source>Tas&amp;k: what is to be done</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>&amp;Tarea: qué hay que hacer</translation>
+        </message>
+        <message>
+            <source>&amp;Hints, one a line</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>&amp;Pistas, una por línea</translation>
+        </message>
+        <message>
+            <source>Magneto, alone or on its engine</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>Magneto, sola o en su motor</translation>
+        </message>
+        <message>
+            <source>From a fil&amp;e…</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>De un &amp;archivo…</translation>
+        </message>
+        <message>
+            <source>Magnet&amp;o</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>Magnet&amp;o</translation>
+        </message>
+        <message>
+            <source>&amp;Both magnetos of the engine</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>Am&amp;bas magnetos del motor</translation>
+        </message>
+        <message>
+            <source>&amp;Rotor, off the engine</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>&amp;Rotor, fuera del motor</translation>
+        </message>
+        <message>
+            <source>As it is found</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>Cómo se encuentra</translation>
+        </message>
+        <message>
+            <source>screws slack</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>tornillos flojos</translation>
+        </message>
+        <message>
+            <source>switch lead proved</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>cable de masa comprobado</translation>
+        </message>
+        <message>
+            <source>disc at zero</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>disco a cero</translation>
+        </message>
+        <message>
+            <source>On the tray</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>En la bandeja</translation>
+        </message>
+        <message>
+            <source>Crank disc, read to</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>Disco de cigüeñal, leído a</translation>
+        </message>
+        <message>
+            <source>{magneto}, on {engine} ({position})</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>{magneto}, en {engine} ({position})</translation>
+        </message>
+        <message>
+            <source>&amp;Text</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>&amp;Texto</translation>
+        </message>
+        <message>
+            <source>&amp;Magneto and tray</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>&amp;Magneto y bandeja</translation>
+        </message>
+        <message>
+            <source>&amp;Faults</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>&amp;Fallos</translation>
+        </message>
+        <message>
+            <source>&amp;Goals</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>&amp;Objetivos</translation>
+        </message>
+        <message>
+            <source>blades in inches</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>galgas en pulgadas</translation>
+        </message>
+        <message>
+            <source>metric blades</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>galgas métricas</translation>
+        </message>
+        <message>
+            <source>piston stop</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>tope de pistón</translation>
+        </message>
+        <message>
+            <source>meter for the switch lead</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>medidor para el cable de masa</translation>
+        </message>
+        <message>
+            <source>at neutral</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>en neutro</translation>
+        </message>
+        <message>
+            <source>anywhere</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>en cualquier sitio</translation>
+        </message>
+        <message>
+            <source>at the E-gap</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>en el E-gap</translation>
         </message>
         <message>
             <source>rotor °</source>
@@ -11234,101 +11249,6 @@
             <translation>Re&amp;unir…</translation>
         </message>
         <message>
-            <source>Exercises there are</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Ejercicios que hay</translation>
-        </message>
-        <message>
-            <source>Exercises of the set, in order</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Ejercicios del conjunto, en orden</translation>
-        </message>
-        <message>
-            <source>A&amp;dd ▶</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Aña&amp;dir ▶</translation>
-        </message>
-        <message>
-            <source>From a &amp;file…</source>
-            <extracomment>ui/class_maker.py, ui/class_paper_dialog.py, ui/practice_choice.py</extracomment>
-            <translation>De un &amp;archivo…</translation>
-        </message>
-        <message>
-            <source>&amp;Write one…</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>&amp;Escribir uno…</translation>
-        </message>
-        <message>
-            <source>&amp;Remove</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>&amp;Quitar</translation>
-        </message>
-        <message>
-            <source>Settings</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Ajustes</translation>
-        </message>
-        <message>
-            <source>&amp;Hints may be asked for</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Se pueden pedir &amp;pistas</translation>
-        </message>
-        <message>
-            <source>A straightedge of this unit, and blades of it beside the exercise's own</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Una regla de esta unidad, y galgas de ella además de las del ejercicio</translation>
-        </message>
-        <message>
-            <source>as the exercise says</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>como diga el ejercicio</translation>
-        </message>
-        <message>
-            <source>Shown to the pupils as a guide; time is not marked</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Se muestra a los alumnos como guía; el tiempo no se califica</translation>
-        </message>
-        <message>
-            <source>The same number draws the same faults</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>El mismo número da los mismos fallos</translation>
-        </message>
-        <message>
-            <source>one name or number a line</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>un nombre o número por línea</translation>
-        </message>
-        <message>
-            <source>&amp;Title</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>&amp;Título</translation>
-        </message>
-        <message>
-            <source>Fau&amp;lts</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Fa&amp;llos</translation>
-        </message>
-        <message>
-            <source>&amp;Blades, edge</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>&amp;Galgas, regla</translation>
-        </message>
-        <message>
-            <source>&amp;Minutes</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>&amp;Minutos</translation>
-        </message>
-        <message>
-            <source>&amp;Number</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>&amp;Número</translation>
-        </message>
-        <message>
-            <source>Level {level} · {name}</source>
-            <extracomment>ui/class_maker.py, ui/class_paper_dialog.py, ui/practice_choice.py</extracomment>
-            <translation>Nivel {level} · {name}</translation>
-        </message>
-        <message>
             <source>Exercise from a file</source>
             <extracomment>ui/class_maker.py</extracomment>
             <translation>Ejercicio de un archivo</translation>
@@ -11379,61 +11299,6 @@
             <translation>A&amp;brir conjunto…</translation>
         </message>
         <message>
-            <source>&amp;Up</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>&amp;Subir</translation>
-        </message>
-        <message>
-            <source>Do&amp;wn</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>&amp;Bajar</translation>
-        </message>
-        <message>
-            <source>&amp;Exercises</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>E&amp;jercicios</translation>
-        </message>
-        <message>
-            <source>&amp;In this set, in order</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>En este conjunto, en &amp;orden</translation>
-        </message>
-        <message>
-            <source>the same for everyone</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>el mismo para todos</translation>
-        </message>
-        <message>
-            <source>one of their own for each pupil</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>uno propio para cada alumno</translation>
-        </message>
-        <message>
-            <source>as the exercise has them</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>como los tiene el ejercicio</translation>
-        </message>
-        <message>
-            <source>metric, too</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>métricas también</translation>
-        </message>
-        <message>
-            <source>in inches, too</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>en pulgadas también</translation>
-        </message>
-        <message>
-            <source>Pu&amp;pils (not in the code; for the key, and to see who is missing)</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Al&amp;umnos (no en el código; para la clave y para ver quién falta)</translation>
-        </message>
-        <message>
-            <source>Draw ane&amp;w</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Nue&amp;vo sorteo</translation>
-        </message>
-        <message>
             <source>For the instructor: it tells every hidden fault.</source>
             <extracomment>ui/class_maker.py</extracomment>
             <translation>Para el instructor: revela todos los fallos ocultos.</translation>
@@ -11444,14 +11309,164 @@
             <translation>Guardar cla&amp;ve…</translation>
         </message>
         <message>
-            <source>Add an exercise: a set has one at least</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Añada un ejercicio: un conjunto tiene al menos uno</translation>
-        </message>
-        <message>
             <source>There is no set yet.</source>
             <extracomment>ui/class_maker.py</extracomment>
             <translation>Aún no hay conjunto.</translation>
+        </message>
+        <message>
+            <source>Exercises there are</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>Ejercicios que hay</translation>
+        </message>
+        <message>
+            <source>Exercises of the set, in order</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>Ejercicios del conjunto, en orden</translation>
+        </message>
+        <message>
+            <source>A&amp;dd ▶</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>Aña&amp;dir ▶</translation>
+        </message>
+        <message>
+            <source>From a &amp;file…</source>
+            <extracomment>ui/class_maker_fields.py, ui/class_paper_dialog.py, ui/practice_choice.py</extracomment>
+            <translation>De un &amp;archivo…</translation>
+        </message>
+        <message>
+            <source>&amp;Write one…</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>&amp;Escribir uno…</translation>
+        </message>
+        <message>
+            <source>&amp;Remove</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>&amp;Quitar</translation>
+        </message>
+        <message>
+            <source>Settings</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>Ajustes</translation>
+        </message>
+        <message>
+            <source>&amp;Hints may be asked for</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>Se pueden pedir &amp;pistas</translation>
+        </message>
+        <message>
+            <source>A straightedge of this unit, and blades of it beside the exercise's own</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>Una regla de esta unidad, y galgas de ella además de las del ejercicio</translation>
+        </message>
+        <message>
+            <source>as the exercise says</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>como diga el ejercicio</translation>
+        </message>
+        <message>
+            <source>Shown to the pupils as a guide; time is not marked</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>Se muestra a los alumnos como guía; el tiempo no se califica</translation>
+        </message>
+        <message>
+            <source>The same number draws the same faults</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>El mismo número da los mismos fallos</translation>
+        </message>
+        <message>
+            <source>one name or number a line</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>un nombre o número por línea</translation>
+        </message>
+        <message>
+            <source>&amp;Title</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>&amp;Título</translation>
+        </message>
+        <message>
+            <source>Fau&amp;lts</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>Fa&amp;llos</translation>
+        </message>
+        <message>
+            <source>&amp;Blades, edge</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>&amp;Galgas, regla</translation>
+        </message>
+        <message>
+            <source>&amp;Minutes</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>&amp;Minutos</translation>
+        </message>
+        <message>
+            <source>&amp;Number</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>&amp;Número</translation>
+        </message>
+        <message>
+            <source>Level {level} · {name}</source>
+            <extracomment>ui/class_maker_fields.py, ui/class_paper_dialog.py, ui/practice_choice.py</extracomment>
+            <translation>Nivel {level} · {name}</translation>
+        </message>
+        <message>
+            <source>&amp;Up</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>&amp;Subir</translation>
+        </message>
+        <message>
+            <source>Do&amp;wn</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>&amp;Bajar</translation>
+        </message>
+        <message>
+            <source>&amp;Exercises</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>E&amp;jercicios</translation>
+        </message>
+        <message>
+            <source>&amp;In this set, in order</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>En este conjunto, en &amp;orden</translation>
+        </message>
+        <message>
+            <source>the same for everyone</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>el mismo para todos</translation>
+        </message>
+        <message>
+            <source>one of their own for each pupil</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>uno propio para cada alumno</translation>
+        </message>
+        <message>
+            <source>as the exercise has them</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>como los tiene el ejercicio</translation>
+        </message>
+        <message>
+            <source>metric, too</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>métricas también</translation>
+        </message>
+        <message>
+            <source>in inches, too</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>en pulgadas también</translation>
+        </message>
+        <message>
+            <source>Pu&amp;pils (not in the code; for the key, and to see who is missing)</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>Al&amp;umnos (no en el código; para la clave y para ver quién falta)</translation>
+        </message>
+        <message>
+            <source>Draw ane&amp;w</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>Nue&amp;vo sorteo</translation>
+        </message>
+        <message>
+            <source>Add an exercise: a set has one at least</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>Añada un ejercicio: un conjunto tiene al menos uno</translation>
         </message>
         <message>
             <source>Worksheet of an exercise</source>
@@ -11859,6 +11874,16 @@
             <translation>{danger} ({times} veces)</translation>
         </message>
         <message>
+            <source>Magneto and installation files (*.json);;All files (*)</source>
+            <extracomment>ui/doors.py</extracomment>
+            <translation>Archivos de magneto e instalación (*.json);;Todos los archivos (*)</translation>
+        </message>
+        <message>
+            <source>Tables (*.csv *.tsv *.txt);;All files (*)</source>
+            <extracomment>ui/doors.py</extracomment>
+            <translation>Tablas (*.csv *.tsv *.txt);;Todos los archivos (*)</translation>
+        </message>
+        <message>
             <source>Drag the rotor or cam, the backplate, or the contact screw; or take one in hand with 1, 2, 3 and turn it with the arrow keys, Page Up and Page Down, or the wheel: ten times finer with Shift, coarser with Alt. A dragged rotor catches at contacts just open, top of lobe, E-gap and neutral; Alt lets it pass. Double-click puts a part back. Space holds the rotor or lets it go. In the drive end, left and right move the magneto flange, up and down the disc, one tooth at a time. Ctrl and the wheel zoom, the middle button pans. Numbers can be typed with their unit: 1.5°, 9 thou, 0.23 mm.
 
 Positive angles go the way the rotor turns in service; a positive contact-screw angle brings the contacts closer.</source>
@@ -11868,9 +11893,34 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
 Los ángulos positivos van en el sentido en que gira el rotor en servicio; un ángulo positivo del tornillo de contacto acerca los contactos.</translation>
         </message>
         <message>
+            <source>magview {version}: a training and planning aid; the maker's current manual governs.</source>
+            <extracomment>ui/doors.py</extracomment>
+            <translation>magview {version}: una ayuda para formación y planificación; rige el manual vigente del fabricante.</translation>
+        </message>
+        <message>
             <source>Keys and cautions</source>
             <extracomment>ui/doors.py, ui/job_reports.py, ui/practice_menus.py</extracomment>
             <translation>Teclas y precauciones</translation>
+        </message>
+        <message>
+            <source>Open a magneto or an installation</source>
+            <extracomment>ui/doors.py</extracomment>
+            <translation>Abrir una magneto o una instalación</translation>
+        </message>
+        <message>
+            <source>Open a table of the lift</source>
+            <extracomment>ui/doors.py, ui/own_files_work.py</extracomment>
+            <translation>Abrir una tabla de la alzada</translation>
+        </message>
+        <message>
+            <source>Save the magneto</source>
+            <extracomment>ui/doors.py, ui/lift_dialog.py</extracomment>
+            <translation>Guardar la magneto</translation>
+        </message>
+        <message>
+            <source>Saved {name}.</source>
+            <extracomment>ui/doors.py, ui/lift_dialog.py, ui/plot_sheet.py, ui/practice_window.py</extracomment>
+            <translation>Guardado {name}.</translation>
         </message>
         <message>
             <source>Both faces of the disc: drive flange outside, magneto flange inside.</source>
@@ -11926,6 +11976,11 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <source>{name}: a picture's name must end in {kinds}</source>
             <extracomment>ui/export.py</extracomment>
             <translation>{name}: el nombre de una imagen debe acabar en {kinds}</translation>
+        </message>
+        <message>
+            <source>there are no fonts to print with; on Debian or Ubuntu fonts-dejavu-core has some</source>
+            <extracomment>ui/export.py</extracomment>
+            <translation>no hay tipos de letra para imprimir; en Debian o Ubuntu, fonts-dejavu-core trae algunos</translation>
         </message>
         <message>
             <source>{name}: cannot be written: {reason}</source>
@@ -12308,6 +12363,21 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <translation>Aún falta: {what}.</translation>
         </message>
         <message>
+            <source>at {hours} h: gap {value}, between {low} and {high} 95 times in 100</source>
+            <extracomment>ui/job_drift_sheet.py</extracomment>
+            <translation>a las {hours} h: apertura {value}, entre {low} y {high} 95 veces de cada 100</translation>
+        </message>
+        <message>
+            <source>at {hours} h: opening {value}, between {low} and {high} 95 times in 100</source>
+            <extracomment>ui/job_drift_sheet.py</extracomment>
+            <translation>a las {hours} h: abre {value}, entre {low} y {high} 95 veces de cada 100</translation>
+        </message>
+        <message>
+            <source>at {hours} h: fires {value} before top dead centre, between {low} and {high} 95 times in 100</source>
+            <extracomment>ui/job_drift_sheet.py</extracomment>
+            <translation>a las {hours} h: enciende {value} antes del punto muerto superior, entre {low} y {high} 95 veces de cada 100</translation>
+        </message>
+        <message>
             <source>Drift of gap and timing</source>
             <extracomment>ui/job_drift_sheet.py</extracomment>
             <translation>Deriva de apertura y calado</translation>
@@ -12323,19 +12393,14 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <translation>abre tarde [° rotor]</translation>
         </message>
         <message>
+            <source>fires BTDC [crank deg]</source>
+            <extracomment>ui/job_drift_sheet.py</extracomment>
+            <translation>enciende antes del PMS [° cig.]</translation>
+        </message>
+        <message>
             <source>largest gap [{unit}]</source>
             <extracomment>ui/job_drift_sheet.py, ui/plot_lift.py, ui/plot_trials.py, ui/plot_wear.py</extracomment>
             <translation>apertura máxima [{unit}]</translation>
-        </message>
-        <message>
-            <source>at {hours} h: gap {value}, between {low} and {high} 95 times in 100</source>
-            <extracomment>ui/job_drift_sheet.py</extracomment>
-            <translation>a las {hours} h: apertura {value}, entre {low} y {high} 95 veces de cada 100</translation>
-        </message>
-        <message>
-            <source>at {hours} h: opening {value}, between {low} and {high} 95 times in 100</source>
-            <extracomment>ui/job_drift_sheet.py</extracomment>
-            <translation>a las {hours} h: abre {value}, entre {low} y {high} 95 veces de cada 100</translation>
         </message>
         <message>
             <source>largest gap found [mm]</source>
@@ -12356,6 +12421,16 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <source>opening left [rotor deg]</source>
             <extracomment>ui/job_drift_sheet.py</extracomment>
             <translation>abre, dejado [° rotor]</translation>
+        </message>
+        <message>
+            <source>fires found [crank deg BTDC]</source>
+            <extracomment>ui/job_drift_sheet.py</extracomment>
+            <translation>enciende, hallado [° cigüeñal antes del PMS]</translation>
+        </message>
+        <message>
+            <source>fires left [crank deg BTDC]</source>
+            <extracomment>ui/job_drift_sheet.py</extracomment>
+            <translation>enciende, dejado [° cigüeñal antes del PMS]</translation>
         </message>
         <message>
             <source>found</source>
@@ -12713,21 +12788,6 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <translation>Longitudes en &amp;pulgadas</translation>
         </message>
         <message>
-            <source>Light colours</source>
-            <extracomment>ui/job_menus.py, ui/menu_maker.py</extracomment>
-            <translation>Colores claros</translation>
-        </message>
-        <message>
-            <source>Dark colours</source>
-            <extracomment>ui/job_menus.py, ui/menu_maker.py</extracomment>
-            <translation>Colores oscuros</translation>
-        </message>
-        <message>
-            <source>High contrast colours</source>
-            <extracomment>ui/job_menus.py, ui/menu_maker.py</extracomment>
-            <translation>Colores de alto contraste</translation>
-        </message>
-        <message>
             <source>&amp;Keys and cautions</source>
             <extracomment>ui/job_menus.py, ui/menus.py, ui/practice_menus.py</extracomment>
             <translation>&amp;Teclas y precauciones</translation>
@@ -13074,7 +13134,7 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
         </message>
         <message>
             <source>How sure the setting is</source>
-            <extracomment>ui/job_sources.py, ui/window.py</extracomment>
+            <extracomment>ui/job_sources.py, ui/panes.py</extracomment>
             <translation>Seguridad del ajuste</translation>
         </message>
         <message>
@@ -13243,34 +13303,9 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <translation>¿Recargar la hoja de su archivo?</translation>
         </message>
         <message>
-            <source>What was entered here and is not in the file is given up; save it elsewhere first.</source>
-            <extracomment>ui/job_window.py</extracomment>
-            <translation>Se pierde lo anotado aquí que no esté en el archivo; guárdelo antes en otro sitio.</translation>
-        </message>
-        <message>
-            <source>&amp;Keep what is here</source>
-            <extracomment>ui/job_window.py</extracomment>
-            <translation>&amp;Conservar lo de aquí</translation>
-        </message>
-        <message>
             <source>Not saved: {sentence}.</source>
             <extracomment>ui/job_window.py</extracomment>
             <translation>No guardado: {sentence}.</translation>
-        </message>
-        <message>
-            <source>&amp;Save as…</source>
-            <extracomment>ui/job_window.py, ui/report_dialog.py</extracomment>
-            <translation>Guardar &amp;como…</translation>
-        </message>
-        <message>
-            <source>Close &amp;without saving</source>
-            <extracomment>ui/job_window.py, ui/practice_window.py</extracomment>
-            <translation>Cerrar &amp;sin guardar</translation>
-        </message>
-        <message>
-            <source>&amp;Go on</source>
-            <extracomment>ui/job_window.py, ui/practice_window.py</extracomment>
-            <translation>Se&amp;guir</translation>
         </message>
         <message>
             <source>Read only: {file}</source>
@@ -13308,6 +13343,31 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <translation>Guardado; desde ahora en {file}.</translation>
         </message>
         <message>
+            <source>&amp;Keep what is here</source>
+            <extracomment>ui/job_window.py</extracomment>
+            <translation>&amp;Conservar lo de aquí</translation>
+        </message>
+        <message>
+            <source>What was entered here and is not in the file is given up; save it elsewhere first.</source>
+            <extracomment>ui/job_window.py</extracomment>
+            <translation>Se pierde lo anotado aquí que no esté en el archivo; guárdelo antes en otro sitio.</translation>
+        </message>
+        <message>
+            <source>&amp;Save as…</source>
+            <extracomment>ui/job_window.py, ui/report_dialog.py</extracomment>
+            <translation>Guardar &amp;como…</translation>
+        </message>
+        <message>
+            <source>Close &amp;without saving</source>
+            <extracomment>ui/job_window.py, ui/practice_window.py</extracomment>
+            <translation>Cerrar &amp;sin guardar</translation>
+        </message>
+        <message>
+            <source>&amp;Go on</source>
+            <extracomment>ui/job_window.py, ui/practice_window.py</extracomment>
+            <translation>Se&amp;guir</translation>
+        </message>
+        <message>
             <source>✗ Not saved</source>
             <extracomment>ui/job_window.py</extracomment>
             <translation>✗ No guardado</translation>
@@ -13316,6 +13376,146 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <source>✓ Saved in {file}</source>
             <extracomment>ui/job_window.py</extracomment>
             <translation>✓ Guardado en {file}</translation>
+        </message>
+        <message>
+            <source>{crank}° of crank early = {rotor}° of rotor = {piston} of piston travel.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>{crank}° de avance de cigüeñal = {rotor}° de rotor = {piston} de recorrido del pistón.</translation>
+        </message>
+        <message>
+            <source>{crank}° of crank late = {rotor}° of rotor = {piston} of piston travel.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>{crank}° de retraso de cigüeñal = {rotor}° de rotor = {piston} de recorrido del pistón.</translation>
+        </message>
+        <message>
+            <source>Left</source>
+            <extracomment>ui/lamp_box.py, ui/practice_sight.py</extracomment>
+            <translation>Izquierda</translation>
+        </message>
+        <message>
+            <source>Right</source>
+            <extracomment>ui/lamp_box.py, ui/practice_sight.py</extracomment>
+            <translation>Derecha</translation>
+        </message>
+        <message>
+            <source>Where it fires, crank degrees before top dead centre</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Dónde enciende, grados de cigüeñal antes del punto muerto superior</translation>
+        </message>
+        <message>
+            <source>Crank from No. 1's firing top dead centre, positive the way the engine turns</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Cigüeñal desde el punto muerto superior de encendido del n.º 1, positivo como gira el motor</translation>
+        </message>
+        <message>
+            <source>Cran&amp;k</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>&amp;Cigüeñal</translation>
+        </message>
+        <message>
+            <source>At the timing wanted.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>En el calado deseado.</translation>
+        </message>
+        <message>
+            <source>Lamp reads</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Lámpara indica</translation>
+        </message>
+        <message>
+            <source>Fires now</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Enciende ahora</translation>
+        </message>
+        <message>
+            <source>Show this magneto's coupling</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Mostrar el acoplamiento de esta magneto</translation>
+        </message>
+        <message>
+            <source>To firing</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Al encendido</translation>
+        </message>
+        <message>
+            <source>To TDC</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Al PMS</translation>
+        </message>
+        <message>
+            <source>⚠ The internal timing is out of limits: put that right first, no tooth makes up for it.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>⚠ El calado interno está fuera de límites: corríjalo primero, ningún diente lo compensa.</translation>
+        </message>
+        <message>
+            <source>⚠ The installation does not fit together: {mismatch}.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>⚠ La instalación no casa: {mismatch}.</translation>
+        </message>
+        <message>
+            <source>The magneto is off the engine: all this holds once it is refitted by its marks.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>La magneto está fuera del motor: todo esto vale cuando se monte otra vez según sus marcas.</translation>
+        </message>
+        <message>
+            <source>The contacts were set anew since the lamp was read: with the teeth as found it would now read {found}. Both magnetos are shown with this one's internal setting.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Los contactos se reajustaron después de leer la lámpara: con los dientes como se hallaron, ahora indicaría {found}. Ambas magnetos se muestran con el ajuste interno de esta.</translation>
+        </message>
+        <message>
+            <source>With this setting the contacts never open and close: there is no timing to read.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Con este ajuste los contactos nunca abren y cierran: no hay calado que leer.</translation>
+        </message>
+        <message>
+            <source>Tolerance ±{tolerance}° of crank.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Tolerancia ±{tolerance}° de cigüeñal.</translation>
+        </message>
+        <message>
+            <source>Left: {line}</source>
+            <extracomment>ui/lamp_box.py, ui/practice_notebook.py</extracomment>
+            <translation>Izquierda: {line}</translation>
+        </message>
+        <message>
+            <source>Right: {line}</source>
+            <extracomment>ui/lamp_box.py, ui/practice_notebook.py</extracomment>
+            <translation>Derecha: {line}</translation>
+        </message>
+        <message>
+            <source>left magneto, lamp reads</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>magneto izquierda, lámpara indica</translation>
+        </message>
+        <message>
+            <source>right magneto, lamp reads</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>magneto derecha, lámpara indica</translation>
+        </message>
+        <message>
+            <source>left magneto, wanted</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>magneto izquierda, deseado</translation>
+        </message>
+        <message>
+            <source>right magneto, wanted</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>magneto derecha, deseado</translation>
+        </message>
+        <message>
+            <source>left magneto fires now</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>la magneto izquierda enciende ahora</translation>
+        </message>
+        <message>
+            <source>right magneto fires now</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>la magneto derecha enciende ahora</translation>
+        </message>
+        <message>
+            <source>Single</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Única</translation>
         </message>
         <message>
             <source>Prove the lead before touching the propeller: plug out, meter from the lead's plug to the case: ground with the switch off, none with it on. A lead that shows no ground with the switch off leaves the magneto live. Treat the propeller as live all the same.</source>
@@ -13478,19 +13678,9 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <translation>{readings} lecturas; los contactos se alzan {top} mm; dispersión {noise} mm.</translation>
         </message>
         <message>
-            <source>Save the magneto</source>
-            <extracomment>ui/lift_dialog.py, ui/window.py</extracomment>
-            <translation>Guardar la magneto</translation>
-        </message>
-        <message>
             <source>Magneto (*.json)</source>
             <extracomment>ui/lift_dialog.py, ui/trials_panel.py</extracomment>
             <translation>Magneto (*.json)</translation>
-        </message>
-        <message>
-            <source>Saved {name}.</source>
-            <extracomment>ui/lift_dialog.py, ui/plot_sheet.py, ui/practice_window.py, ui/window.py</extracomment>
-            <translation>Guardado {name}.</translation>
         </message>
         <message>
             <source>Put on the &amp;bench</source>
@@ -13573,9 +13763,39 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <translation>indique en qué unidad están las lecturas</translation>
         </message>
         <message>
+            <source>Light colours</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>Colores claros</translation>
+        </message>
+        <message>
+            <source>Dark colours</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>Colores oscuros</translation>
+        </message>
+        <message>
+            <source>High contrast colours</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>Colores de alto contraste</translation>
+        </message>
+        <message>
             <source>&amp;Guide</source>
             <extracomment>ui/menu_maker.py</extracomment>
             <translation>&amp;Guía</translation>
+        </message>
+        <message>
+            <source>Zoom &amp;in</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>&amp;Ampliar</translation>
+        </message>
+        <message>
+            <source>Zoom &amp;out</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>&amp;Reducir</translation>
+        </message>
+        <message>
+            <source>&amp;Whole picture</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>Dibujo &amp;entero</translation>
         </message>
         <message>
             <source>&amp;Open magneto or installation…</source>
@@ -13686,21 +13906,6 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <source>&amp;Follow the contacts when zoomed</source>
             <extracomment>ui/menus.py</extracomment>
             <translation>Se&amp;guir los contactos al ampliar</translation>
-        </message>
-        <message>
-            <source>Zoom &amp;in</source>
-            <extracomment>ui/menus.py, ui/practice_menus.py</extracomment>
-            <translation>&amp;Ampliar</translation>
-        </message>
-        <message>
-            <source>Zoom &amp;out</source>
-            <extracomment>ui/menus.py, ui/practice_menus.py</extracomment>
-            <translation>&amp;Reducir</translation>
-        </message>
-        <message>
-            <source>&amp;Whole picture</source>
-            <extracomment>ui/menus.py, ui/practice_menus.py</extracomment>
-            <translation>Dibujo &amp;entero</translation>
         </message>
         <message>
             <source>&amp;Projector mode</source>
@@ -13928,16 +14133,6 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <translation>{file} ya existe y contiene otra cosa. ¿Reemplazarlo?</translation>
         </message>
         <message>
-            <source>&amp;Replace it</source>
-            <extracomment>ui/own_files_work.py</extracomment>
-            <translation>&amp;Reemplazarlo</translation>
-        </message>
-        <message>
-            <source>Open a table of the lift</source>
-            <extracomment>ui/own_files_work.py, ui/window.py</extracomment>
-            <translation>Abrir una tabla de la alzada</translation>
-        </message>
-        <message>
             <source>&amp;Use this lift</source>
             <extracomment>ui/own_files_work.py</extracomment>
             <translation>&amp;Usar esta alzada</translation>
@@ -13961,6 +14156,11 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <source>opening {file}</source>
             <extracomment>ui/own_files_work.py</extracomment>
             <translation>abrir {file}</translation>
+        </message>
+        <message>
+            <source>&amp;Replace it</source>
+            <extracomment>ui/own_files_work.py</extracomment>
+            <translation>&amp;Reemplazarlo</translation>
         </message>
         <message>
             <source>&amp;Leave it</source>
@@ -14265,6 +14465,51 @@ Sin fuente: {bare}</translation>
             <source>✓ {page}</source>
             <extracomment>ui/own_window.py</extracomment>
             <translation>✓ {page}</translation>
+        </message>
+        <message>
+            <source>&amp;Internal</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>&amp;Interno</translation>
+        </message>
+        <message>
+            <source>Internal timing</source>
+            <extracomment>ui/panes.py, ui/uncertainty_panel.py</extracomment>
+            <translation>Calado interno</translation>
+        </message>
+        <message>
+            <source>En&amp;gine</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>&amp;Motor</translation>
+        </message>
+        <message>
+            <source>&amp;Lead</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>&amp;Cable</translation>
+        </message>
+        <message>
+            <source>&amp;Trials</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>&amp;Ensayos</translation>
+        </message>
+        <message>
+            <source>Trials, and what to try next</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>Ensayos, y qué probar después</translation>
+        </message>
+        <message>
+            <source>Unce&amp;rtainty</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>Ince&amp;rtidumbre</translation>
+        </message>
+        <message>
+            <source>&amp;Wear</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>&amp;Desgaste</translation>
+        </message>
+        <message>
+            <source>Wear and drift</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>Desgaste y deriva</translation>
         </message>
         <message>
             <source>Moves that would put it right, best first</source>
@@ -15102,16 +15347,6 @@ Sin fuente: {bare}</translation>
             <translation>Magneto derecha</translation>
         </message>
         <message>
-            <source>Left: {line}</source>
-            <extracomment>ui/practice_notebook.py, ui/timing_panel.py</extracomment>
-            <translation>Izquierda: {line}</translation>
-        </message>
-        <message>
-            <source>Right: {line}</source>
-            <extracomment>ui/practice_notebook.py, ui/timing_panel.py</extracomment>
-            <translation>Derecha: {line}</translation>
-        </message>
-        <message>
             <source>there is nothing to write down yet</source>
             <extracomment>ui/practice_notebook.py</extracomment>
             <translation>aún no hay nada que anotar</translation>
@@ -15260,16 +15495,6 @@ Sin fuente: {bare}</translation>
             <source>Turning the propeller</source>
             <extracomment>ui/practice_sight.py</extracomment>
             <translation>Girar la hélice</translation>
-        </message>
-        <message>
-            <source>Left</source>
-            <extracomment>ui/practice_sight.py, ui/timing_panel.py</extracomment>
-            <translation>Izquierda</translation>
-        </message>
-        <message>
-            <source>Right</source>
-            <extracomment>ui/practice_sight.py, ui/timing_panel.py</extracomment>
-            <translation>Derecha</translation>
         </message>
         <message>
             <source>About {minutes} minutes. Time is a guide and is not marked.</source>
@@ -15452,29 +15677,14 @@ Sin fuente: {bare}</translation>
             <translation>E&amp;ntregar…</translation>
         </message>
         <message>
-            <source>Hand in</source>
-            <extracomment>ui/practice_window.py</extracomment>
-            <translation>Entregar</translation>
-        </message>
-        <message>
             <source>Hand in now?</source>
             <extracomment>ui/practice_window.py</extracomment>
             <translation>¿Entregar ahora?</translation>
         </message>
         <message>
-            <source>Then the true values are shown, and nothing more can be done.</source>
+            <source>Hand in</source>
             <extracomment>ui/practice_window.py</extracomment>
-            <translation>Se muestran entonces los valores reales, y ya no se puede hacer nada más.</translation>
-        </message>
-        <message>
-            <source>&amp;Hand in</source>
-            <extracomment>ui/practice_window.py</extracomment>
-            <translation>&amp;Entregar</translation>
-        </message>
-        <message>
-            <source>&amp;Go on working</source>
-            <extracomment>ui/practice_window.py</extracomment>
-            <translation>&amp;Seguir trabajando</translation>
+            <translation>Entregar</translation>
         </message>
         <message>
             <source>Save the attempt</source>
@@ -15505,6 +15715,21 @@ Sin fuente: {bare}</translation>
             <source>&amp;1 Task</source>
             <extracomment>ui/practice_window.py</extracomment>
             <translation>&amp;1 Tarea</translation>
+        </message>
+        <message>
+            <source>&amp;Hand in</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation>&amp;Entregar</translation>
+        </message>
+        <message>
+            <source>&amp;Go on working</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation>&amp;Seguir trabajando</translation>
+        </message>
+        <message>
+            <source>Then the true values are shown, and nothing more can be done.</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation>Se muestran entonces los valores reales, y ya no se puede hacer nada más.</translation>
         </message>
         <message>
             <source>practice</source>
@@ -15780,11 +16005,6 @@ Sin fuente: {bare}</translation>
             <source>Nothing has changed.</source>
             <extracomment>ui/present_covers.py</extracomment>
             <translation>No ha cambiado nada.</translation>
-        </message>
-        <message>
-            <source>there are no fonts to print with; on Debian or Ubuntu fonts-dejavu-core has some</source>
-            <extracomment>ui/print_guide.py, ui/print_pdf.py</extracomment>
-            <translation>no hay tipos de letra para imprimir; en Debian o Ubuntu, fonts-dejavu-core trae algunos</translation>
         </message>
         <message>
             <source>{title} · magview {version} · page {number} of {count}</source>
@@ -16147,24 +16367,54 @@ Sin fuente: {bare}</translation>
             <translation>Segunda</translation>
         </message>
         <message>
+            <source>Teeth moved from as found</source>
+            <extracomment>ui/teeth_box.py, ui/timing_panel.py</extracomment>
+            <translation>Dientes movidos desde lo hallado</translation>
+        </message>
+        <message>
+            <source>&amp;As found</source>
+            <extracomment>ui/teeth_box.py</extracomment>
+            <translation>Como se &amp;halló</translation>
+        </message>
+        <message>
+            <source>Paint new &amp;marks</source>
+            <extracomment>ui/teeth_box.py</extracomment>
+            <translation>Pintar &amp;marcas nuevas</translation>
+        </message>
+        <message>
+            <source>Marks in line across drive flange, disc and magneto flange, as they stand now</source>
+            <extracomment>ui/teeth_box.py</extracomment>
+            <translation>Marcas alineadas a través de brida motriz, disco y brida de la magneto, tal como están ahora</translation>
+        </message>
+        <message>
+            <source>{name}: one tooth against rotation</source>
+            <extracomment>ui/teeth_box.py</extracomment>
+            <translation>{name}: un diente en contra del giro</translation>
+        </message>
+        <message>
+            <source>{name}: one tooth with rotation</source>
+            <extracomment>ui/teeth_box.py</extracomment>
+            <translation>{name}: un diente en el sentido de giro</translation>
+        </message>
+        <message>
+            <source>Magneto flange on the disc</source>
+            <extracomment>ui/teeth_box.py</extracomment>
+            <translation>Brida de la magneto en el disco</translation>
+        </message>
+        <message>
+            <source>Disc on the drive</source>
+            <extracomment>ui/teeth_box.py</extracomment>
+            <translation>Disco en el accionamiento</translation>
+        </message>
+        <message>
+            <source>With rotation is {way} seen from the drive end.</source>
+            <extracomment>ui/teeth_box.py</extracomment>
+            <translation>A favor del giro es {way} visto desde el lado de accionamiento.</translation>
+        </message>
+        <message>
             <source>Before turning the crank: switch off, switch lead grounded and proved, plugs out, wheels chocked, nobody in the propeller's arc. Paint marks on disc, both flanges and engine before taking anything apart; move one tooth at a time; approach every reading in the direction of rotation, so that backlash is taken up. The maker's current manual and local rules govern.</source>
             <extracomment>ui/timing_panel.py</extracomment>
             <translation>Antes de girar el cigüeñal: contacto cortado, cable de masa a masa y probado, bujías fuera, ruedas calzadas, nadie en el arco de la hélice. Pinte marcas en disco, ambas bridas y motor antes de desmontar nada; mueva un diente cada vez; llegue a cada lectura en el sentido de giro, para absorber el juego. Rigen el manual vigente del fabricante y las normas locales.</translation>
-        </message>
-        <message>
-            <source>{crank}° of crank early = {rotor}° of rotor = {piston} of piston travel.</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>{crank}° de avance de cigüeñal = {rotor}° de rotor = {piston} de recorrido del pistón.</translation>
-        </message>
-        <message>
-            <source>{crank}° of crank late = {rotor}° of rotor = {piston} of piston travel.</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>{crank}° de retraso de cigüeñal = {rotor}° de rotor = {piston} de recorrido del pistón.</translation>
-        </message>
-        <message>
-            <source>Teeth moved from as found</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Dientes movidos desde lo hallado</translation>
         </message>
         <message>
             <source>Teeth moved from as found, left magneto</source>
@@ -16210,156 +16460,6 @@ Sin fuente: {bare}</translation>
             <source>⚠ Treat the propeller as live: switch off, lead proved, plugs out, wheels chocked.</source>
             <extracomment>ui/timing_panel.py</extracomment>
             <translation>⚠ Trate la hélice como viva: contacto cortado, cable probado, bujías fuera, ruedas calzadas.</translation>
-        </message>
-        <message>
-            <source>Where it fires, crank degrees before top dead centre</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Dónde enciende, grados de cigüeñal antes del punto muerto superior</translation>
-        </message>
-        <message>
-            <source>Crank from No. 1's firing top dead centre, positive the way the engine turns</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Cigüeñal desde el punto muerto superior de encendido del n.º 1, positivo como gira el motor</translation>
-        </message>
-        <message>
-            <source>Cran&amp;k</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>&amp;Cigüeñal</translation>
-        </message>
-        <message>
-            <source>&amp;As found</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Como se &amp;halló</translation>
-        </message>
-        <message>
-            <source>Paint new &amp;marks</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Pintar &amp;marcas nuevas</translation>
-        </message>
-        <message>
-            <source>Marks in line across drive flange, disc and magneto flange, as they stand now</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Marcas alineadas a través de brida motriz, disco y brida de la magneto, tal como están ahora</translation>
-        </message>
-        <message>
-            <source>At the timing wanted.</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>En el calado deseado.</translation>
-        </message>
-        <message>
-            <source>Lamp reads</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Lámpara indica</translation>
-        </message>
-        <message>
-            <source>Fires now</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Enciende ahora</translation>
-        </message>
-        <message>
-            <source>Show this magneto's coupling</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Mostrar el acoplamiento de esta magneto</translation>
-        </message>
-        <message>
-            <source>To firing</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Al encendido</translation>
-        </message>
-        <message>
-            <source>To TDC</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Al PMS</translation>
-        </message>
-        <message>
-            <source>{name}: one tooth against rotation</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>{name}: un diente en contra del giro</translation>
-        </message>
-        <message>
-            <source>{name}: one tooth with rotation</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>{name}: un diente en el sentido de giro</translation>
-        </message>
-        <message>
-            <source>⚠ The internal timing is out of limits: put that right first, no tooth makes up for it.</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>⚠ El calado interno está fuera de límites: corríjalo primero, ningún diente lo compensa.</translation>
-        </message>
-        <message>
-            <source>⚠ The installation does not fit together: {mismatch}.</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>⚠ La instalación no casa: {mismatch}.</translation>
-        </message>
-        <message>
-            <source>The magneto is off the engine: all this holds once it is refitted by its marks.</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>La magneto está fuera del motor: todo esto vale cuando se monte otra vez según sus marcas.</translation>
-        </message>
-        <message>
-            <source>The contacts were set anew since the lamp was read: with the teeth as found it would now read {found}. Both magnetos are shown with this one's internal setting.</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Los contactos se reajustaron después de leer la lámpara: con los dientes como se hallaron, ahora indicaría {found}. Ambas magnetos se muestran con el ajuste interno de esta.</translation>
-        </message>
-        <message>
-            <source>With this setting the contacts never open and close: there is no timing to read.</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Con este ajuste los contactos nunca abren y cierran: no hay calado que leer.</translation>
-        </message>
-        <message>
-            <source>Tolerance ±{tolerance}° of crank.</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Tolerancia ±{tolerance}° de cigüeñal.</translation>
-        </message>
-        <message>
-            <source>left magneto, lamp reads</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>magneto izquierda, lámpara indica</translation>
-        </message>
-        <message>
-            <source>right magneto, lamp reads</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>magneto derecha, lámpara indica</translation>
-        </message>
-        <message>
-            <source>left magneto, wanted</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>magneto izquierda, deseado</translation>
-        </message>
-        <message>
-            <source>right magneto, wanted</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>magneto derecha, deseado</translation>
-        </message>
-        <message>
-            <source>left magneto fires now</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>la magneto izquierda enciende ahora</translation>
-        </message>
-        <message>
-            <source>right magneto fires now</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>la magneto derecha enciende ahora</translation>
-        </message>
-        <message>
-            <source>Magneto flange on the disc</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Brida de la magneto en el disco</translation>
-        </message>
-        <message>
-            <source>Disc on the drive</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Disco en el accionamiento</translation>
-        </message>
-        <message>
-            <source>Single</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Única</translation>
-        </message>
-        <message>
-            <source>With rotation is {way} seen from the drive end.</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>A favor del giro es {way} visto desde el lado de accionamiento.</translation>
         </message>
         <message>
             <source>Take care: {mismatch}.</source>
@@ -16632,11 +16732,6 @@ Sin fuente: {bare}</translation>
             <translation>{chance} de probabilidad de estar dentro de límites ({how})</translation>
         </message>
         <message>
-            <source>Internal timing</source>
-            <extracomment>ui/uncertainty_panel.py, ui/window.py</extracomment>
-            <translation>Calado interno</translation>
-        </message>
-        <message>
             <source>Blade that passes</source>
             <extracomment>ui/uncertainty_panel.py</extracomment>
             <translation>Galga que pasa</translation>
@@ -16772,6 +16867,11 @@ Sin fuente: {bare}</translation>
             <translation>Apertura por galgas</translation>
         </message>
         <message>
+            <source>✗ Plate or screw was turned since: what was read before tells nothing of this setting; strike it out.</source>
+            <extracomment>ui/wear_panel.py</extracomment>
+            <translation>✗ La placa base o el tornillo se ha girado desde entonces: lo leído antes no dice nada de este ajuste; táchelo.</translation>
+        </message>
+        <message>
             <source>&amp;Use these rates</source>
             <extracomment>ui/wear_panel.py</extracomment>
             <translation>&amp;Usar estas tasas</translation>
@@ -16792,64 +16892,9 @@ Sin fuente: {bare}</translation>
             <translation>Dos inspecciones a horas distintas dan las tasas.</translation>
         </message>
         <message>
-            <source>Magneto and installation files (*.json);;All files (*)</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>Archivos de magneto e instalación (*.json);;Todos los archivos (*)</translation>
-        </message>
-        <message>
-            <source>Tables (*.csv *.tsv *.txt);;All files (*)</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>Tablas (*.csv *.tsv *.txt);;Todos los archivos (*)</translation>
-        </message>
-        <message>
-            <source>&amp;Internal</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>&amp;Interno</translation>
-        </message>
-        <message>
-            <source>En&amp;gine</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>&amp;Motor</translation>
-        </message>
-        <message>
-            <source>&amp;Lead</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>&amp;Cable</translation>
-        </message>
-        <message>
-            <source>&amp;Trials</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>&amp;Ensayos</translation>
-        </message>
-        <message>
-            <source>Trials, and what to try next</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>Ensayos, y qué probar después</translation>
-        </message>
-        <message>
-            <source>Unce&amp;rtainty</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>Ince&amp;rtidumbre</translation>
-        </message>
-        <message>
-            <source>&amp;Wear</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>&amp;Desgaste</translation>
-        </message>
-        <message>
-            <source>Wear and drift</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>Desgaste y deriva</translation>
-        </message>
-        <message>
-            <source>magview {version}: a training and planning aid; the maker's current manual governs.</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>magview {version}: una ayuda para formación y planificación; rige el manual vigente del fabricante.</translation>
-        </message>
-        <message>
-            <source>Open a magneto or an installation</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>Abrir una magneto o una instalación</translation>
+            <source>Read of another setting than the present one</source>
+            <extracomment>ui/wear_panel.py</extracomment>
+            <translation>Leído con otro ajuste distinto del actual</translation>
         </message>
         <message>
             <source>The bench cannot be kept for after a crash: {error}</source>

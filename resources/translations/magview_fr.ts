@@ -104,6 +104,11 @@
             <translation>{name} : n'est pas un banc conservé ; son format doit être « {wanted} »</translation>
         </message>
         <message>
+            <source>{name}: is damaged: an inspection lacks the setting it was noted at</source>
+            <extracomment>bench/autosave.py</extracomment>
+            <translation>{name} : est endommagé : il manque à une visite le réglage auquel elle a été notée</translation>
+        </message>
+        <message>
             <source>{name}: is damaged: an angle is not a finite number</source>
             <extracomment>bench/autosave.py</extracomment>
             <translation>{name} : est endommagé : un angle n'est pas un nombre fini</translation>
@@ -345,7 +350,7 @@
         </message>
         <message>
             <source>Assumed: constant speed, linear core without losses, contacts that make and break at once, no load on the secondary while they are closed; illustrative unless the file's values are measured. At running speed this model's best opening lies past the E-gap: the maker's E-gap governs.</source>
-            <extracomment>bench/curves.py</extracomment>
+            <extracomment>bench/curves_coil.py</extracomment>
             <translation>Hypothèses : vitesse constante, noyau linéaire sans pertes, contacts qui ferment et coupent net, secondaire sans charge tant qu'ils sont fermés ; à titre d'illustration, sauf si les valeurs du fichier sont mesurées. À la vitesse de marche, la meilleure ouverture de ce modèle est au-delà de l'E-gap : l'E-gap du constructeur fait foi.</translation>
         </message>
         <message>
@@ -520,7 +525,7 @@
         </message>
         <message>
             <source>switch on</source>
-            <extracomment>bench/describe.py, bench/lead_picture.py, ui/class_editor.py</extracomment>
+            <extracomment>bench/describe.py, bench/lead_picture.py, ui/class_editor_fields.py</extracomment>
             <translation>contacteur sur marche</translation>
         </message>
         <message>
@@ -1090,7 +1095,7 @@
         </message>
         <message>
             <source>Magneto</source>
-            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/parts.py, job/sheet.py, practice/paper.py, spec/formats.py, ui/menus.py, ui/timing_panel.py</extracomment>
+            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/parts.py, job/sheet.py, practice/paper.py, spec/formats.py, ui/lamp_box.py, ui/menus.py</extracomment>
             <translation>Magnéto</translation>
         </message>
         <message>
@@ -1205,17 +1210,17 @@
         </message>
         <message>
             <source>left</source>
-            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/words.py, ui/class_editor.py, ui/class_editor_rows.py, ui/job_drift_sheet.py, ui/job_kinds.py</extracomment>
+            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/words.py, ui/class_editor_fields.py, ui/class_editor_rows.py, ui/job_drift_sheet.py, ui/job_kinds.py</extracomment>
             <translation>gauche</translation>
         </message>
         <message>
             <source>right</source>
-            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/words.py, ui/class_editor.py, ui/class_editor_rows.py, ui/job_kinds.py</extracomment>
+            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/words.py, ui/class_editor_fields.py, ui/class_editor_rows.py, ui/job_kinds.py</extracomment>
             <translation>droite</translation>
         </message>
         <message>
             <source>single</source>
-            <extracomment>bench/own_engine_fields.py, job/document.py, ui/class_editor.py, ui/job_kinds.py</extracomment>
+            <extracomment>bench/own_engine_fields.py, job/document.py, ui/class_editor_fields.py, ui/job_kinds.py</extracomment>
             <translation>unique</translation>
         </message>
         <message>
@@ -2225,7 +2230,7 @@
         </message>
         <message>
             <source>Straightedge</source>
-            <extracomment>bench/sureness.py, ui/class_editor.py, ui/practice_sight.py</extracomment>
+            <extracomment>bench/sureness.py, ui/class_editor_fields.py, ui/practice_sight.py</extracomment>
             <translation>Réglet</translation>
         </message>
         <message>
@@ -2310,7 +2315,7 @@
         </message>
         <message>
             <source>Switch lead</source>
-            <extracomment>bench/told.py, classroom/blanks.py, ui/practice_notebook.py, ui/practice_work.py, ui/window.py</extracomment>
+            <extracomment>bench/told.py, classroom/blanks.py, ui/panes.py, ui/practice_notebook.py, ui/practice_work.py</extracomment>
             <translation>Fil de masse</translation>
         </message>
         <message>
@@ -3055,7 +3060,7 @@
         </message>
         <message>
             <source>Timing to the engine</source>
-            <extracomment>classroom/blanks.py, ui/uncertainty_panel.py, ui/window.py</extracomment>
+            <extracomment>classroom/blanks.py, ui/panes.py, ui/uncertainty_panel.py</extracomment>
             <translation>Calage sur moteur</translation>
         </message>
         <message>
@@ -3615,7 +3620,7 @@
         </message>
         <message>
             <source>none</source>
-            <extracomment>classroom/key.py, practice/debrief.py, practice/report.py, ui/class_editor.py</extracomment>
+            <extracomment>classroom/key.py, practice/debrief.py, practice/report.py, ui/class_editor_fields.py</extracomment>
             <translation>aucun</translation>
         </message>
         <message>
@@ -3840,7 +3845,7 @@
         </message>
         <message>
             <source>Pupils</source>
-            <extracomment>classroom/summary.py, ui/class_gather.py, ui/class_maker.py</extracomment>
+            <extracomment>classroom/summary.py, ui/class_gather.py, ui/class_maker_fields.py</extracomment>
             <translation>Élèves</translation>
         </message>
         <message>
@@ -5119,6 +5124,51 @@
             <translation>écartement {limits}</translation>
         </message>
         <message>
+            <source>Largest gap [mm]</source>
+            <extracomment>job/drift_line.py</extracomment>
+            <translation>Écartement max. [mm]</translation>
+        </message>
+        <message>
+            <source>The gap moved {change} in 100 h (± {spread}); after 100 h more, at {at} h, it should read {value}, between {low} and {high} 95 times in 100.</source>
+            <extracomment>job/drift_line.py</extracomment>
+            <translation>L'écartement a varié de {change} en 100 h (± {spread}) ; après 100 h de plus, à {at} h, il devrait valoir {value}, entre {low} et {high} 95 fois sur 100.</translation>
+        </message>
+        <message>
+            <source>The gap may leave its limits from {hours} h on.</source>
+            <extracomment>job/drift_line.py</extracomment>
+            <translation>L'écartement peut sortir de ses limites à partir de {hours} h.</translation>
+        </message>
+        <message>
+            <source>Opening from the E-gap [rotor °]</source>
+            <extracomment>job/drift_line.py</extracomment>
+            <translation>Ouverture depuis l'E-gap [° rotor]</translation>
+        </message>
+        <message>
+            <source>The opening moved {change} in 100 h (± {spread}); after 100 h more, at {at} h, it should read {value}, between {low} and {high} 95 times in 100.</source>
+            <extracomment>job/drift_line.py</extracomment>
+            <translation>L'ouverture a varié de {change} en 100 h (± {spread}) ; après 100 h de plus, à {at} h, elle devrait valoir {value}, entre {low} et {high} 95 fois sur 100.</translation>
+        </message>
+        <message>
+            <source>The opening may leave its limits from {hours} h on.</source>
+            <extracomment>job/drift_line.py</extracomment>
+            <translation>L'ouverture peut sortir de ses limites à partir de {hours} h.</translation>
+        </message>
+        <message>
+            <source>Fires before top dead centre [crank °]</source>
+            <extracomment>job/drift_line.py</extracomment>
+            <translation>Allume avant le point mort haut [° vilebrequin]</translation>
+        </message>
+        <message>
+            <source>The firing moved {change} of crank in 100 h (± {spread}), positive earlier; after 100 h more, at {at} h, it should read {value} before top dead centre, between {low} and {high} 95 times in 100.</source>
+            <extracomment>job/drift_line.py</extracomment>
+            <translation>L'allumage a varié de {change} de vilebrequin en 100 h (± {spread}), positif vers plus tôt ; après 100 h de plus, à {at} h, il devrait valoir {value} avant le point mort haut, entre {low} et {high} 95 fois sur 100.</translation>
+        </message>
+        <message>
+            <source>The firing may leave its limits from {hours} h on.</source>
+            <extracomment>job/drift_line.py</extracomment>
+            <translation>L'allumage peut sortir de ses limites à partir de {hours} h.</translation>
+        </message>
+        <message>
             <source>no reading of the lamp stands on the bench: enter on its Engine page what the lamp says now, after contacts and teeth were last moved</source>
             <extracomment>job/feeds.py</extracomment>
             <translation>aucune lecture de la lampe ne vaut au banc : saisir à sa page Moteur ce que la lampe dit maintenant, après le dernier déplacement des contacts et des dents</translation>
@@ -5167,26 +5217,6 @@
             <source>with the plug in and the contacts closed nothing tells of the lead: open the contacts</source>
             <extracomment>job/feeds.py</extracomment>
             <translation>fiche branchée et contacts fermés, rien ne renseigne sur le fil : ouvrir les contacts</translation>
-        </message>
-        <message>
-            <source>The gap moved {change} in 100 h (± {spread}); after 100 h more, at {at} h, it should read {value}, between {low} and {high} 95 times in 100.</source>
-            <extracomment>job/history.py</extracomment>
-            <translation>L'écartement a varié de {change} en 100 h (± {spread}) ; après 100 h de plus, à {at} h, il devrait valoir {value}, entre {low} et {high} 95 fois sur 100.</translation>
-        </message>
-        <message>
-            <source>The gap may leave its limits from {hours} h on.</source>
-            <extracomment>job/history.py</extracomment>
-            <translation>L'écartement peut sortir de ses limites à partir de {hours} h.</translation>
-        </message>
-        <message>
-            <source>The opening moved {change} in 100 h (± {spread}); after 100 h more, at {at} h, it should read {value}, between {low} and {high} 95 times in 100.</source>
-            <extracomment>job/history.py</extracomment>
-            <translation>L'ouverture a varié de {change} en 100 h (± {spread}) ; après 100 h de plus, à {at} h, elle devrait valoir {value}, entre {low} et {high} 95 fois sur 100.</translation>
-        </message>
-        <message>
-            <source>The opening may leave its limits from {hours} h on.</source>
-            <extracomment>job/history.py</extracomment>
-            <translation>L'ouverture peut sortir de ses limites à partir de {hours} h.</translation>
         </message>
         <message>
             <source>Next check as entered: at {hours} h or {day}.</source>
@@ -5262,16 +5292,6 @@
             <source>Fires left</source>
             <extracomment>job/history.py</extracomment>
             <translation>Allumage laissé</translation>
-        </message>
-        <message>
-            <source>Largest gap [mm]</source>
-            <extracomment>job/history.py</extracomment>
-            <translation>Écartement max. [mm]</translation>
-        </message>
-        <message>
-            <source>Opening from the E-gap [rotor °]</source>
-            <extracomment>job/history.py</extracomment>
-            <translation>Ouverture depuis l'E-gap [° rotor]</translation>
         </message>
         <message>
             <source>the magneto has no serial number on this sheet, so that no earlier one can be told to be its own</source>
@@ -5620,7 +5640,7 @@
         </message>
         <message>
             <source>Wanted</source>
-            <extracomment>job/parts.py, practice/report.py, ui/timing_panel.py</extracomment>
+            <extracomment>job/parts.py, practice/report.py, ui/lamp_box.py</extracomment>
             <translation>Voulu</translation>
         </message>
         <message>
@@ -6484,11 +6504,6 @@
             <translation>ajusté sur {trials}</translation>
         </message>
         <message>
-            <source>a cam nothing like the file's</source>
-            <extracomment>physics/flank_fit.py</extracomment>
-            <translation>une came sans rapport avec celle du fichier</translation>
-        </message>
-        <message>
             <source>an inspection at {hours} h; hours lie between 0 and {most}</source>
             <extracomment>physics/inspection.py</extracomment>
             <translation>une visite à {hours} h ; les heures sont entre 0 et {most}</translation>
@@ -6605,7 +6620,7 @@
         </message>
         <message>
             <source>timing lamp</source>
-            <extracomment>physics/instruments.py, ui/class_editor.py</extracomment>
+            <extracomment>physics/instruments.py, ui/class_editor_fields.py</extracomment>
             <translation>lampe de calage</translation>
         </message>
         <message>
@@ -7270,7 +7285,7 @@
         </message>
         <message>
             <source>spark plugs out</source>
-            <extracomment>practice/advice.py, practice/seen.py, ui/class_editor.py</extracomment>
+            <extracomment>practice/advice.py, practice/seen.py, ui/class_editor_fields.py</extracomment>
             <translation>bougies déposées</translation>
         </message>
         <message>
@@ -8165,7 +8180,7 @@
         </message>
         <message>
             <source>magneto on the engine</source>
-            <extracomment>practice/goals.py, practice/seen.py, ui/class_editor.py</extracomment>
+            <extracomment>practice/goals.py, practice/seen.py, ui/class_editor_fields.py</extracomment>
             <translation>magnéto sur le moteur</translation>
         </message>
         <message>
@@ -9215,7 +9230,7 @@
         </message>
         <message>
             <source>wheels chocked</source>
-            <extracomment>practice/seen.py, ui/class_editor.py</extracomment>
+            <extracomment>practice/seen.py, ui/class_editor_fields.py</extracomment>
             <translation>roues calées</translation>
         </message>
         <message>
@@ -9240,7 +9255,7 @@
         </message>
         <message>
             <source>coupling marked</source>
-            <extracomment>practice/seen.py, ui/class_editor.py</extracomment>
+            <extracomment>practice/seen.py, ui/class_editor_fields.py</extracomment>
             <translation>accouplement repéré</translation>
         </message>
         <message>
@@ -9734,9 +9749,9 @@
             <translation>firing_order commence par {first} ; il doit commencer par le cylindre 1</translation>
         </message>
         <message>
-            <source>rod_mm is {rod:g}; it must be longer than half the stroke, {crank:g}</source>
+            <source>rod_mm is {rod:g}; it must be longer than half the stroke, {crank:g} mm</source>
             <extracomment>spec/engine.py</extracomment>
-            <translation>rod_mm vaut {rod:g} ; il doit être plus long que la demi-course, {crank:g}</translation>
+            <translation>rod_mm vaut {rod:g} ; il doit être plus long que la demi-course, {crank:g} mm</translation>
         </message>
         <message>
             <source>articulation is for a radial engine; this one is {arrangement}</source>
@@ -9754,9 +9769,9 @@
             <translation>articulation.knuckle_angles_deg a {count} valeurs ; il en faut une pour chacun des {cylinders} cylindres</translation>
         </message>
         <message>
-            <source>articulation.link_rod_mm is {rod:g}; it must be longer than half the stroke and the knuckle radius together, {reach:g}</source>
+            <source>articulation.link_rod_mm is {rod:g}; it must be longer than half the stroke and the knuckle radius together, {reach:g} mm</source>
             <extracomment>spec/engine.py</extracomment>
-            <translation>articulation.link_rod_mm vaut {rod:g} ; il doit être plus long que la demi-course et le rayon des axes de biellette réunis, {reach:g}</translation>
+            <translation>articulation.link_rod_mm vaut {rod:g} ; il doit être plus long que la demi-course et le rayon des axes de biellette réunis, {reach:g} mm</translation>
         </message>
         <message>
             <source>not a number (NaN)</source>
@@ -10174,14 +10189,14 @@
             <translation>designed_setting.backplate_deg vaut {backplate:g} ; il doit être dans backplate.range_deg, [{low:g}, {high:g}]</translation>
         </message>
         <message>
-            <source>breaker.pivot_distance_mm is {distance:g}; the pivot must stand outside the lobe's top, {top:g} from the cam's centre</source>
+            <source>breaker.pivot_distance_mm is {distance:g}; the pivot must stand outside the lobe's top, {top:g} mm from the cam's centre</source>
             <extracomment>spec/magneto.py</extracomment>
-            <translation>breaker.pivot_distance_mm vaut {distance:g} ; le pivot doit être hors du sommet du bossage, à {top:g} du centre de la came</translation>
+            <translation>breaker.pivot_distance_mm vaut {distance:g} ; le pivot doit être hors du sommet du bossage, à {top:g} mm du centre de la came</translation>
         </message>
         <message>
-            <source>designed_setting.gap_mm is {gap:g}; it must be below the contact lift at the top of the lobe, {top_lift:.4g}</source>
+            <source>designed_setting.gap_mm is {gap:g}; it must be below the contact lift at the top of the lobe, {top_lift:.4g} mm</source>
             <extracomment>spec/magneto.py</extracomment>
-            <translation>designed_setting.gap_mm vaut {gap:g} ; il doit être inférieur à la levée des contacts au sommet du bossage, {top_lift:.4g}</translation>
+            <translation>designed_setting.gap_mm vaut {gap:g} ; il doit être inférieur à la levée des contacts au sommet du bossage, {top_lift:.4g} mm</translation>
         </message>
         <message>
             <source>angle_deg goes from {before:g} to {after:g}; it must increase</source>
@@ -10204,9 +10219,9 @@
             <translation>breaker.{field} manque ; seul un profil mesuré peut s'en passer</translation>
         </message>
         <message>
-            <source>breaker.heel_arm_mm is {arm:g}; with it the heel reaches from {near:g} to {far:g} of the cam's centre, and must reach {radius:g}</source>
+            <source>breaker.heel_arm_mm is {arm:g}; with it the heel reaches from {near:g} to {far:g} mm of the cam's centre, and must reach {radius:g} mm</source>
             <extracomment>spec/magneto.py</extracomment>
-            <translation>breaker.heel_arm_mm vaut {arm:g} ; avec lui, le toucheau va de {near:g} à {far:g} du centre de la came, et doit atteindre {radius:g}</translation>
+            <translation>breaker.heel_arm_mm vaut {arm:g} ; avec lui, le toucheau va de {near:g} à {far:g} mm du centre de la came, et doit atteindre {radius:g} mm</translation>
         </message>
         <message>
             <source>condition.{field} has {count} values; it must have one for each of the {lobes} lobes</source>
@@ -10214,9 +10229,9 @@
             <translation>condition.{field} a {count} valeurs ; il en faut une pour chacun des {lobes} bossages</translation>
         </message>
         <message>
-            <source>condition.lobe_lift_error_mm takes {error:g} off lobe {lobe}, which has only {top_lift:.4g} of contact lift</source>
+            <source>condition.lobe_lift_error_mm takes {error:g} mm off lobe {lobe}, which has only {top_lift:.4g} mm of contact lift</source>
             <extracomment>spec/magneto.py</extracomment>
-            <translation>condition.lobe_lift_error_mm ôte {error:g} au bossage {lobe}, qui n'a que {top_lift:.4g} de levée des contacts</translation>
+            <translation>condition.lobe_lift_error_mm ôte {error:g} mm au bossage {lobe}, qui n'a que {top_lift:.4g} mm de levée des contacts</translation>
         </message>
         <message>
             <source>condition.lobe_angle_error_deg: {overlap}</source>
@@ -10599,104 +10614,9 @@
             <translation>Éditeur d'exercice</translation>
         </message>
         <message>
-            <source>&amp;Add a fault</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;Ajouter un défaut</translation>
-        </message>
-        <message>
-            <source>A&amp;dd a goal</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>A&amp;jouter un objectif</translation>
-        </message>
-        <message>
             <source>Whether the exercise is valid</source>
             <extracomment>ui/class_editor.py</extracomment>
             <translation>Validité de l'exercice</translation>
-        </message>
-        <message>
-            <source>&amp;Name</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;Nom</translation>
-        </message>
-        <message>
-            <source>&amp;Level, 1 to 5</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Ni&amp;veau, 1 à 5</translation>
-        </message>
-        <message>
-            <source>M&amp;inutes, a guide</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>M&amp;inutes, indicatif</translation>
-        </message>
-        <message>
-            <source>Marks &amp;needed</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Note exi&amp;gée</translation>
-        </message>
-        <message>
-            <source>&amp;Story: what is told of the case</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;Histoire : ce qui est dit du cas</translation>
-        </message>
-        <message>
-            <source>Tas&amp;k: what is to be done</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;Tâche : ce qui est à faire</translation>
-        </message>
-        <message>
-            <source>&amp;Hints, one a line</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Indi&amp;ces, un par ligne</translation>
-        </message>
-        <message>
-            <source>Magneto, alone or on its engine</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Magnéto, seule ou sur son moteur</translation>
-        </message>
-        <message>
-            <source>Magnet&amp;o</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Magnét&amp;o</translation>
-        </message>
-        <message>
-            <source>&amp;Both magnetos of the engine</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Les &amp;deux magnétos du moteur</translation>
-        </message>
-        <message>
-            <source>&amp;Rotor, off the engine</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;Rotor, hors du moteur</translation>
-        </message>
-        <message>
-            <source>As it is found</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Tel que trouvé</translation>
-        </message>
-        <message>
-            <source>screws slack</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>vis desserrées</translation>
-        </message>
-        <message>
-            <source>switch lead proved</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>fil de masse prouvé</translation>
-        </message>
-        <message>
-            <source>disc at zero</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>disque à zéro</translation>
-        </message>
-        <message>
-            <source>On the tray</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Dans le bac</translation>
-        </message>
-        <message>
-            <source>Crank disc, read to</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Disque du vilebrequin, lu à</translation>
         </message>
         <message>
             <source>&amp;Preview of seed</source>
@@ -10734,11 +10654,6 @@
             <translation>L'essa&amp;yer</translation>
         </message>
         <message>
-            <source>{magneto}, on {engine} ({position})</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>{magneto}, sur {engine} ({position})</translation>
-        </message>
-        <message>
             <source>Open an exercise</source>
             <extracomment>ui/class_editor.py</extracomment>
             <translation>Ouvrir un exercice</translation>
@@ -10769,56 +10684,6 @@
             <translation>Cet exercice n'a pas été enregistré.</translation>
         </message>
         <message>
-            <source>&amp;Back to the editor</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Reto&amp;ur à l'éditeur</translation>
-        </message>
-        <message>
-            <source>&amp;Text</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Te&amp;xte</translation>
-        </message>
-        <message>
-            <source>&amp;Magneto and tray</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;Magnéto et bac</translation>
-        </message>
-        <message>
-            <source>&amp;Faults</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Dé&amp;fauts</translation>
-        </message>
-        <message>
-            <source>&amp;Goals</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>O&amp;bjectifs</translation>
-        </message>
-        <message>
-            <source>From a fil&amp;e…</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>D'un fic&amp;hier…</translation>
-        </message>
-        <message>
-            <source>blades in inches</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>jauges en pouces</translation>
-        </message>
-        <message>
-            <source>metric blades</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>jauges métriques</translation>
-        </message>
-        <message>
-            <source>piston stop</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>butée de piston</translation>
-        </message>
-        <message>
-            <source>meter for the switch lead</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>ohmmètre pour le fil de masse</translation>
-        </message>
-        <message>
             <source>&amp;Open…</source>
             <extracomment>ui/class_editor.py, ui/class_gather.py</extracomment>
             <translation>&amp;Ouvrir…</translation>
@@ -10834,19 +10699,19 @@
             <translation>Un exercice pas encore valide ne s'enregistre pas</translation>
         </message>
         <message>
-            <source>at neutral</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>au neutre</translation>
+            <source>&amp;Save…</source>
+            <extracomment>ui/class_editor.py, ui/practice_window.py</extracomment>
+            <translation>&amp;Enregistrer…</translation>
         </message>
         <message>
-            <source>anywhere</source>
+            <source>Go on &amp;without saving</source>
             <extracomment>ui/class_editor.py</extracomment>
-            <translation>n'importe où</translation>
+            <translation>Continuer &amp;sans enregistrer</translation>
         </message>
         <message>
-            <source>at the E-gap</source>
+            <source>&amp;Back to the editor</source>
             <extracomment>ui/class_editor.py</extracomment>
-            <translation>à l'E-gap</translation>
+            <translation>Reto&amp;ur à l'éditeur</translation>
         </message>
         <message>
             <source>Not valid yet: {why}.</source>
@@ -10864,14 +10729,164 @@
             <translation>Valide.</translation>
         </message>
         <message>
-            <source>&amp;Save…</source>
-            <extracomment>ui/class_editor.py, ui/practice_window.py</extracomment>
-            <translation>&amp;Enregistrer…</translation>
+            <source>&amp;Add a fault</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>&amp;Ajouter un défaut</translation>
         </message>
         <message>
-            <source>Go on &amp;without saving</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Continuer &amp;sans enregistrer</translation>
+            <source>A&amp;dd a goal</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>A&amp;jouter un objectif</translation>
+        </message>
+        <message>
+            <source>&amp;Name</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>&amp;Nom</translation>
+        </message>
+        <message>
+            <source>&amp;Level, 1 to 5</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>Ni&amp;veau, 1 à 5</translation>
+        </message>
+        <message>
+            <source>M&amp;inutes, a guide</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>M&amp;inutes, indicatif</translation>
+        </message>
+        <message>
+            <source>Marks &amp;needed</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>Note exi&amp;gée</translation>
+        </message>
+        <message>
+            <source>&amp;Story: what is told of the case</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>&amp;Histoire : ce qui est dit du cas</translation>
+        </message>
+        <message>
+            <source>Tas&amp;k: what is to be done</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>&amp;Tâche : ce qui est à faire</translation>
+        </message>
+        <message>
+            <source>&amp;Hints, one a line</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>Indi&amp;ces, un par ligne</translation>
+        </message>
+        <message>
+            <source>Magneto, alone or on its engine</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>Magnéto, seule ou sur son moteur</translation>
+        </message>
+        <message>
+            <source>From a fil&amp;e…</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>D'un fic&amp;hier…</translation>
+        </message>
+        <message>
+            <source>Magnet&amp;o</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>Magnét&amp;o</translation>
+        </message>
+        <message>
+            <source>&amp;Both magnetos of the engine</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>Les &amp;deux magnétos du moteur</translation>
+        </message>
+        <message>
+            <source>&amp;Rotor, off the engine</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>&amp;Rotor, hors du moteur</translation>
+        </message>
+        <message>
+            <source>As it is found</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>Tel que trouvé</translation>
+        </message>
+        <message>
+            <source>screws slack</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>vis desserrées</translation>
+        </message>
+        <message>
+            <source>switch lead proved</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>fil de masse prouvé</translation>
+        </message>
+        <message>
+            <source>disc at zero</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>disque à zéro</translation>
+        </message>
+        <message>
+            <source>On the tray</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>Dans le bac</translation>
+        </message>
+        <message>
+            <source>Crank disc, read to</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>Disque du vilebrequin, lu à</translation>
+        </message>
+        <message>
+            <source>{magneto}, on {engine} ({position})</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>{magneto}, sur {engine} ({position})</translation>
+        </message>
+        <message>
+            <source>&amp;Text</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>Te&amp;xte</translation>
+        </message>
+        <message>
+            <source>&amp;Magneto and tray</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>&amp;Magnéto et bac</translation>
+        </message>
+        <message>
+            <source>&amp;Faults</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>Dé&amp;fauts</translation>
+        </message>
+        <message>
+            <source>&amp;Goals</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>O&amp;bjectifs</translation>
+        </message>
+        <message>
+            <source>blades in inches</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>jauges en pouces</translation>
+        </message>
+        <message>
+            <source>metric blades</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>jauges métriques</translation>
+        </message>
+        <message>
+            <source>piston stop</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>butée de piston</translation>
+        </message>
+        <message>
+            <source>meter for the switch lead</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>ohmmètre pour le fil de masse</translation>
+        </message>
+        <message>
+            <source>at neutral</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>au neutre</translation>
+        </message>
+        <message>
+            <source>anywhere</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>n'importe où</translation>
+        </message>
+        <message>
+            <source>at the E-gap</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>à l'E-gap</translation>
         </message>
         <message>
             <source>rotor °</source>
@@ -11234,101 +11249,6 @@
             <translation>Ré&amp;unir…</translation>
         </message>
         <message>
-            <source>Exercises there are</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Exercices disponibles</translation>
-        </message>
-        <message>
-            <source>Exercises of the set, in order</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Exercices de la série, dans l'ordre</translation>
-        </message>
-        <message>
-            <source>A&amp;dd ▶</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>A&amp;jouter ▶</translation>
-        </message>
-        <message>
-            <source>From a &amp;file…</source>
-            <extracomment>ui/class_maker.py, ui/class_paper_dialog.py, ui/practice_choice.py</extracomment>
-            <translation>D'un &amp;fichier…</translation>
-        </message>
-        <message>
-            <source>&amp;Write one…</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>En é&amp;crire un…</translation>
-        </message>
-        <message>
-            <source>&amp;Remove</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>&amp;Retirer</translation>
-        </message>
-        <message>
-            <source>Settings</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Réglages</translation>
-        </message>
-        <message>
-            <source>&amp;Hints may be asked for</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Les &amp;indices peuvent être demandés</translation>
-        </message>
-        <message>
-            <source>A straightedge of this unit, and blades of it beside the exercise's own</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Un réglet de cette unité, et des jauges de celle-ci en plus de celles de l'exercice</translation>
-        </message>
-        <message>
-            <source>as the exercise says</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>comme le dit l'exercice</translation>
-        </message>
-        <message>
-            <source>Shown to the pupils as a guide; time is not marked</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Montré aux élèves à titre indicatif ; le temps n'est pas noté</translation>
-        </message>
-        <message>
-            <source>The same number draws the same faults</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Le même nombre tire les mêmes défauts</translation>
-        </message>
-        <message>
-            <source>one name or number a line</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>un nom ou numéro par ligne</translation>
-        </message>
-        <message>
-            <source>&amp;Title</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>&amp;Titre</translation>
-        </message>
-        <message>
-            <source>Fau&amp;lts</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Défau&amp;ts</translation>
-        </message>
-        <message>
-            <source>&amp;Blades, edge</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Jauges, ré&amp;glet</translation>
-        </message>
-        <message>
-            <source>&amp;Minutes</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>&amp;Minutes</translation>
-        </message>
-        <message>
-            <source>&amp;Number</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>&amp;Nombre</translation>
-        </message>
-        <message>
-            <source>Level {level} · {name}</source>
-            <extracomment>ui/class_maker.py, ui/class_paper_dialog.py, ui/practice_choice.py</extracomment>
-            <translation>Niveau {level} · {name}</translation>
-        </message>
-        <message>
             <source>Exercise from a file</source>
             <extracomment>ui/class_maker.py</extracomment>
             <translation>Exercice d'un fichier</translation>
@@ -11379,61 +11299,6 @@
             <translation>&amp;Ouvrir une série…</translation>
         </message>
         <message>
-            <source>&amp;Up</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>&amp;Monter</translation>
-        </message>
-        <message>
-            <source>Do&amp;wn</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>&amp;Descendre</translation>
-        </message>
-        <message>
-            <source>&amp;Exercises</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>&amp;Exercices</translation>
-        </message>
-        <message>
-            <source>&amp;In this set, in order</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>&amp;Dans cette série, dans l'ordre</translation>
-        </message>
-        <message>
-            <source>the same for everyone</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>les mêmes pour tous</translation>
-        </message>
-        <message>
-            <source>one of their own for each pupil</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>un propre à chaque élève</translation>
-        </message>
-        <message>
-            <source>as the exercise has them</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>comme l'exercice les a</translation>
-        </message>
-        <message>
-            <source>metric, too</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>métriques aussi</translation>
-        </message>
-        <message>
-            <source>in inches, too</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>en pouces aussi</translation>
-        </message>
-        <message>
-            <source>Pu&amp;pils (not in the code; for the key, and to see who is missing)</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>É&amp;lèves (pas dans le code ; pour le corrigé, et voir qui manque)</translation>
-        </message>
-        <message>
-            <source>Draw ane&amp;w</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Tirer de nou&amp;veau</translation>
-        </message>
-        <message>
             <source>For the instructor: it tells every hidden fault.</source>
             <extracomment>ui/class_maker.py</extracomment>
             <translation>Pour l'instructeur : il dit chaque défaut caché.</translation>
@@ -11444,14 +11309,164 @@
             <translation>Enregistrer le &amp;corrigé…</translation>
         </message>
         <message>
-            <source>Add an exercise: a set has one at least</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Ajoutez un exercice : une série en a au moins un</translation>
-        </message>
-        <message>
             <source>There is no set yet.</source>
             <extracomment>ui/class_maker.py</extracomment>
             <translation>Il n'y a pas encore de série.</translation>
+        </message>
+        <message>
+            <source>Exercises there are</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>Exercices disponibles</translation>
+        </message>
+        <message>
+            <source>Exercises of the set, in order</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>Exercices de la série, dans l'ordre</translation>
+        </message>
+        <message>
+            <source>A&amp;dd ▶</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>A&amp;jouter ▶</translation>
+        </message>
+        <message>
+            <source>From a &amp;file…</source>
+            <extracomment>ui/class_maker_fields.py, ui/class_paper_dialog.py, ui/practice_choice.py</extracomment>
+            <translation>D'un &amp;fichier…</translation>
+        </message>
+        <message>
+            <source>&amp;Write one…</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>En é&amp;crire un…</translation>
+        </message>
+        <message>
+            <source>&amp;Remove</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>&amp;Retirer</translation>
+        </message>
+        <message>
+            <source>Settings</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>Réglages</translation>
+        </message>
+        <message>
+            <source>&amp;Hints may be asked for</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>Les &amp;indices peuvent être demandés</translation>
+        </message>
+        <message>
+            <source>A straightedge of this unit, and blades of it beside the exercise's own</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>Un réglet de cette unité, et des jauges de celle-ci en plus de celles de l'exercice</translation>
+        </message>
+        <message>
+            <source>as the exercise says</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>comme le dit l'exercice</translation>
+        </message>
+        <message>
+            <source>Shown to the pupils as a guide; time is not marked</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>Montré aux élèves à titre indicatif ; le temps n'est pas noté</translation>
+        </message>
+        <message>
+            <source>The same number draws the same faults</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>Le même nombre tire les mêmes défauts</translation>
+        </message>
+        <message>
+            <source>one name or number a line</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>un nom ou numéro par ligne</translation>
+        </message>
+        <message>
+            <source>&amp;Title</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>&amp;Titre</translation>
+        </message>
+        <message>
+            <source>Fau&amp;lts</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>Défau&amp;ts</translation>
+        </message>
+        <message>
+            <source>&amp;Blades, edge</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>Jauges, ré&amp;glet</translation>
+        </message>
+        <message>
+            <source>&amp;Minutes</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>&amp;Minutes</translation>
+        </message>
+        <message>
+            <source>&amp;Number</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>&amp;Nombre</translation>
+        </message>
+        <message>
+            <source>Level {level} · {name}</source>
+            <extracomment>ui/class_maker_fields.py, ui/class_paper_dialog.py, ui/practice_choice.py</extracomment>
+            <translation>Niveau {level} · {name}</translation>
+        </message>
+        <message>
+            <source>&amp;Up</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>&amp;Monter</translation>
+        </message>
+        <message>
+            <source>Do&amp;wn</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>&amp;Descendre</translation>
+        </message>
+        <message>
+            <source>&amp;Exercises</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>&amp;Exercices</translation>
+        </message>
+        <message>
+            <source>&amp;In this set, in order</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>&amp;Dans cette série, dans l'ordre</translation>
+        </message>
+        <message>
+            <source>the same for everyone</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>les mêmes pour tous</translation>
+        </message>
+        <message>
+            <source>one of their own for each pupil</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>un propre à chaque élève</translation>
+        </message>
+        <message>
+            <source>as the exercise has them</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>comme l'exercice les a</translation>
+        </message>
+        <message>
+            <source>metric, too</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>métriques aussi</translation>
+        </message>
+        <message>
+            <source>in inches, too</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>en pouces aussi</translation>
+        </message>
+        <message>
+            <source>Pu&amp;pils (not in the code; for the key, and to see who is missing)</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>É&amp;lèves (pas dans le code ; pour le corrigé, et voir qui manque)</translation>
+        </message>
+        <message>
+            <source>Draw ane&amp;w</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>Tirer de nou&amp;veau</translation>
+        </message>
+        <message>
+            <source>Add an exercise: a set has one at least</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>Ajoutez un exercice : une série en a au moins un</translation>
         </message>
         <message>
             <source>Worksheet of an exercise</source>
@@ -11859,6 +11874,16 @@
             <translation>{danger} ({times} fois)</translation>
         </message>
         <message>
+            <source>Magneto and installation files (*.json);;All files (*)</source>
+            <extracomment>ui/doors.py</extracomment>
+            <translation>Fichiers de magnéto et d'installation (*.json);;Tous les fichiers (*)</translation>
+        </message>
+        <message>
+            <source>Tables (*.csv *.tsv *.txt);;All files (*)</source>
+            <extracomment>ui/doors.py</extracomment>
+            <translation>Tables (*.csv *.tsv *.txt);;Tous les fichiers (*)</translation>
+        </message>
+        <message>
             <source>Drag the rotor or cam, the backplate, or the contact screw; or take one in hand with 1, 2, 3 and turn it with the arrow keys, Page Up and Page Down, or the wheel: ten times finer with Shift, coarser with Alt. A dragged rotor catches at contacts just open, top of lobe, E-gap and neutral; Alt lets it pass. Double-click puts a part back. Space holds the rotor or lets it go. In the drive end, left and right move the magneto flange, up and down the disc, one tooth at a time. Ctrl and the wheel zoom, the middle button pans. Numbers can be typed with their unit: 1.5°, 9 thou, 0.23 mm.
 
 Positive angles go the way the rotor turns in service; a positive contact-screw angle brings the contacts closer.</source>
@@ -11868,9 +11893,34 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
 Les angles positifs vont dans le sens où le rotor tourne en service ; un angle de vis de contact positif rapproche les contacts.</translation>
         </message>
         <message>
+            <source>magview {version}: a training and planning aid; the maker's current manual governs.</source>
+            <extracomment>ui/doors.py</extracomment>
+            <translation>magview {version} : une aide à la formation et à la préparation ; le manuel en vigueur du constructeur fait foi.</translation>
+        </message>
+        <message>
             <source>Keys and cautions</source>
             <extracomment>ui/doors.py, ui/job_reports.py, ui/practice_menus.py</extracomment>
             <translation>Touches et mises en garde</translation>
+        </message>
+        <message>
+            <source>Open a magneto or an installation</source>
+            <extracomment>ui/doors.py</extracomment>
+            <translation>Ouvrir une magnéto ou une installation</translation>
+        </message>
+        <message>
+            <source>Open a table of the lift</source>
+            <extracomment>ui/doors.py, ui/own_files_work.py</extracomment>
+            <translation>Ouvrir une table de la levée</translation>
+        </message>
+        <message>
+            <source>Save the magneto</source>
+            <extracomment>ui/doors.py, ui/lift_dialog.py</extracomment>
+            <translation>Enregistrer la magnéto</translation>
+        </message>
+        <message>
+            <source>Saved {name}.</source>
+            <extracomment>ui/doors.py, ui/lift_dialog.py, ui/plot_sheet.py, ui/practice_window.py</extracomment>
+            <translation>Enregistré {name}.</translation>
         </message>
         <message>
             <source>Both faces of the disc: drive flange outside, magneto flange inside.</source>
@@ -11926,6 +11976,11 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <source>{name}: a picture's name must end in {kinds}</source>
             <extracomment>ui/export.py</extracomment>
             <translation>{name} : un nom d'image doit finir par {kinds}</translation>
+        </message>
+        <message>
+            <source>there are no fonts to print with; on Debian or Ubuntu fonts-dejavu-core has some</source>
+            <extracomment>ui/export.py</extracomment>
+            <translation>il n'y a pas de polices pour imprimer ; sous Debian ou Ubuntu, fonts-dejavu-core en fournit</translation>
         </message>
         <message>
             <source>{name}: cannot be written: {reason}</source>
@@ -12308,6 +12363,21 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <translation>Manque encore : {what}.</translation>
         </message>
         <message>
+            <source>at {hours} h: gap {value}, between {low} and {high} 95 times in 100</source>
+            <extracomment>ui/job_drift_sheet.py</extracomment>
+            <translation>à {hours} h : écartement {value}, entre {low} et {high} 95 fois sur 100</translation>
+        </message>
+        <message>
+            <source>at {hours} h: opening {value}, between {low} and {high} 95 times in 100</source>
+            <extracomment>ui/job_drift_sheet.py</extracomment>
+            <translation>à {hours} h : ouverture {value}, entre {low} et {high} 95 fois sur 100</translation>
+        </message>
+        <message>
+            <source>at {hours} h: fires {value} before top dead centre, between {low} and {high} 95 times in 100</source>
+            <extracomment>ui/job_drift_sheet.py</extracomment>
+            <translation>à {hours} h : allume {value} avant le point mort haut, entre {low} et {high} 95 fois sur 100</translation>
+        </message>
+        <message>
             <source>Drift of gap and timing</source>
             <extracomment>ui/job_drift_sheet.py</extracomment>
             <translation>Dérive de l'écartement et du calage</translation>
@@ -12323,19 +12393,14 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <translation>retard d'ouverture [° rotor]</translation>
         </message>
         <message>
+            <source>fires BTDC [crank deg]</source>
+            <extracomment>ui/job_drift_sheet.py</extracomment>
+            <translation>allumage avant PMH [° vil.]</translation>
+        </message>
+        <message>
             <source>largest gap [{unit}]</source>
             <extracomment>ui/job_drift_sheet.py, ui/plot_lift.py, ui/plot_trials.py, ui/plot_wear.py</extracomment>
             <translation>écartement max. [{unit}]</translation>
-        </message>
-        <message>
-            <source>at {hours} h: gap {value}, between {low} and {high} 95 times in 100</source>
-            <extracomment>ui/job_drift_sheet.py</extracomment>
-            <translation>à {hours} h : écartement {value}, entre {low} et {high} 95 fois sur 100</translation>
-        </message>
-        <message>
-            <source>at {hours} h: opening {value}, between {low} and {high} 95 times in 100</source>
-            <extracomment>ui/job_drift_sheet.py</extracomment>
-            <translation>à {hours} h : ouverture {value}, entre {low} et {high} 95 fois sur 100</translation>
         </message>
         <message>
             <source>largest gap found [mm]</source>
@@ -12356,6 +12421,16 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <source>opening left [rotor deg]</source>
             <extracomment>ui/job_drift_sheet.py</extracomment>
             <translation>ouverture laissée [° rotor]</translation>
+        </message>
+        <message>
+            <source>fires found [crank deg BTDC]</source>
+            <extracomment>ui/job_drift_sheet.py</extracomment>
+            <translation>allumage trouvé [° vilebrequin avant PMH]</translation>
+        </message>
+        <message>
+            <source>fires left [crank deg BTDC]</source>
+            <extracomment>ui/job_drift_sheet.py</extracomment>
+            <translation>allumage laissé [° vilebrequin avant PMH]</translation>
         </message>
         <message>
             <source>found</source>
@@ -12713,21 +12788,6 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <translation>Longueurs en &amp;pouces</translation>
         </message>
         <message>
-            <source>Light colours</source>
-            <extracomment>ui/job_menus.py, ui/menu_maker.py</extracomment>
-            <translation>Couleurs claires</translation>
-        </message>
-        <message>
-            <source>Dark colours</source>
-            <extracomment>ui/job_menus.py, ui/menu_maker.py</extracomment>
-            <translation>Couleurs sombres</translation>
-        </message>
-        <message>
-            <source>High contrast colours</source>
-            <extracomment>ui/job_menus.py, ui/menu_maker.py</extracomment>
-            <translation>Couleurs à fort contraste</translation>
-        </message>
-        <message>
             <source>&amp;Keys and cautions</source>
             <extracomment>ui/job_menus.py, ui/menus.py, ui/practice_menus.py</extracomment>
             <translation>&amp;Touches et mises en garde</translation>
@@ -13074,7 +13134,7 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
         </message>
         <message>
             <source>How sure the setting is</source>
-            <extracomment>ui/job_sources.py, ui/window.py</extracomment>
+            <extracomment>ui/job_sources.py, ui/panes.py</extracomment>
             <translation>Sûreté du réglage</translation>
         </message>
         <message>
@@ -13243,34 +13303,9 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <translation>Recharger la fiche de son fichier ?</translation>
         </message>
         <message>
-            <source>What was entered here and is not in the file is given up; save it elsewhere first.</source>
-            <extracomment>ui/job_window.py</extracomment>
-            <translation>Ce qui a été saisi ici et n'est pas dans le fichier est abandonné ; l'enregistrer d'abord ailleurs.</translation>
-        </message>
-        <message>
-            <source>&amp;Keep what is here</source>
-            <extracomment>ui/job_window.py</extracomment>
-            <translation>&amp;Garder ce qui est ici</translation>
-        </message>
-        <message>
             <source>Not saved: {sentence}.</source>
             <extracomment>ui/job_window.py</extracomment>
             <translation>Non enregistré : {sentence}.</translation>
-        </message>
-        <message>
-            <source>&amp;Save as…</source>
-            <extracomment>ui/job_window.py, ui/report_dialog.py</extracomment>
-            <translation>Enregistrer &amp;sous…</translation>
-        </message>
-        <message>
-            <source>Close &amp;without saving</source>
-            <extracomment>ui/job_window.py, ui/practice_window.py</extracomment>
-            <translation>Fermer sans &amp;enregistrer</translation>
-        </message>
-        <message>
-            <source>&amp;Go on</source>
-            <extracomment>ui/job_window.py, ui/practice_window.py</extracomment>
-            <translation>&amp;Continuer</translation>
         </message>
         <message>
             <source>Read only: {file}</source>
@@ -13308,6 +13343,31 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <translation>Enregistré ; désormais dans {file}.</translation>
         </message>
         <message>
+            <source>&amp;Keep what is here</source>
+            <extracomment>ui/job_window.py</extracomment>
+            <translation>&amp;Garder ce qui est ici</translation>
+        </message>
+        <message>
+            <source>What was entered here and is not in the file is given up; save it elsewhere first.</source>
+            <extracomment>ui/job_window.py</extracomment>
+            <translation>Ce qui a été saisi ici et n'est pas dans le fichier est abandonné ; l'enregistrer d'abord ailleurs.</translation>
+        </message>
+        <message>
+            <source>&amp;Save as…</source>
+            <extracomment>ui/job_window.py, ui/report_dialog.py</extracomment>
+            <translation>Enregistrer &amp;sous…</translation>
+        </message>
+        <message>
+            <source>Close &amp;without saving</source>
+            <extracomment>ui/job_window.py, ui/practice_window.py</extracomment>
+            <translation>Fermer sans &amp;enregistrer</translation>
+        </message>
+        <message>
+            <source>&amp;Go on</source>
+            <extracomment>ui/job_window.py, ui/practice_window.py</extracomment>
+            <translation>&amp;Continuer</translation>
+        </message>
+        <message>
             <source>✗ Not saved</source>
             <extracomment>ui/job_window.py</extracomment>
             <translation>✗ Non enregistré</translation>
@@ -13316,6 +13376,146 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <source>✓ Saved in {file}</source>
             <extracomment>ui/job_window.py</extracomment>
             <translation>✓ Enregistré dans {file}</translation>
+        </message>
+        <message>
+            <source>{crank}° of crank early = {rotor}° of rotor = {piston} of piston travel.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>{crank}° de vilebrequin en avance = {rotor}° de rotor = {piston} de course du piston.</translation>
+        </message>
+        <message>
+            <source>{crank}° of crank late = {rotor}° of rotor = {piston} of piston travel.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>{crank}° de vilebrequin en retard = {rotor}° de rotor = {piston} de course du piston.</translation>
+        </message>
+        <message>
+            <source>Left</source>
+            <extracomment>ui/lamp_box.py, ui/practice_sight.py</extracomment>
+            <translation>Gauche</translation>
+        </message>
+        <message>
+            <source>Right</source>
+            <extracomment>ui/lamp_box.py, ui/practice_sight.py</extracomment>
+            <translation>Droite</translation>
+        </message>
+        <message>
+            <source>Where it fires, crank degrees before top dead centre</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Où elle allume, degrés de vilebrequin avant le point mort haut</translation>
+        </message>
+        <message>
+            <source>Crank from No. 1's firing top dead centre, positive the way the engine turns</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Vilebrequin depuis le point mort haut d'allumage du n° 1, positif dans le sens du moteur</translation>
+        </message>
+        <message>
+            <source>Cran&amp;k</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>&amp;Vilebrequin</translation>
+        </message>
+        <message>
+            <source>At the timing wanted.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Au calage voulu.</translation>
+        </message>
+        <message>
+            <source>Lamp reads</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>La lampe lit</translation>
+        </message>
+        <message>
+            <source>Fires now</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Allume à présent</translation>
+        </message>
+        <message>
+            <source>Show this magneto's coupling</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Montrer l'accouplement de cette magnéto</translation>
+        </message>
+        <message>
+            <source>To firing</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>À l'allumage</translation>
+        </message>
+        <message>
+            <source>To TDC</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Au PMH</translation>
+        </message>
+        <message>
+            <source>⚠ The internal timing is out of limits: put that right first, no tooth makes up for it.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>⚠ Le calage interne est hors limites : le corriger d'abord, aucune dent ne le compense.</translation>
+        </message>
+        <message>
+            <source>⚠ The installation does not fit together: {mismatch}.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>⚠ L'installation ne va pas ensemble : {mismatch}.</translation>
+        </message>
+        <message>
+            <source>The magneto is off the engine: all this holds once it is refitted by its marks.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>La magnéto est déposée du moteur : tout ceci vaut une fois qu'elle est remontée selon ses repères.</translation>
+        </message>
+        <message>
+            <source>The contacts were set anew since the lamp was read: with the teeth as found it would now read {found}. Both magnetos are shown with this one's internal setting.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Les contacts ont été réglés de nouveau depuis la lecture de la lampe : avec les dents trouvées, elle lirait maintenant {found}. Les deux magnétos sont montrées avec le réglage interne de celle-ci.</translation>
+        </message>
+        <message>
+            <source>With this setting the contacts never open and close: there is no timing to read.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Avec ce réglage, les contacts ne s'ouvrent et ne se ferment jamais : il n'y a pas de calage à lire.</translation>
+        </message>
+        <message>
+            <source>Tolerance ±{tolerance}° of crank.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Tolérance ±{tolerance}° de vilebrequin.</translation>
+        </message>
+        <message>
+            <source>Left: {line}</source>
+            <extracomment>ui/lamp_box.py, ui/practice_notebook.py</extracomment>
+            <translation>Gauche : {line}</translation>
+        </message>
+        <message>
+            <source>Right: {line}</source>
+            <extracomment>ui/lamp_box.py, ui/practice_notebook.py</extracomment>
+            <translation>Droite : {line}</translation>
+        </message>
+        <message>
+            <source>left magneto, lamp reads</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>magnéto gauche, la lampe lit</translation>
+        </message>
+        <message>
+            <source>right magneto, lamp reads</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>magnéto droite, la lampe lit</translation>
+        </message>
+        <message>
+            <source>left magneto, wanted</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>magnéto gauche, voulu</translation>
+        </message>
+        <message>
+            <source>right magneto, wanted</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>magnéto droite, voulu</translation>
+        </message>
+        <message>
+            <source>left magneto fires now</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>la magnéto gauche allume à présent</translation>
+        </message>
+        <message>
+            <source>right magneto fires now</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>la magnéto droite allume à présent</translation>
+        </message>
+        <message>
+            <source>Single</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Unique</translation>
         </message>
         <message>
             <source>Prove the lead before touching the propeller: plug out, meter from the lead's plug to the case: ground with the switch off, none with it on. A lead that shows no ground with the switch off leaves the magneto live. Treat the propeller as live all the same.</source>
@@ -13478,19 +13678,9 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <translation>{readings} lectures ; les contacts lèvent de {top} mm ; dispersion {noise} mm.</translation>
         </message>
         <message>
-            <source>Save the magneto</source>
-            <extracomment>ui/lift_dialog.py, ui/window.py</extracomment>
-            <translation>Enregistrer la magnéto</translation>
-        </message>
-        <message>
             <source>Magneto (*.json)</source>
             <extracomment>ui/lift_dialog.py, ui/trials_panel.py</extracomment>
             <translation>Magnéto (*.json)</translation>
-        </message>
-        <message>
-            <source>Saved {name}.</source>
-            <extracomment>ui/lift_dialog.py, ui/plot_sheet.py, ui/practice_window.py, ui/window.py</extracomment>
-            <translation>Enregistré {name}.</translation>
         </message>
         <message>
             <source>Put on the &amp;bench</source>
@@ -13573,9 +13763,39 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <translation>indiquer l'unité des lectures</translation>
         </message>
         <message>
+            <source>Light colours</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>Couleurs claires</translation>
+        </message>
+        <message>
+            <source>Dark colours</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>Couleurs sombres</translation>
+        </message>
+        <message>
+            <source>High contrast colours</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>Couleurs à fort contraste</translation>
+        </message>
+        <message>
             <source>&amp;Guide</source>
             <extracomment>ui/menu_maker.py</extracomment>
             <translation>&amp;Guide</translation>
+        </message>
+        <message>
+            <source>Zoom &amp;in</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>&amp;Zoom avant</translation>
+        </message>
+        <message>
+            <source>Zoom &amp;out</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>Zoom a&amp;rrière</translation>
+        </message>
+        <message>
+            <source>&amp;Whole picture</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>I&amp;mage entière</translation>
         </message>
         <message>
             <source>&amp;Open magneto or installation…</source>
@@ -13686,21 +13906,6 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <source>&amp;Follow the contacts when zoomed</source>
             <extracomment>ui/menus.py</extracomment>
             <translation>&amp;Suivre les contacts au zoom</translation>
-        </message>
-        <message>
-            <source>Zoom &amp;in</source>
-            <extracomment>ui/menus.py, ui/practice_menus.py</extracomment>
-            <translation>&amp;Zoom avant</translation>
-        </message>
-        <message>
-            <source>Zoom &amp;out</source>
-            <extracomment>ui/menus.py, ui/practice_menus.py</extracomment>
-            <translation>Zoom a&amp;rrière</translation>
-        </message>
-        <message>
-            <source>&amp;Whole picture</source>
-            <extracomment>ui/menus.py, ui/practice_menus.py</extracomment>
-            <translation>I&amp;mage entière</translation>
         </message>
         <message>
             <source>&amp;Projector mode</source>
@@ -13928,16 +14133,6 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <translation>{file} existe déjà, et contient autre chose. Le remplacer ?</translation>
         </message>
         <message>
-            <source>&amp;Replace it</source>
-            <extracomment>ui/own_files_work.py</extracomment>
-            <translation>&amp;Remplacer</translation>
-        </message>
-        <message>
-            <source>Open a table of the lift</source>
-            <extracomment>ui/own_files_work.py, ui/window.py</extracomment>
-            <translation>Ouvrir une table de la levée</translation>
-        </message>
-        <message>
             <source>&amp;Use this lift</source>
             <extracomment>ui/own_files_work.py</extracomment>
             <translation>&amp;Utiliser cette levée</translation>
@@ -13961,6 +14156,11 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <source>opening {file}</source>
             <extracomment>ui/own_files_work.py</extracomment>
             <translation>ouverture de {file}</translation>
+        </message>
+        <message>
+            <source>&amp;Replace it</source>
+            <extracomment>ui/own_files_work.py</extracomment>
+            <translation>&amp;Remplacer</translation>
         </message>
         <message>
             <source>&amp;Leave it</source>
@@ -14265,6 +14465,51 @@ Sans source : {bare}</translation>
             <source>✓ {page}</source>
             <extracomment>ui/own_window.py</extracomment>
             <translation>✓ {page}</translation>
+        </message>
+        <message>
+            <source>&amp;Internal</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>&amp;Interne</translation>
+        </message>
+        <message>
+            <source>Internal timing</source>
+            <extracomment>ui/panes.py, ui/uncertainty_panel.py</extracomment>
+            <translation>Calage interne</translation>
+        </message>
+        <message>
+            <source>En&amp;gine</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>&amp;Moteur</translation>
+        </message>
+        <message>
+            <source>&amp;Lead</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>Fi&amp;l</translation>
+        </message>
+        <message>
+            <source>&amp;Trials</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>&amp;Essais</translation>
+        </message>
+        <message>
+            <source>Trials, and what to try next</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>Essais, et quoi essayer ensuite</translation>
+        </message>
+        <message>
+            <source>Unce&amp;rtainty</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>Ince&amp;rtitude</translation>
+        </message>
+        <message>
+            <source>&amp;Wear</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>&amp;Usure</translation>
+        </message>
+        <message>
+            <source>Wear and drift</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>Usure et dérive</translation>
         </message>
         <message>
             <source>Moves that would put it right, best first</source>
@@ -15102,16 +15347,6 @@ Sans source : {bare}</translation>
             <translation>Magnéto droite</translation>
         </message>
         <message>
-            <source>Left: {line}</source>
-            <extracomment>ui/practice_notebook.py, ui/timing_panel.py</extracomment>
-            <translation>Gauche : {line}</translation>
-        </message>
-        <message>
-            <source>Right: {line}</source>
-            <extracomment>ui/practice_notebook.py, ui/timing_panel.py</extracomment>
-            <translation>Droite : {line}</translation>
-        </message>
-        <message>
             <source>there is nothing to write down yet</source>
             <extracomment>ui/practice_notebook.py</extracomment>
             <translation>il n'y a encore rien à noter</translation>
@@ -15260,16 +15495,6 @@ Sans source : {bare}</translation>
             <source>Turning the propeller</source>
             <extracomment>ui/practice_sight.py</extracomment>
             <translation>Rotation de l'hélice</translation>
-        </message>
-        <message>
-            <source>Left</source>
-            <extracomment>ui/practice_sight.py, ui/timing_panel.py</extracomment>
-            <translation>Gauche</translation>
-        </message>
-        <message>
-            <source>Right</source>
-            <extracomment>ui/practice_sight.py, ui/timing_panel.py</extracomment>
-            <translation>Droite</translation>
         </message>
         <message>
             <source>About {minutes} minutes. Time is a guide and is not marked.</source>
@@ -15452,29 +15677,14 @@ Sans source : {bare}</translation>
             <translation>&amp;Remettre…</translation>
         </message>
         <message>
-            <source>Hand in</source>
-            <extracomment>ui/practice_window.py</extracomment>
-            <translation>Remettre</translation>
-        </message>
-        <message>
             <source>Hand in now?</source>
             <extracomment>ui/practice_window.py</extracomment>
             <translation>Remettre maintenant ?</translation>
         </message>
         <message>
-            <source>Then the true values are shown, and nothing more can be done.</source>
+            <source>Hand in</source>
             <extracomment>ui/practice_window.py</extracomment>
-            <translation>Les valeurs vraies sont alors montrées, et rien de plus ne peut être fait.</translation>
-        </message>
-        <message>
-            <source>&amp;Hand in</source>
-            <extracomment>ui/practice_window.py</extracomment>
-            <translation>&amp;Remettre</translation>
-        </message>
-        <message>
-            <source>&amp;Go on working</source>
-            <extracomment>ui/practice_window.py</extracomment>
-            <translation>&amp;Continuer</translation>
+            <translation>Remettre</translation>
         </message>
         <message>
             <source>Save the attempt</source>
@@ -15505,6 +15715,21 @@ Sans source : {bare}</translation>
             <source>&amp;1 Task</source>
             <extracomment>ui/practice_window.py</extracomment>
             <translation>&amp;1 Tâche</translation>
+        </message>
+        <message>
+            <source>&amp;Hand in</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation>&amp;Remettre</translation>
+        </message>
+        <message>
+            <source>&amp;Go on working</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation>&amp;Continuer</translation>
+        </message>
+        <message>
+            <source>Then the true values are shown, and nothing more can be done.</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation>Les valeurs vraies sont alors montrées, et rien de plus ne peut être fait.</translation>
         </message>
         <message>
             <source>practice</source>
@@ -15780,11 +16005,6 @@ Sans source : {bare}</translation>
             <source>Nothing has changed.</source>
             <extracomment>ui/present_covers.py</extracomment>
             <translation>Rien n'a changé.</translation>
-        </message>
-        <message>
-            <source>there are no fonts to print with; on Debian or Ubuntu fonts-dejavu-core has some</source>
-            <extracomment>ui/print_guide.py, ui/print_pdf.py</extracomment>
-            <translation>il n'y a pas de polices pour imprimer ; sous Debian ou Ubuntu, fonts-dejavu-core en fournit</translation>
         </message>
         <message>
             <source>{title} · magview {version} · page {number} of {count}</source>
@@ -16147,24 +16367,54 @@ Sans source : {bare}</translation>
             <translation>Seconde</translation>
         </message>
         <message>
+            <source>Teeth moved from as found</source>
+            <extracomment>ui/teeth_box.py, ui/timing_panel.py</extracomment>
+            <translation>Dents déplacées depuis l'état trouvé</translation>
+        </message>
+        <message>
+            <source>&amp;As found</source>
+            <extracomment>ui/teeth_box.py</extracomment>
+            <translation>&amp;Tel que trouvé</translation>
+        </message>
+        <message>
+            <source>Paint new &amp;marks</source>
+            <extracomment>ui/teeth_box.py</extracomment>
+            <translation>Nouveaux re&amp;pères</translation>
+        </message>
+        <message>
+            <source>Marks in line across drive flange, disc and magneto flange, as they stand now</source>
+            <extracomment>ui/teeth_box.py</extracomment>
+            <translation>Repères en ligne en travers de la bride d'entraînement, du disque et de la bride de la magnéto, dans leur état actuel</translation>
+        </message>
+        <message>
+            <source>{name}: one tooth against rotation</source>
+            <extracomment>ui/teeth_box.py</extracomment>
+            <translation>{name} : une dent en sens inverse de la rotation</translation>
+        </message>
+        <message>
+            <source>{name}: one tooth with rotation</source>
+            <extracomment>ui/teeth_box.py</extracomment>
+            <translation>{name} : une dent dans le sens de rotation</translation>
+        </message>
+        <message>
+            <source>Magneto flange on the disc</source>
+            <extracomment>ui/teeth_box.py</extracomment>
+            <translation>Bride de la magnéto sur le disque</translation>
+        </message>
+        <message>
+            <source>Disc on the drive</source>
+            <extracomment>ui/teeth_box.py</extracomment>
+            <translation>Disque sur l'entraînement</translation>
+        </message>
+        <message>
+            <source>With rotation is {way} seen from the drive end.</source>
+            <extracomment>ui/teeth_box.py</extracomment>
+            <translation>Le sens de rotation est {way}, vu côté entraînement.</translation>
+        </message>
+        <message>
             <source>Before turning the crank: switch off, switch lead grounded and proved, plugs out, wheels chocked, nobody in the propeller's arc. Paint marks on disc, both flanges and engine before taking anything apart; move one tooth at a time; approach every reading in the direction of rotation, so that backlash is taken up. The maker's current manual and local rules govern.</source>
             <extracomment>ui/timing_panel.py</extracomment>
             <translation>Avant de tourner le vilebrequin : contacteur sur arrêt, fil de masse à la masse et prouvé, bougies déposées, roues calées, personne dans le champ de l'hélice. Peindre des repères sur le disque, les deux brides et le moteur avant tout démontage ; déplacer une dent à la fois ; approcher chaque lecture dans le sens de rotation, pour rattraper le jeu. Le manuel en vigueur du constructeur et les règles locales font foi.</translation>
-        </message>
-        <message>
-            <source>{crank}° of crank early = {rotor}° of rotor = {piston} of piston travel.</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>{crank}° de vilebrequin en avance = {rotor}° de rotor = {piston} de course du piston.</translation>
-        </message>
-        <message>
-            <source>{crank}° of crank late = {rotor}° of rotor = {piston} of piston travel.</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>{crank}° de vilebrequin en retard = {rotor}° de rotor = {piston} de course du piston.</translation>
-        </message>
-        <message>
-            <source>Teeth moved from as found</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Dents déplacées depuis l'état trouvé</translation>
         </message>
         <message>
             <source>Teeth moved from as found, left magneto</source>
@@ -16210,156 +16460,6 @@ Sans source : {bare}</translation>
             <source>⚠ Treat the propeller as live: switch off, lead proved, plugs out, wheels chocked.</source>
             <extracomment>ui/timing_panel.py</extracomment>
             <translation>⚠ Traiter l'hélice comme active : contacteur sur arrêt, fil prouvé, bougies déposées, roues calées.</translation>
-        </message>
-        <message>
-            <source>Where it fires, crank degrees before top dead centre</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Où elle allume, degrés de vilebrequin avant le point mort haut</translation>
-        </message>
-        <message>
-            <source>Crank from No. 1's firing top dead centre, positive the way the engine turns</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Vilebrequin depuis le point mort haut d'allumage du n° 1, positif dans le sens du moteur</translation>
-        </message>
-        <message>
-            <source>Cran&amp;k</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>&amp;Vilebrequin</translation>
-        </message>
-        <message>
-            <source>&amp;As found</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>&amp;Tel que trouvé</translation>
-        </message>
-        <message>
-            <source>Paint new &amp;marks</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Nouveaux re&amp;pères</translation>
-        </message>
-        <message>
-            <source>Marks in line across drive flange, disc and magneto flange, as they stand now</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Repères en ligne en travers de la bride d'entraînement, du disque et de la bride de la magnéto, dans leur état actuel</translation>
-        </message>
-        <message>
-            <source>At the timing wanted.</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Au calage voulu.</translation>
-        </message>
-        <message>
-            <source>Lamp reads</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>La lampe lit</translation>
-        </message>
-        <message>
-            <source>Fires now</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Allume à présent</translation>
-        </message>
-        <message>
-            <source>Show this magneto's coupling</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Montrer l'accouplement de cette magnéto</translation>
-        </message>
-        <message>
-            <source>To firing</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>À l'allumage</translation>
-        </message>
-        <message>
-            <source>To TDC</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Au PMH</translation>
-        </message>
-        <message>
-            <source>{name}: one tooth against rotation</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>{name} : une dent en sens inverse de la rotation</translation>
-        </message>
-        <message>
-            <source>{name}: one tooth with rotation</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>{name} : une dent dans le sens de rotation</translation>
-        </message>
-        <message>
-            <source>⚠ The internal timing is out of limits: put that right first, no tooth makes up for it.</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>⚠ Le calage interne est hors limites : le corriger d'abord, aucune dent ne le compense.</translation>
-        </message>
-        <message>
-            <source>⚠ The installation does not fit together: {mismatch}.</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>⚠ L'installation ne va pas ensemble : {mismatch}.</translation>
-        </message>
-        <message>
-            <source>The magneto is off the engine: all this holds once it is refitted by its marks.</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>La magnéto est déposée du moteur : tout ceci vaut une fois qu'elle est remontée selon ses repères.</translation>
-        </message>
-        <message>
-            <source>The contacts were set anew since the lamp was read: with the teeth as found it would now read {found}. Both magnetos are shown with this one's internal setting.</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Les contacts ont été réglés de nouveau depuis la lecture de la lampe : avec les dents trouvées, elle lirait maintenant {found}. Les deux magnétos sont montrées avec le réglage interne de celle-ci.</translation>
-        </message>
-        <message>
-            <source>With this setting the contacts never open and close: there is no timing to read.</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Avec ce réglage, les contacts ne s'ouvrent et ne se ferment jamais : il n'y a pas de calage à lire.</translation>
-        </message>
-        <message>
-            <source>Tolerance ±{tolerance}° of crank.</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Tolérance ±{tolerance}° de vilebrequin.</translation>
-        </message>
-        <message>
-            <source>left magneto, lamp reads</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>magnéto gauche, la lampe lit</translation>
-        </message>
-        <message>
-            <source>right magneto, lamp reads</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>magnéto droite, la lampe lit</translation>
-        </message>
-        <message>
-            <source>left magneto, wanted</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>magnéto gauche, voulu</translation>
-        </message>
-        <message>
-            <source>right magneto, wanted</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>magnéto droite, voulu</translation>
-        </message>
-        <message>
-            <source>left magneto fires now</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>la magnéto gauche allume à présent</translation>
-        </message>
-        <message>
-            <source>right magneto fires now</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>la magnéto droite allume à présent</translation>
-        </message>
-        <message>
-            <source>Magneto flange on the disc</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Bride de la magnéto sur le disque</translation>
-        </message>
-        <message>
-            <source>Disc on the drive</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Disque sur l'entraînement</translation>
-        </message>
-        <message>
-            <source>Single</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Unique</translation>
-        </message>
-        <message>
-            <source>With rotation is {way} seen from the drive end.</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Le sens de rotation est {way}, vu côté entraînement.</translation>
         </message>
         <message>
             <source>Take care: {mismatch}.</source>
@@ -16632,11 +16732,6 @@ Sans source : {bare}</translation>
             <translation>{chance} de chances d'être dans les limites ({how})</translation>
         </message>
         <message>
-            <source>Internal timing</source>
-            <extracomment>ui/uncertainty_panel.py, ui/window.py</extracomment>
-            <translation>Calage interne</translation>
-        </message>
-        <message>
             <source>Blade that passes</source>
             <extracomment>ui/uncertainty_panel.py</extracomment>
             <translation>Jauge qui passe</translation>
@@ -16772,6 +16867,11 @@ Sans source : {bare}</translation>
             <translation>Écartement aux jauges</translation>
         </message>
         <message>
+            <source>✗ Plate or screw was turned since: what was read before tells nothing of this setting; strike it out.</source>
+            <extracomment>ui/wear_panel.py</extracomment>
+            <translation>✗ Le plateau ou la vis a été tourné depuis : ce qui fut lu avant ne dit rien de ce réglage ; à rayer.</translation>
+        </message>
+        <message>
             <source>&amp;Use these rates</source>
             <extracomment>ui/wear_panel.py</extracomment>
             <translation>&amp;Utiliser ces taux</translation>
@@ -16792,64 +16892,9 @@ Sans source : {bare}</translation>
             <translation>Deux visites à des heures différentes donnent des taux.</translation>
         </message>
         <message>
-            <source>Magneto and installation files (*.json);;All files (*)</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>Fichiers de magnéto et d'installation (*.json);;Tous les fichiers (*)</translation>
-        </message>
-        <message>
-            <source>Tables (*.csv *.tsv *.txt);;All files (*)</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>Tables (*.csv *.tsv *.txt);;Tous les fichiers (*)</translation>
-        </message>
-        <message>
-            <source>&amp;Internal</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>&amp;Interne</translation>
-        </message>
-        <message>
-            <source>En&amp;gine</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>&amp;Moteur</translation>
-        </message>
-        <message>
-            <source>&amp;Lead</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>Fi&amp;l</translation>
-        </message>
-        <message>
-            <source>&amp;Trials</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>&amp;Essais</translation>
-        </message>
-        <message>
-            <source>Trials, and what to try next</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>Essais, et quoi essayer ensuite</translation>
-        </message>
-        <message>
-            <source>Unce&amp;rtainty</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>Ince&amp;rtitude</translation>
-        </message>
-        <message>
-            <source>&amp;Wear</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>&amp;Usure</translation>
-        </message>
-        <message>
-            <source>Wear and drift</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>Usure et dérive</translation>
-        </message>
-        <message>
-            <source>magview {version}: a training and planning aid; the maker's current manual governs.</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>magview {version} : une aide à la formation et à la préparation ; le manuel en vigueur du constructeur fait foi.</translation>
-        </message>
-        <message>
-            <source>Open a magneto or an installation</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>Ouvrir une magnéto ou une installation</translation>
+            <source>Read of another setting than the present one</source>
+            <extracomment>ui/wear_panel.py</extracomment>
+            <translation>Lu sur un autre réglage que l'actuel</translation>
         </message>
         <message>
             <source>The bench cannot be kept for after a crash: {error}</source>

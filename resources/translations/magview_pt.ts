@@ -104,6 +104,11 @@
             <translation>{name}: não é uma bancada conservada; o formato tem de ser "{wanted}"</translation>
         </message>
         <message>
+            <source>{name}: is damaged: an inspection lacks the setting it was noted at</source>
+            <extracomment>bench/autosave.py</extracomment>
+            <translation>{name}: está danificado: falta a uma inspeção a regulação em que foi anotada</translation>
+        </message>
+        <message>
             <source>{name}: is damaged: an angle is not a finite number</source>
             <extracomment>bench/autosave.py</extracomment>
             <translation>{name}: está danificado: um ângulo não é um número finito</translation>
@@ -345,7 +350,7 @@
         </message>
         <message>
             <source>Assumed: constant speed, linear core without losses, contacts that make and break at once, no load on the secondary while they are closed; illustrative unless the file's values are measured. At running speed this model's best opening lies past the E-gap: the maker's E-gap governs.</source>
-            <extracomment>bench/curves.py</extracomment>
+            <extracomment>bench/curves_coil.py</extracomment>
             <translation>Suposto: velocidade constante, núcleo linear sem perdas, contactos que fecham e abrem de imediato, nenhuma carga no secundário enquanto estão fechados; ilustrativo, salvo se os valores do ficheiro forem medidos. À velocidade de marcha a melhor abertura deste modelo fica depois do E-gap: vale o E-gap do fabricante.</translation>
         </message>
         <message>
@@ -520,7 +525,7 @@
         </message>
         <message>
             <source>switch on</source>
-            <extracomment>bench/describe.py, bench/lead_picture.py, ui/class_editor.py</extracomment>
+            <extracomment>bench/describe.py, bench/lead_picture.py, ui/class_editor_fields.py</extracomment>
             <translation>ligar</translation>
         </message>
         <message>
@@ -1090,7 +1095,7 @@
         </message>
         <message>
             <source>Magneto</source>
-            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/parts.py, job/sheet.py, practice/paper.py, spec/formats.py, ui/menus.py, ui/timing_panel.py</extracomment>
+            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/parts.py, job/sheet.py, practice/paper.py, spec/formats.py, ui/lamp_box.py, ui/menus.py</extracomment>
             <translation>Magneto</translation>
         </message>
         <message>
@@ -1205,17 +1210,17 @@
         </message>
         <message>
             <source>left</source>
-            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/words.py, ui/class_editor.py, ui/class_editor_rows.py, ui/job_drift_sheet.py, ui/job_kinds.py</extracomment>
+            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/words.py, ui/class_editor_fields.py, ui/class_editor_rows.py, ui/job_drift_sheet.py, ui/job_kinds.py</extracomment>
             <translation>esquerdo</translation>
         </message>
         <message>
             <source>right</source>
-            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/words.py, ui/class_editor.py, ui/class_editor_rows.py, ui/job_kinds.py</extracomment>
+            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/words.py, ui/class_editor_fields.py, ui/class_editor_rows.py, ui/job_kinds.py</extracomment>
             <translation>direito</translation>
         </message>
         <message>
             <source>single</source>
-            <extracomment>bench/own_engine_fields.py, job/document.py, ui/class_editor.py, ui/job_kinds.py</extracomment>
+            <extracomment>bench/own_engine_fields.py, job/document.py, ui/class_editor_fields.py, ui/job_kinds.py</extracomment>
             <translation>único</translation>
         </message>
         <message>
@@ -2225,7 +2230,7 @@
         </message>
         <message>
             <source>Straightedge</source>
-            <extracomment>bench/sureness.py, ui/class_editor.py, ui/practice_sight.py</extracomment>
+            <extracomment>bench/sureness.py, ui/class_editor_fields.py, ui/practice_sight.py</extracomment>
             <translation>Régua</translation>
         </message>
         <message>
@@ -2310,7 +2315,7 @@
         </message>
         <message>
             <source>Switch lead</source>
-            <extracomment>bench/told.py, classroom/blanks.py, ui/practice_notebook.py, ui/practice_work.py, ui/window.py</extracomment>
+            <extracomment>bench/told.py, classroom/blanks.py, ui/panes.py, ui/practice_notebook.py, ui/practice_work.py</extracomment>
             <translation>Cabo de massa</translation>
         </message>
         <message>
@@ -3055,7 +3060,7 @@
         </message>
         <message>
             <source>Timing to the engine</source>
-            <extracomment>classroom/blanks.py, ui/uncertainty_panel.py, ui/window.py</extracomment>
+            <extracomment>classroom/blanks.py, ui/panes.py, ui/uncertainty_panel.py</extracomment>
             <translation>Calagem ao motor</translation>
         </message>
         <message>
@@ -3615,7 +3620,7 @@
         </message>
         <message>
             <source>none</source>
-            <extracomment>classroom/key.py, practice/debrief.py, practice/report.py, ui/class_editor.py</extracomment>
+            <extracomment>classroom/key.py, practice/debrief.py, practice/report.py, ui/class_editor_fields.py</extracomment>
             <translation>nenhum</translation>
         </message>
         <message>
@@ -3840,7 +3845,7 @@
         </message>
         <message>
             <source>Pupils</source>
-            <extracomment>classroom/summary.py, ui/class_gather.py, ui/class_maker.py</extracomment>
+            <extracomment>classroom/summary.py, ui/class_gather.py, ui/class_maker_fields.py</extracomment>
             <translation>Alunos</translation>
         </message>
         <message>
@@ -5119,6 +5124,51 @@
             <translation>folga {limits}</translation>
         </message>
         <message>
+            <source>Largest gap [mm]</source>
+            <extracomment>job/drift_line.py</extracomment>
+            <translation>Folga máxima [mm]</translation>
+        </message>
+        <message>
+            <source>The gap moved {change} in 100 h (± {spread}); after 100 h more, at {at} h, it should read {value}, between {low} and {high} 95 times in 100.</source>
+            <extracomment>job/drift_line.py</extracomment>
+            <translation>A folga moveu-se {change} em 100 h (± {spread}); após mais 100 h, às {at} h, deve ler {value}, entre {low} e {high} 95 vezes em 100.</translation>
+        </message>
+        <message>
+            <source>The gap may leave its limits from {hours} h on.</source>
+            <extracomment>job/drift_line.py</extracomment>
+            <translation>A folga pode sair dos limites a partir das {hours} h.</translation>
+        </message>
+        <message>
+            <source>Opening from the E-gap [rotor °]</source>
+            <extracomment>job/drift_line.py</extracomment>
+            <translation>Abertura desde o E-gap [rotor °]</translation>
+        </message>
+        <message>
+            <source>The opening moved {change} in 100 h (± {spread}); after 100 h more, at {at} h, it should read {value}, between {low} and {high} 95 times in 100.</source>
+            <extracomment>job/drift_line.py</extracomment>
+            <translation>A abertura moveu-se {change} em 100 h (± {spread}); após mais 100 h, às {at} h, deve ler {value}, entre {low} e {high} 95 vezes em 100.</translation>
+        </message>
+        <message>
+            <source>The opening may leave its limits from {hours} h on.</source>
+            <extracomment>job/drift_line.py</extracomment>
+            <translation>A abertura pode sair dos limites a partir das {hours} h.</translation>
+        </message>
+        <message>
+            <source>Fires before top dead centre [crank °]</source>
+            <extracomment>job/drift_line.py</extracomment>
+            <translation>Inflama antes do ponto morto superior [° de cambota]</translation>
+        </message>
+        <message>
+            <source>The firing moved {change} of crank in 100 h (± {spread}), positive earlier; after 100 h more, at {at} h, it should read {value} before top dead centre, between {low} and {high} 95 times in 100.</source>
+            <extracomment>job/drift_line.py</extracomment>
+            <translation>A inflamação moveu-se {change} de cambota em 100 h (± {spread}), positivo mais cedo; após mais 100 h, às {at} h, deve ler {value} antes do ponto morto superior, entre {low} e {high} 95 vezes em 100.</translation>
+        </message>
+        <message>
+            <source>The firing may leave its limits from {hours} h on.</source>
+            <extracomment>job/drift_line.py</extracomment>
+            <translation>A inflamação pode sair dos limites a partir das {hours} h.</translation>
+        </message>
+        <message>
             <source>no reading of the lamp stands on the bench: enter on its Engine page what the lamp says now, after contacts and teeth were last moved</source>
             <extracomment>job/feeds.py</extracomment>
             <translation>na bancada não vale nenhuma leitura da lâmpada: introduzir na sua página Motor o que a lâmpada diz agora, depois de contactos e dentes terem sido mexidos pela última vez</translation>
@@ -5167,26 +5217,6 @@
             <source>with the plug in and the contacts closed nothing tells of the lead: open the contacts</source>
             <extracomment>job/feeds.py</extracomment>
             <translation>com a ficha metida e os contactos fechados nada diz do cabo: abrir os contactos</translation>
-        </message>
-        <message>
-            <source>The gap moved {change} in 100 h (± {spread}); after 100 h more, at {at} h, it should read {value}, between {low} and {high} 95 times in 100.</source>
-            <extracomment>job/history.py</extracomment>
-            <translation>A folga moveu-se {change} em 100 h (± {spread}); após mais 100 h, às {at} h, deve ler {value}, entre {low} e {high} 95 vezes em 100.</translation>
-        </message>
-        <message>
-            <source>The gap may leave its limits from {hours} h on.</source>
-            <extracomment>job/history.py</extracomment>
-            <translation>A folga pode sair dos limites a partir das {hours} h.</translation>
-        </message>
-        <message>
-            <source>The opening moved {change} in 100 h (± {spread}); after 100 h more, at {at} h, it should read {value}, between {low} and {high} 95 times in 100.</source>
-            <extracomment>job/history.py</extracomment>
-            <translation>A abertura moveu-se {change} em 100 h (± {spread}); após mais 100 h, às {at} h, deve ler {value}, entre {low} e {high} 95 vezes em 100.</translation>
-        </message>
-        <message>
-            <source>The opening may leave its limits from {hours} h on.</source>
-            <extracomment>job/history.py</extracomment>
-            <translation>A abertura pode sair dos limites a partir das {hours} h.</translation>
         </message>
         <message>
             <source>Next check as entered: at {hours} h or {day}.</source>
@@ -5262,16 +5292,6 @@
             <source>Fires left</source>
             <extracomment>job/history.py</extracomment>
             <translation>Inflama, deixado</translation>
-        </message>
-        <message>
-            <source>Largest gap [mm]</source>
-            <extracomment>job/history.py</extracomment>
-            <translation>Folga máxima [mm]</translation>
-        </message>
-        <message>
-            <source>Opening from the E-gap [rotor °]</source>
-            <extracomment>job/history.py</extracomment>
-            <translation>Abertura desde o E-gap [rotor °]</translation>
         </message>
         <message>
             <source>the magneto has no serial number on this sheet, so that no earlier one can be told to be its own</source>
@@ -5620,7 +5640,7 @@
         </message>
         <message>
             <source>Wanted</source>
-            <extracomment>job/parts.py, practice/report.py, ui/timing_panel.py</extracomment>
+            <extracomment>job/parts.py, practice/report.py, ui/lamp_box.py</extracomment>
             <translation>Desejado</translation>
         </message>
         <message>
@@ -6484,11 +6504,6 @@
             <translation>ajustado a {trials}</translation>
         </message>
         <message>
-            <source>a cam nothing like the file's</source>
-            <extracomment>physics/flank_fit.py</extracomment>
-            <translation>um came nada parecido com o do ficheiro</translation>
-        </message>
-        <message>
             <source>an inspection at {hours} h; hours lie between 0 and {most}</source>
             <extracomment>physics/inspection.py</extracomment>
             <translation>uma inspeção às {hours} h; as horas estão entre 0 e {most}</translation>
@@ -6605,7 +6620,7 @@
         </message>
         <message>
             <source>timing lamp</source>
-            <extracomment>physics/instruments.py, ui/class_editor.py</extracomment>
+            <extracomment>physics/instruments.py, ui/class_editor_fields.py</extracomment>
             <translation>lâmpada de calagem</translation>
         </message>
         <message>
@@ -7270,7 +7285,7 @@
         </message>
         <message>
             <source>spark plugs out</source>
-            <extracomment>practice/advice.py, practice/seen.py, ui/class_editor.py</extracomment>
+            <extracomment>practice/advice.py, practice/seen.py, ui/class_editor_fields.py</extracomment>
             <translation>velas fora</translation>
         </message>
         <message>
@@ -8165,7 +8180,7 @@
         </message>
         <message>
             <source>magneto on the engine</source>
-            <extracomment>practice/goals.py, practice/seen.py, ui/class_editor.py</extracomment>
+            <extracomment>practice/goals.py, practice/seen.py, ui/class_editor_fields.py</extracomment>
             <translation>magneto no motor</translation>
         </message>
         <message>
@@ -9215,7 +9230,7 @@
         </message>
         <message>
             <source>wheels chocked</source>
-            <extracomment>practice/seen.py, ui/class_editor.py</extracomment>
+            <extracomment>practice/seen.py, ui/class_editor_fields.py</extracomment>
             <translation>rodas calçadas</translation>
         </message>
         <message>
@@ -9240,7 +9255,7 @@
         </message>
         <message>
             <source>coupling marked</source>
-            <extracomment>practice/seen.py, ui/class_editor.py</extracomment>
+            <extracomment>practice/seen.py, ui/class_editor_fields.py</extracomment>
             <translation>acoplamento marcado</translation>
         </message>
         <message>
@@ -9734,9 +9749,9 @@
             <translation>firing_order começa por {first}; deve começar pelo cilindro 1</translation>
         </message>
         <message>
-            <source>rod_mm is {rod:g}; it must be longer than half the stroke, {crank:g}</source>
+            <source>rod_mm is {rod:g}; it must be longer than half the stroke, {crank:g} mm</source>
             <extracomment>spec/engine.py</extracomment>
-            <translation>rod_mm é {rod:g}; deve ser maior do que meio curso, {crank:g}</translation>
+            <translation>rod_mm é {rod:g}; deve ser maior do que meio curso, {crank:g} mm</translation>
         </message>
         <message>
             <source>articulation is for a radial engine; this one is {arrangement}</source>
@@ -9754,9 +9769,9 @@
             <translation>articulation.knuckle_angles_deg tem {count} valores; deve ter um para cada um dos {cylinders} cilindros</translation>
         </message>
         <message>
-            <source>articulation.link_rod_mm is {rod:g}; it must be longer than half the stroke and the knuckle radius together, {reach:g}</source>
+            <source>articulation.link_rod_mm is {rod:g}; it must be longer than half the stroke and the knuckle radius together, {reach:g} mm</source>
             <extracomment>spec/engine.py</extracomment>
-            <translation>articulation.link_rod_mm é {rod:g}; deve ser maior do que meio curso e o raio da articulação juntos, {reach:g}</translation>
+            <translation>articulation.link_rod_mm é {rod:g}; deve ser maior do que meio curso e o raio da articulação juntos, {reach:g} mm</translation>
         </message>
         <message>
             <source>not a number (NaN)</source>
@@ -10174,14 +10189,14 @@
             <translation>designed_setting.backplate_deg é {backplate:g}; deve estar em backplate.range_deg, [{low:g}, {high:g}]</translation>
         </message>
         <message>
-            <source>breaker.pivot_distance_mm is {distance:g}; the pivot must stand outside the lobe's top, {top:g} from the cam's centre</source>
+            <source>breaker.pivot_distance_mm is {distance:g}; the pivot must stand outside the lobe's top, {top:g} mm from the cam's centre</source>
             <extracomment>spec/magneto.py</extracomment>
-            <translation>breaker.pivot_distance_mm é {distance:g}; o eixo deve ficar fora do topo do ressalto, a {top:g} do centro do came</translation>
+            <translation>breaker.pivot_distance_mm é {distance:g}; o eixo deve ficar fora do topo do ressalto, a {top:g} mm do centro do came</translation>
         </message>
         <message>
-            <source>designed_setting.gap_mm is {gap:g}; it must be below the contact lift at the top of the lobe, {top_lift:.4g}</source>
+            <source>designed_setting.gap_mm is {gap:g}; it must be below the contact lift at the top of the lobe, {top_lift:.4g} mm</source>
             <extracomment>spec/magneto.py</extracomment>
-            <translation>designed_setting.gap_mm é {gap:g}; deve ser inferior ao levantamento do contacto no topo do ressalto, {top_lift:.4g}</translation>
+            <translation>designed_setting.gap_mm é {gap:g}; deve ser inferior ao levantamento do contacto no topo do ressalto, {top_lift:.4g} mm</translation>
         </message>
         <message>
             <source>angle_deg goes from {before:g} to {after:g}; it must increase</source>
@@ -10204,9 +10219,9 @@
             <translation>breaker.{field} falta; só um perfil medido o dispensa</translation>
         </message>
         <message>
-            <source>breaker.heel_arm_mm is {arm:g}; with it the heel reaches from {near:g} to {far:g} of the cam's centre, and must reach {radius:g}</source>
+            <source>breaker.heel_arm_mm is {arm:g}; with it the heel reaches from {near:g} to {far:g} mm of the cam's centre, and must reach {radius:g} mm</source>
             <extracomment>spec/magneto.py</extracomment>
-            <translation>breaker.heel_arm_mm é {arm:g}; com ele o calcador chega de {near:g} a {far:g} do centro do came, e deve chegar a {radius:g}</translation>
+            <translation>breaker.heel_arm_mm é {arm:g}; com ele o calcador chega de {near:g} a {far:g} mm do centro do came, e deve chegar a {radius:g} mm</translation>
         </message>
         <message>
             <source>condition.{field} has {count} values; it must have one for each of the {lobes} lobes</source>
@@ -10214,9 +10229,9 @@
             <translation>condition.{field} tem {count} valores; deve ter um para cada um dos {lobes} ressaltos</translation>
         </message>
         <message>
-            <source>condition.lobe_lift_error_mm takes {error:g} off lobe {lobe}, which has only {top_lift:.4g} of contact lift</source>
+            <source>condition.lobe_lift_error_mm takes {error:g} mm off lobe {lobe}, which has only {top_lift:.4g} mm of contact lift</source>
             <extracomment>spec/magneto.py</extracomment>
-            <translation>condition.lobe_lift_error_mm tira {error:g} ao ressalto {lobe}, que tem só {top_lift:.4g} de levantamento do contacto</translation>
+            <translation>condition.lobe_lift_error_mm tira {error:g} mm ao ressalto {lobe}, que tem só {top_lift:.4g} mm de levantamento do contacto</translation>
         </message>
         <message>
             <source>condition.lobe_angle_error_deg: {overlap}</source>
@@ -10599,104 +10614,9 @@
             <translation>Editor de exercícios</translation>
         </message>
         <message>
-            <source>&amp;Add a fault</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;Juntar uma avaria</translation>
-        </message>
-        <message>
-            <source>A&amp;dd a goal</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Juntar um o&amp;bjetivo</translation>
-        </message>
-        <message>
             <source>Whether the exercise is valid</source>
             <extracomment>ui/class_editor.py</extracomment>
             <translation>Se o exercício é válido</translation>
-        </message>
-        <message>
-            <source>&amp;Name</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;Nome</translation>
-        </message>
-        <message>
-            <source>&amp;Level, 1 to 5</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Ní&amp;vel, 1 a 5</translation>
-        </message>
-        <message>
-            <source>M&amp;inutes, a guide</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>M&amp;inutos, indicativo</translation>
-        </message>
-        <message>
-            <source>Marks &amp;needed</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Pontos n&amp;ecessários</translation>
-        </message>
-        <message>
-            <source>&amp;Story: what is told of the case</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;História: o que se conta do caso</translation>
-        </message>
-        <message>
-            <source>Tas&amp;k: what is to be done</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Tare&amp;fa: o que há a fazer</translation>
-        </message>
-        <message>
-            <source>&amp;Hints, one a line</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Di&amp;cas, uma por linha</translation>
-        </message>
-        <message>
-            <source>Magneto, alone or on its engine</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Magneto, sozinho ou no seu motor</translation>
-        </message>
-        <message>
-            <source>Magnet&amp;o</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Magnet&amp;o</translation>
-        </message>
-        <message>
-            <source>&amp;Both magnetos of the engine</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Am&amp;bos os magnetos do motor</translation>
-        </message>
-        <message>
-            <source>&amp;Rotor, off the engine</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;Rotor, fora do motor</translation>
-        </message>
-        <message>
-            <source>As it is found</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Como se encontra</translation>
-        </message>
-        <message>
-            <source>screws slack</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>parafusos aliviados</translation>
-        </message>
-        <message>
-            <source>switch lead proved</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>cabo de massa provado</translation>
-        </message>
-        <message>
-            <source>disc at zero</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>disco a zero</translation>
-        </message>
-        <message>
-            <source>On the tray</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>No tabuleiro</translation>
-        </message>
-        <message>
-            <source>Crank disc, read to</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Disco da cambota, lido a</translation>
         </message>
         <message>
             <source>&amp;Preview of seed</source>
@@ -10734,11 +10654,6 @@
             <translation>E&amp;xperimentar</translation>
         </message>
         <message>
-            <source>{magneto}, on {engine} ({position})</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>{magneto}, em {engine} ({position})</translation>
-        </message>
-        <message>
             <source>Open an exercise</source>
             <extracomment>ui/class_editor.py</extracomment>
             <translation>Abrir um exercício</translation>
@@ -10769,56 +10684,6 @@
             <translation>Este exercício não foi guardado.</translation>
         </message>
         <message>
-            <source>&amp;Back to the editor</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;Voltar ao editor</translation>
-        </message>
-        <message>
-            <source>&amp;Text</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;Texto</translation>
-        </message>
-        <message>
-            <source>&amp;Magneto and tray</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;Magneto e tabuleiro</translation>
-        </message>
-        <message>
-            <source>&amp;Faults</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Ava&amp;rias</translation>
-        </message>
-        <message>
-            <source>&amp;Goals</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>&amp;Objetivos</translation>
-        </message>
-        <message>
-            <source>From a fil&amp;e…</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>De um fich&amp;eiro…</translation>
-        </message>
-        <message>
-            <source>blades in inches</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>lâminas em polegadas</translation>
-        </message>
-        <message>
-            <source>metric blades</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>lâminas métricas</translation>
-        </message>
-        <message>
-            <source>piston stop</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>batente do êmbolo</translation>
-        </message>
-        <message>
-            <source>meter for the switch lead</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>multímetro para o cabo de massa</translation>
-        </message>
-        <message>
             <source>&amp;Open…</source>
             <extracomment>ui/class_editor.py, ui/class_gather.py</extracomment>
             <translation>&amp;Abrir…</translation>
@@ -10834,19 +10699,19 @@
             <translation>Um exercício ainda não válido não se guarda</translation>
         </message>
         <message>
-            <source>at neutral</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>no neutro</translation>
+            <source>&amp;Save…</source>
+            <extracomment>ui/class_editor.py, ui/practice_window.py</extracomment>
+            <translation>&amp;Guardar…</translation>
         </message>
         <message>
-            <source>anywhere</source>
+            <source>Go on &amp;without saving</source>
             <extracomment>ui/class_editor.py</extracomment>
-            <translation>em qualquer lugar</translation>
+            <translation>Continuar &amp;sem guardar</translation>
         </message>
         <message>
-            <source>at the E-gap</source>
+            <source>&amp;Back to the editor</source>
             <extracomment>ui/class_editor.py</extracomment>
-            <translation>no E-gap</translation>
+            <translation>&amp;Voltar ao editor</translation>
         </message>
         <message>
             <source>Not valid yet: {why}.</source>
@@ -10864,14 +10729,164 @@
             <translation>Válido.</translation>
         </message>
         <message>
-            <source>&amp;Save…</source>
-            <extracomment>ui/class_editor.py, ui/practice_window.py</extracomment>
-            <translation>&amp;Guardar…</translation>
+            <source>&amp;Add a fault</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>&amp;Juntar uma avaria</translation>
         </message>
         <message>
-            <source>Go on &amp;without saving</source>
-            <extracomment>ui/class_editor.py</extracomment>
-            <translation>Continuar &amp;sem guardar</translation>
+            <source>A&amp;dd a goal</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>Juntar um o&amp;bjetivo</translation>
+        </message>
+        <message>
+            <source>&amp;Name</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>&amp;Nome</translation>
+        </message>
+        <message>
+            <source>&amp;Level, 1 to 5</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>Ní&amp;vel, 1 a 5</translation>
+        </message>
+        <message>
+            <source>M&amp;inutes, a guide</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>M&amp;inutos, indicativo</translation>
+        </message>
+        <message>
+            <source>Marks &amp;needed</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>Pontos n&amp;ecessários</translation>
+        </message>
+        <message>
+            <source>&amp;Story: what is told of the case</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>&amp;História: o que se conta do caso</translation>
+        </message>
+        <message>
+            <source>Tas&amp;k: what is to be done</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>Tare&amp;fa: o que há a fazer</translation>
+        </message>
+        <message>
+            <source>&amp;Hints, one a line</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>Di&amp;cas, uma por linha</translation>
+        </message>
+        <message>
+            <source>Magneto, alone or on its engine</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>Magneto, sozinho ou no seu motor</translation>
+        </message>
+        <message>
+            <source>From a fil&amp;e…</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>De um fich&amp;eiro…</translation>
+        </message>
+        <message>
+            <source>Magnet&amp;o</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>Magnet&amp;o</translation>
+        </message>
+        <message>
+            <source>&amp;Both magnetos of the engine</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>Am&amp;bos os magnetos do motor</translation>
+        </message>
+        <message>
+            <source>&amp;Rotor, off the engine</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>&amp;Rotor, fora do motor</translation>
+        </message>
+        <message>
+            <source>As it is found</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>Como se encontra</translation>
+        </message>
+        <message>
+            <source>screws slack</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>parafusos aliviados</translation>
+        </message>
+        <message>
+            <source>switch lead proved</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>cabo de massa provado</translation>
+        </message>
+        <message>
+            <source>disc at zero</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>disco a zero</translation>
+        </message>
+        <message>
+            <source>On the tray</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>No tabuleiro</translation>
+        </message>
+        <message>
+            <source>Crank disc, read to</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>Disco da cambota, lido a</translation>
+        </message>
+        <message>
+            <source>{magneto}, on {engine} ({position})</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>{magneto}, em {engine} ({position})</translation>
+        </message>
+        <message>
+            <source>&amp;Text</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>&amp;Texto</translation>
+        </message>
+        <message>
+            <source>&amp;Magneto and tray</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>&amp;Magneto e tabuleiro</translation>
+        </message>
+        <message>
+            <source>&amp;Faults</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>Ava&amp;rias</translation>
+        </message>
+        <message>
+            <source>&amp;Goals</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>&amp;Objetivos</translation>
+        </message>
+        <message>
+            <source>blades in inches</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>lâminas em polegadas</translation>
+        </message>
+        <message>
+            <source>metric blades</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>lâminas métricas</translation>
+        </message>
+        <message>
+            <source>piston stop</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>batente do êmbolo</translation>
+        </message>
+        <message>
+            <source>meter for the switch lead</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>multímetro para o cabo de massa</translation>
+        </message>
+        <message>
+            <source>at neutral</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>no neutro</translation>
+        </message>
+        <message>
+            <source>anywhere</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>em qualquer lugar</translation>
+        </message>
+        <message>
+            <source>at the E-gap</source>
+            <extracomment>ui/class_editor_fields.py</extracomment>
+            <translation>no E-gap</translation>
         </message>
         <message>
             <source>rotor °</source>
@@ -11234,101 +11249,6 @@
             <translation>Reco&amp;lher…</translation>
         </message>
         <message>
-            <source>Exercises there are</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Exercícios existentes</translation>
-        </message>
-        <message>
-            <source>Exercises of the set, in order</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Exercícios da série, por ordem</translation>
-        </message>
-        <message>
-            <source>A&amp;dd ▶</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>&amp;Juntar ▶</translation>
-        </message>
-        <message>
-            <source>From a &amp;file…</source>
-            <extracomment>ui/class_maker.py, ui/class_paper_dialog.py, ui/practice_choice.py</extracomment>
-            <translation>De um &amp;ficheiro…</translation>
-        </message>
-        <message>
-            <source>&amp;Write one…</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>E&amp;screver um…</translation>
-        </message>
-        <message>
-            <source>&amp;Remove</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>&amp;Remover</translation>
-        </message>
-        <message>
-            <source>Settings</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Definições</translation>
-        </message>
-        <message>
-            <source>&amp;Hints may be asked for</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Podem pedir-se &amp;dicas</translation>
-        </message>
-        <message>
-            <source>A straightedge of this unit, and blades of it beside the exercise's own</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Uma régua desta unidade, e lâminas dela além das do próprio exercício</translation>
-        </message>
-        <message>
-            <source>as the exercise says</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>como diz o exercício</translation>
-        </message>
-        <message>
-            <source>Shown to the pupils as a guide; time is not marked</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Mostrado aos alunos como indicação; o tempo não conta para a nota</translation>
-        </message>
-        <message>
-            <source>The same number draws the same faults</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>O mesmo número sorteia as mesmas avarias</translation>
-        </message>
-        <message>
-            <source>one name or number a line</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>um nome ou número por linha</translation>
-        </message>
-        <message>
-            <source>&amp;Title</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>&amp;Título</translation>
-        </message>
-        <message>
-            <source>Fau&amp;lts</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>A&amp;varias</translation>
-        </message>
-        <message>
-            <source>&amp;Blades, edge</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Lâ&amp;minas, régua</translation>
-        </message>
-        <message>
-            <source>&amp;Minutes</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Mi&amp;nutos</translation>
-        </message>
-        <message>
-            <source>&amp;Number</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>N&amp;úmero</translation>
-        </message>
-        <message>
-            <source>Level {level} · {name}</source>
-            <extracomment>ui/class_maker.py, ui/class_paper_dialog.py, ui/practice_choice.py</extracomment>
-            <translation>Nível {level} · {name}</translation>
-        </message>
-        <message>
             <source>Exercise from a file</source>
             <extracomment>ui/class_maker.py</extracomment>
             <translation>Exercício de um ficheiro</translation>
@@ -11379,61 +11299,6 @@
             <translation>A&amp;brir série…</translation>
         </message>
         <message>
-            <source>&amp;Up</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>S&amp;ubir</translation>
-        </message>
-        <message>
-            <source>Do&amp;wn</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>D&amp;escer</translation>
-        </message>
-        <message>
-            <source>&amp;Exercises</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>E&amp;xercícios</translation>
-        </message>
-        <message>
-            <source>&amp;In this set, in order</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Nest&amp;a série, por ordem</translation>
-        </message>
-        <message>
-            <source>the same for everyone</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>as mesmas para todos</translation>
-        </message>
-        <message>
-            <source>one of their own for each pupil</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>próprias de cada aluno</translation>
-        </message>
-        <message>
-            <source>as the exercise has them</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>como o exercício as tem</translation>
-        </message>
-        <message>
-            <source>metric, too</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>métricas também</translation>
-        </message>
-        <message>
-            <source>in inches, too</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>em polegadas também</translation>
-        </message>
-        <message>
-            <source>Pu&amp;pils (not in the code; for the key, and to see who is missing)</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>A&amp;lunos (não no código; para a chave, e para ver quem falta)</translation>
-        </message>
-        <message>
-            <source>Draw ane&amp;w</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>S&amp;ortear de novo</translation>
-        </message>
-        <message>
             <source>For the instructor: it tells every hidden fault.</source>
             <extracomment>ui/class_maker.py</extracomment>
             <translation>Para o instrutor: revela todas as avarias ocultas.</translation>
@@ -11444,14 +11309,164 @@
             <translation>Guardar c&amp;have…</translation>
         </message>
         <message>
-            <source>Add an exercise: a set has one at least</source>
-            <extracomment>ui/class_maker.py</extracomment>
-            <translation>Juntar um exercício: uma série tem pelo menos um</translation>
-        </message>
-        <message>
             <source>There is no set yet.</source>
             <extracomment>ui/class_maker.py</extracomment>
             <translation>Ainda não há série.</translation>
+        </message>
+        <message>
+            <source>Exercises there are</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>Exercícios existentes</translation>
+        </message>
+        <message>
+            <source>Exercises of the set, in order</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>Exercícios da série, por ordem</translation>
+        </message>
+        <message>
+            <source>A&amp;dd ▶</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>&amp;Juntar ▶</translation>
+        </message>
+        <message>
+            <source>From a &amp;file…</source>
+            <extracomment>ui/class_maker_fields.py, ui/class_paper_dialog.py, ui/practice_choice.py</extracomment>
+            <translation>De um &amp;ficheiro…</translation>
+        </message>
+        <message>
+            <source>&amp;Write one…</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>E&amp;screver um…</translation>
+        </message>
+        <message>
+            <source>&amp;Remove</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>&amp;Remover</translation>
+        </message>
+        <message>
+            <source>Settings</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>Definições</translation>
+        </message>
+        <message>
+            <source>&amp;Hints may be asked for</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>Podem pedir-se &amp;dicas</translation>
+        </message>
+        <message>
+            <source>A straightedge of this unit, and blades of it beside the exercise's own</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>Uma régua desta unidade, e lâminas dela além das do próprio exercício</translation>
+        </message>
+        <message>
+            <source>as the exercise says</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>como diz o exercício</translation>
+        </message>
+        <message>
+            <source>Shown to the pupils as a guide; time is not marked</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>Mostrado aos alunos como indicação; o tempo não conta para a nota</translation>
+        </message>
+        <message>
+            <source>The same number draws the same faults</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>O mesmo número sorteia as mesmas avarias</translation>
+        </message>
+        <message>
+            <source>one name or number a line</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>um nome ou número por linha</translation>
+        </message>
+        <message>
+            <source>&amp;Title</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>&amp;Título</translation>
+        </message>
+        <message>
+            <source>Fau&amp;lts</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>A&amp;varias</translation>
+        </message>
+        <message>
+            <source>&amp;Blades, edge</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>Lâ&amp;minas, régua</translation>
+        </message>
+        <message>
+            <source>&amp;Minutes</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>Mi&amp;nutos</translation>
+        </message>
+        <message>
+            <source>&amp;Number</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>N&amp;úmero</translation>
+        </message>
+        <message>
+            <source>Level {level} · {name}</source>
+            <extracomment>ui/class_maker_fields.py, ui/class_paper_dialog.py, ui/practice_choice.py</extracomment>
+            <translation>Nível {level} · {name}</translation>
+        </message>
+        <message>
+            <source>&amp;Up</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>S&amp;ubir</translation>
+        </message>
+        <message>
+            <source>Do&amp;wn</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>D&amp;escer</translation>
+        </message>
+        <message>
+            <source>&amp;Exercises</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>E&amp;xercícios</translation>
+        </message>
+        <message>
+            <source>&amp;In this set, in order</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>Nest&amp;a série, por ordem</translation>
+        </message>
+        <message>
+            <source>the same for everyone</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>as mesmas para todos</translation>
+        </message>
+        <message>
+            <source>one of their own for each pupil</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>próprias de cada aluno</translation>
+        </message>
+        <message>
+            <source>as the exercise has them</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>como o exercício as tem</translation>
+        </message>
+        <message>
+            <source>metric, too</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>métricas também</translation>
+        </message>
+        <message>
+            <source>in inches, too</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>em polegadas também</translation>
+        </message>
+        <message>
+            <source>Pu&amp;pils (not in the code; for the key, and to see who is missing)</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>A&amp;lunos (não no código; para a chave, e para ver quem falta)</translation>
+        </message>
+        <message>
+            <source>Draw ane&amp;w</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>S&amp;ortear de novo</translation>
+        </message>
+        <message>
+            <source>Add an exercise: a set has one at least</source>
+            <extracomment>ui/class_maker_fields.py</extracomment>
+            <translation>Juntar um exercício: uma série tem pelo menos um</translation>
         </message>
         <message>
             <source>Worksheet of an exercise</source>
@@ -11859,6 +11874,16 @@
             <translation>{danger} ({times} vezes)</translation>
         </message>
         <message>
+            <source>Magneto and installation files (*.json);;All files (*)</source>
+            <extracomment>ui/doors.py</extracomment>
+            <translation>Ficheiros de magneto e instalação (*.json);;Todos os ficheiros (*)</translation>
+        </message>
+        <message>
+            <source>Tables (*.csv *.tsv *.txt);;All files (*)</source>
+            <extracomment>ui/doors.py</extracomment>
+            <translation>Tabelas (*.csv *.tsv *.txt);;Todos os ficheiros (*)</translation>
+        </message>
+        <message>
             <source>Drag the rotor or cam, the backplate, or the contact screw; or take one in hand with 1, 2, 3 and turn it with the arrow keys, Page Up and Page Down, or the wheel: ten times finer with Shift, coarser with Alt. A dragged rotor catches at contacts just open, top of lobe, E-gap and neutral; Alt lets it pass. Double-click puts a part back. Space holds the rotor or lets it go. In the drive end, left and right move the magneto flange, up and down the disc, one tooth at a time. Ctrl and the wheel zoom, the middle button pans. Numbers can be typed with their unit: 1.5°, 9 thou, 0.23 mm.
 
 Positive angles go the way the rotor turns in service; a positive contact-screw angle brings the contacts closer.</source>
@@ -11868,9 +11893,34 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
 Ângulos positivos vão no sentido em que o rotor roda em serviço; um ângulo positivo do parafuso de contacto aproxima os contactos.</translation>
         </message>
         <message>
+            <source>magview {version}: a training and planning aid; the maker's current manual governs.</source>
+            <extracomment>ui/doors.py</extracomment>
+            <translation>magview {version}: um auxílio de treino e planeamento; vale o manual atual do fabricante.</translation>
+        </message>
+        <message>
             <source>Keys and cautions</source>
             <extracomment>ui/doors.py, ui/job_reports.py, ui/practice_menus.py</extracomment>
             <translation>Teclas e precauções</translation>
+        </message>
+        <message>
+            <source>Open a magneto or an installation</source>
+            <extracomment>ui/doors.py</extracomment>
+            <translation>Abrir um magneto ou uma instalação</translation>
+        </message>
+        <message>
+            <source>Open a table of the lift</source>
+            <extracomment>ui/doors.py, ui/own_files_work.py</extracomment>
+            <translation>Abrir uma tabela do levantamento</translation>
+        </message>
+        <message>
+            <source>Save the magneto</source>
+            <extracomment>ui/doors.py, ui/lift_dialog.py</extracomment>
+            <translation>Guardar o magneto</translation>
+        </message>
+        <message>
+            <source>Saved {name}.</source>
+            <extracomment>ui/doors.py, ui/lift_dialog.py, ui/plot_sheet.py, ui/practice_window.py</extracomment>
+            <translation>{name} guardado.</translation>
         </message>
         <message>
             <source>Both faces of the disc: drive flange outside, magneto flange inside.</source>
@@ -11926,6 +11976,11 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <source>{name}: a picture's name must end in {kinds}</source>
             <extracomment>ui/export.py</extracomment>
             <translation>{name}: o nome de uma imagem deve terminar em {kinds}</translation>
+        </message>
+        <message>
+            <source>there are no fonts to print with; on Debian or Ubuntu fonts-dejavu-core has some</source>
+            <extracomment>ui/export.py</extracomment>
+            <translation>não há tipos de letra para imprimir; em Debian ou Ubuntu, fonts-dejavu-core traz alguns</translation>
         </message>
         <message>
             <source>{name}: cannot be written: {reason}</source>
@@ -12308,6 +12363,21 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <translation>Ainda falta: {what}.</translation>
         </message>
         <message>
+            <source>at {hours} h: gap {value}, between {low} and {high} 95 times in 100</source>
+            <extracomment>ui/job_drift_sheet.py</extracomment>
+            <translation>às {hours} h: folga {value}, entre {low} e {high} 95 vezes em 100</translation>
+        </message>
+        <message>
+            <source>at {hours} h: opening {value}, between {low} and {high} 95 times in 100</source>
+            <extracomment>ui/job_drift_sheet.py</extracomment>
+            <translation>às {hours} h: abertura {value}, entre {low} e {high} 95 vezes em 100</translation>
+        </message>
+        <message>
+            <source>at {hours} h: fires {value} before top dead centre, between {low} and {high} 95 times in 100</source>
+            <extracomment>ui/job_drift_sheet.py</extracomment>
+            <translation>às {hours} h: inflama {value} antes do ponto morto superior, entre {low} e {high} 95 vezes em 100</translation>
+        </message>
+        <message>
             <source>Drift of gap and timing</source>
             <extracomment>ui/job_drift_sheet.py</extracomment>
             <translation>Deriva da folga e da calagem</translation>
@@ -12323,19 +12393,14 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <translation>abre tarde [° de rotor]</translation>
         </message>
         <message>
+            <source>fires BTDC [crank deg]</source>
+            <extracomment>ui/job_drift_sheet.py</extracomment>
+            <translation>inflama antes do PMS [° de cambota]</translation>
+        </message>
+        <message>
             <source>largest gap [{unit}]</source>
             <extracomment>ui/job_drift_sheet.py, ui/plot_lift.py, ui/plot_trials.py, ui/plot_wear.py</extracomment>
             <translation>folga máxima [{unit}]</translation>
-        </message>
-        <message>
-            <source>at {hours} h: gap {value}, between {low} and {high} 95 times in 100</source>
-            <extracomment>ui/job_drift_sheet.py</extracomment>
-            <translation>às {hours} h: folga {value}, entre {low} e {high} 95 vezes em 100</translation>
-        </message>
-        <message>
-            <source>at {hours} h: opening {value}, between {low} and {high} 95 times in 100</source>
-            <extracomment>ui/job_drift_sheet.py</extracomment>
-            <translation>às {hours} h: abertura {value}, entre {low} e {high} 95 vezes em 100</translation>
         </message>
         <message>
             <source>largest gap found [mm]</source>
@@ -12356,6 +12421,16 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <source>opening left [rotor deg]</source>
             <extracomment>ui/job_drift_sheet.py</extracomment>
             <translation>abertura deixada [° de rotor]</translation>
+        </message>
+        <message>
+            <source>fires found [crank deg BTDC]</source>
+            <extracomment>ui/job_drift_sheet.py</extracomment>
+            <translation>inflama, encontrado [° de cambota antes do PMS]</translation>
+        </message>
+        <message>
+            <source>fires left [crank deg BTDC]</source>
+            <extracomment>ui/job_drift_sheet.py</extracomment>
+            <translation>inflama, deixado [° de cambota antes do PMS]</translation>
         </message>
         <message>
             <source>found</source>
@@ -12713,21 +12788,6 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <translation>Comprimentos em &amp;polegadas</translation>
         </message>
         <message>
-            <source>Light colours</source>
-            <extracomment>ui/job_menus.py, ui/menu_maker.py</extracomment>
-            <translation>Cores claras</translation>
-        </message>
-        <message>
-            <source>Dark colours</source>
-            <extracomment>ui/job_menus.py, ui/menu_maker.py</extracomment>
-            <translation>Cores escuras</translation>
-        </message>
-        <message>
-            <source>High contrast colours</source>
-            <extracomment>ui/job_menus.py, ui/menu_maker.py</extracomment>
-            <translation>Cores de alto contraste</translation>
-        </message>
-        <message>
             <source>&amp;Keys and cautions</source>
             <extracomment>ui/job_menus.py, ui/menus.py, ui/practice_menus.py</extracomment>
             <translation>Te&amp;clas e precauções</translation>
@@ -13074,7 +13134,7 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
         </message>
         <message>
             <source>How sure the setting is</source>
-            <extracomment>ui/job_sources.py, ui/window.py</extracomment>
+            <extracomment>ui/job_sources.py, ui/panes.py</extracomment>
             <translation>Certeza da regulação</translation>
         </message>
         <message>
@@ -13243,34 +13303,9 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <translation>Recarregar a folha do seu ficheiro?</translation>
         </message>
         <message>
-            <source>What was entered here and is not in the file is given up; save it elsewhere first.</source>
-            <extracomment>ui/job_window.py</extracomment>
-            <translation>O que aqui se introduziu e não está no ficheiro perde-se; guardá-lo primeiro noutro lugar.</translation>
-        </message>
-        <message>
-            <source>&amp;Keep what is here</source>
-            <extracomment>ui/job_window.py</extracomment>
-            <translation>&amp;Manter o que está aqui</translation>
-        </message>
-        <message>
             <source>Not saved: {sentence}.</source>
             <extracomment>ui/job_window.py</extracomment>
             <translation>Não guardado: {sentence}.</translation>
-        </message>
-        <message>
-            <source>&amp;Save as…</source>
-            <extracomment>ui/job_window.py, ui/report_dialog.py</extracomment>
-            <translation>&amp;Guardar como…</translation>
-        </message>
-        <message>
-            <source>Close &amp;without saving</source>
-            <extracomment>ui/job_window.py, ui/practice_window.py</extracomment>
-            <translation>Fechar &amp;sem guardar</translation>
-        </message>
-        <message>
-            <source>&amp;Go on</source>
-            <extracomment>ui/job_window.py, ui/practice_window.py</extracomment>
-            <translation>&amp;Continuar</translation>
         </message>
         <message>
             <source>Read only: {file}</source>
@@ -13308,6 +13343,31 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <translation>Guardado; doravante em {file}.</translation>
         </message>
         <message>
+            <source>&amp;Keep what is here</source>
+            <extracomment>ui/job_window.py</extracomment>
+            <translation>&amp;Manter o que está aqui</translation>
+        </message>
+        <message>
+            <source>What was entered here and is not in the file is given up; save it elsewhere first.</source>
+            <extracomment>ui/job_window.py</extracomment>
+            <translation>O que aqui se introduziu e não está no ficheiro perde-se; guardá-lo primeiro noutro lugar.</translation>
+        </message>
+        <message>
+            <source>&amp;Save as…</source>
+            <extracomment>ui/job_window.py, ui/report_dialog.py</extracomment>
+            <translation>&amp;Guardar como…</translation>
+        </message>
+        <message>
+            <source>Close &amp;without saving</source>
+            <extracomment>ui/job_window.py, ui/practice_window.py</extracomment>
+            <translation>Fechar &amp;sem guardar</translation>
+        </message>
+        <message>
+            <source>&amp;Go on</source>
+            <extracomment>ui/job_window.py, ui/practice_window.py</extracomment>
+            <translation>&amp;Continuar</translation>
+        </message>
+        <message>
             <source>✗ Not saved</source>
             <extracomment>ui/job_window.py</extracomment>
             <translation>✗ Não guardado</translation>
@@ -13316,6 +13376,146 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <source>✓ Saved in {file}</source>
             <extracomment>ui/job_window.py</extracomment>
             <translation>✓ Guardado em {file}</translation>
+        </message>
+        <message>
+            <source>{crank}° of crank early = {rotor}° of rotor = {piston} of piston travel.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>{crank}° de cambota de avanço = {rotor}° de rotor = {piston} de curso do êmbolo.</translation>
+        </message>
+        <message>
+            <source>{crank}° of crank late = {rotor}° of rotor = {piston} of piston travel.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>{crank}° de cambota de atraso = {rotor}° de rotor = {piston} de curso do êmbolo.</translation>
+        </message>
+        <message>
+            <source>Left</source>
+            <extracomment>ui/lamp_box.py, ui/practice_sight.py</extracomment>
+            <translation>Esquerdo</translation>
+        </message>
+        <message>
+            <source>Right</source>
+            <extracomment>ui/lamp_box.py, ui/practice_sight.py</extracomment>
+            <translation>Direito</translation>
+        </message>
+        <message>
+            <source>Where it fires, crank degrees before top dead centre</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Onde inflama, graus de cambota antes do ponto morto superior</translation>
+        </message>
+        <message>
+            <source>Crank from No. 1's firing top dead centre, positive the way the engine turns</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Cambota desde o ponto morto superior de inflamação do n.º 1, positivo no sentido do motor</translation>
+        </message>
+        <message>
+            <source>Cran&amp;k</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Camb&amp;ota</translation>
+        </message>
+        <message>
+            <source>At the timing wanted.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>No ponto pretendido.</translation>
+        </message>
+        <message>
+            <source>Lamp reads</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Lâmpada lê</translation>
+        </message>
+        <message>
+            <source>Fires now</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Inflama agora</translation>
+        </message>
+        <message>
+            <source>Show this magneto's coupling</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Mostrar o acoplamento deste magneto</translation>
+        </message>
+        <message>
+            <source>To firing</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>À inflamação</translation>
+        </message>
+        <message>
+            <source>To TDC</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Ao PMS</translation>
+        </message>
+        <message>
+            <source>⚠ The internal timing is out of limits: put that right first, no tooth makes up for it.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>⚠ A calagem interna está fora dos limites: corrigi-la primeiro, nenhum dente a compensa.</translation>
+        </message>
+        <message>
+            <source>⚠ The installation does not fit together: {mismatch}.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>⚠ A instalação não condiz: {mismatch}.</translation>
+        </message>
+        <message>
+            <source>The magneto is off the engine: all this holds once it is refitted by its marks.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>O magneto está fora do motor: tudo isto vale depois de montado pelas marcas.</translation>
+        </message>
+        <message>
+            <source>The contacts were set anew since the lamp was read: with the teeth as found it would now read {found}. Both magnetos are shown with this one's internal setting.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Os contactos foram regulados de novo desde a leitura da lâmpada: com os dentes como encontrados leria agora {found}. Ambos os magnetos se mostram com a regulação interna deste.</translation>
+        </message>
+        <message>
+            <source>With this setting the contacts never open and close: there is no timing to read.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Com esta regulação os contactos nunca abrem e fecham: não há ponto para ler.</translation>
+        </message>
+        <message>
+            <source>Tolerance ±{tolerance}° of crank.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Tolerância ±{tolerance}° de cambota.</translation>
+        </message>
+        <message>
+            <source>Left: {line}</source>
+            <extracomment>ui/lamp_box.py, ui/practice_notebook.py</extracomment>
+            <translation>Esquerdo: {line}</translation>
+        </message>
+        <message>
+            <source>Right: {line}</source>
+            <extracomment>ui/lamp_box.py, ui/practice_notebook.py</extracomment>
+            <translation>Direito: {line}</translation>
+        </message>
+        <message>
+            <source>left magneto, lamp reads</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>magneto esquerdo, lâmpada lê</translation>
+        </message>
+        <message>
+            <source>right magneto, lamp reads</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>magneto direito, lâmpada lê</translation>
+        </message>
+        <message>
+            <source>left magneto, wanted</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>magneto esquerdo, pretendido</translation>
+        </message>
+        <message>
+            <source>right magneto, wanted</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>magneto direito, pretendido</translation>
+        </message>
+        <message>
+            <source>left magneto fires now</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>magneto esquerdo inflama agora</translation>
+        </message>
+        <message>
+            <source>right magneto fires now</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>magneto direito inflama agora</translation>
+        </message>
+        <message>
+            <source>Single</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Único</translation>
         </message>
         <message>
             <source>Prove the lead before touching the propeller: plug out, meter from the lead's plug to the case: ground with the switch off, none with it on. A lead that shows no ground with the switch off leaves the magneto live. Treat the propeller as live all the same.</source>
@@ -13478,19 +13678,9 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <translation>{readings} leituras; os contactos levantam {top} mm; dispersão {noise} mm.</translation>
         </message>
         <message>
-            <source>Save the magneto</source>
-            <extracomment>ui/lift_dialog.py, ui/window.py</extracomment>
-            <translation>Guardar o magneto</translation>
-        </message>
-        <message>
             <source>Magneto (*.json)</source>
             <extracomment>ui/lift_dialog.py, ui/trials_panel.py</extracomment>
             <translation>Magneto (*.json)</translation>
-        </message>
-        <message>
-            <source>Saved {name}.</source>
-            <extracomment>ui/lift_dialog.py, ui/plot_sheet.py, ui/practice_window.py, ui/window.py</extracomment>
-            <translation>{name} guardado.</translation>
         </message>
         <message>
             <source>Put on the &amp;bench</source>
@@ -13573,9 +13763,39 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <translation>dizer em que unidade estão as leituras</translation>
         </message>
         <message>
+            <source>Light colours</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>Cores claras</translation>
+        </message>
+        <message>
+            <source>Dark colours</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>Cores escuras</translation>
+        </message>
+        <message>
+            <source>High contrast colours</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>Cores de alto contraste</translation>
+        </message>
+        <message>
             <source>&amp;Guide</source>
             <extracomment>ui/menu_maker.py</extracomment>
             <translation>&amp;Guia</translation>
+        </message>
+        <message>
+            <source>Zoom &amp;in</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>A&amp;mpliar</translation>
+        </message>
+        <message>
+            <source>Zoom &amp;out</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>&amp;Reduzir</translation>
+        </message>
+        <message>
+            <source>&amp;Whole picture</source>
+            <extracomment>ui/menu_maker.py</extracomment>
+            <translation>Ima&amp;gem inteira</translation>
         </message>
         <message>
             <source>&amp;Open magneto or installation…</source>
@@ -13686,21 +13906,6 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <source>&amp;Follow the contacts when zoomed</source>
             <extracomment>ui/menus.py</extracomment>
             <translation>&amp;Seguir os contactos ao ampliar</translation>
-        </message>
-        <message>
-            <source>Zoom &amp;in</source>
-            <extracomment>ui/menus.py, ui/practice_menus.py</extracomment>
-            <translation>A&amp;mpliar</translation>
-        </message>
-        <message>
-            <source>Zoom &amp;out</source>
-            <extracomment>ui/menus.py, ui/practice_menus.py</extracomment>
-            <translation>&amp;Reduzir</translation>
-        </message>
-        <message>
-            <source>&amp;Whole picture</source>
-            <extracomment>ui/menus.py, ui/practice_menus.py</extracomment>
-            <translation>Ima&amp;gem inteira</translation>
         </message>
         <message>
             <source>&amp;Projector mode</source>
@@ -13928,16 +14133,6 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <translation>{file} já existe e contém outra coisa. Substituí-lo?</translation>
         </message>
         <message>
-            <source>&amp;Replace it</source>
-            <extracomment>ui/own_files_work.py</extracomment>
-            <translation>&amp;Substituir</translation>
-        </message>
-        <message>
-            <source>Open a table of the lift</source>
-            <extracomment>ui/own_files_work.py, ui/window.py</extracomment>
-            <translation>Abrir uma tabela do levantamento</translation>
-        </message>
-        <message>
             <source>&amp;Use this lift</source>
             <extracomment>ui/own_files_work.py</extracomment>
             <translation>&amp;Usar este levantamento</translation>
@@ -13961,6 +14156,11 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <source>opening {file}</source>
             <extracomment>ui/own_files_work.py</extracomment>
             <translation>abrir {file}</translation>
+        </message>
+        <message>
+            <source>&amp;Replace it</source>
+            <extracomment>ui/own_files_work.py</extracomment>
+            <translation>&amp;Substituir</translation>
         </message>
         <message>
             <source>&amp;Leave it</source>
@@ -14265,6 +14465,51 @@ Sem fonte: {bare}</translation>
             <source>✓ {page}</source>
             <extracomment>ui/own_window.py</extracomment>
             <translation>✓ {page}</translation>
+        </message>
+        <message>
+            <source>&amp;Internal</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>&amp;Interna</translation>
+        </message>
+        <message>
+            <source>Internal timing</source>
+            <extracomment>ui/panes.py, ui/uncertainty_panel.py</extracomment>
+            <translation>Regulação interna</translation>
+        </message>
+        <message>
+            <source>En&amp;gine</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>&amp;Motor</translation>
+        </message>
+        <message>
+            <source>&amp;Lead</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>&amp;Cabo</translation>
+        </message>
+        <message>
+            <source>&amp;Trials</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>&amp;Ensaios</translation>
+        </message>
+        <message>
+            <source>Trials, and what to try next</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>Ensaios, e o que tentar a seguir</translation>
+        </message>
+        <message>
+            <source>Unce&amp;rtainty</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>Ince&amp;rteza</translation>
+        </message>
+        <message>
+            <source>&amp;Wear</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>&amp;Desgaste</translation>
+        </message>
+        <message>
+            <source>Wear and drift</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>Desgaste e deriva</translation>
         </message>
         <message>
             <source>Moves that would put it right, best first</source>
@@ -15102,16 +15347,6 @@ Sem fonte: {bare}</translation>
             <translation>Magneto direito</translation>
         </message>
         <message>
-            <source>Left: {line}</source>
-            <extracomment>ui/practice_notebook.py, ui/timing_panel.py</extracomment>
-            <translation>Esquerdo: {line}</translation>
-        </message>
-        <message>
-            <source>Right: {line}</source>
-            <extracomment>ui/practice_notebook.py, ui/timing_panel.py</extracomment>
-            <translation>Direito: {line}</translation>
-        </message>
-        <message>
             <source>there is nothing to write down yet</source>
             <extracomment>ui/practice_notebook.py</extracomment>
             <translation>ainda não há nada para anotar</translation>
@@ -15260,16 +15495,6 @@ Sem fonte: {bare}</translation>
             <source>Turning the propeller</source>
             <extracomment>ui/practice_sight.py</extracomment>
             <translation>Rodar a hélice</translation>
-        </message>
-        <message>
-            <source>Left</source>
-            <extracomment>ui/practice_sight.py, ui/timing_panel.py</extracomment>
-            <translation>Esquerdo</translation>
-        </message>
-        <message>
-            <source>Right</source>
-            <extracomment>ui/practice_sight.py, ui/timing_panel.py</extracomment>
-            <translation>Direito</translation>
         </message>
         <message>
             <source>About {minutes} minutes. Time is a guide and is not marked.</source>
@@ -15452,29 +15677,14 @@ Sem fonte: {bare}</translation>
             <translation>E&amp;ntregar…</translation>
         </message>
         <message>
-            <source>Hand in</source>
-            <extracomment>ui/practice_window.py</extracomment>
-            <translation>Entregar</translation>
-        </message>
-        <message>
             <source>Hand in now?</source>
             <extracomment>ui/practice_window.py</extracomment>
             <translation>Entregar agora?</translation>
         </message>
         <message>
-            <source>Then the true values are shown, and nothing more can be done.</source>
+            <source>Hand in</source>
             <extracomment>ui/practice_window.py</extracomment>
-            <translation>Depois mostram-se os valores verdadeiros e nada mais se pode fazer.</translation>
-        </message>
-        <message>
-            <source>&amp;Hand in</source>
-            <extracomment>ui/practice_window.py</extracomment>
-            <translation>&amp;Entregar</translation>
-        </message>
-        <message>
-            <source>&amp;Go on working</source>
-            <extracomment>ui/practice_window.py</extracomment>
-            <translation>&amp;Continuar a trabalhar</translation>
+            <translation>Entregar</translation>
         </message>
         <message>
             <source>Save the attempt</source>
@@ -15505,6 +15715,21 @@ Sem fonte: {bare}</translation>
             <source>&amp;1 Task</source>
             <extracomment>ui/practice_window.py</extracomment>
             <translation>&amp;1 Tarefa</translation>
+        </message>
+        <message>
+            <source>&amp;Hand in</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation>&amp;Entregar</translation>
+        </message>
+        <message>
+            <source>&amp;Go on working</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation>&amp;Continuar a trabalhar</translation>
+        </message>
+        <message>
+            <source>Then the true values are shown, and nothing more can be done.</source>
+            <extracomment>ui/practice_window.py</extracomment>
+            <translation>Depois mostram-se os valores verdadeiros e nada mais se pode fazer.</translation>
         </message>
         <message>
             <source>practice</source>
@@ -15780,11 +16005,6 @@ Sem fonte: {bare}</translation>
             <source>Nothing has changed.</source>
             <extracomment>ui/present_covers.py</extracomment>
             <translation>Nada mudou.</translation>
-        </message>
-        <message>
-            <source>there are no fonts to print with; on Debian or Ubuntu fonts-dejavu-core has some</source>
-            <extracomment>ui/print_guide.py, ui/print_pdf.py</extracomment>
-            <translation>não há tipos de letra para imprimir; em Debian ou Ubuntu, fonts-dejavu-core traz alguns</translation>
         </message>
         <message>
             <source>{title} · magview {version} · page {number} of {count}</source>
@@ -16147,24 +16367,54 @@ Sem fonte: {bare}</translation>
             <translation>Segunda</translation>
         </message>
         <message>
+            <source>Teeth moved from as found</source>
+            <extracomment>ui/teeth_box.py, ui/timing_panel.py</extracomment>
+            <translation>Dentes movidos desde o encontrado</translation>
+        </message>
+        <message>
+            <source>&amp;As found</source>
+            <extracomment>ui/teeth_box.py</extracomment>
+            <translation>&amp;Como encontrado</translation>
+        </message>
+        <message>
+            <source>Paint new &amp;marks</source>
+            <extracomment>ui/teeth_box.py</extracomment>
+            <translation>Pintar novas &amp;marcas</translation>
+        </message>
+        <message>
+            <source>Marks in line across drive flange, disc and magneto flange, as they stand now</source>
+            <extracomment>ui/teeth_box.py</extracomment>
+            <translation>Marcas em linha através da flange motriz, do disco e da flange do magneto, como estão agora</translation>
+        </message>
+        <message>
+            <source>{name}: one tooth against rotation</source>
+            <extracomment>ui/teeth_box.py</extracomment>
+            <translation>{name}: um dente contra a rotação</translation>
+        </message>
+        <message>
+            <source>{name}: one tooth with rotation</source>
+            <extracomment>ui/teeth_box.py</extracomment>
+            <translation>{name}: um dente no sentido de rotação</translation>
+        </message>
+        <message>
+            <source>Magneto flange on the disc</source>
+            <extracomment>ui/teeth_box.py</extracomment>
+            <translation>Flange do magneto no disco</translation>
+        </message>
+        <message>
+            <source>Disc on the drive</source>
+            <extracomment>ui/teeth_box.py</extracomment>
+            <translation>Disco na flange motriz</translation>
+        </message>
+        <message>
+            <source>With rotation is {way} seen from the drive end.</source>
+            <extracomment>ui/teeth_box.py</extracomment>
+            <translation>O sentido de rotação é {way}, visto do lado motriz.</translation>
+        </message>
+        <message>
             <source>Before turning the crank: switch off, switch lead grounded and proved, plugs out, wheels chocked, nobody in the propeller's arc. Paint marks on disc, both flanges and engine before taking anything apart; move one tooth at a time; approach every reading in the direction of rotation, so that backlash is taken up. The maker's current manual and local rules govern.</source>
             <extracomment>ui/timing_panel.py</extracomment>
             <translation>Antes de rodar a cambota: interruptor desligado, cabo de massa ligado à massa e provado, velas fora, rodas calçadas, ninguém no arco da hélice. Pintar marcas no disco, nas duas flanges e no motor antes de desmontar seja o que for; mover um dente de cada vez; chegar a cada leitura no sentido de rotação, para eliminar o jogo. Prevalecem o manual em vigor do fabricante e as regras locais.</translation>
-        </message>
-        <message>
-            <source>{crank}° of crank early = {rotor}° of rotor = {piston} of piston travel.</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>{crank}° de cambota de avanço = {rotor}° de rotor = {piston} de curso do êmbolo.</translation>
-        </message>
-        <message>
-            <source>{crank}° of crank late = {rotor}° of rotor = {piston} of piston travel.</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>{crank}° de cambota de atraso = {rotor}° de rotor = {piston} de curso do êmbolo.</translation>
-        </message>
-        <message>
-            <source>Teeth moved from as found</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Dentes movidos desde o encontrado</translation>
         </message>
         <message>
             <source>Teeth moved from as found, left magneto</source>
@@ -16210,156 +16460,6 @@ Sem fonte: {bare}</translation>
             <source>⚠ Treat the propeller as live: switch off, lead proved, plugs out, wheels chocked.</source>
             <extracomment>ui/timing_panel.py</extracomment>
             <translation>⚠ Tratar a hélice como viva: interruptor desligado, cabo provado, velas fora, rodas calçadas.</translation>
-        </message>
-        <message>
-            <source>Where it fires, crank degrees before top dead centre</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Onde inflama, graus de cambota antes do ponto morto superior</translation>
-        </message>
-        <message>
-            <source>Crank from No. 1's firing top dead centre, positive the way the engine turns</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Cambota desde o ponto morto superior de inflamação do n.º 1, positivo no sentido do motor</translation>
-        </message>
-        <message>
-            <source>Cran&amp;k</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Camb&amp;ota</translation>
-        </message>
-        <message>
-            <source>&amp;As found</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>&amp;Como encontrado</translation>
-        </message>
-        <message>
-            <source>Paint new &amp;marks</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Pintar novas &amp;marcas</translation>
-        </message>
-        <message>
-            <source>Marks in line across drive flange, disc and magneto flange, as they stand now</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Marcas em linha através da flange motriz, do disco e da flange do magneto, como estão agora</translation>
-        </message>
-        <message>
-            <source>At the timing wanted.</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>No ponto pretendido.</translation>
-        </message>
-        <message>
-            <source>Lamp reads</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Lâmpada lê</translation>
-        </message>
-        <message>
-            <source>Fires now</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Inflama agora</translation>
-        </message>
-        <message>
-            <source>Show this magneto's coupling</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Mostrar o acoplamento deste magneto</translation>
-        </message>
-        <message>
-            <source>To firing</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>À inflamação</translation>
-        </message>
-        <message>
-            <source>To TDC</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Ao PMS</translation>
-        </message>
-        <message>
-            <source>{name}: one tooth against rotation</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>{name}: um dente contra a rotação</translation>
-        </message>
-        <message>
-            <source>{name}: one tooth with rotation</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>{name}: um dente no sentido de rotação</translation>
-        </message>
-        <message>
-            <source>⚠ The internal timing is out of limits: put that right first, no tooth makes up for it.</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>⚠ A calagem interna está fora dos limites: corrigi-la primeiro, nenhum dente a compensa.</translation>
-        </message>
-        <message>
-            <source>⚠ The installation does not fit together: {mismatch}.</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>⚠ A instalação não condiz: {mismatch}.</translation>
-        </message>
-        <message>
-            <source>The magneto is off the engine: all this holds once it is refitted by its marks.</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>O magneto está fora do motor: tudo isto vale depois de montado pelas marcas.</translation>
-        </message>
-        <message>
-            <source>The contacts were set anew since the lamp was read: with the teeth as found it would now read {found}. Both magnetos are shown with this one's internal setting.</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Os contactos foram regulados de novo desde a leitura da lâmpada: com os dentes como encontrados leria agora {found}. Ambos os magnetos se mostram com a regulação interna deste.</translation>
-        </message>
-        <message>
-            <source>With this setting the contacts never open and close: there is no timing to read.</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Com esta regulação os contactos nunca abrem e fecham: não há ponto para ler.</translation>
-        </message>
-        <message>
-            <source>Tolerance ±{tolerance}° of crank.</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Tolerância ±{tolerance}° de cambota.</translation>
-        </message>
-        <message>
-            <source>left magneto, lamp reads</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>magneto esquerdo, lâmpada lê</translation>
-        </message>
-        <message>
-            <source>right magneto, lamp reads</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>magneto direito, lâmpada lê</translation>
-        </message>
-        <message>
-            <source>left magneto, wanted</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>magneto esquerdo, pretendido</translation>
-        </message>
-        <message>
-            <source>right magneto, wanted</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>magneto direito, pretendido</translation>
-        </message>
-        <message>
-            <source>left magneto fires now</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>magneto esquerdo inflama agora</translation>
-        </message>
-        <message>
-            <source>right magneto fires now</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>magneto direito inflama agora</translation>
-        </message>
-        <message>
-            <source>Magneto flange on the disc</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Flange do magneto no disco</translation>
-        </message>
-        <message>
-            <source>Disc on the drive</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Disco na flange motriz</translation>
-        </message>
-        <message>
-            <source>Single</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>Único</translation>
-        </message>
-        <message>
-            <source>With rotation is {way} seen from the drive end.</source>
-            <extracomment>ui/timing_panel.py</extracomment>
-            <translation>O sentido de rotação é {way}, visto do lado motriz.</translation>
         </message>
         <message>
             <source>Take care: {mismatch}.</source>
@@ -16632,11 +16732,6 @@ Sem fonte: {bare}</translation>
             <translation>{chance} de probabilidade dentro dos limites ({how})</translation>
         </message>
         <message>
-            <source>Internal timing</source>
-            <extracomment>ui/uncertainty_panel.py, ui/window.py</extracomment>
-            <translation>Regulação interna</translation>
-        </message>
-        <message>
             <source>Blade that passes</source>
             <extracomment>ui/uncertainty_panel.py</extracomment>
             <translation>Lâmina que passa</translation>
@@ -16772,6 +16867,11 @@ Sem fonte: {bare}</translation>
             <translation>Folga por lâminas</translation>
         </message>
         <message>
+            <source>✗ Plate or screw was turned since: what was read before tells nothing of this setting; strike it out.</source>
+            <extracomment>ui/wear_panel.py</extracomment>
+            <translation>✗ A placa de base ou o parafuso foi rodado desde então: o que se leu antes nada diz desta regulação; risque-o.</translation>
+        </message>
+        <message>
             <source>&amp;Use these rates</source>
             <extracomment>ui/wear_panel.py</extracomment>
             <translation>&amp;Usar estas taxas</translation>
@@ -16792,64 +16892,9 @@ Sem fonte: {bare}</translation>
             <translation>Duas inspeções a horas diferentes dão taxas.</translation>
         </message>
         <message>
-            <source>Magneto and installation files (*.json);;All files (*)</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>Ficheiros de magneto e instalação (*.json);;Todos os ficheiros (*)</translation>
-        </message>
-        <message>
-            <source>Tables (*.csv *.tsv *.txt);;All files (*)</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>Tabelas (*.csv *.tsv *.txt);;Todos os ficheiros (*)</translation>
-        </message>
-        <message>
-            <source>&amp;Internal</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>&amp;Interna</translation>
-        </message>
-        <message>
-            <source>En&amp;gine</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>&amp;Motor</translation>
-        </message>
-        <message>
-            <source>&amp;Lead</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>&amp;Cabo</translation>
-        </message>
-        <message>
-            <source>&amp;Trials</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>&amp;Ensaios</translation>
-        </message>
-        <message>
-            <source>Trials, and what to try next</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>Ensaios, e o que tentar a seguir</translation>
-        </message>
-        <message>
-            <source>Unce&amp;rtainty</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>Ince&amp;rteza</translation>
-        </message>
-        <message>
-            <source>&amp;Wear</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>&amp;Desgaste</translation>
-        </message>
-        <message>
-            <source>Wear and drift</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>Desgaste e deriva</translation>
-        </message>
-        <message>
-            <source>magview {version}: a training and planning aid; the maker's current manual governs.</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>magview {version}: um auxílio de treino e planeamento; vale o manual atual do fabricante.</translation>
-        </message>
-        <message>
-            <source>Open a magneto or an installation</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>Abrir um magneto ou uma instalação</translation>
+            <source>Read of another setting than the present one</source>
+            <extracomment>ui/wear_panel.py</extracomment>
+            <translation>Lido noutra regulação que não a atual</translation>
         </message>
         <message>
             <source>The bench cannot be kept for after a crash: {error}</source>

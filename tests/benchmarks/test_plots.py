@@ -98,7 +98,7 @@ def test_turning_the_rotor_with_a_cursor_in_sight(open_window, qtbot, benchmark,
 
 _START = """
 import json, os, time
-from magview.ui.collecting import put_off
+from magview.ui.starting import put_off
 put_off()
 from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QApplication

@@ -55,6 +55,17 @@ def test_the_preview_shows_what_is_hidden_and_what_is_read(name):
     assert exercise.task.splitlines()[0] in html
 
 
+@pytest.mark.parametrize("name", shipped_exercises())
+def test_a_shipped_exercise_asks_for_all_it_hides_and_its_tray_can_prove_it(name):
+    assert advice(find_exercise(name)) == []
+
+
+def test_where_pips_may_be_clean_contacts_are_asked_for():
+    hiding = [e for e in map(find_exercise, shipped_exercises()) if any(f.kind == "pip" for f in e.faults)]
+    assert hiding
+    assert all(any(g.goal == "contacts" for g in e.goals) for e in hiding)
+
+
 def test_text_is_not_taken_for_html():
     exercise = find_exercise("gap-wrong").model_copy(update={"story": "<b>a & b</b>"})
     assert "&lt;b&gt;a &amp; b&lt;/b&gt;" in preview_html(exercise, 7)

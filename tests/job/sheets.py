@@ -37,3 +37,11 @@ def sentence(text: str | None) -> str:
     assert text is not None
     assert text.isprintable() and len(text) < 600 and "Errno" not in text
     return text
+
+
+def fires(job: Job, found: float | None, left: float | None, side: str = "left") -> Job:
+    """The sheet with where its magneto was found to fire, and was left [crank deg before top dead centre]."""
+    job = change_in(job, "magneto", position=side)
+    job = change_in(job, "limits", **{f"{side}_btdc_deg": 25.0}, timing_tolerance_deg=1.0)
+    job = change_in(job, "as_found", **{f"{side}_btdc_deg": found})
+    return change_in(job, "synchronising", **{f"{side}_btdc_deg": left})

@@ -10,7 +10,7 @@ from magview.job.history import drift_of, earlier_jobs, identity, reminder
 from magview.job.sheet import change_in, new_job
 from magview.spec.base import SpecError
 from magview.spec.files import write_model
-from tests.job.sheets import demo, of_magneto
+from tests.job.sheets import demo, fires, of_magneto
 
 
 def test_a_magneto_is_known_by_type_and_serial_however_they_are_written(tmp_path):
@@ -78,6 +78,24 @@ def test_the_prediction_interval_holds_the_next_reading_as_often_as_it_says():
         _, low, high = gap.predict(700.0)
         inside += bool(low <= 0.6 - 0.21 + rng.normal(0.0, 0.02) <= high)
     assert 0.87 < inside / runs <= 1.0
+
+
+@pytest.mark.parametrize("side", ["left", "right"])
+def test_the_firing_drifts_too(side):
+    """It comes 0.3° later in every 100 h and is put back to 25.2° each time, of 24° to 26° allowed."""
+    jobs = [fires(of_magneto(100.0 * n, None, 0.23), 24.9 if n else None, 25.2, side) for n in range(9)]
+    drift = drift_of(jobs)
+    assert drift.gap is None and drift.firing is not None
+    assert drift.firing.slope_per_h == pytest.approx(-0.003)
+    assert drift.firing.drift == pytest.approx([-0.3 * n for n in range(9)])
+    # Half-width 0.5° rectangular, no less for a course without scatter; a line's slope by least squares is as sure.
+    hours = 100.0 * np.arange(9)
+    assert drift.firing.slope_uncertainty_per_h == pytest.approx(0.5 / 3**0.5 / np.sqrt(((hours - 400.0) ** 2).sum()))
+    # From 25.2° at 800 h it is at 24° after 400 h for certain, sooner with the interval.
+    assert drift.next_check_h is not None and 800.0 < drift.next_check_h <= 1200.0
+    assert any("-0.30° of crank in 100 h" in s and "should read 24.90° before" in s for s in drift.sentences)
+    assert any(s.startswith("The firing may leave its limits from") for s in drift.sentences)
+    assert drift.table[1][-1][-2:] == ("24.90°", "25.20°")
 
 
 def test_two_sheets_are_as_sure_as_the_blades():

@@ -17,7 +17,7 @@ from magview.job.history import drift_of
 from magview.job.readings import csv_text, json_text, rows
 from magview.job.report import html_text
 from magview.job.sheet import CAUTIONS, STAGES, change, change_in, new_job, skip, title_of
-from tests.job.sheets import demo, of_magneto
+from tests.job.sheets import demo, fires, of_magneto
 
 
 class Page(HTMLParser):
@@ -192,3 +192,12 @@ def test_earlier_sheets_are_drawn_with_their_drift():
     page = Page(html_text(of_magneto(200.0, 0.23, 0.25), "a4", drift))
     assert "Earlier sheets of this magneto" in page.text and "2025-01-01" in page.text
     assert sum(tag == "svg" for tag, _ in page.tags) == 2
+
+
+def test_the_firing_is_drawn_where_it_was_read():
+    sheets = [
+        fires(of_magneto(100.0, None, 0.25), None, 25.0), fires(of_magneto(200.0, 0.23, 0.25), 24.5, 25.0)
+    ]  # fmt: skip
+    page = Page(html_text(sheets[-1], "a4", drift_of(sheets)))
+    assert sum(tag == "svg" for tag, _ in page.tags) == 3
+    assert "Fires before top dead centre [crank °] over the magneto's hours" in page.text

@@ -46,8 +46,8 @@ def main() -> None:
     hands.at_bench()
     hands.tab("timing")
     timing = hands.main.timing
-    hands.spin(timing.reads["right"], "24,5")
-    hands.spin(timing.reads["left"], "21,5")  # the last one read is the one in view, and planned for
+    hands.spin(timing.lamp.reads["right"], "24,5")
+    hands.spin(timing.lamp.reads["left"], "21,5")  # the last one read is the one in view, and planned for
     paint = next(b for b in timing.findChildren(type(timing.plan.next)) if "marks" in b.text())
     hands.button(paint)
     hands.note("marks")
@@ -77,7 +77,7 @@ def main() -> None:
     hands.done("tooth_shift")
     hands.at_bench()
     hands.tab("timing")
-    hands.spin(timing.reads["left"], "25")
+    hands.spin(timing.lamp.reads["left"], "25")
     hands.note("sync")
     hands.done("synchronising")
 

@@ -41,12 +41,13 @@ def test_a_class_from_the_code_to_who_needs_help(instructor, tmp_path, qtbot):
     menu_entry(instructor, "ake a class set").trigger()
     maker = instructor.classes.windows["make"]
     qtbot.waitUntil(maker.isActiveWindow)
-    row = next(i for i in range(maker.shipped.count()) if "carries along" in maker.shipped.item(i).text())
-    maker.shipped.setCurrentRow(row)
-    click(maker.add_button)
-    maker.seed.setValue(11)
-    maker.own.setCurrentIndex(1)
-    maker.pupils.insertPlainText("Zoë\nMax\nKim")  # QTest types ASCII only
+    there = maker.fields.shipped
+    row = next(i for i in range(there.count()) if "carries along" in there.item(i).text())
+    there.setCurrentRow(row)
+    click(maker.fields.add_button)
+    maker.fields.seed.setValue(11)
+    maker.fields.own.setCurrentIndex(1)
+    maker.fields.pupils.insertPlainText("Zoë\nMax\nKim")  # QTest types ASCII only
     code = maker.code.text()
     of = set_of_code(code)
     assert of.each_their_own

@@ -98,7 +98,7 @@ def _make_safe(hands: Mechanic) -> None:
         hands.main.tabs.currentWidget().ensureWidgetVisible(spin)
         hands.spin(spin, text)
     hands.note("stops")
-    hands.spin(hands.main.timing.crank, "-30")
+    hands.spin(hands.main.timing.lamp.crank, "-30")
     hands.note("stroke")
     assert read_job(sheet.model.store.path).dead_centre.stroke == "compression"
     hands.done("dead_centre")
@@ -110,8 +110,8 @@ def _as_found(hands: Mechanic) -> None:
     hands.spin(main.panel.plate, "2,5")
     hands.spin(main.panel.screw, "-6")
     hands.tab("timing")
-    hands.spin(main.timing.reads["left"], "22")
-    hands.spin(main.timing.reads["right"], "24,5")
+    hands.spin(main.timing.lamp.reads["left"], "22")
+    hands.spin(main.timing.lamp.reads["right"], "24,5")
     hands.note("found")
     found = read_job(sheet.model.store.path).as_found
     assert (found.backplate_deg, found.screw_deg) == (2.5, -6.0)

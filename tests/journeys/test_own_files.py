@@ -91,7 +91,7 @@ def test_own_magneto_engine_and_installation_made_opened_and_timed(open_window, 
     # The lamp says otherwise; the planner's first move brings it within the tolerance typed in.
     window.activateWindow()
     window.tabs.setCurrentIndex(1)
-    reads = window.timing.reads["right"]
+    reads = window.timing.lamp.reads["right"]
     reads.setFocus()
     reads.selectAll()
     QTest.keyClicks(reads.lineEdit(), "21,5")

@@ -14,11 +14,11 @@ def test_read_22_want_25_take_the_first_move_and_step_it(open_window, qtbot):
     window = open_window("seven-radial-left")
     window.tabs.setCurrentIndex(1)
     panel = window.timing
-    panel.reads["left"].setFocus()
-    panel.reads["left"].selectAll()
-    QTest.keyClicks(panel.reads["left"].lineEdit(), "22")
-    QTest.keyClick(panel.reads["left"].lineEdit(), Qt.Key.Key_Return)
-    assert panel.now["left"].text().startswith("✗")
+    panel.lamp.reads["left"].setFocus()
+    panel.lamp.reads["left"].selectAll()
+    QTest.keyClicks(panel.lamp.reads["left"].lineEdit(), "22")
+    QTest.keyClick(panel.lamp.reads["left"].lineEdit(), Qt.Key.Key_Return)
+    assert panel.lamp.now["left"].text().startswith("✗")
 
     # Point at the first move: its marks are shown dotted, nothing has moved yet.
     first = panel.plan.table.visualItemRect(panel.plan.table.item(0, 0)).center()
@@ -42,16 +42,16 @@ def test_read_22_want_25_take_the_first_move_and_step_it(open_window, qtbot):
         assert presses <= 20
     assert presses == abs(expected.magneto_teeth) + abs(expected.disc_teeth)
 
-    assert panel.now["left"].text() == f"✓ {expected.result_btdc_deg:.2f}°"
+    assert panel.lamp.now["left"].text() == f"✓ {expected.result_btdc_deg:.2f}°"
     assert firing_btdc_deg(window.model.state, "left") == pytest.approx(expected.result_btdc_deg, abs=1e-9)
     assert "read the lamp again" in panel.plan.words.text()
 
     # The lamp, read again, is the new as found: nothing is left to do, and the paint stays where it is.
     marks = window.model.state.engaged.mounting.marks_apart
-    panel.reads["left"].setFocus()
-    panel.reads["left"].selectAll()
-    QTest.keyClicks(panel.reads["left"].lineEdit(), "25.2")
-    QTest.keyClick(panel.reads["left"].lineEdit(), Qt.Key.Key_Return)
+    panel.lamp.reads["left"].setFocus()
+    panel.lamp.reads["left"].selectAll()
+    QTest.keyClicks(panel.lamp.reads["left"].lineEdit(), "25.2")
+    QTest.keyClick(panel.lamp.reads["left"].lineEdit(), Qt.Key.Key_Return)
     assert not panel.plan.next.isEnabled()
     assert "choose one to step through it" in panel.plan.words.text()
     assert window.model.state.engaged.mounting.marks_apart == marks

@@ -37,7 +37,9 @@ class Hands:
         return None if value is None else int(value)
 
     def mark(self) -> int | None:
-        return instruments.mark_number(self._room())
+        """The mark the edge stands at, as it is told: the only one where none is named."""
+        said = instruments.straightedge(self._room())
+        return None if said.value is None else int(dict(said.places).get("mark", 1))
 
     def disc(self) -> float:
         value = instruments.disc(self._room()).value

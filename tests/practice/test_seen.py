@@ -11,12 +11,13 @@ from magview.bench import actions as bench
 from magview.bench.breaker_end import breaker_end
 from magview.bench.crank_end import disc_point
 from magview.bench.drive_end import drive_end
+from magview.bench.state import crank_deg
 from magview.practice import actions as do
 from magview.practice.apply import apply
 from magview.practice.faults import begin
 from magview.practice.instruments import true_disc_deg
 from magview.practice.library import find_exercise, shipped_exercises
-from magview.practice.seen import drawn_disc_deg, hidden_parts, secrets, seen
+from magview.practice.seen import hidden_parts, secrets, seen
 from magview.practice.words import act_words
 from tests.practice.trainee import Trainee
 
@@ -102,5 +103,7 @@ def test_the_disc_is_drawn_with_what_it_reads_under_the_pointer():
     for seed in range(5):
         practice = begin(find_exercise("true-dead-centre"), seed)
         engine = practice.exercise.installation.engine
-        point = disc_point(engine, 50.0, true_disc_deg(practice), drawn_disc_deg(practice))
+        # Drawn as far aside as it is put on wrong.
+        drawn = crank_deg(practice.bench) - practice.disc_error_deg
+        point = disc_point(engine, 50.0, true_disc_deg(practice), drawn)
         assert tuple(point) == pytest.approx((50.0, 0.0), abs=1e-9)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import sys
 
 import pytest
 from PySide6.QtCore import Qt
@@ -176,14 +177,15 @@ def test_the_code_follows_every_setting(room, qtbot):
     maker = room.open("make")
     assert maker.code.isHidden()
     assert "Add an exercise" in maker.why.text()
-    maker.seed.setValue(77)
-    maker.add_exercise(find_exercise("pips"))
-    maker.add_exercise(find_exercise("gap-wrong"))
+    maker.fields.seed.setValue(77)
+    maker.fields.add_exercise(find_exercise("pips"))
+    maker.fields.add_exercise(find_exercise("gap-wrong"))
     seen = {maker.code.text()}
+    fields = maker.fields
     for change in (
-        lambda: maker.own.setCurrentIndex(1), lambda: click(maker.hints), lambda: maker.units.setCurrentIndex(2),
-        lambda: maker.minutes.setValue(30), lambda: maker.seed.setValue(78), lambda: click(maker.up),
-        lambda: click(maker.drop),
+        lambda: fields.own.setCurrentIndex(1), lambda: click(fields.hints), lambda: fields.units.setCurrentIndex(2),
+        lambda: fields.minutes.setValue(30), lambda: fields.seed.setValue(78), lambda: click(fields.up),
+        lambda: click(fields.drop),
     ):  # fmt: skip
         change()
         assert set_of_code(maker.code.text()) == maker.made().model_copy(update={"title": "", "pupils": ()})
@@ -194,10 +196,10 @@ def test_the_code_follows_every_setting(room, qtbot):
 
 def test_a_set_is_saved_opened_and_found_again(room, tmp_path):
     maker = room.open("make")
-    maker.show_set(OF.model_copy(update={"title": "Tuesday", "pupils": ("Zoë", "7")}))
+    maker.fields.show_set(OF.model_copy(update={"title": "Tuesday", "pupils": ("Zoë", "7")}))
     maker.save_path(tmp_path / "set.json")
     assert read_set(tmp_path / "set.json") == maker.made()
-    maker.pupils.setPlainText("Zoë\nzoe")
+    maker.fields.pupils.setPlainText("Zoë\nzoe")
     assert "cannot be told apart" in maker.why.text()
     assert not maker.save.isEnabled()
     maker.open_path(tmp_path / "set.json")
@@ -208,14 +210,14 @@ def test_a_set_is_saved_opened_and_found_again(room, tmp_path):
 
 def test_the_key_is_shown_and_saved(room, qtbot, tmp_path):
     maker = room.open("make")
-    maker.show_set(OF.model_copy(update={"pupils": ("Zoë", "Max")}))
+    maker.fields.show_set(OF.model_copy(update={"pupils": ("Zoë", "Max")}))
     maker.tabs.setCurrentIndex(1)
     qtbot.waitUntil(lambda: maker.key.rows.rowCount() > 0, timeout=20_000)
     assert maker.key.rows.rowCount() == len(key_rows(answer_key(maker.made())))
     for suffix in ("txt", "csv"):
         maker.save_key_path(tmp_path / f"key.{suffix}")
         assert "Zoë" in (tmp_path / f"key.{suffix}").read_text("utf-8")
-    maker.pupils.clear()
+    maker.fields.pupils.clear()
     qtbot.waitUntil(lambda: "name the pupils" in maker.key_why.text())
 
 
@@ -291,16 +293,16 @@ def test_every_shipped_exercise_passes_through_the_fields_unchanged(room, name, 
 
 def test_what_is_not_valid_is_said_and_not_saved(room, qtbot, tmp_path):
     editor = room.open("editor")
-    editor.faults.add(Fault(kind="teeth", size=(1.0, 2.0)))
+    editor.fields.faults.add(Fault(kind="teeth", size=(1.0, 2.0)))
     editor.look()
     assert "needs an installation" in editor.problem.text()
     assert not editor.save.isEnabled()
     assert not editor.save_path(tmp_path / "x.json")
     assert not (tmp_path / "x.json").exists()
-    row = editor.faults.rows[-1]
+    row = editor.fields.faults.rows[-1]
     click(next(b for b in row.findChildren(QPushButton)))
     qtbot.waitUntil(lambda: editor.exercise is not None)
-    editor.goals.show_entries(())
+    editor.fields.goals.show_entries(())
     editor.look()
     assert "goals" in editor.problem.text()
 
@@ -308,36 +310,36 @@ def test_what_is_not_valid_is_said_and_not_saved(room, qtbot, tmp_path):
 def test_decimal_commas_are_taken_and_the_preview_follows(room, qtbot):
     editor = room.open("editor")
     qtbot.waitUntil(editor.isActiveWindow)
-    editor.tabs.setCurrentIndex(2)
-    row = next(r for r in editor.faults.rows if r.kind.currentData() == "opening")
+    editor.fields.setCurrentIndex(2)
+    row = next(r for r in editor.fields.faults.rows if r.kind.currentData() == "opening")
     for spin in (row.low, row.high):
         spin.setFocus()
         spin.selectAll()
         QTest.keyClicks(spin, "2,5")
         QTest.keyClick(spin, Qt.Key.Key_Return)
     qtbot.waitUntil(lambda: "2.50° of rotor" in editor.preview.toPlainText())
-    editor.name.setText("A case of my own")
+    editor.fields.name.setText("A case of my own")
     qtbot.waitUntil(lambda: "A case of my own" in editor.preview.toPlainText())
 
 
 def test_unsaved_work_is_asked_for(room, qtbot, tmp_path):
     editor = room.open("editor")
-    editor.name.setText("Mine")
+    editor.fields.name.setText("Mine")
     editor.close()
     box = editor.findChild(QMessageBox)
     assert editor.isVisible()
     click(next(b for b in box.buttons() if "Back" in b.text()))
     editor.open_path(tmp_path / "gone.json")
     assert "cannot be read" in editor.message.text()
-    assert editor.name.text() == "Mine"
+    assert editor.fields.name.text() == "Mine"
 
 
 def test_an_exercise_goes_into_the_set_and_is_tried(room, qtbot):
     editor = room.open("editor")
-    editor.name.setText("Mine")
+    editor.fields.name.setText("Mine")
     click(editor.to_set)
     maker = room.windows["make"]
-    assert "Mine" in maker.chosen.item(0).text()
+    assert "Mine" in maker.fields.chosen.item(0).text()
     assert "needs its file" in maker.why.text()
     editor.activateWindow()
     click(editor.try_it)
@@ -371,6 +373,13 @@ def test_all_is_reached_by_keyboard_and_has_a_name(room, qtbot, what):
         reached.add(QApplication.focusWidget())
         QTest.keyClick(QApplication.focusWidget() or window, Qt.Key.Key_Tab)
     assert not [w for w in wanted if w not in reached and w.focusProxy() not in reached]
+
+
+@pytest.mark.skipif(not sys.platform.startswith("linux"), reason="the XDG folders are Linux's")
+def test_without_a_folder_it_is_kept_where_the_rest_is(room, tmp_path, monkeypatch):
+    """XDG Base Directory Specification 0.8: data in XDG_DATA_HOME, whatever name Qt gives the program."""
+    monkeypatch.setenv("XDG_DATA_HOME", str(tmp_path / "data"))
+    assert ClassRoom(room.main).folder == tmp_path / "data" / "magview" / "class"
 
 
 def test_what_is_remembered_survives_a_damaged_file(room, qtbot):

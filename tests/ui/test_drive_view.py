@@ -105,17 +105,17 @@ def test_readings_and_picture_follow_every_control(open_window):
     window = open_window("seven-radial-left")
     window.tabs.setCurrentIndex(1)
     panel, model = window.timing, window.model
-    panel.reads["left"].setValue(22.0)
+    panel.lamp.reads["left"].setValue(22.0)
     assert firing_btdc_deg(model.state, "left") == pytest.approx(22.0)
-    assert "3.00° of crank late" in panel.error.text()
-    QTest.mouseClick(panel.step_buttons["magneto", 1], Qt.MouseButton.LeftButton)
-    QTest.mouseClick(panel.step_buttons["disc", -1], Qt.MouseButton.LeftButton)
-    assert panel.now["left"].text().endswith("23.08°")
-    panel.wanted["left"].setValue(23.0)
-    assert panel.now["left"].text().startswith("✓")
-    QTest.mouseClick(panel.radio["right"], Qt.MouseButton.LeftButton)
+    assert "3.00° of crank late" in panel.lamp.error.text()
+    QTest.mouseClick(panel.teeth.step_buttons["magneto", 1], Qt.MouseButton.LeftButton)
+    QTest.mouseClick(panel.teeth.step_buttons["disc", -1], Qt.MouseButton.LeftButton)
+    assert panel.lamp.now["left"].text().endswith("23.08°")
+    panel.lamp.wanted["left"].setValue(23.0)
+    assert panel.lamp.now["left"].text().startswith("✓")
+    QTest.mouseClick(panel.lamp.radio["right"], Qt.MouseButton.LeftButton)
     assert model.state.engaged.side == "right"
-    panel.crank.setValue(-40.0)
+    panel.lamp.crank.setValue(-40.0)
     assert crank_deg(model.state) == pytest.approx(-40.0)
     panel.stop.stops[0].setValue(350.0)
     panel.stop.stops[1].setValue(14.0)
@@ -134,7 +134,7 @@ def test_nothing_within_tolerance_is_said_with_the_nearest_two(open_window):
         update={"coupling": installation.coupling.model_copy(update={"magneto_teeth": 10, "drive_teeth": 10})}
     )
     window.model.send(PlaceInstallation(coarse))
-    window.timing.reads["left"].setValue(22.0)
+    window.timing.lamp.reads["left"].setValue(22.0)
     text = window.timing.plan.verdict.text()
     assert "Nothing reaches it within tolerance" in text
     # Ten teeth on both faces: 36° of rotor a tooth, so the nearest is to leave it, the next a tooth away.

@@ -365,8 +365,8 @@ def test_the_crank_box_goes_on_from_where_the_crank_is(open_window):
     window = open_window("seven-radial-left")
     window.tabs.setCurrentIndex(1)
     window.model.send(TurnCrank(710.0))
-    assert window.timing.crank.text() == "-10.00°"
-    window.timing.crank.stepUp()
+    assert window.timing.lamp.crank.text() == "-10.00°"
+    window.timing.lamp.crank.stepUp()
     assert crank_deg(window.model.state) == pytest.approx(711.0)
 
 
@@ -377,7 +377,7 @@ def test_to_firing_approaches_with_rotation(open_window):
     window = open_window("seven-radial-left")  # 0.4° of play at the coupling
     window.tabs.setCurrentIndex(1)
     window.model.send(TurnCrank(0.0))
-    window.timing._to_firing()  # noqa: SLF001
+    window.timing.lamp._to_firing()  # noqa: SLF001
     state = window.model.state
     assert state.engaged.play_deg == 0.0
     assert crank_deg(state) == pytest.approx(-25.0)

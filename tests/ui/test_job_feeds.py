@@ -33,7 +33,7 @@ from magview.physics.trials import Trial
 from magview.spec.files import write_model
 from magview.ui.job_sources import FEEDS
 from magview.ui.job_window import HISTORY, PAGES
-from tests.job.sheets import of_magneto
+from tests.job.sheets import fires, of_magneto
 from tests.job_windows import choose_page, form_of, front, press, write
 
 
@@ -329,6 +329,7 @@ def test_earlier_sheets_side_by_side_drift_and_reminder(open_job, tmp_path, qtbo
     assert [line.value() for line in sheet._limits[0]] == [0.2, 0.26]  # noqa: SLF001
     words = sheet.words_at(0, 500.0, 0.24)
     assert "at 500 h: gap 0.240 mm, between" in words
+    assert sheet.words_at(2, 500.0, 25.0) == "", "nobody read the lamp"
     out = tmp_path / "drift.csv"
     sheet.save_to(out)
     assert out.read_text(encoding="utf-8").startswith("magneto hours [h],largest gap found [mm]")
@@ -345,6 +346,26 @@ def test_earlier_sheets_side_by_side_drift_and_reminder(open_job, tmp_path, qtbo
     choose_page(window, HISTORY)
     qtbot.waitUntil(lambda: not page.worker.busy)
     assert "no serial number on this sheet" in page.where.text()
+
+
+def test_the_firing_over_the_hours_is_drawn_and_told(open_job, tmp_path, qtbot):
+    # Left at 25.2° and found at 24.9° after every 100 h: 0.3° later in 100 h.
+    for n in range(4):
+        made = fires(of_magneto(100.0 * n, None, 0.25), 24.9 if n else None, 25.2)
+        write_model(tmp_path / f"{n}-job.json", made)
+    window = open_job(path=tmp_path / "3-job.json", size=(853, 480))
+    choose_page(window, HISTORY)
+    qtbot.waitUntil(lambda: window.history.table.rowCount() == 4)
+    sheet = window.history._sheet  # noqa: SLF001
+    qtbot.waitUntil(lambda: len(sheet._left[2].getData()[0]) == 4)  # noqa: SLF001
+    assert list(sheet._found[2].getData()[1]) == pytest.approx([24.9] * 3)  # noqa: SLF001
+    hours, value = sheet._lines[2].getData()  # noqa: SLF001
+    assert np.allclose(value, 25.2 - 3e-3 * (np.asarray(hours) - 300.0), atol=1e-9)
+    # 25° ± 1° by the sheet's limits.
+    assert [line.value() for line in sheet._limits[2]] == [24.0, 26.0]  # noqa: SLF001
+    assert "at 400 h: fires 24.90° before top dead centre, between" in sheet.words_at(2, 400.0, 25.0)
+    assert [name for name, _ in sheet.table()][-2:] == ["fires found [crank deg BTDC]", "fires left [crank deg BTDC]"]
+    assert window.page.horizontalScrollBar().maximum() == 0
 
 
 def test_an_earlier_sheet_opens_by_return(open_job, tmp_path, qtbot):

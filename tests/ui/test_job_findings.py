@@ -83,7 +83,7 @@ def test_a_lamp_that_says_what_the_field_began_with_is_a_reading(open_job):
     window.note(next(f for f in FEEDS if f.key == "found"))
     assert "the setting it began with" in window.bar.said.text()
     assert read_job(window.model.store.path).as_found.left_btdc_deg is None
-    spin = main.timing.reads["left"]
+    spin = main.timing.lamp.reads["left"]
     typed = spin.text()
     spin.setFocus()
     spin.selectAll()
@@ -93,7 +93,7 @@ def test_a_lamp_that_says_what_the_field_began_with_is_a_reading(open_job):
     found = read_job(window.model.store.path).as_found
     assert (found.left_btdc_deg, found.right_btdc_deg, found.gap_mm) == (25.0, None, None)
     # Only looked at, and left: nobody has read anything.
-    right = main.timing.reads["right"]
+    right = main.timing.lamp.reads["right"]
     right.setFocus()
     QTest.keyClick(right.lineEdit(), Qt.Key.Key_Tab)
     window.note(next(f for f in FEEDS if f.key == "found"))
@@ -197,7 +197,7 @@ def test_teeth_and_angles_as_mechanics_write_them(open_job):
     # At the bench as well.
     main = window._source._window  # noqa: SLF001
     main.tabs.setCurrentIndex(1)
-    spin = main.timing.reads["left"]
+    spin = main.timing.lamp.reads["left"]
     spin.setFocus()
     spin.selectAll()
     QTest.keyClicks(spin.lineEdit(), "22 BTDC")

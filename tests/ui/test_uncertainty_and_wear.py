@@ -4,10 +4,12 @@ from __future__ import annotations
 
 import math
 import re
+import threading
 import time
 
 import numpy as np
 import pytest
+import shiboken6
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QAbstractButton, QApplication, QLabel
@@ -261,6 +263,32 @@ def test_rates_are_found_back_from_inspections(wear):
     assert len(window.model.state.inspections) == 2
 
 
+def test_inspections_of_another_setting_are_marked_and_give_no_rates_to_use(wear):
+    window, page = wear
+    page.at.setValue(0)
+    page.note()
+    page.wear_bench()
+    page.take_from_bench()
+    page.note()
+    assert page.use_button.isEnabled() and not page.outdated.isVisible()
+
+    def marked() -> list[bool]:
+        return [page.table.item(row, 0).text().startswith("✗") for row in range(page.table.rowCount())]
+
+    assert marked() == [False, False], "wear is what inspections are for"
+    window.model.send(TurnBackplate(window.model.state.backplate_deg + 1.0))
+    assert marked() == [True, True] and page.outdated.isVisible() and not page.use_button.isEnabled()
+    page.note()
+    assert marked() == [True, True, False]
+    for _ in range(2):
+        page.table.selectRow(0)
+        click(page.drop_button)
+    assert marked() == [False] and not page.outdated.isVisible()
+    for _ in range(4):  # struck out, struck out, noted, turned
+        window.model.undo()
+    assert marked() == [False, False] and page.use_button.isEnabled()
+
+
 def test_wear_of_a_magneto_without_a_heel_arm_is_by_pips_alone(wear):
     window, page = wear
     window.model.send(PlaceMagneto(find_magneto("traced-six")))
@@ -368,3 +396,19 @@ def test_work_reports_finishes_fails_and_is_cancelled(qtbot):
     worker.cancel()
     qtbot.wait(20)
     assert heard[-1] == "no such thing"
+
+
+def test_work_outlives_the_window_it_was_for_without_a_word(qtbot):
+    """pytest turns an exception of a thread into a failure of the test."""
+    worker, go_on = Worker(), threading.Event()
+
+    def work(progress, _):
+        go_on.wait(10)
+        progress(0.5)
+
+    worker.start(work)
+    thread = worker._thread  # noqa: SLF001
+    shiboken6.delete(worker)
+    go_on.set()
+    thread.join(10)
+    assert not thread.is_alive()

@@ -28,12 +28,14 @@ def test_the_folders_are_where_the_xdg_variables_say(monkeypatch, tmp_path):
     monkeypatch.setenv("XDG_DATA_HOME", str(tmp_path / "data"))
     monkeypatch.setenv("XDG_STATE_HOME", str(tmp_path / "state"))
     assert places.work_folder() == tmp_path / "data" / "magview" / "bench"
+    assert places.class_folder() == tmp_path / "data" / "magview" / "class"
     for folder in (places.log_folder(), places.report_folder()):
         assert folder.is_relative_to(tmp_path / "state" / "magview")
     monkeypatch.delenv("XDG_DATA_HOME")
     monkeypatch.delenv("XDG_STATE_HOME")
     monkeypatch.setenv("HOME", str(tmp_path / "home"))
     assert places.work_folder() == tmp_path / "home/.local/share/magview/bench"
+    assert places.class_folder() == tmp_path / "home/.local/share/magview/class"
     assert places.log_folder().is_relative_to(tmp_path / "home/.local/state/magview")
 
 
