@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from magview.job.document import Heading, Table
+from magview.ui.export import prepare
 from magview.ui.print_pdf import Layout, application
 
 
@@ -11,13 +12,11 @@ def laid(rows: int, above: int):
     from PySide6.QtCore import QBuffer, QIODevice
     from PySide6.QtGui import QPdfWriter
 
-    from magview.ui import print_pdf
-
     application()
     buffer = QBuffer()
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
     writer = QPdfWriter(buffer)
-    size = print_pdf._prepare(writer, "a4")  # noqa: SLF001
+    size = prepare(writer, "a4", 600)
     layout = Layout(writer, size)
     layout.add(Table((), tuple((f"above {i}",) for i in range(above)), (1.0,)))
     pages = []
