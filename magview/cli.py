@@ -22,7 +22,7 @@ from magview.cli_sheet import add_commands
 from magview.spec.base import SpecError
 from magview.spec.library import shipped_names
 from magview.spec.magneto import Magneto
-from magview.spec.units import parse_angle_deg, parse_length_mm
+from magview.spec.units import parse_angle_deg, parse_btdc_deg, parse_length_mm
 
 PASS, BAD_INPUT = 0, 2
 
@@ -132,10 +132,8 @@ def _parser() -> _Parser:
     shift.add_argument("--magneto-teeth", type=_whole, metavar="N", help="teeth of the disc's magneto face")
     shift.add_argument("--drive-teeth", type=_whole, metavar="N", help="teeth of the disc's drive face")
     shift.add_argument("--rotor-turns-per-crank-turn", type=_ratio, metavar="K", help="a number or a fraction, 9/8")
-    shift.add_argument("--reads", type=_angle, required=True, metavar="BTDC", help="where the lamp says it fires")
-    shift.add_argument(
-        "--wanted", type=_angle, metavar="BTDC", help="where it should; left out: as the engine's file"
-    )
+    shift.add_argument("--reads", type=_btdc, required=True, metavar="BTDC", help="where the lamp says it fires")
+    shift.add_argument("--wanted", type=_btdc, metavar="BTDC", help="where it should; left out: as the engine's file")
     shift.set_defaults(run=_shift)
 
     engine = commands.add_parser("engine", help="true top dead centres and firing of every cylinder")
@@ -196,6 +194,7 @@ def _parse_ratio(text: str) -> Fraction:
 
 
 _angle = _argument(parse_angle_deg)
+_btdc = _argument(parse_btdc_deg)
 _length = _argument(parse_length_mm)
 _whole = _argument(_parse_whole)
 _ratio = _argument(_parse_ratio)

@@ -20,7 +20,7 @@ from magview.bench.timing import timing_error, timing_verdict
 from magview.physics.coupling import speed_mismatch
 from magview.spec.language import marked, number, tr
 from magview.spec.units import format_angle, format_length
-from magview.ui.inputs import AngleSpin
+from magview.ui.inputs import AngleSpin, BtdcSpin
 from magview.ui.model import BenchModel
 from magview.ui.style import tint
 from magview.ui.theme import Theme
@@ -51,7 +51,7 @@ class LampBox(QGroupBox):
             radio = QRadioButton(tr(_SIDE_WORDS[side]))
             radio.setToolTip(tr("Show this magneto's coupling"))
             self.sides.addButton(radio, row)
-            reads, wanted = (AngleSpin(0.5, -BTDC_LIMIT_DEG, BTDC_LIMIT_DEG) for _ in range(2))
+            reads, wanted = (BtdcSpin(0.5, -BTDC_LIMIT_DEG, BTDC_LIMIT_DEG) for _ in range(2))
             left = side == "left"
             reads.setAccessibleName(tr("left magneto, lamp reads") if left else tr("right magneto, lamp reads"))
             wanted.setAccessibleName(tr("left magneto, wanted") if left else tr("right magneto, wanted"))
@@ -62,8 +62,11 @@ class LampBox(QGroupBox):
             self.radio[side], self.reads[side], self.wanted[side], self.now[side] = radio, reads, wanted, now
         for spin in (*self.reads.values(), *self.wanted.values()):
             spin.said.connect(self._model.refused)
-        self.reads["left"].entered.connect(self._left_read)
-        self.reads["right"].entered.connect(self._right_read)
+        # A lamp may say just what the field began with: typed, that is a reading like any other.
+        for signal in (self.reads["left"].entered, self.reads["left"].confirmed):
+            signal.connect(self._left_read)
+        for signal in (self.reads["right"].entered, self.reads["right"].confirmed):
+            signal.connect(self._right_read)
         self.wanted["left"].entered.connect(self._left_wanted)
         self.wanted["right"].entered.connect(self._right_wanted)
         self.sides.idClicked.connect(self._side_chosen)
