@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, QObject, Qt, Signal
+from PySide6.QtCore import QEvent, QObject, QPointF, Qt, Signal
+from PySide6.QtGui import QHideEvent, QMouseEvent, QMoveEvent, QWheelEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QGroupBox,
@@ -30,7 +31,7 @@ class PlanBox(QGroupBox):
     """The list of moves for the magneto in view, best first."""
 
     previewed = Signal(object)
-    """The move under the pointer, or the one chosen while it is stepped through; None for none."""
+    """The move the pointer was moved over, else the one chosen while it is stepped through; None for none."""
 
     def __init__(self, model: BenchModel, parent: QWidget | None = None) -> None:
         super().__init__(tr("Moves that would put it right, best first"), parent)
@@ -40,6 +41,10 @@ class PlanBox(QGroupBox):
         self._target: tuple[int, int] | None = None
         self._counts_from: object = None
         """The side and reading that the chosen move counts from."""
+        self._pointed: int | None = None
+        """The row the pointer was moved over and still is on."""
+        self._pointer: QPointF | None = None
+        """Where on the screen the pointer last was [px]."""
         column = QVBoxLayout(self)
         self.verdict = QLabel()
         self.verdict.setWordWrap(True)
@@ -53,8 +58,10 @@ class PlanBox(QGroupBox):
         self.table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
         self.table.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
         self.table.setMouseTracking(True)
+        # The table's own signal tells also of rows that slide under a resting pointer, and nobody of their leaving.
+        self.table.installEventFilter(self)
         self.table.viewport().installEventFilter(self)
-        self.table.cellEntered.connect(self._hovered)
+        self.table.verticalScrollBar().valueChanged.connect(self.forget_pointer)
         self.table.itemSelectionChanged.connect(self._chosen)
         self.words = QLabel()
         self.words.setWordWrap(True)
@@ -73,6 +80,7 @@ class PlanBox(QGroupBox):
 
     def show_plan(self, state: BenchState, engaged: Engaged) -> None:
         """Show the moves for a state."""
+        self._pointed = None  # another state, another list: a row means another move
         self._moves = timing_plan(state, engaged.side)
         tolerance = engaged.installation.engine.timing_tolerance_deg
         outside = outside_tolerance(self._moves, tolerance) if self._moves else None
@@ -158,11 +166,9 @@ class PlanBox(QGroupBox):
         if counts_from != self._counts_from:
             self._counts_from, self._target = counts_from, None
             self.table.scrollToTop()
-            self.previewed.emit(None)
         row = next((n for n, m in enumerate(self._moves) if (m.magneto_teeth, m.disc_teeth) == self._target), None)
-        if row is None and self._target is not None:
+        if row is None:
             self._target = None
-            self.previewed.emit(None)
         self.table.blockSignals(True)
         if row is None:
             self.table.clearSelection()
@@ -186,6 +192,7 @@ class PlanBox(QGroupBox):
                     "enter what it says as the new reading."
                 )
             )
+        self._tell()
 
     def _next_step(self) -> None:
         if self._steps:
@@ -198,15 +205,49 @@ class PlanBox(QGroupBox):
         if rows and engaged is not None:
             move = self._moves[rows[0].row()]
             self._target = (move.magneto_teeth, move.disc_teeth)
+            self._pointed = None
             self._mark_target(self._model.state, engaged)
-            self.previewed.emit(move)
 
-    def _hovered(self, row: int, column: int) -> None:
-        self.previewed.emit(self._moves[row])
+    # -------------------------------------------------------------- the pointer
+
+    def _tell(self) -> None:
+        """Say what is to be previewed now."""
+        if self._pointed is not None and self._pointed < len(self._moves):
+            self.previewed.emit(self._moves[self._pointed])
+        else:
+            self.previewed.emit(self.chosen if self._steps else None)
+
+    def forget_pointer(self) -> None:
+        """What the pointer was over has moved away from under it, or is hidden."""
+        if self._pointed is not None:
+            self._pointed = None
+            self._tell()
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        """The preview goes when the pointer leaves the list, back to the chosen move if there is one."""
-        if event.type() == QEvent.Type.Leave:
-            chosen = next((m for m in self._moves if (m.magneto_teeth, m.disc_teeth) == self._target), None)
-            self.previewed.emit(chosen if self._steps else None)
+        """A row is previewed once the pointer itself is moved over it, until it leaves or the list moves."""
+        if watched is self.table:
+            if event.type() in (QEvent.Type.Move, QEvent.Type.Resize):
+                self.forget_pointer()
+        elif isinstance(event, QMouseEvent) and event.type() == QEvent.Type.MouseMove:
+            # Qt also tells a pointer at rest of what comes to lie under it.
+            if event.globalPosition() != self._pointer:
+                self._pointer = event.globalPosition()
+                row = self.table.rowAt(event.position().toPoint().y())
+                self._pointed = row if row >= 0 else None
+                self._tell()
+        elif isinstance(event, QWheelEvent):
+            self._pointer = event.globalPosition()
+            self.forget_pointer()
+        elif event.type() == QEvent.Type.Leave:
+            self.forget_pointer()
         return super().eventFilter(watched, event)
+
+    def moveEvent(self, event: QMoveEvent) -> None:
+        """Words above have grown: the rows are elsewhere."""
+        super().moveEvent(event)
+        self.forget_pointer()
+
+    def hideEvent(self, event: QHideEvent) -> None:
+        """Another page is in front."""
+        super().hideEvent(event)
+        self.forget_pointer()

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Signal
-from PySide6.QtGui import QShowEvent
+from PySide6.QtGui import QMoveEvent, QShowEvent
 from PySide6.QtWidgets import QGroupBox, QLabel, QVBoxLayout, QWidget
 
 from magview.bench.state import BenchState, firing_btdc_deg
@@ -42,7 +42,7 @@ class TimingPanel(QWidget):
     """Entries that send actions, and what physics says of the timing."""
 
     previewed = Signal(object)
-    """The move under the pointer, or None."""
+    """The move to preview, as the plan says, or None."""
 
     def __init__(self, model: BenchModel, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -95,6 +95,11 @@ class TimingPanel(QWidget):
         if self._stale:
             self._stale = False
             self.show_state(self._model.state)
+
+    def moveEvent(self, event: QMoveEvent) -> None:
+        """The page is scrolled: other rows of the moves lie under the pointer."""
+        super().moveEvent(event)
+        self.plan.forget_pointer()
 
     def show_state(self, state: BenchState, old: BenchState | None = None) -> None:
         """Show a state."""
