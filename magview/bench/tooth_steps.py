@@ -79,9 +79,19 @@ def marks_words(mounting: Mounting) -> str:
     return tr(_MARKS[j != 0, i != 0], disc=way_words(j), flange=way_words(i))
 
 
-def coupling_words(engaged: Engaged) -> str:
-    """The coupling's teeth, and which slots the disc's marked teeth sit in now."""
-    coupling, at = engaged.installation.coupling, engaged.mounting
+def far_apart(engaged: Engaged) -> list[Mounting]:
+    """Mountings of which there is as much to say as there can be: neither, either, both marks half a turn away."""
+    coupling = engaged.installation.coupling
+    return [
+        Mounting(0.0, 0.0, 0.0, magneto, disc)
+        for magneto in (0, -(coupling.magneto_teeth // 2))
+        for disc in (0, -(coupling.drive_teeth // 2))
+    ]
+
+
+def coupling_words(engaged: Engaged, mounting: Mounting | None = None) -> str:
+    """The coupling's teeth, and which slots the disc's marked teeth sit in now, or in another mounting."""
+    coupling, at = engaged.installation.coupling, mounting or engaged.mounting
     now = mesh(coupling.magneto_teeth, coupling.drive_teeth, *at.marks_apart)
     return tr(
         "{magneto_teeth} teeth at the magneto, {drive_teeth} at the drive. The disc's marked tooth "

@@ -22,6 +22,7 @@ from magview.spec.language import marked, number, tr
 from magview.spec.units import format_angle, format_length
 from magview.ui.inputs import AngleSpin
 from magview.ui.model import BenchModel
+from magview.ui.steady_label import SteadyLabel
 from magview.ui.style import tint
 from magview.ui.theme import Theme
 
@@ -71,8 +72,7 @@ class LampBox(QGroupBox):
         self.warning = QLabel()
         self.warning.setWordWrap(True)
         grid.addWidget(self.warning, 5, 0, 1, 4)
-        self.error = QLabel()
-        self.error.setWordWrap(True)
+        self.error = SteadyLabel()
         grid.addWidget(self.error, 3, 0, 1, 4)
         row_box = QHBoxLayout()
         self.crank = AngleSpin(1.0, -360.0, 360.0)
@@ -149,20 +149,13 @@ class LampBox(QGroupBox):
         if error is None:
             self.error.setText(tr("With this setting the contacts never open and close: there is no timing to read."))
             return
-        tolerance = engaged.installation.engine.timing_tolerance_deg
         if abs(error.crank_deg) < 0.005:
-            text = tr("At the timing wanted.")
+            self.error.setText(_of_side(engaged, tr("At the timing wanted.")))
         else:
-            text = tr(
-                _EARLY if error.crank_deg > 0 else _LATE,
-                crank=number(abs(error.crank_deg), 2),
-                rotor=number(abs(error.rotor_deg), 2),
-                piston=format_length(abs(error.piston_mm), inches),
-            )
-        text = f"{text} {tr('Tolerance ±{tolerance}° of crank.', tolerance=number(tolerance))}"
-        if engaged.installation.position != "single":
-            text = tr("Left: {line}", line=text) if engaged.side == "left" else tr("Right: {line}", line=text)
-        self.error.setText(text)
+            values = error.crank_deg, error.rotor_deg, error.piston_mm
+            self.error.setText(_of_side(engaged, _error_words(*values, inches)))
+        far = engaged.installation.engine.stroke_mm - 0.001
+        self.error.keep_room_for(_of_side(engaged, _error_words(e, e, far, inches)) for e in (88.88, -88.88))
 
     def changeEvent(self, event: QEvent) -> None:
         """Type of another size needs other room."""
@@ -173,7 +166,6 @@ class LampBox(QGroupBox):
     def fit_rows(self) -> None:
         """Room for words that change, at the present size of type."""
         self.crank.setMinimumWidth(self.fontMetrics().horizontalAdvance("+0000.00°") + 34)
-        self.error.setMinimumHeight(2 * self.fontMetrics().height())
 
     # -------------------------------------------------------------- sending
 
@@ -223,6 +215,23 @@ class LampBox(QGroupBox):
         if goal < now + 1e-9:
             self._model.send(TurnCrank(goal - 20.0), gesture)
         self._model.send(TurnCrank(goal), gesture)
+
+
+def _error_words(crank_deg_: float, rotor_deg: float, piston_mm: float, inches: bool) -> str:
+    return tr(
+        _EARLY if crank_deg_ > 0 else _LATE,
+        crank=number(abs(crank_deg_), 2),
+        rotor=number(abs(rotor_deg), 2),
+        piston=format_length(abs(piston_mm), inches),
+    )
+
+
+def _of_side(engaged: Engaged, text: str) -> str:
+    tolerance = engaged.installation.engine.timing_tolerance_deg
+    text = f"{text} {tr('Tolerance ±{tolerance}° of crank.', tolerance=number(tolerance))}"
+    if engaged.installation.position == "single":
+        return text
+    return tr("Left: {line}", line=text) if engaged.side == "left" else tr("Right: {line}", line=text)
 
 
 def _one_cycle(crank_deg_: float) -> float:

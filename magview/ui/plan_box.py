@@ -17,14 +17,27 @@ from PySide6.QtWidgets import (
 )
 
 from magview.bench.actions import MoveTeeth
-from magview.bench.state import BenchState, Engaged, readings
+from magview.bench.state import BenchState, Engaged, Mounting, readings
 from magview.bench.timing import timing_plan
-from magview.bench.tooth_steps import ToothStep, step_words, steps_between
+from magview.bench.tooth_steps import ToothStep, far_apart, step_words, steps_between
 from magview.bench.words import direction_word, short_words, teeth_words
 from magview.physics.coupling import Move, outside_tolerance
-from magview.spec.language import number, tr
+from magview.spec.language import marked, number, tr
+from magview.spec.magneto import Rotation
 from magview.spec.units import format_angle
 from magview.ui.model import BenchModel
+from magview.ui.steady_label import SteadyLabel
+
+_POINT = marked("Point at a move to see where it brings the marks; choose one to step through it.")
+_MADE = marked(
+    "The move is made. Check the marks, tighten, and read the lamp again, approaching with rotation; "
+    "enter what it says as the new reading."
+)
+
+
+def _to_go(steps: int, step: ToothStep, rotation: Rotation, mounting: Mounting) -> str:
+    count = tr("1 single step to go.") if steps == 1 else tr("{steps} single steps to go.", steps=steps)
+    return f"{count} {step_words(step, rotation, mounting)}"
 
 
 class PlanBox(QGroupBox):
@@ -63,9 +76,7 @@ class PlanBox(QGroupBox):
         self.table.viewport().installEventFilter(self)
         self.table.verticalScrollBar().valueChanged.connect(self.forget_pointer)
         self.table.itemSelectionChanged.connect(self._chosen)
-        self.words = QLabel()
-        self.words.setWordWrap(True)
-        self.words.setAlignment(Qt.AlignmentFlag.AlignTop)
+        self.words = SteadyLabel()
         self.next = QPushButton(tr("Move the ne&xt tooth"))
         self.next.clicked.connect(self._next_step)
         self.viewpoint = QLabel()
@@ -141,12 +152,11 @@ class PlanBox(QGroupBox):
         self._mark_target(state, engaged)
 
     def fit_rows(self) -> None:
-        """Room for the first moves, and for words that change, at the present size of type."""
+        """Room for the first moves at the present size of type."""
         row = round(1.4 * self.fontMetrics().height())
         self.table.verticalHeader().setDefaultSectionSize(row)
         shown = row * min(5, max(1, len(self._moves)))
         self.table.setFixedHeight(self.table.horizontalHeader().sizeHint().height() + shown + 4)
-        self.words.setMinimumHeight(5 * self.fontMetrics().height())
 
     def changeEvent(self, event: QEvent) -> None:
         """Type of another size needs other room."""
@@ -179,19 +189,20 @@ class PlanBox(QGroupBox):
         if not self._steps and self.next.hasFocus():
             self.table.setFocus()  # or the keyboard would jump to some other field, and the panel with it
         self.next.setEnabled(bool(self._steps))
+        rotation = state.magneto.rotation
         if self._target is None:
-            self.words.setText(tr("Point at a move to see where it brings the marks; choose one to step through it."))
+            self.words.setText(tr(_POINT))
         elif self._steps:
-            left = len(self._steps)
-            to_go = tr("1 single step to go.") if left == 1 else tr("{steps} single steps to go.", steps=left)
-            self.words.setText(f"{to_go} {step_words(self._steps[0], state.magneto.rotation, engaged.mounting)}")
+            self.words.setText(_to_go(len(self._steps), self._steps[0], rotation, engaged.mounting))
         else:
-            self.words.setText(
-                tr(
-                    "The move is made. Check the marks, tighten, and read the lamp again, approaching with rotation; "
-                    "enter what it says as the new reading."
-                )
-            )
+            self.words.setText(tr(_MADE))
+        longest = (
+            _to_go(88, ToothStep(face, way, at.magneto_teeth, at.disc_teeth), rotation, at)
+            for at in far_apart(engaged)
+            for face in ("magneto flange", "disc")
+            for way in (1, -1)
+        )
+        self.words.keep_room_for((tr(_POINT), tr(_MADE), *longest))
         self._tell()
 
     def _next_step(self) -> None:

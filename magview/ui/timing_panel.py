@@ -59,7 +59,8 @@ class TimingPanel(QWidget):
         self.plan.previewed.connect(self.previewed)
         self.stop.said.connect(model.refused)
         self.lamp, self.teeth = LampBox(model), TeethBox(model)
-        self._boxes = [self.lamp, self.teeth, self.plan, self._build_synchronising(), self.stop]
+        # The plan before the teeth moved by hand: a job's way from reading to next tooth is in view at 1280×720.
+        self._boxes = [self.lamp, self.plan, self.teeth, self._build_synchronising(), self.stop]
         for box in self._boxes:
             layout.addWidget(box)
         safe = QLabel(tr(MAKING_SAFE))

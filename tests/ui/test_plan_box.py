@@ -14,11 +14,13 @@ from magview.bench.actions import ReadLamp, WantTiming
 @pytest.fixture
 def planned(open_window):
     """A window whose lamp has told 22° where 25° is wanted: three steps on either face are the first move."""
+    font = QApplication.font()
     window = open_window("seven-radial-left")
     window.tabs.setCurrentIndex(1)
     window.model.send(ReadLamp("left", 22.0))
     QApplication.processEvents()
-    return window
+    yield window
+    QApplication.setFont(font)
 
 
 def told(window) -> list:
@@ -102,7 +104,7 @@ def test_a_row_that_moves_away_from_the_pointer_is_previewed_no_more(planned, ho
     move_to(plan.table.viewport(), row_of(plan, 2))
     assert planned.drive.previewed is not None
     if how == "page":
-        page.verticalScrollBar().setValue(page.verticalScrollBar().value() - 30)
+        page.verticalScrollBar().setValue(page.verticalScrollBar().value() + 30)
     elif how == "list":
         plan.table.verticalScrollBar().setValue(1)
     elif how == "wheel":
@@ -133,3 +135,48 @@ def test_no_step_nor_another_reading_leaves_a_stale_mark(planned):
     assert planned.drive.previewed is None
     planned.tabs.setCurrentIndex(1)
     assert planned.drive.previewed is None
+
+
+@pytest.mark.parametrize("percent", [100, 125])
+@pytest.mark.parametrize("row", range(4))
+def test_the_button_for_the_next_tooth_stays_under_the_pointer(planned, row, percent):
+    planned.set_text_size(percent)
+    QApplication.processEvents()
+    plan, page = planned.timing.plan, planned.tabs.currentWidget()
+    page.ensureWidgetVisible(plan.table)
+    QTest.mouseClick(plan.table.viewport(), Qt.MouseButton.LeftButton, pos=row_of(plan, row))
+    page.verticalScrollBar().setValue(page.verticalScrollBar().value() + 200)
+    page.ensureWidgetVisible(plan.next)
+    QApplication.processEvents()
+    stands = plan.next.mapTo(planned, QPoint(0, 0))
+    middle = plan.next.rect().center() + stands
+    while plan.next.isEnabled():
+        assert planned.childAt(middle) is plan.next
+        QTest.mouseClick(plan.next, Qt.MouseButton.LeftButton)
+        QApplication.processEvents()
+        assert plan.next.mapTo(planned, QPoint(0, 0)) == stands
+    mounting = planned.model.state.engaged.mounting
+    assert (mounting.magneto_teeth, mounting.disc_teeth) == teeth_of(plan, row), "a click was lost"
+
+
+def test_from_the_reading_to_the_next_tooth_nothing_needs_the_wheel(planned):
+    page, plan = planned.tabs.currentWidget(), planned.timing.plan
+    assert planned.height() == 720 and page.verticalScrollBar().value() == 0
+    for widget in (planned.timing.lamp.reads["left"], plan.table, plan.words, plan.next):
+        assert (
+            page.viewport().rect().contains(widget.rect().translated(widget.mapTo(page.viewport(), QPoint(0, 0))))
+        ), widget
+
+
+def test_a_label_with_room_keeps_it_at_any_width(qtbot):
+    from magview.ui.steady_label import SteadyLabel
+
+    long = "disc 10 teeth against rotation from the mark " * 4
+    label, plain = SteadyLabel(), SteadyLabel()
+    for one in (label, plain):
+        qtbot.addWidget(one)
+    label.keep_room_for([long, "short"])
+    label.setText("short")
+    plain.setText(long)
+    for width in (120, 260, 700):
+        assert label.heightForWidth(width) == plain.heightForWidth(width)
