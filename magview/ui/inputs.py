@@ -37,7 +37,7 @@ class QuantitySpin(QDoubleSpinBox):
     def __init__(self, parse: Callable[[str], float], step: float, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._parse = parse
-        self._exact, self._shown = 0.0, False
+        self._exact, self._shown, self._refuses = 0.0, False, False
         self.setDecimals(6)
         self.setSingleStep(step)
         self.setKeyboardTracking(False)
@@ -49,6 +49,10 @@ class QuantitySpin(QDoubleSpinBox):
     def exact(self) -> float:
         """The value shown, unrounded."""
         return self._exact
+
+    def refuse_beyond(self) -> None:
+        """Refuse what is out of range, naming the field, and keep the value there was: no end would be meant."""
+        self._refuses = True
 
     def show_value(self, value: float) -> None:
         """Show a value without telling anybody; what is being typed is not wiped by it."""
@@ -81,14 +85,27 @@ class QuantitySpin(QDoubleSpinBox):
         return (QValidator.State.Acceptable if inside else QValidator.State.Intermediate), text, position
 
     def fixup(self, text: str) -> str:
-        """A quantity out of range goes to the nearer end; anything else back to what it was."""
+        """A quantity out of range goes to the nearer end, unless it is refused; anything else back to what it was."""
         try:
             value = self._parse(text)
         except ValueError as error:
             self.said.emit(str(error))
             return self.textFromValue(self._exact)
-        held = min(max(value, self.minimum()), self.maximum())
         low, high = self.textFromValue(self.minimum()), self.textFromValue(self.maximum())
+        if self._refuses:
+            kept = self.textFromValue(self._exact)
+            self.said.emit(
+                tr(
+                    "{field}: {text} is refused, it must be {low} to {high}; {kept} is kept",
+                    field=self.accessibleName(),
+                    text=text.strip(),
+                    low=low,
+                    high=high,
+                    kept=kept,
+                )
+            )
+            return kept
+        held = min(max(value, self.minimum()), self.maximum())
         self.said.emit(
             tr(
                 "{text} is outside {low} to {high}: {taken} is taken",

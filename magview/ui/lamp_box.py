@@ -62,6 +62,7 @@ class LampBox(QGroupBox):
                 grid.addWidget(widget, row, column)
             self.radio[side], self.reads[side], self.wanted[side], self.now[side] = radio, reads, wanted, now
         for spin in (*self.reads.values(), *self.wanted.values()):
+            spin.refuse_beyond()  # 221 for 22.1 must not be planned from as 90
             spin.said.connect(self._model.refused)
         self.reads["left"].entered.connect(self._left_read)
         self.reads["right"].entered.connect(self._right_read)

@@ -180,3 +180,23 @@ def test_a_label_with_room_keeps_it_at_any_width(qtbot):
     plain.setText(long)
     for width in (120, 260, 700):
         assert label.heightForWidth(width) == plain.heightForWidth(width)
+
+
+@pytest.mark.parametrize("key", [Qt.Key.Key_Return, Qt.Key.Key_Tab])
+@pytest.mark.parametrize("what", ["reads", "wanted"])
+def test_a_reading_no_engine_has_is_refused_and_nothing_is_planned_from_it(planned, what, key):
+    lamp, model = planned.timing.lamp, planned.model
+    spin = getattr(lamp, what)["left"]
+    before, moves, said = model.state, teeth_of(planned.timing.plan, 0), []
+    model.refused.connect(said.append)
+    spin.setFocus()
+    spin.selectAll()
+    QTest.keyClicks(spin.lineEdit(), "221")
+    QTest.keyClick(spin.lineEdit(), key)
+    assert model.state is before
+    assert spin.text() == ("+22.00°" if what == "reads" else "+25.00°")
+    assert teeth_of(planned.timing.plan, 0) == moves
+    assert len(said) == 1
+    for words in ("left magneto", "lamp reads" if what == "reads" else "wanted", "221", "-90.00°", "+90.00°"):
+        assert words in said[0]
+    assert said[0][1:] in planned.statusBar().currentMessage()
