@@ -126,9 +126,12 @@ def teeth_words(teeth: int, rotation: Rotation, viewpoint: Viewpoint) -> str:
     >>> teeth_words(-2, "anticlockwise", "drive end")
     '2 teeth against rotation (clockwise seen from the drive end)'
     """
-    if teeth == 0:
-        return way_words(teeth)
-    return tr(_SEEN[viewpoint, _clockwise(teeth, rotation, viewpoint)], move=way_words(teeth))
+    return seen_words(way_words(teeth), teeth, rotation, viewpoint)
+
+
+def seen_words(move: str, sign: float, rotation: Rotation, viewpoint: Viewpoint) -> str:
+    """Words of a move with rotation (sign above 0) or against it (below), and how it looks; at 0 words alone."""
+    return tr(_SEEN[viewpoint, _clockwise(sign, rotation, viewpoint)], move=move) if sign else move
 
 
 def move_words(move: Move, rotation: Rotation, viewpoint: Viewpoint) -> tuple[str, str]:

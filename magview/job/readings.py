@@ -12,13 +12,14 @@ from typing import Any, Literal
 from magview import __version__
 from magview.bench.sureness import percent_words
 from magview.bench.verdict import mark_words
-from magview.bench.words import way_words
+from magview.bench.words import teeth_words, way_words
 from magview.job import judge
 from magview.job.parts import Stage, Sure, Uncertainty, title_in
 from magview.job.sheet import STAGES, Job, stage_of, title_of
 from magview.spec.base import Model
 from magview.spec.frozen import frozen
 from magview.spec.language import in_english, inside, marked, number, tr
+from magview.spec.magneto import Rotation
 from magview.spec.units import format_angle, format_length
 
 _OF_THE_STAGE = frozenset(Stage.model_fields)
@@ -50,12 +51,17 @@ def rows(job: Job) -> list[Row]:
 
 
 def _of_stage(job: Job, name: str, judged: dict[tuple[str, str], judge.Verdict]) -> Iterator[Row]:
-    stage = stage_of(job, name)
+    stage, rotation = stage_of(job, name), rotation_of(job)
     for field, label, value in _walk(stage, ""):
-        yield _row(name, field, label, value, judged.get((name, field)))
+        yield _row(name, field, label, value, judged.get((name, field)), rotation)
     for field, label, derived in _derived(job, name):
         if derived is not None:
-            yield _row(name, field, label, derived, judged.get((name, field)))
+            yield _row(name, field, label, derived, judged.get((name, field)), rotation)
+
+
+def rotation_of(job: Job) -> Rotation | None:
+    """Which way the magneto turns, seen from the drive end; None where the sheet does not say which magneto it is."""
+    return None if job.described is None else job.described.rotation
 
 
 def _derived(job: Job, name: str) -> tuple[tuple[str, str, float | None], ...]:
@@ -102,10 +108,13 @@ def _sure(place: str, label: str, sure: Sure) -> Iterator[tuple[str, str, Any]]:
     yield f"{place}.probability_in_limits", words, sure.probability_in_limits
 
 
-def _row(stage: str, field: str, label: str, value: Any, verdict: judge.Verdict | None) -> Row:
+def _row(
+    stage: str, field: str, label: str, value: Any, verdict: judge.Verdict | None, rotation: Rotation | None
+) -> Row:
     low, high = (None, None) if verdict is None else (verdict.low, verdict.high)
     return Row(
-        stage, field, label, value, unit_of(field), low, high, judged_words(verdict), shown(field, value),
+        stage, field, label, value, unit_of(field), low, high, judged_words(verdict),
+        shown(field, value, rotation),
         limits_words(field, low, high),
     )  # fmt: skip
 
@@ -142,8 +151,8 @@ _CHOICES = {
 _SIGNED = ("backplate_deg", "screw_deg", "error_deg", "difference_deg")
 
 
-def shown(field: str, value: Any) -> str:
-    """A reading for people: both length units, words for signs."""
+def shown(field: str, value: Any, rotation: Rotation | None = None) -> str:
+    """A reading for people: both length units, words for signs; teeth also as seen, where the rotation is known."""
     if isinstance(value, bool):
         return tr("yes") if value else tr("no")
     if isinstance(value, str):
@@ -163,7 +172,9 @@ def shown(field: str, value: Any) -> str:
             return _early_or_late(value)
         return format_angle(value, signed=field.endswith(_SIGNED))
     if unit == "teeth":
-        return tr("in line") if value == 0 and "_from_" in field else way_words(value)
+        if value == 0 and "_from_" in field:
+            return tr("in line")
+        return way_words(value) if rotation is None else teeth_words(value, rotation, "drive end")
     if field.endswith("probability_in_limits"):
         return percent_words(value)
     if field.endswith("coverage_factor"):
