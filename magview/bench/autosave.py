@@ -146,11 +146,14 @@ def load_state(path: Path) -> BenchState:
             tr('{name}: is not a kept bench; its format must be "{wanted}"', name=path.name, wanted=FORMAT)
         )
     try:
-        state = _states().validate_python(_with_infinity(data.get("state")))
+        state = _states().validate_python(_completed(data.get("state")))
     except ValidationError as error:
         raise SpecError(
             tr("{name}: is damaged: {reason}", name=path.name, reason=error.errors()[0]["msg"])
         ) from error
+
+    if len(state.inspected_at) != len(state.inspections):
+        raise SpecError(tr("{name}: is damaged: an inspection lacks the setting it was noted at", name=path.name))
 
     def not_finite(_: str) -> None:
         raise SpecError(tr("{name}: is damaged: an angle is not a finite number", name=path.name))
@@ -160,15 +163,21 @@ def load_state(path: Path) -> BenchState:
     return state
 
 
-def _with_infinity(data: Any) -> Any:
-    """Trials whose gap has no upper end, as `dump_state` wrote them."""
+def _completed(data: Any) -> Any:
+    """With open ends of trials' gaps, which JSON does not know, and where an older bench's inspections were noted."""
     if not isinstance(data, dict):
         return data
-    trials = [
-        {**t, "gap_high_mm": math.inf} if isinstance(t, dict) and t.get("gap_high_mm", 0) is None else t
-        for t in data.get("trials", ())
-    ]
-    return {**data, "trials": trials}
+    data = dict(data)
+    # What is no list at all the model refuses.
+    if isinstance(trials := data.get("trials"), tuple):
+        data["trials"] = tuple(
+            {**t, "gap_high_mm": math.inf} if isinstance(t, dict) and t.get("gap_high_mm", 0) is None else t
+            for t in trials
+        )
+    if isinstance(seen := data.get("inspections"), tuple) and "inspected_at" not in data:
+        present = data.get("backplate_deg", 0.0), data.get("screw_deg", 0.0)
+        data["inspected_at"] = (present,) * len(seen)
+    return data
 
 
 def _age(path: Path) -> float:

@@ -37,11 +37,11 @@ PARENTS: dict[str, str | None] = {
 }
 """Groups in drawing order, each with what carries it."""
 
-STILL = ("case", "plate", "case-front", "stop", "screw")
+STILL = ("case", "plate", "case-front", "stop", "screw", "front")
 """Groups that stand still while the rotor turns; the others are drawn on top of them."""
 
-_CAM_POINTS = 720
-"""Half a degree apart: the straight pieces lie within a tenth of a micron of the outline."""
+_CAM_POINTS = 360
+"""A degree apart: the straight pieces lie within half a micron of the outline."""
 
 
 @dataclass(frozen=True, eq=False)

@@ -301,7 +301,8 @@ def _culprit(shown: dict[str, Entry], place: tuple[int | str, ...], sentence: st
             found = [p for p in shown if p == full or shown[p].field == full.partition("[")[0]]
             if found:
                 return found[-1]
-    inside = [p for p in shown if name and p.startswith(f"{name}.")]
+    # A part of the file, such as the articulation, has no entry of its own: the first within it.
+    inside = [p for part in (name, *_NAME.findall(sentence)) for p in shown if p.startswith(f"{part}.")]
     return inside[0] if inside else next(iter(shown))
 
 

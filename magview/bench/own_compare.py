@@ -6,7 +6,7 @@ import math
 from dataclasses import dataclass
 
 from magview.bench.apply import new_bench
-from magview.bench.own import Draft, Item, draft_of, in_words, kind_of, shipped_kind
+from magview.bench.own import Draft, Item, draft_of, in_words, shipped_kind
 from magview.bench.own_entry import Entry, Value, write_entry
 from magview.bench.own_fields import Kind, entries
 from magview.bench.state import readings
@@ -159,11 +159,10 @@ def _of_installation(item: Installation) -> list[Result]:
 
 def warnings(item: Item) -> list[str]:
     """What is allowed and yet looks wrong: sentences."""
+    found: list[tuple[Kind, str | None]] = []
     if isinstance(item, Installation):
-        found = (speed_mismatch(item), firing_order_mismatch(item.engine))
-    elif isinstance(item, Engine):
-        found = (firing_order_mismatch(item), None)
-    else:
-        found = (None, None)
-    kind = kind_of(item)
-    return [in_words(kind, sentence) for sentence in found if sentence]
+        found.append(("installation", speed_mismatch(item)))
+    if not isinstance(item, Magneto):
+        engine = item.engine if isinstance(item, Installation) else item
+        found.append(("engine", firing_order_mismatch(engine)))
+    return [in_words(kind, sentence) for kind, sentence in found if sentence]

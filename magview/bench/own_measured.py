@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 
-from magview.bench.own import OWN, Draft, Note, Own, check, referred, with_note, with_value
+from magview.bench.own import OWN, Draft, Note, Own, check, in_words, referred, with_note, with_value
 from magview.bench.own_entry import Value
 from magview.physics.coupling import speed_ratio
 from magview.physics.trials import Trial
@@ -80,10 +80,8 @@ def with_trials(own: Own, trials: Sequence[Trial]) -> Draft:
         raise SpecError(tr("trials correct a complete magneto: begin from a shipped one and fill in what is known"))
     try:
         fitted = fitted_magneto(fit_flank(item, trials))
-    except SpecError:
-        raise
     except ValueError as error:
-        raise SpecError(str(error)) from error
+        raise SpecError(in_words("magneto", str(error))) from error
     profile, designed = fitted.cam.profile, fitted.designed_setting
     found: dict[str, Value] = {
         "designed_setting.backplate_deg": designed.backplate_deg,

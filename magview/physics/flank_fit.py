@@ -20,6 +20,7 @@ widened when the trials scatter more than their errors allow.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from contextlib import suppress
 from math import exp, sqrt
 from statistics import NormalDist
 from typing import Any
@@ -183,12 +184,10 @@ class _Problem:
 
     def _find(self, lift: float, rise: float) -> Flank | None:
         if (lift, rise) not in self._flanks:
-            try:
-                if max(abs(lift), abs(rise)) > 1.0:
-                    raise SpecError(tr("a cam nothing like the file's"))
-                found = Flank(scaled_magneto(self.magneto, exp(lift), exp(rise)))
-            except SpecError:
-                found = None
+            found = None
+            if max(abs(lift), abs(rise)) <= 1.0:  # beyond it is a cam nothing like the file's
+                with suppress(SpecError):
+                    found = Flank(scaled_magneto(self.magneto, exp(lift), exp(rise)))
             if len(self._flanks) > 500:
                 self._flanks = {(0.0, 0.0): self._flanks[0.0, 0.0]}
             self._flanks[lift, rise] = found
@@ -201,12 +200,12 @@ class _Problem:
 
     def beside(self, parameters: Array, axis: int) -> tuple[Flank, float]:
         """The curve a small step off along lift (0) or rise (1), on a side where there is a cam, and the step."""
-        for step in (_STEP, -_STEP, 0.0):
+        for step in (_STEP, -_STEP):
             moved = parameters[:2] + step * np.eye(2)[axis]
             found = self._find(float(moved[0]), float(moved[1]))
             if found is not None:
-                return found, step or 1.0
-        raise AssertionError("the cam itself is there")
+                return found, step
+        return self.flank(parameters), 1.0
 
     def misfits(self, parameters: Array) -> Array:
         """Per trial [its standard deviations]: positive = the gap is larger than the curve's. NaN for no such cam."""

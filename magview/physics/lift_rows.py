@@ -88,11 +88,10 @@ def lay_branches_together(rows: Rows, way: Array) -> float:
     cost = np.array([np.mean((np.interp(at + d / 2, x2, y2) - np.interp(at - d / 2, x1, y1)) ** 2) for d in offsets])
     best = int(np.argmin(cost))
     offset = float(offsets[best])
-    if 0 < best < len(cost) - 1:  # the parabola through the three lowest
+    if 0 < best < len(cost) - 1:
+        # The parabola through the three lowest. It bends: of equals `best` is the first, so before it is higher.
         before, here, after = cost[best - 1 : best + 2]
-        bend = before - 2 * here + after
-        if bend > 0:
-            offset += float((before - after) / (2 * bend) * (offsets[1] - offsets[0]))
+        offset += float((before - after) / (2 * (before - 2 * here + after)) * (offsets[1] - offsets[0]))
     rows.angle = rows.angle + np.where(way > 0, offset / 2, -offset / 2)
     return offset
 

@@ -243,8 +243,7 @@ def _tops(height: Array, rise: float) -> list[int]:
             if h > height[best]:
                 best = i
             elif height[best] - h >= rise:
-                if height[best] - dip >= rise or not tops:
-                    tops.append(best)
+                tops.append(best)
                 climbing, dip = False, h
         elif h < dip:
             dip = h

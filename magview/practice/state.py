@@ -6,6 +6,7 @@ what may be shown.
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import replace
 from functools import lru_cache
 from typing import Literal
@@ -226,24 +227,33 @@ class _Same:
         return id(self.magneto)
 
 
-@lru_cache(maxsize=4096)
-def _gap_mm(same: _Same, rotor_deg: float, backplate_deg: float, screw_deg: float) -> float:
-    return gap_now_mm(BenchState(same.magneto, rotor_deg, backplate_deg, screw_deg))
+@lru_cache(maxsize=8)
+def _found(same: _Same) -> tuple[Callable[[float, float, float], float], Callable[[float, float], Readings]]:
+    """Gap and readings of one magneto, each setting computed once.
 
+    Of the last few magnetos only: one cache for all of them would keep a thousand whose windows are long closed.
+    """
+    magneto = same.magneto
 
-@lru_cache(maxsize=1024)
-def _readings(same: _Same, backplate_deg: float, screw_deg: float) -> Readings:
-    return readings(BenchState(same.magneto, 0.0, backplate_deg, screw_deg))
+    @lru_cache(maxsize=4096)
+    def gap_mm(rotor_deg: float, backplate_deg: float, screw_deg: float) -> float:
+        return gap_now_mm(BenchState(magneto, rotor_deg, backplate_deg, screw_deg))
+
+    @lru_cache(maxsize=512)
+    def read(backplate_deg: float, screw_deg: float) -> Readings:
+        return readings(BenchState(magneto, 0.0, backplate_deg, screw_deg))
+
+    return gap_mm, read
 
 
 def true_gap_mm(bench: BenchState) -> float:
     """Gap between the contacts as the rotor stands [mm]."""
-    return _gap_mm(_Same(bench.magneto), bench.rotor_deg, bench.backplate_deg, bench.screw_deg)
+    return _found(_Same(bench.magneto))[0](bench.rotor_deg, bench.backplate_deg, bench.screw_deg)
 
 
 def true_readings(bench: BenchState) -> Readings:
     """What the present setting gives, lobe by lobe."""
-    return _readings(_Same(bench.magneto), bench.backplate_deg, bench.screw_deg)
+    return _found(_Same(bench.magneto))[1](bench.backplate_deg, bench.screw_deg)
 
 
 def true_circuit(bench: BenchState) -> Circuit:

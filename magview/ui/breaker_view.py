@@ -37,7 +37,7 @@ from magview.ui.breaker_hands import (
     value_of,
 )
 from magview.ui.picture import PictureScene
-from magview.ui.picture_view import PictureView, bearing_about, step_factor
+from magview.ui.picture_view import PictureView, bearing_about, fill, step_factor
 from magview.ui.pictured import Pictured
 from magview.ui.theme import Theme
 
@@ -247,12 +247,14 @@ class BreakerView(PictureView):
 
     # -------------------------------------------------------------- words over the picture
 
+    def edges(self) -> tuple[str, str]:
+        """The viewpoint; what is drawn true and what is not."""
+        return self._head(), self._foot()
+
     def paint_words(self, painter: QPainter) -> None:
-        """Viewpoint, scales, pole letters and the names of the parts."""
+        """Scales, pole letters and the names of the parts."""
         state, drawing = self._model.state, self.drawing
         metrics = QFontMetricsF(self.font())
-        self.paint_head(painter, self._head())
-        self.paint_foot(painter, self._foot())
         self._paint_rotor_words(painter, state, drawing)
         if self._names_fit():
             self._paint_names(painter, drawing, metrics)
@@ -302,9 +304,9 @@ class BreakerView(PictureView):
             labels = [label for label in labels if label.text in self._named]
         painter.setPen(QPen(QColor(self._theme.faint), 1))
         painter.drawLines([QLineF(label.x, label.y, label.tip_x, label.tip_y) for label in labels])
-        faint, ascent = QColor(self._theme.faint), metrics.ascent()
-        for label in labels:
-            painter.fillRect(round(label.tip_x) - 1, round(label.tip_y) - 1, 3, 3, faint)
+        tips_px = [QRectF(round(label.tip_x) - 1, round(label.tip_y) - 1, 3, 3) for label in labels]
+        fill(painter, tips_px, QColor(self._theme.faint))
+        ascent = metrics.ascent()
         painter.setPen(QColor(self._theme.text))
         for label in labels:
             x = label.x - self.word_width(label.text) - 4 if label.left else label.x + 4

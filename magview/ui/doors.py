@@ -1,4 +1,4 @@
-"""The doors of the main window: what opens windows and boxes beside it, each loaded when it is first asked for."""
+"""The doors of the main window: what opens windows, boxes and files, each loaded when it is first asked for."""
 
 from __future__ import annotations
 
@@ -9,18 +9,28 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QMainWindow
 
 from magview import __version__
+from magview.bench.actions import PlaceInstallation, PlaceMagneto
 from magview.bench.autosave import Autosave
+from magview.spec.base import SpecError
+from magview.spec.files import read_bench_item, write_model
+from magview.spec.formats import ENDING
 from magview.spec.language import marked, tr
+from magview.spec.library import find_installation, find_magneto, shipped_installation_of
+from magview.spec.magneto import Magneto
 from magview.ui.model import BenchModel
 
 if TYPE_CHECKING:
     from magview.ui.class_paper_dialog import PaperDialog
     from magview.ui.class_room import ClassRoom, What
     from magview.ui.job_room import JobRoom
+    from magview.ui.lift_dialog import LiftDialog
     from magview.ui.own_room import OwnRoom
+    from magview.ui.picture_view import PictureView
     from magview.ui.practice_room import PracticeRoom
     from magview.ui.window import MainWindow
 
+_FILTER = marked("Magneto and installation files (*.json);;All files (*)")
+_TABLES = marked("Tables (*.csv *.tsv *.txt);;All files (*)")
 HANDLING = marked(
     "Drag the rotor or cam, the backplate, or the contact screw; or take one in hand with 1, 2, 3 and turn it with "
     "the arrow keys, Page Up and Page Down, or the wheel: ten times finer with Shift, coarser with Alt. A dragged "
@@ -33,7 +43,7 @@ HANDLING = marked(
 
 
 class Doors(QMainWindow):
-    """Opens practice, job sheets, the class, files of one's own, paper, help and fault reports."""
+    """Opens files, practice, job sheets, the class, files of one's own, paper, help and fault reports."""
 
     def __init__(self, model: BenchModel, autosave: Autosave | None) -> None:
         super().__init__()
@@ -91,6 +101,102 @@ class Doors(QMainWindow):
         dialog = ReportDialog(report_folder(), self, after_fault=after_fault)
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         dialog.open()
+
+    # -------------------------------------------------------------- the bench's files
+
+    def place(self, name: str) -> None:
+        """Put a shipped magneto on the bench, on its shipped engine."""
+        installation = shipped_installation_of(name)
+        if installation is None:
+            self.model.send(PlaceMagneto(find_magneto(name)))
+        else:
+            self.model.send(PlaceInstallation(find_installation(installation)))
+
+    def open_file(self) -> None:
+        """Ask for a file and put it on the bench."""
+        from PySide6.QtWidgets import QFileDialog
+
+        path, _ = QFileDialog.getOpenFileName(self, tr("Open a magneto or an installation"), "", tr(_FILTER))
+        if path:
+            self.open_path(Path(path))
+
+    def open_path(self, path: Path) -> None:
+        """Put a file's magneto or installation on the bench, or say in one sentence why not."""
+        refusals: list[str] = []
+        self.model.refused.connect(refusals.append)
+        try:
+            item = read_bench_item(path)
+            self.model.send(PlaceMagneto(item) if isinstance(item, Magneto) else PlaceInstallation(item))
+        except SpecError as error:
+            refusals.append(str(error))
+        finally:
+            self.model.refused.disconnect(refusals.append)
+        if refusals:
+            self._refuse(refusals[0] if path.name in refusals[0] else f"{path.name}: {refusals[0]}")
+
+    def import_lift(self) -> None:
+        """Ask for a table of angles and readings."""
+        from PySide6.QtWidgets import QFileDialog
+
+        path, _ = QFileDialog.getOpenFileName(self, tr("Open a table of the lift"), "", tr(_TABLES))
+        if path:
+            self.import_lift_from(Path(path))
+
+    def import_lift_from(self, path: Path) -> LiftDialog:
+        """Show what comes of a table of angles and readings."""
+        from magview.ui.lift_dialog import LiftDialog
+
+        dialog = LiftDialog(self.model, self._main.theme, path, self)
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        dialog.said.connect(self._main.say)
+        dialog.open()
+        return dialog
+
+    def save_file(self) -> None:
+        """Ask where, and write the magneto there."""
+        from PySide6.QtWidgets import QFileDialog
+
+        path, _ = QFileDialog.getSaveFileName(self, tr("Save the magneto"), f"magneto{ENDING}", tr(_FILTER))
+        if path:
+            self.save_path(Path(path))
+
+    def save_path(self, path: Path) -> None:
+        """Write the magneto on the bench; a file that cannot be written is left as it was."""
+        try:
+            write_model(path, self.model.state.magneto)
+        except SpecError as error:
+            self._refuse(str(error))
+            return
+        self._main.say(tr("Saved {name}.", name=path.name))
+
+    def export_file(self, view: PictureView) -> None:
+        """Ask where, and save a picture there."""
+        from magview.ui.asking import ask_picture
+
+        target = ask_picture(self)
+        if target is not None:
+            self.export(view, target)
+
+    def export(self, view: PictureView, path: Path) -> None:
+        """Save a picture with scale bar and caption."""
+        state = self.model.state
+        aid = tr(
+            "magview {version}: a training and planning aid; the maker's current manual governs.", version=__version__
+        )
+        caption = f"{tr(state.magneto.name)}. {view.accessibleDescription()} {aid}"
+        from magview.ui.export import export_picture
+
+        try:
+            export_picture(view, path, caption, self._main.theme)
+        except SpecError as error:
+            self._refuse(str(error))
+            return
+        self._main.say(tr("Saved {name}.", name=path.name))
+
+    def _refuse(self, sentence: str) -> None:
+        from magview.ui.asking import refuse
+
+        refuse(self, sentence)
 
     # -------------------------------------------------------------- files of one's own
 

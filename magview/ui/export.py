@@ -121,6 +121,7 @@ def _paint(
     view.render(painter, QRectF(port.rect()), port.rect())
     view.set_line_factor(before)
     painter.setFont(view.font())
+    view.paint_edges(painter)
     view.paint_words(painter)
     metrics = QFontMetricsF(view.font())
     top = float(port.height())

@@ -1,15 +1,19 @@
-"""How panels and pictures are put side by side."""
+"""How panels and pictures are put side by side, and which panels there are."""
 
 from __future__ import annotations
 
 from collections.abc import Callable
-from typing import Protocol
+from typing import TYPE_CHECKING, Protocol
 
 from PySide6.QtCore import QEvent, QObject, Qt
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QScrollArea, QSplitter, QWidget
 
+from magview.spec.language import marked
 from magview.ui.theme import Theme
+
+if TYPE_CHECKING:
+    from magview.ui.window import MainWindow
 
 
 class Panel(Protocol):
@@ -90,3 +94,54 @@ def column(upper: QWidget, lower: QWidget) -> QSplitter:
     pair.setCollapsible(0, False)
     pair.setSizes([500, 200])
     return pair
+
+
+def _setting_panel(window: MainWindow) -> Panel:
+    from magview.ui.setting_panel import SettingPanel
+
+    return SettingPanel(window.model, window.theme)
+
+
+def _timing_panel(window: MainWindow) -> Panel:
+    from magview.ui.timing_panel import TimingPanel
+
+    panel = TimingPanel(window.model, window.theme)
+    panel.previewed.connect(window.drive.preview)
+    return panel
+
+
+def _lead_panel(window: MainWindow) -> Panel:
+    from magview.ui.lead_panel import LeadPanel
+
+    return LeadPanel(window.model, window.theme)
+
+
+def _trials_panel(window: MainWindow) -> Panel:
+    from magview.ui.trials_panel import TrialsPanel
+
+    panel = TrialsPanel(window.model, window.theme)
+    panel.said.connect(window.say)
+    return panel
+
+
+def _uncertainty_panel(window: MainWindow) -> Panel:
+    from magview.ui.uncertainty_panel import UncertaintyPanel
+
+    return UncertaintyPanel(window.model, window.theme, window.judging)
+
+
+def _wear_panel(window: MainWindow) -> Panel:
+    from magview.ui.wear_panel import WearPanel
+
+    return WearPanel(window.model, window.theme)
+
+
+PANELS: dict[str, tuple[str, str, Callable[[MainWindow], Panel]]] = {
+    "setting": (marked("&Internal"), marked("Internal timing"), _setting_panel),
+    "timing": (marked("En&gine"), marked("Timing to the engine"), _timing_panel),
+    "lead": (marked("&Lead"), marked("Switch lead"), _lead_panel),
+    "trials": (marked("&Trials"), marked("Trials, and what to try next"), _trials_panel),
+    "uncertainty": (marked("Unce&rtainty"), marked("How sure the setting is"), _uncertainty_panel),
+    "wear": (marked("&Wear"), marked("Wear and drift"), _wear_panel),
+}
+"""The calculators beside the pictures: words of their tabs, and what builds them when first seen."""

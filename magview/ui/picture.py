@@ -97,7 +97,7 @@ class PictureScene(QGraphicsScene):
             self._groups[name] = group
         self._hatchings, self._hatched = [], {}
         # Some ninety lines across the whole picture, about as fine as a pencil's.
-        self._pitch = max((float(abs(o).max()) for shape in shapes for o in shape.outlines), default=1.0) / 45.0
+        self._pitch = max((float(abs(o).max()) for shape in shapes for o in shape.outlines), default=1.0) / 26.0
         for shape in shapes:
             path = path_of(shape)
             item = QGraphicsPathItem(path, self._groups[shape.group])

@@ -39,12 +39,12 @@ def step_factor(modifiers: Qt.KeyboardModifier) -> float:
     return {(False, False): 1.0, (True, False): 0.1, (True, True): 0.01, (False, True): 10.0}[shift, alt]
 
 
-def _fill(painter: QPainter, box: QRectF, colour: QColor) -> None:
+def fill(painter: QPainter, boxes: list[QRectF], colour: QColor) -> None:
     """As `fillRect`, which asks whether a colour is a gradient, whereupon PySide builds 200 names of those (5 ms)."""
     pen = painter.pen()
     painter.setPen(Qt.PenStyle.NoPen)
     painter.setBrush(QBrush(colour, Qt.BrushStyle.SolidPattern))
-    painter.drawRect(box)
+    painter.drawRects(boxes)
     painter.setPen(pen)
     painter.setBrush(QBrush())
 
@@ -71,7 +71,8 @@ class PictureView(QGraphicsView):
         """What a presenter lays over the picture; nothing while nobody presents."""
         self._ground_groups, self._moving_groups = ground, moving
         self._ground, self._ground_key = QPixmap(), tuple[object, ...]()
-        self._texts: dict[str, QStaticText] = {}
+        self._texts: dict[str, tuple[QStaticText, int]] = {}
+        self._texts_of_blocks: dict[str, QStaticText] = {}
         self._widths: dict[str, float] = {}
         self._blocks: dict[tuple[str, int, int], QRectF] = {}
         self.setRenderHint(QPainter.RenderHint.Antialiasing)
@@ -94,6 +95,8 @@ class PictureView(QGraphicsView):
         self._paint_ground(painter)
         self._parts.paint(painter, self.viewportTransform(), self._moving_groups)
         painter.setFont(self.font())
+        if self._zoom > 1.0:  # then what moves may come under them
+            self.paint_edges(painter)
         self.paint_words(painter)
         if self.over is not None:
             self.over(painter)
@@ -104,7 +107,7 @@ class PictureView(QGraphicsView):
         """What stands still, in the screen's own pixels, so that it is as crisp as if it were drawn anew."""
         port, base = self.viewport(), self.viewportTransform()
         key = (
-            port.size().toTuple(), port.devicePixelRatioF(),
+            port.size().toTuple(), port.devicePixelRatioF(), self.edges() if self._zoom == 1.0 else None,
             self._parts.version, self._parts.turns(self._ground_groups),
             base.m11(), base.m12(), base.m21(), base.m22(), base.dx(), base.dy(),
         )  # fmt: skip
@@ -116,23 +119,39 @@ class PictureView(QGraphicsView):
             still = QPainter(self._ground)
             still.setRenderHint(QPainter.RenderHint.Antialiasing)
             self._parts.paint(still, base, self._ground_groups)
+            if self._zoom == 1.0:
+                still.setFont(self.font())
+                self.paint_edges(still)
             still.end()
             self._ground_key = key
         painter.drawPixmap(0, 0, self._ground)
 
     def paint_words(self, painter: QPainter) -> None:
-        """What stands over the picture, in pixels."""
+        """What stands over the picture, in pixels, but for the words of its edges."""
+
+    def edges(self) -> tuple[str, str]:
+        """Words along the upper and the lower edge that seldom change: they are kept with what stands still."""
+        return "", ""
+
+    def paint_edges(self, painter: QPainter) -> None:
+        """Write the words of the edges."""
+        head, foot = self.edges()
+        if head:
+            self.paint_head(painter, head)
+        if foot:
+            self.paint_foot(painter, foot)
 
     def text(self, painter: QPainter, x: float, base_line: float, words: str) -> None:
         """Write at a place [px]; laid out once and kept, as most words stay the same from frame to frame."""
-        static = self._texts.get(words)
-        if static is None:
+        kept = self._texts.get(words)
+        if kept is None:
             if len(self._texts) > 500:  # readings change without end
                 self._texts.clear()
-            static = self._texts[words] = QStaticText(words)
+            static = QStaticText(words)
             static.setTextFormat(Qt.TextFormat.PlainText)
             static.prepare(QTransform(), painter.font())
-        painter.drawStaticText(QPointF(x, base_line - painter.fontMetrics().ascent()), static)
+            kept = self._texts[words] = static, painter.fontMetrics().ascent()
+        painter.drawStaticText(QPointF(x, base_line - kept[1]), kept[0])
 
     def word_width(self, word: str) -> float:
         """Width of a word that is written again and again [px]."""
@@ -195,8 +214,10 @@ class PictureView(QGraphicsView):
         super().changeEvent(event)
         if event.type() == QEvent.Type.FontChange:
             self._texts.clear()
+            self._texts_of_blocks.clear()
             self._widths.clear()
             self._blocks.clear()
+            self._ground_key = ()
             self.fit()
 
     def frame(self, pixels_per_mm: float, centre: QPointF) -> None:
@@ -313,10 +334,12 @@ class PictureView(QGraphicsView):
     def _paint_block(self, painter: QPainter, text: str, edge: Qt.AlignmentFlag) -> None:
         box = self._block(text, edge)
         self._lay_paper(painter, box)
-        key = f"{text}\n{box.width()}"  # no words of ours have a line break
-        static = self._texts.get(key)
+        key = f"{text}\n{box.width()}"
+        static = self._texts_of_blocks.get(key)
         if static is None:
-            static = self._texts[key] = QStaticText(text)
+            if len(self._texts_of_blocks) > 200:
+                self._texts_of_blocks.clear()
+            static = self._texts_of_blocks[key] = QStaticText(text)
             static.setTextFormat(Qt.TextFormat.PlainText)
             static.setTextWidth(box.width() + 1.0)
             static.prepare(QTransform(), painter.font())
@@ -325,9 +348,9 @@ class PictureView(QGraphicsView):
     def _paint_focus(self, painter: QPainter) -> None:
         """A frame while the keyboard is here."""
         if self.hasFocus():
-            colour, w, h = QColor(self._theme.hand), self.viewport().width(), self.viewport().height()
-            for side in ((0, 0, w, 2), (0, h - 2, w, 2), (0, 0, 2, h), (w - 2, 0, 2, h)):
-                _fill(painter, QRectF(*side), colour)
+            w, h = self.viewport().width(), self.viewport().height()
+            sides = ((0, 0, w, 2), (0, h - 2, w, 2), (0, 0, 2, h), (w - 2, 0, 2, h))
+            fill(painter, [QRectF(*side) for side in sides], QColor(self._theme.hand))
 
     def paint_on_paper(self, painter: QPainter, at: QPointF, text: str) -> None:
         """Words that stay readable whatever part lies behind them; `at` is the start of their base line."""
@@ -338,4 +361,4 @@ class PictureView(QGraphicsView):
         """Paper under words, through which what lies behind shows faintly."""
         paper = QColor(self._theme.paper)
         paper.setAlpha(225)
-        _fill(painter, words.adjusted(-4, -1, 4, 1), paper)
+        fill(painter, [words.adjusted(-4, -1, 4, 1)], paper)

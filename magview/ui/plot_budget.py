@@ -8,7 +8,8 @@ import numpy as np
 import pyqtgraph as pg
 from PySide6.QtWidgets import QLabel
 
-from magview.bench.curves import Table, budget_table, density_curve
+from magview.bench.curves import Table
+from magview.bench.curves_budget import budget_table, density_curve
 from magview.bench.state import BenchState
 from magview.bench.sureness import outcome_words, percent_words
 from magview.physics.measurement import Outcome

@@ -10,18 +10,16 @@ import pyqtgraph as pg
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLabel, QSlider
 
-from magview.bench.curves import (
+from magview.bench.curves import Table, cycle_deg, setting_of
+from magview.bench.curves_coil import (
     COIL_ASSUMPTIONS,
-    Table,
     coil_cycle,
     coil_table,
-    cycle_deg,
     detent_table,
     energy_curve,
     falls_to_deg,
     pulls,
     resting_places_deg,
-    setting_of,
 )
 from magview.bench.state import BenchState, readings
 from magview.physics.magnet import detent_torque_nm

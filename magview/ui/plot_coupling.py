@@ -10,7 +10,8 @@ import pyqtgraph as pg
 from PySide6.QtGui import QColor
 from PySide6.QtWidgets import QLabel, QSpinBox
 
-from magview.bench.curves import Table, shift_table, shifts_near, teeth_moved
+from magview.bench.curves import Table
+from magview.bench.curves_coupling import shift_table, shifts_near, teeth_moved
 from magview.bench.state import BenchState, Engaged, firing_btdc_deg
 from magview.bench.words import short_words
 from magview.physics.coupling import MAX_TEETH, Move

@@ -9,7 +9,8 @@ import numpy as np
 import pyqtgraph as pg
 
 from magview.bench.actions import TurnBackplate
-from magview.bench.curves import Table, trials_curve, trials_table
+from magview.bench.curves import Table
+from magview.bench.curves_trials import trials_curve, trials_table
 from magview.bench.state import BenchState
 from magview.physics.advice import Advice
 from magview.spec.language import marked, tr

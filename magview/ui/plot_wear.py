@@ -8,7 +8,8 @@ from typing import TYPE_CHECKING
 import numpy as np
 import pyqtgraph as pg
 
-from magview.bench.curves import Table, opening_limit_deg, setting_of, wear_course, wear_table
+from magview.bench.curves import Table, opening_limit_deg, setting_of
+from magview.bench.curves_wear import wear_course, wear_table
 from magview.bench.state import BenchState
 from magview.bench.wear_words import expectation_words, leaving_words
 from magview.physics.wear import Course

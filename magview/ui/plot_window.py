@@ -13,16 +13,8 @@ from PySide6.QtGui import QColor
 from PySide6.QtWidgets import QLabel, QSlider
 
 from magview.bench.actions import SetBoth, WearHeel
-from magview.bench.curves import (
-    Table,
-    crossings,
-    opening_limit_deg,
-    round_levels,
-    setting_of,
-    telling_screw_span,
-    window_map,
-    window_table,
-)
+from magview.bench.curves import Table, opening_limit_deg, round_levels, setting_of
+from magview.bench.curves_window import crossings, telling_screw_span, window_map, window_table
 from magview.bench.state import BenchState, same_but_worn
 from magview.physics.adjustment_map import AdjustmentMap, way_deg
 from magview.physics.setting import internal_timing

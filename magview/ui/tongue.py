@@ -87,7 +87,7 @@ def speak(code: str | None = None) -> str:
 
     speak_through(translate, point)
     # Buttons of Qt's own dialogs; Portuguese is there as Brazilian only.
-    of_qt = QTranslator(app)
+    of_qt = QTranslator()  # nobody's child: it goes, and its file with it, when another language is spoken
     folder = QLibraryInfo.path(QLibraryInfo.LibraryPath.TranslationsPath)
     if app is not None and of_qt.load(f"qtbase_{'pt_BR' if code == 'pt' else code}", folder):
         app.installTranslator(of_qt)

@@ -2,40 +2,31 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from functools import partial
-from pathlib import Path
 from typing import TYPE_CHECKING, cast
 
 from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QCloseEvent, QFont, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QApplication, QSplitter, QTabWidget
 
-from magview import __version__
-from magview.bench.actions import PlaceInstallation, PlaceMagneto
 from magview.bench.autosave import Autosave
 from magview.bench.state import BenchState
 from magview.spec.base import SpecError
-from magview.spec.files import read_bench_item, write_model
-from magview.spec.formats import ENDING
-from magview.spec.language import marked, tr
-from magview.spec.library import find_installation, find_magneto, shipped_installation_of
-from magview.spec.magneto import Magneto
+from magview.spec.language import tr
 from magview.ui.breaker_view import BreakerView
 from magview.ui.contact_view import ContactView
 from magview.ui.crank_view import CrankView
 from magview.ui.doors import Doors
 from magview.ui.drive_view import DriveView
 from magview.ui.model import BenchModel
-from magview.ui.panes import Panel, TallPanel, column
-from magview.ui.picture_view import PictureView
+from magview.ui.panes import PANELS, Panel, TallPanel, column
 from magview.ui.theme import Theme, colours, system_theme
 from magview.ui.tongue import language
 
 if TYPE_CHECKING:  # what comes after the first picture is imported then
     from magview.ui.judging import Judging
     from magview.ui.lead_panel import LeadPanel
-    from magview.ui.lift_dialog import LiftDialog
     from magview.ui.menus import Menus
     from magview.ui.plot_budget import BudgetSheet
     from magview.ui.plot_pane import PlotPane
@@ -47,64 +38,11 @@ if TYPE_CHECKING:  # what comes after the first picture is imported then
     from magview.ui.trials_panel import TrialsPanel
     from magview.ui.wear_panel import WearPanel
 
-_FILTER = marked("Magneto and installation files (*.json);;All files (*)")
-_TABLES = marked("Tables (*.csv *.tsv *.txt);;All files (*)")
 _ROOMY, _SHARED = 56, 38
 """From these heights on [lines of type] all pictures have room with the plots, and the two large ones."""
 
 _PROJECTED = 1.6
 """Type and lines on a projector, against the desk."""
-
-
-def _setting_panel(window: MainWindow) -> Panel:
-    from magview.ui.setting_panel import SettingPanel
-
-    return SettingPanel(window.model, window.theme)
-
-
-def _timing_panel(window: MainWindow) -> Panel:
-    from magview.ui.timing_panel import TimingPanel
-
-    panel = TimingPanel(window.model, window.theme)
-    panel.previewed.connect(window.drive.preview)
-    return panel
-
-
-def _lead_panel(window: MainWindow) -> Panel:
-    from magview.ui.lead_panel import LeadPanel
-
-    return LeadPanel(window.model, window.theme)
-
-
-def _trials_panel(window: MainWindow) -> Panel:
-    from magview.ui.trials_panel import TrialsPanel
-
-    panel = TrialsPanel(window.model, window.theme)
-    panel.said.connect(window.say)
-    return panel
-
-
-def _uncertainty_panel(window: MainWindow) -> Panel:
-    from magview.ui.uncertainty_panel import UncertaintyPanel
-
-    return UncertaintyPanel(window.model, window.theme, window.judging)
-
-
-def _wear_panel(window: MainWindow) -> Panel:
-    from magview.ui.wear_panel import WearPanel
-
-    return WearPanel(window.model, window.theme)
-
-
-PANELS: dict[str, tuple[str, str, Callable[[MainWindow], Panel]]] = {
-    "setting": (marked("&Internal"), marked("Internal timing"), _setting_panel),
-    "timing": (marked("En&gine"), marked("Timing to the engine"), _timing_panel),
-    "lead": (marked("&Lead"), marked("Switch lead"), _lead_panel),
-    "trials": (marked("&Trials"), marked("Trials, and what to try next"), _trials_panel),
-    "uncertainty": (marked("Unce&rtainty"), marked("How sure the setting is"), _uncertainty_panel),
-    "wear": (marked("&Wear"), marked("Wear and drift"), _wear_panel),
-}
-"""The calculators beside the pictures: words of their tabs, and what builds them when first seen."""
 
 
 def _share(splitter: QSplitter, stretches: tuple[int, ...]) -> None:
@@ -371,102 +309,6 @@ class MainWindow(Doors):
         new.setGeometry(self.geometry())
         new.setWindowState(self.windowState())
         return new
-
-    # -------------------------------------------------------------- files
-
-    def place(self, name: str) -> None:
-        """Put a shipped magneto on the bench, on its shipped engine."""
-        installation = shipped_installation_of(name)
-        if installation is None:
-            self.model.send(PlaceMagneto(find_magneto(name)))
-        else:
-            self.model.send(PlaceInstallation(find_installation(installation)))
-
-    def open_file(self) -> None:
-        """Ask for a file and put it on the bench."""
-        from PySide6.QtWidgets import QFileDialog
-
-        path, _ = QFileDialog.getOpenFileName(self, tr("Open a magneto or an installation"), "", tr(_FILTER))
-        if path:
-            self.open_path(Path(path))
-
-    def open_path(self, path: Path) -> None:
-        """Put a file's magneto or installation on the bench, or say in one sentence why not."""
-        refusals: list[str] = []
-        self.model.refused.connect(refusals.append)
-        try:
-            item = read_bench_item(path)
-            self.model.send(PlaceMagneto(item) if isinstance(item, Magneto) else PlaceInstallation(item))
-        except SpecError as error:
-            refusals.append(str(error))
-        finally:
-            self.model.refused.disconnect(refusals.append)
-        if refusals:
-            self._refuse(refusals[0] if path.name in refusals[0] else f"{path.name}: {refusals[0]}")
-
-    def import_lift(self) -> None:
-        """Ask for a table of angles and readings."""
-        from PySide6.QtWidgets import QFileDialog
-
-        path, _ = QFileDialog.getOpenFileName(self, tr("Open a table of the lift"), "", tr(_TABLES))
-        if path:
-            self.import_lift_from(Path(path))
-
-    def import_lift_from(self, path: Path) -> LiftDialog:
-        """Show what comes of a table of angles and readings."""
-        from magview.ui.lift_dialog import LiftDialog
-
-        dialog = LiftDialog(self.model, self.theme, path, self)
-        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        dialog.said.connect(self.say)
-        dialog.open()
-        return dialog
-
-    def save_file(self) -> None:
-        """Ask where, and write the magneto there."""
-        from PySide6.QtWidgets import QFileDialog
-
-        path, _ = QFileDialog.getSaveFileName(self, tr("Save the magneto"), f"magneto{ENDING}", tr(_FILTER))
-        if path:
-            self.save_path(Path(path))
-
-    def save_path(self, path: Path) -> None:
-        """Write the magneto on the bench; a file that cannot be written is left as it was."""
-        try:
-            write_model(path, self.model.state.magneto)
-        except SpecError as error:
-            self._refuse(str(error))
-            return
-        self.say(tr("Saved {name}.", name=path.name))
-
-    def export_file(self, view: PictureView) -> None:
-        """Ask where, and save a picture there."""
-        from magview.ui.asking import ask_picture
-
-        target = ask_picture(self)
-        if target is not None:
-            self.export(view, target)
-
-    def export(self, view: PictureView, path: Path) -> None:
-        """Save a picture with scale bar and caption."""
-        state = self.model.state
-        aid = tr(
-            "magview {version}: a training and planning aid; the maker's current manual governs.", version=__version__
-        )
-        caption = f"{tr(state.magneto.name)}. {view.accessibleDescription()} {aid}"
-        from magview.ui.export import export_picture
-
-        try:
-            export_picture(view, path, caption, self.theme)
-        except SpecError as error:
-            self._refuse(str(error))
-            return
-        self.say(tr("Saved {name}.", name=path.name))
-
-    def _refuse(self, sentence: str) -> None:
-        from magview.ui.asking import refuse
-
-        refuse(self, sentence)
 
     # -------------------------------------------------------------- choices
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import contextlib
 import threading
 from collections.abc import Callable
 from typing import Any
@@ -58,12 +59,14 @@ class Worker(QObject):
             result = work(self._progress(run), stop.is_set)
         except (ValueError, OSError) as error:
             failure = str(error)
-        self._ended.emit(run, result, failure)
+        with contextlib.suppress(RuntimeError):  # whoever waited for it has gone with its window
+            self._ended.emit(run, result, failure)
 
     def _progress(self, run: int) -> Progress:
         def report(share: float) -> None:
             if run == self._run:
-                self.progressed.emit(share)
+                with contextlib.suppress(RuntimeError):
+                    self.progressed.emit(share)
 
         return report
 

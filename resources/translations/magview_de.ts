@@ -104,6 +104,11 @@
             <translation>{name}: ist kein gesicherter Prüftisch; das Format muss „{wanted}“ sein</translation>
         </message>
         <message>
+            <source>{name}: is damaged: an inspection lacks the setting it was noted at</source>
+            <extracomment>bench/autosave.py</extracomment>
+            <translation>{name}: ist beschädigt: einer Prüfung fehlt die Einstellung, bei der sie notiert wurde</translation>
+        </message>
+        <message>
             <source>{name}: is damaged: an angle is not a finite number</source>
             <extracomment>bench/autosave.py</extracomment>
             <translation>{name}: ist beschädigt: ein Winkel ist keine endliche Zahl</translation>
@@ -345,7 +350,7 @@
         </message>
         <message>
             <source>Assumed: constant speed, linear core without losses, contacts that make and break at once, no load on the secondary while they are closed; illustrative unless the file's values are measured. At running speed this model's best opening lies past the E-gap: the maker's E-gap governs.</source>
-            <extracomment>bench/curves.py</extracomment>
+            <extracomment>bench/curves_coil.py</extracomment>
             <translation>Angenommen: konstante Drehzahl, linearer Kern ohne Verluste, Kontakte, die sofort schließen und trennen, keine Last an der Sekundärwicklung, solange sie geschlossen sind; nur zur Anschauung, sofern die Werte der Datei nicht gemessen sind. Bei Betriebsdrehzahl liegt die beste Öffnung dieses Modells hinter dem E-Gap: maßgebend ist das E-Gap des Herstellers.</translation>
         </message>
         <message>
@@ -2310,7 +2315,7 @@
         </message>
         <message>
             <source>Switch lead</source>
-            <extracomment>bench/told.py, classroom/blanks.py, ui/practice_notebook.py, ui/practice_work.py, ui/window.py</extracomment>
+            <extracomment>bench/told.py, classroom/blanks.py, ui/panes.py, ui/practice_notebook.py, ui/practice_work.py</extracomment>
             <translation>Kurzschlussleitung</translation>
         </message>
         <message>
@@ -3050,7 +3055,7 @@
         </message>
         <message>
             <source>Timing to the engine</source>
-            <extracomment>classroom/blanks.py, ui/uncertainty_panel.py, ui/window.py</extracomment>
+            <extracomment>classroom/blanks.py, ui/panes.py, ui/uncertainty_panel.py</extracomment>
             <translation>Einstellung zum Motor</translation>
         </message>
         <message>
@@ -6367,11 +6372,6 @@
             <source>fitted from {trials}</source>
             <extracomment>physics/flank_fit.py</extracomment>
             <translation>angepasst an {trials}</translation>
-        </message>
-        <message>
-            <source>a cam nothing like the file's</source>
-            <extracomment>physics/flank_fit.py</extracomment>
-            <translation>ein Nocken ganz anders als in der Datei</translation>
         </message>
         <message>
             <source>an inspection at {hours} h; hours lie between 0 and {most}</source>
@@ -11729,6 +11729,16 @@
             <translation>{danger} ({times}-mal)</translation>
         </message>
         <message>
+            <source>Magneto and installation files (*.json);;All files (*)</source>
+            <extracomment>ui/doors.py</extracomment>
+            <translation>Magnet- und Einbaudateien (*.json);;Alle Dateien (*)</translation>
+        </message>
+        <message>
+            <source>Tables (*.csv *.tsv *.txt);;All files (*)</source>
+            <extracomment>ui/doors.py</extracomment>
+            <translation>Tabellen (*.csv *.tsv *.txt);;Alle Dateien (*)</translation>
+        </message>
+        <message>
             <source>Drag the rotor or cam, the backplate, or the contact screw; or take one in hand with 1, 2, 3 and turn it with the arrow keys, Page Up and Page Down, or the wheel: ten times finer with Shift, coarser with Alt. A dragged rotor catches at contacts just open, top of lobe, E-gap and neutral; Alt lets it pass. Double-click puts a part back. Space holds the rotor or lets it go. In the drive end, left and right move the magneto flange, up and down the disc, one tooth at a time. Ctrl and the wheel zoom, the middle button pans. Numbers can be typed with their unit: 1.5°, 9 thou, 0.23 mm.
 
 Positive angles go the way the rotor turns in service; a positive contact-screw angle brings the contacts closer.</source>
@@ -11738,9 +11748,34 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
 Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel der Kontaktschraube bringt die Kontakte näher.</translation>
         </message>
         <message>
+            <source>magview {version}: a training and planning aid; the maker's current manual governs.</source>
+            <extracomment>ui/doors.py</extracomment>
+            <translation>magview {version}: eine Hilfe zum Üben und Planen; es gilt das aktuelle Handbuch des Herstellers.</translation>
+        </message>
+        <message>
             <source>Keys and cautions</source>
             <extracomment>ui/doors.py, ui/job_reports.py, ui/practice_menus.py</extracomment>
             <translation>Tasten und Warnhinweise</translation>
+        </message>
+        <message>
+            <source>Open a magneto or an installation</source>
+            <extracomment>ui/doors.py</extracomment>
+            <translation>Magnet oder Einbau öffnen</translation>
+        </message>
+        <message>
+            <source>Open a table of the lift</source>
+            <extracomment>ui/doors.py, ui/own_files_work.py</extracomment>
+            <translation>Tabelle des Hubs öffnen</translation>
+        </message>
+        <message>
+            <source>Save the magneto</source>
+            <extracomment>ui/doors.py, ui/lift_dialog.py</extracomment>
+            <translation>Magnetzünder speichern</translation>
+        </message>
+        <message>
+            <source>Saved {name}.</source>
+            <extracomment>ui/doors.py, ui/lift_dialog.py, ui/plot_sheet.py, ui/practice_window.py</extracomment>
+            <translation>{name} gespeichert.</translation>
         </message>
         <message>
             <source>Both faces of the disc: drive flange outside, magneto flange inside.</source>
@@ -12894,7 +12929,7 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
         </message>
         <message>
             <source>How sure the setting is</source>
-            <extracomment>ui/job_sources.py, ui/window.py</extracomment>
+            <extracomment>ui/job_sources.py, ui/panes.py</extracomment>
             <translation>Wie sicher die Einstellung ist</translation>
         </message>
         <message>
@@ -13433,19 +13468,9 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <translation>{readings} Ablesungen; die Kontakte heben {top} mm ab; Streuung {noise} mm.</translation>
         </message>
         <message>
-            <source>Save the magneto</source>
-            <extracomment>ui/lift_dialog.py, ui/window.py</extracomment>
-            <translation>Magnetzünder speichern</translation>
-        </message>
-        <message>
             <source>Magneto (*.json)</source>
             <extracomment>ui/lift_dialog.py, ui/trials_panel.py</extracomment>
             <translation>Magnetzünder (*.json)</translation>
-        </message>
-        <message>
-            <source>Saved {name}.</source>
-            <extracomment>ui/lift_dialog.py, ui/plot_sheet.py, ui/practice_window.py, ui/window.py</extracomment>
-            <translation>{name} gespeichert.</translation>
         </message>
         <message>
             <source>Put on the &amp;bench</source>
@@ -13898,11 +13923,6 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <translation>{file} gibt es schon, mit anderem Inhalt. Ersetzen?</translation>
         </message>
         <message>
-            <source>Open a table of the lift</source>
-            <extracomment>ui/own_files_work.py, ui/window.py</extracomment>
-            <translation>Tabelle des Hubs öffnen</translation>
-        </message>
-        <message>
             <source>&amp;Use this lift</source>
             <extracomment>ui/own_files_work.py</extracomment>
             <translation>Diesen Hub &amp;verwenden</translation>
@@ -14235,6 +14255,51 @@ Ohne Quelle: {bare}</translation>
             <source>✓ {page}</source>
             <extracomment>ui/own_window.py</extracomment>
             <translation>✓ {page}</translation>
+        </message>
+        <message>
+            <source>&amp;Internal</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>&amp;Innen</translation>
+        </message>
+        <message>
+            <source>Internal timing</source>
+            <extracomment>ui/panes.py, ui/uncertainty_panel.py</extracomment>
+            <translation>Innere Einstellung</translation>
+        </message>
+        <message>
+            <source>En&amp;gine</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>&amp;Motor</translation>
+        </message>
+        <message>
+            <source>&amp;Lead</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>&amp;Leitung</translation>
+        </message>
+        <message>
+            <source>&amp;Trials</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>Ve&amp;rsuche</translation>
+        </message>
+        <message>
+            <source>Trials, and what to try next</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>Versuche, und was als Nächstes zu probieren ist</translation>
+        </message>
+        <message>
+            <source>Unce&amp;rtainty</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>&amp;Unsicherheit</translation>
+        </message>
+        <message>
+            <source>&amp;Wear</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>&amp;Verschleiß</translation>
+        </message>
+        <message>
+            <source>Wear and drift</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>Verschleiß und Drift</translation>
         </message>
         <message>
             <source>Moves that would put it right, best first</source>
@@ -16457,11 +16522,6 @@ Ohne Quelle: {bare}</translation>
             <translation>{chance} wahrscheinlich in den Grenzen ({how})</translation>
         </message>
         <message>
-            <source>Internal timing</source>
-            <extracomment>ui/uncertainty_panel.py, ui/window.py</extracomment>
-            <translation>Innere Einstellung</translation>
-        </message>
-        <message>
             <source>Blade that passes</source>
             <extracomment>ui/uncertainty_panel.py</extracomment>
             <translation>Blatt, das geht</translation>
@@ -16625,66 +16685,6 @@ Ohne Quelle: {bare}</translation>
             <source>Read of another setting than the present one</source>
             <extracomment>ui/wear_panel.py</extracomment>
             <translation>An einer anderen Einstellung als der jetzigen abgelesen</translation>
-        </message>
-        <message>
-            <source>Magneto and installation files (*.json);;All files (*)</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>Magnet- und Einbaudateien (*.json);;Alle Dateien (*)</translation>
-        </message>
-        <message>
-            <source>Tables (*.csv *.tsv *.txt);;All files (*)</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>Tabellen (*.csv *.tsv *.txt);;Alle Dateien (*)</translation>
-        </message>
-        <message>
-            <source>&amp;Internal</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>&amp;Innen</translation>
-        </message>
-        <message>
-            <source>En&amp;gine</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>&amp;Motor</translation>
-        </message>
-        <message>
-            <source>&amp;Lead</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>&amp;Leitung</translation>
-        </message>
-        <message>
-            <source>&amp;Trials</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>Ve&amp;rsuche</translation>
-        </message>
-        <message>
-            <source>Trials, and what to try next</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>Versuche, und was als Nächstes zu probieren ist</translation>
-        </message>
-        <message>
-            <source>Unce&amp;rtainty</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>&amp;Unsicherheit</translation>
-        </message>
-        <message>
-            <source>&amp;Wear</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>&amp;Verschleiß</translation>
-        </message>
-        <message>
-            <source>Wear and drift</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>Verschleiß und Drift</translation>
-        </message>
-        <message>
-            <source>magview {version}: a training and planning aid; the maker's current manual governs.</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>magview {version}: eine Hilfe zum Üben und Planen; es gilt das aktuelle Handbuch des Herstellers.</translation>
-        </message>
-        <message>
-            <source>Open a magneto or an installation</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>Magnet oder Einbau öffnen</translation>
         </message>
         <message>
             <source>The bench cannot be kept for after a crash: {error}</source>

@@ -104,6 +104,11 @@
             <translation>{name}: no es un banco guardado; su formato debe ser "{wanted}"</translation>
         </message>
         <message>
+            <source>{name}: is damaged: an inspection lacks the setting it was noted at</source>
+            <extracomment>bench/autosave.py</extracomment>
+            <translation>{name}: está dañado: a una inspección le falta el ajuste con el que se anotó</translation>
+        </message>
+        <message>
             <source>{name}: is damaged: an angle is not a finite number</source>
             <extracomment>bench/autosave.py</extracomment>
             <translation>{name}: está dañado: un ángulo no es un número finito</translation>
@@ -345,7 +350,7 @@
         </message>
         <message>
             <source>Assumed: constant speed, linear core without losses, contacts that make and break at once, no load on the secondary while they are closed; illustrative unless the file's values are measured. At running speed this model's best opening lies past the E-gap: the maker's E-gap governs.</source>
-            <extracomment>bench/curves.py</extracomment>
+            <extracomment>bench/curves_coil.py</extracomment>
             <translation>Supuesto: velocidad constante, núcleo lineal sin pérdidas, contactos que cierran y abren al instante, secundario sin carga mientras están cerrados; ilustrativo salvo que los valores del archivo sean medidos. A velocidad de marcha, la mejor apertura de este modelo queda más allá del E-gap: rige el E-gap del fabricante.</translation>
         </message>
         <message>
@@ -2310,7 +2315,7 @@
         </message>
         <message>
             <source>Switch lead</source>
-            <extracomment>bench/told.py, classroom/blanks.py, ui/practice_notebook.py, ui/practice_work.py, ui/window.py</extracomment>
+            <extracomment>bench/told.py, classroom/blanks.py, ui/panes.py, ui/practice_notebook.py, ui/practice_work.py</extracomment>
             <translation>Cable de masa</translation>
         </message>
         <message>
@@ -3050,7 +3055,7 @@
         </message>
         <message>
             <source>Timing to the engine</source>
-            <extracomment>classroom/blanks.py, ui/uncertainty_panel.py, ui/window.py</extracomment>
+            <extracomment>classroom/blanks.py, ui/panes.py, ui/uncertainty_panel.py</extracomment>
             <translation>Calado al motor</translation>
         </message>
         <message>
@@ -6367,11 +6372,6 @@
             <source>fitted from {trials}</source>
             <extracomment>physics/flank_fit.py</extracomment>
             <translation>ajustado a {trials}</translation>
-        </message>
-        <message>
-            <source>a cam nothing like the file's</source>
-            <extracomment>physics/flank_fit.py</extracomment>
-            <translation>una leva que no se parece en nada a la del archivo</translation>
         </message>
         <message>
             <source>an inspection at {hours} h; hours lie between 0 and {most}</source>
@@ -11729,6 +11729,16 @@
             <translation>{danger} ({times} veces)</translation>
         </message>
         <message>
+            <source>Magneto and installation files (*.json);;All files (*)</source>
+            <extracomment>ui/doors.py</extracomment>
+            <translation>Archivos de magneto e instalación (*.json);;Todos los archivos (*)</translation>
+        </message>
+        <message>
+            <source>Tables (*.csv *.tsv *.txt);;All files (*)</source>
+            <extracomment>ui/doors.py</extracomment>
+            <translation>Tablas (*.csv *.tsv *.txt);;Todos los archivos (*)</translation>
+        </message>
+        <message>
             <source>Drag the rotor or cam, the backplate, or the contact screw; or take one in hand with 1, 2, 3 and turn it with the arrow keys, Page Up and Page Down, or the wheel: ten times finer with Shift, coarser with Alt. A dragged rotor catches at contacts just open, top of lobe, E-gap and neutral; Alt lets it pass. Double-click puts a part back. Space holds the rotor or lets it go. In the drive end, left and right move the magneto flange, up and down the disc, one tooth at a time. Ctrl and the wheel zoom, the middle button pans. Numbers can be typed with their unit: 1.5°, 9 thou, 0.23 mm.
 
 Positive angles go the way the rotor turns in service; a positive contact-screw angle brings the contacts closer.</source>
@@ -11738,9 +11748,34 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
 Los ángulos positivos van en el sentido en que gira el rotor en servicio; un ángulo positivo del tornillo de contacto acerca los contactos.</translation>
         </message>
         <message>
+            <source>magview {version}: a training and planning aid; the maker's current manual governs.</source>
+            <extracomment>ui/doors.py</extracomment>
+            <translation>magview {version}: una ayuda para formación y planificación; rige el manual vigente del fabricante.</translation>
+        </message>
+        <message>
             <source>Keys and cautions</source>
             <extracomment>ui/doors.py, ui/job_reports.py, ui/practice_menus.py</extracomment>
             <translation>Teclas y precauciones</translation>
+        </message>
+        <message>
+            <source>Open a magneto or an installation</source>
+            <extracomment>ui/doors.py</extracomment>
+            <translation>Abrir una magneto o una instalación</translation>
+        </message>
+        <message>
+            <source>Open a table of the lift</source>
+            <extracomment>ui/doors.py, ui/own_files_work.py</extracomment>
+            <translation>Abrir una tabla de la alzada</translation>
+        </message>
+        <message>
+            <source>Save the magneto</source>
+            <extracomment>ui/doors.py, ui/lift_dialog.py</extracomment>
+            <translation>Guardar la magneto</translation>
+        </message>
+        <message>
+            <source>Saved {name}.</source>
+            <extracomment>ui/doors.py, ui/lift_dialog.py, ui/plot_sheet.py, ui/practice_window.py</extracomment>
+            <translation>Guardado {name}.</translation>
         </message>
         <message>
             <source>Both faces of the disc: drive flange outside, magneto flange inside.</source>
@@ -12894,7 +12929,7 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
         </message>
         <message>
             <source>How sure the setting is</source>
-            <extracomment>ui/job_sources.py, ui/window.py</extracomment>
+            <extracomment>ui/job_sources.py, ui/panes.py</extracomment>
             <translation>Seguridad del ajuste</translation>
         </message>
         <message>
@@ -13433,19 +13468,9 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <translation>{readings} lecturas; los contactos se alzan {top} mm; dispersión {noise} mm.</translation>
         </message>
         <message>
-            <source>Save the magneto</source>
-            <extracomment>ui/lift_dialog.py, ui/window.py</extracomment>
-            <translation>Guardar la magneto</translation>
-        </message>
-        <message>
             <source>Magneto (*.json)</source>
             <extracomment>ui/lift_dialog.py, ui/trials_panel.py</extracomment>
             <translation>Magneto (*.json)</translation>
-        </message>
-        <message>
-            <source>Saved {name}.</source>
-            <extracomment>ui/lift_dialog.py, ui/plot_sheet.py, ui/practice_window.py, ui/window.py</extracomment>
-            <translation>Guardado {name}.</translation>
         </message>
         <message>
             <source>Put on the &amp;bench</source>
@@ -13898,11 +13923,6 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <translation>{file} ya existe y contiene otra cosa. ¿Reemplazarlo?</translation>
         </message>
         <message>
-            <source>Open a table of the lift</source>
-            <extracomment>ui/own_files_work.py, ui/window.py</extracomment>
-            <translation>Abrir una tabla de la alzada</translation>
-        </message>
-        <message>
             <source>&amp;Use this lift</source>
             <extracomment>ui/own_files_work.py</extracomment>
             <translation>&amp;Usar esta alzada</translation>
@@ -14235,6 +14255,51 @@ Sin fuente: {bare}</translation>
             <source>✓ {page}</source>
             <extracomment>ui/own_window.py</extracomment>
             <translation>✓ {page}</translation>
+        </message>
+        <message>
+            <source>&amp;Internal</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>&amp;Interno</translation>
+        </message>
+        <message>
+            <source>Internal timing</source>
+            <extracomment>ui/panes.py, ui/uncertainty_panel.py</extracomment>
+            <translation>Calado interno</translation>
+        </message>
+        <message>
+            <source>En&amp;gine</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>&amp;Motor</translation>
+        </message>
+        <message>
+            <source>&amp;Lead</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>&amp;Cable</translation>
+        </message>
+        <message>
+            <source>&amp;Trials</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>&amp;Ensayos</translation>
+        </message>
+        <message>
+            <source>Trials, and what to try next</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>Ensayos, y qué probar después</translation>
+        </message>
+        <message>
+            <source>Unce&amp;rtainty</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>Ince&amp;rtidumbre</translation>
+        </message>
+        <message>
+            <source>&amp;Wear</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>&amp;Desgaste</translation>
+        </message>
+        <message>
+            <source>Wear and drift</source>
+            <extracomment>ui/panes.py</extracomment>
+            <translation>Desgaste y deriva</translation>
         </message>
         <message>
             <source>Moves that would put it right, best first</source>
@@ -16457,11 +16522,6 @@ Sin fuente: {bare}</translation>
             <translation>{chance} de probabilidad de estar dentro de límites ({how})</translation>
         </message>
         <message>
-            <source>Internal timing</source>
-            <extracomment>ui/uncertainty_panel.py, ui/window.py</extracomment>
-            <translation>Calado interno</translation>
-        </message>
-        <message>
             <source>Blade that passes</source>
             <extracomment>ui/uncertainty_panel.py</extracomment>
             <translation>Galga que pasa</translation>
@@ -16625,66 +16685,6 @@ Sin fuente: {bare}</translation>
             <source>Read of another setting than the present one</source>
             <extracomment>ui/wear_panel.py</extracomment>
             <translation>Leído con otro ajuste distinto del actual</translation>
-        </message>
-        <message>
-            <source>Magneto and installation files (*.json);;All files (*)</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>Archivos de magneto e instalación (*.json);;Todos los archivos (*)</translation>
-        </message>
-        <message>
-            <source>Tables (*.csv *.tsv *.txt);;All files (*)</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>Tablas (*.csv *.tsv *.txt);;Todos los archivos (*)</translation>
-        </message>
-        <message>
-            <source>&amp;Internal</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>&amp;Interno</translation>
-        </message>
-        <message>
-            <source>En&amp;gine</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>&amp;Motor</translation>
-        </message>
-        <message>
-            <source>&amp;Lead</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>&amp;Cable</translation>
-        </message>
-        <message>
-            <source>&amp;Trials</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>&amp;Ensayos</translation>
-        </message>
-        <message>
-            <source>Trials, and what to try next</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>Ensayos, y qué probar después</translation>
-        </message>
-        <message>
-            <source>Unce&amp;rtainty</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>Ince&amp;rtidumbre</translation>
-        </message>
-        <message>
-            <source>&amp;Wear</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>&amp;Desgaste</translation>
-        </message>
-        <message>
-            <source>Wear and drift</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>Desgaste y deriva</translation>
-        </message>
-        <message>
-            <source>magview {version}: a training and planning aid; the maker's current manual governs.</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>magview {version}: una ayuda para formación y planificación; rige el manual vigente del fabricante.</translation>
-        </message>
-        <message>
-            <source>Open a magneto or an installation</source>
-            <extracomment>ui/window.py</extracomment>
-            <translation>Abrir una magneto o una instalación</translation>
         </message>
         <message>
             <source>The bench cannot be kept for after a crash: {error}</source>

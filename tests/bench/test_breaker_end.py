@@ -103,3 +103,22 @@ def test_outlines():
     slot = shapely.Polygon(arc_slot(10.0, -6.0, 6.0, 1.0))
     assert slot.is_valid
     assert slot.area == pytest.approx(20 * np.radians(12.0) + np.pi, rel=5e-3)
+
+
+def test_wear_takes_the_heel_and_nothing_else():
+    """The worn heel is drawn within the one as new; a pip is too small to be drawn."""
+    magneto = find_magneto("seven-radial")
+
+    def drawn(**condition):
+        changed = magneto.condition.model_copy(update=condition)
+        return breaker_end(magneto.model_copy(update={"condition": changed})).shapes
+
+    new, worn, pipped = drawn(), drawn(heel_wear_mm=0.6), drawn(pip_height_mm=0.2)
+    assert [s.part for s in worn] == [s.part for s in new]
+    changed = [(a, b) for a, b in zip(new, worn, strict=True) if a is not b]
+    assert {a.part for a, _ in changed} == {"heel"}
+    for before, after in changed:
+        whole, rest = (shapely.Polygon(s.outlines[0]) for s in (before, after))
+        assert rest.area < whole.area and rest.difference(whole.buffer(0.05)).area < 1e-6
+    for before, after in zip(new, pipped, strict=True):
+        assert all(np.array_equal(a, b) for a, b in zip(before.outlines, after.outlines, strict=True))

@@ -7,6 +7,7 @@ from dataclasses import replace
 
 import pytest
 
+from magview.bench import actions as do
 from magview.bench.actions import PlaceMagneto, TurnBackplate, TurnScrew
 from magview.bench.apply import apply, new_bench
 from magview.bench.changes import changes
@@ -65,3 +66,57 @@ def test_lengths_in_inches(bench):
 def test_another_magneto_is_all_there_is_to_say(bench):
     after = apply(bench, PlaceMagneto(find_magneto("traced-six")))
     assert changes(bench, after) == ["Another magneto is on the bench: " + after.magneto.name + "."]
+
+
+def without_results(before, after):
+    results = ("The contacts open", "The largest gap", "It is ")
+    return [c for c in changes(before, after) if not c.startswith(results)]
+
+
+DONE = [
+    (do.LetGo(), "The rotor was let go.", "The rotor is held."),
+    (do.TightenClamps(True), "The clamp screws are tight.", "The clamp screws are slack."),
+    (do.SwitchIgnition(True), "The switch is on.", "The switch is off."),
+    (do.PullPlug(True), "The lead's plug is out.", "The lead's plug is in."),
+    (do.SetLeadFault("broken", True), *["The switch lead is in another condition."] * 2),
+    (do.SetLeadFault("tab", True), *["The switch lead is in another condition."] * 2),
+    (do.GrowPip(0.05), *["Wear or pips of the magneto are others."] * 2),
+    (do.MountMagneto(False), "The magneto is off the engine.", "The magneto is on the engine."),
+    (do.ViewSide("right"), "The right magneto is in view.", "The left magneto is in view."),
+]
+
+
+@pytest.mark.parametrize(("action", "there", "back"), DONE)
+def test_each_thing_done_is_told_both_ways_and_nothing_else(bench, action, there, back):
+    after = apply(bench, action)
+    assert without_results(bench, after) == [there]
+    assert without_results(after, bench) == [back]
+
+
+def test_the_lock_screw_carries_the_contact_screw_along(bench):
+    """The file's creep: −3°, contacts wider."""
+    told = without_results(bench, apply(bench, do.TightenLock(True)))
+    assert told == ["The contact screw was turned 3.00°, contacts wider.", "The lock screw is tight."]
+
+
+def test_teeth_moved_are_told_face_by_face(bench):
+    flange, disc = apply(bench, do.MoveTeeth(1, 0)), apply(bench, do.MoveTeeth(0, -1))
+    assert "The magneto flange stands in other teeth of the disc." in changes(bench, flange)
+    assert "The disc stands in other teeth of the drive flange." not in changes(bench, flange)
+    assert "The disc stands in other teeth of the drive flange." in changes(bench, disc)
+    # A tooth of 20 is 18° of rotor, and the crank stays where it is.
+    assert "The rotor was turned 18.00° against rotation." in changes(bench, disc)
+
+
+def test_a_magneto_put_on_its_engine_is_told(bench):
+    alone = new_bench(bench.magneto)
+    assert without_results(alone, bench) == ["The magneto is on an engine now."]
+    assert without_results(bench, alone) == ["The magneto stands for itself now."]
+
+
+def test_contacts_that_open_no_more_are_told(bench):
+    """0.5 mm off the heel is 0.81 mm at the contacts, more than the lobe lifts them."""
+    worn = apply(bench, do.WearHeel(0.5))
+    assert "The contacts never open now." in changes(bench, worn)
+    assert "The contacts open now." in changes(worn, bench)
+    assert not [c for c in changes(worn, apply(worn, TurnBackplate(2.0))) if c.startswith("The contacts")]

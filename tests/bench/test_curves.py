@@ -15,12 +15,25 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from magview.bench import actions as do
-from magview.bench import curves
+from magview.bench import (
+    curves,
+    curves_budget,
+    curves_coil,
+    curves_coupling,
+    curves_trials,
+    curves_wear,
+    curves_window,
+)
 from magview.bench.apply import new_bench
 from magview.bench.state import BenchState
 from magview.bench.store import Store
+from magview.physics.advice import advise
 from magview.physics.coil import primary_current_a
+from magview.physics.measurement import judge_linear
 from magview.physics.setting import internal_timing
+from magview.physics.setting_uncertainty import InternalReadings, internal_measurement
+from magview.physics.trials import Trial
+from magview.physics.wear import WearRates
 from magview.spec.library import find_installation, find_magneto, shipped_names
 from tests.magnetos import build, magnetos
 
@@ -128,7 +141,7 @@ def test_the_lobes_table_is_told_by_the_lift_curve():
 @given(magnetos(), share, share)
 def test_the_telling_part_of_the_travel_is_inside_it_and_holds_present_and_middle(magneto, plate, screw):
     state = some_setting(magneto, plate, screw)
-    low, high = curves.telling_screw_span(state)
+    low, high = curves_window.telling_screw_span(state)
     assert magneto.contact_screw.range_deg[0] <= low < high <= magneto.contact_screw.range_deg[1]
     assert low <= 0.0 <= high
     assert low <= state.screw_deg <= high
@@ -136,7 +149,7 @@ def test_the_telling_part_of_the_travel_is_inside_it_and_holds_present_and_middl
 
 def test_every_gap_within_limits_is_in_the_telling_part():
     state = new_bench(find_magneto("four-opposed"))
-    low, high = curves.telling_screw_span(state)
+    low, high = curves_window.telling_screw_span(state)
     timing, (least, most) = internal_timing(state.magneto), state.magneto.gap_limits_mm
     for screw in np.linspace(*state.magneto.contact_screw.range_deg, 400):
         gap = timing.curve.top_mm - float(timing.stop_mm(screw))
@@ -146,9 +159,9 @@ def test_every_gap_within_limits_is_in_the_telling_part():
 
 def test_crossings_of_a_curve_that_turns_back():
     x = np.linspace(-170.0, 170.0, 681)
-    found = curves.crossings(x, np.sin(np.radians(x)), 0.5)
+    found = curves_window.crossings(x, np.sin(np.radians(x)), 0.5)
     assert found == pytest.approx([30.0, 150.0], abs=1e-3)
-    assert curves.crossings(x, np.sin(np.radians(x)), 1.5).size == 0
+    assert curves_window.crossings(x, np.sin(np.radians(x)), 1.5).size == 0
 
 
 @given(st.floats(-1e3, 1e3), st.floats(1e-6, 1e3), st.integers(1, 12))
@@ -176,7 +189,7 @@ def test_no_levels_where_there_is_no_room(low, high):
 
 def test_the_windows_table_agrees_with_single_settings():
     state = new_bench(find_magneto("nine-radial"))
-    columns = dict(curves.window_table(state, 9))
+    columns = dict(curves_window.window_table(state, 9))
     timing = internal_timing(state.magneto)
     rows = zip(*(columns.values()), strict=True)
     for plate, screw, error, gap, inside in rows:
@@ -195,7 +208,7 @@ def test_the_energy_curve_by_integrating_the_circuit_step_by_step(name, rpm):
     """½ L i² with i from L di/dt + R i = −N dΦs/dt, integrated by the trapezoidal rule from closing to opening."""
     state = new_bench(find_magneto(name))
     magneto, coil = state.magneto, state.magneto.electrical
-    errors, energy = curves.energy_curve(state, rpm)
+    errors, energy = curves_coil.energy_curve(state, rpm)
     assert errors[0] == -errors[-1] == pytest.approx(-90.0 / magneto.poles)
     dwell = float(dict(curves.lobe_table(state))["dwell [rotor deg]"][0])
 
@@ -220,7 +233,7 @@ def test_the_energy_curve_by_integrating_the_circuit_step_by_step(name, rpm):
 
 def test_the_coils_table_is_dark_where_the_contacts_are_open():
     state = new_bench(find_magneto("seven-radial"))
-    columns = dict(curves.coil_table(state, 100.0))
+    columns = dict(curves_coil.coil_table(state, 100.0))
     angles, closed = columns["rotor angle past neutral [deg]"], columns["contacts closed"] > 0.5
     inside, clear = np.zeros(angles.shape, dtype=bool), np.ones(angles.shape, dtype=bool)
     for start, end in curves.open_spans_deg(state):
@@ -236,7 +249,7 @@ def test_the_coils_table_is_dark_where_the_contacts_are_open():
 @pytest.mark.parametrize("name", shipped_names("magnetos"))
 def test_the_pull_is_nothing_at_rest_and_drives_back_to_it(name):
     magneto = find_magneto(name)
-    table = curves.detent_table(magneto)
+    table = curves_coil.detent_table(magneto)
     if magneto.detent is None:
         assert table == []
         return
@@ -255,11 +268,11 @@ def test_the_pull_is_nothing_at_rest_and_drives_back_to_it(name):
 @given(st.sampled_from([2, 4, 6]), st.floats(-2000, 2000))
 def test_a_rotor_rests_at_one_of_the_two_neutrals_beside_it(poles, angle):
     state = replace(new_bench(build(poles=poles)), rotor_deg=angle)
-    below, above = curves.resting_places_deg(state)
+    below, above = curves_coil.resting_places_deg(state)
     assert below - 1e-9 <= angle <= above + 1e-9  # the last bit may fall on either side of a neutral
     assert above - below == pytest.approx(360.0 / poles)
     assert math.remainder(below, 360.0 / poles) == pytest.approx(0.0, abs=1e-9)
-    falls = curves.falls_to_deg(state)
+    falls = curves_coil.falls_to_deg(state)
     nearer = min((below, above), key=lambda place: abs(place - angle))
     if abs(angle - (below + above) / 2) > 1e-6:
         assert falls == pytest.approx(nearer, abs=1e-9)
@@ -285,9 +298,9 @@ def test_reachable_timings_by_counting_every_move_in_fractions(nm, nd, ratio, re
         at = reads_at + 360 * (Fraction(i, nm) + Fraction(j, nd)) / ratio
         if abs(at - wanted_at) <= bound:
             fewest[at] = min(fewest.get(at, 10**6), abs(i) + abs(j))
-    found = curves.shifts_near(nm, nd, float(ratio), float(reads_at), float(wanted_at), float(bound))
+    found = curves_coupling.shifts_near(nm, nd, float(ratio), float(reads_at), float(wanted_at), float(bound))
     assert [m.result_btdc_deg for m in found] == pytest.approx([float(at) for at in sorted(fewest)], abs=1e-8)
-    assert [curves.teeth_moved(m) for m in found] == [fewest[at] for at in sorted(fewest)]
+    assert [curves_coupling.teeth_moved(m) for m in found] == [fewest[at] for at in sorted(fewest)]
 
 
 # ---------------------------------------------------------------------- tables
@@ -296,14 +309,14 @@ def test_reachable_timings_by_counting_every_move_in_fractions(nm, nd, ratio, re
 def all_tables():
     state = some_setting(find_magneto("seven-radial"), 0.6, 0.53)
     before = curves.Setting(state.magneto, 0.0, 0.0)
-    moves = curves.shifts_near(19, 20, 0.875, 22.0, 25.0, 3.0)
+    moves = curves_coupling.shifts_near(19, 20, 0.875, 22.0, 25.0, 3.0)
     return {
         "lift": curves.lift_table(curves.setting_of(state), before),
         "lobes": curves.lobe_table(state),
-        "window": curves.window_table(state, 11),
-        "coil": curves.coil_table(state, 100.0),
-        "pull": curves.detent_table(state.magneto),
-        "shifts": curves.shift_table(moves),
+        "window": curves_window.window_table(state, 11),
+        "coil": curves_coil.coil_table(state, 100.0),
+        "pull": curves_coil.detent_table(state.magneto),
+        "shifts": curves_coupling.shift_table(moves),
     }
 
 
@@ -354,3 +367,106 @@ def test_before_is_the_setting_before_the_last_change_of_it():
     undone = store.before_last(key)
     assert undone is not None
     assert undone.backplate_deg == first.backplate_deg
+
+
+# ---------------------------------------------------------------------- trials, sureness, wear
+
+
+def test_without_a_setting_before_there_is_no_column_of_it():
+    present = curves.setting_of(new_bench(find_magneto("seven-radial")))
+    names = [name for name, _ in curves.lift_table(present, None)]
+    with_before = [name for name, _ in curves.lift_table(present, curves.Setting(present.magneto, 1.0, 0.0))]
+    assert with_before == [*names, "gap before [mm]"]
+
+
+@pytest.mark.parametrize("lost", ["coil", "lobe"])
+def test_no_energy_where_there_is_no_coil_or_the_contacts_never_work(lost):
+    magneto = find_magneto("seven-radial")
+    worn = magneto.condition.model_copy(update={"heel_wear_mm": 0.5})  # 0.81 mm off, more than the lobe lifts
+    without = {"electrical": None} if lost == "coil" else {"condition": worn}
+    errors, energy = curves_coil.energy_curve(new_bench(magneto.model_copy(update=without)), 200.0)
+    assert errors.size == energy.size == 0
+    assert curves_coil.energy_curve(new_bench(magneto), 200.0)[0].size
+
+
+def test_the_curve_through_trials_goes_through_them_and_the_files_is_the_adjustments():
+    magneto = find_magneto("seven-radial")
+    # Past the slot's end too, as somebody may have filed it: the curve reaches as far as was tried.
+    trials = [Trial.reading(plate, gap) for plate, gap in ((-1.5, 0.26), (0.5, 0.23), (7.0, 0.12))]
+    found = curves_trials.trials_curve(advise(magneto, trials))
+    assert found.backplate_deg[0] == -6.0 and found.backplate_deg[-1] == 7.0
+    for trial in trials:
+        low, high = (
+            np.interp(trial.backplate_deg, found.backplate_deg, ends) for ends in (found.low_mm, found.high_mm)
+        )
+        assert low <= trial.middle_mm <= high
+    assert np.all(found.low_mm <= found.gap_mm) and np.all(found.gap_mm <= found.high_mm)
+    timing = internal_timing(magneto)
+    for gap in (0.15, 0.2, 0.2286, 0.27):
+        plate = timing.adjust(gap).backplate_deg
+        assert np.interp(plate, found.backplate_deg, found.file_mm) == pytest.approx(gap, abs=2e-4)
+    untried = curves_trials.trials_curve(advise(magneto, ()))
+    assert (untried.backplate_deg[0], untried.backplate_deg[-1]) == (-6.0, 6.0)
+    assert np.allclose(untried.gap_mm, untried.file_mm, equal_nan=True), "without a trial the file is all there is"
+    reads_back(curves_trials.trials_table(found))
+
+
+def reads_back(table):
+    rows = list(csv.reader(io.StringIO(curves.csv_text(table), newline="")))
+    assert rows[0] == [name for name, _ in table]
+    for column, (_, values) in enumerate(table):
+        for row, value in zip(rows[1:], values.tolist(), strict=True):
+            if isinstance(value, str):
+                assert row[column] == value
+            else:
+                assert float(row[column] or "nan") == value or math.isnan(value)
+
+
+def outcome():
+    return judge_linear(internal_measurement(find_magneto("seven-radial"), InternalReadings(0.5, 0.2286)))[1]
+
+
+def test_the_density_drawn_is_a_normal_one():
+    """Its area over ±4 standard uncertainties is erf(4/√2); mean and spread are the outcome's, by summing it up."""
+    found = outcome()
+    x, density = curves_budget.density_curve(found)
+    area = np.trapezoid(density, x) if hasattr(np, "trapezoid") else np.trapz(density, x)
+    assert area == pytest.approx(math.erf(4 / math.sqrt(2)), abs=1e-4)
+    weight = density / density.sum()
+    mean = float((weight * x).sum())
+    assert mean == pytest.approx(found.linear.estimate)
+    spread = math.sqrt(float((weight * (x - mean) ** 2).sum()))
+    assert spread == pytest.approx(found.linear.standard_uncertainty, rel=2e-3)
+    sure = replace(found, linear=replace(found.linear, standard_uncertainty=0.0))
+    assert curves_budget.density_curve(sure)[0].size == 0, "what is exact has no density"
+
+
+def test_the_budgets_columns_add_up():
+    """Law of propagation (GUM 5.1.2): contributions are sensitivity times uncertainty and add in square."""
+    found = outcome()
+    columns = dict(curves_budget.budget_table(found))
+    u, c = columns["standard uncertainty [its unit]"], columns["sensitivity [mm per unit]"]
+    contribution = columns["contribution [mm]"]
+    assert np.abs(c * u) == pytest.approx(np.abs(contribution))
+    assert math.sqrt(float((contribution**2).sum())) == pytest.approx(found.linear.standard_uncertainty)
+    assert columns["share of the variance [1]"].sum() == pytest.approx(1.0)
+    assert set(columns["unit of the input"]) == {"mm", "deg"}
+    reads_back(curves_budget.budget_table(found))
+
+
+def test_wear_takes_its_lever_off_the_gap_and_the_pip_off_the_blade():
+    """Lift lost at the contacts = heel wear times contact arm over heel arm (``model.md`` §4): 27.5/17."""
+    state = new_bench(find_magneto("seven-radial"))
+    found = curves_wear.wear_course(state, WearRates(0.01, 0.02), 400.0)
+    columns = dict(curves_wear.wear_table(found))
+    hours = columns["running hours [h]"]
+    assert (hours[0], hours[-1]) == (0.0, 400.0)
+    gap = columns["largest gap [mm]"]
+    assert gap == pytest.approx(0.2286 - 1e-4 * hours * 27.5 / 17.0)
+    assert gap - columns["thickest blade that passes [mm]"] == pytest.approx(2e-4 * hours)
+    assert columns["opening error, positive late [rotor deg]"][0] == pytest.approx(0.0, abs=1e-9)
+    within = columns["within limits"]
+    assert within[0] == 1.0 and within[-1] == 0.0, "0.065 mm less in 400 h, where 0.025 mm are allowed"
+    reads_back(curves_wear.wear_table(found))
+    with pytest.raises(ValueError, match="0 or more"):
+        curves_wear.wear_course(state, WearRates(0.01), -1.0)

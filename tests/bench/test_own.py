@@ -11,12 +11,13 @@ import pytest
 from jsonschema import Draft202012Validator
 
 from magview.bench.own import OWN, Draft, Note, Own, check, draft_of, with_note, with_value
-from magview.bench.own_compare import differences, nearest, results, shipped_item
-from magview.bench.own_entry import read_entry, write_entry
+from magview.bench.own import SHIPPED as OF_SHIPPED
+from magview.bench.own_compare import differences, nearest, results, shipped_item, warnings
+from magview.bench.own_entry import NUMERIC, read_entry, same_value, write_entry
 from magview.bench.own_fields import KINDS, MODELS, entries, pages_of
 from magview.bench.own_files import file_text, keeper, open_file, take
 from magview.bench.own_limits import allowed_words, bounds
-from magview.bench.own_measured import with_lift, with_trials, with_worked_out
+from magview.bench.own_measured import lift_base, on_an_engine, with_lift, with_trials, with_worked_out
 from magview.job.schema import schema
 from magview.physics.breaker import lift_curve
 from magview.physics.flank import Flank
@@ -213,6 +214,105 @@ def test_limits_are_the_models_own():
                 assert (path not in checked.refused) == fine, (path, value)
 
 
+def bounds_in_schema(kind, name):
+    """What the published schema says a field's numbers may be: a second way, past our own reading of the models."""
+    whole = schema(kind)
+    node = whole
+    for step in name.split("."):
+        found = [node]
+        for part in found:
+            part = whole["$defs"][part["$ref"].rpartition("/")[2]] if "$ref" in part else part
+            found.extend((*part.get("anyOf", ()), *part.get("oneOf", ())))
+            if step in part.get("properties", {}):
+                node = part["properties"][step]
+                break
+    words = {"minimum": "ge", "exclusiveMinimum": "gt", "maximum": "le", "exclusiveMaximum": "lt"}
+    found = [node]
+    for part in found:
+        inside = part.get("items", {})
+        prefixed = part.get("prefixItems", ())
+        found.extend((*part.get("anyOf", ()), *([inside] if isinstance(inside, dict) and inside else ()), *prefixed))
+    return {words[k]: v for part in found for k, v in part.items() if k in words}
+
+
+@pytest.mark.parametrize("kind", KINDS)
+def test_every_limit_told_is_the_published_schemas(kind):
+    numeric = [e for e in entries(kind).values() if e.form in NUMERIC]
+    for entry in numeric:
+        assert bounds(kind, entry) == bounds_in_schema(kind, entry.field), entry.path
+    assert sum(bool(bounds(kind, e)) for e in numeric) > len(numeric) / 2, "most have some"
+
+
+@pytest.mark.parametrize(
+    ("kind", "path", "words"),
+    [
+        ("magneto", "e_gap_deg", "Allowed: between 0° and 90°, neither included."),
+        ("engine", "timing_tolerance_deg", "Allowed: above 0°, up to 30°."),
+        ("magneto", "cam.lobe_peaks_deg", "Allowed: 0° and more, below 360°."),
+        ("magneto", "poles", "Allowed: 2 to 12."),
+        ("magneto", "condition.heel_wear_mm", "Allowed: 0 mm to 10 mm."),
+        ("magneto", "condition.lobe_lift_error_mm", "Allowed: -10 mm to 10 mm."),
+        ("magneto", "electrical.inductance_h", "Allowed: 0.000001 H to 10 H."),
+        ("magneto", "name", ""),
+        ("magneto", "contact_screw.range_deg[0]", ""),  # ten turns either way is no limit that anybody meets
+    ],
+)
+def test_limits_are_told_as_people_write_them(kind, path, words):
+    """The numbers as ``model.md`` §2 has them."""
+    assert allowed_words(kind, entries(kind)[path]) == words
+
+
+def test_limits_are_told_in_inches_where_inches_are_shown():
+    entry = entries("magneto")["condition.heel_wear_mm"]
+    assert allowed_words("magneto", entry, inches=True) == "Allowed: 0 in to 0.3937 in."
+
+
+def test_a_value_is_shown_as_it_is_typed_and_known_for_the_same_again():
+    order = entries("engine")["firing_order"]
+    assert write_entry(order, (1, 3, 5, 2, 4)) == "1-3-5-2-4"
+    assert read_entry(order, write_entry(order, (1, 3, 5, 2, 4))) == (1, 3, 5, 2, 4)
+    length = entries("magneto")["marks.radius_mm"]
+    assert write_entry(length, None) == "" and write_entry(length, "about 30") == "about 30"
+    # 36 mm is shown as 1.41732 in, which is 35.9999 mm: leaving the field must not write that back.
+    assert same_value(length, " 1.41732 in ", 36.0, inches=True)
+    assert not same_value(length, "1.4173 in", 36.0, inches=True)
+
+
+# ---------------------------------------------------------------------- judging
+
+
+def test_link_rods_of_an_engine_that_has_none_are_refused_at_the_link_rods():
+    own = own_of("engine", "seven-radial")
+    checked = check(own.put(with_value(own.engine, "arrangement", "inline")), "engine")
+    assert list(checked.refused) == ["articulation.master_cylinder"]
+    assert "radial" in checked.refused["articulation.master_cylinder"]
+
+
+def test_text_that_was_no_number_is_asked_for_again_even_where_it_would_be_one():
+    """A draft holds text only for what could not be read: it was never taken, and is not quietly taken now."""
+    own = own_of("magneto", "seven-radial")
+    for text, told in (("4", "“4” could not be taken: type it again"), ("about four", "is not a number")):
+        checked = check(own.put(with_value(own.magneto, "poles", text)), "magneto")
+        assert checked.item is None and told in checked.refused["poles"]
+
+
+def test_half_a_range_is_no_range():
+    own = own_of("magneto", "seven-radial")
+    checked = check(own.put(with_value(own.magneto, "gap_limits_mm[1]", None)), "magneto")
+    assert checked.item is None and checked.missing == ("gap_limits_mm[1]",) and not checked.refused
+
+
+def test_a_note_taken_back_leaves_the_value_without_a_source():
+    own = own_of("magneto", "seven-radial")
+    entry = entries("magneto")["e_gap_deg"]
+    noted = with_note(own.magneto, "e_gap_deg", Note("manual", "p. 3"))
+    assert noted.note(entry) == Note("manual", "p. 3")
+    plain = with_note(noted, "e_gap_deg", Note())
+    assert plain.note(entry) == Note() and "e_gap_deg" not in plain.notes
+    without, with_one = (check(own.put(d), "magneto").sourceless for d in (plain, noted))
+    assert without == with_one + 1
+
+
 # ---------------------------------------------------------------------- sources
 
 
@@ -329,7 +429,133 @@ def test_what_follows_from_other_fields_is_worked_out():
         with_worked_out(Own(), Draft("installation"), "rotor_turns_per_crank_turn")
 
 
+def test_what_is_worked_out_says_what_it_must_have_first():
+    own = own_of("magneto", "seven-radial")
+    for path, without, told in (
+        ("cam.turns_per_rotor_turn", "cam.lobe_peaks_deg", "the tops of the lobes first"),
+        ("cam.lobe_peaks_deg", "poles", "poles of the rotor and the cam's turns"),
+    ):
+        with pytest.raises(SpecError, match=told):
+            with_worked_out(own, with_value(own.magneto, without, None), path)
+    for without in ("rod_mm", "articulation.knuckle_radius_mm"):
+        engine = with_value(own_of("engine", "seven-radial").engine, without, None)
+        with pytest.raises(SpecError, match="connecting rod and the knuckle"):
+            with_worked_out(own, engine, "articulation.link_rod_mm")
+
+
+@pytest.mark.parametrize(("turns", "lobes"), [(0.3, "13.33"), (0.05, "80"), (8.0, "0.5")])
+def test_a_spark_at_every_pole_takes_a_whole_number_of_lobes(turns, lobes):
+    """Four poles over so many turns; 36 lobes are the most a file holds."""
+    own = own_of("magneto", "seven-radial")
+    draft = with_value(own.magneto, "cam.turns_per_rotor_turn", turns)
+    with pytest.raises(SpecError, match=f"is {lobes}; it must be a whole number from 1 to 36"):
+        with_worked_out(own, draft, "cam.lobe_peaks_deg")
+    assert check(own.put(draft), "magneto") is not None
+
+
+def test_trials_bend_a_traced_lift_too():
+    """Trials that the traced file itself foretells leave its lift as it is, and fill in the traced points."""
+    own = own_of("magneto", "traced-six")
+    item = check(own, "magneto").item
+    flank = Flank(item)
+    trials = [Trial.reading(float(flank.plate_deg(gap)), gap) for gap in (0.2, 0.25, 0.3, 0.35)]
+    draft = with_trials(own, trials)
+    assert draft.values["cam.profile.contact_lift_mm"] == pytest.approx(item.cam.profile.contact_lift_mm, rel=0.02)
+    assert draft.notes["cam.profile.angle_deg"] == Note("measured", "4 trials on the bench")
+    one = with_trials(own, trials[:1])
+    assert one.notes["cam.profile.angle_deg"].text == "one trial on the bench"
+
+
+def test_trials_that_cannot_be_used_are_refused_in_one_sentence():
+    own = own_of("magneto", "seven-radial")
+    with pytest.raises(SpecError, match="201 trials are given; at most 200"):
+        with_trials(own, [Trial.reading(0.0, 0.23)] * 201)
+    # 1 mm where the lobe lifts 0.58 mm: no cam at all like this one; told in the words of the editor's fields.
+    with pytest.raises(SpecError, match=r"“Gap as set” is .* the contact lift at the top of the lobe") as told:
+        with_trials(own, [Trial.reading(-5.0, 1.0)])
+    assert "designed_setting" not in str(told.value)
+
+
+def test_a_lift_is_read_against_the_magneto_or_while_it_is_unfinished_against_what_is_known_of_it():
+    own = own_of("magneto", "seven-radial")
+    assert lift_base(own) == check(own, "magneto").item
+    started = own.put(with_value(with_value(own.magneto, "poles", None), "cam.turns_per_rotor_turn", 0.5))
+    base = lift_base(started)
+    # One lobe, so that a trace over any part of a turn goes with it; the arms are those given.
+    assert base.cam.lobe_peaks_deg == (0.0,) and base.cam.turns_per_rotor_turn == 0.5
+    assert (base.breaker.contact_arm_mm, base.breaker.heel_arm_mm) == (27.5, 17.0)
+    for turns, arm in (("half", 27.5), (0.0, None), (50.0, "long"), (1.0, 2000.0)):
+        odd = with_value(
+            with_value(Draft("magneto"), "cam.turns_per_rotor_turn", turns), "breaker.contact_arm_mm", arm
+        )
+        base = lift_base(Own(magneto=odd))
+        assert base.cam.turns_per_rotor_turn == 1.0, "what cannot be is not taken"
+        assert base.breaker == find_magneto("traced-six").breaker, "one arm alone has no ratio"
+
+
+@pytest.mark.parametrize("name", shipped_names("engines"))
+def test_an_engine_alone_is_pictured_with_a_magneto_that_turns_as_its_cylinders_ask(name):
+    """Common practice: rotor turns per crank turn = cylinders over twice the poles."""
+    engine = find_engine(name)
+    shown = on_an_engine(engine)
+    assert shown.engine == engine and shown.magneto.poles == 4
+    assert shown.rotor_turns_per_crank_turn == pytest.approx(engine.cylinders / 8)
+    assert on_an_engine(shown) is shown
+
+
 # ---------------------------------------------------------------------- comparing
+
+
+def test_what_an_installation_comes_to_by_counting_teeth():
+    """19 and 20 teeth at 7/8 of crank speed: a tooth is 360/19, a vernier step 360/380, over 7/8 at the crank."""
+    told = {r.label: r.words() for r in results(find_installation("seven-radial-left"))}
+    assert told["One tooth, at the crank"] == f"{360 / 19 / 0.875:.2f}°"
+    assert told["One vernier step, at the crank"] == told["Finest step, at the crank"] == f"{360 / 380 / 0.875:.2f}°"
+    assert told["Wanted, before top dead centre"] == "25.00°"
+    assert told["E-gap, at the crank"] == f"{11 / 0.875:.2f}°"
+    firing = find_installation("seven-radial-right").engine.firing_btdc_deg.model_copy(update={"right": 22.0})
+    staggered = find_installation("seven-radial-right")
+    staggered = staggered.model_copy(
+        update={"engine": staggered.engine.model_copy(update={"firing_btdc_deg": firing})}
+    )
+    wanted = {r.label: r.words() for r in results(staggered)}["Wanted, before top dead centre"]
+    assert wanted == "22.00°", "the right magneto's own"
+
+
+def test_what_cannot_be_had_is_said_so_and_lengths_in_the_unit_shown():
+    magneto = find_magneto("seven-radial")
+    as_new = {r.label: r for r in results(magneto)}
+    assert as_new["Largest gap on lobe 1"].words() == "0.229 mm"
+    assert as_new["Largest gap on lobe 1"].words(inches=True) == "0.0090 in"
+    # 1° late puts the straightedge 36·tan 1° beside the mark.
+    assert as_new["At the rim for 1° late"].words() == "0.628 mm"
+    assert as_new["Off the E-gap"].words() == "0.00°"
+    worn = magneto.model_copy(update={"condition": magneto.condition.model_copy(update={"heel_wear_mm": 0.5})})
+    assert {r.label: r.words() for r in results(worn)}["Lobe 1 opens, past neutral"] == "cannot be had"
+
+
+def test_a_choice_that_differs_is_told_in_words():
+    own = own_of("magneto", "seven-radial")
+    draft = with_value(own.magneto, "rotation", "clockwise")
+    draft = with_value(with_value(draft, "contact_screw.positive_is_clockwise", False), "detent.torque_nm", None)
+    told = {d.entry.path: (d.own, d.other) for d in differences(draft, "seven-radial")}
+    assert set(told) == {"rotation", "contact_screw.positive_is_clockwise", "detent.torque_nm"}
+    assert told["rotation"] == ("clockwise", "anticlockwise")
+    assert told["detent.torque_nm"][0] == "–"
+    assert len(set(told["contact_screw.positive_is_clockwise"])) == 2
+    assert not set(told["contact_screw.positive_is_clockwise"]) & {"True", "False", "0", "1"}
+
+
+def test_a_file_that_is_allowed_and_looks_wrong_is_warned_of_in_the_names_people_know():
+    """Seven cylinders and four poles need 7/8; a seven-cylinder radial fires every other cylinder."""
+    good = find_installation("seven-radial-left")
+    assert warnings(good) == warnings(good.engine) == warnings(good.magneto) == []
+    (fast,) = warnings(good.model_copy(update={"rotor_turns_per_crank_turn": 1.0}))
+    assert fast.startswith("“Rotor turns per crank turn” is 1;") and "7/8" in fast and "rotor_turns" not in fast
+    in_a_row = good.engine.model_copy(update={"firing_order": (1, 2, 3, 4, 5, 6, 7)})
+    (order,) = warnings(in_a_row)
+    assert order.startswith("“Firing order” puts cylinder")
+    assert warnings(good.model_copy(update={"engine": in_a_row})) == [order]
 
 
 @pytest.mark.parametrize(("kind", "name"), SHIPPED)
@@ -385,6 +611,42 @@ def test_an_installation_names_files_by_their_paths_and_moves_with_them(tmp_path
     # A file that goes is refused where it is named.
     (tmp_path / "b" / "e.json").unlink()
     assert set(check(again, "installation").refused) == {"engine"}
+
+
+def test_an_installation_may_name_shipped_parts_which_are_written_into_it(tmp_path):
+    own = own_of("installation", "seven-radial-left")
+    draft = with_value(own.installation, "magneto", f"{OF_SHIPPED}nine-radial")
+    draft = with_value(draft, "engine", f"{OF_SHIPPED}nine-radial")
+    item = check(own.put(draft), "installation").item
+    assert (item.magneto, item.engine) == (find_magneto("nine-radial"), find_engine("nine-radial"))
+    data = json.loads(file_text(own.put(draft), "installation", tmp_path / "x.json"))
+    assert data["magneto"]["name"] == item.magneto.name, "a file that stands for itself"
+    gone = check(own.put(with_value(draft, "engine", f"{OF_SHIPPED}no-such")), "installation")
+    assert list(gone.refused) == ["engine"] and "“no-such”" in gone.refused["engine"]
+
+
+def test_an_installation_without_its_parts_says_which_are_missing():
+    own = own_of("installation", "seven-radial-left")
+    draft = with_value(with_value(own.installation, "magneto", None), "engine", None)
+    checked = check(own.put(draft), "installation")
+    assert checked.missing == ("magneto", "engine") and not checked.refused
+    unfinished = check(own.put(with_value(own.engine, "rod_mm", None)), "installation")
+    assert list(unfinished.refused) == ["engine"] and "engine in this window" in unfinished.refused["engine"]
+
+
+def test_a_part_on_another_drive_is_named_by_its_whole_path(tmp_path, monkeypatch):
+    """Where there are drives, no path leads from one to another, and the standard library says so by ValueError."""
+    part = tmp_path / "m.json"
+    write_text(part, dump_json(find_magneto("seven-radial")))
+    own = own_of("installation", "seven-radial-left")
+    own = own.put(with_value(own.installation, "magneto", str(part)))
+
+    def another_drive(path, start):
+        raise ValueError("path is on mount 'D:', start on mount 'C:'")
+
+    monkeypatch.setattr(os.path, "relpath", another_drive)
+    data = json.loads(file_text(own, "installation", tmp_path / "a" / "x.json"))
+    assert data["magneto"] == part.as_posix()
 
 
 def test_an_installation_of_this_windows_parts_waits_for_them():

@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+import dataclasses
+import json
 import os
+import random
 import subprocess
 import sys
 
@@ -15,11 +18,13 @@ from magview.bench import actions as do
 from magview.bench import store as store_module
 from magview.bench.apply import apply, new_bench
 from magview.bench.autosave import Autosave, dump_state, load_state
+from magview.bench.state import outdated_inspections
 from magview.bench.store import Redo, Store, Undo, replay
 from magview.physics.trials import Trial
 from magview.physics.wear import Inspection
 from magview.spec.base import SpecError
 from magview.spec.library import find_installation, find_magneto, shipped_names
+from tests.mutants import mutant
 
 MAGNETOS = [find_magneto(n) for n in shipped_names("magnetos")]
 INSTALLATIONS = [find_installation(n) for n in shipped_names("installations")]
@@ -129,6 +134,16 @@ def test_a_drag_is_one_step_with_the_whole_way_in_its_name():
     assert store.redo_name == "Turn the backplate 1.50° with rotation"
     store.redo()
     assert store.state.backplate_deg == 1.5
+
+
+def test_a_drag_there_and_back_is_no_step():
+    store = Store(new_bench(find_magneto("seven-radial")))
+    store.send(do.TurnRotor(50.0))
+    for plate in (0.5, 1.0, 0.5, 0.0):
+        store.send(do.TurnBackplate(plate), "drag")
+    assert store.undo_name == "Turn the rotor 39.00° with rotation"
+    store.undo()
+    assert store.state == store.first
 
 
 def test_time_that_passes_belongs_to_letting_go():
@@ -291,3 +306,159 @@ def test_a_magneto_may_be_called_what_numbers_may_not_be(tmp_path):
     path = tmp_path / "bench.json"
     path.write_text(dump_state(new_bench(magneto)), encoding="utf-8")
     assert load_state(path).magneto.name == "Infinity NaN"
+
+
+def test_a_bench_left_on_purpose_is_found_again(tmp_path):
+    leaver, state = Autosave(tmp_path), apply(new_bench(MAGNETOS[0]), do.TurnBackplate(1.0))
+    leaver.keep(state)
+    leaver.leave()
+    finder = Autosave(tmp_path)
+    assert finder.recover() == state
+    finder.forget()
+    leaver.leave()  # a second time does no harm
+    leaver.forget()
+    assert not list(tmp_path.iterdir())
+
+
+def test_forgetting_what_was_never_kept_is_nothing(tmp_path):
+    Autosave(tmp_path / "absent").forget()
+    assert not list(tmp_path.iterdir())
+
+
+def test_a_folder_that_cannot_be_made_is_said_in_one_sentence(tmp_path):
+    (tmp_path / "kept").write_text("a file where the folder should be")
+    with pytest.raises(SpecError, match=r"^kept: cannot be used: "):
+        Autosave(tmp_path / "kept").keep(new_bench(MAGNETOS[0]))
+
+
+@pytest.mark.parametrize("broken", ["no lock", "no file"])
+def test_what_cannot_be_opened_is_passed_over_for_what_can(tmp_path, broken):
+    folder, good = tmp_path / "kept", new_bench(MAGNETOS[0])
+    leave_behind(folder, good)
+    strange = folder / "bench-strange.json"
+    if broken == "no lock":  # a folder in the lock's place cannot be opened for writing
+        strange.write_text(dump_state(apply(good, do.TurnRotor(77.0))), encoding="utf-8")
+        strange.with_suffix(".lock").mkdir()
+    else:
+        strange.symlink_to(tmp_path / "gone.json")
+    finder = Autosave(folder)
+    assert finder.recover() == good
+    finder.forget()
+
+
+def test_a_trial_without_a_blade_too_thick_survives_and_a_strange_list_of_them_is_damage(tmp_path):
+    """JSON has no infinity (RFC 8259 §6): the open end is kept as nothing."""
+    state = apply(new_bench(MAGNETOS[0]), do.NoteTrial(Trial.blades(1.0, 0.3, None)))
+    text, path = dump_state(state), tmp_path / "bench.json"
+    assert "Infinity" not in text
+    path.write_text(text, encoding="utf-8")
+    assert load_state(path) == state
+    for strange in ("[7]", '[{"gap_low_mm": null}]', '"x"', "3", "null", "true"):
+        before, _, after = text.partition('"trials": ')
+        path.write_text(before + f'"trials": {strange}' + after[after.index("]") + 1 :], encoding="utf-8")
+        with pytest.raises(SpecError, match="damaged"):
+            load_state(path)
+
+
+def test_an_older_bench_has_its_inspections_noted_where_it_stands_and_half_a_list_is_damage(tmp_path):
+    """Benches were kept without the settings of their inspections: none of them can be said to be outdated."""
+    state = apply(new_bench(MAGNETOS[0]), do.TurnBackplate(1.5))
+    for hours in (0.0, 50.0):
+        state = apply(state, do.NoteInspection(Inspection(hours, 0.22, 0.01)))
+    kept, path = json.loads(dump_state(state)), tmp_path / "bench.json"
+    del kept["state"]["inspected_at"]
+    path.write_text(json.dumps(kept), encoding="utf-8")
+    assert load_state(path) == state
+    assert outdated_inspections(load_state(path)) == (False, False)
+    assert outdated_inspections(apply(load_state(path), do.TurnBackplate(2.0))) == (True, True)
+    kept["state"]["inspected_at"] = [[1.5, 0.0]]
+    path.write_text(json.dumps(kept), encoding="utf-8")
+    with pytest.raises(SpecError, match="is damaged: an inspection lacks"):
+        load_state(path)
+
+
+def test_a_kept_bench_spoilt_anyhow_is_a_bench_or_one_sentence(tmp_path):
+    state = new_bench(find_installation("seven-radial-left"))
+    for action in (
+        do.NoteTrial(Trial.blades(1.0, 0.3, None)),
+        do.NoteInspection(Inspection(10.0, 0.22, 0.01)),
+        do.MoveTeeth(1, 1),
+    ):
+        state = apply(state, action)
+    data, path, whole = json.loads(dump_state(state)), tmp_path / "bench.json", 0
+    for seed in range(200):
+        path.write_bytes(mutant(data, random.Random(seed)))
+        try:
+            found = load_state(path)
+        except SpecError:  # anything else would stop the start
+            continue
+        whole += 1
+        path.write_text(dump_state(found), encoding="utf-8")
+        assert load_state(path) == found
+        assert len(outdated_inspections(found)) == len(found.inspections)
+    assert 0 < whole < 200
+
+
+def test_what_no_hand_can_do_is_refused_and_changes_nothing():
+    state = new_bench(find_installation("seven-radial-left"))
+    traced = new_bench(find_magneto("traced-six"))
+    full = apply(state, do.NoteTrial(Trial.blades(0.0, 0.2, 0.23)))
+    full = dataclasses.replace(full, trials=full.trials * 200, inspections=(Inspection(1.0, 0.2, 0.0),) * 200)
+    for bench, action, told in (
+        (state, do.WearHeel(float("nan")), "wear must be a finite number"),
+        (state, do.GrowPip(float("inf")), "wear must be a finite number"),
+        (traced, do.WearHeel(0.01), "no heel arm"),
+        (state, do.Advance(-1), "takes 0 to 20000 at a time"),
+        (state, do.Advance(20_001), "takes 0 to 20000 at a time"),
+        (state, do.SetLeadFault("gremlin", True), "“gremlin” is not a fault of the switch lead"),
+        (state, do.MoveTeeth(19, 0), "a whole turn of teeth"),
+        (state, do.MoveTeeth(0, -20), "a whole turn of teeth"),
+        (state, do.DropTrial(0), "no trial 1; there are 0"),
+        (state, do.DropInspection(-1), "no inspection 0; there are 0"),
+        (full, do.NoteTrial(Trial.blades(0.0, 0.2, 0.23)), "200 trials already"),
+        (full, do.NoteInspection(Inspection(1.0, 0.2, 0.0)), "200 inspections already"),
+        (traced, do.TurnCrank(1.0), "not on an engine"),
+        (apply(state, do.WearHeel(0.5)), do.ReadLamp("left", 25.0), "the lamp tells no timing"),
+    ):
+        before = dump_state(bench)
+        with pytest.raises(SpecError, match=told):
+            apply(bench, action)
+        assert dump_state(bench) == before
+    # One tooth less than a whole turn is a place like any other, and so is the last free line.
+    assert apply(state, do.MoveTeeth(18, -19)).engaged.mounting.magneto_teeth == 18
+    assert len(apply(full, do.DropTrial(199)).trials) == 199
+
+
+def test_a_note_struck_out_is_the_one_named():
+    state = new_bench(MAGNETOS[0])
+    for plate in (1.0, 2.0, 3.0):
+        state = apply(state, do.NoteTrial(Trial.blades(plate, 0.2, 0.23)))
+    assert [t.backplate_deg for t in apply(state, do.DropTrial(1)).trials] == [1.0, 3.0]
+
+
+def test_what_asks_for_what_is_already_so_is_no_step():
+    """A tight screw does not refuse to stay where it is: a form that sets all anew must not fail for it."""
+    store = Store(new_bench(find_installation("seven-radial-left")))
+    store.send(do.TightenClamps(True))
+    store.send(do.TightenLock(True))
+    name, state = store.undo_name, store.state
+    for action in (
+        do.SetBoth(state.backplate_deg, state.screw_deg),
+        do.TurnBackplate(state.backplate_deg + 1e-9),
+        do.TightenLock(True),
+        do.MountMagneto(True),
+        do.TurnRotor(state.rotor_deg),
+        do.Advance(0),
+    ):
+        store.send(action)
+        assert store.state == state and store.undo_name == name
+    store.redo()
+    assert store.state == state, "there is nothing to do again"
+
+
+def test_a_rotor_that_no_magnet_pulls_stays_where_it_is_let_go():
+    magneto = find_magneto("seven-radial")
+    weak = magneto.model_copy(update={"detent": magneto.detent.model_copy(update={"torque_nm": 0.0})})
+    for loose in (weak, magneto.model_copy(update={"detent": None})):
+        state = apply(new_bench(loose), do.SettleRotor())
+        assert not state.held and state.rotor_deg == 11.0

@@ -26,9 +26,9 @@ from magview.bench.apply import apply, new_bench
 from magview.bench.drive_end import drive_pose
 from magview.bench.state import BenchState, crank_deg, firing_btdc_deg, opening_deg
 from magview.bench.timing import synchronising, timing_error, timing_plan, timing_verdict
-from magview.bench.tooth_steps import marks_words, step_words, steps_between
+from magview.bench.tooth_steps import coupling_words, marks_words, step_words, steps_between
 from magview.spec.base import SpecError
-from magview.spec.library import find_installation, shipped_names
+from magview.spec.library import find_installation, find_magneto, shipped_names
 
 INSTALLATIONS = {name: find_installation(name) for name in shipped_names("installations")}
 
@@ -231,3 +231,22 @@ def test_the_drawn_marks_stand_apart_by_the_teeth_moved(name):
     sense = 1 if installation.magneto.rotation == "clockwise" else -1
     assert sense * (pose.disc - pose.flange) == pytest.approx(-3 * 360 / coupling.drive_teeth)
     assert sense * (pose.hub - pose.disc) == pytest.approx(2 * 360 / coupling.magneto_teeth)
+
+
+def test_the_disc_s_marked_teeth_are_told_slot_by_slot():
+    """As found they sit in the first slots. A flange moved on by one puts the disc's tooth in its last slot; the
+    disc moved on by two puts its tooth in the drive flange's third."""
+    state = bench()
+    assert coupling_words(state.engaged).endswith("sits in magneto slot 1 and in drive slot 1.")
+    moved = apply(state, MoveTeeth(1, 2)).engaged
+    assert coupling_words(moved) == (
+        "19 teeth at the magneto, 20 at the drive. "
+        "The disc's marked tooth sits in magneto slot 19 and in drive slot 3."
+    )
+
+
+def test_without_an_engine_there_is_nothing_to_synchronise():
+    alone = new_bench(find_magneto("seven-radial"))
+    assert synchronising(alone) is None
+    with pytest.raises(SpecError, match="not on an engine"):
+        timing_error(alone, "left")

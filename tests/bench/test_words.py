@@ -4,7 +4,16 @@ from __future__ import annotations
 
 import pytest
 
-from magview.bench.words import Viewpoint, direction_word, move_words, plate_move, screw_move, teeth_words
+from magview.bench.words import (
+    Viewpoint,
+    direction_word,
+    move_words,
+    plate_move,
+    screw_move,
+    setting_moves,
+    short_words,
+    teeth_words,
+)
 from magview.physics.coupling import plan
 from magview.spec.library import find_magneto
 from magview.spec.magneto import Rotation
@@ -70,3 +79,14 @@ def test_moves_name_amount_direction_and_viewpoint() -> None:
     assert "against rotation (anticlockwise" in plate_move(seven, -1.5)
     assert screw_move(seven, 3.0) == "turn the contact screw 3.00° clockwise (contacts closer)"
     assert screw_move(find_magneto("nine-radial"), 3.0).endswith("3.00° anticlockwise (contacts closer)")
+
+
+def test_only_moves_that_hands_can_make_are_told() -> None:
+    seven = find_magneto("seven-radial")
+    assert setting_moves(seven, 0.004, -0.004) == []
+    assert setting_moves(seven, -1.0, 2.0) == [plate_move(seven, -1.0), screw_move(seven, 2.0)]
+    assert setting_moves(seven, 0.0, 2.0) == [screw_move(seven, 2.0)]
+
+
+def test_teeth_in_a_narrow_column() -> None:
+    assert [short_words(n) for n in (3, -1, 0)] == ["3 with", "1 against", "0"]

@@ -11,7 +11,8 @@ from PySide6.QtWidgets import QApplication
 
 from magview.ui.job_sources import FEEDS
 from magview.ui.job_window import JobWindow
-from magview.ui.window import PANELS, MainWindow
+from magview.ui.panes import PANELS
+from magview.ui.window import MainWindow
 from tests.hands import click
 from tests.job_windows import choose_page, press
 

@@ -94,6 +94,10 @@ def test_lobe_1_may_pass_where_another_fails():
     timing = InternalTiming(build(gap_limits_mm=(0.2, 0.3), condition=high))
     found = compare(timing, np.array([0.0]), np.array([0.0, 4.0]))
     assert found.lobe_1_ok.all() and not found.within_limits.any()
+    # Also where its straightedge lies on the mark's very edge and the setting is judged alone.
+    edge = float(np.degrees(np.arctan(0.8 / 36.0)))
+    on_edge = compare(timing, np.array([s * edge + k * 1e-15 for s in (-1, 1) for k in (-8, 0, 8)]), np.array([0.0]))
+    assert on_edge.lobe_1_ok.any() and not on_edge.lobe_1_ok.all() and not on_edge.within_limits.any()
 
 
 def test_screws_that_leave_the_contacts_ajar_or_shut():

@@ -157,6 +157,17 @@ def test_out_of_reach_is_said_with_the_nearest():
     check_sentences(advice)
 
 
+@pytest.mark.parametrize(("slot", "beyond"), [((-3.0, 0.0), 0.95), ((-1.0, 3.0), 4.0), ((0.0, 3.0), -0.95)])
+def test_whether_the_end_of_the_slot_will_do_is_judged_there(slot, beyond):
+    """A cam that is the file's: limits about the gap of a plate beyond the slot cannot be had inside it."""
+    gap = float(advise(build(), []).fit.predict(beyond).gap_mm)
+    magneto = build(backplate={"range_deg": slot}, gap_limits_mm=(gap - 1e-3, gap + 1e-3))
+    assert not any(InternalTiming(magneto).adjust(gap + off).reachable for off in (-1e-3, 0.0, 1e-3))
+    advice = advise(magneto, [Trial.reading(0.0, 0.25)], budget=Budget(1e-4, 1e-4, 1e-4))
+    end = min(max(beyond, slot[0]), slot[1])
+    assert (advice.outcome, advice.backplate_deg) == ("unreachable", end)
+
+
 def test_limits_that_the_slot_s_end_may_just_reach_are_tried_there():
     magneto = build(backplate={"range_deg": (-1.0, 1.0)}, gap_limits_mm=(0.3, 0.32))
     advice = advise(magneto, [Trial.reading(0.0, 0.255, 0.0127)])
@@ -208,6 +219,35 @@ def test_two_gaps_at_one_plate_are_a_contradiction_only_beyond_the_tolerance():
         check_sentences(advice)
 
 
+@pytest.mark.parametrize("order", [(0, 1, 2), (2, 1, 0), (1, 2, 0)])
+def test_trials_that_agree_are_not_remarked_on(order):
+    """Read off the file's own curve, in any order: nothing is odd about them."""
+    plates = [(-1.0, 0.0, 1.0)[i] for i in order]
+    gaps = advise(build(), []).fit.predict(plates).gap_mm
+    trials = [Trial.reading(b, float(g), 1e-4) for b, g in zip(plates, gaps, strict=True)]
+    for budget in (None, Budget(0.1, 0.05)):
+        fit = advise(build(), trials, budget=budget).fit
+        assert disagreements(fit) == () and not contradictory(fit)
+
+
+@pytest.mark.parametrize(("apart_deg", "contradict"), [(2.1, False), (3.4, True)])
+def test_two_openings_at_either_end_of_the_tolerance_explain_as_much_plate(apart_deg, contradict):
+    """0.8 mm at 36 mm is 1.27° of cam, the plate is read to 0.1°: twice their sum, 2.75°, and not their deviation."""
+    gaps = advise(build(), []).fit.predict([-apart_deg / 2, apart_deg / 2]).gap_mm
+    fit = advise(build(), [Trial.reading(0.0, float(g)) for g in gaps]).fit
+    assert contradictory(fit) is contradict
+
+
+@pytest.mark.parametrize("probability", [0.5, 0.99])
+def test_the_sentence_states_the_interval_of_the_probability_asked_for(probability):
+    advice = advise(SEVEN, blades((1.0, 7, 8)), probability=probability)
+    assert advice.probability == probability
+    assert (
+        f"{100 * probability:g} times in 100 it will be {advice.low_mm:.3f} to {advice.high_mm:.3f} mm"
+        in advice.reason
+    )
+
+
 def test_a_careful_hand_makes_the_same_gaps_a_contradiction():
     tried = blades((0.0, 5, 6), (0.0, 7, 8))
     assert contradictory(advise(SEVEN, tried, budget=Budget(0.1, 0.05)).fit)
@@ -221,6 +261,32 @@ def test_a_gap_that_falls_with_the_plate_is_named():
     rising = advise(SEVEN, blades(*[(b, 5 + 1.6 * b, 6 + 1.6 * b) for b in range(5)]))
     assert rising.warnings == ()
     assert advice.fit.shift_sd_deg > 2 * rising.fit.shift_sd_deg
+
+
+def test_a_gap_that_falls_a_little_is_put_down_to_the_openings():
+    """0.002 in less at a plate 0.3° further; two openings within 1.26° each way are worth up to 2.5° of plate."""
+    trials = blades((0.0, 10, 11), (0.3, 8, 9))
+    fit = advise(SEVEN, trials).fit
+    (told,) = disagreements(fit)
+    assert not contradictory(fit)
+    assert told.startswith("The gap of trial 2 is smaller than that of trial 1, though its plate stands further with")
+    assert told.endswith("openings off the mark but within the tolerance explain it: set them closer to the mark.")
+
+
+def test_a_gap_that_no_blade_was_too_thick_for_is_told_as_open():
+    advice = advise(SEVEN, blades((0.0, 8, None)))
+    assert advice.outcome == "repeat" and "above 0.203 mm (0.0080 in)" in advice.reason
+    check_sentences(advice)
+
+
+def test_a_gap_in_limits_that_the_others_do_not_lead_to_is_done_with_a_doubt():
+    """Five trials as the file foretells them, then at the slot's far end, where 0.33 mm are due, 0.2159 mm."""
+    timing = InternalTiming(SEVEN)
+    good = [Trial.reading(timing.adjust(gap).backplate_deg, gap, 0.003) for gap in (0.16, 0.19, 0.27, 0.3, 0.32)]
+    advice = advise(SEVEN, [*good, *blades((5.5, 8, 9))])
+    assert advice.outcome == "done" and advice.fit.outliers == (5,)
+    assert advice.reason.endswith("so try the blades once more.")
+    assert "once more" not in advise(SEVEN, blades((0.0, 8, 9))).reason
 
 
 def test_a_trial_left_out_is_named_and_explained_once():

@@ -143,6 +143,12 @@ def test_a_ratio_that_no_decimal_writes_is_still_exact() -> None:
     assert first == plan(1, 12, Fraction(7, 12), 0.0, 51.4, most=1)[0]
 
 
+@pytest.mark.parametrize("ratio", [0.7071, 1.2345, 0.876, 19.99])
+def test_a_ratio_near_no_gear_s_fraction_is_taken_as_written(ratio: float) -> None:
+    """One tooth each way on 19 and 20 is 360/380 of a degree of the rotor, over the ratio on the crank."""
+    assert crank_advance_deg(19, 20, 1, -1, ratio) == pytest.approx(360 / 380 / ratio, rel=1e-12)
+
+
 def test_a_move_is_the_command_lines_record() -> None:
     first = plan(19, 20, 0.875, 22.0, 25.0, most=1)[0]
     assert list(asdict(first)) == [

@@ -201,6 +201,17 @@ def test_ratios_that_cannot_be_are_refused(more):
         Measuring(**more)
 
 
+def test_the_bounds_of_ratios_and_stops_themselves_are_allowed():
+    for ratio in (0.01, 100.0):
+        assert Measuring(turns_per_rotor_turn=ratio).turns_per_rotor_turn == ratio
+        assert Measuring(contact_per_heel=ratio).contact_per_heel == ratio
+    for stop in (0.0, 20.0):
+        assert Measuring(stop_mm=stop).stop_mm == stop
+    for beyond in ({"turns_per_rotor_turn": 0.0099}, {"contact_per_heel": 100.1}, {"stop_mm": 20.1}):
+        with pytest.raises(ValueError, match="must be"):
+            Measuring(**beyond)
+
+
 # ---------------------------------------------------------------------- honest warnings and refusals
 
 
@@ -217,10 +228,12 @@ def test_a_table_that_starts_on_the_flank_is_said():
     assert furthest(found, above=0.3) < 0.01
 
 
-def test_a_base_circle_that_reads_differently_on_either_side_is_said():
-    slipped = lift(ANGLES) + np.where(ANGLES > 0, 0.05, 0.0)
+@pytest.mark.parametrize("slip", [0.05, 0.02, -0.02, -0.05])
+def test_a_base_circle_that_reads_differently_on_either_side_is_said(slip):
+    slipped = lift(ANGLES) + np.where(ANGLES > 0, slip, 0.0)
     found = measured_lift(table(ANGLES, slipped), Measuring())
-    assert any("0.050 mm more after the lobe" in w for w in found.warnings)
+    (said,) = (w for w in found.warnings if "The base circle reads" in w)
+    assert f"{abs(slip):.3f} mm more {'after' if slip > 0 else 'before'} the lobe than" in said
 
 
 def test_an_uneven_base_circle_is_said():
@@ -321,6 +334,9 @@ def test_directions_of_turning():
     assert directions(there).tolist() == [1, 1, 1, 1, 1, -1, -1, -1]
     assert directions(-there).tolist() == [-1, -1, -1, -1, -1, 1, 1, 1]
     assert set(directions(np.random.default_rng(0).permutation(100.0 * np.arange(100))).tolist()) == {1}
+    # A row read twice belongs to the move before it, also on the way back; one at the start to the move after it.
+    assert directions(np.array([3.0, 4, 3, 3, 2])).tolist() == [1, 1, -1, -1, -1]
+    assert directions(np.array([5.0, 5, 4, 4, 5])).tolist() == [-1, -1, -1, -1, 1]
     assert directions(np.full(5, 3.0)).tolist() == [1] * 5
 
 
@@ -328,6 +344,37 @@ def test_one_direction_has_no_backlash():
     rows = Rows(ANGLES.copy(), lift(ANGLES), np.ones(len(ANGLES), dtype=bool))
     assert lay_branches_together(rows, directions(ANGLES)) == 0.0
     np.testing.assert_array_equal(rows.angle, ANGLES)
+
+
+def test_two_directions_over_different_stretches_have_no_backlash_to_tell():
+    """One flank turned through forwards, and the next lobe's backwards: nowhere do the two overlap."""
+    flank = np.arange(-42.0, 1.0)
+    angle = np.r_[flank, 100.0 - flank]
+    rows = Rows(angle.copy(), np.r_[lift(flank), lift(flank)], np.ones(len(angle), dtype=bool))
+    way = np.repeat([1.0, -1.0], len(flank))
+    assert lay_branches_together(rows, way) == 0.0
+    np.testing.assert_array_equal(rows.angle, angle)
+
+
+def test_more_than_any_backlash_is_not_all_put_down_to_it():
+    """14° apart, where no drive has more than 10° of play: the readings are brought no nearer than by that."""
+    angle = np.r_[ANGLES, ANGLES[::-1]]
+    rows = Rows(angle.copy(), np.r_[lift(ANGLES - 7.0), lift(ANGLES[::-1] + 7.0)], np.ones(len(angle), dtype=bool))
+    assert abs(lay_branches_together(rows, directions(angle))) == pytest.approx(10.0)
+    assert np.abs(rows.angle - angle) == pytest.approx(5.0)
+
+
+@pytest.mark.parametrize("fails", ["by refusing", "by no numbers"])
+def test_a_table_is_read_too_where_the_smoothing_spline_gives_up(monkeypatch, fails):
+    """Its equations can be singular to the last bit; the curve then goes through the rows, which are exact here."""
+
+    def spline(x, y, weight):
+        if fails == "by refusing":
+            raise np.linalg.LinAlgError("singular matrix")
+        return lambda at: np.full_like(at, np.nan)
+
+    monkeypatch.setattr("scipy.interpolate.make_smoothing_spline", spline)
+    assert furthest(measured_lift(table(ANGLES, lift(ANGLES)), Measuring())) < 0.003
 
 
 def test_folding_keeps_the_lobe_whole_even_with_a_wild_row():

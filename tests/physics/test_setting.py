@@ -343,6 +343,26 @@ def test_eccentric_past_its_dead_centre_is_used_where_its_travel_allows():
     assert found.reachable and found.screw_deg == pytest.approx(195.0, abs=1e-9)
 
 
+@pytest.mark.parametrize("travel", [(-20.0, 280.0), (-280.0, 20.0), (-95.0, 100.0)])
+def test_an_eccentric_that_turns_over_its_dead_centres_reaches_its_whole_throw(travel):
+    """Designed for 0.25 mm with a throw of 0.05 mm: 0.20 mm to 0.30 mm, at odd quarter turns inside the travel."""
+    screw = {**plain()["contact_screw"], "throw_mm": 0.05, "range_deg": travel}
+    timing = InternalTiming(build(contact_screw=screw, backplate={"range_deg": (-30.0, 30.0)}))
+    assert timing.adjust(0.39).nearest_gap_mm == pytest.approx(0.30, abs=1e-9)
+    assert timing.adjust(0.11).nearest_gap_mm == pytest.approx(0.20, abs=1e-9)
+
+
+def test_an_eccentric_at_its_dead_centre_is_the_end_of_neither_slot_nor_travel():
+    """Its travel goes on to ±120°, yet a quarter turn moves the contact as far as it can go."""
+    screw = {**plain()["contact_screw"], "throw_mm": 0.03, "range_deg": (-120.0, 120.0)}
+    timing = InternalTiming(build(contact_screw=screw))
+    found = timing.adjust(0.4)
+    assert not found.reachable and "eccentric does not reach" in found.reason
+    assert found.nearest_gap_mm == pytest.approx(float(timing.readings(0.0, -90.0).max_gap_mm[0]), abs=1e-6)
+    assert re.search(r"the nearest gap that can be had is [\d.]+ mm", found.reason)
+    assert "at the end of its" not in found.reason
+
+
 @pytest.mark.parametrize("gap", [-0.1, float("nan"), float("inf")])
 def test_adjust_refuses_what_is_no_gap(gap):
     with pytest.raises(ValueError, match="it must be 0 or more"):

@@ -66,9 +66,19 @@ def test_instruments_stand_in_order_and_say_where_their_half_width_comes_from():
         while (following := finer(steps[-1])) is not None:
             steps.append(following)
         assert tuple(steps) == instruments(role)
-    assert all(i.basis and i.half_width >= 0 for i in INSTRUMENTS)
+    assert all(i.name and i.basis and i.half_width >= 0 for i in INSTRUMENTS)
     with pytest.raises(KeyError):
         instrument("nothing")
+
+
+def test_each_instrument_reads_in_the_unit_of_its_role():
+    """Lengths at rim and contacts, angles of rotor, crank and disc, shares of play and creep."""
+    units = dict.fromkeys(("rule", "straightedge", "blade", "feel", "opening"), "mm")
+    units |= dict.fromkeys(("rotor turning", "crank turning", "disc"), "deg")
+    units |= {"lead-in": "of the play", "tightening": "of the creep"}
+    assert {i.key: i.unit for i in INSTRUMENTS} == {i.key: units[i.role] for i in INSTRUMENTS}
+    inputs = internal_measurement(find_magneto("seven-radial"), InternalReadings(0.0, 0.2)).inputs
+    assert [item.unit for item in inputs] == ["mm"] * 6 + ["deg"] * 3
 
 
 def test_scales_are_read_to_half_a_division():
@@ -164,6 +174,16 @@ def test_rule_s_share_is_plane_trigonometry(name):
     assert "rule to 1/32 in" in error.matters_most.input.source
 
 
+def test_straightedge_and_rule_err_the_same_way():
+    """At the mark a millimetre at the rim is 1/radius radians of the cam, whether laid wrong or read wrong."""
+    magneto = find_magneto("seven-radial")
+    opening = judge_linear(internal_measurement(magneto, InternalReadings(0.0, 0.2159)))[0]
+    slope = math.degrees(1 / magneto.marks.radius_mm) / magneto.cam.turns_per_rotor_turn
+    rule, straightedge = opening.linear.budget[:2]
+    assert (rule.input.name, straightedge.input.name) == ("straightedge from the mark", "straightedge along the step")
+    assert (rule.sensitivity, straightedge.sensitivity) == pytest.approx((slope, slope), rel=1e-4)
+
+
 def test_blade_that_passes_and_the_next_enclose_the_gap():
     """Limits 0.2032 mm to 0.254 mm; a 0.19 mm blade passes and 0.24 mm does not: P = (0.24 − 0.2032)/0.05."""
     magneto = find_magneto("seven-radial")
@@ -240,6 +260,7 @@ def test_pips_are_added_to_what_the_blade_says():
     [
         (InternalReadings(0.0, 5.0), "cannot be"),
         (InternalReadings(0.0, 0.0, instruments=perfect(INTERNAL_ROLES, tool("opening", 0.02))), "cannot be"),
+        (InternalReadings(0.0, 0.02, instruments=perfect(INTERNAL_ROLES, tool("opening", 0.021))), "cannot be"),
         (InternalReadings(math.nan, 0.2), "no estimate"),
         (InternalReadings(0.0, 0.2, instruments=perfect(ENGINE_ROLES)), "0 instruments are given for rule"),
         (InternalReadings(0.0, 0.2, instruments=(*perfect(INTERNAL_ROLES), tool("rule"))), "2 instruments"),
@@ -301,6 +322,27 @@ def test_nothing_to_improve():
     assert improve(measurement, rng(), 1000) is None
 
 
+def test_what_has_no_share_is_not_read_better():
+    """Without play it does not matter how the opening is approached, though a finer habit is known."""
+    magneto = build(condition={"coupling_backlash_deg": 0.0})
+    finest = (instruments(role)[-1] for role in INTERNAL_ROLES)
+    tools = tuple(instrument("to-and-fro") if t.role == "lead-in" else t for t in finest)
+    measurement = internal_measurement(magneto, InternalReadings(0.0, 0.22, instruments=tools))
+    assert finer(instrument("to-and-fro")) == instrument("led-in")
+    assert better_instrument(measurement, judge_linear(measurement)[0]) is None
+
+
+@pytest.mark.parametrize(("digits", "u_like"), [(1, 0.5), (2, 0.05)])
+def test_digits_that_matter_reach_both_runs(digits, u_like):
+    """δ is half a unit of the first or second digit of u (JCGM 101 7.9.2), whose power of ten is read off log10."""
+    measurement = internal_measurement(find_magneto("seven-radial"), InternalReadings(0.6, 0.2159))
+    found = improve(measurement, rng(), 2000, significant_digits=digits)
+    assert isinstance(found, Improvement)
+    for outcome in (*found.before.outcomes, *found.after.outcomes):
+        power = 10.0 ** math.floor(math.log10(outcome.drawn.standard_uncertainty))
+        assert outcome.agreement.tolerance == pytest.approx(u_like * power)
+
+
 @pytest.mark.parametrize("stop_at", [0.2, 0.7])
 def test_both_runs_can_be_stopped_and_report_as_one(stop_at):
     measurement = internal_measurement(find_magneto("seven-radial"), InternalReadings(0.6, 0.2159))
@@ -352,6 +394,7 @@ def test_a_disc_to_one_degree(installation):
         assert [line.share for line in side.linear.budget[:2]] == pytest.approx([1 / 6, 1 / 6])
     assert difference.linear.standard_uncertainty == pytest.approx(math.sqrt(2 / 12), rel=1e-9)
     assert [line.share for line in difference.linear.budget[:2]] == pytest.approx([0, 0], abs=1e-9)
+    assert [outcome.quantity.unit for outcome in (left, right, difference)] == ["deg"] * 3
     assert (left.quantity.low, left.quantity.high) == (24.0, 26.0)
     assert (difference.quantity.low, difference.quantity.high) == (-1.0, 1.0)
 

@@ -144,6 +144,40 @@ def test_what_cannot_be_is_refused(make, told):
         make()
 
 
+def test_the_bounds_of_a_trial_themselves_are_allowed():
+    for plate in (-3600.0, 3600.0):
+        assert Trial(plate, 0.1, 0.2, plate / 80.0).opening_error_deg == plate / 80.0  # ±45°
+    for low, high in ((1000.0, 1000.0), (1000.0, inf), (1.0, inf), (0.0, 0.5), (1e-9, inf), (0.2, 0.2)):
+        assert (Trial(0.0, low, high).gap_low_mm, Trial(0.0, low, high).gap_high_mm) == (low, high)
+    assert Trial.reading(0.0, 0.2, 0.0).gap_low_mm == 0.2
+    assert Budget(0.0, 0.0, 0.0).blade_mm == 0.0
+    for share, index in ((1.0, 90.0), (1e-6, 1e-6), (0.5, 0.5)):
+        assert Doubt(share, share, index).index_deg == index
+
+
+@pytest.mark.parametrize(
+    "make",
+    [
+        lambda: Trial(3600.1, 0.1, 0.2),
+        lambda: Trial(0.0, 0.1, 0.2, -45.1),
+        lambda: Trial(0.0, 0.1, 1000.1),
+        lambda: Trial(0.0, 1000.1, inf),
+        lambda: Trial(0.0, 0.0, inf),
+        lambda: Trial.reading(0.0, 0.2, inf),
+        lambda: Budget(0.1, -1e-9),
+        lambda: Budget(0.1, 0.1, -1e-9),
+        lambda: Doubt(lift=1.001),
+        lambda: Doubt(rise=0.0),
+        lambda: Doubt(rise=1.001),
+        lambda: Doubt(index_deg=0.0),
+        lambda: Doubt(index_deg=90.001),
+    ],
+)
+def test_a_hair_beyond_the_bounds_of_a_trial_is_refused(make):
+    with pytest.raises(ValueError, match=r"must|says nothing"):
+        make()
+
+
 @few
 @given(magnetos(), st.floats(-1.0, 1.0), st.floats(0.3, 0.7))
 def test_an_opening_off_the_mark_is_a_plate_off_its_place(magneto, late, share):
@@ -372,6 +406,17 @@ def test_the_fitted_file_of_any_magneto_is_a_file(magneto, share, off):
     fit = fit_flank(magneto, [Trial.reading(plate_at(InternalTiming(magneto), gap) + off, gap, 0.0127)])
     own = fitted_magneto(fit)
     assert plate_at(InternalTiming(own), gap) == pytest.approx(float(fit.plate_for_deg(gap)), abs=1e-6)
+
+
+@pytest.mark.parametrize("name", ["seven-radial", "traced-six"])
+def test_the_fitted_file_notes_as_measured_what_it_changed_and_no_more(name):
+    magneto = find_magneto(name)
+    own = fitted_magneto(fit_flank(magneto, perfect_trials(truth(name, 1.1, 0.92, 0.8), [0.5, 0.9, 1.3]), PERFECT))
+    was, now = dict(magneto.cam.profile), dict(own.cam.profile)
+    changed = {f"cam.profile.{field}" for field in was if was[field] != now[field]}
+    assert len(changed) == 2
+    assert {s.field for s in own.sources if s.note == "fitted from 3 trials"} == changed | {"designed_setting"}
+    assert {s.origin for s in own.sources if s.field in changed} == {"measured"}
 
 
 def test_a_designed_setting_out_of_the_slot_is_brought_to_its_end():

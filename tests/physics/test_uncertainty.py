@@ -226,10 +226,35 @@ def test_trials_without_a_number_are_outside_and_counted():
     assert (found.trials, found.failed) == (1000, 100)
     assert found.mean == pytest.approx(0.5)
     assert found.probability_between(-1.0, 2.0) == pytest.approx(0.9)
+    assert found.probability_between(0.25, 0.75) == pytest.approx(0.45)
+    assert found.probability_between(2.0, 3.0) == 0.0
     nothing = summarise(np.full(50, np.nan))
     assert nothing.failed == 50
     assert math.isnan(nothing.mean)
     assert nothing.probability_between(-1.0, 1.0) == 0.0
+    for interval in (nothing.symmetric, nothing.shortest, nothing.endpoint_error):
+        assert np.isnan(interval).tolist() == [True, True]
+    assert (nothing.trials, nothing.probability) == (50, 0.95)
+    with pytest.raises(ValueError, match="too few"):
+        summarise(np.full(50, np.nan), 0.0)
+
+
+def test_the_fewest_trials_for_an_interval():
+    """Of 20 values one may stay out of 95 %: the symmetric interval takes all (JCGM 101 7.7), nothing is spare."""
+    found = summarise(np.arange(20.0), 0.95)
+    assert found.symmetric == found.shortest == (0.0, 19.0)
+    assert found.endpoint_error == (0.0, 0.0)
+    # Of 40 two may: an end may as well be its neighbour.
+    assert summarise(np.arange(40.0), 0.95).endpoint_error == (0.5, 0.5)
+
+
+@pytest.mark.parametrize(("count", "probability"), [(100, 0.5), (1000, 0.3), (1000, 0.1)])
+def test_errors_of_evenly_spaced_ends_are_those_of_a_rank(count, probability):
+    """A rank's own deviation is a binomial's, √(n·p·(1 − p)); values one apart make ranks of values."""
+    tail = (1 - probability) / 2
+    deviation = math.sqrt(count * tail * (1 - tail))
+    found = summarise(np.random.default_rng(1).permutation(np.arange(float(count))), probability)
+    assert found.endpoint_error == pytest.approx((deviation, deviation), abs=0.6)
 
 
 @pytest.mark.parametrize(("count", "probability"), [(5, 0.95), (100, 0.999), (100, 0.0), (100, 1.0)])

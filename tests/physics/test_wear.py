@@ -1,6 +1,7 @@
 """Wear against hours: against readings of magnetos worn by as much, searched roots and simulated inspections."""
 
 import math
+import re
 
 import numpy as np
 import pytest
@@ -65,6 +66,15 @@ def test_the_blade_is_wrong_by_the_pip():
     assert found.within_limits.all()
 
 
+@pytest.mark.parametrize(("gap", "beyond"), [(0.2, -1e-5), (0.3, 1e-5)])
+def test_a_gap_at_the_very_limit_is_in_limits(gap, beyond):
+    """Set to 0.2 mm or 0.3 mm where these are the limits; a hundredth of a micrometre further is out."""
+    for off, ok in ((0.0, True), (beyond, False)):
+        setting = {"backplate_deg": 0.0, "gap_mm": gap + off}
+        found = course(steady(designed_setting=setting), 0.0, 0.0, WearRates(0.0), 0.0)
+        assert (found.gap_ok[0], found.blade_ok[0], found.within_limits) == (ok, ok, ok)
+
+
 def test_pips_do_not_move_the_opening():
     with_pips, without = (course(steady(), 0.0, 0.0, WearRates(0.02, pip), [100.0]) for pip in (0.05, 0.0))
     np.testing.assert_array_equal(with_pips.opening_error_deg, without.opening_error_deg)
@@ -74,6 +84,7 @@ def test_hours_of_any_shape():
     one = course(steady(), 0.0, 0.0, RATES, 100.0)
     assert one.gap_mm.shape == (4,)
     grid = course(steady(), 0.0, 0.0, RATES, [[0.0, 100.0], [200.0, 300.0]])
+    np.testing.assert_array_equal(grid.hours, [[0.0, 100.0], [200.0, 300.0]])
     assert grid.gap_mm.shape == (2, 2, 4)
     np.testing.assert_array_equal(grid.gap_mm[0, 1], one.gap_mm)
 
@@ -203,6 +214,27 @@ def test_rates_hours_and_wear_out_of_bounds():
             worn(steady(), RATES, hours)
 
 
+def test_inspections_out_of_bounds():
+    """The bounds as the sentences state them are still allowed; a hair beyond is not."""
+    for hours, gap, half, error, width in (
+        (0.0, 0.0, 0.0, 0.0, 0.0),
+        (100_000.0, 100.0, 100.0, 90.0, 90.0),
+        (1.0, 0.3, 0.01, -90.0, 0.0),
+        (1.0, 0.3, 0.01, None, 0.0),
+    ):
+        assert Inspection(hours, gap, half, error, width).opening_error_deg == error
+    for sentence, bad in (
+        ("hours lie between 0 and 100000", ({"hours": -1e-9}, {"hours": 100_000.1}, {"hours": math.nan})),
+        ("the gap is .* between 0 and 100", ({"gap_mm": -1e-9}, {"gap_mm": 100.001}, {"gap_mm": math.nan})),
+        ("gap's half-width .* between 0 and 100", ({"gap_half_width_mm": -1e-9}, {"gap_half_width_mm": 100.001})),
+        ("opening's error .* within 90°", ({"opening_error_deg": -90.001}, {"opening_error_deg": 90.001})),
+        ("opening's half-width .* within 90°", ({"opening_half_width_deg": 90.001},)),
+    ):
+        for changes in bad:
+            with pytest.raises(ValueError, match=sentence):
+                Inspection(**({"hours": 1.0, "gap_mm": 0.3, "gap_half_width_mm": 0.01} | changes))
+
+
 # ---------------------------------------------------------------------- rates from inspections
 
 
@@ -292,3 +324,28 @@ def test_openings_tell_heel_from_pip():
 def test_a_rate_takes_two_different_hours(hours):
     with pytest.raises(ValueError, match="two different hours"):
         estimate_rates(steady(), 0.0, [seen(h, 0.2) for h in hours])
+
+
+@pytest.mark.parametrize(
+    ("reading", "told"),
+    [
+        ({"hours": -1.0}, "hours lie between 0 and 100000"),
+        ({"hours": 100_001.0}, "an inspection at 100001 h"),
+        ({"hours": math.nan}, "hours lie between"),
+        ({"gap_mm": -0.01}, "the gap is -0.01 mm; it must lie between 0 and 100"),
+        ({"gap_mm": 101.0}, "the gap is 101 mm"),
+        ({"gap_half_width_mm": -0.01}, "the gap's half-width is -0.01 mm"),
+        ({"gap_half_width_mm": math.inf}, "the gap's half-width is inf mm"),
+        ({"opening_error_deg": 91.0}, "the opening's error is 91°; it must lie within 90°"),
+        ({"opening_error_deg": math.nan}, "the opening's error is nan°"),
+        ({"opening_half_width_deg": -91.0}, "the opening's half-width is -91°"),
+    ],
+)
+def test_an_inspection_that_cannot_be_is_refused(reading, told):
+    with pytest.raises(ValueError, match=re.escape(told)):
+        Inspection(**{"hours": 50.0, "gap_mm": 0.2, "gap_half_width_mm": 0.01, **reading})
+
+
+def test_an_inspection_at_the_very_limits_is_taken():
+    seen = Inspection(100_000.0, 100.0, 100.0, -90.0, 90.0)
+    assert Inspection(0.0, 0.0, 0.0) != seen and seen.opening_error_deg == -90.0

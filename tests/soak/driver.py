@@ -7,8 +7,11 @@ The seed is printed; the last acts are told when something goes wrong.
 
 from __future__ import annotations
 
+import ctypes
 import gc
+import importlib
 import os
+import pkgutil
 import random
 import sys
 import threading
@@ -30,7 +33,7 @@ from PySide6.QtCore import (
     QtMsgType,
     qInstallMessageHandler,
 )
-from PySide6.QtGui import QAction, QGuiApplication, QWheelEvent
+from PySide6.QtGui import QAction, QGuiApplication, QPixmapCache, QWheelEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import (
     QAbstractButton,
@@ -52,6 +55,7 @@ from PySide6.QtWidgets import (
 )
 from shiboken6 import isValid
 
+import magview
 from magview.bench.apply import new_bench
 from magview.spec.language import speak_through, tr
 from magview.spec.library import find_installation, resources, shipped_names
@@ -85,6 +89,53 @@ _TEXTS = (QLabel, QLineEdit, QTextEdit, QPlainTextEdit, QSizeGrip)
 """Dragged, chosen words and the window's own corner go to the desktop, which waits for a real mouse."""
 
 
+def load_all() -> None:
+    """Everything that the program loads when it is first asked for: it stays, and is not to look like a loss."""
+    for module in pkgutil.walk_packages(magview.__path__, "magview."):
+        if not module.name.endswith("__main__"):
+            importlib.import_module(module.name)
+    for name in ("interpolate", "optimize", "special"):
+        importlib.import_module(f"scipy.{name}")
+
+
+class _MallInfo(ctypes.Structure):
+    """`struct mallinfo2` of glibc's <malloc.h>; the bytes are named there."""
+
+    _fields_ = tuple(
+        (name, ctypes.c_size_t)
+        for name in ("arena", "ordblks", "smblks", "hblks", "hblkhd", "usmblks", "fsmblks", "uordblks", "fordblks",
+                     "keepcost")
+    )  # fmt: skip
+
+
+def heap_mb() -> tuple[float, float]:
+    """What the program asked the C library for and holds, and what it gave back and the library keeps [MB].
+
+    (0, 0) where the library does not tell. The system counts both as the program's, and with them Python's pools of
+    small objects, whose number `sys.getallocatedblocks` tells: its figure rises for as long as pieces given back lie
+    scattered between pieces in use, although nothing is lost. The first figure does not.
+    """
+    tell = getattr(ctypes.CDLL(None), "mallinfo2", None) if sys.platform == "linux" else None
+    if tell is None:
+        return 0.0, 0.0
+    tell.restype = _MallInfo
+    told = tell()
+    return (told.uordblks + told.hblkhd) / 1e6, told.fordblks / 1e6
+
+
+def our_objects() -> Counter[str]:
+    """How many objects there are of each class of our windows."""
+    kinds = Counter(type(thing) for thing in gc.get_objects())
+    return Counter({k.__name__: n for k, n in kinds.items() if str(k.__module__).startswith("magview.ui.")})
+
+
+def mapped_files() -> int:
+    """How many pieces of files are in the address space; they are neither open files nor in the figure above."""
+    if sys.platform != "linux":
+        return 0
+    return sum(" /" in line for line in Path("/proc/self/maps").read_text().splitlines())
+
+
 class Soak:
     """One program under a random hand; `troubles` is what must stay empty."""
 
@@ -98,7 +149,9 @@ class Soak:
         for n, raw in enumerate(BROKEN):
             (folder / f"broken-{n}.json").write_bytes(raw)
         self.files = [*folder.glob("broken-*"), *resources().rglob("*.json"), folder / "not there.json"]
-        self.window = self._open()
+        load_all()
+        self._first = self.random.choice(shipped_names("installations"))
+        self.window = self._open(self._first)
         self._closer = QTimer()
         self._closer.timeout.connect(self._leave_boxes)
         self._closer.start(20)
@@ -108,8 +161,7 @@ class Soak:
         threading.excepthook = lambda args: self._raised(args.exc_type, args.exc_value, args.exc_traceback)  # type: ignore[arg-type,assignment]
         self._messages = qInstallMessageHandler(self._message)
 
-    def _open(self) -> MainWindow:
-        name = self.random.choice([n for n in shipped_names("installations")])
+    def _open(self, name: str) -> MainWindow:
         window = MainWindow(BenchModel(new_bench(find_installation(name))), LIGHT)
         window.show()
         window.furnish()
@@ -356,7 +408,7 @@ class Soak:
     # ------------------------------------------------------------------ what must not grow
 
     def tidy(self) -> dict[str, float]:
-        """Everything beside the workbench closed; then what is held: memory [MB], files, threads, Qt objects."""
+        """Everything beside the workbench closed; then what is held."""
         for _ in range(20):
             others = [w for w in self.windows() if w is not self.window]
             if not others:
@@ -364,15 +416,42 @@ class Soak:
             for other in others:
                 self._shut(other)
             QApplication.processEvents()
+        return self._held()
+
+    def anew(self) -> dict[str, float]:
+        """The workbench closed too, and one opened as the first was; then what is held.
+
+        The bench, its history and the plots that were looked at differ from minute to minute by tens of MB. What is
+        held now and was not held the time before is no window's.
+        """
+        self.tidy()
+        self.window.close()
+        self.window.deleteLater()
+        del self.window
+        speak("en")
+        QApplication.setFont(self._font)
+        self.window = self._open(self._first)
+        return self._held()
+
+    def _held(self) -> dict[str, float]:
+        """Memory [MB], Python's objects, mapped and open files, threads, windows of the system."""
         end = time.monotonic() + 1.0
         while time.monotonic() < end:
             QApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete.value)
             QApplication.processEvents()
         gc.collect()
-        pages = int(Path("/proc/self/statm").read_text().split()[1]) if sys.platform == "linux" else 0
+        QPixmapCache.clear()  # Qt keeps up to 10 MB of pictures of buttons and the like
+        linux = sys.platform == "linux"
+        in_use, spare = heap_mb()
+        pages = int(Path("/proc/self/statm").read_text().split()[1]) if linux else 0
         return {
             "memory_mb": pages * os.sysconf("SC_PAGE_SIZE") / 1e6 if pages else 0.0,
-            "files": float(len(os.listdir("/proc/self/fd"))) if sys.platform == "linux" else 0.0,
+            "in_use_mb": in_use,
+            "spare_mb": spare,
+            "blocks": float(sys.getallocatedblocks()),
+            "ours": float(our_objects().total()),
+            "maps": float(mapped_files()),
+            "files": float(len(os.listdir("/proc/self/fd"))) if linux else 0.0,
             "threads": float(threading.active_count()),
             "windows": float(len(QGuiApplication.topLevelWindows())),
         }

@@ -15,7 +15,17 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from magview.spec.base import SpecError
-from magview.spec.files import MAX_BYTES, read_engine, read_installation, read_json, read_magneto, write_model
+from magview.spec.engine import Installation
+from magview.spec.files import (
+    MAX_BYTES,
+    read_bench_item,
+    read_engine,
+    read_installation,
+    read_json,
+    read_magneto,
+    validate,
+    write_model,
+)
 from magview.spec.library import resources, shipped_names
 from magview.spec.magneto import Magneto
 from tests.magnetos import magnetos, plain
@@ -424,3 +434,49 @@ def test_writing_keeps_a_file_s_permissions_and_gives_new_ones_the_usual(tmp_pat
 def test_a_refusal_in_french_keeps_a_space_before_its_signs():
     told = str(SpecError("l'ouverture\u00a0: « 5\u202f»\x00"))
     assert told == "l'ouverture : « 5 »\ufffd"
+
+
+@pytest.mark.parametrize("kind", ["magnetos", "installations"])
+def test_what_goes_on_the_bench_is_read_as_what_it_says_it_is(kind):
+    for name in shipped_names(kind):
+        path = resources() / kind / f"{name}.json"
+        assert read_bench_item(path) == READERS[kind](path)
+
+
+@pytest.mark.parametrize("content", ["[]", '"magview-installation/1"', '{"format": "magview-engine/1"}', "{}"])
+def test_what_is_neither_is_refused_as_no_magneto(tmp_path, content):
+    assert "magview-magneto" in refusal(given_text(tmp_path, content), read_bench_item)
+
+
+@pytest.mark.parametrize("content", ["[]", "3", '"x"', "null"])
+def test_an_installation_that_is_no_object_is_refused(tmp_path, content):
+    assert "holds no magview-installation object" in refusal(given_text(tmp_path, content), read_installation)
+
+
+def test_a_name_that_is_not_known_within_a_list_is_told_with_its_place(tmp_path):
+    sources = [{"field": "poles", "origin": "manual"}, {"field": "e_gap_deg", "origin": "manual", "page": 3}]
+    told = refusal(given_data(tmp_path, {**plain(), "sources": sources}))
+    assert told.startswith("mag.json: sources[1].page is not a known name")
+    assert "(known here: field, note, origin)" in told
+
+
+def test_what_a_program_hands_over_is_refused_in_a_sentence_though_it_is_no_json():
+    """A magneto where the engine belongs, as objects: nothing that JSON could show."""
+    whole = read_installation(resources() / "installations" / f"{shipped_names('installations')[0]}.json")
+    with pytest.raises(SpecError, match=r"^mine: engine is .*; it must be an object in braces$") as caught:
+        validate(Installation, {**dict(whole), "engine": whole.magneto}, "mine")
+    check_sentence(str(caught.value))
+
+
+@pytest.mark.parametrize(
+    ("changes", "told"),
+    [
+        ({"arrangement": "inline"}, "articulation is for a radial engine; this one is inline"),
+        ({"cylinders": 5, "firing_order": [1, 3, 5, 2, 4]}, "articulation.master_cylinder is 7; the engine has 5"),
+    ],
+)
+def test_link_rods_of_an_engine_that_cannot_have_them_are_refused(tmp_path, changes, told):
+    """Common practice: one master rod, in one of the cylinders, of a radial engine."""
+    data = json.loads((resources() / "engines" / "seven-radial.json").read_text(encoding="utf-8"))
+    data["articulation"] = {**data["articulation"], "master_cylinder": 7}
+    assert told in refusal(given_data(tmp_path, {**data, **changes}), read_engine)

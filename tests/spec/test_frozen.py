@@ -93,3 +93,17 @@ def test_a_subclass_has_its_own_fields():
     assert (made.value, made.unit) == (1.0, "mm")
     assert made != Checked(1.0)
     assert Sub(1.0, "in") == Sub(1.0, unit="in")
+
+
+def test_a_method_of_the_class_s_own_is_kept():
+    @frozen
+    class Named:
+        value: float
+
+        def __repr__(self) -> str:
+            return "mine"
+
+    assert repr(Named(1.0)) == "mine"
+    assert Named(1.0) == Named(1.0) != Named(2.0), "the others are the usual ones"
+    with pytest.raises(FrozenInstanceError):
+        Named(1.0).value = 2.0

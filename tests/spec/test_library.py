@@ -16,6 +16,7 @@ from magview.spec.library import (
     find_installation,
     find_magneto,
     resources,
+    shipped_installation_of,
     shipped_names,
 )
 
@@ -86,3 +87,12 @@ def test_what_is_not_there_is_refused_in_one_sentence(kind, name):
     assert text.isprintable() and len(text) <= 600
     if name == "nothing-such":
         assert all(shipped in text for shipped in shipped_names(kind))
+
+
+@pytest.mark.parametrize("name", shipped_names("magnetos"))
+def test_each_shipped_magneto_has_an_installation_and_its_left_one_where_there_are_two(name):
+    found = shipped_installation_of(name)
+    assert found is not None
+    assert find_installation(found).magneto == find_magneto(name)
+    assert find_installation(found).position in ("left", "single")
+    assert shipped_installation_of("no-such") is None

@@ -10,7 +10,8 @@ import pytest
 from hypothesis import example, given
 from hypothesis import strategies as st
 
-from magview.spec.units import format_angle, format_length, parse_angle_deg, parse_length_mm
+from magview.spec.base import SpecError
+from magview.spec.units import format_angle, format_length, parse_angle_deg, parse_length_mm, parse_number
 
 INCH = Fraction(254, 10)
 
@@ -137,3 +138,15 @@ def test_signs_and_digits():
     assert format_length(0.2286, inches=False) == "0.229 mm"
     assert format_angle(1.5, signed=True) == "+1.50°"
     assert format_angle(-1.5, signed=True) == "-1.50°"
+
+
+def test_a_bare_number_may_have_its_own_unit_and_no_other():
+    assert parse_number(" 1,5 ") == parse_number("1.5 H", "H") == parse_number("1.5", "H") == 1.5
+    assert parse_number("−2e3") == -2000.0
+    for text, unit in (("1.5 mm", "H"), ("1.5 H", ""), ("H", "H"), ("", ""), ("1.5.2", ""), ("nan", "")):
+        with pytest.raises(SpecError, match=r"is not a number: write one such as 1\.5"):
+            parse_number(text, unit)
+    with pytest.raises(SpecError, match=r"^“1e999” is too large$"):
+        parse_number("1e999")
+    with pytest.raises(SpecError, match=r"such as 1\.5 H$"):
+        parse_number("many", "H")

@@ -17,9 +17,9 @@ from magview.guide.pages import pages
 from magview.guide.topics import TOPICS
 from magview.ui.guide_context import open_guide, topic_of
 from magview.ui.guide_window import GuideWindow
+from magview.ui.panes import PANELS
 from magview.ui.plot_pane import SHEETS
 from magview.ui.theme import DARK, HIGH_CONTRAST, LIGHT, colours
-from magview.ui.window import PANELS
 from tests.guide.test_pages import KEY, bold
 from tests.ui.test_print_pdf import Pdf, bare
 

@@ -40,10 +40,11 @@ from magview.ui import tongue
 from magview.ui.inputs import AngleSpin, LengthSpin, NumberSpin
 from magview.ui.letters import entries, letter, settle, spoken
 from magview.ui.model import BenchModel
+from magview.ui.panes import PANELS
 from magview.ui.plot_pane import SHEETS
 from magview.ui.renewal import renewed
 from magview.ui.theme import LIGHT
-from magview.ui.window import PANELS, MainWindow
+from magview.ui.window import MainWindow
 
 ROOT = Path(__file__).parents[2]
 _spec = importlib.util.spec_from_file_location("translations", ROOT / ".ci" / "translations.py")

@@ -4,10 +4,12 @@ from __future__ import annotations
 
 import math
 import re
+import threading
 import time
 
 import numpy as np
 import pytest
+import shiboken6
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QAbstractButton, QApplication, QLabel
@@ -394,3 +396,19 @@ def test_work_reports_finishes_fails_and_is_cancelled(qtbot):
     worker.cancel()
     qtbot.wait(20)
     assert heard[-1] == "no such thing"
+
+
+def test_work_outlives_the_window_it_was_for_without_a_word(qtbot):
+    """pytest turns an exception of a thread into a failure of the test."""
+    worker, go_on = Worker(), threading.Event()
+
+    def work(progress, _):
+        go_on.wait(10)
+        progress(0.5)
+
+    worker.start(work)
+    thread = worker._thread  # noqa: SLF001
+    shiboken6.delete(worker)
+    go_on.set()
+    thread.join(10)
+    assert not thread.is_alive()

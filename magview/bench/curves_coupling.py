@@ -1,0 +1,45 @@
+"""What the plot of the coupling shows: the timings that can be reached."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+import numpy as np
+
+from magview.bench.curves import Table
+from magview.physics.coupling import Move, plan
+
+
+def shifts_near(
+    magneto_teeth: int, drive_teeth: int, rotor_turns: float, reads_btdc: float, wanted_btdc: float, within: float
+) -> list[Move]:
+    """Every timing within reach of the wanted one, earliest last, each by the fewest teeth.
+
+    `rotor_turns`: of the rotor per crank turn [-]; `reads_btdc`, `wanted_btdc` [crank deg before top dead centre];
+    `within`: how far from the wanted one [crank deg]. Raises ValueError for tooth counts that no coupling has.
+    """
+    moves = plan(magneto_teeth, drive_teeth, rotor_turns, reads_btdc, wanted_btdc, most=20_000)
+    best: dict[float, Move] = {}
+    for move in moves:
+        if abs(move.residual_deg) > within:
+            continue
+        key = round(move.result_btdc_deg, 9)
+        kept = best.get(key)
+        if kept is None or teeth_moved(move) < teeth_moved(kept):
+            best[key] = move
+    return [best[key] for key in sorted(best)]
+
+
+def teeth_moved(move: Move) -> int:
+    """Teeth on both faces together [-]."""
+    return abs(move.magneto_teeth) + abs(move.disc_teeth)
+
+
+def shift_table(moves: Sequence[Move]) -> Table:
+    """Reachable timings as columns."""
+    return [
+        ("fires [crank deg BTDC]", np.array([m.result_btdc_deg for m in moves])),
+        ("from wanted, positive early [crank deg]", np.array([m.residual_deg for m in moves])),
+        ("magneto flange on the disc, with rotation [teeth]", np.array([float(m.magneto_teeth) for m in moves])),
+        ("disc on the drive flange, with rotation [teeth]", np.array([float(m.disc_teeth) for m in moves])),
+    ]

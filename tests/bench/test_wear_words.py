@@ -1,0 +1,108 @@
+"""Wear in words, against the lever: w at the heel takes w·K/A off the lift at the contacts (``model.md`` §4)."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+
+import pytest
+
+from magview.bench.actions import TurnBackplate, WearHeel
+from magview.bench.apply import apply, new_bench
+from magview.bench.state import readings
+from magview.bench.wear_words import expectation_words, leaving_words, rate_words
+from magview.physics.inspection import Inspection
+from magview.physics.wear import WearRates, estimate_rates
+from magview.spec.library import find_magneto
+
+LEVER = 27.5 / 17.0
+"""Contact arm over heel arm of the seven-cylinder practice magneto."""
+GAP_MM, LEAST_MM = 0.2286, 0.2032
+"""Its designed gap, and the least allowed."""
+
+
+@pytest.fixture
+def bench():
+    return new_bench(find_magneto("seven-radial"))
+
+
+def test_without_wear_it_stays_as_it_is(bench):
+    told = expectation_words(bench, WearRates(0.0), 100.0, inches=False)
+    assert told == "After 100 h: opens at the E-gap, largest gap 0.229 mm; within limits."
+    assert "largest gap 0.0090 in;" in expectation_words(bench, WearRates(0.0), 100.0, inches=True)
+
+
+def test_a_worn_heel_opens_late_and_narrow_as_the_same_bench_worn_by_hand(bench):
+    told = expectation_words(bench, WearRates(0.02), 100.0, inches=False)
+    found = re.fullmatch(r"After 100 h: opens ([\d.]+)° late, largest gap ([\d.]+) mm; out of limits\.", told)
+    assert found is not None
+    assert float(found[2]) == pytest.approx(GAP_MM - 0.02 * LEVER, abs=6e-4)
+    by_hand = readings(apply(bench, WearHeel(0.02)))
+    assert float(found[1]) == pytest.approx(float(by_hand.e_gap_error_deg[0]), abs=6e-3)
+
+
+def test_early_is_said_as_early(bench):
+    told = expectation_words(apply(bench, TurnBackplate(-0.5)), WearRates(0.0), 50.0, inches=False)
+    assert told.startswith("After 50 h: opens 0.50° early") and "within limits" in told
+    # 3° at the 36 mm rim is 1.9 mm beside the mark, 0.79 mm is allowed.
+    assert "early" in (out := expectation_words(apply(bench, TurnBackplate(-3.0)), WearRates(0.0), 50.0, False))
+    assert "out of limits" in out
+
+
+def test_a_heel_worn_past_the_lobe_opens_no_more(bench):
+    told = expectation_words(bench, WearRates(0.4), 100.0, inches=False)
+    assert told == "After 100 h the contacts would not open and close any more."
+
+
+def test_a_pip_is_what_the_blade_does_not_find(bench):
+    told = expectation_words(bench, WearRates(0.0, 0.05), 100.0, inches=False)
+    assert "within limits" in told, "the true gap is as it was"
+    assert f"A blade would find {GAP_MM - 0.05:.3f} mm: it rides on the pip, 0.050 mm high" in told
+
+
+def test_the_first_limit_to_go_is_told_with_its_hours(bench):
+    """The gap has 0.2286 − 0.2032 mm to lose, the blade's the same less what the pip takes."""
+    told = leaving_words(bench, WearRates(0.01, 0.01))
+    hours = {limit: float(h) for limit, h in re.findall(r"([a-z ]+?) after (\d+) h", told)}
+    room = GAP_MM - LEAST_MM
+    gap, blade = 100 * room / (0.01 * LEVER), 100 * room / (0.01 * LEVER + 0.01)
+    assert hours[" gap too small"] == pytest.approx(gap, abs=0.6)
+    assert next(h for limit, h in hours.items() if "blade gap" in limit) == pytest.approx(blade, abs=0.6)
+    assert told.startswith("Leaves its limits: ") and list(hours.values()) == sorted(hours.values())
+    assert any("never opens" in limit for limit in hours) and not any("early" in limit for limit in hours)
+
+
+def test_nothing_wears_nothing_leaves(bench):
+    assert leaving_words(bench, WearRates(0.0)) == "At these rates nothing leaves its limits within 10 000 h."
+    # A millionth of a millimetre in 100 h takes 10 000 h many times over.
+    assert "nothing leaves" in leaving_words(bench, WearRates(1e-6))
+
+
+def test_a_setting_out_of_limits_is_to_be_set_first(bench):
+    late = apply(bench, TurnBackplate(3.0))
+    assert leaving_words(late, WearRates(0.01)) == "Out of limits already: opens late. Set it first."
+    assert "opens early" in leaving_words(apply(bench, TurnBackplate(-3.0)), WearRates(0.01))
+
+
+def test_rates_from_blades_alone_ask_for_the_opening_too(bench):
+    """0.02 mm less in 100 h, exactly read: the blade gap closes by that, and heel and pip cannot be told apart."""
+    seen = [Inspection(0.0, 0.23, 0.0), Inspection(100.0, 0.21, 0.0)]
+    told = rate_words(estimate_rates(bench.magneto, 0.0, seen), inches=False)
+    assert told.startswith("The blade gap closes by 0.020 mm per 100 h (0.020 mm to 0.020 mm, 95 times in 100).")
+    assert told.endswith("Note where it opened, too, to tell the heel's part from the pip's.")
+
+
+def test_with_openings_the_heel_and_the_pip_have_their_parts(bench):
+    """The bench worn by hand: 0.02 mm off the heel takes 0.0324 mm off the gap, and a pip takes 0.01 mm more."""
+    worn = readings(apply(bench, WearHeel(0.02)))
+    late = float(worn.e_gap_error_deg[0])
+    seen = [
+        Inspection(0.0, GAP_MM, 0.001, 0.0, 0.01),
+        Inspection(200.0, GAP_MM - 0.02 * LEVER - 0.01, 0.001, late, 0.01),
+    ]
+    rates = estimate_rates(bench.magneto, 0.0, seen)
+    found = re.search(r"the heel wears ([\d.]+) mm .*the pip grows ([\d.]+) mm", rate_words(rates, inches=False))
+    assert found is not None
+    assert (float(found[1]), float(found[2])) == pytest.approx((0.01, 0.005), abs=6e-4)
+    assert " in per 100 h" in rate_words(rates, inches=True) and "mm" not in rate_words(rates, inches=True)
+    assert "Note where it opened" in rate_words(replace(rates, pip=None), inches=False)
