@@ -134,6 +134,16 @@ def seen_words(move: str, sign: float, rotation: Rotation, viewpoint: Viewpoint)
     return tr(_SEEN[viewpoint, _clockwise(sign, rotation, viewpoint)], move=move) if sign else move
 
 
+_TURNED = {True: marked("{move} (clockwise)"), False: marked("{move} (anticlockwise)")}
+
+
+def turned_words(teeth: int, rotation: Rotation, viewpoint: Viewpoint) -> str:
+    """`teeth_words` for cells under a line that names the viewpoint: "1 tooth with rotation (anticlockwise)"."""
+    if teeth == 0:
+        return way_words(teeth)
+    return tr(_TURNED[_clockwise(teeth, rotation, viewpoint)], move=way_words(teeth))
+
+
 def move_words(move: Move, rotation: Rotation, viewpoint: Viewpoint) -> tuple[str, str]:
     """What to do with the magneto's flange on the disc, and with the disc on the drive's flange."""
     return (

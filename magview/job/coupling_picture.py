@@ -97,6 +97,8 @@ def slot_numbers(coupling: Coupling, sense: int, turns_deg: dict[str, float], fr
     ):
         radius = NUMBER_RADII_MM[ring]
         pitch = 2 * math.pi * radius * frame.scale / teeth  # [px]
+        if ring == "disc-in" and (NUMBER_RADII_MM["disc-out"] - radius) * frame.scale < _NUMBER:
+            continue  # in a small picture the disc's two rings of numbers would run into one another
         room = 0.65 * _NUMBER * len(str(teeth)) + 2.0
         every = next((n for n in _EVERY if n * pitch >= room), teeth)
         for n in range(1, teeth):

@@ -2,13 +2,17 @@
 
 from __future__ import annotations
 
+from functools import partial
+
 from PySide6.QtCore import QEvent, QObject, QPointF, Qt, Signal
 from PySide6.QtGui import QHideEvent, QMouseEvent, QMoveEvent, QWheelEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QGroupBox,
+    QHBoxLayout,
     QHeaderView,
     QLabel,
+    QMenu,
     QPushButton,
     QTableWidget,
     QTableWidgetItem,
@@ -46,6 +50,9 @@ class PlanBox(QGroupBox):
     previewed = Signal(object)
     """The move the pointer was moved over, else the one chosen while it is stepped through; None for none."""
 
+    print_wanted = Signal(str)
+    """The plan on paper of a size, "a4" or "letter"."""
+
     def __init__(self, model: BenchModel, parent: QWidget | None = None) -> None:
         super().__init__(tr("Moves that would put it right, best first"), parent)
         self._model = model
@@ -79,10 +86,22 @@ class PlanBox(QGroupBox):
         self.words = SteadyLabel()
         self.next = QPushButton(tr("Move the ne&xt tooth"))
         self.next.clicked.connect(self._next_step)
+        self.print = QPushButton(tr("&Print the plan"))
+        self.print.setToolTip(
+            tr("The chosen move, or the first, on one page: drawings, single steps to be ticked")
+        )
+        papers = QMenu(self.print)
+        for text, paper in ((tr("Print to PDF, &A4…"), "a4"), (tr("Print to PDF, &Letter…"), "letter")):
+            papers.addAction(text).triggered.connect(partial(self._print, paper))
+        self.print.setMenu(papers)
         self.viewpoint = QLabel()
         self.viewpoint.setWordWrap(True)
-        for widget in (self.verdict, self.viewpoint, self.table, self.words, self.next):
+        for widget in (self.verdict, self.viewpoint, self.table, self.words):
             column.addWidget(widget)
+        row = QHBoxLayout()
+        row.addWidget(self.next, 1)
+        row.addWidget(self.print)
+        column.addLayout(row)
 
     @property
     def chosen(self) -> Move | None:
@@ -189,6 +208,7 @@ class PlanBox(QGroupBox):
         if not self._steps and self.next.hasFocus():
             self.table.setFocus()  # or the keyboard would jump to some other field, and the panel with it
         self.next.setEnabled(bool(self._steps))
+        self.print.setEnabled(bool(self._moves))
         rotation = state.magneto.rotation
         if self._target is None:
             self.words.setText(tr(_POINT))
@@ -204,6 +224,9 @@ class PlanBox(QGroupBox):
         )
         self.words.keep_room_for((tr(_POINT), tr(_MADE), *longest))
         self._tell()
+
+    def _print(self, paper: str) -> None:
+        self.print_wanted.emit(paper)
 
     def _next_step(self) -> None:
         if self._steps:

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QGroupBox, QLabel, QVBoxLayout, QWidget
 
 from magview.bench.state import BenchState, firing_btdc_deg
 from magview.bench.timing import synchronising
+from magview.physics.coupling import Move
 from magview.physics.engine import firing_order_mismatch
 from magview.spec.language import marked, number, tr
 from magview.ui.lamp_box import SIDES, LampBox
@@ -93,9 +94,17 @@ class TimingPanel(QWidget):
     def showEvent(self, event: QShowEvent) -> None:
         """Catch up with what changed meanwhile."""
         super().showEvent(event)
+        self._catch_up()
+
+    def _catch_up(self) -> None:
         if self._stale:
             self._stale = False
             self.show_state(self._model.state)
+
+    def chosen_move(self) -> Move | None:
+        """The move chosen in the plan as it is now, also while another panel is in front; None if none is."""
+        self._catch_up()
+        return self.plan.chosen
 
     def moveEvent(self, event: QMoveEvent) -> None:
         """The page is scrolled: other rows of the moves lie under the pointer."""
