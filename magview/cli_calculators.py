@@ -16,6 +16,7 @@ import numpy as np
 
 from magview import CAUTION
 from magview.bench.apply import BTDC_LIMIT_DEG
+from magview.bench.tooth_steps import tooth_degrees
 from magview.bench.verdict import faults, judged_words, mark_words, never_words
 from magview.bench.words import move_words, setting_moves, way_words
 from magview.physics.coupling import Move, outside_tolerance, plan
@@ -121,6 +122,7 @@ def run_shift(arguments: argparse.Namespace) -> int:
     else:
         rotation = None if installation is None else installation.magneto.rotation
         _say(_moves_text(moves, arguments.reads, wanted, rotation))
+        _say(f"  {tooth_degrees(magneto_teeth, drive_teeth, ratio)}")
         if tolerance is None:
             _say("  Whether that is near enough, the engine's manual says; an INSTALLATION brings its tolerance.")
         else:

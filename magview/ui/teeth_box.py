@@ -7,7 +7,7 @@ from PySide6.QtWidgets import QGridLayout, QGroupBox, QLabel, QPushButton
 
 from magview.bench.actions import MoveTeeth, PaintMarks
 from magview.bench.state import BenchState, Engaged, Mounting
-from magview.bench.tooth_steps import coupling_words, far_apart, marks_words
+from magview.bench.tooth_steps import coupling_words, far_apart, marks_words, tooth_degrees
 from magview.bench.words import direction_word, short_words
 from magview.spec.language import tr
 from magview.ui.model import BenchModel
@@ -46,6 +46,9 @@ class TeethBox(QGroupBox):
         grid.setColumnStretch(2, 1)
         self.coupling = SteadyLabel()
         grid.addWidget(self.coupling, 2, 0, 1, 4)
+        self.degrees = QLabel()
+        self.degrees.setWordWrap(True)
+        grid.addWidget(self.degrees, 4, 0, 1, 4)
         back = QPushButton(tr("&As found"))
         back.clicked.connect(self._as_found)
         grid.addWidget(back, 3, 0, Qt.AlignmentFlag.AlignLeft)
@@ -60,6 +63,8 @@ class TeethBox(QGroupBox):
         at = engaged.mounting
         self.teeth["magneto"].setText(short_words(at.magneto_teeth))
         self.teeth["disc"].setText(short_words(at.disc_teeth))
+        coupling = engaged.installation.coupling
+        self.degrees.setText(tooth_degrees(coupling.magneto_teeth, coupling.drive_teeth, engaged.ratio))
         self.coupling.setText(_words(state, engaged, at))
         self.coupling.keep_room_for(_words(state, engaged, far) for far in far_apart(engaged))
 
