@@ -161,6 +161,29 @@ class AngleSpin(QuantitySpin):
         return f"{number(round(value, 2) + 0.0, '+.2f')}°"
 
 
+class CrankSpin(AngleSpin):
+    """Crank degrees, shown before or after top dead centre as a lamp is read; a bare number is positive after it."""
+
+    def __init__(self, step: float, low: float, high: float, parent: QWidget | None = None) -> None:
+        super().__init__(step, low, high, parent)
+        self._parse = self._read
+
+    def _read(self, text: str) -> float:
+        text = text.strip()
+        for words, sign in ((tr("{angle} before TDC", angle="\0"), -1.0), (tr("{angle} after TDC", angle="\0"), 1.0)):
+            start, end = words.split("\0")
+            if text.startswith(start) and text.endswith(end):
+                return sign * abs(parse_angle_deg(text.removeprefix(start).removesuffix(end)))
+        return parse_angle_deg(text)
+
+    def textFromValue(self, value: float) -> str:
+        """To a hundredth of a degree, with what the sign means."""
+        angle = f"{number(round(abs(value), 2) + 0.0, '.2f')}°"
+        if round(value, 2) == 0:
+            return angle
+        return tr("{angle} before TDC", angle=angle) if value < 0 else tr("{angle} after TDC", angle=angle)
+
+
 class LengthSpin(QuantitySpin):
     """Millimetres inside, millimetres or inches outside; a bare number is in the unit shown."""
 
