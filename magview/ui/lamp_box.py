@@ -15,12 +15,12 @@ from PySide6.QtWidgets import (
 
 from magview.bench.actions import Action, ReadLamp, TurnCrank, ViewSide, WantTiming
 from magview.bench.apply import BTDC_LIMIT_DEG
-from magview.bench.state import BenchState, Engaged, Side, crank_deg, firing_btdc_deg, readings
+from magview.bench.state import BenchState, Engaged, Side, crank_deg, firing_btdc_deg, mounting_of, readings
 from magview.bench.timing import timing_error, timing_verdict
 from magview.physics.coupling import speed_mismatch
 from magview.spec.language import marked, number, tr
 from magview.spec.units import format_angle, format_length
-from magview.ui.inputs import AngleSpin
+from magview.ui.inputs import AngleSpin, CrankSpin
 from magview.ui.model import BenchModel
 from magview.ui.steady_label import SteadyLabel
 from magview.ui.style import tint
@@ -32,6 +32,19 @@ _SIDE_WORDS = {"left": marked("Left"), "right": marked("Right")}
 
 _EARLY = marked("{crank}° of crank early = {rotor}° of rotor = {piston} of piston travel.")
 _LATE = marked("{crank}° of crank late = {rotor}° of rotor = {piston} of piston travel.")
+
+
+_OTHER_OLD = {
+    "left": marked(
+        "Left: its lamp was read before the contacts were set anew. With this internal setting it would now read "
+        "{found}; read it again."
+    ),
+    "right": marked(
+        "Right: its lamp was read before the contacts were set anew. With this internal setting it would now read "
+        "{found}; read it again."
+    ),
+}
+"""Of a magneto that is not in view."""
 
 
 class LampBox(QGroupBox):
@@ -76,7 +89,7 @@ class LampBox(QGroupBox):
         self.error = SteadyLabel()
         grid.addWidget(self.error, 3, 0, 1, 4)
         row_box = QHBoxLayout()
-        self.crank = AngleSpin(1.0, -360.0, 360.0)
+        self.crank = CrankSpin(1.0, -360.0, 360.0)
         self.crank.setToolTip(tr("Crank from No. 1's firing top dead centre, positive the way the engine turns"))
         label = QLabel(tr("Cran&k"))
         label.setBuddy(self.crank)
@@ -132,18 +145,26 @@ class LampBox(QGroupBox):
             warnings.append(tr("⚠ The installation does not fit together: {mismatch}.", mismatch=mismatch))
         if not engaged.mounted:
             warnings.append(tr("The magneto is off the engine: all this holds once it is refitted by its marks."))
-        found = firing_btdc_deg(state, engaged.side, as_found=True)
-        if abs(found - engaged.mounting.reads_btdc_deg) > 0.005:
-            warnings.append(
-                tr(
-                    "The contacts were set anew since the lamp was read: with the teeth as found it would "
-                    "now read {found}. Both magnetos are shown with this one's internal setting.",
-                    found=format_angle(found),
-                )
-            )
+        warnings += self._out_of_date(state, engaged)
         self.warning.setText(" ".join(warnings))
         self.warning.setVisible(bool(warnings))
         tint(self.warning, theme.bad)
+
+    @staticmethod
+    def _out_of_date(state: BenchState, engaged: Engaged) -> list[str]:
+        """What is to be said of readings older than the contacts' setting, of the magneto not in view as well."""
+        sides = SIDES if engaged.installation.position != "single" else SIDES[:1]
+        would = {side: firing_btdc_deg(state, side, as_found=True) for side in sides}
+        old = [side for side in sides if abs(would[side] - mounting_of(engaged, side).reads_btdc_deg) > 0.005]
+        if engaged.side in old:
+            return [
+                tr(
+                    "The contacts were set anew since the lamp was read: with the teeth as found it would "
+                    "now read {found}. Both magnetos are shown with this one's internal setting.",
+                    found=format_angle(would[engaged.side]),
+                )
+            ]
+        return [tr(_OTHER_OLD[side], found=format_angle(would[side])) for side in old]
 
     def _show_error(self, state: BenchState, engaged: Engaged, inches: bool) -> None:
         error = timing_error(state, engaged.side)
@@ -166,7 +187,7 @@ class LampBox(QGroupBox):
 
     def fit_rows(self) -> None:
         """Room for words that change, at the present size of type."""
-        self.crank.setMinimumWidth(self.fontMetrics().horizontalAdvance("+0000.00°") + 34)
+        self.crank.setMinimumWidth(self.fontMetrics().horizontalAdvance(self.crank.textFromValue(-300.0)) + 34)
 
     # -------------------------------------------------------------- sending
 
