@@ -21,12 +21,12 @@ from magview.bench.verdict import faults, judged_words, mark_words, never_words
 from magview.bench.words import move_words, setting_moves, way_words
 from magview.physics.coupling import Move, outside_tolerance, plan
 from magview.physics.engine import firing_order_mismatch, firing_table, top_dead_centre_deg
-from magview.physics.setting import Readings, internal_timing
+from magview.physics.setting import internal_timing
 from magview.spec.base import SpecError
 from magview.spec.engine import Installation
 from magview.spec.library import find_engine, find_installation, find_magneto
 from magview.spec.magneto import Magneto, Rotation
-from magview.spec.units import format_angle, format_length
+from magview.spec.units import digits_beside, format_angle, format_length, length_digits
 
 PASS, FAIL = 0, 1
 
@@ -206,19 +206,24 @@ def readings_text(magneto: Magneto, backplate_deg: float, screw_deg: float) -> s
         "",
         "  lobe   opens     E-gap error   closes    dwell     largest gap",
     ]
+    gaps, (low, high) = result.max_gap_mm.tolist(), magneto.gap_limits_mm
+    digits = {inches: max(length_digits(g, low, high, inches) for g in gaps) for inches in (False, True)}
     for i in range(len(result.opens_deg)):
         opens = "never" if never_words(result, i) else format_angle(result.opens_deg[i])
         closes = format_angle(result.closes_deg[i])
         error, dwell = format_angle(result.e_gap_error_deg[i], True), format_angle(result.dwell_deg[i])
-        gap = f"{format_length(result.max_gap_mm[i], False)} = {format_length(result.max_gap_mm[i], True)}"
+        both = (format_length(gaps[i], inches, digits[inches]) for inches in (False, True))
+        gap = " = ".join(both)
         lines.append(f"  {i + 1:>4}   {opens:<9} {error:<13} {closes:<9} {dwell:<9} {gap}")
-    low, high = magneto.gap_limits_mm
     found, judged = faults(magneto, result), judged_words(magneto)
+    offset, tolerance = float(result.mark_offset_mm), magneto.marks.tolerance_mm
+    places = digits_beside(abs(offset), None, tolerance, 2)
     lines += [
         "",
-        f"  straightedge from the rim mark  {_offset_words(result)} (limit ±{magneto.marks.tolerance_mm:.2f} mm)",
-        f"  largest gap allowed             {low:.3f} to {high:.3f} mm = "
-        f"{format_length(low, True)} to {format_length(high, True)}",
+        f"  straightedge from the rim mark  {mark_words(f'{abs(offset):.{places}f} mm', offset)} "
+        f"(limit ±{tolerance:.{places}f} mm)",
+        f"  largest gap allowed             {low:.{digits[False]}f} to {high:.{digits[False]}f} mm = "
+        f"{format_length(low, True, digits[True])} to {format_length(high, True, digits[True])}",
         f"  {'OUT OF LIMITS: ' + '; '.join(found) if found else 'WITHIN LIMITS'}"
         + (f" ({judged})" if judged else ""),
         "",
@@ -226,11 +231,6 @@ def readings_text(magneto: Magneto, backplate_deg: float, screw_deg: float) -> s
         CAUTION,
     ]
     return "\n".join(lines)
-
-
-def _offset_words(result: Readings) -> str:
-    offset = float(result.mark_offset_mm)
-    return mark_words(f"{abs(offset):.2f} mm", offset)
 
 
 def _say(text: str) -> None:

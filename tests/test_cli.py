@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import math
 import os
 import subprocess
 import sys
@@ -10,6 +11,7 @@ import sys
 import pytest
 
 from magview.cli import main
+from magview.spec.library import find_magneto
 
 
 def run(capsys, *argv: str) -> tuple[int, str, str]:
@@ -209,3 +211,13 @@ def test_a_terminal_that_knows_no_degree_sign_gets_no_traceback():
     done = process("-m", "magview", PYTHONIOENCODING="ascii")
     assert done.returncode == 0
     assert "Traceback" not in done.stderr
+
+
+def test_a_gap_just_out_of_limits_does_not_read_as_the_limit(capsys):
+    """The eccentric moves the contact by throw·sin σ, so a gap of 0.25412 mm needs the σ of that sine."""
+    magneto = find_magneto("seven-radial")
+    screw = math.degrees(math.asin((magneto.designed_setting.gap_mm - 0.25412) / magneto.contact_screw.throw_mm))
+    code, out, _ = run(capsys, "readings", "seven-radial", "--backplate-deg", "0", "--screw-deg", f"{screw:.9f}")
+    assert code == 1
+    assert "0.2541 mm = 0.010005 in" in out
+    assert "0.2032 to 0.2540 mm = 0.008000 in to 0.010000 in" in out

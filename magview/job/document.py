@@ -358,8 +358,8 @@ def _coupling(job: Job, state: BenchState, side: Side, magneto: int, disc: int) 
     fires = job.tooth_shift.reads_btdc_deg if side == "as found" else job.tooth_shift.result_btdc_deg
     rotation = state.magneto.rotation
     told = [
-        tr("magneto flange {teeth}", teeth=shown("_teeth", magneto, rotation)),
-        tr("disc {teeth}", teeth=shown("_teeth", disc, rotation)),
+        tr("magneto flange {teeth}", teeth=shown("_teeth", magneto, rotation=rotation)),
+        tr("disc {teeth}", teeth=shown("_teeth", disc, rotation=rotation)),
     ]
     if fires is not None:
         told.append(tr("fires {angle}", angle=shown("result_btdc_deg", fires)))

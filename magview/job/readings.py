@@ -20,7 +20,15 @@ from magview.spec.base import Model
 from magview.spec.frozen import frozen
 from magview.spec.language import in_english, inside, marked, number, tr
 from magview.spec.magneto import Rotation
-from magview.spec.units import format_angle, format_length
+from magview.spec.units import (
+    DEG_DIGITS,
+    INCH_DIGITS,
+    MM_DIGITS,
+    digits_beside,
+    format_angle,
+    format_length,
+    length_digits,
+)
 
 _OF_THE_STAGE = frozenset(Stage.model_fields)
 _UNITS = {"_mm": "mm", "_deg": "deg", "_rpm": "rpm", "_h": "h", "_teeth": "teeth", "_n": "N"}
@@ -112,10 +120,10 @@ def _row(
     stage: str, field: str, label: str, value: Any, verdict: judge.Verdict | None, rotation: Rotation | None
 ) -> Row:
     low, high = (None, None) if verdict is None else (verdict.low, verdict.high)
+    digits = _digits(value, low, high)
     return Row(
         stage, field, label, value, unit_of(field), low, high, judged_words(verdict),
-        shown(field, value, rotation),
-        limits_words(field, low, high),
+        shown(field, value, digits, rotation), limits_words(field, low, high, digits),
     )  # fmt: skip
 
 
@@ -148,10 +156,34 @@ _CHOICES = {
 }
 """Readings that are one of a few words."""
 
+
+@frozen
+class Digits:
+    """Those after the decimal sign that a reading and its limits are written with."""
+
+    mm: int = MM_DIGITS
+    inch: int = INCH_DIGITS
+    deg: int = DEG_DIGITS
+
+
+_USUAL = Digits()
+
+
+def _digits(value: Any, low: float | None, high: float | None) -> Digits:
+    """As many as tell a reading from the limit it is beyond."""
+    if isinstance(value, bool | str) or (low is None and high is None):
+        return _USUAL
+    return Digits(
+        length_digits(value, low, high, False),
+        length_digits(value, low, high, True),
+        digits_beside(value, low, high, DEG_DIGITS),
+    )
+
+
 _SIGNED = ("backplate_deg", "screw_deg", "error_deg", "difference_deg")
 
 
-def shown(field: str, value: Any, rotation: Rotation | None = None) -> str:
+def shown(field: str, value: Any, digits: Digits = _USUAL, rotation: Rotation | None = None) -> str:
     """A reading for people: both length units, words for signs; teeth also as seen, where the rotation is known."""
     if isinstance(value, bool):
         return tr("yes") if value else tr("no")
@@ -159,18 +191,20 @@ def shown(field: str, value: Any, rotation: Rotation | None = None) -> str:
         return tr(_CHOICES[value]) if field in ("stroke", "side") else value
     unit = unit_of(field)
     if unit == "mm":
-        return _length(value) if "mark_offset" not in field else mark_words(_length(abs(value)), value)
+        return (
+            _length(value, digits) if "mark_offset" not in field else mark_words(_length(abs(value), digits), value)
+        )
     if unit == "deg":
         if "btdc" in field and "." not in field:
-            angle = format_angle(abs(value))
+            angle = format_angle(abs(value), digits=digits.deg)
             return (
                 tr("{angle} before top dead centre", angle=angle)
                 if value >= 0
                 else tr("{angle} after top dead centre", angle=angle)
             )
         if field.endswith(("error_deg", "error_deg.value_deg")):
-            return _early_or_late(value)
-        return format_angle(value, signed=field.endswith(_SIGNED))
+            return _early_or_late(value, digits)
+        return format_angle(value, field.endswith(_SIGNED), digits.deg)
     if unit == "teeth":
         if value == 0 and "_from_" in field:
             return tr("in line")
@@ -182,36 +216,36 @@ def shown(field: str, value: Any, rotation: Rotation | None = None) -> str:
     return f"{number(value)} {unit}".strip()
 
 
-def limits_words(field: str, low: float | None, high: float | None) -> str:
+def limits_words(field: str, low: float | None, high: float | None, digits: Digits = _USUAL) -> str:
     """Limits in the words of their reading; nothing where there are none."""
     if low is None and high is None:
         return ""
     if low is None or high is None:
         return (
-            tr("at most {limit}", limit=_plain(field, high))
+            tr("at most {limit}", limit=_plain(field, high, digits))
             if low is None
-            else tr("at least {limit}", limit=_plain(field, low))
+            else tr("at least {limit}", limit=_plain(field, low, digits))
         )
     if low == -high:
-        return tr("within ±{limit}", limit=_plain(field, high))
-    return tr("{low} to {high}", low=_plain(field, low), high=_plain(field, high))
+        return tr("within ±{limit}", limit=_plain(field, high, digits))
+    return tr("{low} to {high}", low=_plain(field, low, digits), high=_plain(field, high, digits))
 
 
-def _plain(field: str, value: float | None) -> str:
+def _plain(field: str, value: float | None, digits: Digits) -> str:
     assert value is not None
     unit = unit_of(field)
     if unit == "mm":
-        return _length(value)
-    return format_angle(value) if unit == "deg" else f"{number(value)} {unit}".strip()
+        return _length(value, digits)
+    return format_angle(value, digits=digits.deg) if unit == "deg" else f"{number(value)} {unit}".strip()
 
 
-def _length(mm: float) -> str:
-    return f"{format_length(mm, False)} = {format_length(mm, True)}"
+def _length(mm: float, digits: Digits) -> str:
+    return f"{format_length(mm, False, digits.mm)} = {format_length(mm, True, digits.inch)}"
 
 
-def _early_or_late(degrees: float) -> str:
-    text = format_angle(abs(degrees))
-    if text == format_angle(0.0):
+def _early_or_late(degrees: float, digits: Digits) -> str:
+    text = format_angle(abs(degrees), digits=digits.deg)
+    if text == format_angle(0.0, digits=digits.deg):
         return text
     return tr("{angle} late", angle=text) if degrees > 0 else tr("{angle} early", angle=text)
 

@@ -16,8 +16,8 @@ from magview.practice.state import Practice, true_firing_deg, true_readings, vie
 from magview.practice.words import FINDINGS, act_words, side_words
 from magview.spec.base import SpecError
 from magview.spec.frozen import frozen
-from magview.spec.language import number, tr
-from magview.spec.units import format_length
+from magview.spec.language import marked, number, tr
+from magview.spec.units import digits_beside, format_length, length_digits
 
 
 @frozen
@@ -132,38 +132,74 @@ def truths(first: Practice, left: Practice) -> list[Truth]:
     return told
 
 
+_OF_ONE = {
+    "opening": (marked("Opening from the mark"), marked("Opening from the mark, {name}")),
+    "gap": (marked("Largest gap"), marked("Largest gap, {name}")),
+    "pip": (marked("Pip on the contacts"), marked("Pip on the contacts, {name}")),
+    "creep": (
+        marked("Lock screw carries the contact screw along"),
+        marked("Lock screw carries the contact screw along, {name}"),
+    ),
+    "lead": (marked("Switch lead"), marked("Switch lead, {name}")),
+    "fires": (marked("Fires before top dead centre"), marked("Fires before top dead centre, {name}")),
+    "play": (marked("Play in the coupling"), marked("Play in the coupling, {name}")),
+}
+"""What is told of a magneto, and how where there are two."""
+
+
+def _what(room: Practice, side: Side, of: str) -> str:
+    alone, named = _OF_ONE[of]
+    return tr(alone) if room.other is None else tr(named, name=side_words(room, side))
+
+
+def _creep(degrees: float) -> str:
+    if round(degrees, 1) == 0.0:
+        return tr("not at all")
+    by = number(abs(degrees), 1)
+    return tr("{angle}° closer", angle=by) if degrees > 0 else tr("{angle}° wider", angle=by)
+
+
 def _of_magneto(first: Practice, left: Practice, side: Side) -> list[Truth]:
-    name, magneto = side_words(first, side), first.bench.magneto
+    magneto = first.bench.magneto
     was, now = true_readings(first.bench), true_readings(left.bench)
     low, high = magneto.gap_limits_mm
     tolerance = magneto.marks.tolerance_mm
+    gaps = was.max_gap_mm.tolist(), now.max_gap_mm.tolist()
+    digits = max(length_digits(g, low, high, False) for lobes in gaps for g in lobes)
+    offsets = float(was.mark_offset_mm), float(now.mark_offset_mm)
+    places = max(digits_beside(abs(mm), None, tolerance, 2) for mm in offsets)
+    creeps = magneto.condition.screw_creep_deg, left.bench.magneto.condition.screw_creep_deg
     found = [
         Truth(
-            tr("Opening from the mark, {name}", name=name),
-            _offset(float(was.mark_offset_mm)),
-            _offset(float(now.mark_offset_mm)),
-            tr("within {tolerance} mm", tolerance=number(tolerance, 2)),
+            _what(first, side, "opening"),
+            _offset(offsets[0], places),
+            _offset(offsets[1], places),
+            tr("within {tolerance} mm", tolerance=number(tolerance, places)),
         ),
         Truth(
-            tr("Largest gap, {name}", name=name),
-            _lobes(was.max_gap_mm.tolist()),
-            _lobes(now.max_gap_mm.tolist()),
-            tr("{low} to {high}", low=format_length(low, False), high=format_length(high, False)),
+            _what(first, side, "gap"),
+            _lobes(gaps[0], digits),
+            _lobes(gaps[1], digits),
+            tr(
+                "{low} to {high}",
+                low=format_length(low, False, digits),
+                high=format_length(high, False, digits),
+            ),
         ),
         Truth(
-            tr("Pip on the contacts, {name}", name=name),
+            _what(first, side, "pip"),
             format_length(magneto.condition.pip_height_mm, False),
             format_length(left.bench.magneto.condition.pip_height_mm, False),
             tr("none"),
         ),
         Truth(
-            tr("Lock screw carries the contact screw along, {name}", name=name),
-            f"{number(magneto.condition.screw_creep_deg, '+.1f')}°",
-            f"{number(left.bench.magneto.condition.screw_creep_deg, '+.1f')}°",
-            tr("to be allowed for"),
+            _what(first, side, "creep"),
+            _creep(creeps[0]),
+            _creep(creeps[1]),
+            tr("to be allowed for") if any(round(creep, 1) for creep in creeps) else "–",
         ),
         Truth(
-            tr("Switch lead, {name}", name=name),
+            _what(first, side, "lead"),
             tr(FINDINGS[lead_truth(first)]),
             tr(FINDINGS[lead_truth(left)]),
             tr("sound"),
@@ -174,7 +210,7 @@ def _of_magneto(first: Practice, left: Practice, side: Side) -> list[Truth]:
         wanted, allowed = engaged.mounting.wanted_btdc_deg, engaged.installation.engine.timing_tolerance_deg
         found.append(
             Truth(
-                tr("Fires before top dead centre, {name}", name=name),
+                _what(first, side, "fires"),
                 _firing(first),
                 _firing(left),
                 tr("{wanted}° within {allowed}°", wanted=number(wanted, "g"), allowed=number(allowed, "g")),
@@ -183,7 +219,7 @@ def _of_magneto(first: Practice, left: Practice, side: Side) -> list[Truth]:
         play = magneto.condition.coupling_backlash_deg
         found.append(
             Truth(
-                tr("Play in the coupling, {name}", name=name),
+                _what(first, side, "play"),
                 f"{number(play, 2)}°",
                 f"{number(play, 2)}°",
                 tr("taken up with rotation"),
@@ -192,16 +228,16 @@ def _of_magneto(first: Practice, left: Practice, side: Side) -> list[Truth]:
     return found
 
 
-def _offset(mm: float) -> str:
+def _offset(mm: float, digits: int) -> str:
     if not math.isfinite(mm):
         return tr("never opens")
-    return tr("{mm} mm past", mm=number(mm, 2)) if mm >= 0 else tr("{mm} mm short", mm=number(-mm, 2))
+    return tr("{mm} mm past", mm=number(mm, digits)) if mm >= 0 else tr("{mm} mm short", mm=number(-mm, digits))
 
 
-def _lobes(gaps: list[float]) -> str:
-    if max(gaps) - min(gaps) < 5e-4:
-        return format_length(gaps[0], False)
-    return f"{', '.join(number(g, 3) for g in gaps)} mm"
+def _lobes(gaps: list[float], digits: int) -> str:
+    if max(gaps) - min(gaps) < 0.5 * 10.0**-digits:
+        return format_length(gaps[0], False, digits)
+    return f"{', '.join(number(g, digits) for g in gaps)} mm"
 
 
 def _firing(room: Practice) -> str:
@@ -211,5 +247,7 @@ def _firing(room: Practice) -> str:
     if not math.isfinite(fires):
         return tr("never")
     engaged = room.bench.engaged
-    wrong = engaged is not None and abs(fires - engaged.mounting.wanted_btdc_deg) > 180.0
-    return tr("{fires}° (the wrong stroke)", fires=number(fires, 2)) if wrong else f"{number(fires, 2)}°"
+    assert engaged is not None
+    wanted, allowed = engaged.mounting.wanted_btdc_deg, engaged.installation.engine.timing_tolerance_deg
+    text = number(fires, digits_beside(fires, wanted - allowed, wanted + allowed, 2))
+    return tr("{fires}° (the wrong stroke)", fires=text) if abs(fires - wanted) > 180.0 else f"{text}°"

@@ -16,7 +16,7 @@ from magview.practice.state import Practice, true_firing_deg, true_readings, vie
 from magview.practice.words import side_words
 from magview.spec.frozen import frozen
 from magview.spec.language import marked, number, together, tr
-from magview.spec.units import format_length
+from magview.spec.units import MM_DIGITS, digits_beside, format_length, length_digits
 
 NEAR_FACTOR = 2.0
 """Within so many times what is allowed is nearly right."""
@@ -76,8 +76,7 @@ def _e_gap(room: Practice) -> Judged:
     told = (
         tr(
             "the edge stands {offset} mm from the mark, {allowed} mm are allowed",
-            offset=number(offset, 2),
-            allowed=number(allowed, 2),
+            **_beside("offset", offset, allowed),
         )
         if seen is not None
         else tr("the rotor stands near no mark")
@@ -112,8 +111,7 @@ def _opening(room: Practice, track: Track) -> Judged:
     told = (
         tr(
             "opens {worst} mm from the mark, {allowed} mm are allowed",
-            worst=number(worst, 2),
-            allowed=number(allowed, 2),
+            **_beside("worst", worst, allowed),
         )
         if worst < math.inf
         else tr("never opens")
@@ -147,7 +145,7 @@ def _gap(room: Practice, track: Track, every_lobe: bool) -> Judged:
     tried = {lobe: index for lobe, index in counted.items() if index is not None}
     enough = len(tried) == len(gaps) if every_lobe else bool(tried)
     how = tr(_BLADES_TRIED[every_lobe, enough, enough or bool(track.gap_why)], why=track.gap_why)
-    span = _span(gaps)
+    digits = max(length_digits(g, low, high, False) for g in gaps)
     return Judged(
         tr("{magneto}: largest gap within limits on every lobe", magneto=_cap(side_words(room, room.side)))
         if every_lobe
@@ -157,9 +155,9 @@ def _gap(room: Practice, track: Track, every_lobe: bool) -> Judged:
         enough,
         tr(
             "The largest gap is {span}, limits {low} to {high}; {how}.",
-            span=span,
-            low=format_length(low, False),
-            high=format_length(high, False),
+            span=_span(gaps, digits),
+            low=format_length(low, False, digits),
+            high=format_length(high, False, digits),
             how=how,
         ),
     )
@@ -174,14 +172,17 @@ def _bracket(track: Track, lobe: int, low: float, high: float) -> int | None:
     return max(min(wide), min(close)) if wide and close else None
 
 
-def _span(gaps: list[float]) -> str:
-    if max(gaps) - min(gaps) < 5e-4:
+def _span(gaps: list[float], digits: int) -> str:
+    least, most = (format_length(gap, False, digits) for gap in (min(gaps), max(gaps)))
+    if max(gaps) - min(gaps) < 5e-4 and digits == MM_DIGITS:
         return format_length(gaps[0], False)
-    return tr(
-        "{low} to {high} over the lobes",
-        low=format_length(min(gaps), False),
-        high=format_length(max(gaps), False),
-    )
+    return least if least == most else tr("{low} to {high} over the lobes", low=least, high=most)
+
+
+def _beside(name: str, value: float, allowed: float) -> dict[str, str]:
+    """A value and what is allowed, both to the digits that tell them apart."""
+    digits = digits_beside(value, None, allowed, 2)
+    return {name: number(value, digits), "allowed": number(allowed, digits)}
 
 
 def _contacts(room: Practice, track: Track) -> Judged:
@@ -209,7 +210,7 @@ def _disc(found: Evidence, left: Practice) -> Judged:
         proved,
         tr(
             "The disc reads {error}° at top dead centre, {allowed}° are allowed; {how}.",
-            error=number(error, 2),
+            error=number(error, digits_beside(error, None, DISC_TOLERANCE_DEG, 2)),
             allowed=number(DISC_TOLERANCE_DEG, "g"),
             how=how,
         ),
@@ -243,7 +244,8 @@ def _timing(found: Evidence, room: Practice, track: Track) -> Judged:
         told = tr("the magneto is off the engine, or never opens")
     else:
         words = _FIRES[error >= 0, abs(error) > 180.0]
-        told = tr(words, error=number(abs(error), 2), allowed=number(allowed))
+        off = number(abs(error), digits_beside(abs(error), None, allowed, 2))
+        told = tr(words, error=off, allowed=number(allowed))
     return Judged(
         tr("{magneto}: timed to the engine", magneto=_cap(side_words(room, room.side))),
         abs(error) <= allowed + 1e-9,
@@ -289,7 +291,7 @@ def _synchronised(found: Evidence, left: Practice) -> Judged:
     told = (
         tr(
             "left and right are {apart}° apart, {allowed}° are allowed",
-            apart=number(apart, 2),
+            apart=number(apart, digits_beside(apart, None, allowed, 2)),
             allowed=number(allowed, "g"),
         )
         if apart < math.inf

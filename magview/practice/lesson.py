@@ -14,7 +14,7 @@ from magview.practice import actions as do
 from magview.practice.apply import apply
 from magview.practice.exercise import Exercise
 from magview.practice.faults import begin
-from magview.practice.predicates import NEEDS, WHATS, Moment, holds
+from magview.practice.predicates import LASTING, NEEDS, WHATS, Moment, holds, stands
 from magview.practice.state import Practice
 from magview.spec.base import Model, Name, SpecError, Text
 from magview.spec.frozen import frozen
@@ -117,7 +117,7 @@ class LessonRun:
     lesson: Lesson
     practice: Practice
     at: int = 0
-    """Steps done."""
+    """Steps done, or so already when their turn came."""
 
     @property
     def step(self) -> LessonStep | None:
@@ -131,13 +131,23 @@ class LessonRun:
 
 
 def start_lesson(lesson: Lesson) -> LessonRun:
-    """A lesson at its first step."""
-    return LessonRun(lesson, begin(lesson.exercise, lesson.seed))
+    """A lesson at the first step that is not so already."""
+    room = begin(lesson.exercise, lesson.seed)
+    return LessonRun(lesson, room, _past_what_is_so(lesson, room, 0))
+
+
+def _past_what_is_so(lesson: Lesson, room: Practice, at: int) -> int:
+    """The first step from one on that a room leaves something to do in."""
+    while at < len(lesson.steps) and all(
+        u.that in LASTING and stands(u.that, room, u.what, u.value, u.within) == u.yes for u in lesson.steps[at].until
+    ):
+        at += 1
+    return at
 
 
 def take(run: LessonRun, act: do.Act) -> LessonRun:
-    """The lesson after an act, one step on where the act is what it waited for. Raises SpecError for an act that
-    cannot be done."""
+    """The lesson after an act, one step on where the act is what it waited for, and past steps that then are so
+    already. Raises SpecError for an act that cannot be done."""
     if isinstance(act, do.HandIn):
         raise SpecError(tr("a lesson is not handed in"))
     after = apply(run.practice, act)
@@ -146,4 +156,4 @@ def take(run: LessonRun, act: do.Act) -> LessonRun:
     reached = step is not None and all(
         holds(u.that, moment, u.what, u.value, u.within) == u.yes for u in step.until
     )  # fmt: skip
-    return LessonRun(run.lesson, after, run.at + reached)
+    return LessonRun(run.lesson, after, _past_what_is_so(run.lesson, after, run.at + 1) if reached else run.at)

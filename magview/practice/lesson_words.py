@@ -59,6 +59,35 @@ _PARTS = {
 }
 
 
+_TABS = {
+    "lamp-connected": "tray", "edge-square": "tray", "stop-fitted": "tray", "disc-at-zero": "tray",
+    "turned": "work", "lock-tight": "work", "clamps-tight": "work", "opening-at-mark": "work",
+    "gap-in-limits": "work", "switch-on": "work", "plug-out": "work", "chocked": "work", "plugs-out": "work",
+    "marked": "work", "nuts-tight": "work", "magneto-on": "work", "timing-in-limits": "work",
+    "wrote": "notebook",
+}  # fmt: skip
+"""Where lies what brings a condition about; turning is always in view."""
+_ACT_TABS = {
+    "try-blades": "tray", "meter-lead": "tray", "feel-compression": "tray", "turn-disc": "tray",
+    "inspect-contacts": "work", "dress-contacts": "work", "renew": "work",
+}  # fmt: skip
+
+
+def tabs_of(step: LessonStep) -> tuple[str, ...]:
+    """Where lies what a step needs: "tray", "work" or "notebook", each once, in this order."""
+    found = set()
+    for until in step.until:
+        if until.that == "act":
+            found.add(_ACT_TABS.get(until.what or "", ""))
+        elif until.that == "proved":
+            found |= {"tray", "work"}
+        elif until.that == "said":
+            found.add("" if until.what in _STEADY else "tray")
+        else:
+            found.add(_TABS.get(until.that, ""))
+    return tuple(tab for tab in ("tray", "work", "notebook") if tab in found)
+
+
 def waiting_words(until: Until) -> str:
     """What one condition of a step waits for."""
     what, value = until.what or "", until.value or 0.0
@@ -72,7 +101,7 @@ def waiting_words(until: Until) -> str:
         case "act":
             return tr("this to be done: {act}", act=what.replace("-", " "))
         case "said":
-            return tr("the answer “{answer}”", answer=tr(what))
+            return _asked_words(what)
         case "lamp-shows":
             return tr(_LAMP[what])
         case "stop-met":
@@ -89,6 +118,23 @@ def waiting_words(until: Until) -> str:
     return tr(yes if until.yes else no)
 
 
+_BLADES = ("go", "drag", "no-go")
+_STEADY = ("dark all the way round", "light all the way round")
+"""What the lamp says where nothing changes in a whole turn."""
+
+
+def _asked_words(answer: str) -> str:
+    """What an instrument is to be asked. What it says is for the learner to find, but for blades: they are picked by
+    what they shall say."""
+    if answer in _BLADES:
+        return tr("the answer “{answer}”", answer=tr(answer))
+    if answer in _STEADY:
+        return tr("the lamp to be watched all the way round")
+    if answer.endswith("ground"):
+        return tr("what the meter says")
+    return tr("what an instrument says")
+
+
 def missing(step: LessonStep, act: do.Act, before: Practice, after: Practice) -> list[str]:
     """What of a step does not hold after an act, in words."""
     moment = Moment(before, after, act)
@@ -100,6 +146,12 @@ def missing(step: LessonStep, act: do.Act, before: Practice, after: Practice) ->
 def wrong_words(step: LessonStep, act: do.Act, before: Practice, after: Practice) -> str:
     """One sentence on an act that was not what the step waits for; "" for a move on the way to it."""
     wanted = missing(step, act, before, after)
+    if isinstance(act, do.PointAt) and act.part == part_of(step):
+        return tr(
+            "That is the {part}; to click on it does nothing here. The step waits for {wanted}.",
+            part=tr(act.part),
+            wanted=together(wanted),
+        )
     if isinstance(act, do.PointAt):
         return tr("That is the {part}. The step waits for {wanted}.", part=tr(act.part), wanted=together(wanted))
     undone = _undone(step, act, before, after)
@@ -118,6 +170,18 @@ def _undone(step: LessonStep, act: do.Act, before: Practice, after: Practice) ->
 def _held(until: Until, act: do.Act, room: Practice) -> bool:
     lasting = until.that in _WORDS and until.that not in ("rotor-let-go", "contacts-seen-opening")
     return lasting and holds(until.that, Moment(room, room, act), until.what, until.value, until.within) == until.yes
+
+
+def step_done(number: int, step: LessonStep, already: bool = False) -> str:
+    """That a step, counted from 0, is done, and what to notice of it; `already`: it was so before it began."""
+    words = tr("Step {step}: so already.", step=number + 1) if already else tr("Step {step}: done.", step=number + 1)
+    return f"{words} {tr(step.done)}" if step.done else words
+
+
+def done_words(run: LessonRun, since: int) -> str:
+    """What is said of the steps done since one of them waited."""
+    steps = run.lesson.steps
+    return " ".join(step_done(n, steps[n], n > since) for n in range(since, run.at))
 
 
 def part_of(step: LessonStep) -> str:

@@ -84,9 +84,9 @@ class Moment:
 
 def holds(name: str, moment: Moment, what: str | None, value: float | None, within: float | None) -> bool:
     """Whether a predicate is true of a moment."""
-    if name in _STATES:
-        return _STATES[name](moment.after)
-    return _of_acts(name, moment, what or "", value or 0.0, within or 0.0)
+    if name in LASTING:
+        return stands(name, moment.after, what, value, within)
+    return _of_acts(name, moment, what or "")
 
 
 _STATES: dict[str, Callable[[Practice], bool]] = {
@@ -110,6 +110,27 @@ _STATES: dict[str, Callable[[Practice], bool]] = {
 }
 
 
+LASTING = frozenset({*_STATES, "lamp-shows", "rotor-near", "turned", "crank-near"})
+"""Those that a room answers by itself, whatever the act was."""
+
+
+def stands(name: str, room: Practice, what: str | None, value: float | None, within: float | None) -> bool:
+    """Whether a lasting predicate is true of a room."""
+    if name in _STATES:
+        return _STATES[name](room)
+    match name:
+        case "lamp-shows":
+            return instruments.lamp(room).plain == what
+        case "rotor-near":
+            return _rotor_away_deg(room, what or "") <= (within or 0.0)
+        case "turned":
+            turned, least = _turned_deg(room, what or ""), value or 0.0
+            return turned >= least if least >= 0 else turned <= least
+        case "crank-near":
+            return _crank_away_deg(room, value or 0.0) <= (within or 0.0)
+    raise ValueError(tr("“{name}” is no predicate", name=name))
+
+
 def _opening_at_mark(room: Practice) -> bool:
     ok = true_readings(room.bench).timing_ok
     return bool((ok[:1] if room.bench.magneto.compensated else ok).all())
@@ -120,7 +141,7 @@ def _timing_in_limits(room: Practice) -> bool:
     return engaged is not None and abs(timing_error_deg(room)) <= engaged.installation.engine.timing_tolerance_deg
 
 
-def _of_acts(name: str, moment: Moment, what: str, value: float, within: float) -> bool:
+def _of_acts(name: str, moment: Moment, what: str) -> bool:
     act, after = moment.act, moment.after
     match name:
         case "pointed-at":
@@ -134,18 +155,9 @@ def _of_acts(name: str, moment: Moment, what: str, value: float, within: float) 
         case "stop-met":
             met = after.said is not None and after.said.instrument == "stop"
             return met and moment.turned_with == (what == "with")
-        case "lamp-shows":
-            return instruments.lamp(after).plain == what
         case "contacts-seen-opening":
             lit = instruments.light(moment.before), instruments.light(after)
             return lit == (False, True) and after.bench.rotor_deg > moment.before.bench.rotor_deg
-        case "rotor-near":
-            return _rotor_away_deg(after, what) <= within
-        case "turned":
-            turned = _turned_deg(after, what)
-            return turned >= value if value >= 0 else turned <= value
-        case "crank-near":
-            return _crank_away_deg(after, value) <= within
         case "wrote":
             return isinstance(act, do.WriteReading) and act.kind == what
     raise ValueError(tr("“{name}” is no predicate", name=name))

@@ -72,8 +72,8 @@ def seen(practice: Practice) -> Seen:
         disc=instruments.disc(practice).text if engaged is not None else "",
         finger=instruments.finger(practice).text if engaged is not None else "",
         said=practice.said.line if practice.said is not None else "",
-        plate=tr("turned {plate_turned}° since you came", plate_turned=number(seat.plate_turned_deg, "+.1f")),
-        screw=tr("turned {screw_turned}° since you came", screw_turned=number(seat.screw_turned_deg, "+.0f")),
+        plate=_turned("plate", seat.plate_turned_deg, "+.1f"),
+        screw=_turned("screw", seat.screw_turned_deg, "+.0f"),
         teeth=_teeth(practice) if engaged is not None else "",
         screws=tr(_SCREWS[bench.lock_tight, bench.clamps_tight]),
         lead=_lead(practice),
@@ -125,6 +125,22 @@ def secrets(practice: Practice) -> dict[str, float]:
             }
         found |= {f"{side}.{name}": value for name, value in values.items()}
     return found
+
+
+_TURNED = {
+    ("plate", 0): marked("turned {angle}° since you came"),
+    ("plate", 1): marked("turned {angle}° since you came (with rotation)"),
+    ("plate", -1): marked("turned {angle}° since you came (against rotation)"),
+    ("screw", 0): marked("turned {angle}° since you came"),
+    ("screw", 1): marked("turned {angle}° since you came (closer)"),
+    ("screw", -1): marked("turned {angle}° since you came (wider)"),
+}
+"""By part, and by sign as it is written."""
+
+
+def _turned(part: str, degrees: float, form: str) -> str:
+    written = float(format(degrees, form))
+    return tr(_TURNED[part, (written > 0) - (written < 0)], angle=number(degrees, form))
 
 
 def _eye(practice: Practice) -> str:

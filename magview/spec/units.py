@@ -12,6 +12,9 @@ from magview.spec.language import marked, number, tr
 MM_PER_INCH = 25.4
 """[mm/in] exact: international yard and pound agreement, 1959 (NIST SP 811, appendix B)."""
 
+MM_DIGITS, INCH_DIGITS, DEG_DIGITS = 3, 4, 2
+"""Digits after the decimal sign that readings are written with."""
+
 MM_PER_THOU = MM_PER_INCH / 1000.0
 
 # Both decimal signs are taken: half of the mechanics' keyboards have a comma on the number pad.
@@ -98,21 +101,60 @@ def parse_number(text: str, unit: str = "") -> float:
     return value
 
 
-def format_length(mm: float, inches: bool) -> str:
-    """Write a length [mm] for reading: millimetres to 0.001, or inches to 0.0001."""
+_MOST_DIGITS = 11
+_HAIR = 1e-9
+"""A billionth beyond a limit is judged within it."""
+
+
+def digits_beside(value: float, low: float | None, high: float | None, digits: int, hair: float = _HAIR) -> int:
+    """How many digits to write value and limits with, so that one outside them also reads as outside.
+
+    Rounded alike, 0.2541 beside a limit of 0.254 would read as the limit itself and yet be out of limits.
+
+    Parameters
+    ----------
+    value : what is judged. low, high : its limits in the same unit, None where there is none.
+    digits : those after the decimal sign that are usual.
+    hair : how far beyond a limit is still judged within it.
+
+    Returns
+    -------
+    `digits`, or as many more as tell them apart, 11 at most.
+
+    Examples
+    --------
+    >>> digits_beside(0.25412, 0.203, 0.254, 3), digits_beside(0.2539, 0.203, 0.254, 3)
+    (4, 3)
+    """
+    for places in range(digits, _MOST_DIGITS):
+        under = low is not None and value < low - hair and round(value, places) >= round(low, places)
+        over = high is not None and value > high + hair and round(value, places) <= round(high, places)
+        if not (under or over):
+            return places
+    return _MOST_DIGITS
+
+
+def length_digits(mm: float, low: float | None, high: float | None, inches: bool) -> int:
+    """`digits_beside` for a length and its limits [mm], in the unit it is written in."""
+    unit = MM_PER_INCH if inches else 1.0
+    ends = [None if end is None else end / unit for end in (low, high)]
+    return digits_beside(mm / unit, ends[0], ends[1], INCH_DIGITS if inches else MM_DIGITS, _HAIR / unit)
+
+
+def format_length(mm: float, inches: bool, digits: int | None = None) -> str:
+    """Write a length [mm] for reading: millimetres to 0.001, or inches to 0.0001, or to so many `digits`."""
     if not math.isfinite(mm):
         return "–"
+    places = digits if digits is not None else INCH_DIGITS if inches else MM_DIGITS
     # + 0.0 turns −0.0 into 0.0.
-    return (
-        tr("{length} in", length=number(round(mm / MM_PER_INCH, 4) + 0.0, 4))
-        if inches
-        else f"{number(round(mm, 3) + 0.0, 3)} mm"
-    )
+    if inches:
+        return tr("{length} in", length=number(round(mm / MM_PER_INCH, places) + 0.0, places))
+    return f"{number(round(mm, places) + 0.0, places)} mm"
 
 
-def format_angle(deg: float, signed: bool = False) -> str:
-    """Write an angle [deg] for reading, to 0.01°; `signed` keeps the plus."""
+def format_angle(deg: float, signed: bool = False, digits: int = DEG_DIGITS) -> str:
+    """Write an angle [deg] for reading, to 0.01° or to so many `digits`; `signed` keeps the plus."""
     if not math.isfinite(deg):
         return "–"
-    rounded = round(deg, 2) + 0.0
-    return f"{number(rounded, '+.2f' if signed else 2)}°"
+    rounded = round(deg, digits) + 0.0
+    return f"{number(rounded, f'+.{digits}f' if signed else digits)}°"

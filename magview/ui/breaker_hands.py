@@ -14,7 +14,8 @@ HANDS = {"rotor": marked("rotor"), "plate": marked("backplate"), "screw": marked
 """What can be taken in hand, with its name."""
 
 GROUP_HANDS = {"rotor": "rotor", "cam": "rotor", "screw": "screw"}
-PLATE_PARTS = {"backplate", "breaker arm", "heel", "contacts", "lock screw", "pivot"}
+PLATE_PARTS = {"backplate", "breaker arm", "heel", "contacts", "lock screw", "pivot", "clamp screw"}
+"""Where a hand takes hold of the plate. A clamp screw itself stays, but whoever drags at it means the plate."""
 
 STEPS = {"rotor": 1.0, "plate": 0.25, "screw": 1.0}
 """Arrow-key and wheel steps [deg]; finer with Shift, coarser with Alt."""

@@ -66,6 +66,7 @@ class BreakerView(PictureView):
         self._outlined = ""
         self._named: frozenset[str] | None = None
         self._still: QPointF | None = None
+        self._fixed = ""
         """Where the button went down, as long as the pointer has not moved away."""
         self.snaps = numbers
         """Whether a dragged rotor catches at contacts just open, top of lobe, E-gap and neutral."""
@@ -326,6 +327,8 @@ class BreakerView(PictureView):
         self._still = event.position()
         hand = self._hand_at(event.position())
         if hand is None:
+            shape = self._picture.shape_at(self._scene_point(event.position()))
+            self._fixed = shape.part if shape is not None else ""
             return
         self.take(hand)
         self._drag = self._start_drag(hand, event.position())
@@ -339,6 +342,14 @@ class BreakerView(PictureView):
         drag = self._drag
         if self._still is not None and (event.position() - self._still).manhattanLength() > STILL_PX:
             self._still = None
+            if drag is None and self._fixed:
+                part, self._fixed = self._fixed, ""  # once for each drag
+                self._model.refused.emit(
+                    tr(
+                        "what is there ({part}) stays: drag the rotor, the backplate or the contact screw",
+                        part=tr(part),
+                    )
+                )
         if drag is None:
             if not event.buttons():
                 hand = self._hand_at(event.position())
@@ -366,6 +377,7 @@ class BreakerView(PictureView):
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
         """Let go; a rotor that is not held is now the magnet's."""
         super().mouseReleaseEvent(event)
+        self._fixed = ""
         if event.button() == Qt.MouseButton.LeftButton and self._still is not None:
             self._point_at(self._still)
         if event.button() == Qt.MouseButton.LeftButton and self._drag is not None:

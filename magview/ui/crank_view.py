@@ -40,6 +40,9 @@ _STROKES = {
     "exhaust": marked("exhaust stroke"),
 }
 
+_PLAY_DEG = 0.005
+"""Less play than this would be written 0.00°."""
+
 
 @dataclass
 class _Drag:
@@ -59,6 +62,7 @@ class CrankView(PictureView):
         self._drawing: CrankEnd | None = None
         self._now: CrankPose | None = None
         self._drag: _Drag | None = None
+        self._fitted: tuple[tuple[object, ...], str] | None = None
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMinimumSize(190, 120)
         self.setAccessibleName(tr("Crank, timing disc and piston of No. 1"))
@@ -120,15 +124,18 @@ class CrankView(PictureView):
             drop=format_length(now.drop_mm, self._inches),
         )
 
-    def _short_words(self, state: BenchState, engaged: Engaged) -> str:
+    def _short_words(self, engaged: Engaged, drop: bool = True) -> str:
         now = self._pose(engaged)
         degrees = number(abs(now.btdc_deg), 1)
         where = (
             tr("{degrees}° BTDC", degrees=degrees) if now.btdc_deg >= 0 else tr("{degrees}° ATDC", degrees=degrees)
         )
+        stroke = tr(_STROKES[now.stroke])
+        if not drop:
+            return tr("No. 1: {stroke}, {where}", stroke=stroke, where=where)
         return tr(
             "No. 1: {stroke}, {where}, piston {drop} down",
-            stroke=tr(_STROKES[now.stroke]),
+            stroke=stroke,
             where=where,
             drop=format_length(now.drop_mm, self._inches),
         )
@@ -141,17 +148,56 @@ class CrankView(PictureView):
         return f"{tr('Propeller end')} · {way}"
 
     def _foot(self) -> str:
+        """All there is to say; what of it stands on the picture depends on the room."""
+        return self._foots()[0]
+
+    def _foots(self) -> tuple[str, ...]:
+        """What is said along the lower edge, from all of it to the least that must be: the warning comes first."""
         engaged = self._model.state.engaged
         if engaged is None or self._drawing is None:
-            return ""
+            return ("",)
         if not self.numbers:
-            return tr("No. 1 cut open. Its stroke is felt at the plug hole.")
-        words = self._short_words(self._model.state, engaged)
-        if engaged.play_deg > 0.005:
+            return (tr("No. 1 cut open. Its stroke is felt at the plug hole."),)
+        words, where = self._short_words(engaged), self._short_words(engaged, drop=False)
+        rod = () if self._drawing.true_rod else (tr("rod drawn on the crank pin"),)
+        choices: list[tuple[str, ...]] = [(words, *rod), (where, *rod), (where,)]
+        if engaged.play_deg > _PLAY_DEG:
             play = number(engaged.play_deg, 2)
-            play_words = tr("approached against rotation, play of {play}° of rotor not taken up", play=play)
-            words = f"{words}; {play_words}"
-        return words if self._drawing.true_rod else f"{words}; {tr('rod drawn on the crank pin')}"
+            warning = tr("Approached against rotation, play of {play}° of rotor not taken up", play=play)
+            short = tr("Against rotation: play of {play}° not taken up", play=play)
+            choices = [*((warning, *parts) for parts in choices), (short, where), (warning,), (short,)]
+        return tuple("; ".join(parts) for parts in choices)
+
+    def shown_foot(self) -> str:
+        """The most of it that leaves the picture its room; never nothing: the last is cut short with its dots."""
+        port = self.viewport()
+        key = (self._model.state, self._inches, self.numbers, port.width(), port.height(), self.font().key())
+        if self._fitted is None or self._fitted[0] != key:
+            self._fitted = key, self._fitting(max(0.24 * port.height(), self.words_height("M")))
+        return self._fitted[1]
+
+    def _fitting(self, room: float) -> str:
+        choices = self._foots()
+        for text in choices:
+            if self.words_height(text) <= room:
+                return text
+        words = choices[-1].split()
+        while len(words) > 1 and self.words_height(" ".join(words) + " …") > room:
+            words.pop()
+        return " ".join(words) + " …"
+
+    def foot_height(self, text: str) -> float:
+        """Height of the words along the lower edge [px]."""
+        return self.words_height(self.shown_foot()) if text else 0.0
+
+    def paint_foot(self, painter: QPainter, text: str) -> None:
+        """As much as there is room for along the lower edge; all of it on the pointer."""
+        if self.viewport().toolTip() != text:
+            self.viewport().setToolTip(text)
+        engaged = self._model.state.engaged
+        warns = self.numbers and engaged is not None and engaged.play_deg > _PLAY_DEG
+        painter.setPen(QColor(self._theme.text if warns else self._theme.faint))
+        self._paint_block(painter, self.shown_foot(), Qt.AlignmentFlag.AlignBottom)
 
     def fit(self) -> None:
         """Show the whole picture in the room there is."""

@@ -29,6 +29,8 @@ class PageView(QTextBrowser):
         self.document().setDocumentMargin(_MARGIN)
         self.setLineWrapMode(QTextBrowser.LineWrapMode.FixedPixelWidth)
         self.zoom = 100
+        self._anchor = ""
+        self.verticalScrollBar().actionTriggered.connect(self._scrolled)
         self._fit_soon = QTimer(self)
         self._fit_soon.setSingleShot(True)
         self._fit_soon.setInterval(_FIT_MS)
@@ -36,9 +38,55 @@ class PageView(QTextBrowser):
 
     def show_page(self, page: Page, style: str) -> None:
         """Show a page from its top."""
+        self._anchor = ""
         self.document().setDefaultStyleSheet(style)
         self.setHtml(page_html(page, Way(partial(_full, page.name), str, str, framed=True)))
         self.fit_pictures()
+
+    def go_to(self, anchor: str) -> None:
+        """Show a section from its heading, or the page from its top.
+
+        What is above it may still change its height, as the window is shown or the pictures get their sizes; until
+        somebody scrolls, the heading stays where it is asked for.
+        """
+        self._anchor = anchor
+        self._stay()
+        if not anchor:
+            self.verticalScrollBar().setValue(0)
+
+    def scroll_to(self, value: int) -> None:
+        """Show the page as far down as it was [px]."""
+        self._anchor = ""
+        self.verticalScrollBar().setValue(value)
+
+    def _stay(self) -> None:
+        if not self._anchor:
+            return
+        top = self._top_of(self._anchor)
+        frame = self.document().rootFrame()
+        form = frame.frameFormat()
+        # The last sections of a page come to the top too: there is blank paper below them.
+        short = top - (self.document().size().height() - form.bottomMargin() + _MARGIN - self.viewport().height())
+        below = _MARGIN + max(0.0, short)
+        if abs(below - form.bottomMargin()) >= 1.0:
+            form.setBottomMargin(below)
+            frame.setFrameFormat(form)
+        self.scrollToAnchor(self._anchor)
+
+    def _top_of(self, anchor: str) -> float:
+        """How far down a heading stands [px]; 0 if there is none."""
+        block = self.document().begin()
+        while block.isValid():
+            it = block.begin()
+            while not it.atEnd():
+                if anchor in it.fragment().charFormat().anchorNames():
+                    return self.document().documentLayout().blockBoundingRect(block).top()
+                it += 1
+            block = block.next()
+        return 0.0
+
+    def _scrolled(self, action: int) -> None:
+        self._anchor = ""
 
     def loadResource(self, kind: int, name: QUrl | str) -> Any:
         """Pictures of the guide, ``name?width`` made that wide [px]; anything else is not there."""
@@ -64,6 +112,7 @@ class PageView(QTextBrowser):
         """Lines as long as there is room, but not longer than can be read."""
         longest = _LINE * self.fontMetrics().averageCharWidth() + 2 * _MARGIN
         self.setLineWrapColumnOrWidth(min(self.viewport().width(), longest))
+        self._stay()
 
     def fit_pictures(self) -> None:
         """Give pictures their size at this zoom, or the width there is."""
@@ -89,6 +138,7 @@ class PageView(QTextBrowser):
                         cursor.setCharFormat(form)
                 it += 1
             block = block.next()
+        self._stay()
 
 
 def _full(here: str, target: str) -> str:

@@ -178,10 +178,7 @@ class GuideWindow(QMainWindow):
         if fresh:
             self.page.show_page(page, self._style())
             self.find_bar.says.clear()
-        if anchor:
-            self.page.scrollToAnchor(anchor)
-        else:
-            self.page.verticalScrollBar().setValue(0)
+        self.page.go_to(anchor)
         self.setWindowTitle(tr("{page} – guide – magview", page=page.title))
         self._show_history()
         self._mark_contents()
@@ -200,7 +197,7 @@ class GuideWindow(QMainWindow):
         given.append((self.address, self.page.verticalScrollBar().value()))
         address, scrolled = taken.pop()
         self.go_to(address, remember=False)
-        self.page.verticalScrollBar().setValue(scrolled)
+        self.page.scroll_to(scrolled)
 
     def _show_history(self) -> None:
         self.back_action.setEnabled(bool(self._past))
@@ -296,7 +293,7 @@ class GuideWindow(QMainWindow):
                 at = self.page.verticalScrollBar().value()
                 self.page.setTextCursor(found)
                 if not self.page.viewport().rect().contains(self.page.cursorRect(found)):
-                    self.page.verticalScrollBar().setValue(at)
+                    self.page.scroll_to(at)
                 return
 
     def escape(self) -> None:
@@ -350,7 +347,7 @@ class GuideWindow(QMainWindow):
         if event.type() in (kinds.PaletteChange, kinds.ApplicationPaletteChange) and self._coloured != self._theme():
             at = self.page.verticalScrollBar().value()
             self.page.show_page(pages()[self.address.partition("#")[0]], self._style())
-            self.page.verticalScrollBar().setValue(at)
+            self.page.scroll_to(at)
             self.search_now()
         elif event.type() == kinds.ApplicationFontChange:
             self.set_zoom(self.page.zoom)

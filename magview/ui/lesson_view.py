@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Signal
-from PySide6.QtGui import QFont
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QListWidget, QListWidgetItem, QPushButton, QVBoxLayout
+from PySide6.QtCore import QRect, Qt, Signal
+from PySide6.QtGui import QFont, QResizeEvent
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QListWidget, QListWidgetItem, QPushButton, QVBoxLayout
 
-from magview.practice.actions import Act
-from magview.practice.lesson_words import learnt, part_of, wrong_words
+from magview.practice.actions import Act, PointAt
+from magview.practice.lesson import LessonStep
+from magview.practice.lesson_words import done_words, learnt, part_of, step_done, tabs_of, waiting_words, wrong_words
 from magview.practice.state import Practice
-from magview.spec.language import tr
-from magview.ui.practice_controls import PracticePanel, wrapped
+from magview.spec.language import together, tr
+from magview.ui.practice_controls import TABS, PracticePanel, Reserved, wrapped
 from magview.ui.practice_model import LessonModel
 from magview.ui.style import tint
 from magview.ui.theme import Theme
@@ -25,7 +26,7 @@ class LessonStrip(PracticePanel):
     def __init__(self, model: LessonModel, theme: Theme) -> None:
         super().__init__(model, theme)
         self._lesson = model
-        self._wrong, self._noticed = "", ""
+        self._wrong, self._noticed, self._roomy = "", "", True
         outer = QVBoxLayout(self)
         outer.setContentsMargins(8, 4, 8, 4)
         frame = QFrame()
@@ -33,7 +34,11 @@ class LessonStrip(PracticePanel):
         outer.addWidget(frame)
         column = QVBoxLayout(frame)
         column.setSpacing(2)
-        self.title, self.words, self.answer = wrapped(), wrapped(), wrapped()
+        edges = (outer.contentsMargins(), column.contentsMargins())
+        self._aside = sum(m.left() + m.right() for m in edges) + 2 * frame.frameWidth()
+        self.title, self.words, self.answer = wrapped(), Reserved(1), Reserved(1)
+        # What came of the last act stands before what is to be done next.
+        column.addWidget(self.answer)
         row = QHBoxLayout()
         row.addWidget(self.title, 1)
         self.hint = QPushButton(tr("A hint"))
@@ -41,19 +46,21 @@ class LessonStrip(PracticePanel):
         self.hint.clicked.connect(self._tell)
         row.addWidget(self.hint)
         column.addLayout(row)
-        for label in (self.words, self.answer):
-            column.addWidget(label)
+        column.addWidget(self.words)
+        for label, edge in ((self.words, Qt.AlignmentFlag.AlignTop), (self.answer, Qt.AlignmentFlag.AlignBottom)):
+            label.setAlignment(edge | Qt.AlignmentFlag.AlignLeft)
         self.title.setAccessibleName(tr("Step"))
         self.answer.setAccessibleName(tr("What came of it"))
         self._show()
 
     def _acted(self, act: Act, new: Practice, old: Practice) -> None:
         run = self._lesson.run
-        last = run.lesson.steps[run.at - 1] if run.at else None
         if run.at != self._at:
-            self._wrong, self._noticed = "", (last.done if last is not None else "")
+            self._wrong, self._noticed = "", done_words(run, self._at)
         elif run.step is not None:
             self._wrong = wrong_words(run.step, act, old, new)
+            if self._wrong and isinstance(act, PointAt):  # looked for in the picture: it lies elsewhere
+                self._wrong = f"{self._wrong} {_where(run.step)}".rstrip()
         self._show()
 
     def _refused(self, sentence: str) -> None:
@@ -78,10 +85,9 @@ class LessonStrip(PracticePanel):
                     title=tr(step.title),
                 )
             )
-            self.words.setText(tr(step.text))
-            noticed = f"✓ {tr(self._noticed)}" if self._noticed else (tr("✓ Done.") if run.at else "")
-            self.answer.setText(f"✗ {self._wrong}" if self._wrong else noticed)
-        self.answer.setVisible(bool(self.answer.text()))
+            self.words.setText(_text(step))
+            told = f"✓ {self._noticed}" if self._noticed else ""
+            self.answer.setText(f"✗ {self._wrong}" if self._wrong else told)
         self.hint.setVisible(step is not None and bool(step.hint))
         self.part.emit(self.step_part())
         self.show_practice(run.practice)
@@ -96,10 +102,54 @@ class LessonStrip(PracticePanel):
         tint(self.title, self.theme.text, bold=True)
         tint(self.answer, self.theme.bad if self._wrong else self.theme.good, bold=False)
 
+    def keep_room(self, roomy: bool) -> None:
+        """So many lines as the longest step and what may be said of it take: what is below stays where it is.
+
+        A small window has not the room, and keeps one line.
+        """
+        self._roomy = roomy
+        steps = self._lesson.run.lesson.steps
+        wide = self.width() - self._aside  # the labels may not have been laid out anew yet
+        self.words.reserve(_lines(self.words, wide, [_text(s) for s in steps]) if roomy else 1)
+        said = [text for i, step in enumerate(steps) for text in self._said_of(i, step)]
+        self.answer.reserve(_lines(self.answer, wide, said) if roomy else 1)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Lines of another width are others in number."""
+        super().resizeEvent(event)
+        self.keep_room(self._roomy)
+
+    @staticmethod
+    def _said_of(number: int, step: LessonStep) -> tuple[str, str]:
+        waits = tr("Not yet. The step waits for {wanted}.", wanted=together([waiting_words(u) for u in step.until]))
+        return f"✓ {step_done(number, step)}", f"✗ {waits}"
+
     def _tell(self) -> None:
         step = self._lesson.run.step
         if step is not None:
-            self.words.setText(f"{tr(step.text)}\n{tr('Hint: {hint}', hint=tr(step.hint))}")
+            self.words.setText(f"{_text(step)}\n{tr('Hint: {hint}', hint=tr(step.hint))}")
+
+
+def _text(step: LessonStep) -> str:
+    """What to do, and where lies what it needs."""
+    return f"{tr(step.text)} {_where(step)}".rstrip()
+
+
+def _where(step: LessonStep) -> str:
+    tabs = [tr("“{tab}”", tab=tr(TABS[tab]).replace("&", "")) for tab in tabs_of(step)]
+    if not tabs:
+        return ""
+    if len(tabs) == 1:
+        return tr("What it needs is on the tab {tab}.", tab=tabs[0])
+    return tr("What it needs is on the tabs {tabs}.", tabs=together(tabs))
+
+
+def _lines(label: QLabel, width: int, texts: list[str]) -> int:
+    """Lines that the longest of some texts takes in a label so wide [px]."""
+    metrics, wide = label.fontMetrics(), QRect(0, 0, max(width, 1), 10_000)
+    flags = int(Qt.AlignmentFlag.AlignLeft) | int(Qt.TextFlag.TextWordWrap)
+    tallest = max(metrics.boundingRect(wide, flags, text).height() for text in texts)
+    return max(1, round(tallest / metrics.lineSpacing()))
 
 
 class LessonPanel(PracticePanel):

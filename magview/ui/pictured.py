@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+from contextlib import contextmanager
 from itertools import count
 
 from PySide6.QtCore import QObject, Signal
@@ -19,6 +21,8 @@ class Pictured(QObject):
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self._gestures = count(1)
+        self.asker: QObject | None = None
+        """The control whose wish is being tried: a refusal is told beside it. None for a picture's own."""
 
     @property
     def state(self) -> BenchState:
@@ -28,6 +32,15 @@ class Pictured(QObject):
     def send(self, action: Action, gesture: object = None) -> bool:
         """Take an action; False, with `refused` emitted, where it cannot be taken."""
         raise NotImplementedError
+
+    @contextmanager
+    def asked_by(self, control: QObject) -> Iterator[None]:
+        """What is sent or refused meanwhile was asked for by a control."""
+        self.asker = control
+        try:
+            yield
+        finally:
+            self.asker = None
 
     def gesture(self) -> int:
         """A name for one drag or one run: what is sent with it is one step of the history."""

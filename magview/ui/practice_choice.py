@@ -25,6 +25,8 @@ from magview.spec.frozen import frozen
 from magview.spec.language import number, tr
 from magview.ui.practice_controls import wrapped
 
+MOST_LETTERS = 120
+"""Of a trainee's name."""
 _MOST_CODE = 2**53 - 1
 
 
@@ -43,7 +45,7 @@ class Choice(QDialog):
     begun = Signal(object)
     """What was chosen, as `Chosen`."""
 
-    def __init__(self, lessons: bool, parent: QWidget | None = None) -> None:
+    def __init__(self, lessons: bool, parent: QWidget | None = None, trainee: str = "") -> None:
         super().__init__(parent)
         self.setWindowTitle(tr("Lessons") if lessons else tr("New exercise"))
         layout = QVBoxLayout(self)
@@ -57,8 +59,9 @@ class Choice(QDialog):
         layout.addWidget(self.list, 1)
         layout.addWidget(self.about)
         form = QFormLayout()
-        self.trainee, self.code = QLineEdit(), QLineEdit()
-        self.trainee.setMaxLength(120)
+        form.setHorizontalSpacing(12)
+        self.trainee, self.code = QLineEdit(trainee), QLineEdit()
+        self.trainee.setMaxLength(MOST_LETTERS)
         self.trainee.setPlaceholderText(tr("kept in the attempt's file"))
         self.code.setPlaceholderText(tr("left empty: drawn at random; the same code gives the same faults"))
         if not lessons:

@@ -4,15 +4,20 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+from PySide6.QtCore import QEvent
 from PySide6.QtWidgets import QApplication, QCheckBox, QHBoxLayout, QLabel, QPushButton, QWidget
 
 from magview.practice.actions import Act
 from magview.practice.state import Practice
-from magview.spec.language import number, tr
+from magview.spec.language import marked, number, tr
+from magview.ui.callout import Callout
 from magview.ui.inputs import AngleSpin
 from magview.ui.picture_view import step_factor
 from magview.ui.practice_model import PracticeModel
 from magview.ui.theme import Theme
+
+TABS = {"tray": marked("&2 Tray"), "work": marked("&3 Work"), "notebook": marked("&4 Notebook")}
+"""What the tabs beside the pictures are called, but for the first."""
 
 
 class PracticePanel(QWidget):
@@ -22,6 +27,7 @@ class PracticePanel(QWidget):
         super().__init__()
         self.model, self.theme = model, theme
         self._checks: list[ActCheck] = []
+        self.callout = Callout(self, model)
         model.acted.connect(self._acted)
         model.refused.connect(self._refused)
 
@@ -74,7 +80,8 @@ class ActCheck(QCheckBox):
         self.setChecked(self._is_on(practice))
 
     def _clicked(self, on: bool) -> None:
-        self._model.do(self._act(on))
+        with self._model.asked_by(self):
+            self._model.do(self._act(on))
 
 
 class ActButton(QPushButton):
@@ -87,7 +94,8 @@ class ActButton(QPushButton):
         self.clicked.connect(self._clicked)
 
     def _clicked(self) -> None:
-        self._model.do(self._act())
+        with self._model.asked_by(self):
+            self._model.do(self._act())
 
 
 class AmountSpin(AngleSpin):
@@ -140,6 +148,30 @@ class ByRow(QWidget):
     def _go(self, way: float) -> None:
         self.amount.interpretText()
         self._turn(way * self.amount.exact * step_factor(QApplication.keyboardModifiers()))
+
+
+class Reserved(QLabel):
+    """A label of several lines that keeps the room for so many, whatever it says."""
+
+    def __init__(self, lines: int) -> None:
+        super().__init__()
+        self._lines = lines
+        self.setWordWrap(True)
+        self._reserve()
+
+    def reserve(self, lines: int) -> None:
+        """Keep room for another number of lines."""
+        self._lines = lines
+        self._reserve()
+
+    def _reserve(self) -> None:
+        self.setMinimumHeight(self._lines * self.fontMetrics().lineSpacing())
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Type of another size needs other room."""
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.FontChange:
+            self._reserve()
 
 
 def wrapped(text: str = "") -> QLabel:

@@ -12,7 +12,6 @@ from PySide6.QtWidgets import (
     QLineEdit,
     QListWidget,
     QPushButton,
-    QSpinBox,
     QVBoxLayout,
 )
 
@@ -23,7 +22,7 @@ from magview.practice.state import Practice
 from magview.spec.base import SpecError
 from magview.spec.language import marked, tr
 from magview.spec.units import parse_angle_deg, parse_length_mm
-from magview.ui.inputs import QuietCombo
+from magview.ui.inputs import QuantitySpin, QuietCombo
 from magview.ui.practice_controls import PracticePanel
 from magview.ui.practice_model import PracticeModel
 from magview.ui.theme import Theme
@@ -51,6 +50,31 @@ _HINTS = {
 }
 
 
+class LobeSpin(QuantitySpin):
+    """A lobe by its number. What is none is refused in a sentence; Qt's own field would swallow its letters."""
+
+    def __init__(self, lobes: int) -> None:
+        self._lobes = lobes
+        super().__init__(self._read, 1.0)
+        self.setRange(1.0, lobes)
+        self.show_value(1.0)
+
+    def _read(self, text: str) -> float:
+        if not (text.strip().isdecimal() and 1 <= int(text) <= self._lobes):
+            raise SpecError(
+                tr(
+                    "“{text}” is not a lobe: write a whole number from 1 to {lobes} here, and the reading below",
+                    text=text.strip()[:40],
+                    lobes=self._lobes,
+                )
+            )
+        return float(int(text))
+
+    def textFromValue(self, value: float) -> str:
+        """A whole number."""
+        return f"{value:.0f}"
+
+
 class NotebookPanel(PracticePanel):
     """A line to write, and what has been written."""
 
@@ -69,8 +93,8 @@ class NotebookPanel(PracticePanel):
             self.side.addItem(tr("Left magneto") if side == "left" else tr("Right magneto"), side)
         for fault in get_args(LeadFault):
             self.lead.addItem(tr(_LEADS[fault]), fault)
-        self.lobe = QSpinBox()
-        self.lobe.setRange(1, len(model.practice.bench.magneto.cam.lobe_peaks_deg))
+        self.lobe = LobeSpin(len(model.practice.bench.magneto.cam.lobe_peaks_deg))
+        self.lobe.said.connect(self._refuse)
         self.value = QLineEdit()
         self.value.setMaxLength(400)
         self.value.returnPressed.connect(self._write)
@@ -119,7 +143,7 @@ class NotebookPanel(PracticePanel):
 
     def _kind_chosen(self, index: int) -> None:
         kind = self.kind.currentData()
-        self._form.setRowVisible(self.lobe, kind == "gap")
+        self.lobe.setEnabled(kind == "gap")  # its row stays, so that nothing moves under the hand
         self._form.setRowVisible(self.lead, kind == "lead")
         self._form.setRowVisible(self.value, kind != "lead")
         self.value.setPlaceholderText(tr(_HINTS[kind]) if kind in _HINTS else "")
@@ -130,7 +154,7 @@ class NotebookPanel(PracticePanel):
         try:
             act = self._act(kind, text)
         except SpecError as error:
-            self._say(f"{str(error)[0].upper()}{str(error)[1:]}.")
+            self._refuse(str(error))
             return
         if self.model.do(do.WriteReading(act.kind, act.value, side, act.text, act.lobe)):
             self._say("")
@@ -148,10 +172,13 @@ class NotebookPanel(PracticePanel):
             case "opening":
                 return do.WriteReading("opening", parse_length_mm(text))
             case "gap":
-                return do.WriteReading("gap", parse_length_mm(text), lobe=self.lobe.value())
+                return do.WriteReading("gap", parse_length_mm(text), lobe=round(self.lobe.exact))
             case "firing":
                 return do.WriteReading("firing", parse_angle_deg(text))
         return do.WriteReading("disc-zero", parse_angle_deg(text))
+
+    def _refuse(self, sentence: str) -> None:
+        self._say(f"{sentence[0].upper()}{sentence[1:]}.")
 
     def _say(self, sentence: str) -> None:
         self.unread.setText(sentence)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import contextlib
+import json
 from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -14,14 +16,17 @@ from magview.practice.attempt import Attempt, Session, dump_attempt, read_attemp
 from magview.practice.exercise import Exercise
 from magview.practice.lesson import Lesson, start_lesson
 from magview.spec.base import SpecError
+from magview.spec.files import read_json, write_text
 from magview.spec.language import marked, tr
 from magview.ui.asking import ACCEPT, DESTROY, ask, refuse
-from magview.ui.practice_choice import Choice, Chosen
+from magview.ui.practice_choice import MOST_LETTERS, Choice, Chosen
 from magview.ui.practice_model import AttemptModel, LessonModel, PracticeModel
 from magview.ui.practice_window import PracticeWindow
 
 if TYPE_CHECKING:
     from magview.ui.window import MainWindow
+
+_NAME = "trainee.json"
 
 ATTEMPTS = marked("Attempts (*.json);;All files (*)")
 
@@ -39,10 +44,11 @@ class PracticeRoom(QObject):
         self._window, self._folder = window, folder
         self.windows: list[PracticeWindow] = []
         """Those that are open."""
+        self._trainee = self._recall()
 
     def choose(self, lessons: bool) -> Choice:
         """Show what there is; what is chosen begins."""
-        choice = Choice(lessons, self._window)
+        choice = Choice(lessons, self._window, self._trainee)
         choice.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         choice.begun.connect(self._begun)
         choice.open()
@@ -52,7 +58,29 @@ class PracticeRoom(QObject):
         if isinstance(chosen.item, Lesson):
             self.begin_lesson(chosen.item)
         else:
+            self._remember(chosen.trainee)
             self.begin(chosen.item, chosen.code, chosen.trainee)
+
+    def _recall(self) -> str:
+        """The name last given here; "" where there is none."""
+        if self._folder is None:
+            return ""
+        try:
+            data = read_json(self._folder / _NAME)
+        except SpecError:
+            return ""
+        name = data.get("trainee") if isinstance(data, dict) else None
+        return name[:MOST_LETTERS] if isinstance(name, str) and name.isprintable() else ""
+
+    def _remember(self, trainee: str) -> None:
+        """Keep the name for the next exercise; where that cannot be, it is asked for again."""
+        if trainee == self._trainee:
+            return
+        self._trainee = trainee
+        if self._folder is not None:
+            with contextlib.suppress(SpecError, OSError):
+                self._folder.mkdir(parents=True, exist_ok=True)
+                write_text(self._folder / _NAME, json.dumps({"trainee": trainee}, ensure_ascii=False))
 
     def begin(self, exercise: Exercise, code: int, trainee: str = "") -> PracticeWindow | None:
         """Open a window on an exercise as found."""

@@ -25,7 +25,7 @@ from magview.practice.state import Practice
 from magview.spec.language import marked, tr
 from magview.ui.inputs import QuietCombo
 from magview.ui.picture_view import step_factor
-from magview.ui.practice_controls import AmountSpin, PracticePanel, wrapped
+from magview.ui.practice_controls import AmountSpin, PracticePanel, Reserved, wrapped
 from magview.ui.practice_model import PracticeModel
 from magview.ui.style import tint
 from magview.ui.theme import Theme
@@ -114,7 +114,8 @@ class SightBox(PracticePanel):
         form.setVerticalSpacing(2)
         tray, engine = model.practice.exercise.tray, model.practice.bench.engaged is not None
         self.lamp, self.lamp_words = Lamp(theme), QLabel()
-        self.edge, self.disc, self.finger, self.said = (wrapped() for _ in range(4))
+        self.edge, self.said = Reserved(1), Reserved(1)
+        self.disc, self.finger = wrapped(), wrapped()
         lamp = QHBoxLayout()
         lamp.setSpacing(8)
         lamp.addWidget(self.lamp)
@@ -141,6 +142,11 @@ class SightBox(PracticePanel):
         self.finger.setText(now.finger)
         self.said.setText(now.said or "–")
         tint(self.said, self.theme.text, bold=bool(now.said))
+
+    def keep_room(self, roomy: bool) -> None:
+        """Two lines for those that may say so much, so that nothing below moves; a small window has not the room."""
+        for label in (self.edge, self.said):
+            label.reserve(2 if roomy else 1)
 
     def set_theme(self, theme: Theme) -> None:
         """Change colours."""
@@ -241,10 +247,12 @@ class TurningBox(PracticePanel):
         return HoldRotor() if on else do.LetGo()
 
     def _against(self) -> None:
-        self._turn(False)
+        with self.model.asked_by(self.against):
+            self._turn(False)
 
     def _with(self) -> None:
-        self._turn(True)
+        with self.model.asked_by(self.with_):
+            self._turn(True)
 
     def _turn(self, forward: bool) -> None:
         self.amount.interpretText()

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFormLayout, QGroupBox, QPushButton, QVBoxLayout
 
 from magview.practice.paper import goal_words, paper_lines
@@ -46,6 +47,10 @@ class TaskPanel(PracticePanel):
         layout.addWidget(guide)
         self._hints, self._told = exercise.hints, 0
         self.hint, self.hints = QPushButton(), wrapped()
+        self.hints.setAccessibleName(tr("Hints"))
+        self.hints.setTextInteractionFlags(
+            Qt.TextInteractionFlag.TextSelectableByMouse | Qt.TextInteractionFlag.TextSelectableByKeyboard
+        )
         self.hint.setAutoDefault(False)
         self.hint.clicked.connect(self._tell)
         layout.addWidget(self.hint)
@@ -77,5 +82,7 @@ class TaskPanel(PracticePanel):
         else:
             words = tr("A hi&nt ({left} left)" if self._told == 0 else "Another hi&nt ({left} left)", left=left)
         self.hint.setText(words)
-        self.hint.setEnabled(left > 0)
         self.hints.setVisible(self._told > 0)
+        if left == 0 and self.hint.hasFocus():
+            self.hints.setFocus()  # a button put out of use would hand the keyboard on, down to Hand in
+        self.hint.setEnabled(left > 0)

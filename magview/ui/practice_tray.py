@@ -88,7 +88,8 @@ class BladeBox(QGroupBox):
         self.try_them.setEnabled(bool(picked))
 
     def _try(self) -> None:
-        self._model.do(do.TryBlades(self.picked, self.kind))
+        with self._model.asked_by(self.try_them):
+            self._model.do(do.TryBlades(self.picked, self.kind))
 
     def _put_back(self) -> None:
         for button in self.blades.values():
@@ -190,4 +191,5 @@ class TrayPanel(PracticePanel):
         self.model.do(do.Sight(float(value)))
 
     def _turn_disc(self, by_deg: float) -> None:
-        self.model.do(do.TurnDisc(by_deg))
+        with self.model.asked_by(self.disc):
+            self.model.do(do.TurnDisc(by_deg))

@@ -32,7 +32,7 @@ from magview.ui.debrief_view import DebriefView
 from magview.ui.lesson_view import LessonPanel, LessonStrip
 from magview.ui.panes import TallPanel
 from magview.ui.picture_view import PictureView
-from magview.ui.practice_controls import PracticePanel
+from magview.ui.practice_controls import TABS, PracticePanel
 from magview.ui.practice_menus import PracticeMenus
 from magview.ui.practice_model import AttemptModel, LessonModel, PracticeModel
 from magview.ui.practice_notebook import NotebookPanel
@@ -45,6 +45,8 @@ from magview.ui.theme import Theme
 from magview.ui.tongue import language
 
 _KEEP_MS = 1000
+_ROOMY = 600
+"""From this height on [px] words keep the room of the longest they may be."""
 _PROJECTED = 1.6
 """Lines on a projector, against the desk."""
 
@@ -105,7 +107,7 @@ class PracticeWindow(QMainWindow):
         self.panels: tuple[PracticePanel, ...] = (first, self.tray, self.work, self.notebook)
         self.tabs = QTabWidget()
         self.tabs.setDocumentMode(True)
-        titles = (tr("&1 Lesson") if teaches else tr("&1 Task"), tr("&2 Tray"), tr("&3 Work"), tr("&4 Notebook"))
+        titles = (tr("&1 Lesson") if teaches else tr("&1 Task"), *(tr(title) for title in TABS.values()))
         for panel, title in zip(self.panels, titles, strict=True):
             pane = TallPanel(lambda panel=panel: panel)  # type: ignore[misc]
             pane.panel()
@@ -164,6 +166,9 @@ class PracticeWindow(QMainWindow):
     def _share(self) -> None:
         if self.debrief is not None:  # the room is gone
             return
+        self.sight.keep_room(self.height() >= _ROOMY)
+        if self.strip is not None:
+            self.strip.keep_room(self.height() >= _ROOMY)
         needed = self._side.minimumSizeHint().width()
         self.split.setSizes([max(0, self.split.width() - needed), needed])
 

@@ -123,10 +123,12 @@ class WorkPanel(PracticePanel):
         self.teeth.setText(f"{now.teeth[:1].upper()}{now.teeth[1:]}.")
 
     def _turn_screw(self, by_deg: float) -> None:
-        self.model.do(do.TurnScrew(by_deg))
+        with self.model.asked_by(self.screw):
+            self.model.do(do.TurnScrew(by_deg))
 
     def _turn_plate(self, by_deg: float) -> None:
-        self.model.do(do.TurnPlate(by_deg))
+        with self.model.asked_by(self.plate):
+            self.model.do(do.TurnPlate(by_deg))
 
 
 class _Tooth:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from functools import reduce
+from functools import partial
 
 from PySide6.QtCore import QEvent, Qt, Signal
 from PySide6.QtWidgets import (
@@ -33,14 +33,15 @@ from magview.bench.actions import (
     TurnRotor,
     TurnScrew,
 )
+from magview.bench.advised import Advised, advised, advised_words
 from magview.bench.apply import ROTOR_LIMIT_DEG
 from magview.bench.events import KINDS
 from magview.bench.state import BenchState, readings, same_but_worn
 from magview.bench.verdict import faults, judged_words, mark_words, never_words
-from magview.bench.words import setting_moves
-from magview.physics.setting import Adjustment, Readings, internal_timing
+from magview.physics.setting import Readings
 from magview.spec.language import marked, number, tr
-from magview.spec.units import format_angle, format_length
+from magview.spec.units import format_angle, format_length, length_digits
+from magview.ui.callout import Callout
 from magview.ui.inputs import AngleSpin, LengthSpin, QuietCombo
 from magview.ui.model import BenchModel
 from magview.ui.style import tint
@@ -73,7 +74,7 @@ class SettingPanel(QWidget):
     def __init__(self, model: BenchModel, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._model, self._theme, self._inches = model, theme, False
-        self._adjustment: Adjustment | None = None
+        self._advised: Advised | None = None
         self._cells: list[list[QTableWidgetItem]] = []
         layout = QVBoxLayout(self)
         layout.setContentsMargins(8, 4, 8, 4)
@@ -83,6 +84,7 @@ class SettingPanel(QWidget):
         layout.addWidget(self._build_lobes())
         layout.addWidget(caution())
         layout.addStretch(1)
+        self.callout = Callout(self, model)
         self._placed(model.state)
         self.show_state(model.state)
         model.changed.connect(self.show_state)
@@ -97,16 +99,21 @@ class SettingPanel(QWidget):
         self.screw = AngleSpin(1.0, -1.0, 1.0)
         self.rotor.setToolTip(tr("From the neutral before No. 1 fires, positive as it turns in service"))
         self.plate.setToolTip(tr("Positive with cam rotation; it stops at the end of its slot"))
-        self.screw.setToolTip(tr("Positive brings the contacts closer"))
+        self.screw.setToolTip(
+            tr(
+                "Positive brings the contacts closer. Dragged in the picture it follows one to one from 40 pixels "
+                "out; at its head about a sixth, for fine setting"
+            )
+        )
         self.hold = QCheckBox(tr("Hol&d"))
         self.hold.setToolTip(tr("Let go, and the magnet pulls the rotor to where it wants it"))
         self.hold.clicked.connect(self._hold_clicked)
         to_e_gap = QPushButton(tr("To the E-gap"))
         to_e_gap.clicked.connect(self._to_e_gap)
-        opens = QPushButton(tr("To &opening"))
+        opens = self.to_opening = QPushButton(tr("To &opening"))
         opens.clicked.connect(self._to_opening)
         self.plate_range, self.screw_range = QLabel(), QLabel()
-        self.clamps, self.lock = QCheckBox(tr("tight")), QCheckBox(tr("tight"))
+        self.clamps, self.lock = QCheckBox(tr("clamp screws")), QCheckBox(tr("lock screw"))
         self.clamps.setAccessibleName(tr("Clamp screws of the backplate tight"))
         self.clamps.setToolTip(tr("Clamp screws: the plate turns only while they are slack"))
         self.lock.setAccessibleName(tr("Lock screw of the contact screw tight"))
@@ -117,11 +124,11 @@ class SettingPanel(QWidget):
         self.lock.clicked.connect(self._lock_clicked)
         beside: tuple[tuple[str, AngleSpin, list[QWidget]], ...] = (
             (tr("Rotor"), self.rotor, [self.hold]),
-            (tr("&Backplate"), self.plate, [self.plate_range, self.clamps]),
-            (tr("Contact &screw"), self.screw, [self.screw_range, self.lock]),
+            (tr("&Backplate"), self.plate, [self.plate_range]),
+            (tr("Contact &screw"), self.screw, [self.screw_range]),
         )
         for spin in (self.rotor, self.plate, self.screw):
-            spin.said.connect(self._model.refused)
+            spin.said.connect(partial(self._said, spin))
         for name, spin, extra in beside:
             row = QHBoxLayout()
             row.addWidget(spin, 1)
@@ -130,6 +137,11 @@ class SettingPanel(QWidget):
             label = QLabel(name)
             label.setBuddy(spin)
             form.addRow(label, row)
+        tight = QHBoxLayout()
+        tight.addWidget(self.clamps)
+        tight.addWidget(self.lock)
+        tight.addStretch(1)
+        form.addRow(tr("Tight"), tight)
         go = QHBoxLayout()
         go.addWidget(to_e_gap)
         go.addWidget(opens)
@@ -209,7 +221,7 @@ class SettingPanel(QWidget):
         column.addLayout(row)
         column.addWidget(self.advice)
         self.wanted.entered.connect(self._wanted_entered)
-        self.wanted.said.connect(self._model.refused)
+        self.wanted.said.connect(partial(self._said, self.wanted))
         return box
 
     def _build_lobes(self) -> QGroupBox:
@@ -243,7 +255,11 @@ class SettingPanel(QWidget):
         if old is None or setting != (old.magneto, old.backplate_deg, old.screw_deg):
             result = readings(state)
             self._show_readings(state, result)
-            self._show_lobes(result)
+            self._show_lobes(state, result)
+        told = (*setting, state.lock_tight, state.clamps_tight)
+        if old is None or told != (
+            old.magneto, old.backplate_deg, old.screw_deg, old.lock_tight, old.clamps_tight
+        ):  # fmt: skip
             self._show_advice(state)
 
     def halt(self) -> None:
@@ -292,32 +308,33 @@ class SettingPanel(QWidget):
         self.rotor.setMinimumWidth(self.fontMetrics().horizontalAdvance("+0000.00°") + 34)
         # Nothing below the verdict and the advice jumps while a part is dragged.
         self.overall.setMinimumHeight(2 * self.fontMetrics().height() + 2)
-        self.advice.setMinimumHeight(5 * self.fontMetrics().height())
+        creeps = self._model.state.magneto.condition.screw_creep_deg != 0.0
+        self.advice.setMinimumHeight((7 if creeps else 5) * self.fontMetrics().height())
         lobes = self.lobes.rowCount()
         header, row = self.lobes.horizontalHeader().sizeHint().height(), round(1.4 * self.fontMetrics().height())
         self.lobes.verticalHeader().setDefaultSectionSize(row)
         self.lobes.setFixedHeight(header + min(lobes, 9) * row + 4)
 
     def _show_readings(self, state: BenchState, result: Readings) -> None:
-        tolerance = state.magneto.marks.tolerance_mm
-        low, high = (format_length(v, self._inches) for v in state.magneto.gap_limits_mm)
+        tolerance, limits = state.magneto.marks.tolerance_mm, state.magneto.gap_limits_mm
+        error, gap, off = (float(v) for v in (result.e_gap_error_deg[0], result.max_gap_mm[0], result.mark_offset_mm))
+        digits = length_digits(gap, *limits, self._inches)
+        low, high = (format_length(v, self._inches, digits) for v in limits)
         low = low.split()[0]  # the unit stands once, after the upper limit
-        error, gap = float(result.e_gap_error_deg[0]), float(result.max_gap_mm[0])
         never = never_words(result)
         self._values["opens"].setText(never or tr("{opens} of rotor", opens=format_angle(result.opens_deg[0])))
-        off = format_angle(abs(error))
-        late = tr("{angle} late", angle=off) if error > 0 else tr("{angle} early", angle=off)
+        angle = format_angle(abs(error))
+        late = tr("{angle} late", angle=angle) if error > 0 else tr("{angle} early", angle=angle)
         self._values["error"].setText(never or (tr("at it") if abs(error) < 0.005 else late))
-        self._values["mark"].setText(
-            mark_words(format_length(abs(float(result.mark_offset_mm)), self._inches), float(result.mark_offset_mm))
-        )
+        mark_digits = length_digits(abs(off), None, tolerance, self._inches)
+        self._values["mark"].setText(mark_words(format_length(abs(off), self._inches, mark_digits), off))
         blade = float(result.blade_gap_mm[0])
-        words = format_length(gap, self._inches)
+        words = format_length(gap, self._inches, digits)
         if blade < gap:
             words = tr("{gap} (blade {blade})", gap=words, blade=format_length(blade, self._inches))
         self._values["gap"].setText(words)
         self._values["dwell"].setText(format_angle(result.dwell_deg[0]))
-        self._verdict("mark", bool(result.timing_ok[0]), f"±{format_length(tolerance, self._inches)}")
+        self._verdict("mark", bool(result.timing_ok[0]), f"±{format_length(tolerance, self._inches, mark_digits)}")
         self._verdict("gap", bool(result.gap_ok[0]), f"{low}–{high}")
         self._show_overall(state, result)
 
@@ -340,66 +357,44 @@ class SettingPanel(QWidget):
             tr("within limits, {limit}", limit=limit) if passed else tr("out of limits, {limit}", limit=limit)
         )
 
-    def _show_lobes(self, result: Readings) -> None:
+    def _show_lobes(self, state: BenchState, result: Readings) -> None:
         for row in range(len(result.opens_deg)):
+            gap = float(result.max_gap_mm[row])
             texts = (
                 format_angle(result.opens_deg[row]),
                 format_angle(result.e_gap_error_deg[row], True),
                 format_angle(result.closes_deg[row]),
                 format_angle(result.dwell_deg[row]),
-                format_length(result.max_gap_mm[row], self._inches),
+                format_length(gap, self._inches, length_digits(gap, *state.magneto.gap_limits_mm, self._inches)),
             )
             for cell, text in zip(self._cells[row], texts, strict=True):
                 cell.setText(text)
 
     def _show_advice(self, state: BenchState) -> None:
-        wanted = self.wanted.exact
-        result = internal_timing(state.magneto).adjust(wanted)
-        self._adjustment = result
-        self.do_it.setEnabled(result.reachable)
-        gap = format_length(wanted, self._inches)
-        if not result.reachable:
-            self.advice.setText(
-                tr(
-                    "A largest gap of {gap} with opening at the E-gap cannot be had: {reason}.",
-                    gap=gap,
-                    reason=result.reason,
-                )
-            )
-            return
-        plate, screw = result.backplate_deg - state.backplate_deg, result.screw_deg - state.screw_deg
-        moves = setting_moves(state.magneto, plate, screw)
-        if not moves:
-            self.advice.setText(tr("Nothing: the contacts open at the E-gap and the largest gap is {gap}.", gap=gap))
-            return
-        clamps, lock = state.clamps_tight and abs(plate) >= 0.005, state.lock_tight and abs(screw) >= 0.005
-        if clamps and lock:
-            moves.insert(0, tr("slacken the clamp screws and the lock screw"))
-        elif clamps:
-            moves.insert(0, tr("slacken the clamp screws"))
-        elif lock:
-            moves.insert(0, tr("slacken the lock screw"))
-        text = reduce(lambda first, then: tr("{first}, then {then}", first=first, then=then), moves)
-        check = tr(
-            "Plate and screw both move the opening, only the screw moves the gap: check both again after tightening."
-        )
-        self.advice.setText(f"{text[0].upper()}{text[1:]}. {check}")
+        self._advised = advised(state, self.wanted.exact)
+        self.do_it.setEnabled(self._advised.reachable)
+        self.advice.setText(advised_words(state, self._advised, self._inches))
 
     # -------------------------------------------------------------- sending
 
     def _rotor_entered(self, value: float) -> None:
         self._model.stop()
-        self._send(TurnRotor(value))
+        self._send(TurnRotor(value), self.rotor)
 
     def _plate_entered(self, value: float) -> None:
-        self._send(TurnBackplate(value))
+        self._send(TurnBackplate(value), self.plate)
 
     def _screw_entered(self, value: float) -> None:
-        self._send(TurnScrew(value))
+        self._send(TurnScrew(value), self.screw)
 
-    def _send(self, action: Action) -> None:
-        if not self._model.send(action):
-            self.show_state(self._model.state)  # what was typed did not happen
+    def _send(self, action: Action, asker: QWidget) -> None:
+        with self._model.asked_by(asker):
+            if not self._model.send(action):
+                self.show_state(self._model.state)  # what was typed did not happen
+
+    def _said(self, asker: QWidget, sentence: str) -> None:
+        with self._model.asked_by(asker):
+            self._model.refused.emit(sentence)
 
     def _hold_clicked(self, held: bool) -> None:
         self._model.send(HoldRotor() if held else LetGo())
@@ -415,7 +410,8 @@ class SettingPanel(QWidget):
             self._model.stop()
         else:
             self.run.setText(tr("Stop"))
-            self._model.run(self.run_speed.currentData(), self.run_to.currentData())
+            with self._model.asked_by(self.run):
+                self._model.run(self.run_speed.currentData(), self.run_to.currentData())
 
     def _run_ended(self, came_to: str) -> None:
         self.run.setText(tr("Ru&n"))
@@ -431,8 +427,8 @@ class SettingPanel(QWidget):
         if opens == opens:
             self._model.send(TurnRotor(opens))
         else:
-            self._model.refused.emit(tr("With this setting lobe 1 never opens or never closes the contacts."))
+            self._said(self.to_opening, tr("With this setting lobe 1 never opens or never closes the contacts."))
 
     def _set_both(self) -> None:
-        if self._adjustment is not None and self._adjustment.reachable:
-            self._model.send(SetBoth(self._adjustment.backplate_deg, self._adjustment.screw_deg))
+        if self._advised is not None and self._advised.reachable:
+            self._send(SetBoth(self._advised.backplate_deg, self._advised.screw_deg), self.do_it)

@@ -4,6 +4,71 @@
     <context>
         <name>magview</name>
         <message>
+            <source>Plate and screw both move the opening, only the screw moves the gap: check both again after tightening.</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>Platte und Schraube verstellen die Öffnung, nur die Schraube den Abstand: beides nach dem Festziehen erneut prüfen.</translation>
+        </message>
+        <message>
+            <source>tightening the lock screw carries it on by {creep}° (closer), to {angle}°</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>das Anziehen der Sicherungsschraube nimmt sie {creep}° mit (enger), auf {angle}°</translation>
+        </message>
+        <message>
+            <source>tightening the lock screw carries the contact screw along, which would first have to stand at {value}°, {beyond}° beyond the end of its travel ({low}° to {high}°)</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>das Anziehen der Sicherungsschraube nimmt die Kontaktschraube mit, die vorher bei {value}° stehen müsste, {beyond}° jenseits ihres Wegs ({low}° bis {high}°)</translation>
+        </message>
+        <message>
+            <source>A largest gap of {gap} with opening at the E-gap cannot be had: {reason}.</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>Ein größter Abstand von {gap} mit Öffnung im E-Gap ist nicht zu erreichen: {reason}.</translation>
+        </message>
+        <message>
+            <source>Nothing to turn: {creep}; then the contacts open at the E-gap and the largest gap is {gap}.</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>Nichts zu drehen: {creep}; dann öffnen die Kontakte im E-Gap und der größte Abstand ist {gap}.</translation>
+        </message>
+        <message>
+            <source>tightening the lock screw carries it back by {creep}° (wider), to {angle}°</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>das Anziehen der Sicherungsschraube nimmt sie {creep}° zurück (weiter), auf {angle}°</translation>
+        </message>
+        <message>
+            <source>Nothing: the contacts open at the E-gap and the largest gap is {gap}.</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>Nichts: Die Kontakte öffnen im E-Gap und der größte Abstand ist {gap}.</translation>
+        </message>
+        <message>
+            <source>slacken the clamp screws and the lock screw</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>Klemmschrauben und Sicherungsschraube lösen</translation>
+        </message>
+        <message>
+            <source>{first}, then {then}</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>{first}, dann {then}</translation>
+        </message>
+        <message>
+            <source>{moves}, to {angle}°; {creep}</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>{moves}, auf {angle}°; {creep}</translation>
+        </message>
+        <message>
+            <source>{moves}; {creep}</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>{moves}; {creep}</translation>
+        </message>
+        <message>
+            <source>slacken the clamp screws</source>
+            <extracomment>bench/advised.py, bench/describe.py</extracomment>
+            <translation>die Klemmschrauben lösen</translation>
+        </message>
+        <message>
+            <source>slacken the lock screw</source>
+            <extracomment>bench/advised.py, bench/describe.py</extracomment>
+            <translation>die Sicherungsschraube lösen</translation>
+        </message>
+        <message>
             <source>the backplate's angle is {value}; it must be a finite number of degrees</source>
             <extracomment>bench/apply.py</extracomment>
             <translation>der Winkel der Grundplatte ist {value}; er muss eine endliche Gradzahl sein</translation>
@@ -494,19 +559,9 @@
             <translation>die Sicherungsschraube anziehen</translation>
         </message>
         <message>
-            <source>slacken the lock screw</source>
-            <extracomment>bench/describe.py, ui/setting_panel.py</extracomment>
-            <translation>die Sicherungsschraube lösen</translation>
-        </message>
-        <message>
             <source>tighten the clamp screws</source>
             <extracomment>bench/describe.py</extracomment>
             <translation>die Klemmschrauben anziehen</translation>
-        </message>
-        <message>
-            <source>slacken the clamp screws</source>
-            <extracomment>bench/describe.py, ui/setting_panel.py</extracomment>
-            <translation>die Klemmschrauben lösen</translation>
         </message>
         <message>
             <source>turn the rotor {angle}° with rotation</source>
@@ -2030,7 +2085,7 @@
         </message>
         <message>
             <source>Pip on the contacts</source>
-            <extracomment>bench/own_magneto_fields.py, job/parts.py</extracomment>
+            <extracomment>bench/own_magneto_fields.py, job/parts.py, practice/debrief.py</extracomment>
             <translation>Höcker auf den Kontakten</translation>
         </message>
         <message>
@@ -2315,7 +2370,7 @@
         </message>
         <message>
             <source>Switch lead</source>
-            <extracomment>bench/told.py, classroom/blanks.py, ui/panes.py, ui/practice_notebook.py, ui/practice_work.py</extracomment>
+            <extracomment>bench/told.py, classroom/blanks.py, practice/debrief.py, ui/panes.py, ui/practice_notebook.py, ui/practice_work.py</extracomment>
             <translation>Kurzschlussleitung</translation>
         </message>
         <message>
@@ -2360,7 +2415,7 @@
         </message>
         <message>
             <source>lock screw</source>
-            <extracomment>bench/told.py, bench/words.py</extracomment>
+            <extracomment>bench/told.py, bench/words.py, ui/setting_panel.py</extracomment>
             <translation>Sicherungsschraube</translation>
         </message>
         <message>
@@ -3040,7 +3095,7 @@
         </message>
         <message>
             <source>Fires before top dead centre</source>
-            <extracomment>classroom/blanks.py, ui/practice_notebook.py</extracomment>
+            <extracomment>classroom/blanks.py, practice/debrief.py, ui/practice_notebook.py</extracomment>
             <translation>Zündet vor dem oberen Totpunkt</translation>
         </message>
         <message>
@@ -3330,7 +3385,7 @@
         </message>
         <message>
             <source>Largest gap</source>
-            <extracomment>classroom/drawings.py, job/document.py, job/parts.py, practice/paper.py, ui/practice_notebook.py, ui/setting_panel.py</extracomment>
+            <extracomment>classroom/drawings.py, job/document.py, job/parts.py, practice/debrief.py, practice/paper.py, ui/practice_notebook.py, ui/setting_panel.py</extracomment>
             <translation>Größter Kontaktabstand</translation>
         </message>
         <message>
@@ -4220,7 +4275,7 @@
         </message>
         <message>
             <source>Hints</source>
-            <extracomment>classroom/worksheet.py</extracomment>
+            <extracomment>classroom/worksheet.py, ui/practice_task.py</extracomment>
             <translation>Hinweise</translation>
         </message>
         <message>
@@ -7444,6 +7499,71 @@
             <translation>Mit Fassung {version} gemacht, mit {here} gezeigt: was auf eine Handlung folgte, kann abweichen.</translation>
         </message>
         <message>
+            <source>Opening from the mark</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>Öffnung von der Marke</translation>
+        </message>
+        <message>
+            <source>Opening from the mark, {name}</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>Öffnung von der Marke, {name}</translation>
+        </message>
+        <message>
+            <source>Largest gap, {name}</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>Größter Abstand, {name}</translation>
+        </message>
+        <message>
+            <source>Pip on the contacts, {name}</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>Höcker auf den Kontakten, {name}</translation>
+        </message>
+        <message>
+            <source>Lock screw carries the contact screw along</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>Sicherungsschraube nimmt die Kontaktschraube mit</translation>
+        </message>
+        <message>
+            <source>Lock screw carries the contact screw along, {name}</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>Sicherungsschraube nimmt die Kontaktschraube mit, {name}</translation>
+        </message>
+        <message>
+            <source>Switch lead, {name}</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>Kurzschlussleitung, {name}</translation>
+        </message>
+        <message>
+            <source>Fires before top dead centre, {name}</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>Zündet vor dem oberen Totpunkt, {name}</translation>
+        </message>
+        <message>
+            <source>Play in the coupling</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>Spiel in der Kupplung</translation>
+        </message>
+        <message>
+            <source>Play in the coupling, {name}</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>Spiel in der Kupplung, {name}</translation>
+        </message>
+        <message>
+            <source>not at all</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>gar nicht</translation>
+        </message>
+        <message>
+            <source>{angle}° closer</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>{angle}° enger</translation>
+        </message>
+        <message>
+            <source>{angle}° wider</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>{angle}° weiter</translation>
+        </message>
+        <message>
             <source>{mm} mm past</source>
             <extracomment>practice/debrief.py</extracomment>
             <translation>{mm} mm dahinter</translation>
@@ -7469,39 +7589,9 @@
             <translation>der Versuch ist nicht abgegeben: bis dahin wird nichts Wahres gezeigt</translation>
         </message>
         <message>
-            <source>Opening from the mark, {name}</source>
-            <extracomment>practice/debrief.py</extracomment>
-            <translation>Öffnung von der Marke, {name}</translation>
-        </message>
-        <message>
             <source>within {tolerance} mm</source>
             <extracomment>practice/debrief.py</extracomment>
             <translation>innerhalb {tolerance} mm</translation>
-        </message>
-        <message>
-            <source>Largest gap, {name}</source>
-            <extracomment>practice/debrief.py</extracomment>
-            <translation>Größter Abstand, {name}</translation>
-        </message>
-        <message>
-            <source>Pip on the contacts, {name}</source>
-            <extracomment>practice/debrief.py</extracomment>
-            <translation>Höcker auf den Kontakten, {name}</translation>
-        </message>
-        <message>
-            <source>Lock screw carries the contact screw along, {name}</source>
-            <extracomment>practice/debrief.py</extracomment>
-            <translation>Sicherungsschraube nimmt die Kontaktschraube mit, {name}</translation>
-        </message>
-        <message>
-            <source>to be allowed for</source>
-            <extracomment>practice/debrief.py</extracomment>
-            <translation>zu berücksichtigen</translation>
-        </message>
-        <message>
-            <source>Switch lead, {name}</source>
-            <extracomment>practice/debrief.py</extracomment>
-            <translation>Kurzschlussleitung, {name}</translation>
         </message>
         <message>
             <source>sound</source>
@@ -7514,19 +7604,14 @@
             <translation>Scheibe am oberen Totpunkt von Nr. 1</translation>
         </message>
         <message>
-            <source>Fires before top dead centre, {name}</source>
+            <source>to be allowed for</source>
             <extracomment>practice/debrief.py</extracomment>
-            <translation>Zündet vor dem oberen Totpunkt, {name}</translation>
+            <translation>zu berücksichtigen</translation>
         </message>
         <message>
             <source>{wanted}° within {allowed}°</source>
             <extracomment>practice/debrief.py</extracomment>
             <translation>{wanted}° auf {allowed}° genau</translation>
-        </message>
-        <message>
-            <source>Play in the coupling, {name}</source>
-            <extracomment>practice/debrief.py</extracomment>
-            <translation>Spiel in der Kupplung, {name}</translation>
         </message>
         <message>
             <source>taken up with rotation</source>
@@ -7774,11 +7859,6 @@
             <translation>Blätter beiderseits der Grenzen wurden nicht an einem Nocken probiert</translation>
         </message>
         <message>
-            <source>{low} to {high} over the lobes</source>
-            <extracomment>practice/goals.py</extracomment>
-            <translation>{low} bis {high} über die Nocken</translation>
-        </message>
-        <message>
             <source>fires {error}° of crank early, {allowed}° are allowed</source>
             <extracomment>practice/goals.py</extracomment>
             <translation>zündet {error}° Kurbel zu früh, {allowed}° sind erlaubt</translation>
@@ -7847,6 +7927,11 @@
             <source>The largest gap is {span}, limits {low} to {high}; {how}.</source>
             <extracomment>practice/goals.py</extracomment>
             <translation>Der größte Abstand ist {span}, Grenzen {low} bis {high}; {how}.</translation>
+        </message>
+        <message>
+            <source>{low} to {high} over the lobes</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation>{low} bis {high} über die Nocken</translation>
         </message>
         <message>
             <source>The contacts are clean</source>
@@ -8299,6 +8384,11 @@
             <translation>die Grundplatte {angle}° oder mehr gegen die Drehung gedreht</translation>
         </message>
         <message>
+            <source>what an instrument says</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation>das, was ein Instrument sagt</translation>
+        </message>
+        <message>
             <source>the rotor to be let go</source>
             <extracomment>practice/lesson_words.py</extracomment>
             <translation>den losgelassenen Rotor</translation>
@@ -8449,6 +8539,26 @@
             <translation>das Zünden, wo es soll</translation>
         </message>
         <message>
+            <source>the answer “{answer}”</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation>die Antwort „{answer}“</translation>
+        </message>
+        <message>
+            <source>the lamp to be watched all the way round</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation>den Blick auf die Lampe ganz herum</translation>
+        </message>
+        <message>
+            <source>what the meter says</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation>das, was das Messgerät sagt</translation>
+        </message>
+        <message>
+            <source>That is the {part}; to click on it does nothing here. The step waits for {wanted}.</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation>Das ist: {part}; ein Klick darauf tut hier nichts. Der Schritt wartet auf {wanted}.</translation>
+        </message>
+        <message>
             <source>That is the {part}. The step waits for {wanted}.</source>
             <extracomment>practice/lesson_words.py</extracomment>
             <translation>Das ist: {part}. Der Schritt wartet auf {wanted}.</translation>
@@ -8460,8 +8570,18 @@
         </message>
         <message>
             <source>Not yet. The step waits for {wanted}.</source>
-            <extracomment>practice/lesson_words.py</extracomment>
+            <extracomment>practice/lesson_words.py, ui/lesson_view.py</extracomment>
             <translation>Noch nicht. Der Schritt wartet auf {wanted}.</translation>
+        </message>
+        <message>
+            <source>Step {step}: so already.</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation>Schritt {step}: schon so.</translation>
+        </message>
+        <message>
+            <source>Step {step}: done.</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation>Schritt {step}: getan.</translation>
         </message>
         <message>
             <source>the {part} to be pointed at</source>
@@ -8472,11 +8592,6 @@
             <source>this to be done: {act}</source>
             <extracomment>practice/lesson_words.py</extracomment>
             <translation>diese Handlung: {act}</translation>
-        </message>
-        <message>
-            <source>the answer “{answer}”</source>
-            <extracomment>practice/lesson_words.py</extracomment>
-            <translation>die Antwort „{answer}“</translation>
         </message>
         <message>
             <source>the crank {value}° before top dead centre</source>
@@ -9059,6 +9174,31 @@
             <translation>Stecker gezogen; Schalter aus</translation>
         </message>
         <message>
+            <source>turned {angle}° since you came</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation>{angle}° gedreht, seit Sie kamen</translation>
+        </message>
+        <message>
+            <source>turned {angle}° since you came (with rotation)</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation>{angle}° gedreht, seit Sie kamen (in Drehrichtung)</translation>
+        </message>
+        <message>
+            <source>turned {angle}° since you came (against rotation)</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation>{angle}° gedreht, seit Sie kamen (gegen die Drehrichtung)</translation>
+        </message>
+        <message>
+            <source>turned {angle}° since you came (closer)</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation>{angle}° gedreht, seit Sie kamen (enger)</translation>
+        </message>
+        <message>
+            <source>turned {angle}° since you came (wider)</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation>{angle}° gedreht, seit Sie kamen (weiter)</translation>
+        </message>
+        <message>
             <source>from {eye}° behind against rotation</source>
             <extracomment>practice/seen.py</extracomment>
             <translation>von {eye}° dahinter, gegen die Drehung</translation>
@@ -9087,16 +9227,6 @@
             <source>the marks stand in line</source>
             <extracomment>practice/seen.py</extracomment>
             <translation>die Marken stehen in Flucht</translation>
-        </message>
-        <message>
-            <source>turned {plate_turned}° since you came</source>
-            <extracomment>practice/seen.py</extracomment>
-            <translation>{plate_turned}° gedreht, seit Sie kamen</translation>
-        </message>
-        <message>
-            <source>turned {screw_turned}° since you came</source>
-            <extracomment>practice/seen.py</extracomment>
-            <translation>{screw_turned}° gedreht, seit Sie kamen</translation>
         </message>
         <message>
             <source>wheels chocked</source>
@@ -10272,6 +10402,11 @@
             <source>rotor free</source>
             <extracomment>ui/breaker_view.py</extracomment>
             <translation>Rotor frei</translation>
+        </message>
+        <message>
+            <source>what is there ({part}) stays: drag the rotor, the backplate or the contact screw</source>
+            <extracomment>ui/breaker_view.py</extracomment>
+            <translation>was dort ist ({part}), bleibt: Rotor, Grundplatte oder Kontaktschraube ziehen</translation>
         </message>
         <message>
             <source>Rotor held.</source>
@@ -11629,19 +11764,24 @@
             <translation>{degrees}° nach OT</translation>
         </message>
         <message>
+            <source>No. 1: {stroke}, {where}</source>
+            <extracomment>ui/crank_view.py</extracomment>
+            <translation>Nr. 1: {stroke}, {where}</translation>
+        </message>
+        <message>
             <source>No engine</source>
             <extracomment>ui/crank_view.py</extracomment>
             <translation>Kein Motor</translation>
         </message>
         <message>
-            <source>No. 1 cut open. Its stroke is felt at the plug hole.</source>
+            <source>Approached against rotation, play of {play}° of rotor not taken up</source>
             <extracomment>ui/crank_view.py</extracomment>
-            <translation>Nr. 1 aufgeschnitten. Sein Takt ist am Kerzenloch zu fühlen.</translation>
+            <translation>Gegen die Drehrichtung angefahren, Spiel von {play}° Rotor nicht aufgenommen</translation>
         </message>
         <message>
-            <source>approached against rotation, play of {play}° of rotor not taken up</source>
+            <source>Against rotation: play of {play}° not taken up</source>
             <extracomment>ui/crank_view.py</extracomment>
-            <translation>gegen die Drehrichtung angefahren, Spiel von {play}° Rotor nicht aufgenommen</translation>
+            <translation>Gegen die Drehrichtung: Spiel von {play}° offen</translation>
         </message>
         <message>
             <source>No engine.</source>
@@ -11654,6 +11794,16 @@
             <translation>Propellerseite</translation>
         </message>
         <message>
+            <source>No. 1 cut open. Its stroke is felt at the plug hole.</source>
+            <extracomment>ui/crank_view.py</extracomment>
+            <translation>Nr. 1 aufgeschnitten. Sein Takt ist am Kerzenloch zu fühlen.</translation>
+        </message>
+        <message>
+            <source>rod drawn on the crank pin</source>
+            <extracomment>ui/crank_view.py</extracomment>
+            <translation>Pleuel am Kurbelzapfen gezeichnet</translation>
+        </message>
+        <message>
             <source>wanted</source>
             <extracomment>ui/crank_view.py</extracomment>
             <translation>Soll</translation>
@@ -11662,11 +11812,6 @@
             <source>opens</source>
             <extracomment>ui/crank_view.py</extracomment>
             <translation>öffnet</translation>
-        </message>
-        <message>
-            <source>rod drawn on the crank pin</source>
-            <extracomment>ui/crank_view.py</extracomment>
-            <translation>Pleuel am Kurbelzapfen gezeichnet</translation>
         </message>
         <message>
             <source>Mar&amp;ks</source>
@@ -12174,7 +12319,7 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
         </message>
         <message>
             <source>✓ Done.</source>
-            <extracomment>ui/job_bars.py, ui/lesson_view.py</extracomment>
+            <extracomment>ui/job_bars.py</extracomment>
             <translation>✓ Fertig.</translation>
         </message>
         <message>
@@ -13361,6 +13506,21 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <source>Faults to try</source>
             <extracomment>ui/lead_panel.py</extracomment>
             <translation>Fehler zum Ausprobieren</translation>
+        </message>
+        <message>
+            <source>What it needs is on the tabs {tabs}.</source>
+            <extracomment>ui/lesson_view.py</extracomment>
+            <translation>Was man braucht, liegt unter den Reitern {tabs}.</translation>
+        </message>
+        <message>
+            <source>“{tab}”</source>
+            <extracomment>ui/lesson_view.py</extracomment>
+            <translation>„{tab}“</translation>
+        </message>
+        <message>
+            <source>What it needs is on the tab {tab}.</source>
+            <extracomment>ui/lesson_view.py</extracomment>
+            <translation>Was man braucht, liegt unter dem Reiter {tab}.</translation>
         </message>
         <message>
             <source>A hint</source>
@@ -14977,6 +15137,21 @@ Ohne Quelle: {bare}</translation>
             <translation>Etwa {minutes} Minuten.</translation>
         </message>
         <message>
+            <source>&amp;2 Tray</source>
+            <extracomment>ui/practice_controls.py</extracomment>
+            <translation>&amp;2 Ablage</translation>
+        </message>
+        <message>
+            <source>&amp;3 Work</source>
+            <extracomment>ui/practice_controls.py</extracomment>
+            <translation>&amp;3 Arbeit</translation>
+        </message>
+        <message>
+            <source>&amp;4 Notebook</source>
+            <extracomment>ui/practice_controls.py</extracomment>
+            <translation>&amp;4 Notizbuch</translation>
+        </message>
+        <message>
             <source>{part}: by how much</source>
             <extracomment>ui/practice_controls.py</extracomment>
             <translation>{part}: um wie viel</translation>
@@ -15125,6 +15300,11 @@ Ohne Quelle: {bare}</translation>
             <source>Notebook</source>
             <extracomment>ui/practice_notebook.py</extracomment>
             <translation>Notizbuch</translation>
+        </message>
+        <message>
+            <source>“{text}” is not a lobe: write a whole number from 1 to {lobes} here, and the reading below</source>
+            <extracomment>ui/practice_notebook.py</extracomment>
+            <translation>„{text}“ ist kein Nocken: hier eine ganze Zahl von 1 bis {lobes} schreiben, den Messwert darunter</translation>
         </message>
         <message>
             <source>Left magneto</source>
@@ -15445,21 +15625,6 @@ Ohne Quelle: {bare}</translation>
             <source>magview {version}: a training aid.</source>
             <extracomment>ui/practice_window.py</extracomment>
             <translation>magview {version}: eine Lernhilfe.</translation>
-        </message>
-        <message>
-            <source>&amp;2 Tray</source>
-            <extracomment>ui/practice_window.py</extracomment>
-            <translation>&amp;2 Ablage</translation>
-        </message>
-        <message>
-            <source>&amp;3 Work</source>
-            <extracomment>ui/practice_window.py</extracomment>
-            <translation>&amp;3 Arbeit</translation>
-        </message>
-        <message>
-            <source>&amp;4 Notebook</source>
-            <extracomment>ui/practice_window.py</extracomment>
-            <translation>&amp;4 Notizbuch</translation>
         </message>
         <message>
             <source>Hand &amp;in…</source>
@@ -15882,11 +16047,6 @@ Ohne Quelle: {bare}</translation>
             <translation>schließen</translation>
         </message>
         <message>
-            <source>Plate and screw both move the opening, only the screw moves the gap: check both again after tightening.</source>
-            <extracomment>ui/setting_panel.py</extracomment>
-            <translation>Platte und Schraube verstellen die Öffnung, nur die Schraube den Abstand: beides nach dem Festziehen erneut prüfen.</translation>
-        </message>
-        <message>
             <source>Setting</source>
             <extracomment>ui/setting_panel.py</extracomment>
             <translation>Einstellung</translation>
@@ -15902,9 +16062,9 @@ Ohne Quelle: {bare}</translation>
             <translation>Positiv mit der Nockendrehung; Anschlag am Ende des Schlitzes</translation>
         </message>
         <message>
-            <source>Positive brings the contacts closer</source>
+            <source>Positive brings the contacts closer. Dragged in the picture it follows one to one from 40 pixels out; at its head about a sixth, for fine setting</source>
             <extracomment>ui/setting_panel.py</extracomment>
-            <translation>Positiv bringt die Kontakte näher</translation>
+            <translation>Positiv bringt die Kontakte näher. Im Bild gezogen folgt sie ab 40 Pixeln Abstand eins zu eins, an ihrem Kopf etwa zu einem Sechstel, zum Feineinstellen</translation>
         </message>
         <message>
             <source>Hol&amp;d</source>
@@ -15945,6 +16105,11 @@ Ohne Quelle: {bare}</translation>
             <source>Lock screw: the contact screw turns only while it is slack; tightening can shift it</source>
             <extracomment>ui/setting_panel.py</extracomment>
             <translation>Sicherungsschraube: Die Kontaktschraube dreht nur, wenn sie lose ist; Festziehen kann sie verstellen</translation>
+        </message>
+        <message>
+            <source>Tight</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation>Fest</translation>
         </message>
         <message>
             <source>Go</source>
@@ -16017,9 +16182,9 @@ Ohne Quelle: {bare}</translation>
             <translation>{gap} (Lehre {blade})</translation>
         </message>
         <message>
-            <source>tight</source>
+            <source>clamp screws</source>
             <extracomment>ui/setting_panel.py</extracomment>
-            <translation>fest</translation>
+            <translation>Klemmschrauben</translation>
         </message>
         <message>
             <source>Opens</source>
@@ -16075,26 +16240,6 @@ Ohne Quelle: {bare}</translation>
             <source>out of limits, {limit}</source>
             <extracomment>ui/setting_panel.py</extracomment>
             <translation>außer Grenzen, {limit}</translation>
-        </message>
-        <message>
-            <source>A largest gap of {gap} with opening at the E-gap cannot be had: {reason}.</source>
-            <extracomment>ui/setting_panel.py</extracomment>
-            <translation>Ein größter Abstand von {gap} mit Öffnung im E-Gap ist nicht zu erreichen: {reason}.</translation>
-        </message>
-        <message>
-            <source>Nothing: the contacts open at the E-gap and the largest gap is {gap}.</source>
-            <extracomment>ui/setting_panel.py</extracomment>
-            <translation>Nichts: Die Kontakte öffnen im E-Gap und der größte Abstand ist {gap}.</translation>
-        </message>
-        <message>
-            <source>slacken the clamp screws and the lock screw</source>
-            <extracomment>ui/setting_panel.py</extracomment>
-            <translation>Klemmschrauben und Sicherungsschraube lösen</translation>
-        </message>
-        <message>
-            <source>{first}, then {then}</source>
-            <extracomment>ui/setting_panel.py</extracomment>
-            <translation>{first}, dann {then}</translation>
         </message>
         <message>
             <source>Stop</source>
@@ -16817,6 +16962,11 @@ Ohne Quelle: {bare}</translation>
             <translation>Ihn an der Zahnkupplung auf den Motor einstellen.</translation>
         </message>
         <message>
+            <source>With the switch off a sound lead keeps the lamp dark whatever the contacts do: wheels chocked and spark plugs out first, then switch on.</source>
+            <extracomment>exercises/a-step-or-two-out.json, exercises/both-everything-wrong.json, exercises/fitted-at-neutral.json, exercises/left-and-right-apart.json, exercises/one-magneto-all-wrong.json, exercises/several-teeth-out.json, exercises/wrong-stroke.json</extracomment>
+            <translation>Bei ausgeschaltetem Schalter hält eine heile Kurzschlussleitung die Lampe dunkel, was die Kontakte auch tun: erst Räder verkeilt und Zündkerzen heraus, dann einschalten.</translation>
+        </message>
+        <message>
             <source>Paint marks across the coupling before you draw the magneto back.</source>
             <extracomment>exercises/a-step-or-two-out.json</extracomment>
             <translation>Marken über die Kupplung malen, bevor der Magnet zurückgezogen wird.</translation>
@@ -16875,6 +17025,11 @@ Ohne Quelle: {bare}</translation>
             <source>Set gap and opening so that they are right with every screw tight.</source>
             <extracomment>exercises/creeping-screw.json</extracomment>
             <translation>Abstand und Öffnung so einstellen, dass sie mit allen Schrauben fest stimmen.</translation>
+        </message>
+        <message>
+            <source>The lamp tells of the contacts only while nothing else grounds the coil: leave the plug in and the switch on. With the switch off it stays dark, and with the plug pulled too, but for paper under the spring tab.</source>
+            <extracomment>exercises/creeping-screw.json, exercises/gap-wrong.json, exercises/one-lobe-low.json, exercises/opens-early-or-late.json, exercises/pips.json</extracomment>
+            <translation>Die Lampe erzählt nur dann von den Kontakten, wenn sonst nichts die Spule an Masse legt: Stecker drin und Schalter ein lassen. Bei ausgeschaltetem Schalter bleibt sie dunkel, bei gezogenem Stecker auch, außer mit Papier unter der Federzunge.</translation>
         </message>
         <message>
             <source>Measure, tighten the lock screw, measure again.</source>

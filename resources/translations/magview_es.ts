@@ -4,6 +4,71 @@
     <context>
         <name>magview</name>
         <message>
+            <source>Plate and screw both move the opening, only the screw moves the gap: check both again after tightening.</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>Placa y tornillo mueven ambos el punto de apertura; solo el tornillo mueve la separación: compruebe ambas cosas otra vez después de apretar.</translation>
+        </message>
+        <message>
+            <source>tightening the lock screw carries it on by {creep}° (closer), to {angle}°</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>al apretar el tornillo de bloqueo avanza {creep}° (más juntos), hasta {angle}°</translation>
+        </message>
+        <message>
+            <source>tightening the lock screw carries the contact screw along, which would first have to stand at {value}°, {beyond}° beyond the end of its travel ({low}° to {high}°)</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>al apretar el tornillo de bloqueo se arrastra el de contacto, que antes tendría que estar a {value}°, {beyond}° más allá del extremo de su recorrido (de {low}° a {high}°)</translation>
+        </message>
+        <message>
+            <source>A largest gap of {gap} with opening at the E-gap cannot be had: {reason}.</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>No se puede lograr una apertura máxima de {gap} abriendo en el E-gap: {reason}.</translation>
+        </message>
+        <message>
+            <source>Nothing to turn: {creep}; then the contacts open at the E-gap and the largest gap is {gap}.</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>Nada que girar: {creep}; entonces los contactos abren en el E-gap y la apertura máxima es {gap}.</translation>
+        </message>
+        <message>
+            <source>tightening the lock screw carries it back by {creep}° (wider), to {angle}°</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>al apretar el tornillo de bloqueo retrocede {creep}° (más separados), hasta {angle}°</translation>
+        </message>
+        <message>
+            <source>Nothing: the contacts open at the E-gap and the largest gap is {gap}.</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>Nada: los contactos abren en el E-gap y la apertura máxima es {gap}.</translation>
+        </message>
+        <message>
+            <source>slacken the clamp screws and the lock screw</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>afloje los tornillos de sujeción y el tornillo de bloqueo</translation>
+        </message>
+        <message>
+            <source>{first}, then {then}</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>{first}, luego {then}</translation>
+        </message>
+        <message>
+            <source>{moves}, to {angle}°; {creep}</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>{moves}, hasta {angle}°; {creep}</translation>
+        </message>
+        <message>
+            <source>{moves}; {creep}</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>{moves}; {creep}</translation>
+        </message>
+        <message>
+            <source>slacken the clamp screws</source>
+            <extracomment>bench/advised.py, bench/describe.py</extracomment>
+            <translation>aflojar los tornillos de sujeción</translation>
+        </message>
+        <message>
+            <source>slacken the lock screw</source>
+            <extracomment>bench/advised.py, bench/describe.py</extracomment>
+            <translation>aflojar el tornillo de bloqueo</translation>
+        </message>
+        <message>
             <source>the backplate's angle is {value}; it must be a finite number of degrees</source>
             <extracomment>bench/apply.py</extracomment>
             <translation>el ángulo de la placa base es {value}; debe ser un número finito de grados</translation>
@@ -494,19 +559,9 @@
             <translation>apretar el tornillo de bloqueo</translation>
         </message>
         <message>
-            <source>slacken the lock screw</source>
-            <extracomment>bench/describe.py, ui/setting_panel.py</extracomment>
-            <translation>aflojar el tornillo de bloqueo</translation>
-        </message>
-        <message>
             <source>tighten the clamp screws</source>
             <extracomment>bench/describe.py</extracomment>
             <translation>apretar los tornillos de sujeción</translation>
-        </message>
-        <message>
-            <source>slacken the clamp screws</source>
-            <extracomment>bench/describe.py, ui/setting_panel.py</extracomment>
-            <translation>aflojar los tornillos de sujeción</translation>
         </message>
         <message>
             <source>turn the rotor {angle}° with rotation</source>
@@ -2030,7 +2085,7 @@
         </message>
         <message>
             <source>Pip on the contacts</source>
-            <extracomment>bench/own_magneto_fields.py, job/parts.py</extracomment>
+            <extracomment>bench/own_magneto_fields.py, job/parts.py, practice/debrief.py</extracomment>
             <translation>Punta en los contactos</translation>
         </message>
         <message>
@@ -2315,7 +2370,7 @@
         </message>
         <message>
             <source>Switch lead</source>
-            <extracomment>bench/told.py, classroom/blanks.py, ui/panes.py, ui/practice_notebook.py, ui/practice_work.py</extracomment>
+            <extracomment>bench/told.py, classroom/blanks.py, practice/debrief.py, ui/panes.py, ui/practice_notebook.py, ui/practice_work.py</extracomment>
             <translation>Cable de masa</translation>
         </message>
         <message>
@@ -2360,7 +2415,7 @@
         </message>
         <message>
             <source>lock screw</source>
-            <extracomment>bench/told.py, bench/words.py</extracomment>
+            <extracomment>bench/told.py, bench/words.py, ui/setting_panel.py</extracomment>
             <translation>tornillo de bloqueo</translation>
         </message>
         <message>
@@ -3040,7 +3095,7 @@
         </message>
         <message>
             <source>Fires before top dead centre</source>
-            <extracomment>classroom/blanks.py, ui/practice_notebook.py</extracomment>
+            <extracomment>classroom/blanks.py, practice/debrief.py, ui/practice_notebook.py</extracomment>
             <translation>Enciende antes del punto muerto superior</translation>
         </message>
         <message>
@@ -3330,7 +3385,7 @@
         </message>
         <message>
             <source>Largest gap</source>
-            <extracomment>classroom/drawings.py, job/document.py, job/parts.py, practice/paper.py, ui/practice_notebook.py, ui/setting_panel.py</extracomment>
+            <extracomment>classroom/drawings.py, job/document.py, job/parts.py, practice/debrief.py, practice/paper.py, ui/practice_notebook.py, ui/setting_panel.py</extracomment>
             <translation>Apertura máxima</translation>
         </message>
         <message>
@@ -4220,7 +4275,7 @@
         </message>
         <message>
             <source>Hints</source>
-            <extracomment>classroom/worksheet.py</extracomment>
+            <extracomment>classroom/worksheet.py, ui/practice_task.py</extracomment>
             <translation>Pistas</translation>
         </message>
         <message>
@@ -7444,6 +7499,71 @@
             <translation>Hecho con la versión {version}, mostrado con {here}: lo que siguió a una acción puede diferir.</translation>
         </message>
         <message>
+            <source>Opening from the mark</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>Abre respecto a la marca</translation>
+        </message>
+        <message>
+            <source>Opening from the mark, {name}</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>Abre respecto a la marca, {name}</translation>
+        </message>
+        <message>
+            <source>Largest gap, {name}</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>Apertura máxima, {name}</translation>
+        </message>
+        <message>
+            <source>Pip on the contacts, {name}</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>Punta en los contactos, {name}</translation>
+        </message>
+        <message>
+            <source>Lock screw carries the contact screw along</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>El tornillo de bloqueo arrastra el de contacto</translation>
+        </message>
+        <message>
+            <source>Lock screw carries the contact screw along, {name}</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>El tornillo de bloqueo arrastra el de contacto, {name}</translation>
+        </message>
+        <message>
+            <source>Switch lead, {name}</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>Cable de masa, {name}</translation>
+        </message>
+        <message>
+            <source>Fires before top dead centre, {name}</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>Enciende antes del punto muerto superior, {name}</translation>
+        </message>
+        <message>
+            <source>Play in the coupling</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>Juego en el acoplamiento</translation>
+        </message>
+        <message>
+            <source>Play in the coupling, {name}</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>Juego en el acoplamiento, {name}</translation>
+        </message>
+        <message>
+            <source>not at all</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>nada</translation>
+        </message>
+        <message>
+            <source>{angle}° closer</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>{angle}° más juntos</translation>
+        </message>
+        <message>
+            <source>{angle}° wider</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>{angle}° más separados</translation>
+        </message>
+        <message>
             <source>{mm} mm past</source>
             <extracomment>practice/debrief.py</extracomment>
             <translation>{mm} mm después</translation>
@@ -7469,39 +7589,9 @@
             <translation>el intento no se ha entregado: hasta entonces no se muestra nada verdadero</translation>
         </message>
         <message>
-            <source>Opening from the mark, {name}</source>
-            <extracomment>practice/debrief.py</extracomment>
-            <translation>Abre respecto a la marca, {name}</translation>
-        </message>
-        <message>
             <source>within {tolerance} mm</source>
             <extracomment>practice/debrief.py</extracomment>
             <translation>dentro de {tolerance} mm</translation>
-        </message>
-        <message>
-            <source>Largest gap, {name}</source>
-            <extracomment>practice/debrief.py</extracomment>
-            <translation>Apertura máxima, {name}</translation>
-        </message>
-        <message>
-            <source>Pip on the contacts, {name}</source>
-            <extracomment>practice/debrief.py</extracomment>
-            <translation>Punta en los contactos, {name}</translation>
-        </message>
-        <message>
-            <source>Lock screw carries the contact screw along, {name}</source>
-            <extracomment>practice/debrief.py</extracomment>
-            <translation>El tornillo de bloqueo arrastra el de contacto, {name}</translation>
-        </message>
-        <message>
-            <source>to be allowed for</source>
-            <extracomment>practice/debrief.py</extracomment>
-            <translation>hay que contar con ello</translation>
-        </message>
-        <message>
-            <source>Switch lead, {name}</source>
-            <extracomment>practice/debrief.py</extracomment>
-            <translation>Cable de masa, {name}</translation>
         </message>
         <message>
             <source>sound</source>
@@ -7514,19 +7604,14 @@
             <translation>Disco en el punto muerto superior del n.º 1</translation>
         </message>
         <message>
-            <source>Fires before top dead centre, {name}</source>
+            <source>to be allowed for</source>
             <extracomment>practice/debrief.py</extracomment>
-            <translation>Enciende antes del punto muerto superior, {name}</translation>
+            <translation>hay que contar con ello</translation>
         </message>
         <message>
             <source>{wanted}° within {allowed}°</source>
             <extracomment>practice/debrief.py</extracomment>
             <translation>{wanted}° ± {allowed}°</translation>
-        </message>
-        <message>
-            <source>Play in the coupling, {name}</source>
-            <extracomment>practice/debrief.py</extracomment>
-            <translation>Juego en el acoplamiento, {name}</translation>
         </message>
         <message>
             <source>taken up with rotation</source>
@@ -7774,11 +7859,6 @@
             <translation>no se probaron galgas a ambos lados de los límites en un lóbulo</translation>
         </message>
         <message>
-            <source>{low} to {high} over the lobes</source>
-            <extracomment>practice/goals.py</extracomment>
-            <translation>{low} a {high} en los lóbulos</translation>
-        </message>
-        <message>
             <source>fires {error}° of crank early, {allowed}° are allowed</source>
             <extracomment>practice/goals.py</extracomment>
             <translation>enciende {error}° de cigüeñal pronto, se admiten {allowed}°</translation>
@@ -7847,6 +7927,11 @@
             <source>The largest gap is {span}, limits {low} to {high}; {how}.</source>
             <extracomment>practice/goals.py</extracomment>
             <translation>La apertura máxima es {span}, límites {low} a {high}; {how}.</translation>
+        </message>
+        <message>
+            <source>{low} to {high} over the lobes</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation>{low} a {high} en los lóbulos</translation>
         </message>
         <message>
             <source>The contacts are clean</source>
@@ -8299,6 +8384,11 @@
             <translation>la placa base girada {angle}° o más contra el giro</translation>
         </message>
         <message>
+            <source>what an instrument says</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation>lo que dice un instrumento</translation>
+        </message>
+        <message>
             <source>the rotor to be let go</source>
             <extracomment>practice/lesson_words.py</extracomment>
             <translation>el rotor suelto</translation>
@@ -8449,6 +8539,26 @@
             <translation>que encienda donde debe</translation>
         </message>
         <message>
+            <source>the answer “{answer}”</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation>la respuesta «{answer}»</translation>
+        </message>
+        <message>
+            <source>the lamp to be watched all the way round</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation>que se observe la lámpara en toda la vuelta</translation>
+        </message>
+        <message>
+            <source>what the meter says</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation>lo que dice el medidor</translation>
+        </message>
+        <message>
+            <source>That is the {part}; to click on it does nothing here. The step waits for {wanted}.</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation>Eso es: {part}; hacer clic ahí no hace nada aquí. El paso espera: {wanted}.</translation>
+        </message>
+        <message>
             <source>That is the {part}. The step waits for {wanted}.</source>
             <extracomment>practice/lesson_words.py</extracomment>
             <translation>Eso es: {part}. El paso espera: {wanted}.</translation>
@@ -8460,8 +8570,18 @@
         </message>
         <message>
             <source>Not yet. The step waits for {wanted}.</source>
-            <extracomment>practice/lesson_words.py</extracomment>
+            <extracomment>practice/lesson_words.py, ui/lesson_view.py</extracomment>
             <translation>Aún no. El paso espera: {wanted}.</translation>
+        </message>
+        <message>
+            <source>Step {step}: so already.</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation>Paso {step}: ya está así.</translation>
+        </message>
+        <message>
+            <source>Step {step}: done.</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation>Paso {step}: hecho.</translation>
         </message>
         <message>
             <source>the {part} to be pointed at</source>
@@ -8472,11 +8592,6 @@
             <source>this to be done: {act}</source>
             <extracomment>practice/lesson_words.py</extracomment>
             <translation>que se haga esto: {act}</translation>
-        </message>
-        <message>
-            <source>the answer “{answer}”</source>
-            <extracomment>practice/lesson_words.py</extracomment>
-            <translation>la respuesta «{answer}»</translation>
         </message>
         <message>
             <source>the crank {value}° before top dead centre</source>
@@ -9059,6 +9174,31 @@
             <translation>clavija fuera; interruptor en OFF</translation>
         </message>
         <message>
+            <source>turned {angle}° since you came</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation>giro de {angle}° desde que usted llegó</translation>
+        </message>
+        <message>
+            <source>turned {angle}° since you came (with rotation)</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation>giro de {angle}° desde que usted llegó (en sentido de giro)</translation>
+        </message>
+        <message>
+            <source>turned {angle}° since you came (against rotation)</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation>giro de {angle}° desde que usted llegó (contra el giro)</translation>
+        </message>
+        <message>
+            <source>turned {angle}° since you came (closer)</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation>giro de {angle}° desde que usted llegó (más juntos)</translation>
+        </message>
+        <message>
+            <source>turned {angle}° since you came (wider)</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation>giro de {angle}° desde que usted llegó (más separados)</translation>
+        </message>
+        <message>
             <source>from {eye}° behind against rotation</source>
             <extracomment>practice/seen.py</extracomment>
             <translation>desde {eye}° atrás, contra el giro</translation>
@@ -9087,16 +9227,6 @@
             <source>the marks stand in line</source>
             <extracomment>practice/seen.py</extracomment>
             <translation>las marcas están alineadas</translation>
-        </message>
-        <message>
-            <source>turned {plate_turned}° since you came</source>
-            <extracomment>practice/seen.py</extracomment>
-            <translation>girada {plate_turned}° desde que usted llegó</translation>
-        </message>
-        <message>
-            <source>turned {screw_turned}° since you came</source>
-            <extracomment>practice/seen.py</extracomment>
-            <translation>girado {screw_turned}° desde que usted llegó</translation>
         </message>
         <message>
             <source>wheels chocked</source>
@@ -10272,6 +10402,11 @@
             <source>rotor free</source>
             <extracomment>ui/breaker_view.py</extracomment>
             <translation>rotor libre</translation>
+        </message>
+        <message>
+            <source>what is there ({part}) stays: drag the rotor, the backplate or the contact screw</source>
+            <extracomment>ui/breaker_view.py</extracomment>
+            <translation>lo que hay ahí ({part}) no se mueve: arrastre el rotor, la placa base o el tornillo de contacto</translation>
         </message>
         <message>
             <source>Rotor held.</source>
@@ -11629,19 +11764,24 @@
             <translation>{degrees}° desp. PMS</translation>
         </message>
         <message>
+            <source>No. 1: {stroke}, {where}</source>
+            <extracomment>ui/crank_view.py</extracomment>
+            <translation>N.º 1: {stroke}, {where}</translation>
+        </message>
+        <message>
             <source>No engine</source>
             <extracomment>ui/crank_view.py</extracomment>
             <translation>Sin motor</translation>
         </message>
         <message>
-            <source>No. 1 cut open. Its stroke is felt at the plug hole.</source>
+            <source>Approached against rotation, play of {play}° of rotor not taken up</source>
             <extracomment>ui/crank_view.py</extracomment>
-            <translation>N.º 1 en corte. Su tiempo se nota en el agujero de bujía.</translation>
+            <translation>Llegado contra el giro, juego de {play}° de rotor sin absorber</translation>
         </message>
         <message>
-            <source>approached against rotation, play of {play}° of rotor not taken up</source>
+            <source>Against rotation: play of {play}° not taken up</source>
             <extracomment>ui/crank_view.py</extracomment>
-            <translation>llegado contra el giro, juego de {play}° de rotor sin absorber</translation>
+            <translation>Contra el giro: juego de {play}° sin absorber</translation>
         </message>
         <message>
             <source>No engine.</source>
@@ -11654,6 +11794,16 @@
             <translation>Lado de la hélice</translation>
         </message>
         <message>
+            <source>No. 1 cut open. Its stroke is felt at the plug hole.</source>
+            <extracomment>ui/crank_view.py</extracomment>
+            <translation>N.º 1 en corte. Su tiempo se nota en el agujero de bujía.</translation>
+        </message>
+        <message>
+            <source>rod drawn on the crank pin</source>
+            <extracomment>ui/crank_view.py</extracomment>
+            <translation>biela dibujada en la muñequilla</translation>
+        </message>
+        <message>
             <source>wanted</source>
             <extracomment>ui/crank_view.py</extracomment>
             <translation>deseado</translation>
@@ -11662,11 +11812,6 @@
             <source>opens</source>
             <extracomment>ui/crank_view.py</extracomment>
             <translation>abre</translation>
-        </message>
-        <message>
-            <source>rod drawn on the crank pin</source>
-            <extracomment>ui/crank_view.py</extracomment>
-            <translation>biela dibujada en la muñequilla</translation>
         </message>
         <message>
             <source>Mar&amp;ks</source>
@@ -12174,7 +12319,7 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
         </message>
         <message>
             <source>✓ Done.</source>
-            <extracomment>ui/job_bars.py, ui/lesson_view.py</extracomment>
+            <extracomment>ui/job_bars.py</extracomment>
             <translation>✓ Hecho.</translation>
         </message>
         <message>
@@ -13361,6 +13506,21 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <source>Faults to try</source>
             <extracomment>ui/lead_panel.py</extracomment>
             <translation>Fallos para probar</translation>
+        </message>
+        <message>
+            <source>What it needs is on the tabs {tabs}.</source>
+            <extracomment>ui/lesson_view.py</extracomment>
+            <translation>Lo necesario está en las pestañas {tabs}.</translation>
+        </message>
+        <message>
+            <source>“{tab}”</source>
+            <extracomment>ui/lesson_view.py</extracomment>
+            <translation>«{tab}»</translation>
+        </message>
+        <message>
+            <source>What it needs is on the tab {tab}.</source>
+            <extracomment>ui/lesson_view.py</extracomment>
+            <translation>Lo necesario está en la pestaña {tab}.</translation>
         </message>
         <message>
             <source>A hint</source>
@@ -14977,6 +15137,21 @@ Sin fuente: {bare}</translation>
             <translation>Unos {minutes} minutos.</translation>
         </message>
         <message>
+            <source>&amp;2 Tray</source>
+            <extracomment>ui/practice_controls.py</extracomment>
+            <translation>&amp;2 Bandeja</translation>
+        </message>
+        <message>
+            <source>&amp;3 Work</source>
+            <extracomment>ui/practice_controls.py</extracomment>
+            <translation>&amp;3 Trabajo</translation>
+        </message>
+        <message>
+            <source>&amp;4 Notebook</source>
+            <extracomment>ui/practice_controls.py</extracomment>
+            <translation>&amp;4 Cuaderno</translation>
+        </message>
+        <message>
             <source>{part}: by how much</source>
             <extracomment>ui/practice_controls.py</extracomment>
             <translation>{part}: cuánto</translation>
@@ -15125,6 +15300,11 @@ Sin fuente: {bare}</translation>
             <source>Notebook</source>
             <extracomment>ui/practice_notebook.py</extracomment>
             <translation>Cuaderno</translation>
+        </message>
+        <message>
+            <source>“{text}” is not a lobe: write a whole number from 1 to {lobes} here, and the reading below</source>
+            <extracomment>ui/practice_notebook.py</extracomment>
+            <translation>«{text}» no es un lóbulo: escriba aquí un número entero de 1 a {lobes}, y la lectura debajo</translation>
         </message>
         <message>
             <source>Left magneto</source>
@@ -15445,21 +15625,6 @@ Sin fuente: {bare}</translation>
             <source>magview {version}: a training aid.</source>
             <extracomment>ui/practice_window.py</extracomment>
             <translation>magview {version}: una ayuda para la formación.</translation>
-        </message>
-        <message>
-            <source>&amp;2 Tray</source>
-            <extracomment>ui/practice_window.py</extracomment>
-            <translation>&amp;2 Bandeja</translation>
-        </message>
-        <message>
-            <source>&amp;3 Work</source>
-            <extracomment>ui/practice_window.py</extracomment>
-            <translation>&amp;3 Trabajo</translation>
-        </message>
-        <message>
-            <source>&amp;4 Notebook</source>
-            <extracomment>ui/practice_window.py</extracomment>
-            <translation>&amp;4 Cuaderno</translation>
         </message>
         <message>
             <source>Hand &amp;in…</source>
@@ -15882,11 +16047,6 @@ Sin fuente: {bare}</translation>
             <translation>se cierran</translation>
         </message>
         <message>
-            <source>Plate and screw both move the opening, only the screw moves the gap: check both again after tightening.</source>
-            <extracomment>ui/setting_panel.py</extracomment>
-            <translation>Placa y tornillo mueven ambos el punto de apertura; solo el tornillo mueve la separación: compruebe ambas cosas otra vez después de apretar.</translation>
-        </message>
-        <message>
             <source>Setting</source>
             <extracomment>ui/setting_panel.py</extracomment>
             <translation>Ajuste</translation>
@@ -15902,9 +16062,9 @@ Sin fuente: {bare}</translation>
             <translation>Positivo con el giro de la leva; se detiene al final de su ranura</translation>
         </message>
         <message>
-            <source>Positive brings the contacts closer</source>
+            <source>Positive brings the contacts closer. Dragged in the picture it follows one to one from 40 pixels out; at its head about a sixth, for fine setting</source>
             <extracomment>ui/setting_panel.py</extracomment>
-            <translation>Positivo acerca los contactos</translation>
+            <translation>Positivo acerca los contactos. Arrastrado en la imagen sigue uno a uno a partir de 40 píxeles; en su cabeza, cerca de un sexto, para el ajuste fino</translation>
         </message>
         <message>
             <source>Hol&amp;d</source>
@@ -15945,6 +16105,11 @@ Sin fuente: {bare}</translation>
             <source>Lock screw: the contact screw turns only while it is slack; tightening can shift it</source>
             <extracomment>ui/setting_panel.py</extracomment>
             <translation>Tornillo de bloqueo: el tornillo de contacto solo gira mientras está flojo; al apretarlo puede moverse</translation>
+        </message>
+        <message>
+            <source>Tight</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation>Apretados</translation>
         </message>
         <message>
             <source>Go</source>
@@ -16017,9 +16182,9 @@ Sin fuente: {bare}</translation>
             <translation>{gap} (galga {blade})</translation>
         </message>
         <message>
-            <source>tight</source>
+            <source>clamp screws</source>
             <extracomment>ui/setting_panel.py</extracomment>
-            <translation>apretado</translation>
+            <translation>tornillos de sujeción</translation>
         </message>
         <message>
             <source>Opens</source>
@@ -16075,26 +16240,6 @@ Sin fuente: {bare}</translation>
             <source>out of limits, {limit}</source>
             <extracomment>ui/setting_panel.py</extracomment>
             <translation>fuera de límites, {limit}</translation>
-        </message>
-        <message>
-            <source>A largest gap of {gap} with opening at the E-gap cannot be had: {reason}.</source>
-            <extracomment>ui/setting_panel.py</extracomment>
-            <translation>No se puede lograr una apertura máxima de {gap} abriendo en el E-gap: {reason}.</translation>
-        </message>
-        <message>
-            <source>Nothing: the contacts open at the E-gap and the largest gap is {gap}.</source>
-            <extracomment>ui/setting_panel.py</extracomment>
-            <translation>Nada: los contactos abren en el E-gap y la apertura máxima es {gap}.</translation>
-        </message>
-        <message>
-            <source>slacken the clamp screws and the lock screw</source>
-            <extracomment>ui/setting_panel.py</extracomment>
-            <translation>afloje los tornillos de sujeción y el tornillo de bloqueo</translation>
-        </message>
-        <message>
-            <source>{first}, then {then}</source>
-            <extracomment>ui/setting_panel.py</extracomment>
-            <translation>{first}, luego {then}</translation>
         </message>
         <message>
             <source>Stop</source>
@@ -16817,6 +16962,11 @@ Sin fuente: {bare}</translation>
             <translation>Cálela al motor en su acoplamiento dentado.</translation>
         </message>
         <message>
+            <source>With the switch off a sound lead keeps the lamp dark whatever the contacts do: wheels chocked and spark plugs out first, then switch on.</source>
+            <extracomment>exercises/a-step-or-two-out.json, exercises/both-everything-wrong.json, exercises/fitted-at-neutral.json, exercises/left-and-right-apart.json, exercises/one-magneto-all-wrong.json, exercises/several-teeth-out.json, exercises/wrong-stroke.json</extracomment>
+            <translation>Con el interruptor en OFF, un cable de masa sano deja la lámpara apagada hagan lo que hagan los contactos: primero calzos en las ruedas y bujías fuera, luego interruptor en ON.</translation>
+        </message>
+        <message>
             <source>Paint marks across the coupling before you draw the magneto back.</source>
             <extracomment>exercises/a-step-or-two-out.json</extracomment>
             <translation>Pinte marcas a través del acoplamiento antes de retirar la magneto.</translation>
@@ -16875,6 +17025,11 @@ Sin fuente: {bare}</translation>
             <source>Set gap and opening so that they are right with every screw tight.</source>
             <extracomment>exercises/creeping-screw.json</extracomment>
             <translation>Ajuste la separación y el punto de apertura para que estén bien con todos los tornillos apretados.</translation>
+        </message>
+        <message>
+            <source>The lamp tells of the contacts only while nothing else grounds the coil: leave the plug in and the switch on. With the switch off it stays dark, and with the plug pulled too, but for paper under the spring tab.</source>
+            <extracomment>exercises/creeping-screw.json, exercises/gap-wrong.json, exercises/one-lobe-low.json, exercises/opens-early-or-late.json, exercises/pips.json</extracomment>
+            <translation>La lámpara solo habla de los contactos mientras nada más ponga la bobina a masa: deje la clavija puesta y el interruptor en ON. Con el interruptor en OFF sigue apagada, y con la clavija sacada también, salvo con papel bajo la lengüeta.</translation>
         </message>
         <message>
             <source>Measure, tighten the lock screw, measure again.</source>

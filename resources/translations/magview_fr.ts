@@ -4,6 +4,71 @@
     <context>
         <name>magview</name>
         <message>
+            <source>Plate and screw both move the opening, only the screw moves the gap: check both again after tightening.</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>Plateau et vis déplacent tous deux l'ouverture, seule la vis déplace l'écartement : revérifier les deux après serrage.</translation>
+        </message>
+        <message>
+            <source>tightening the lock screw carries it on by {creep}° (closer), to {angle}°</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>le serrage de la vis de blocage l'entraîne de {creep}° (plus près), jusqu'à {angle}°</translation>
+        </message>
+        <message>
+            <source>tightening the lock screw carries the contact screw along, which would first have to stand at {value}°, {beyond}° beyond the end of its travel ({low}° to {high}°)</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>le serrage de la vis de blocage entraîne la vis de contact, qui devrait d'abord être à {value}°, {beyond}° au-delà du bout de sa course ({low}° à {high}°)</translation>
+        </message>
+        <message>
+            <source>A largest gap of {gap} with opening at the E-gap cannot be had: {reason}.</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>Un écartement maximal de {gap} avec ouverture à l'E-gap est impossible à obtenir : {reason}.</translation>
+        </message>
+        <message>
+            <source>Nothing to turn: {creep}; then the contacts open at the E-gap and the largest gap is {gap}.</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>Rien à tourner : {creep} ; alors les contacts s'ouvrent à l'E-gap et l'écartement maximal est {gap}.</translation>
+        </message>
+        <message>
+            <source>tightening the lock screw carries it back by {creep}° (wider), to {angle}°</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>le serrage de la vis de blocage la ramène de {creep}° (plus écartés), jusqu'à {angle}°</translation>
+        </message>
+        <message>
+            <source>Nothing: the contacts open at the E-gap and the largest gap is {gap}.</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>Rien : les contacts s'ouvrent à l'E-gap et l'écartement maximal est {gap}.</translation>
+        </message>
+        <message>
+            <source>slacken the clamp screws and the lock screw</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>desserrer les vis de serrage et la vis de blocage</translation>
+        </message>
+        <message>
+            <source>{first}, then {then}</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>{first}, puis {then}</translation>
+        </message>
+        <message>
+            <source>{moves}, to {angle}°; {creep}</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>{moves}, jusqu'à {angle}° ; {creep}</translation>
+        </message>
+        <message>
+            <source>{moves}; {creep}</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>{moves} ; {creep}</translation>
+        </message>
+        <message>
+            <source>slacken the clamp screws</source>
+            <extracomment>bench/advised.py, bench/describe.py</extracomment>
+            <translation>desserrer les vis de serrage</translation>
+        </message>
+        <message>
+            <source>slacken the lock screw</source>
+            <extracomment>bench/advised.py, bench/describe.py</extracomment>
+            <translation>desserrer la vis de blocage</translation>
+        </message>
+        <message>
             <source>the backplate's angle is {value}; it must be a finite number of degrees</source>
             <extracomment>bench/apply.py</extracomment>
             <translation>l'angle du plateau est {value} ; il doit être un nombre fini de degrés</translation>
@@ -494,19 +559,9 @@
             <translation>serrer la vis de blocage</translation>
         </message>
         <message>
-            <source>slacken the lock screw</source>
-            <extracomment>bench/describe.py, ui/setting_panel.py</extracomment>
-            <translation>desserrer la vis de blocage</translation>
-        </message>
-        <message>
             <source>tighten the clamp screws</source>
             <extracomment>bench/describe.py</extracomment>
             <translation>serrer les vis de serrage</translation>
-        </message>
-        <message>
-            <source>slacken the clamp screws</source>
-            <extracomment>bench/describe.py, ui/setting_panel.py</extracomment>
-            <translation>desserrer les vis de serrage</translation>
         </message>
         <message>
             <source>turn the rotor {angle}° with rotation</source>
@@ -2030,7 +2085,7 @@
         </message>
         <message>
             <source>Pip on the contacts</source>
-            <extracomment>bench/own_magneto_fields.py, job/parts.py</extracomment>
+            <extracomment>bench/own_magneto_fields.py, job/parts.py, practice/debrief.py</extracomment>
             <translation>Picot sur les contacts</translation>
         </message>
         <message>
@@ -2315,7 +2370,7 @@
         </message>
         <message>
             <source>Switch lead</source>
-            <extracomment>bench/told.py, classroom/blanks.py, ui/panes.py, ui/practice_notebook.py, ui/practice_work.py</extracomment>
+            <extracomment>bench/told.py, classroom/blanks.py, practice/debrief.py, ui/panes.py, ui/practice_notebook.py, ui/practice_work.py</extracomment>
             <translation>Fil de masse</translation>
         </message>
         <message>
@@ -2360,7 +2415,7 @@
         </message>
         <message>
             <source>lock screw</source>
-            <extracomment>bench/told.py, bench/words.py</extracomment>
+            <extracomment>bench/told.py, bench/words.py, ui/setting_panel.py</extracomment>
             <translation>vis de blocage</translation>
         </message>
         <message>
@@ -3040,7 +3095,7 @@
         </message>
         <message>
             <source>Fires before top dead centre</source>
-            <extracomment>classroom/blanks.py, ui/practice_notebook.py</extracomment>
+            <extracomment>classroom/blanks.py, practice/debrief.py, ui/practice_notebook.py</extracomment>
             <translation>Allume avant le point mort haut</translation>
         </message>
         <message>
@@ -3330,7 +3385,7 @@
         </message>
         <message>
             <source>Largest gap</source>
-            <extracomment>classroom/drawings.py, job/document.py, job/parts.py, practice/paper.py, ui/practice_notebook.py, ui/setting_panel.py</extracomment>
+            <extracomment>classroom/drawings.py, job/document.py, job/parts.py, practice/debrief.py, practice/paper.py, ui/practice_notebook.py, ui/setting_panel.py</extracomment>
             <translation>Écartement maximal</translation>
         </message>
         <message>
@@ -4220,7 +4275,7 @@
         </message>
         <message>
             <source>Hints</source>
-            <extracomment>classroom/worksheet.py</extracomment>
+            <extracomment>classroom/worksheet.py, ui/practice_task.py</extracomment>
             <translation>Indices</translation>
         </message>
         <message>
@@ -7444,6 +7499,71 @@
             <translation>Fait avec la version {version}, montré avec {here} : les suites d'une action peuvent différer.</translation>
         </message>
         <message>
+            <source>Opening from the mark</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>Ouverture au repère</translation>
+        </message>
+        <message>
+            <source>Opening from the mark, {name}</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>Ouverture au repère, {name}</translation>
+        </message>
+        <message>
+            <source>Largest gap, {name}</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>Écartement maximal, {name}</translation>
+        </message>
+        <message>
+            <source>Pip on the contacts, {name}</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>Picot sur les contacts, {name}</translation>
+        </message>
+        <message>
+            <source>Lock screw carries the contact screw along</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>La vis de blocage entraîne la vis de contact</translation>
+        </message>
+        <message>
+            <source>Lock screw carries the contact screw along, {name}</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>La vis de blocage entraîne la vis de contact, {name}</translation>
+        </message>
+        <message>
+            <source>Switch lead, {name}</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>Fil de masse, {name}</translation>
+        </message>
+        <message>
+            <source>Fires before top dead centre, {name}</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>Allume avant le point mort haut, {name}</translation>
+        </message>
+        <message>
+            <source>Play in the coupling</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>Jeu dans l'accouplement</translation>
+        </message>
+        <message>
+            <source>Play in the coupling, {name}</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>Jeu dans l'accouplement, {name}</translation>
+        </message>
+        <message>
+            <source>not at all</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>pas du tout</translation>
+        </message>
+        <message>
+            <source>{angle}° closer</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>{angle}° plus près</translation>
+        </message>
+        <message>
+            <source>{angle}° wider</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>{angle}° plus écartés</translation>
+        </message>
+        <message>
             <source>{mm} mm past</source>
             <extracomment>practice/debrief.py</extracomment>
             <translation>{mm} mm après</translation>
@@ -7469,39 +7589,9 @@
             <translation>la tentative n'a pas été remise : d'ici là, rien de vrai n'est montré</translation>
         </message>
         <message>
-            <source>Opening from the mark, {name}</source>
-            <extracomment>practice/debrief.py</extracomment>
-            <translation>Ouverture au repère, {name}</translation>
-        </message>
-        <message>
             <source>within {tolerance} mm</source>
             <extracomment>practice/debrief.py</extracomment>
             <translation>à {tolerance} mm près</translation>
-        </message>
-        <message>
-            <source>Largest gap, {name}</source>
-            <extracomment>practice/debrief.py</extracomment>
-            <translation>Écartement maximal, {name}</translation>
-        </message>
-        <message>
-            <source>Pip on the contacts, {name}</source>
-            <extracomment>practice/debrief.py</extracomment>
-            <translation>Picot sur les contacts, {name}</translation>
-        </message>
-        <message>
-            <source>Lock screw carries the contact screw along, {name}</source>
-            <extracomment>practice/debrief.py</extracomment>
-            <translation>La vis de blocage entraîne la vis de contact, {name}</translation>
-        </message>
-        <message>
-            <source>to be allowed for</source>
-            <extracomment>practice/debrief.py</extracomment>
-            <translation>à compenser</translation>
-        </message>
-        <message>
-            <source>Switch lead, {name}</source>
-            <extracomment>practice/debrief.py</extracomment>
-            <translation>Fil de masse, {name}</translation>
         </message>
         <message>
             <source>sound</source>
@@ -7514,19 +7604,14 @@
             <translation>Disque au point mort haut du n° 1</translation>
         </message>
         <message>
-            <source>Fires before top dead centre, {name}</source>
+            <source>to be allowed for</source>
             <extracomment>practice/debrief.py</extracomment>
-            <translation>Allume avant le point mort haut, {name}</translation>
+            <translation>à compenser</translation>
         </message>
         <message>
             <source>{wanted}° within {allowed}°</source>
             <extracomment>practice/debrief.py</extracomment>
             <translation>{wanted}° à {allowed}° près</translation>
-        </message>
-        <message>
-            <source>Play in the coupling, {name}</source>
-            <extracomment>practice/debrief.py</extracomment>
-            <translation>Jeu dans l'accouplement, {name}</translation>
         </message>
         <message>
             <source>taken up with rotation</source>
@@ -7774,11 +7859,6 @@
             <translation>des jauges des deux côtés des limites n'ont pas été essayées à un bossage</translation>
         </message>
         <message>
-            <source>{low} to {high} over the lobes</source>
-            <extracomment>practice/goals.py</extracomment>
-            <translation>{low} à {high} selon les bossages</translation>
-        </message>
-        <message>
             <source>fires {error}° of crank early, {allowed}° are allowed</source>
             <extracomment>practice/goals.py</extracomment>
             <translation>allume {error}° de vilebrequin en avance, {allowed}° sont permis</translation>
@@ -7847,6 +7927,11 @@
             <source>The largest gap is {span}, limits {low} to {high}; {how}.</source>
             <extracomment>practice/goals.py</extracomment>
             <translation>L'écartement maximal est {span}, limites {low} à {high} ; {how}.</translation>
+        </message>
+        <message>
+            <source>{low} to {high} over the lobes</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation>{low} à {high} selon les bossages</translation>
         </message>
         <message>
             <source>The contacts are clean</source>
@@ -8299,6 +8384,11 @@
             <translation>le plateau tourné de {angle}° ou plus en sens inverse de la rotation</translation>
         </message>
         <message>
+            <source>what an instrument says</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation>ce que dit un instrument</translation>
+        </message>
+        <message>
             <source>the rotor to be let go</source>
             <extracomment>practice/lesson_words.py</extracomment>
             <translation>le rotor lâché</translation>
@@ -8449,6 +8539,26 @@
             <translation>l'allumage où il se doit</translation>
         </message>
         <message>
+            <source>the answer “{answer}”</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation>la réponse « {answer} »</translation>
+        </message>
+        <message>
+            <source>the lamp to be watched all the way round</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation>que la lampe soit observée sur tout le tour</translation>
+        </message>
+        <message>
+            <source>what the meter says</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation>ce que dit l'ohmmètre</translation>
+        </message>
+        <message>
+            <source>That is the {part}; to click on it does nothing here. The step waits for {wanted}.</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation>C'est : {part} ; cliquer dessus ne fait rien ici. L'étape attend : {wanted}.</translation>
+        </message>
+        <message>
             <source>That is the {part}. The step waits for {wanted}.</source>
             <extracomment>practice/lesson_words.py</extracomment>
             <translation>C'est : {part}. L'étape attend : {wanted}.</translation>
@@ -8460,8 +8570,18 @@
         </message>
         <message>
             <source>Not yet. The step waits for {wanted}.</source>
-            <extracomment>practice/lesson_words.py</extracomment>
+            <extracomment>practice/lesson_words.py, ui/lesson_view.py</extracomment>
             <translation>Pas encore. L'étape attend : {wanted}.</translation>
+        </message>
+        <message>
+            <source>Step {step}: so already.</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation>Étape {step} : déjà ainsi.</translation>
+        </message>
+        <message>
+            <source>Step {step}: done.</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation>Étape {step} : faite.</translation>
         </message>
         <message>
             <source>the {part} to be pointed at</source>
@@ -8472,11 +8592,6 @@
             <source>this to be done: {act}</source>
             <extracomment>practice/lesson_words.py</extracomment>
             <translation>ceci à faire : {act}</translation>
-        </message>
-        <message>
-            <source>the answer “{answer}”</source>
-            <extracomment>practice/lesson_words.py</extracomment>
-            <translation>la réponse « {answer} »</translation>
         </message>
         <message>
             <source>the crank {value}° before top dead centre</source>
@@ -9059,6 +9174,31 @@
             <translation>fiche débranchée ; contacteur sur arrêt</translation>
         </message>
         <message>
+            <source>turned {angle}° since you came</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation>rotation de {angle}° depuis votre arrivée</translation>
+        </message>
+        <message>
+            <source>turned {angle}° since you came (with rotation)</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation>rotation de {angle}° depuis votre arrivée (dans le sens de rotation)</translation>
+        </message>
+        <message>
+            <source>turned {angle}° since you came (against rotation)</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation>rotation de {angle}° depuis votre arrivée (en sens inverse de la rotation)</translation>
+        </message>
+        <message>
+            <source>turned {angle}° since you came (closer)</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation>rotation de {angle}° depuis votre arrivée (plus près)</translation>
+        </message>
+        <message>
+            <source>turned {angle}° since you came (wider)</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation>rotation de {angle}° depuis votre arrivée (plus écartés)</translation>
+        </message>
+        <message>
             <source>from {eye}° behind against rotation</source>
             <extracomment>practice/seen.py</extracomment>
             <translation>de {eye}° en arrière, en sens inverse de la rotation</translation>
@@ -9087,16 +9227,6 @@
             <source>the marks stand in line</source>
             <extracomment>practice/seen.py</extracomment>
             <translation>les repères sont alignés</translation>
-        </message>
-        <message>
-            <source>turned {plate_turned}° since you came</source>
-            <extracomment>practice/seen.py</extracomment>
-            <translation>tourné de {plate_turned}° depuis votre arrivée</translation>
-        </message>
-        <message>
-            <source>turned {screw_turned}° since you came</source>
-            <extracomment>practice/seen.py</extracomment>
-            <translation>tournée de {screw_turned}° depuis votre arrivée</translation>
         </message>
         <message>
             <source>wheels chocked</source>
@@ -10272,6 +10402,11 @@
             <source>rotor free</source>
             <extracomment>ui/breaker_view.py</extracomment>
             <translation>rotor libre</translation>
+        </message>
+        <message>
+            <source>what is there ({part}) stays: drag the rotor, the backplate or the contact screw</source>
+            <extracomment>ui/breaker_view.py</extracomment>
+            <translation>ce qui est là ({part}) ne bouge pas : faire glisser le rotor, le plateau ou la vis de contact</translation>
         </message>
         <message>
             <source>Rotor held.</source>
@@ -11629,19 +11764,24 @@
             <translation>{degrees}° après PMH</translation>
         </message>
         <message>
+            <source>No. 1: {stroke}, {where}</source>
+            <extracomment>ui/crank_view.py</extracomment>
+            <translation>N° 1 : {stroke}, {where}</translation>
+        </message>
+        <message>
             <source>No engine</source>
             <extracomment>ui/crank_view.py</extracomment>
             <translation>Pas de moteur</translation>
         </message>
         <message>
-            <source>No. 1 cut open. Its stroke is felt at the plug hole.</source>
+            <source>Approached against rotation, play of {play}° of rotor not taken up</source>
             <extracomment>ui/crank_view.py</extracomment>
-            <translation>N° 1 en coupe. Son temps se sent au trou de bougie.</translation>
+            <translation>Approché en sens inverse de la rotation, jeu de {play}° de rotor non rattrapé</translation>
         </message>
         <message>
-            <source>approached against rotation, play of {play}° of rotor not taken up</source>
+            <source>Against rotation: play of {play}° not taken up</source>
             <extracomment>ui/crank_view.py</extracomment>
-            <translation>approché en sens inverse de la rotation, jeu de {play}° de rotor non rattrapé</translation>
+            <translation>En sens inverse : jeu de {play}° non rattrapé</translation>
         </message>
         <message>
             <source>No engine.</source>
@@ -11654,6 +11794,16 @@
             <translation>Côté hélice</translation>
         </message>
         <message>
+            <source>No. 1 cut open. Its stroke is felt at the plug hole.</source>
+            <extracomment>ui/crank_view.py</extracomment>
+            <translation>N° 1 en coupe. Son temps se sent au trou de bougie.</translation>
+        </message>
+        <message>
+            <source>rod drawn on the crank pin</source>
+            <extracomment>ui/crank_view.py</extracomment>
+            <translation>bielle dessinée sur le maneton</translation>
+        </message>
+        <message>
             <source>wanted</source>
             <extracomment>ui/crank_view.py</extracomment>
             <translation>voulu</translation>
@@ -11662,11 +11812,6 @@
             <source>opens</source>
             <extracomment>ui/crank_view.py</extracomment>
             <translation>ouvre</translation>
-        </message>
-        <message>
-            <source>rod drawn on the crank pin</source>
-            <extracomment>ui/crank_view.py</extracomment>
-            <translation>bielle dessinée sur le maneton</translation>
         </message>
         <message>
             <source>Mar&amp;ks</source>
@@ -12174,7 +12319,7 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
         </message>
         <message>
             <source>✓ Done.</source>
-            <extracomment>ui/job_bars.py, ui/lesson_view.py</extracomment>
+            <extracomment>ui/job_bars.py</extracomment>
             <translation>✓ Fait.</translation>
         </message>
         <message>
@@ -13361,6 +13506,21 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <source>Faults to try</source>
             <extracomment>ui/lead_panel.py</extracomment>
             <translation>Défauts à essayer</translation>
+        </message>
+        <message>
+            <source>What it needs is on the tabs {tabs}.</source>
+            <extracomment>ui/lesson_view.py</extracomment>
+            <translation>Ce qu'il faut est sous les onglets {tabs}.</translation>
+        </message>
+        <message>
+            <source>“{tab}”</source>
+            <extracomment>ui/lesson_view.py</extracomment>
+            <translation>« {tab} »</translation>
+        </message>
+        <message>
+            <source>What it needs is on the tab {tab}.</source>
+            <extracomment>ui/lesson_view.py</extracomment>
+            <translation>Ce qu'il faut est sous l'onglet {tab}.</translation>
         </message>
         <message>
             <source>A hint</source>
@@ -14977,6 +15137,21 @@ Sans source : {bare}</translation>
             <translation>Environ {minutes} minutes.</translation>
         </message>
         <message>
+            <source>&amp;2 Tray</source>
+            <extracomment>ui/practice_controls.py</extracomment>
+            <translation>&amp;2 Bac</translation>
+        </message>
+        <message>
+            <source>&amp;3 Work</source>
+            <extracomment>ui/practice_controls.py</extracomment>
+            <translation>&amp;3 Travail</translation>
+        </message>
+        <message>
+            <source>&amp;4 Notebook</source>
+            <extracomment>ui/practice_controls.py</extracomment>
+            <translation>&amp;4 Carnet</translation>
+        </message>
+        <message>
             <source>{part}: by how much</source>
             <extracomment>ui/practice_controls.py</extracomment>
             <translation>{part} : de combien</translation>
@@ -15125,6 +15300,11 @@ Sans source : {bare}</translation>
             <source>Notebook</source>
             <extracomment>ui/practice_notebook.py</extracomment>
             <translation>Carnet</translation>
+        </message>
+        <message>
+            <source>“{text}” is not a lobe: write a whole number from 1 to {lobes} here, and the reading below</source>
+            <extracomment>ui/practice_notebook.py</extracomment>
+            <translation>« {text} » n'est pas un bossage : écrire ici un nombre entier de 1 à {lobes}, et le relevé en dessous</translation>
         </message>
         <message>
             <source>Left magneto</source>
@@ -15445,21 +15625,6 @@ Sans source : {bare}</translation>
             <source>magview {version}: a training aid.</source>
             <extracomment>ui/practice_window.py</extracomment>
             <translation>magview {version} : une aide à la formation.</translation>
-        </message>
-        <message>
-            <source>&amp;2 Tray</source>
-            <extracomment>ui/practice_window.py</extracomment>
-            <translation>&amp;2 Bac</translation>
-        </message>
-        <message>
-            <source>&amp;3 Work</source>
-            <extracomment>ui/practice_window.py</extracomment>
-            <translation>&amp;3 Travail</translation>
-        </message>
-        <message>
-            <source>&amp;4 Notebook</source>
-            <extracomment>ui/practice_window.py</extracomment>
-            <translation>&amp;4 Carnet</translation>
         </message>
         <message>
             <source>Hand &amp;in…</source>
@@ -15882,11 +16047,6 @@ Sans source : {bare}</translation>
             <translation>se ferment</translation>
         </message>
         <message>
-            <source>Plate and screw both move the opening, only the screw moves the gap: check both again after tightening.</source>
-            <extracomment>ui/setting_panel.py</extracomment>
-            <translation>Plateau et vis déplacent tous deux l'ouverture, seule la vis déplace l'écartement : revérifier les deux après serrage.</translation>
-        </message>
-        <message>
             <source>Setting</source>
             <extracomment>ui/setting_panel.py</extracomment>
             <translation>Réglage</translation>
@@ -15902,9 +16062,9 @@ Sans source : {bare}</translation>
             <translation>Positif dans le sens de la came ; s'arrête au bout de sa lumière</translation>
         </message>
         <message>
-            <source>Positive brings the contacts closer</source>
+            <source>Positive brings the contacts closer. Dragged in the picture it follows one to one from 40 pixels out; at its head about a sixth, for fine setting</source>
             <extracomment>ui/setting_panel.py</extracomment>
-            <translation>Positif rapproche les contacts</translation>
+            <translation>Positif rapproche les contacts. Tirée dans l'image, elle suit un pour un à partir de 40 pixels ; sur sa tête environ un sixième, pour le réglage fin</translation>
         </message>
         <message>
             <source>Hol&amp;d</source>
@@ -15945,6 +16105,11 @@ Sans source : {bare}</translation>
             <source>Lock screw: the contact screw turns only while it is slack; tightening can shift it</source>
             <extracomment>ui/setting_panel.py</extracomment>
             <translation>Vis de blocage : la vis de contact ne tourne que lorsqu'elle est desserrée ; le serrage peut la décaler</translation>
+        </message>
+        <message>
+            <source>Tight</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation>Serrées</translation>
         </message>
         <message>
             <source>Go</source>
@@ -16017,9 +16182,9 @@ Sans source : {bare}</translation>
             <translation>{gap} (jauge {blade})</translation>
         </message>
         <message>
-            <source>tight</source>
+            <source>clamp screws</source>
             <extracomment>ui/setting_panel.py</extracomment>
-            <translation>serré</translation>
+            <translation>vis de serrage</translation>
         </message>
         <message>
             <source>Opens</source>
@@ -16075,26 +16240,6 @@ Sans source : {bare}</translation>
             <source>out of limits, {limit}</source>
             <extracomment>ui/setting_panel.py</extracomment>
             <translation>hors limites, {limit}</translation>
-        </message>
-        <message>
-            <source>A largest gap of {gap} with opening at the E-gap cannot be had: {reason}.</source>
-            <extracomment>ui/setting_panel.py</extracomment>
-            <translation>Un écartement maximal de {gap} avec ouverture à l'E-gap est impossible à obtenir : {reason}.</translation>
-        </message>
-        <message>
-            <source>Nothing: the contacts open at the E-gap and the largest gap is {gap}.</source>
-            <extracomment>ui/setting_panel.py</extracomment>
-            <translation>Rien : les contacts s'ouvrent à l'E-gap et l'écartement maximal est {gap}.</translation>
-        </message>
-        <message>
-            <source>slacken the clamp screws and the lock screw</source>
-            <extracomment>ui/setting_panel.py</extracomment>
-            <translation>desserrer les vis de serrage et la vis de blocage</translation>
-        </message>
-        <message>
-            <source>{first}, then {then}</source>
-            <extracomment>ui/setting_panel.py</extracomment>
-            <translation>{first}, puis {then}</translation>
         </message>
         <message>
             <source>Stop</source>
@@ -16817,6 +16962,11 @@ Sans source : {bare}</translation>
             <translation>La caler sur le moteur par son accouplement denté.</translation>
         </message>
         <message>
+            <source>With the switch off a sound lead keeps the lamp dark whatever the contacts do: wheels chocked and spark plugs out first, then switch on.</source>
+            <extracomment>exercises/a-step-or-two-out.json, exercises/both-everything-wrong.json, exercises/fitted-at-neutral.json, exercises/left-and-right-apart.json, exercises/one-magneto-all-wrong.json, exercises/several-teeth-out.json, exercises/wrong-stroke.json</extracomment>
+            <translation>Contacteur sur arrêt, un fil de masse sain laisse la lampe éteinte quoi que fassent les contacts : d'abord roues calées et bougies déposées, puis contacteur sur marche.</translation>
+        </message>
+        <message>
             <source>Paint marks across the coupling before you draw the magneto back.</source>
             <extracomment>exercises/a-step-or-two-out.json</extracomment>
             <translation>Peindre des repères en travers de l'accouplement avant de reculer la magnéto.</translation>
@@ -16875,6 +17025,11 @@ Sans source : {bare}</translation>
             <source>Set gap and opening so that they are right with every screw tight.</source>
             <extracomment>exercises/creeping-screw.json</extracomment>
             <translation>Régler écartement et ouverture pour qu'ils soient justes, toutes vis serrées.</translation>
+        </message>
+        <message>
+            <source>The lamp tells of the contacts only while nothing else grounds the coil: leave the plug in and the switch on. With the switch off it stays dark, and with the plug pulled too, but for paper under the spring tab.</source>
+            <extracomment>exercises/creeping-screw.json, exercises/gap-wrong.json, exercises/one-lobe-low.json, exercises/opens-early-or-late.json, exercises/pips.json</extracomment>
+            <translation>La lampe ne parle des contacts que si rien d'autre ne met la bobine à la masse : laisser la fiche en place et le contacteur sur marche. Contacteur sur arrêt, elle reste éteinte ; fiche débranchée aussi, sauf avec un papier sous la languette ressort.</translation>
         </message>
         <message>
             <source>Measure, tighten the lock screw, measure again.</source>

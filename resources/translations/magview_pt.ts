@@ -4,6 +4,71 @@
     <context>
         <name>magview</name>
         <message>
+            <source>Plate and screw both move the opening, only the screw moves the gap: check both again after tightening.</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>Placa e parafuso movem ambos a abertura, só o parafuso move a folga: verificar ambas de novo depois de apertar.</translation>
+        </message>
+        <message>
+            <source>tightening the lock screw carries it on by {creep}° (closer), to {angle}°</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>o aperto do parafuso de fixação leva-o mais {creep}° (mais perto), até {angle}°</translation>
+        </message>
+        <message>
+            <source>tightening the lock screw carries the contact screw along, which would first have to stand at {value}°, {beyond}° beyond the end of its travel ({low}° to {high}°)</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>o aperto do parafuso de fixação arrasta o parafuso de contacto, que teria de estar antes em {value}°, {beyond}° além do fim do percurso ({low}° a {high}°)</translation>
+        </message>
+        <message>
+            <source>A largest gap of {gap} with opening at the E-gap cannot be had: {reason}.</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>Não se consegue uma folga máxima de {gap} com abertura no E-gap: {reason}.</translation>
+        </message>
+        <message>
+            <source>Nothing to turn: {creep}; then the contacts open at the E-gap and the largest gap is {gap}.</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>Nada a rodar: {creep}; então os contactos abrem no E-gap e a folga máxima é {gap}.</translation>
+        </message>
+        <message>
+            <source>tightening the lock screw carries it back by {creep}° (wider), to {angle}°</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>o aperto do parafuso de fixação fá-lo recuar {creep}° (mais abertos), até {angle}°</translation>
+        </message>
+        <message>
+            <source>Nothing: the contacts open at the E-gap and the largest gap is {gap}.</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>Nada: os contactos abrem no E-gap e a folga máxima é {gap}.</translation>
+        </message>
+        <message>
+            <source>slacken the clamp screws and the lock screw</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>aliviar os parafusos de aperto e o parafuso de fixação</translation>
+        </message>
+        <message>
+            <source>{first}, then {then}</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>{first}, depois {then}</translation>
+        </message>
+        <message>
+            <source>{moves}, to {angle}°; {creep}</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>{moves}, até {angle}°; {creep}</translation>
+        </message>
+        <message>
+            <source>{moves}; {creep}</source>
+            <extracomment>bench/advised.py</extracomment>
+            <translation>{moves}; {creep}</translation>
+        </message>
+        <message>
+            <source>slacken the clamp screws</source>
+            <extracomment>bench/advised.py, bench/describe.py</extracomment>
+            <translation>aliviar os parafusos de aperto</translation>
+        </message>
+        <message>
+            <source>slacken the lock screw</source>
+            <extracomment>bench/advised.py, bench/describe.py</extracomment>
+            <translation>aliviar o parafuso de fixação</translation>
+        </message>
+        <message>
             <source>the backplate's angle is {value}; it must be a finite number of degrees</source>
             <extracomment>bench/apply.py</extracomment>
             <translation>o ângulo da placa de base é {value}; tem de ser um número finito de graus</translation>
@@ -494,19 +559,9 @@
             <translation>apertar o parafuso de fixação</translation>
         </message>
         <message>
-            <source>slacken the lock screw</source>
-            <extracomment>bench/describe.py, ui/setting_panel.py</extracomment>
-            <translation>aliviar o parafuso de fixação</translation>
-        </message>
-        <message>
             <source>tighten the clamp screws</source>
             <extracomment>bench/describe.py</extracomment>
             <translation>apertar os parafusos de aperto</translation>
-        </message>
-        <message>
-            <source>slacken the clamp screws</source>
-            <extracomment>bench/describe.py, ui/setting_panel.py</extracomment>
-            <translation>aliviar os parafusos de aperto</translation>
         </message>
         <message>
             <source>turn the rotor {angle}° with rotation</source>
@@ -2030,7 +2085,7 @@
         </message>
         <message>
             <source>Pip on the contacts</source>
-            <extracomment>bench/own_magneto_fields.py, job/parts.py</extracomment>
+            <extracomment>bench/own_magneto_fields.py, job/parts.py, practice/debrief.py</extracomment>
             <translation>Pico nos contactos</translation>
         </message>
         <message>
@@ -2315,7 +2370,7 @@
         </message>
         <message>
             <source>Switch lead</source>
-            <extracomment>bench/told.py, classroom/blanks.py, ui/panes.py, ui/practice_notebook.py, ui/practice_work.py</extracomment>
+            <extracomment>bench/told.py, classroom/blanks.py, practice/debrief.py, ui/panes.py, ui/practice_notebook.py, ui/practice_work.py</extracomment>
             <translation>Cabo de massa</translation>
         </message>
         <message>
@@ -2360,7 +2415,7 @@
         </message>
         <message>
             <source>lock screw</source>
-            <extracomment>bench/told.py, bench/words.py</extracomment>
+            <extracomment>bench/told.py, bench/words.py, ui/setting_panel.py</extracomment>
             <translation>parafuso de fixação</translation>
         </message>
         <message>
@@ -3040,7 +3095,7 @@
         </message>
         <message>
             <source>Fires before top dead centre</source>
-            <extracomment>classroom/blanks.py, ui/practice_notebook.py</extracomment>
+            <extracomment>classroom/blanks.py, practice/debrief.py, ui/practice_notebook.py</extracomment>
             <translation>Inflama antes do ponto morto superior</translation>
         </message>
         <message>
@@ -3330,7 +3385,7 @@
         </message>
         <message>
             <source>Largest gap</source>
-            <extracomment>classroom/drawings.py, job/document.py, job/parts.py, practice/paper.py, ui/practice_notebook.py, ui/setting_panel.py</extracomment>
+            <extracomment>classroom/drawings.py, job/document.py, job/parts.py, practice/debrief.py, practice/paper.py, ui/practice_notebook.py, ui/setting_panel.py</extracomment>
             <translation>Folga máxima</translation>
         </message>
         <message>
@@ -4220,7 +4275,7 @@
         </message>
         <message>
             <source>Hints</source>
-            <extracomment>classroom/worksheet.py</extracomment>
+            <extracomment>classroom/worksheet.py, ui/practice_task.py</extracomment>
             <translation>Pistas</translation>
         </message>
         <message>
@@ -7444,6 +7499,71 @@
             <translation>Feito com a versão {version}, mostrado com a {here}: o que se seguiu a um ato pode diferir.</translation>
         </message>
         <message>
+            <source>Opening from the mark</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>Abertura desde a marca</translation>
+        </message>
+        <message>
+            <source>Opening from the mark, {name}</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>Abertura desde a marca, {name}</translation>
+        </message>
+        <message>
+            <source>Largest gap, {name}</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>Folga máxima, {name}</translation>
+        </message>
+        <message>
+            <source>Pip on the contacts, {name}</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>Pico nos contactos, {name}</translation>
+        </message>
+        <message>
+            <source>Lock screw carries the contact screw along</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>O parafuso de fixação arrasta o parafuso de contacto</translation>
+        </message>
+        <message>
+            <source>Lock screw carries the contact screw along, {name}</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>O parafuso de fixação arrasta o parafuso de contacto, {name}</translation>
+        </message>
+        <message>
+            <source>Switch lead, {name}</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>Cabo de massa, {name}</translation>
+        </message>
+        <message>
+            <source>Fires before top dead centre, {name}</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>Inflama antes do ponto morto superior, {name}</translation>
+        </message>
+        <message>
+            <source>Play in the coupling</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>Jogo no acoplamento</translation>
+        </message>
+        <message>
+            <source>Play in the coupling, {name}</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>Jogo no acoplamento, {name}</translation>
+        </message>
+        <message>
+            <source>not at all</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>nada</translation>
+        </message>
+        <message>
+            <source>{angle}° closer</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>{angle}° mais perto</translation>
+        </message>
+        <message>
+            <source>{angle}° wider</source>
+            <extracomment>practice/debrief.py</extracomment>
+            <translation>{angle}° mais abertos</translation>
+        </message>
+        <message>
             <source>{mm} mm past</source>
             <extracomment>practice/debrief.py</extracomment>
             <translation>{mm} mm depois</translation>
@@ -7469,39 +7589,9 @@
             <translation>a tentativa não foi entregue: até lá nada de verdadeiro se mostra</translation>
         </message>
         <message>
-            <source>Opening from the mark, {name}</source>
-            <extracomment>practice/debrief.py</extracomment>
-            <translation>Abertura desde a marca, {name}</translation>
-        </message>
-        <message>
             <source>within {tolerance} mm</source>
             <extracomment>practice/debrief.py</extracomment>
             <translation>dentro de {tolerance} mm</translation>
-        </message>
-        <message>
-            <source>Largest gap, {name}</source>
-            <extracomment>practice/debrief.py</extracomment>
-            <translation>Folga máxima, {name}</translation>
-        </message>
-        <message>
-            <source>Pip on the contacts, {name}</source>
-            <extracomment>practice/debrief.py</extracomment>
-            <translation>Pico nos contactos, {name}</translation>
-        </message>
-        <message>
-            <source>Lock screw carries the contact screw along, {name}</source>
-            <extracomment>practice/debrief.py</extracomment>
-            <translation>O parafuso de fixação arrasta o parafuso de contacto, {name}</translation>
-        </message>
-        <message>
-            <source>to be allowed for</source>
-            <extracomment>practice/debrief.py</extracomment>
-            <translation>a ter em conta</translation>
-        </message>
-        <message>
-            <source>Switch lead, {name}</source>
-            <extracomment>practice/debrief.py</extracomment>
-            <translation>Cabo de massa, {name}</translation>
         </message>
         <message>
             <source>sound</source>
@@ -7514,19 +7604,14 @@
             <translation>Disco no ponto morto superior do n.º 1</translation>
         </message>
         <message>
-            <source>Fires before top dead centre, {name}</source>
+            <source>to be allowed for</source>
             <extracomment>practice/debrief.py</extracomment>
-            <translation>Inflama antes do ponto morto superior, {name}</translation>
+            <translation>a ter em conta</translation>
         </message>
         <message>
             <source>{wanted}° within {allowed}°</source>
             <extracomment>practice/debrief.py</extracomment>
             <translation>{wanted}° dentro de {allowed}°</translation>
-        </message>
-        <message>
-            <source>Play in the coupling, {name}</source>
-            <extracomment>practice/debrief.py</extracomment>
-            <translation>Jogo no acoplamento, {name}</translation>
         </message>
         <message>
             <source>taken up with rotation</source>
@@ -7774,11 +7859,6 @@
             <translation>não se experimentaram lâminas dos dois lados dos limites num ressalto</translation>
         </message>
         <message>
-            <source>{low} to {high} over the lobes</source>
-            <extracomment>practice/goals.py</extracomment>
-            <translation>{low} a {high} nos ressaltos</translation>
-        </message>
-        <message>
             <source>fires {error}° of crank early, {allowed}° are allowed</source>
             <extracomment>practice/goals.py</extracomment>
             <translation>inflama {error}° de cambota cedo, permitem-se {allowed}°</translation>
@@ -7847,6 +7927,11 @@
             <source>The largest gap is {span}, limits {low} to {high}; {how}.</source>
             <extracomment>practice/goals.py</extracomment>
             <translation>A folga máxima é {span}, limites {low} a {high}; {how}.</translation>
+        </message>
+        <message>
+            <source>{low} to {high} over the lobes</source>
+            <extracomment>practice/goals.py</extracomment>
+            <translation>{low} a {high} nos ressaltos</translation>
         </message>
         <message>
             <source>The contacts are clean</source>
@@ -8299,6 +8384,11 @@
             <translation>a placa de base rodada {angle}° ou mais contra a rotação</translation>
         </message>
         <message>
+            <source>what an instrument says</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation>o que diz um instrumento</translation>
+        </message>
+        <message>
             <source>the rotor to be let go</source>
             <extracomment>practice/lesson_words.py</extracomment>
             <translation>que se largue o rotor</translation>
@@ -8449,6 +8539,26 @@
             <translation>que inflame onde deve</translation>
         </message>
         <message>
+            <source>the answer “{answer}”</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation>a resposta “{answer}”</translation>
+        </message>
+        <message>
+            <source>the lamp to be watched all the way round</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation>que se observe a lâmpada em toda a volta</translation>
+        </message>
+        <message>
+            <source>what the meter says</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation>o que diz o multímetro</translation>
+        </message>
+        <message>
+            <source>That is the {part}; to click on it does nothing here. The step waits for {wanted}.</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation>Isso é: {part}; clicar aí não faz nada aqui. O passo espera {wanted}.</translation>
+        </message>
+        <message>
             <source>That is the {part}. The step waits for {wanted}.</source>
             <extracomment>practice/lesson_words.py</extracomment>
             <translation>Isso é: {part}. O passo espera {wanted}.</translation>
@@ -8460,8 +8570,18 @@
         </message>
         <message>
             <source>Not yet. The step waits for {wanted}.</source>
-            <extracomment>practice/lesson_words.py</extracomment>
+            <extracomment>practice/lesson_words.py, ui/lesson_view.py</extracomment>
             <translation>Ainda não. O passo espera {wanted}.</translation>
+        </message>
+        <message>
+            <source>Step {step}: so already.</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation>Passo {step}: já está assim.</translation>
+        </message>
+        <message>
+            <source>Step {step}: done.</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation>Passo {step}: feito.</translation>
         </message>
         <message>
             <source>the {part} to be pointed at</source>
@@ -8472,11 +8592,6 @@
             <source>this to be done: {act}</source>
             <extracomment>practice/lesson_words.py</extracomment>
             <translation>que se faça isto: {act}</translation>
-        </message>
-        <message>
-            <source>the answer “{answer}”</source>
-            <extracomment>practice/lesson_words.py</extracomment>
-            <translation>a resposta “{answer}”</translation>
         </message>
         <message>
             <source>the crank {value}° before top dead centre</source>
@@ -9059,6 +9174,31 @@
             <translation>ficha tirada; interruptor desligado</translation>
         </message>
         <message>
+            <source>turned {angle}° since you came</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation>rotação de {angle}° desde a chegada</translation>
+        </message>
+        <message>
+            <source>turned {angle}° since you came (with rotation)</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation>rotação de {angle}° desde a chegada (no sentido de rotação)</translation>
+        </message>
+        <message>
+            <source>turned {angle}° since you came (against rotation)</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation>rotação de {angle}° desde a chegada (contra a rotação)</translation>
+        </message>
+        <message>
+            <source>turned {angle}° since you came (closer)</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation>rotação de {angle}° desde a chegada (mais perto)</translation>
+        </message>
+        <message>
+            <source>turned {angle}° since you came (wider)</source>
+            <extracomment>practice/seen.py</extracomment>
+            <translation>rotação de {angle}° desde a chegada (mais abertos)</translation>
+        </message>
+        <message>
             <source>from {eye}° behind against rotation</source>
             <extracomment>practice/seen.py</extracomment>
             <translation>de {eye}° atrás, contra a rotação</translation>
@@ -9087,16 +9227,6 @@
             <source>the marks stand in line</source>
             <extracomment>practice/seen.py</extracomment>
             <translation>as marcas estão alinhadas</translation>
-        </message>
-        <message>
-            <source>turned {plate_turned}° since you came</source>
-            <extracomment>practice/seen.py</extracomment>
-            <translation>rodada {plate_turned}° desde a chegada</translation>
-        </message>
-        <message>
-            <source>turned {screw_turned}° since you came</source>
-            <extracomment>practice/seen.py</extracomment>
-            <translation>rodado {screw_turned}° desde a chegada</translation>
         </message>
         <message>
             <source>wheels chocked</source>
@@ -10272,6 +10402,11 @@
             <source>rotor free</source>
             <extracomment>ui/breaker_view.py</extracomment>
             <translation>rotor livre</translation>
+        </message>
+        <message>
+            <source>what is there ({part}) stays: drag the rotor, the backplate or the contact screw</source>
+            <extracomment>ui/breaker_view.py</extracomment>
+            <translation>o que está aí ({part}) não se move: arrastar o rotor, a placa de base ou o parafuso de contacto</translation>
         </message>
         <message>
             <source>Rotor held.</source>
@@ -11629,19 +11764,24 @@
             <translation>{degrees}° depois do PMS</translation>
         </message>
         <message>
+            <source>No. 1: {stroke}, {where}</source>
+            <extracomment>ui/crank_view.py</extracomment>
+            <translation>N.º 1: {stroke}, {where}</translation>
+        </message>
+        <message>
             <source>No engine</source>
             <extracomment>ui/crank_view.py</extracomment>
             <translation>Sem motor</translation>
         </message>
         <message>
-            <source>No. 1 cut open. Its stroke is felt at the plug hole.</source>
+            <source>Approached against rotation, play of {play}° of rotor not taken up</source>
             <extracomment>ui/crank_view.py</extracomment>
-            <translation>N.º 1 em corte. O seu tempo sente-se no furo da vela.</translation>
+            <translation>Chegado contra a rotação, jogo de {play}° de rotor não eliminado</translation>
         </message>
         <message>
-            <source>approached against rotation, play of {play}° of rotor not taken up</source>
+            <source>Against rotation: play of {play}° not taken up</source>
             <extracomment>ui/crank_view.py</extracomment>
-            <translation>chegado contra a rotação, jogo de {play}° de rotor não eliminado</translation>
+            <translation>Contra a rotação: jogo de {play}° não eliminado</translation>
         </message>
         <message>
             <source>No engine.</source>
@@ -11654,6 +11794,16 @@
             <translation>Lado da hélice</translation>
         </message>
         <message>
+            <source>No. 1 cut open. Its stroke is felt at the plug hole.</source>
+            <extracomment>ui/crank_view.py</extracomment>
+            <translation>N.º 1 em corte. O seu tempo sente-se no furo da vela.</translation>
+        </message>
+        <message>
+            <source>rod drawn on the crank pin</source>
+            <extracomment>ui/crank_view.py</extracomment>
+            <translation>biela desenhada no moente</translation>
+        </message>
+        <message>
             <source>wanted</source>
             <extracomment>ui/crank_view.py</extracomment>
             <translation>pretendido</translation>
@@ -11662,11 +11812,6 @@
             <source>opens</source>
             <extracomment>ui/crank_view.py</extracomment>
             <translation>abrem</translation>
-        </message>
-        <message>
-            <source>rod drawn on the crank pin</source>
-            <extracomment>ui/crank_view.py</extracomment>
-            <translation>biela desenhada no moente</translation>
         </message>
         <message>
             <source>Mar&amp;ks</source>
@@ -12174,7 +12319,7 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
         </message>
         <message>
             <source>✓ Done.</source>
-            <extracomment>ui/job_bars.py, ui/lesson_view.py</extracomment>
+            <extracomment>ui/job_bars.py</extracomment>
             <translation>✓ Feito.</translation>
         </message>
         <message>
@@ -13361,6 +13506,21 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <source>Faults to try</source>
             <extracomment>ui/lead_panel.py</extracomment>
             <translation>Avarias a experimentar</translation>
+        </message>
+        <message>
+            <source>What it needs is on the tabs {tabs}.</source>
+            <extracomment>ui/lesson_view.py</extracomment>
+            <translation>O necessário está nos separadores {tabs}.</translation>
+        </message>
+        <message>
+            <source>“{tab}”</source>
+            <extracomment>ui/lesson_view.py</extracomment>
+            <translation>“{tab}”</translation>
+        </message>
+        <message>
+            <source>What it needs is on the tab {tab}.</source>
+            <extracomment>ui/lesson_view.py</extracomment>
+            <translation>O necessário está no separador {tab}.</translation>
         </message>
         <message>
             <source>A hint</source>
@@ -14977,6 +15137,21 @@ Sem fonte: {bare}</translation>
             <translation>Cerca de {minutes} minutos.</translation>
         </message>
         <message>
+            <source>&amp;2 Tray</source>
+            <extracomment>ui/practice_controls.py</extracomment>
+            <translation>&amp;2 Tabuleiro</translation>
+        </message>
+        <message>
+            <source>&amp;3 Work</source>
+            <extracomment>ui/practice_controls.py</extracomment>
+            <translation>&amp;3 Trabalho</translation>
+        </message>
+        <message>
+            <source>&amp;4 Notebook</source>
+            <extracomment>ui/practice_controls.py</extracomment>
+            <translation>&amp;4 Caderno</translation>
+        </message>
+        <message>
             <source>{part}: by how much</source>
             <extracomment>ui/practice_controls.py</extracomment>
             <translation>{part}: de quanto</translation>
@@ -15125,6 +15300,11 @@ Sem fonte: {bare}</translation>
             <source>Notebook</source>
             <extracomment>ui/practice_notebook.py</extracomment>
             <translation>Caderno</translation>
+        </message>
+        <message>
+            <source>“{text}” is not a lobe: write a whole number from 1 to {lobes} here, and the reading below</source>
+            <extracomment>ui/practice_notebook.py</extracomment>
+            <translation>“{text}” não é um ressalto: escrever aqui um número inteiro de 1 a {lobes}, e a leitura em baixo</translation>
         </message>
         <message>
             <source>Left magneto</source>
@@ -15445,21 +15625,6 @@ Sem fonte: {bare}</translation>
             <source>magview {version}: a training aid.</source>
             <extracomment>ui/practice_window.py</extracomment>
             <translation>magview {version}: um auxiliar de formação.</translation>
-        </message>
-        <message>
-            <source>&amp;2 Tray</source>
-            <extracomment>ui/practice_window.py</extracomment>
-            <translation>&amp;2 Tabuleiro</translation>
-        </message>
-        <message>
-            <source>&amp;3 Work</source>
-            <extracomment>ui/practice_window.py</extracomment>
-            <translation>&amp;3 Trabalho</translation>
-        </message>
-        <message>
-            <source>&amp;4 Notebook</source>
-            <extracomment>ui/practice_window.py</extracomment>
-            <translation>&amp;4 Caderno</translation>
         </message>
         <message>
             <source>Hand &amp;in…</source>
@@ -15882,11 +16047,6 @@ Sem fonte: {bare}</translation>
             <translation>fecham</translation>
         </message>
         <message>
-            <source>Plate and screw both move the opening, only the screw moves the gap: check both again after tightening.</source>
-            <extracomment>ui/setting_panel.py</extracomment>
-            <translation>Placa e parafuso movem ambos a abertura, só o parafuso move a folga: verificar ambas de novo depois de apertar.</translation>
-        </message>
-        <message>
             <source>Setting</source>
             <extracomment>ui/setting_panel.py</extracomment>
             <translation>Regulação</translation>
@@ -15902,9 +16062,9 @@ Sem fonte: {bare}</translation>
             <translation>Positivo no sentido de rotação do came; para no fim da ranhura</translation>
         </message>
         <message>
-            <source>Positive brings the contacts closer</source>
+            <source>Positive brings the contacts closer. Dragged in the picture it follows one to one from 40 pixels out; at its head about a sixth, for fine setting</source>
             <extracomment>ui/setting_panel.py</extracomment>
-            <translation>Positivo aproxima os contactos</translation>
+            <translation>Positivo aproxima os contactos. Arrastado na imagem segue um para um a partir de 40 píxeis; na cabeça, cerca de um sexto, para o ajuste fino</translation>
         </message>
         <message>
             <source>Hol&amp;d</source>
@@ -15945,6 +16105,11 @@ Sem fonte: {bare}</translation>
             <source>Lock screw: the contact screw turns only while it is slack; tightening can shift it</source>
             <extracomment>ui/setting_panel.py</extracomment>
             <translation>Parafuso de fixação: o parafuso de contacto só roda enquanto está aliviado; apertá-lo pode deslocá-lo</translation>
+        </message>
+        <message>
+            <source>Tight</source>
+            <extracomment>ui/setting_panel.py</extracomment>
+            <translation>Apertados</translation>
         </message>
         <message>
             <source>Go</source>
@@ -16017,9 +16182,9 @@ Sem fonte: {bare}</translation>
             <translation>{gap} (lâmina {blade})</translation>
         </message>
         <message>
-            <source>tight</source>
+            <source>clamp screws</source>
             <extracomment>ui/setting_panel.py</extracomment>
-            <translation>apertado</translation>
+            <translation>parafusos de aperto</translation>
         </message>
         <message>
             <source>Opens</source>
@@ -16075,26 +16240,6 @@ Sem fonte: {bare}</translation>
             <source>out of limits, {limit}</source>
             <extracomment>ui/setting_panel.py</extracomment>
             <translation>fora dos limites, {limit}</translation>
-        </message>
-        <message>
-            <source>A largest gap of {gap} with opening at the E-gap cannot be had: {reason}.</source>
-            <extracomment>ui/setting_panel.py</extracomment>
-            <translation>Não se consegue uma folga máxima de {gap} com abertura no E-gap: {reason}.</translation>
-        </message>
-        <message>
-            <source>Nothing: the contacts open at the E-gap and the largest gap is {gap}.</source>
-            <extracomment>ui/setting_panel.py</extracomment>
-            <translation>Nada: os contactos abrem no E-gap e a folga máxima é {gap}.</translation>
-        </message>
-        <message>
-            <source>slacken the clamp screws and the lock screw</source>
-            <extracomment>ui/setting_panel.py</extracomment>
-            <translation>aliviar os parafusos de aperto e o parafuso de fixação</translation>
-        </message>
-        <message>
-            <source>{first}, then {then}</source>
-            <extracomment>ui/setting_panel.py</extracomment>
-            <translation>{first}, depois {then}</translation>
         </message>
         <message>
             <source>Stop</source>
@@ -16817,6 +16962,11 @@ Sem fonte: {bare}</translation>
             <translation>Calá-lo ao motor pelo acoplamento dentado.</translation>
         </message>
         <message>
+            <source>With the switch off a sound lead keeps the lamp dark whatever the contacts do: wheels chocked and spark plugs out first, then switch on.</source>
+            <extracomment>exercises/a-step-or-two-out.json, exercises/both-everything-wrong.json, exercises/fitted-at-neutral.json, exercises/left-and-right-apart.json, exercises/one-magneto-all-wrong.json, exercises/several-teeth-out.json, exercises/wrong-stroke.json</extracomment>
+            <translation>Com o interruptor desligado, um cabo de massa são deixa a lâmpada apagada façam os contactos o que fizerem: primeiro rodas calçadas e velas fora, depois ligar.</translation>
+        </message>
+        <message>
             <source>Paint marks across the coupling before you draw the magneto back.</source>
             <extracomment>exercises/a-step-or-two-out.json</extracomment>
             <translation>Pintar marcas através do acoplamento antes de recuar o magneto.</translation>
@@ -16875,6 +17025,11 @@ Sem fonte: {bare}</translation>
             <source>Set gap and opening so that they are right with every screw tight.</source>
             <extracomment>exercises/creeping-screw.json</extracomment>
             <translation>Regular folga e abertura de modo que estejam certas com todos os parafusos apertados.</translation>
+        </message>
+        <message>
+            <source>The lamp tells of the contacts only while nothing else grounds the coil: leave the plug in and the switch on. With the switch off it stays dark, and with the plug pulled too, but for paper under the spring tab.</source>
+            <extracomment>exercises/creeping-screw.json, exercises/gap-wrong.json, exercises/one-lobe-low.json, exercises/opens-early-or-late.json, exercises/pips.json</extracomment>
+            <translation>A lâmpada só fala dos contactos enquanto nada mais puser a bobina à massa: deixar a ficha metida e o interruptor ligado. Com o interruptor desligado fica apagada, e com a ficha tirada também, salvo com papel sob a lingueta de mola.</translation>
         </message>
         <message>
             <source>Measure, tighten the lock screw, measure again.</source>

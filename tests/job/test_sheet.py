@@ -8,6 +8,7 @@ import pytest
 
 from magview.job import judge
 from magview.job.library import find_job, read_job, shipped_jobs
+from magview.job.readings import rows
 from magview.job.sheet import (
     CAUTIONS,
     STAGES,
@@ -224,3 +225,18 @@ def test_the_shipped_job_is_finished_signed_and_plainly_invented():
     assert judge.progress(job).passed
     assert job.invented and "invented" in job.remarks.text.lower()
     assert all(stage_of(job, name).state == "done" for name in STAGES)
+
+
+def test_a_reading_just_out_of_limits_does_not_read_as_its_limit():
+    sheet = change_in(new_job(), "limits", gap_low_mm=0.2032, gap_high_mm=0.254, left_btdc_deg=25.0)
+    sheet = change_in(sheet, "limits", timing_tolerance_deg=1.0)
+    sheet = change_in(sheet, "internal_timing", gap_mm=0.25412)
+    sheet = change_in(sheet, "synchronising", left_btdc_deg=26.003)
+    told = {(r.stage, r.field): r for r in rows(sheet)}
+    gap, fires = told["internal_timing", "gap_mm"], told["synchronising", "left_btdc_deg"]
+    assert gap.verdict == fires.verdict == "OUT OF LIMITS"
+    assert (gap.shown, gap.limits_shown) == (
+        "0.2541 mm = 0.010005 in",
+        "0.2032 mm = 0.008000 in to 0.2540 mm = 0.010000 in",
+    )
+    assert (fires.shown, fires.limits_shown) == ("26.003° before top dead centre", "24.000° to 26.000°")

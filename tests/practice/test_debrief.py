@@ -123,3 +123,44 @@ def test_an_attempt_of_another_version_says_so():
     attempt = Trainee(find_exercise("find-the-e-gap"), 1).work()
     assert debrief(attempt).other_version == ""
     assert "0.0.9" in debrief(replace(attempt, version="0.0.9")).other_version
+
+
+def test_a_gap_just_out_of_limits_does_not_read_as_the_limit():
+    """A threaded screw moves the gap by its lead times the turn; 40 nm beyond 0.45 mm shows in the fifth digit."""
+    session = Session(find_exercise("gap-wrong"), 1)
+    state = session.practice.bench
+    gap = float(true_readings(state).max_gap_mm[0])
+    by = (gap - 0.45004) / state.magneto.contact_screw.lead_mm * 360.0 - state.magneto.condition.screw_creep_deg
+    for at, act in enumerate((do.TurnScrew(by), bench.TightenLock(True), bench.TightenClamps(True), do.HandIn())):
+        session.send(act, float(at))
+    told = debrief(session.attempt)
+    truth = next(t for t in told.truths if t.what.startswith("Largest gap"))
+    assert truth.as_left == "0.45004 mm"
+    assert truth.wanted == "0.35000 mm to 0.45000 mm"
+    row = next(r for r in told.marking.rows if "largest gap" in r.what)
+    assert "largest gap is 0.45004 mm, limits 0.35000 mm to 0.45000 mm" in row.evidence
+
+
+def told_at_once(name: str) -> dict[str, tuple[str, str, str]]:
+    session = Session(find_exercise(name), 1)
+    session.send(do.HandIn(), 1.0)
+    return {t.what: (t.as_found, t.as_left, t.wanted) for t in debrief(session.attempt).truths}
+
+
+def test_which_magneto_is_said_only_where_there_are_two():
+    one, two = told_at_once("gap-wrong"), told_at_once("both-everything-wrong")
+    assert not any("magneto" in what for what in one)
+    assert {"Largest gap", "Opening from the mark", "Switch lead"} <= set(one)
+    assert {"Largest gap, the left magneto", "Largest gap, the right magneto"} <= set(two)
+
+
+def test_what_does_not_creep_need_not_be_allowed_for():
+    creeping = begin(find_exercise("creeping-screw"), 1).bench.magneto.condition.screw_creep_deg
+    words = f"{abs(creeping):.1f}° {'closer' if creeping > 0 else 'wider'}"
+    assert told_at_once("creeping-screw")["Lock screw carries the contact screw along"] == (
+        words, words, "to be allowed for"
+    )  # fmt: skip
+    rooms = {name: begin(find_exercise(name), 1) for name in shipped_exercises()}
+    still = next(n for n, room in rooms.items() if room.bench.magneto.condition.screw_creep_deg == 0.0)
+    told = next(v for k, v in told_at_once(still).items() if k.startswith("Lock screw carries"))
+    assert told == ("not at all", "not at all", "–")

@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 import json
+from dataclasses import replace
 
 import pytest
 
 from magview.bench.state import firing_btdc_deg
+from magview.physics.circuit import circuit
 from magview.practice.exercise import Exercise
 from magview.practice.faults import begin
 from magview.practice.library import find_exercise, find_lesson, read_exercise, shipped_exercises
@@ -157,3 +159,18 @@ def test_faults_of_one_side_stay_there():
     room = begin(find_exercise("left-and-right-apart"), 3)
     left, right = _fires(view(room, "left").bench), _fires(view(room, "right").bench)
     assert left > 25.0 + 1.0 and right < 25.0 - 1.0
+
+
+@pytest.mark.parametrize("name", shipped_exercises())
+def test_where_the_lamp_is_needed_a_hint_says_what_grounds_it(name):
+    """Where the coil is grounded, or would be by one turn of the switch, the lamp stays dark without a word."""
+    exercise = find_exercise(name)
+    if not exercise.tray.lamp:
+        assert not any("lamp" in hint for hint in exercise.hints)
+        return
+    told = exercise.hints if name == "switch-lead" else exercise.hints[:1]
+    assert any("lamp" in hint and "switch" in hint for hint in told)
+    lead = replace(begin(exercise, 1).bench.lead, broken=False, shorted=False, switch_on=False)
+    assert circuit(lead, contacts_closed=False).lamp_sees_closed, (
+        "as the hint says: with the switch off it stays dark"
+    )

@@ -12,6 +12,7 @@ from magview.physics.engine import true_tdc_from_stops
 from magview.practice import actions as do
 from magview.practice.instruments import disc, finger, lamp
 from magview.practice.lesson import LessonRun, start_lesson, take
+from magview.practice.lesson_words import done_words, tabs_of, waiting_words, wrong_words
 from magview.practice.library import find_lesson, read_lesson, shipped_lessons
 from magview.practice.predicates import NEEDS
 from magview.spec.base import SpecError
@@ -223,3 +224,40 @@ def test_every_predicate_is_used_or_at_least_answers():
         for predicate, needs in NEEDS.items():
             what = {"rotor-near": "neutral", "turned": "plate"}.get(predicate, "cam") if "what" in needs else None
             assert holds(predicate, moment, what, 10.0, 2.0) in (True, False)
+
+
+def test_a_step_done_is_named_by_its_number():
+    run = take(start_lesson(find_lesson("contacts-and-lamp")), do.ConnectLamp(True))
+    assert done_words(run, 0) == "Step 1: done."
+    run = take(run, LAMP)
+    assert done_words(run, 1).startswith("Step 2: done. The contacts opened and closed")
+
+
+def test_what_a_step_needs_is_said_to_lie_where_it_lies():
+    """A step that waits for a thing to be handled names a tab; one that waits for turning or pointing names none."""
+    free = {"pointed-at", "rotor-near", "rotor-let-go", "lamp-shows", "contacts-seen-opening", "stop-met"}
+    for name in shipped_lessons():
+        for step in find_lesson(name).steps:
+            turning = all(u.that in free or "all the way" in (u.what or "") for u in step.until)
+            assert bool(tabs_of(step)) != turning, step.title
+    steps = find_lesson("contacts-and-lamp").steps
+    assert [tabs_of(s) for s in steps] == [("tray",), (), ("work",), (), (), (), ("tray",)]
+
+
+def test_a_step_that_is_so_already_is_passed_with_words():
+    early = start_lesson(find_lesson("top-dead-centre"))
+    early = take(take(early, do.SparkPlugs(True)), do.Chock(True))
+    assert early.at == 2
+    assert done_words(early, 0) == "Step 1: done. Step 2: so already."
+
+
+def test_waiting_does_not_tell_what_is_to_be_found_out():
+    """No step says beforehand what its instrument will say, but for blades, which are picked by it."""
+    for name in shipped_lessons():
+        for until in (u for step in find_lesson(name).steps for u in step.until if u.that == "said"):
+            told = waiting_words(until)
+            assert (until.what in told) == (until.what in ("go", "drag", "no-go")), told
+    run = take(start_lesson(find_lesson("contacts-and-lamp")), do.ConnectLamp(True))
+    act = do.TurnRotor(20.0)
+    told = wrong_words(run.step, act, run.practice, take(run, act).practice)
+    assert told == "Not yet. The step waits for the lamp to be watched all the way round."

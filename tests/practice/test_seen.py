@@ -81,7 +81,7 @@ def test_the_secrets_are_there_to_be_searched_for():
 def test_what_tightening_carries_along_and_what_slips_unseen_is_not_told():
     practice = apply(begin(find_exercise("creeping-screw"), 1), bench.TightenLock(False))
     told = seen(apply(apply(practice, do.TurnScrew(2.0)), bench.TightenLock(True)))
-    assert told.screw == "turned +2° since you came"
+    assert told.screw == "turned +2° since you came (closer)"
     back = apply(begin(find_exercise("a-step-or-two-out"), 1), do.Nuts(False))
     assert seen(apply(back, do.MoveTooth("magneto", 1))).teeth == "no marks to count by"
     marked = apply(apply(back, bench.PaintMarks()), do.MoveTooth("magneto", 1))
@@ -107,3 +107,13 @@ def test_the_disc_is_drawn_with_what_it_reads_under_the_pointer():
         drawn = crank_deg(practice.bench) - practice.disc_error_deg
         point = disc_point(engine, 50.0, true_disc_deg(practice), drawn)
         assert tuple(point) == pytest.approx((50.0, 0.0), abs=1e-9)
+
+
+def test_the_sign_of_what_was_turned_is_told_in_words():
+    """Positive is closer for the screw and with rotation for the plate, as everywhere."""
+    room = begin(find_exercise("gap-wrong"), 1)
+    for act in (do.TurnScrew(-42.0), do.TurnPlate(1.5)):
+        room = apply(room, act)
+    assert seen(room).screw == "turned -42° since you came (wider)"
+    assert seen(room).plate == "turned +1.5° since you came (with rotation)"
+    assert seen(apply(room, do.TurnPlate(-2.0))).plate == "turned -0.5° since you came (against rotation)"

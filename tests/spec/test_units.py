@@ -11,7 +11,15 @@ from hypothesis import example, given
 from hypothesis import strategies as st
 
 from magview.spec.base import SpecError
-from magview.spec.units import format_angle, format_length, parse_angle_deg, parse_length_mm, parse_number
+from magview.spec.units import (
+    digits_beside,
+    format_angle,
+    format_length,
+    length_digits,
+    parse_angle_deg,
+    parse_length_mm,
+    parse_number,
+)
 
 INCH = Fraction(254, 10)
 
@@ -138,6 +146,24 @@ def test_signs_and_digits():
     assert format_length(0.2286, inches=False) == "0.229 mm"
     assert format_angle(1.5, signed=True) == "+1.50°"
     assert format_angle(-1.5, signed=True) == "-1.50°"
+
+
+@given(st.floats(0.15, 0.3), st.floats(1e-8, 2e-3), st.booleans(), st.booleans())
+@example(0.254, 1e-4, True, False)
+def test_what_is_out_of_limits_never_reads_as_its_limit(limit, beyond, over, inches):
+    """What a reader compares are the numbers as written, read back as plain decimals."""
+    value = limit + beyond if over else limit - beyond
+    low, high = (limit - 0.05, limit) if over else (limit, limit + 0.05)
+    digits = length_digits(value, low, high, inches)
+    shown, least, most = (float(format_length(v, inches, digits).split()[0]) for v in (value, low, high))
+    assert shown > most if over else shown < least
+
+
+@given(st.floats(0.0, 1.0))
+def test_what_is_within_limits_has_the_usual_digits(share):
+    assert length_digits(0.2032 + share * 0.0508, 0.2032, 0.254, False) == 3
+    assert length_digits(0.2032 + share * 0.0508, 0.2032, 0.254, True) == 4
+    assert digits_beside(float("nan"), 0.0, 1.0, 2) == 2
 
 
 def test_a_bare_number_may_have_its_own_unit_and_no_other():

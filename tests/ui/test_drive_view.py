@@ -7,8 +7,9 @@ import math
 import pytest
 from PySide6.QtCore import QPointF, Qt
 from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication, QPushButton
 
-from magview.bench.actions import PlaceMagneto, TurnCrank
+from magview.bench.actions import PlaceMagneto, TurnCrank, TurnRotor
 from magview.bench.drive_end import DRIVE_MM, drive_pose
 from magview.bench.state import crank_deg, firing_btdc_deg
 from magview.spec.library import find_magneto
@@ -87,6 +88,25 @@ def test_what_the_pictures_say_aloud(open_window):
     assert "compression stroke, 25.0° before top dead centre" in window.crank.accessibleDescription()
     assert "19 teeth at the magneto, 20 at the drive" in window.drive.accessibleDescription()
     assert "drive end" in window.drive.accessibleDescription()
+
+
+@pytest.mark.parametrize("size", [(1280, 720), (1600, 900), (853, 480)])
+def test_play_not_taken_up_is_warned_of_on_the_picture_itself(open_window, size):
+    """Coming back to the E-gap from beyond it leaves the seven-cylinder coupling's play of 0.4° untaken."""
+    window = open_window("seven-radial-left", size)
+    window.model.send(TurnRotor(27.15))
+    assert "rotation" not in window.crank.shown_foot()
+    next(b for b in window.panel.findChildren(QPushButton) if b.text() == "To the E-gap").click()
+    QApplication.processEvents()
+    view = window.crank
+    shown = view.shown_foot()
+    assert shown.lower().partition(":")[0].partition(",")[0].endswith("against rotation"), "the warning stands first"
+    image = view.grab().toImage()
+    foot = range(int(image.height() - view.foot_height(shown)), image.height() - 3)
+    inked = [y for y in foot if any(image.pixelColor(x, y).lightness() < 90 for x in range(8, view.width() - 8))]
+    assert len(inked) > 6, "and it is written there"
+    assert "play of 0.40° of rotor not taken up" in view.viewport().toolTip()
+    assert "piston" in view.viewport().toolTip()
 
 
 def test_without_an_engine_the_bench_says_so(open_window):

@@ -10,7 +10,7 @@ import pytest
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QAction, QColor, QKeySequence
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QTabWidget, QWidget
+from PySide6.QtWidgets import QAbstractSlider, QApplication, QTabWidget, QWidget
 
 from magview import cli
 from magview.guide.pages import pages
@@ -415,3 +415,27 @@ def test_a_place_that_cannot_be_written_is_one_sentence(tmp_path, capsys):
 def test_open_guide_at_an_address(open_window):
     window = open_window()
     assert open_guide(window, "commands").address == "commands"
+
+
+@pytest.mark.parametrize("address", sorted({a for a in TOPICS.values() if "#" in a}))
+def test_the_section_asked_for_stands_at_the_top(qtbot, address):
+    """Also once the window is shown and the pictures have their sizes, and for the last sections of a page."""
+    name, _, _ = address.partition("#")
+    title = next(s.title for s in pages()[name].sections if s.address == address)
+    window = GuideWindow()
+    window.go_to(address)  # before it is shown, as F1 does
+    window.show()
+    window.resize(window.width() - 60, window.height() - 40)
+    qtbot.wait(150)
+
+    def first_line() -> str:
+        line = window.page.fontMetrics().height()
+        spots = (window.page.cursorForPosition(QPoint(40, y)) for y in range(line // 2, 4 * line, line // 2))
+        return next((s.block().text() for s in spots if s.block().text().strip()), "")
+
+    assert first_line() == title
+    window.page.verticalScrollBar().triggerAction(QAbstractSlider.SliderAction.SliderToMinimum)
+    window.resize(window.width() + 30, window.height())
+    qtbot.wait(100)
+    assert window.page.verticalScrollBar().value() == 0, "who scrolls away is not brought back"
+    window.close()

@@ -5,12 +5,12 @@ from __future__ import annotations
 import math
 
 import pytest
-from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
+from PySide6.QtCore import QEvent, QPoint, QPointF, QRect, Qt
 from PySide6.QtGui import QImage
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QMessageBox
+from PySide6.QtWidgets import QCheckBox, QMessageBox
 
-from magview.bench.actions import HoldRotor, LetGo, TightenLock, TurnBackplate, TurnRotor, TurnScrew
+from magview.bench.actions import HoldRotor, LetGo, TightenClamps, TightenLock, TurnBackplate, TurnRotor, TurnScrew
 from magview.bench.autosave import Autosave
 from magview.bench.breaker_end import pose
 from magview.bench.events import KINDS, nearest_event, next_event
@@ -93,7 +93,9 @@ def test_set_it_so_needs_only_the_screw_that_has_to_turn(open_window):
     window.model.send(TurnScrew(9.0))
     window.model.send(TightenClamps(True))
     QTest.mouseClick(window.panel.do_it, Qt.MouseButton.LeftButton)
+    window.model.send(TightenLock(True))
     assert window.model.state.screw_deg == pytest.approx(0.0, abs=1e-9)
+    window.model.send(TightenLock(False))
     window.model.send(TurnScrew(9.0))
     window.model.send(TightenLock(True))
     assert window.panel.advice.text().startswith("Slacken the lock screw")
@@ -395,3 +397,75 @@ def test_a_magnet_without_pull_leaves_the_rotor_and_the_clock_alone(open_window)
     window.model.tick(0.016)
     window.model.send(SettleRotor())
     assert window.model.state.rotor_deg == 11.0
+
+
+def test_a_refusal_stands_beside_the_control_too(open_window):
+    """Below it or above it and not over it, within the panel, until something is done."""
+    window = open_window("seven-radial")
+    panel, model = window.panel, window.model
+    model.send(TightenClamps(True))
+    model.send(TightenLock(True))
+    model.send(TurnRotor(20.0))
+    callout = panel.callout
+    assert not callout.isVisible()
+    for control, words in ((panel.do_it, "clamp screws are tight"), (panel.screw, "lock screw is tight")):
+        if control is panel.do_it:
+            panel.wanted.setValue(0.25)
+            control.setFocus()
+            control.click()
+        else:
+            control.setFocus()
+            control.stepUp()
+        assert callout.isVisible()
+        assert words in callout.text()
+        assert words in window.statusBar().currentMessage()
+        box = QRect(control.mapTo(panel, QPoint()), control.size())
+        assert panel.rect().contains(callout.geometry())
+        assert not callout.geometry().intersects(box)
+        assert callout.geometry().intersects(box.adjusted(0, -6, 0, 6)), "they all but touch"
+        model.send(TurnRotor(model.state.rotor_deg + 1.0))
+        assert not callout.isVisible(), "the next thing that is done takes it away"
+    model.send(TurnScrew(3.0))
+    assert not callout.isVisible(), "what no control asked for is told in the status bar alone"
+
+
+def test_what_is_tight_is_called_by_its_name(open_window):
+    panel = open_window("seven-radial").panel
+    assert (panel.clamps.text(), panel.lock.text()) == ("clamp screws", "lock screw")
+    said = [box.text() for box in panel.findChildren(QCheckBox) if box.isVisible()]
+    assert len(said) == len(set(said)), "no two boxes say the same"
+
+
+@pytest.mark.parametrize("aside", [-8.0, 0.0, 8.0])
+def test_dragging_at_a_clamp_screws_head_turns_the_plate(open_window, aside):
+    window = open_window("seven-radial", (1600, 900))
+    view, model = window.breaker, window.model
+    group, point = view.drawing.anchors["clamp screw"]
+    start = view.viewportTransform().map(view.scene_of_parts.to_scene(group, point)) + QPointF(0.0, aside)
+    middle = view.pixel(0.0, 0.0)
+    arm = start - middle
+    send_mouse(view, QEvent.Type.MouseButtonPress, start)
+    for degrees in (1.0, 2.0, 3.0):
+        turn = math.radians(degrees)
+        round_ = QPointF(
+            arm.x() * math.cos(turn) - arm.y() * math.sin(turn), arm.x() * math.sin(turn) + arm.y() * math.cos(turn)
+        )
+        send_mouse(view, QEvent.Type.MouseMove, middle + round_)
+    send_mouse(view, QEvent.Type.MouseButtonRelease, middle + round_)
+    assert abs(model.state.backplate_deg) == pytest.approx(3.0, abs=0.05)
+
+
+def test_dragging_what_stays_says_so_once(open_window):
+    window = open_window("seven-radial", (1600, 900))
+    view, said = window.breaker, []
+    window.model.refused.connect(said.append)
+    group, point = view.drawing.anchors["pole shoe"]
+    start = view.viewportTransform().map(view.scene_of_parts.to_scene(group, point))
+    before = window.model.state
+    send_mouse(view, QEvent.Type.MouseButtonPress, start)
+    for step in range(1, 6):
+        send_mouse(view, QEvent.Type.MouseMove, start + QPointF(3.0 * step, 0.0))
+    send_mouse(view, QEvent.Type.MouseButtonRelease, start)
+    assert said == ["what is there (pole shoe) stays: drag the rotor, the backplate or the contact screw"]
+    assert window.model.state == before
+    assert "What is there (pole shoe) stays" in window.statusBar().currentMessage()

@@ -305,3 +305,27 @@ def test_the_debrief_changes_size_type_and_colours_once_the_room_is_gone(window)
     window.set_theme(DARK)
     QApplication.processEvents()
     assert window.debrief.width() > 1500
+
+
+def test_the_trainees_name_is_remembered(open_window, tmp_path, qtbot):
+    main = open_window()
+    room = PracticeRoom(main, tmp_path)
+    choice = room.choose(lessons=False)
+    assert choice.trainee.text() == ""
+    label = next(w for w in choice.findChildren(QLabel) if w.buddy() is choice.trainee)
+    choice.trainee.setText("Zoë T.")
+    qtbot.waitUntil(choice.isVisible)
+    words = label.x() + label.fontMetrics().horizontalAdvance(label.text().replace("&", ""))
+    assert choice.trainee.x() - words >= 8, "the label does not touch its field"
+    click(choice.begin)
+    window = room.windows[-1]
+    assert window.attempt.trainee == "Zoë T."
+    window.discard()
+    for again in (room, PracticeRoom(main, tmp_path)):
+        choice = again.choose(lessons=False)
+        assert choice.trainee.text() == "Zoë T."
+        choice.reject()
+    (tmp_path / "trainee.json").write_text("[1", encoding="utf-8")
+    choice = PracticeRoom(main, tmp_path).choose(lessons=False)
+    assert choice.trainee.text() == "", "a damaged file is asked over"
+    choice.reject()

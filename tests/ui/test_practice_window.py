@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
@@ -275,3 +275,123 @@ def test_the_projector_is_asked_for_by_its_key(window, qtbot):
     with qtbot.waitSignal(window.projector_wanted) as asked:
         QTest.keyClick(window, Qt.Key.Key_F11)
     assert asked.args == [True]
+
+
+# ---------------------------------------------------------------------- nothing moves under the hand
+
+
+@pytest.mark.parametrize("size", [(1280, 720), (1600, 900)])
+def test_what_the_straightedge_says_moves_nothing_below_it(open_practice, size):
+    window = open_practice("opens-early-or-late", size=size)
+    edge, places, wraps = window.sight.edge, set(), set()
+    window.model.do(do.LayStraightedge(True))
+    for eye in (0.0, -27.0, 13.0):
+        window.model.do(do.Sight(eye))
+        for _ in range(8):
+            window.model.do(do.TurnRotor(11.0))
+            QApplication.processEvents()
+            places.add(window.turning.mapTo(window, QPoint()).y())
+            wraps.add(edge.fontMetrics().horizontalAdvance(edge.text()) > edge.width())
+    assert len(wraps) == 2, "it says things of one line and of two"
+    assert len(places) == 1
+
+
+def test_the_notebook_keeps_its_rows_in_place(open_practice):
+    window = open_practice("gap-wrong")
+    book = window.notebook
+    show(window, book)
+    places, enabled = set(), {}
+    for i in range(book.kind.count()):
+        book.kind.setCurrentIndex(i)
+        QApplication.processEvents()
+        line = book.lead if book.kind.currentData() == "lead" else book.value
+        places.add((line.mapTo(window, QPoint()).y(), book.write.mapTo(window, QPoint()).y()))
+        enabled[book.kind.currentData()] = book.lobe.isEnabled()
+    assert len(places) == 1
+    assert {kind for kind, on in enabled.items() if on} == {"gap"}
+
+
+def test_a_reading_typed_where_the_lobe_goes_is_refused_in_a_sentence(open_practice):
+    window = open_practice("gap-wrong")
+    book = window.notebook
+    show(window, book)
+    book.kind.setCurrentIndex(book.kind.findData("gap"))
+    book.lobe.setFocus()
+    book.lobe.selectAll()
+    QTest.keyClicks(book.lobe, "0,37mm")
+    QTest.keyClick(book.lobe, Qt.Key.Key_Return)
+    assert book.unread.isVisible()
+    assert "“0,37mm” is not a lobe: write a whole number from 1 to" in book.unread.text()
+    assert book.lobe.text() == "1"
+    book.lobe.selectAll()
+    QTest.keyClicks(book.lobe, "2")
+    book.value.setText("0.37 mm")
+    click(book.write)
+    assert (last_act(window).lobe, last_act(window).value) == (2, pytest.approx(0.37))
+
+
+@pytest.mark.parametrize("name", ["contacts-and-lamp", "measuring-the-gap"])
+def test_what_a_lesson_says_of_an_act_moves_nothing_below_it(open_practice, name):
+    window = open_practice(name)
+    places, said = set(), set()
+    for act in (do.TurnRotor(1.0), do.PointAt("cam"), do.ConnectLamp(True), do.TurnRotor(1.0), do.PointAt("heel")):
+        said.add(window.strip.answer.text())
+        places.add(window.split.mapTo(window, QPoint()).y())
+        window.model.do(act)
+        QApplication.processEvents()
+    assert len(said) > 1
+    assert "" in said
+    assert len(places) == 1
+    strip, line = window.strip, window.fontMetrics().lineSpacing()
+    texts = [s.text for s in window.model.run.lesson.steps]
+    assert max(strip.fontMetrics().horizontalAdvance(t) for t in texts) < 0.7 * strip.width()
+    assert strip.words.height() < 2 * line, "no more room is kept than the longest step takes"
+
+
+def test_what_a_lesson_says_of_the_last_step_stands_before_the_next(open_practice):
+    window = open_practice("contacts-and-lamp")
+    strip = window.strip
+    click(window.tray.lamp) if window.tray.lamp.isVisible() else window.model.do(do.ConnectLamp(True))
+    QApplication.processEvents()
+    assert strip.answer.text() == "✓ Step 1: done."
+    assert strip.title.text().startswith("Step 2 of 7")
+    assert strip.answer.mapTo(window, QPoint()).y() < strip.title.mapTo(window, QPoint()).y()
+
+
+def test_a_click_on_the_ringed_contacts_is_told_where_the_lamp_lies(open_practice):
+    window = open_practice("contacts-and-lamp")
+    strip = window.strip
+    assert strip.words.text() == ("Clip the timing lamp across the contacts. What it needs is on the tab “2 Tray”.")
+    assert "2 Tray" in [window.tabs.tabText(i).replace("&", "") for i in range(window.tabs.count())]
+    assert strip.step_part() == "contacts"
+    window.model.do(do.PointAt("contacts"))
+    assert strip.answer.text() == (
+        "✗ That is the contacts; to click on it does nothing here. The step waits for the lamp across the contacts. "
+        "What it needs is on the tab “2 Tray”."
+    )
+
+
+def test_in_practice_a_refusal_stands_beside_its_control(open_practice):
+    window = open_practice("opens-early-or-late")
+    work = window.work
+    show(window, work)
+    click(work.screw.more)
+    assert work.callout.isVisible()
+    assert "lock screw is tight" in work.callout.text()
+    assert work.rect().contains(work.callout.geometry())
+    assert not window.tray.callout.isVisible()
+    click(work.lock)
+    assert not work.callout.isVisible()
+
+
+def test_after_the_last_hint_the_keyboard_is_at_the_hints_not_at_handing_in(open_practice):
+    window = open_practice("gap-wrong")
+    task = window.task
+    show(window, task)
+    task.hint.setFocus()
+    for _ in window.model.practice.exercise.hints:
+        assert task.hint.hasFocus()
+        QTest.keyClick(task.hint, Qt.Key.Key_Space)
+    QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Space)
+    assert task.hints.hasFocus()
+    assert not window.hand_in.hasFocus()

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import math
 import sys
 
 import pytest
@@ -10,7 +11,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLabel, QMessageBox, QPushButton, QWidget
 
-from magview.bench.actions import TurnBackplate, TurnScrew
+from magview.bench.actions import SetBoth, TightenClamps, TightenLock, TurnBackplate, TurnScrew
 from magview.spec.files import read_magneto
 from magview.spec.library import resources, shipped_names
 
@@ -87,8 +88,93 @@ def test_set_it_so_brings_the_gap_asked_for(open_window):
     window.model.send(TurnScrew(9.0))
     assert window.panel.overall.text().startswith("✗")
     QTest.mouseClick(window.panel.do_it, Qt.MouseButton.LeftButton)
+    window.model.send(TightenLock(True))
     assert window.panel.overall.text().startswith("✓")
     assert window.panel.advice.text().startswith("Nothing:")
+
+
+@pytest.mark.parametrize("name", shipped_names("magnetos"))
+@pytest.mark.parametrize("tight", [False, True])
+def test_set_it_so_is_within_limits_when_both_screws_are_tight(open_window, name, tight):
+    """By the bench itself: set, tightened, read; the screw lands where the adjustment of a screw at rest has it."""
+    window = open_window(name)
+    panel = window.panel
+    window.model.send(SetBoth(-3.0, 9.0))
+    for box in (panel.clamps, panel.lock):
+        if tight:
+            box.click()
+            box.click()  # found tight, and slackened again: it has crept, and will once more
+    panel.do_it.click()
+    panel.clamps.click()
+    panel.lock.click()
+    state = window.model.state
+    assert state.lock_tight
+    assert state.clamps_tight
+    assert panel.overall.text().startswith("✓")
+    assert state.screw_deg == pytest.approx(0.0, abs=1e-6), "the designed gap stands with the screw at 0"
+    assert panel.advice.text().startswith("Nothing:")
+    before = state
+    panel.do_it.click()
+    assert window.model.state == before, "what is tight and right is left alone"
+
+
+def test_only_the_plate_is_out_and_the_tight_lock_screw_stays_tight(open_window):
+    window = open_window("seven-radial")
+    for action in (SetBoth(2.0, 3.0), TightenLock(True)):
+        window.model.send(action)
+    assert "lock screw" not in window.panel.advice.text()
+    window.panel.do_it.click()
+    assert window.panel.overall.text().startswith("✓")
+    assert window.model.state.screw_deg == pytest.approx(0.0, abs=1e-9)
+
+
+def test_the_advice_names_the_angle_to_set_to_and_where_tightening_lands_it(open_window):
+    window = open_window("seven-radial")
+    assert "to +3.00°; tightening the lock screw carries it back by 3.00° (wider), to +0.00°" in (
+        window.panel.advice.text()
+    )
+    window.panel.do_it.click()
+    assert window.panel.advice.text().startswith("Nothing to turn: tightening the lock screw carries it back")
+    four = open_window("four-opposed")
+    assert "to -4.00°; tightening the lock screw carries it on by 4.00° (closer), to +0.00°" in (
+        four.panel.advice.text()
+    )
+
+
+def test_the_advice_to_slacken_goes_as_soon_as_it_is_done(open_window):
+    window = open_window("seven-radial")
+    for action in (SetBoth(-3.0, 9.0), TightenLock(True), TightenClamps(True)):
+        window.model.send(action)
+    advice = window.panel.advice
+    assert advice.text().startswith("Slacken the clamp screws and the lock screw")
+    window.panel.lock.click()
+    assert advice.text().startswith("Slacken the clamp screws, then")
+    window.panel.clamps.click()
+    assert advice.text().startswith("Turn the backplate")
+    window.panel.clamps.click()
+    assert advice.text().startswith("Slacken the clamp screws, then")
+
+
+def test_a_screw_that_would_have_to_stand_beyond_its_travel_is_said(open_window):
+    """The screw's travel ends at −150°; for −148° it would have to be set at −152°, against a creep of 4°."""
+    window = open_window("four-opposed")
+    magneto = window.model.state.magneto
+    gap = magneto.designed_setting.gap_mm + magneto.contact_screw.lead_mm * 148.0 / 360.0
+    window.panel.wanted.setValue(gap)
+    assert "stand at -152.00°, 2.00° beyond the end of its travel" in window.panel.advice.text()
+    assert not window.panel.do_it.isEnabled()
+
+
+def test_a_gap_just_out_of_limits_does_not_read_as_the_limit(open_window):
+    """The eccentric moves the contact by throw·sin σ, so a gap of 0.25412 mm needs the σ of that sine."""
+    window = open_window("seven-radial")
+    magneto = window.model.state.magneto
+    move = magneto.designed_setting.gap_mm - 0.25412
+    window.model.send(TurnScrew(math.degrees(math.asin(move / magneto.contact_screw.throw_mm))))
+    told = {label.accessibleName(): label.text() for label in window.panel.findChildren(QLabel)}
+    assert told["Largest gap"] == "0.2541 mm"
+    assert told["out of limits, 0.2032–0.2540 mm"] == "✗ 0.2032–0.2540 mm"
+    assert window.panel.lobes.item(0, 4).text() == "0.2541 mm"
 
 
 def test_out_of_reach_says_so_and_cannot_be_set(open_window):

@@ -1,0 +1,108 @@
+"""What would put a setting right: where to turn plate and screw on the bench, so that tightening lands it there."""
+
+from __future__ import annotations
+
+from functools import reduce
+
+from magview.bench.state import BenchState
+from magview.bench.words import setting_moves
+from magview.physics.setting import internal_timing
+from magview.spec.frozen import frozen
+from magview.spec.language import number, tr
+from magview.spec.units import format_length
+
+_MOVED_DEG = 0.005
+"""Less than this is no move: it would be written 0.00°."""
+
+
+@frozen
+class Advised:
+    """Where to turn plate and screw [deg], and where the screw stands once its lock screw is tight [deg].
+
+    With `reachable` false the angles are NaN or beyond what can be turned to, and `reason` says why.
+    """
+
+    gap_mm: float
+    backplate_deg: float
+    screw_deg: float
+    lands_deg: float
+    reachable: bool
+    reason: str
+
+    @property
+    def creeps_deg(self) -> float:
+        """How far tightening still carries the screw [deg], positive = contacts closer."""
+        return self.lands_deg - self.screw_deg
+
+
+def advised(state: BenchState, gap_mm: float) -> Advised:
+    """Where plate and screw belong for a largest gap [mm] with the opening at the E-gap, both screws tight.
+
+    A screw that has to be turned, or whose lock screw is slack, will be carried along by the magneto's creep when
+    that is tightened, so it is set as much to the other side. One that is tight and right stays untouched.
+    """
+    answer = internal_timing(state.magneto).adjust(gap_mm)
+    if not answer.reachable:
+        return Advised(gap_mm, answer.backplate_deg, answer.screw_deg, answer.screw_deg, False, answer.reason)
+    if state.lock_tight and abs(answer.screw_deg - state.screw_deg) < _MOVED_DEG:
+        return Advised(gap_mm, answer.backplate_deg, state.screw_deg, state.screw_deg, True, "")
+    turn_to = answer.screw_deg - state.magneto.condition.screw_creep_deg
+    low, high = state.magneto.contact_screw.range_deg
+    beyond = max(turn_to - high, low - turn_to)
+    reason = ""
+    if beyond > 1e-9:
+        reason = tr(
+            "tightening the lock screw carries the contact screw along, which would first have to stand at {value}°, "
+            "{beyond}° beyond the end of its travel ({low}° to {high}°)",
+            value=number(turn_to, 2),
+            beyond=number(beyond, 2),
+            low=number(low),
+            high=number(high),
+        )
+    return Advised(gap_mm, answer.backplate_deg, turn_to, answer.screw_deg, not reason, reason)
+
+
+def advised_words(state: BenchState, plan: Advised, inches: bool) -> str:
+    """The plan as what is to be done from here, a sentence or three."""
+    gap = format_length(plan.gap_mm, inches)
+    if not plan.reachable:
+        return tr(
+            "A largest gap of {gap} with opening at the E-gap cannot be had: {reason}.", gap=gap, reason=plan.reason
+        )
+    plate, screw = plan.backplate_deg - state.backplate_deg, plan.screw_deg - state.screw_deg
+    moves = setting_moves(state.magneto, plate, screw)
+    if not moves:
+        if abs(plan.creeps_deg) < _MOVED_DEG:
+            return tr("Nothing: the contacts open at the E-gap and the largest gap is {gap}.", gap=gap)
+        return tr(
+            "Nothing to turn: {creep}; then the contacts open at the E-gap and the largest gap is {gap}.",
+            creep=_creep_words(plan),
+            gap=gap,
+        )
+    clamps, lock = state.clamps_tight and abs(plate) >= _MOVED_DEG, state.lock_tight and abs(screw) >= _MOVED_DEG
+    if clamps and lock:
+        moves.insert(0, tr("slacken the clamp screws and the lock screw"))
+    elif clamps:
+        moves.insert(0, tr("slacken the clamp screws"))
+    elif lock:
+        moves.insert(0, tr("slacken the lock screw"))
+    text = reduce(lambda first, then: tr("{first}, then {then}", first=first, then=then), moves)
+    if abs(plan.creeps_deg) >= _MOVED_DEG:
+        at = number(round(plan.screw_deg, 2) + 0.0, "+.2f")
+        if abs(screw) >= _MOVED_DEG:
+            text = tr("{moves}, to {angle}°; {creep}", moves=text, angle=at, creep=_creep_words(plan))
+        else:
+            text = tr("{moves}; {creep}", moves=text, creep=_creep_words(plan))
+    check = tr(
+        "Plate and screw both move the opening, only the screw moves the gap: check both again after tightening."
+    )
+    return f"{text[0].upper()}{text[1:]}. {check}"
+
+
+def _creep_words(plan: Advised) -> str:
+    creep, lands = number(abs(plan.creeps_deg), 2), number(round(plan.lands_deg, 2) + 0.0, "+.2f")
+    if plan.creeps_deg < 0:
+        return tr(
+            "tightening the lock screw carries it back by {creep}° (wider), to {angle}°", creep=creep, angle=lands
+        )
+    return tr("tightening the lock screw carries it on by {creep}° (closer), to {angle}°", creep=creep, angle=lands)
