@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import partial
+
 from PySide6.QtCore import QEvent
 from PySide6.QtWidgets import (
     QButtonGroup,
@@ -11,6 +13,7 @@ from PySide6.QtWidgets import (
     QLabel,
     QPushButton,
     QRadioButton,
+    QWidget,
 )
 
 from magview.bench.actions import Action, ReadLamp, TurnCrank, ViewSide, WantTiming
@@ -76,7 +79,7 @@ class LampBox(QGroupBox):
             self.radio[side], self.reads[side], self.wanted[side], self.now[side] = radio, reads, wanted, now
         for spin in (*self.reads.values(), *self.wanted.values()):
             spin.refuse_beyond()  # 221 for 22.1 must not be planned from as 90
-            spin.said.connect(self._model.refused)
+            spin.said.connect(partial(self._said, spin))
         self.reads["left"].entered.connect(self._left_read)
         self.reads["right"].entered.connect(self._right_read)
         self.wanted["left"].entered.connect(self._left_wanted)
@@ -97,7 +100,7 @@ class LampBox(QGroupBox):
         to_firing.clicked.connect(self._to_firing)
         to_tdc.clicked.connect(self._to_tdc)
         self.crank.entered.connect(self._crank_entered)
-        self.crank.said.connect(self._model.refused)
+        self.crank.said.connect(partial(self._said, self.crank))
         row_box.addWidget(label)
         row_box.addWidget(self.crank, 1)
         row_box.addWidget(to_firing)
@@ -190,6 +193,10 @@ class LampBox(QGroupBox):
         self.crank.setMinimumWidth(self.fontMetrics().horizontalAdvance(self.crank.textFromValue(-300.0)) + 34)
 
     # -------------------------------------------------------------- sending
+
+    def _said(self, spin: QWidget, sentence: str) -> None:
+        with self._model.asked_by(spin):
+            self._model.refused.emit(sentence)
 
     def _left_read(self, value: float) -> None:
         self._enter("left", ReadLamp("left", value))

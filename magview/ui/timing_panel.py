@@ -11,6 +11,7 @@ from magview.bench.timing import synchronising
 from magview.physics.coupling import Move
 from magview.physics.engine import firing_order_mismatch
 from magview.spec.language import marked, number, tr
+from magview.ui.callout import Callout
 from magview.ui.lamp_box import SIDES, LampBox
 from magview.ui.model import BenchModel
 from magview.ui.plan_box import PlanBox
@@ -68,6 +69,7 @@ class TimingPanel(QWidget):
         safe.setWordWrap(True)
         layout.addWidget(safe)
         layout.addStretch(1)
+        self.callout = Callout(self, model)
         self._stale = False
         self.show_state(model.state)
         model.changed.connect(self._changed)

@@ -200,3 +200,5 @@ def test_a_reading_no_engine_has_is_refused_and_nothing_is_planned_from_it(plann
     for words in ("left magneto", "lamp reads" if what == "reads" else "wanted", "221", "-90.00°", "+90.00°"):
         assert words in said[0]
     assert said[0][1:] in planned.statusBar().currentMessage()
+    if key == Qt.Key.Key_Return:
+        assert planned.timing.callout.isVisible() and said[0][1:] in planned.timing.callout.text()
