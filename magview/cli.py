@@ -17,6 +17,7 @@ from typing import Any, NoReturn, TypeVar
 from magview import CAUTION, __version__
 from magview.cli_class import add_class_command
 from magview.cli_guide import add_guide
+from magview.cli_paper import SIZES
 from magview.cli_paper import add_commands as add_paper_commands
 from magview.cli_sheet import add_commands
 from magview.spec.base import SpecError
@@ -134,6 +135,9 @@ def _parser() -> _Parser:
     shift.add_argument("--rotor-turns-per-crank-turn", type=_ratio, metavar="K", help="a number or a fraction, 9/8")
     shift.add_argument("--reads", type=_btdc, required=True, metavar="BTDC", help="where the lamp says it fires")
     shift.add_argument("--wanted", type=_btdc, metavar="BTDC", help="where it should; left out: as the engine's file")
+    shift.add_argument("--move", type=_whole, default=1, metavar="N", help="which of the moves to print; left out: 1")
+    shift.add_argument("--pdf", metavar="OUT", help="write the move as a plan on one page, its steps to be ticked")
+    shift.add_argument("--paper", type=str.lower, choices=SIZES, default="a4", help="paper size; left out: a4")
     shift.set_defaults(run=_shift)
 
     engine = commands.add_parser("engine", help="true top dead centres and firing of every cylinder")

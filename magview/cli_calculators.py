@@ -5,21 +5,25 @@ from __future__ import annotations
 import argparse
 import json
 import math
+import os
 import sys
 from dataclasses import asdict
 from fractions import Fraction
+from pathlib import Path
 from typing import Any
 
 import numpy as np
 
 from magview import CAUTION
 from magview.bench.apply import BTDC_LIMIT_DEG
+from magview.bench.tooth_steps import tooth_degrees
 from magview.bench.verdict import faults, judged_words, mark_words, never_words
 from magview.bench.words import move_words, setting_moves, way_words
 from magview.physics.coupling import Move, outside_tolerance, plan
 from magview.physics.engine import firing_order_mismatch, firing_table, top_dead_centre_deg
 from magview.physics.setting import internal_timing
 from magview.spec.base import SpecError
+from magview.spec.engine import Installation
 from magview.spec.library import find_engine, find_installation, find_magneto
 from magview.spec.magneto import Magneto, Rotation
 from magview.spec.units import digits_beside, format_angle, format_length, length_digits
@@ -110,6 +114,7 @@ def run_shift(arguments: argparse.Namespace) -> int:
     for option, value in (("--reads", arguments.reads), ("--wanted", wanted)):
         if abs(value) > BTDC_LIMIT_DEG:
             raise SpecError(f"{option} is {value:g}; it must lie within ±{BTDC_LIMIT_DEG:g}° of top dead centre")
+    _print_shift(arguments, installation, wanted, moves)
     tolerance = None if installation is None else installation.engine.timing_tolerance_deg
     outside = None if tolerance is None else outside_tolerance(moves, tolerance)
     if arguments.json:
@@ -117,12 +122,37 @@ def run_shift(arguments: argparse.Namespace) -> int:
     else:
         rotation = None if installation is None else installation.magneto.rotation
         _say(_moves_text(moves, arguments.reads, wanted, rotation))
+        _say(f"  {tooth_degrees(magneto_teeth, drive_teeth, ratio)}")
         if tolerance is None:
             _say("  Whether that is near enough, the engine's manual says; an INSTALLATION brings its tolerance.")
         else:
             _say(f"  {outside}" if outside else f"  The first is within the tolerance of {tolerance:g}°.")
         _say(f"Mark disc, flanges and engine before taking anything apart; move one tooth at a time.\n{CAUTION}")
     return FAIL if outside else PASS
+
+
+def _print_shift(
+    arguments: argparse.Namespace, installation: Installation | None, wanted: float, moves: list[Move]
+) -> None:
+    """Write a move as a plan on one page, if that was asked for."""
+    if arguments.pdf is None:
+        return
+    if installation is None:
+        raise SpecError("--pdf needs an INSTALLATION: the plan names magneto and engine, and which way they turn")
+    if not 1 <= arguments.move <= len(moves):
+        raise SpecError(f"--move is {arguments.move}; there are the moves 1 to {len(moves)}")
+    from magview.job.shift_plan import plan_from
+    from magview.ui.preflight import why_no_window
+
+    page = plan_from(installation, arguments.reads, wanted, moves[arguments.move - 1])
+    if sys.platform.startswith("linux"):
+        os.environ["QT_QPA_PLATFORM"] = "offscreen"  # paper needs no display, even where there is one
+    reason = why_no_window()
+    if reason is not None:
+        raise SpecError(f"no PDF: {reason}")
+    from magview.ui.print_shift import print_shift
+
+    print_shift(page, Path(arguments.pdf), arguments.paper)
 
 
 def run_engine(arguments: argparse.Namespace) -> int:

@@ -100,6 +100,12 @@ def test_shift_by_hand_and_by_installation_agree(capsys):
     assert json.loads(out)["moves"] == moves
     code, text, _ = run(capsys, "shift", "seven-radial-left", "--reads", "22")
     assert "3 teeth with rotation (anticlockwise seen from the drive end)" in text
+    for rotor in (
+        360 / 19,
+        360 / 20,
+        360 / 380,
+    ):  # a tooth of each face, and one of both; 7/8 rotor turns a crank turn
+        assert f"{rotor:.3f}° of rotor = {rotor * 8 / 7:.3f}° of crank" in text
     assert "one tooth at a time" in text
 
 

@@ -41,3 +41,19 @@ def test_bad_input_is_exit_2_and_one_sentence(tmp_path, argv, words):
     code, out, err = run(*argv, "--pdf", str(tmp_path / "x.pdf"))
     assert (code, out) == (2, "") and words in err and err.count("\n") == 1
     assert not (tmp_path / "x.pdf").exists()
+
+
+def test_a_tooth_shift_is_printed_as_a_plan(tmp_path):
+    out = tmp_path / "plan.pdf"
+    shift = ("shift", "seven-radial-left", "--reads", "22", "--pdf", str(out))
+    code, said, err = run(*shift, "--paper", "Letter", "--move", "2")
+    assert (code, err) == (0, "") and out.read_bytes().startswith(b"%PDF") and "Moves, best first" in said
+    out.unlink()
+    for argv, words in (
+        ((*shift, "--move", "21"), "1 to 20"),
+        (("shift", "--magneto-teeth", "19", "--drive-teeth", "20", "--rotor-turns-per-crank-turn", "7/8", "--reads",
+          "22", "--wanted", "25", "--pdf", str(out)), "INSTALLATION"),
+        ((*shift[:3], "221", *shift[4:]), "±90°"),
+    ):  # fmt: skip
+        code, said, err = run(*argv)
+        assert (code, said) == (2, "") and words in err and err.count("\n") == 1 and not out.exists()

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from fractions import Fraction
 
 from magview.bench.state import Engaged, Mounting
 from magview.bench.words import teeth_words, way_words
-from magview.physics.coupling import mesh
+from magview.physics.coupling import crank_advance_deg, mesh, rotor_shift_deg
 from magview.spec.frozen import frozen
-from magview.spec.language import marked, tr
+from magview.spec.language import marked, number, tr
 from magview.spec.magneto import Rotation
 
 
@@ -79,9 +80,36 @@ def marks_words(mounting: Mounting) -> str:
     return tr(_MARKS[j != 0, i != 0], disc=way_words(j), flange=way_words(i))
 
 
-def coupling_words(engaged: Engaged) -> str:
-    """The coupling's teeth, and which slots the disc's marked teeth sit in now."""
-    coupling, at = engaged.installation.coupling, engaged.mounting
+def tooth_degrees(magneto_teeth: int, drive_teeth: int, rotor_turns_per_crank_turn: float | Fraction) -> str:
+    """How far one tooth of each face goes, at the rotor and at the crank. Raises ValueError for no such coupling."""
+
+    def degrees(i: int, j: int) -> str:
+        rotor = rotor_shift_deg(magneto_teeth, drive_teeth, i, j)
+        crank = crank_advance_deg(magneto_teeth, drive_teeth, i, j, rotor_turns_per_crank_turn)
+        return tr("{rotor}° of rotor = {crank}° of crank", rotor=number(rotor, 3), crank=number(crank, 3))
+
+    return tr(
+        "One tooth of the magneto flange on the disc is {magneto}; of the disc on the drive flange {disc}; "
+        "one with rotation at the flange and one against at the disc {both}.",
+        magneto=degrees(1, 0),
+        disc=degrees(0, 1),
+        both=degrees(1, -1),
+    )
+
+
+def far_apart(engaged: Engaged) -> list[Mounting]:
+    """Mountings of which there is as much to say as there can be: neither, either, both marks half a turn away."""
+    coupling = engaged.installation.coupling
+    return [
+        Mounting(0.0, 0.0, 0.0, magneto, disc)
+        for magneto in (0, -(coupling.magneto_teeth // 2))
+        for disc in (0, -(coupling.drive_teeth // 2))
+    ]
+
+
+def coupling_words(engaged: Engaged, mounting: Mounting | None = None) -> str:
+    """The coupling's teeth, and which slots the disc's marked teeth sit in now, or in another mounting."""
+    coupling, at = engaged.installation.coupling, mounting or engaged.mounting
     now = mesh(coupling.magneto_teeth, coupling.drive_teeth, *at.marks_apart)
     return tr(
         "{magneto_teeth} teeth at the magneto, {drive_teeth} at the drive. The disc's marked tooth "

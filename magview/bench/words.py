@@ -166,9 +166,22 @@ def teeth_words(teeth: int, rotation: Rotation, viewpoint: Viewpoint) -> str:
     >>> teeth_words(-2, "anticlockwise", "drive end")
     '2 teeth against rotation (clockwise seen from the drive end)'
     """
+    return seen_words(way_words(teeth), teeth, rotation, viewpoint)
+
+
+def seen_words(move: str, sign: float, rotation: Rotation, viewpoint: Viewpoint) -> str:
+    """Words of a move with rotation (sign above 0) or against it (below), and how it looks; at 0 words alone."""
+    return tr(_SEEN[viewpoint, _clockwise(sign, rotation, viewpoint)], move=move) if sign else move
+
+
+_TURNED = {True: marked("{move} (clockwise)"), False: marked("{move} (anticlockwise)")}
+
+
+def turned_words(teeth: int, rotation: Rotation, viewpoint: Viewpoint) -> str:
+    """`teeth_words` for cells under a line that names the viewpoint: "1 tooth with rotation (anticlockwise)"."""
     if teeth == 0:
         return way_words(teeth)
-    return tr(_SEEN[viewpoint, _clockwise(teeth, rotation, viewpoint)], move=way_words(teeth))
+    return tr(_TURNED[_clockwise(teeth, rotation, viewpoint)], move=way_words(teeth))
 
 
 def move_words(move: Move, rotation: Rotation, viewpoint: Viewpoint) -> tuple[str, str]:

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
+from functools import partial
 from typing import Literal
 
 import numpy as np
@@ -11,14 +12,15 @@ from magview.bench.breaker_end import PARENTS as BREAKER_PARENTS
 from magview.bench.breaker_end import breaker_end, pose
 from magview.bench.crank_end import PARENTS as CRANK_PARENTS
 from magview.bench.crank_end import crank_end, crank_pose
-from magview.bench.drive_end import DISC_IN_MM, DISC_OUT_MM, DRIVE_MM, EXTENT_MM, drive_end, drive_pose
+from magview.bench.drive_end import DISC_IN_MM, DISC_OUT_MM, DRIVE_MM, EXTENT_MM, drive_end
 from magview.bench.drive_end import PARENTS as DRIVE_PARENTS
 from magview.bench.labels import arrange
 from magview.bench.lead_picture import HEIGHT, WIDTH, lead_picture
 from magview.bench.shapes import Array, Point, polar
 from magview.bench.state import BenchState, crank_deg
 from magview.bench.told import ENDS, TOLD, End
-from magview.bench.words import breaker_end_sense, direction_word
+from magview.bench.words import breaker_end_sense, direction_word, drive_end_sense
+from magview.job.coupling_picture import paint, rotation_arrow, slot_numbers, upright
 from magview.job.svg import Frame, Places, path, pieces, svg, words
 from magview.spec.base import SpecError
 from magview.spec.engine import Engine
@@ -55,7 +57,13 @@ def drawing(state: BenchState, end: End, labels: Labels = "names") -> Drawn:
     """A picture of a bench. Raises SpecError for one that this bench has not."""
     if not has(state, end):
         raise SpecError(tr("This magneto is not on an engine: there is no such picture of it"))
-    height, body, tips = {"breaker": _breaker, "drive": _drive, "crank": _crank, "lead": _lead}[end](state)
+    makers: dict[End, Callable[[BenchState], tuple[float, str, Tips]]] = {
+        "breaker": _breaker,
+        "drive": partial(_drive, labels=labels),
+        "crank": _crank,
+        "lead": _lead,
+    }
+    height, body, tips = makers[end](state)
     parts = tuple(name for name in TOLD[end] if name in tips)
     if labels != "none":
         body += _labels({name: tips[name] for name in parts}, labels, height)
@@ -111,15 +119,17 @@ def _poles(state: BenchState, rim_mm: float, frame: Frame) -> str:
     return text
 
 
-def _drive(state: BenchState) -> tuple[float, str, Tips]:
+def _drive(state: BenchState, labels: Labels) -> tuple[float, str, Tips]:
     assert state.engaged is not None
-    turns = drive_pose(state, state.engaged).turns_deg
-    turns = {group: turn - turns["flange"] for group, turn in turns.items()}
+    turns, coupling = upright(state, state.engaged), state.engaged.installation.coupling
     places = Places(DRIVE_PARENTS, dict.fromkeys(DRIVE_PARENTS, (0.0, 0.0)), turns)
     side = _WIDTH - 2 * _MARGIN - 40.0
     frame = Frame(side / (2 * EXTENT_MM), _WIDTH / 2, side / 2)
-    shapes = drive_end(state.engaged.installation.coupling)
-    return side, pieces(shapes, places, frame), _tips(drive_anchors(), places, frame)
+    body = pieces(drive_end(coupling), places, frame)
+    if labels == "names":  # numbers of slots beside numbered names would be taken for them
+        body += slot_numbers(coupling, drive_end_sense(state.magneto), turns, frame)
+    body += paint(turns, frame) + rotation_arrow(drive_end_sense(state.magneto), frame)
+    return side, body, _tips(drive_anchors(), places, frame)
 
 
 def _crank(state: BenchState) -> tuple[float, str, Tips]:

@@ -11,8 +11,9 @@ from typing import Literal
 from magview import __version__
 from magview.bench.state import BenchState, Mounting, readings
 from magview.bench.sureness import percent_words, value_words
-from magview.bench.words import breaker_end_sense
+from magview.bench.words import breaker_end_sense, direction_word
 from magview.job import judge, standing, svg
+from magview.job.coupling_picture import coupling_svg
 from magview.job.feeds import bench_as
 from magview.job.history import Drift
 from magview.job.parts import InternalTiming, Lobes, Sure, Uncertainty, title_in
@@ -327,7 +328,7 @@ def _figures(job: Job) -> Iterator[Block]:
         yield Figures(tuple(drawn.values()))
     if couplings:
         yield Heading(tr("As found and as left: coupling, seen from the drive end"), 3)
-        yield Figures(tuple(couplings), 0.34)
+        yield Figures(tuple(couplings), 0.46)
 
 
 _BREAKER_ENDS = {
@@ -381,14 +382,21 @@ def _coupling(job: Job, state: BenchState, side: Side, magneto: int, disc: int) 
         0.0, 0.0, 0.0, magneto, disc, job.marks.magneto_from_disc_teeth or 0, job.marks.disc_from_drive_teeth or 0
     )
     fires = job.tooth_shift.reads_btdc_deg if side == "as found" else job.tooth_shift.result_btdc_deg
+    rotation = state.magneto.rotation
     told = [
-        tr("magneto flange {teeth}", teeth=shown("_teeth", magneto)),
-        tr("disc {teeth}", teeth=shown("_teeth", disc)),
+        tr("magneto flange {teeth}", teeth=shown("_teeth", magneto, rotation=rotation)),
+        tr("disc {teeth}", teeth=shown("_teeth", disc, rotation=rotation)),
     ]
     if fires is not None:
         told.append(tr("fires {angle}", angle=shown("result_btdc_deg", fires)))
-    caption = f"{tr(_SIDES[side])}: {', '.join(told)}. {tr('Thick lines: the painted marks.')}"
-    return svg.coupling_svg(state, state.engaged, mounting, tr(_COUPLING[side])), caption
+    caption = f"{tr(_SIDES[side])}: {', '.join(told)}. {how_drawn(state)}"
+    return coupling_svg(state, state.engaged, mounting, tr(_COUPLING[side])), caption
+
+
+def how_drawn(state: BenchState) -> str:
+    """What must be said of every picture of the coupling."""
+    seen = tr("Seen from the drive end, rotation {way}.", way=direction_word(1, state.magneto.rotation, "drive end"))
+    return f"{seen} {tr('Thick lines: the painted marks, each of them number 1.')}"
 
 
 # ---------------------------------------------------------------------- history and end

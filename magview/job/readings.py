@@ -17,6 +17,7 @@ from magview.job.words import UNITS, digits_for, limits_words, shown, unit_of
 from magview.spec.base import Model
 from magview.spec.frozen import frozen
 from magview.spec.language import in_english, inside, marked, tr
+from magview.spec.magneto import Rotation
 
 _OF_THE_STAGE = frozenset(Stage.model_fields)
 
@@ -54,12 +55,17 @@ _Judged = dict[tuple[str, str], judge.Verdict | Literal["no limit"]]
 
 
 def _of_stage(job: Job, name: str, judged: _Judged) -> Iterator[Row]:
-    stage = stage_of(job, name)
+    stage, rotation = stage_of(job, name), rotation_of(job)
     for field, label, value in _walk(stage, ""):
-        yield _row(name, field, label, value, judged.get((name, field)))
+        yield _row(name, field, label, value, judged.get((name, field)), rotation)
     for field, label, derived in _derived(job, name):
         if derived is not None:
-            yield _row(name, field, label, derived, judged.get((name, field)))
+            yield _row(name, field, label, derived, judged.get((name, field)), rotation)
+
+
+def rotation_of(job: Job) -> Rotation | None:
+    """Which way the magneto turns, seen from the drive end; None where the sheet does not say which magneto it is."""
+    return None if job.described is None else job.described.rotation
 
 
 def label_of(job: Job, stage: str, field: str) -> str:
@@ -121,13 +127,20 @@ def _sure(place: str, label: str, sure: Sure) -> Iterator[tuple[str, str, Any]]:
     yield f"{place}.probability_in_limits", words, sure.probability_in_limits
 
 
-def _row(stage: str, field: str, label: str, value: Any, found: judge.Verdict | Literal["no limit"] | None) -> Row:
+def _row(
+    stage: str,
+    field: str,
+    label: str,
+    value: Any,
+    found: judge.Verdict | Literal["no limit"] | None,
+    rotation: Rotation | None,
+) -> Row:
     verdict = found if isinstance(found, judge.Verdict) else None
     low, high = (None, None) if verdict is None else (verdict.low, verdict.high)
     words: Judged = marked("no limit given, not judged") if found == "no limit" else judged_words(verdict)
     digits = digits_for(value, low, high)
     return Row(
-        stage, field, label, value, unit_of(field), low, high, words, shown(field, value, digits),
+        stage, field, label, value, unit_of(field), low, high, words, shown(field, value, digits, rotation),
         limits_words(field, low, high, digits),
     )  # fmt: skip
 

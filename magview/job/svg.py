@@ -14,11 +14,9 @@ import numpy as np
 from magview.bench.breaker_end import PARENTS as BREAKER_PARENTS
 from magview.bench.breaker_end import breaker_end, pose
 from magview.bench.curves import round_levels
-from magview.bench.drive_end import EXTENT_MM, drive_end, drive_pose
-from magview.bench.drive_end import PARENTS as DRIVE_PARENTS
 from magview.bench.labels import arrange
 from magview.bench.shapes import Array, Point, Shape, hatching, polar, rotate
-from magview.bench.state import BenchState, Engaged, Mounting
+from magview.bench.state import BenchState
 from magview.bench.words import breaker_end_sense
 from magview.spec.frozen import frozen
 from magview.spec.language import number, tr
@@ -85,16 +83,6 @@ def _ticks(state: BenchState, frame: Frame, extent_mm: float) -> str:
         x, y = frame.of(np.array([polar(radius, float(bearing))]))[0].tolist()
         text += words(x + 2.0 * away, y - 2.0, word, "start" if away > 0 else "end")
     return text
-
-
-def coupling_svg(state: BenchState, engaged: Engaged, mounting: Mounting, title: str, width: int = 300) -> str:
-    """The coupling from the drive end, its painted marks as a mounting has them."""
-    turns = drive_pose(state, engaged, mounting).turns_deg
-    # Turned so that the drive flange's mark is at the top: what matters is where the marks stand to one another.
-    turns = {group: turn - turns["flange"] for group, turn in turns.items()}
-    places = Places(DRIVE_PARENTS, dict.fromkeys(DRIVE_PARENTS, (0.0, 0.0)), turns)
-    frame = Frame(width / (2 * EXTENT_MM), width / 2, width / 2)
-    return svg(width, width, title, pieces(drive_end(engaged.installation.coupling), places, frame))
 
 
 # ---------------------------------------------------------------------- pieces

@@ -6,9 +6,10 @@ from typing import Any
 
 from magview.bench.sureness import percent_words
 from magview.bench.verdict import mark_words
-from magview.bench.words import way_words
+from magview.bench.words import teeth_words, way_words
 from magview.spec.frozen import frozen
 from magview.spec.language import marked, number, tr
+from magview.spec.magneto import Rotation
 from magview.spec.units import (
     DEG_DIGITS,
     INCH_DIGITS,
@@ -65,8 +66,8 @@ def digits_for(value: Any, low: float | None, high: float | None) -> Digits:
 _SIGNED = ("backplate_deg", "screw_deg", "error_deg", "difference_deg")
 
 
-def shown(field: str, value: Any, digits: Digits = _USUAL) -> str:
-    """A reading for people: both length units, words for signs."""
+def shown(field: str, value: Any, digits: Digits = _USUAL, rotation: Rotation | None = None) -> str:
+    """A reading for people: both length units, words for signs; teeth also as seen, where the rotation is known."""
     if value is None:
         return "☐"
     if isinstance(value, bool):
@@ -90,7 +91,9 @@ def shown(field: str, value: Any, digits: Digits = _USUAL) -> str:
             return _early_or_late(value, digits)
         return format_angle(value, field.endswith(_SIGNED), digits.deg)
     if unit == "teeth":
-        return tr("in line") if value == 0 and "_from_" in field else way_words(value)
+        if value == 0 and "_from_" in field:
+            return tr("in line")
+        return way_words(value) if rotation is None else teeth_words(value, rotation, "drive end")
     if field.endswith("probability_in_limits"):
         return percent_words(value)
     if field.endswith("coverage_factor"):

@@ -5,7 +5,7 @@ from __future__ import annotations
 from magview.bench import actions as bench
 from magview.bench.describe import describe
 from magview.bench.state import Side
-from magview.bench.words import plate_move, screw_move
+from magview.bench.words import plate_move, screw_move, seen_words
 from magview.practice import actions as do
 from magview.practice.state import Note, Practice
 from magview.spec.language import marked, number, tr
@@ -101,7 +101,7 @@ def _words(act: do.Act, before: Practice, after: Practice) -> str:
         case do.HandIn():
             return tr("hand in")
         case _:
-            return _engine(act)
+            return _engine(act, after)
 
 
 def _turning(act: do.Turning, after: Practice) -> str:
@@ -186,7 +186,7 @@ def _lead(act: do.LeadWork, before: Practice, after: Practice) -> str:
             return describe(act, before.bench, after.bench)
 
 
-def _engine(act: do.EngineWork) -> str:
+def _engine(act: do.EngineWork, after: Practice) -> str:
     match act:
         case do.Chock(on):
             return tr("chock the wheels") if on else tr("take the chocks away")
@@ -201,7 +201,7 @@ def _engine(act: do.EngineWork) -> str:
         case do.Refit(by_marks):
             return tr("refit the magneto by its marks") if by_marks else tr("refit the magneto as its rotor stands")
         case do.MoveTooth(face, way):
-            return tr(_MOVED[face, way])
+            return seen_words(tr(_MOVED[face, way]), way, after.bench.magneto.rotation, "drive end")
         case bench.PaintMarks():
             return tr("paint marks across the coupling")
         case bench.ViewSide(side):

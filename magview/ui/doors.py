@@ -80,6 +80,36 @@ class Doors(QMainWindow):
         dialog.open()
         return dialog
 
+    def print_shift_plan(self, paper: str) -> None:
+        """Ask where, and print the tooth shift chosen on the Engine page there, or the planner's first."""
+        from PySide6.QtWidgets import QFileDialog
+
+        state = self.model.state
+        try:
+            from magview.job.shift_plan import plan_of
+
+            side = state.engaged.side if state.engaged is not None else "left"
+            plan = plan_of(state, side, self._main.timing.chosen_move())
+        except SpecError as error:
+            self._main.say(str(error))
+            return
+        title = tr("Print the tooth-shift plan to PDF")
+        found, _ = QFileDialog.getSaveFileName(self, title, "tooth-shift-plan.pdf", tr("PDF (*.pdf)"))
+        if not found:
+            return
+        path = Path(found) if Path(found).suffix else Path(f"{found}.pdf")
+        from magview.ui.print_shift import print_shift
+
+        try:
+            pages = print_shift(plan, path, "letter" if paper == "letter" else "a4")
+        except SpecError as error:
+            self._main.say(str(error))
+            return
+        self._main.say(
+            tr("✓ Printed 1 page to {file}.", file=path.name) if pages == 1
+            else tr("✓ Printed {count} pages to {file}.", count=pages, file=path.name)
+        )  # fmt: skip
+
     def show_help(self) -> None:
         """Keys, signs and cautions."""
         from PySide6.QtWidgets import QMessageBox

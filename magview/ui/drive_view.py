@@ -129,7 +129,13 @@ class DriveView(PictureView):
     def _reference(state: BenchState) -> object:
         """What a previewed move counts from."""
         engaged = state.engaged
-        return engaged and (engaged.side, engaged.installation, engaged.mounting.phase_deg)
+        at = engaged and engaged.mounting
+        return engaged and at and (engaged.side, engaged.installation, at.phase_deg, at.wanted_btdc_deg)
+
+    @property
+    def previewed(self) -> tuple[int, int] | None:
+        """The teeth (magneto flange, disc) that are shown with dotted marks, or None."""
+        return self._preview
 
     def preview(self, move: Move | None) -> None:
         """Show with dotted marks where a move would bring the painted marks; None shows none."""

@@ -40,7 +40,7 @@ class QuantitySpin(QDoubleSpinBox):
     def __init__(self, parse: Callable[[str], float], step: float, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._parse = parse
-        self._exact, self._shown = 0.0, False
+        self._exact, self._shown, self._refuses = 0.0, False, False
         self.setDecimals(6)
         self.setSingleStep(step)
         self.setKeyboardTracking(False)
@@ -55,6 +55,10 @@ class QuantitySpin(QDoubleSpinBox):
     def exact(self) -> float:
         """The value shown, unrounded."""
         return self._exact
+
+    def refuse_beyond(self) -> None:
+        """Refuse what is out of range, naming the field, and keep the value there was: no end would be meant."""
+        self._refuses = True
 
     def show_value(self, value: float) -> None:
         """Show a value without telling anybody; what is being typed is not wiped by it."""
@@ -95,15 +99,28 @@ class QuantitySpin(QDoubleSpinBox):
         return (QValidator.State.Acceptable if inside else QValidator.State.Intermediate), text, position
 
     def fixup(self, text: str) -> str:
-        """A quantity out of range goes to the nearer end; anything else back to what it was."""
+        """A quantity out of range goes to the nearer end, unless it is refused; anything else back to what it was."""
         try:
             value = self._parse(text)
         except ValueError as error:
             self._typed = False
             self.said.emit(str(error))
             return self.textFromValue(self._exact)
-        held = min(max(value, self.minimum()), self.maximum())
         low, high = self.textFromValue(self.minimum()), self.textFromValue(self.maximum())
+        if self._refuses:
+            kept = self.textFromValue(self._exact)
+            self.said.emit(
+                tr(
+                    "{field}: {text} is refused, it must be {low} to {high}; {kept} is kept",
+                    field=self.accessibleName(),
+                    text=text.strip(),
+                    low=low,
+                    high=high,
+                    kept=kept,
+                )
+            )
+            return kept
+        held = min(max(value, self.minimum()), self.maximum())
         self.said.emit(
             tr(
                 "{text} is outside {low} to {high}: {taken} is taken",
@@ -165,6 +182,29 @@ class BtdcSpin(AngleSpin):
     def __init__(self, step: float, low: float, high: float, parent: QWidget | None = None) -> None:
         super().__init__(step, low, high, parent)
         self._parse = parse_btdc_deg
+
+
+class CrankSpin(AngleSpin):
+    """Crank degrees, shown before or after top dead centre as a lamp is read; a bare number is positive after it."""
+
+    def __init__(self, step: float, low: float, high: float, parent: QWidget | None = None) -> None:
+        super().__init__(step, low, high, parent)
+        self._parse = self._read
+
+    def _read(self, text: str) -> float:
+        text = text.strip()
+        for words, sign in ((tr("{angle} before TDC", angle="\0"), -1.0), (tr("{angle} after TDC", angle="\0"), 1.0)):
+            start, end = words.split("\0")
+            if text.startswith(start) and text.endswith(end):
+                return sign * abs(parse_angle_deg(text.removeprefix(start).removesuffix(end)))
+        return parse_angle_deg(text)
+
+    def textFromValue(self, value: float) -> str:
+        """To a hundredth of a degree, with what the sign means."""
+        angle = f"{number(round(abs(value), 2) + 0.0, '.2f')}°"
+        if round(value, 2) == 0:
+            return angle
+        return tr("{angle} before TDC", angle=angle) if value < 0 else tr("{angle} after TDC", angle=angle)
 
 
 class LengthSpin(QuantitySpin):

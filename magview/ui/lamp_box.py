@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import partial
+
 from PySide6.QtCore import QEvent
 from PySide6.QtWidgets import (
     QButtonGroup,
@@ -11,17 +13,19 @@ from PySide6.QtWidgets import (
     QLabel,
     QPushButton,
     QRadioButton,
+    QWidget,
 )
 
 from magview.bench.actions import Action, ReadLamp, TurnCrank, ViewSide, WantTiming
 from magview.bench.apply import BTDC_LIMIT_DEG
-from magview.bench.state import BenchState, Engaged, Side, crank_deg, firing_btdc_deg, readings
+from magview.bench.state import BenchState, Engaged, Side, crank_deg, firing_btdc_deg, mounting_of, readings
 from magview.bench.timing import timing_error, timing_verdict
 from magview.physics.coupling import speed_mismatch
 from magview.spec.language import marked, number, tr
 from magview.spec.units import format_angle, format_length
-from magview.ui.inputs import AngleSpin, BtdcSpin
+from magview.ui.inputs import AngleSpin, BtdcSpin, CrankSpin
 from magview.ui.model import BenchModel
+from magview.ui.steady_label import SteadyLabel
 from magview.ui.style import tint
 from magview.ui.theme import Theme
 
@@ -31,6 +35,19 @@ _SIDE_WORDS = {"left": marked("Left"), "right": marked("Right")}
 
 _EARLY = marked("{crank}° of crank early = {rotor}° of rotor = {piston} of piston travel.")
 _LATE = marked("{crank}° of crank late = {rotor}° of rotor = {piston} of piston travel.")
+
+
+_OTHER_OLD = {
+    "left": marked(
+        "Left: its lamp was read before the contacts were set anew. With this internal setting it would now read "
+        "{found}; read it again."
+    ),
+    "right": marked(
+        "Right: its lamp was read before the contacts were set anew. With this internal setting it would now read "
+        "{found}; read it again."
+    ),
+}
+"""Of a magneto that is not in view."""
 
 
 class LampBox(QGroupBox):
@@ -61,7 +78,8 @@ class LampBox(QGroupBox):
                 grid.addWidget(widget, row, column)
             self.radio[side], self.reads[side], self.wanted[side], self.now[side] = radio, reads, wanted, now
         for spin in (*self.reads.values(), *self.wanted.values()):
-            spin.said.connect(self._model.refused)
+            spin.refuse_beyond()  # 221 for 22.1 must not be planned from as 90
+            spin.said.connect(partial(self._said, spin))
         # A lamp may say just what the field began with: typed, that is a reading like any other.
         for signal in (self.reads["left"].entered, self.reads["left"].confirmed):
             signal.connect(self._left_read)
@@ -74,11 +92,10 @@ class LampBox(QGroupBox):
         self.warning = QLabel()
         self.warning.setWordWrap(True)
         grid.addWidget(self.warning, 5, 0, 1, 4)
-        self.error = QLabel()
-        self.error.setWordWrap(True)
+        self.error = SteadyLabel()
         grid.addWidget(self.error, 3, 0, 1, 4)
         row_box = QHBoxLayout()
-        self.crank = AngleSpin(1.0, -360.0, 360.0)
+        self.crank = CrankSpin(1.0, -360.0, 360.0)
         self.crank.setToolTip(tr("Crank from No. 1's firing top dead centre, positive the way the engine turns"))
         label = QLabel(tr("Cran&k"))
         label.setBuddy(self.crank)
@@ -86,7 +103,7 @@ class LampBox(QGroupBox):
         to_firing.clicked.connect(self._to_firing)
         to_tdc.clicked.connect(self._to_tdc)
         self.crank.entered.connect(self._crank_entered)
-        self.crank.said.connect(self._model.refused)
+        self.crank.said.connect(partial(self._said, self.crank))
         row_box.addWidget(label)
         row_box.addWidget(self.crank, 1)
         row_box.addWidget(to_firing)
@@ -134,38 +151,39 @@ class LampBox(QGroupBox):
             warnings.append(tr("⚠ The installation does not fit together: {mismatch}.", mismatch=mismatch))
         if not engaged.mounted:
             warnings.append(tr("The magneto is off the engine: all this holds once it is refitted by its marks."))
-        found = firing_btdc_deg(state, engaged.side, as_found=True)
-        if abs(found - engaged.mounting.reads_btdc_deg) > 0.005:
-            warnings.append(
-                tr(
-                    "The contacts were set anew since the lamp was read: with the teeth as found it would "
-                    "now read {found}. Both magnetos are shown with this one's internal setting.",
-                    found=format_angle(found),
-                )
-            )
+        warnings += self._out_of_date(state, engaged)
         self.warning.setText(" ".join(warnings))
         self.warning.setVisible(bool(warnings))
         tint(self.warning, theme.bad)
+
+    @staticmethod
+    def _out_of_date(state: BenchState, engaged: Engaged) -> list[str]:
+        """What is to be said of readings older than the contacts' setting, of the magneto not in view as well."""
+        sides = SIDES if engaged.installation.position != "single" else SIDES[:1]
+        would = {side: firing_btdc_deg(state, side, as_found=True) for side in sides}
+        old = [side for side in sides if abs(would[side] - mounting_of(engaged, side).reads_btdc_deg) > 0.005]
+        if engaged.side in old:
+            return [
+                tr(
+                    "The contacts were set anew since the lamp was read: with the teeth as found it would "
+                    "now read {found}. Both magnetos are shown with this one's internal setting.",
+                    found=format_angle(would[engaged.side]),
+                )
+            ]
+        return [tr(_OTHER_OLD[side], found=format_angle(would[side])) for side in old]
 
     def _show_error(self, state: BenchState, engaged: Engaged, inches: bool) -> None:
         error = timing_error(state, engaged.side)
         if error is None:
             self.error.setText(tr("With this setting the contacts never open and close: there is no timing to read."))
             return
-        tolerance = engaged.installation.engine.timing_tolerance_deg
         if abs(error.crank_deg) < 0.005:
-            text = tr("At the timing wanted.")
+            self.error.setText(_of_side(engaged, tr("At the timing wanted.")))
         else:
-            text = tr(
-                _EARLY if error.crank_deg > 0 else _LATE,
-                crank=number(abs(error.crank_deg), 2),
-                rotor=number(abs(error.rotor_deg), 2),
-                piston=format_length(abs(error.piston_mm), inches),
-            )
-        text = f"{text} {tr('Tolerance ±{tolerance}° of crank.', tolerance=number(tolerance))}"
-        if engaged.installation.position != "single":
-            text = tr("Left: {line}", line=text) if engaged.side == "left" else tr("Right: {line}", line=text)
-        self.error.setText(text)
+            values = error.crank_deg, error.rotor_deg, error.piston_mm
+            self.error.setText(_of_side(engaged, _error_words(*values, inches)))
+        far = engaged.installation.engine.stroke_mm - 0.001
+        self.error.keep_room_for(_of_side(engaged, _error_words(e, e, far, inches)) for e in (88.88, -88.88))
 
     def changeEvent(self, event: QEvent) -> None:
         """Type of another size needs other room."""
@@ -175,10 +193,13 @@ class LampBox(QGroupBox):
 
     def fit_rows(self) -> None:
         """Room for words that change, at the present size of type."""
-        self.crank.setMinimumWidth(self.fontMetrics().horizontalAdvance("+0000.00°") + 34)
-        self.error.setMinimumHeight(2 * self.fontMetrics().height())
+        self.crank.setMinimumWidth(self.fontMetrics().horizontalAdvance(self.crank.textFromValue(-300.0)) + 34)
 
     # -------------------------------------------------------------- sending
+
+    def _said(self, spin: QWidget, sentence: str) -> None:
+        with self._model.asked_by(spin):
+            self._model.refused.emit(sentence)
 
     def _left_read(self, value: float) -> None:
         self._enter("left", ReadLamp("left", value))
@@ -226,6 +247,23 @@ class LampBox(QGroupBox):
         if goal < now + 1e-9:
             self._model.send(TurnCrank(goal - 20.0), gesture)
         self._model.send(TurnCrank(goal), gesture)
+
+
+def _error_words(crank_deg_: float, rotor_deg: float, piston_mm: float, inches: bool) -> str:
+    return tr(
+        _EARLY if crank_deg_ > 0 else _LATE,
+        crank=number(abs(crank_deg_), 2),
+        rotor=number(abs(rotor_deg), 2),
+        piston=format_length(abs(piston_mm), inches),
+    )
+
+
+def _of_side(engaged: Engaged, text: str) -> str:
+    tolerance = engaged.installation.engine.timing_tolerance_deg
+    text = f"{text} {tr('Tolerance ±{tolerance}° of crank.', tolerance=number(tolerance))}"
+    if engaged.installation.position == "single":
+        return text
+    return tr("Left: {line}", line=text) if engaged.side == "left" else tr("Right: {line}", line=text)
 
 
 def _one_cycle(crank_deg_: float) -> float:

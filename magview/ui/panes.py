@@ -107,6 +107,7 @@ def _timing_panel(window: MainWindow) -> Panel:
 
     panel = TimingPanel(window.model, window.theme)
     panel.previewed.connect(window.drive.preview)
+    panel.plan.print_wanted.connect(window.print_shift_plan)
     return panel
 
 

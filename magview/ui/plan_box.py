@@ -2,12 +2,17 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, QObject, Qt, Signal
+from functools import partial
+
+from PySide6.QtCore import QEvent, QObject, QPointF, Qt, Signal
+from PySide6.QtGui import QHideEvent, QMouseEvent, QMoveEvent, QWheelEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QGroupBox,
+    QHBoxLayout,
     QHeaderView,
     QLabel,
+    QMenu,
     QPushButton,
     QTableWidget,
     QTableWidgetItem,
@@ -16,21 +21,37 @@ from PySide6.QtWidgets import (
 )
 
 from magview.bench.actions import MoveTeeth
-from magview.bench.state import BenchState, Engaged, readings
+from magview.bench.state import BenchState, Engaged, Mounting, readings
 from magview.bench.timing import timing_plan
-from magview.bench.tooth_steps import ToothStep, step_words, steps_between
+from magview.bench.tooth_steps import ToothStep, far_apart, step_words, steps_between
 from magview.bench.words import direction_word, short_words, teeth_words
 from magview.physics.coupling import Move, outside_tolerance
-from magview.spec.language import number, tr
+from magview.spec.language import marked, number, tr
+from magview.spec.magneto import Rotation
 from magview.spec.units import format_angle
 from magview.ui.model import BenchModel
+from magview.ui.steady_label import SteadyLabel
+
+_POINT = marked("Point at a move to see where it brings the marks; choose one to step through it.")
+_MADE = marked(
+    "The move is made. Check the marks, tighten, and read the lamp again, approaching with rotation; "
+    "enter what it says as the new reading."
+)
+
+
+def _to_go(steps: int, step: ToothStep, rotation: Rotation, mounting: Mounting) -> str:
+    count = tr("1 single step to go.") if steps == 1 else tr("{steps} single steps to go.", steps=steps)
+    return f"{count} {step_words(step, rotation, mounting)}"
 
 
 class PlanBox(QGroupBox):
     """The list of moves for the magneto in view, best first."""
 
     previewed = Signal(object)
-    """The move under the pointer, or the one chosen while it is stepped through; None for none."""
+    """The move the pointer was moved over, else the one chosen while it is stepped through; None for none."""
+
+    print_wanted = Signal(str)
+    """The plan on paper of a size, "a4" or "letter"."""
 
     def __init__(self, model: BenchModel, parent: QWidget | None = None) -> None:
         super().__init__(tr("Moves that would put it right, best first"), parent)
@@ -40,6 +61,10 @@ class PlanBox(QGroupBox):
         self._target: tuple[int, int] | None = None
         self._counts_from: object = None
         """The side and reading that the chosen move counts from."""
+        self._pointed: int | None = None
+        """The row the pointer was moved over and still is on."""
+        self._pointer: QPointF | None = None
+        """Where on the screen the pointer last was [px]."""
         column = QVBoxLayout(self)
         self.verdict = QLabel()
         self.verdict.setWordWrap(True)
@@ -53,18 +78,28 @@ class PlanBox(QGroupBox):
         self.table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
         self.table.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
         self.table.setMouseTracking(True)
+        # The table's own signal tells also of rows that slide under a resting pointer, and nobody of their leaving.
+        self.table.installEventFilter(self)
         self.table.viewport().installEventFilter(self)
-        self.table.cellEntered.connect(self._hovered)
+        self.table.verticalScrollBar().valueChanged.connect(self.forget_pointer)
         self.table.itemSelectionChanged.connect(self._chosen)
-        self.words = QLabel()
-        self.words.setWordWrap(True)
-        self.words.setAlignment(Qt.AlignmentFlag.AlignTop)
+        self.words = SteadyLabel()
         self.next = QPushButton(tr("Move the ne&xt tooth"))
         self.next.clicked.connect(self._next_step)
+        self.print = QPushButton(tr("&Print the plan"))
+        self.print.setToolTip(tr("The chosen move, or the first, on one page: drawings, single steps to be ticked"))
+        papers = QMenu(self.print)
+        for text, paper in ((tr("Print to PDF, &A4…"), "a4"), (tr("Print to PDF, &Letter…"), "letter")):
+            papers.addAction(text).triggered.connect(partial(self._print, paper))
+        self.print.setMenu(papers)
         self.viewpoint = QLabel()
         self.viewpoint.setWordWrap(True)
-        for widget in (self.verdict, self.viewpoint, self.table, self.words, self.next):
+        for widget in (self.verdict, self.viewpoint, self.table, self.words):
             column.addWidget(widget)
+        row = QHBoxLayout()
+        row.addWidget(self.next, 1)
+        row.addWidget(self.print)
+        column.addLayout(row)
 
     @property
     def chosen(self) -> Move | None:
@@ -73,6 +108,7 @@ class PlanBox(QGroupBox):
 
     def show_plan(self, state: BenchState, engaged: Engaged) -> None:
         """Show the moves for a state."""
+        self._pointed = None  # another state, another list: a row means another move
         self._moves = timing_plan(state, engaged.side)
         tolerance = engaged.installation.engine.timing_tolerance_deg
         outside = outside_tolerance(self._moves, tolerance) if self._moves else None
@@ -133,12 +169,11 @@ class PlanBox(QGroupBox):
         self._mark_target(state, engaged)
 
     def fit_rows(self) -> None:
-        """Room for the first moves, and for words that change, at the present size of type."""
+        """Room for the first moves at the present size of type."""
         row = round(1.4 * self.fontMetrics().height())
         self.table.verticalHeader().setDefaultSectionSize(row)
         shown = row * min(5, max(1, len(self._moves)))
         self.table.setFixedHeight(self.table.horizontalHeader().sizeHint().height() + shown + 4)
-        self.words.setMinimumHeight(5 * self.fontMetrics().height())
 
     def changeEvent(self, event: QEvent) -> None:
         """Type of another size needs other room."""
@@ -158,11 +193,9 @@ class PlanBox(QGroupBox):
         if counts_from != self._counts_from:
             self._counts_from, self._target = counts_from, None
             self.table.scrollToTop()
-            self.previewed.emit(None)
         row = next((n for n, m in enumerate(self._moves) if (m.magneto_teeth, m.disc_teeth) == self._target), None)
-        if row is None and self._target is not None:
+        if row is None:
             self._target = None
-            self.previewed.emit(None)
         self.table.blockSignals(True)
         if row is None:
             self.table.clearSelection()
@@ -173,19 +206,25 @@ class PlanBox(QGroupBox):
         if not self._steps and self.next.hasFocus():
             self.table.setFocus()  # or the keyboard would jump to some other field, and the panel with it
         self.next.setEnabled(bool(self._steps))
+        self.print.setEnabled(bool(self._moves))
+        rotation = state.magneto.rotation
         if self._target is None:
-            self.words.setText(tr("Point at a move to see where it brings the marks; choose one to step through it."))
+            self.words.setText(tr(_POINT))
         elif self._steps:
-            left = len(self._steps)
-            to_go = tr("1 single step to go.") if left == 1 else tr("{steps} single steps to go.", steps=left)
-            self.words.setText(f"{to_go} {step_words(self._steps[0], state.magneto.rotation, engaged.mounting)}")
+            self.words.setText(_to_go(len(self._steps), self._steps[0], rotation, engaged.mounting))
         else:
-            self.words.setText(
-                tr(
-                    "The move is made. Check the marks, tighten, and read the lamp again, approaching with rotation; "
-                    "enter what it says as the new reading."
-                )
-            )
+            self.words.setText(tr(_MADE))
+        longest = (
+            _to_go(88, ToothStep(face, way, at.magneto_teeth, at.disc_teeth), rotation, at)
+            for at in far_apart(engaged)
+            for face in ("magneto flange", "disc")
+            for way in (1, -1)
+        )
+        self.words.keep_room_for((tr(_POINT), tr(_MADE), *longest))
+        self._tell()
+
+    def _print(self, paper: str) -> None:
+        self.print_wanted.emit(paper)
 
     def _next_step(self) -> None:
         if self._steps:
@@ -198,15 +237,49 @@ class PlanBox(QGroupBox):
         if rows and engaged is not None:
             move = self._moves[rows[0].row()]
             self._target = (move.magneto_teeth, move.disc_teeth)
+            self._pointed = None
             self._mark_target(self._model.state, engaged)
-            self.previewed.emit(move)
 
-    def _hovered(self, row: int, column: int) -> None:
-        self.previewed.emit(self._moves[row])
+    # -------------------------------------------------------------- the pointer
+
+    def _tell(self) -> None:
+        """Say what is to be previewed now."""
+        if self._pointed is not None and self._pointed < len(self._moves):
+            self.previewed.emit(self._moves[self._pointed])
+        else:
+            self.previewed.emit(self.chosen if self._steps else None)
+
+    def forget_pointer(self) -> None:
+        """What the pointer was over has moved away from under it, or is hidden."""
+        if self._pointed is not None:
+            self._pointed = None
+            self._tell()
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        """The preview goes when the pointer leaves the list, back to the chosen move if there is one."""
-        if event.type() == QEvent.Type.Leave:
-            chosen = next((m for m in self._moves if (m.magneto_teeth, m.disc_teeth) == self._target), None)
-            self.previewed.emit(chosen if self._steps else None)
+        """A row is previewed once the pointer itself is moved over it, until it leaves or the list moves."""
+        if watched is self.table:
+            if event.type() in (QEvent.Type.Move, QEvent.Type.Resize):
+                self.forget_pointer()
+        elif isinstance(event, QMouseEvent) and event.type() == QEvent.Type.MouseMove:
+            # Qt also tells a pointer at rest of what comes to lie under it.
+            if event.globalPosition() != self._pointer:
+                self._pointer = event.globalPosition()
+                row = self.table.rowAt(event.position().toPoint().y())
+                self._pointed = row if row >= 0 else None
+                self._tell()
+        elif isinstance(event, QWheelEvent):
+            self._pointer = event.globalPosition()
+            self.forget_pointer()
+        elif event.type() == QEvent.Type.Leave:
+            self.forget_pointer()
         return super().eventFilter(watched, event)
+
+    def moveEvent(self, event: QMoveEvent) -> None:
+        """Words above have grown: the rows are elsewhere."""
+        super().moveEvent(event)
+        self.forget_pointer()
+
+    def hideEvent(self, event: QHideEvent) -> None:
+        """Another page is in front."""
+        super().hideEvent(event)
+        self.forget_pointer()

@@ -6,11 +6,12 @@ from PySide6.QtCore import QEvent, Qt
 from PySide6.QtWidgets import QGridLayout, QGroupBox, QLabel, QPushButton
 
 from magview.bench.actions import MoveTeeth, PaintMarks
-from magview.bench.state import BenchState, Engaged
-from magview.bench.tooth_steps import coupling_words, marks_words
+from magview.bench.state import BenchState, Engaged, Mounting
+from magview.bench.tooth_steps import coupling_words, far_apart, marks_words, tooth_degrees
 from magview.bench.words import direction_word, short_words
 from magview.spec.language import tr
 from magview.ui.model import BenchModel
+from magview.ui.steady_label import SteadyLabel
 
 
 class TeethBox(QGroupBox):
@@ -43,9 +44,11 @@ class TeethBox(QGroupBox):
         self.step_buttons["disc", -1].clicked.connect(self._disc_back)
         self.step_buttons["disc", 1].clicked.connect(self._disc_on)
         grid.setColumnStretch(2, 1)
-        self.coupling = QLabel()
-        self.coupling.setWordWrap(True)
+        self.coupling = SteadyLabel()
         grid.addWidget(self.coupling, 2, 0, 1, 4)
+        self.degrees = QLabel()
+        self.degrees.setWordWrap(True)
+        grid.addWidget(self.degrees, 4, 0, 1, 4)
         back = QPushButton(tr("&As found"))
         back.clicked.connect(self._as_found)
         grid.addWidget(back, 3, 0, Qt.AlignmentFlag.AlignLeft)
@@ -60,11 +63,10 @@ class TeethBox(QGroupBox):
         at = engaged.mounting
         self.teeth["magneto"].setText(short_words(at.magneto_teeth))
         self.teeth["disc"].setText(short_words(at.disc_teeth))
-        seen = direction_word(1, state.magneto.rotation, "drive end")
-        self.coupling.setText(
-            f"{coupling_words(engaged)} {tr('With rotation is {way} seen from the drive end.', way=seen)} "
-            f"{marks_words(at)}"
-        )
+        coupling = engaged.installation.coupling
+        self.degrees.setText(tooth_degrees(coupling.magneto_teeth, coupling.drive_teeth, engaged.ratio))
+        self.coupling.setText(_words(state, engaged, at))
+        self.coupling.keep_room_for(_words(state, engaged, far) for far in far_apart(engaged))
 
     def changeEvent(self, event: QEvent) -> None:
         """Type of another size needs other room."""
@@ -100,3 +102,9 @@ class TeethBox(QGroupBox):
         if engaged is not None:
             at = engaged.mounting
             self._model.send(MoveTeeth(at.magneto_teeth + magneto, at.disc_teeth + disc))
+
+
+def _words(state: BenchState, engaged: Engaged, at: Mounting) -> str:
+    seen = direction_word(1, state.magneto.rotation, "drive end")
+    turns = tr("With rotation is {way} seen from the drive end.", way=seen)
+    return f"{coupling_words(engaged, at)} {turns} {marks_words(at)}"

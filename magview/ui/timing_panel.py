@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Signal
-from PySide6.QtGui import QShowEvent
+from PySide6.QtGui import QMoveEvent, QShowEvent
 from PySide6.QtWidgets import QGroupBox, QLabel, QVBoxLayout, QWidget
 
 from magview.bench.state import BenchState, firing_btdc_deg
 from magview.bench.timing import synchronising
+from magview.physics.coupling import Move
 from magview.physics.engine import firing_order_mismatch
 from magview.spec.language import marked, number, tr
+from magview.ui.callout import Callout
 from magview.ui.lamp_box import SIDES, LampBox
 from magview.ui.model import BenchModel
 from magview.ui.plan_box import PlanBox
@@ -42,7 +44,7 @@ class TimingPanel(QWidget):
     """Entries that send actions, and what physics says of the timing."""
 
     previewed = Signal(object)
-    """The move under the pointer, or None."""
+    """The move to preview, as the plan says, or None."""
 
     def __init__(self, model: BenchModel, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -59,13 +61,15 @@ class TimingPanel(QWidget):
         self.plan.previewed.connect(self.previewed)
         self.stop.said.connect(model.refused)
         self.lamp, self.teeth = LampBox(model), TeethBox(model)
-        self._boxes = [self.lamp, self.teeth, self.plan, self._build_synchronising(), self.stop]
+        # The plan before the teeth moved by hand: a job's way from reading to next tooth is in view at 1280×720.
+        self._boxes = [self.lamp, self.plan, self.teeth, self._build_synchronising(), self.stop]
         for box in self._boxes:
             layout.addWidget(box)
         safe = QLabel(tr(MAKING_SAFE))
         safe.setWordWrap(True)
         layout.addWidget(safe)
         layout.addStretch(1)
+        self.callout = Callout(self, model)
         self._stale = False
         self.show_state(model.state)
         model.changed.connect(self._changed)
@@ -92,9 +96,22 @@ class TimingPanel(QWidget):
     def showEvent(self, event: QShowEvent) -> None:
         """Catch up with what changed meanwhile."""
         super().showEvent(event)
+        self._catch_up()
+
+    def _catch_up(self) -> None:
         if self._stale:
             self._stale = False
             self.show_state(self._model.state)
+
+    def chosen_move(self) -> Move | None:
+        """The move chosen in the plan as it is now, also while another panel is in front; None if none is."""
+        self._catch_up()
+        return self.plan.chosen
+
+    def moveEvent(self, event: QMoveEvent) -> None:
+        """The page is scrolled: other rows of the moves lie under the pointer."""
+        super().moveEvent(event)
+        self.plan.forget_pointer()
 
     def show_state(self, state: BenchState, old: BenchState | None = None) -> None:
         """Show a state."""

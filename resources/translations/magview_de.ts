@@ -935,7 +935,7 @@
         </message>
         <message>
             <source>Name</source>
-            <extracomment>bench/own_engine_fields.py, bench/own_magneto_fields.py, classroom/worksheet.py, job/parts.py</extracomment>
+            <extracomment>bench/own_engine_fields.py, bench/own_magneto_fields.py, classroom/worksheet.py, job/parts.py, job/shift_plan.py</extracomment>
             <translation>Name</translation>
         </message>
         <message>
@@ -1150,7 +1150,7 @@
         </message>
         <message>
             <source>Magneto</source>
-            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/parts.py, job/sheet.py, practice/paper.py, spec/formats.py, ui/lamp_box.py, ui/menus.py</extracomment>
+            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/parts.py, job/sheet.py, job/shift_plan.py, practice/paper.py, spec/formats.py, ui/lamp_box.py, ui/menus.py</extracomment>
             <translation>Magnetzünder</translation>
         </message>
         <message>
@@ -1165,7 +1165,7 @@
         </message>
         <message>
             <source>Engine</source>
-            <extracomment>bench/own_engine_fields.py, job/document.py, job/sheet.py, practice/paper.py, spec/formats.py</extracomment>
+            <extracomment>bench/own_engine_fields.py, job/document.py, job/sheet.py, job/shift_plan.py, practice/paper.py, spec/formats.py</extracomment>
             <translation>Motor</translation>
         </message>
         <message>
@@ -1460,7 +1460,7 @@
         </message>
         <message>
             <source>Rotation</source>
-            <extracomment>bench/own_magneto_fields.py, practice/paper.py</extracomment>
+            <extracomment>bench/own_magneto_fields.py, job/shift_plan.py, practice/paper.py</extracomment>
             <translation>Drehrichtung</translation>
         </message>
         <message>
@@ -2510,17 +2510,17 @@
         </message>
         <message>
             <source>drive flange</source>
-            <extracomment>bench/told.py, bench/words.py, ui/drive_view.py</extracomment>
+            <extracomment>bench/told.py, bench/words.py, job/coupling_picture.py, ui/drive_view.py</extracomment>
             <translation>Antriebsflansch</translation>
         </message>
         <message>
             <source>disc</source>
-            <extracomment>bench/told.py, bench/words.py, practice/state.py, ui/drive_view.py</extracomment>
+            <extracomment>bench/told.py, bench/words.py, job/coupling_picture.py, practice/state.py, ui/drive_view.py</extracomment>
             <translation>Scheibe</translation>
         </message>
         <message>
             <source>magneto flange</source>
-            <extracomment>bench/told.py, bench/words.py, ui/drive_view.py</extracomment>
+            <extracomment>bench/told.py, bench/words.py, job/coupling_picture.py, ui/drive_view.py</extracomment>
             <translation>Magnetzünderflansch</translation>
         </message>
         <message>
@@ -2674,6 +2674,11 @@
             <translation>Marken prüfen: Scheibe {disc} von der Marke des Antriebsflansches, Magnetzünderflansch {flange} von der Marke der Scheibe.</translation>
         </message>
         <message>
+            <source>One tooth of the magneto flange on the disc is {magneto}; of the disc on the drive flange {disc}; one with rotation at the flange and one against at the disc {both}.</source>
+            <extracomment>bench/tooth_steps.py</extracomment>
+            <translation>Ein Zahn des Magnetzünderflanschs auf der Scheibe sind {magneto}; der Scheibe auf dem Antriebsflansch {disc}; einer in Drehrichtung am Flansch und einer dagegen an der Scheibe {both}.</translation>
+        </message>
+        <message>
             <source>{magneto_teeth} teeth at the magneto, {drive_teeth} at the drive. The disc's marked tooth sits in magneto slot {magneto_slots} and in drive slot {drive_slots}.</source>
             <extracomment>bench/tooth_steps.py</extracomment>
             <translation>{magneto_teeth} Zähne am Magnetzünder, {drive_teeth} am Antrieb. Der markierte Zahn der Scheibe sitzt in Magnetzündernut {magneto_slots} und in Antriebsnut {drive_slots}.</translation>
@@ -2687,6 +2692,11 @@
             <source>Move the disc {teeth} on the drive flange, the magneto flange with it.</source>
             <extracomment>bench/tooth_steps.py</extracomment>
             <translation>Die Scheibe auf dem Antriebsflansch {teeth} versetzen, den Magnetzünderflansch mit ihr.</translation>
+        </message>
+        <message>
+            <source>{rotor}° of rotor = {crank}° of crank</source>
+            <extracomment>bench/tooth_steps.py</extracomment>
+            <translation>{rotor}° Rotor = {crank}° Kurbel</translation>
         </message>
         <message>
             <source>compensated cam: the opening is judged on lobe 1</source>
@@ -2939,8 +2949,18 @@
             <translation>{move} (gegen den Uhrzeigersinn, von der Unterbrecherseite gesehen)</translation>
         </message>
         <message>
-            <source>direction of rotation</source>
+            <source>{move} (clockwise)</source>
             <extracomment>bench/words.py</extracomment>
+            <translation>{move} (im Uhrzeigersinn)</translation>
+        </message>
+        <message>
+            <source>{move} (anticlockwise)</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation>{move} (gegen den Uhrzeigersinn)</translation>
+        </message>
+        <message>
+            <source>direction of rotation</source>
+            <extracomment>bench/words.py, job/coupling_picture.py</extracomment>
             <translation>Drehrichtung</translation>
         </message>
         <message>
@@ -4275,7 +4295,7 @@
         </message>
         <message>
             <source>Date</source>
-            <extracomment>classroom/worksheet.py, job/document.py, job/history.py, job/parts.py, job/sheet.py</extracomment>
+            <extracomment>classroom/worksheet.py, job/document.py, job/history.py, job/parts.py, job/sheet.py, job/shift_plan.py</extracomment>
             <translation>Datum</translation>
         </message>
         <message>
@@ -4830,7 +4850,7 @@
         </message>
         <message>
             <source>Coupling as found</source>
-            <extracomment>job/document.py</extracomment>
+            <extracomment>job/document.py, job/shift_plan.py</extracomment>
             <translation>Kupplung vorgefunden</translation>
         </message>
         <message>
@@ -4840,7 +4860,7 @@
         </message>
         <message>
             <source>{sheet} · magview {version} · treat the propeller as live</source>
-            <extracomment>job/document.py</extracomment>
+            <extracomment>job/document.py, job/shift_plan.py</extracomment>
             <translation>{sheet} · magview {version} · den Propeller als scharf behandeln</translation>
         </message>
         <message>
@@ -4872,6 +4892,11 @@
             <source>As left: breaker end, contacts just opening</source>
             <extracomment>job/document.py</extracomment>
             <translation>Hinterlassen: Unterbrecherseite, Kontakte öffnen gerade</translation>
+        </message>
+        <message>
+            <source>Seen from the drive end, rotation {way}.</source>
+            <extracomment>job/document.py, ui/drive_view.py</extracomment>
+            <translation>Von der Antriebsseite gesehen, Drehrichtung {way}.</translation>
         </message>
         <message>
             <source>Trial</source>
@@ -5024,9 +5049,9 @@
             <translation>zündet {angle}</translation>
         </message>
         <message>
-            <source>Thick lines: the painted marks.</source>
+            <source>Thick lines: the painted marks, each of them number 1.</source>
             <extracomment>job/document.py</extracomment>
-            <translation>Dicke Linien: die Farbmarken.</translation>
+            <translation>Dicke Linien: die gemalten Marken, jede davon Nummer 1.</translation>
         </message>
         <message>
             <source>Earlier sheets of this magneto</source>
@@ -5035,7 +5060,7 @@
         </message>
         <message>
             <source>Signature</source>
-            <extracomment>job/document.py, job/sheet.py</extracomment>
+            <extracomment>job/document.py, job/sheet.py, job/shift_plan.py</extracomment>
             <translation>Unterschrift</translation>
         </message>
         <message>
@@ -5120,7 +5145,7 @@
         </message>
         <message>
             <source>Cautions.</source>
-            <extracomment>job/document.py</extracomment>
+            <extracomment>job/document.py, job/shift_plan.py</extracomment>
             <translation>Vorsicht.</translation>
         </message>
         <message>
@@ -5260,7 +5285,7 @@
         </message>
         <message>
             <source>with this setting the contacts never open and close, so there is nothing to plan</source>
-            <extracomment>job/feeds.py</extracomment>
+            <extracomment>job/feeds.py, job/shift_plan.py</extracomment>
             <translation>bei dieser Einstellung gehen die Kontakte nie auf und zu, also gibt es nichts zu planen</translation>
         </message>
         <message>
@@ -5695,7 +5720,7 @@
         </message>
         <message>
             <source>Wanted</source>
-            <extracomment>job/parts.py, practice/report.py, ui/lamp_box.py</extracomment>
+            <extracomment>job/parts.py, job/shift_plan.py, practice/report.py, ui/lamp_box.py</extracomment>
             <translation>Gewünscht</translation>
         </message>
         <message>
@@ -6012,6 +6037,151 @@
             <source>magneto_file and installation are both given; the installation has a magneto of its own</source>
             <extracomment>job/sheet.py</extracomment>
             <translation>magneto_file und installation sind beide angegeben; der Einbau hat seinen eigenen Magneten</translation>
+        </message>
+        <message>
+            <source>The slots are those of the disc's marked tooth.</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Die Nuten sind die des markierten Zahns der Scheibe.</translation>
+        </message>
+        <message>
+            <source>Tooth-shift plan: {magneto}</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Plan zum Zähneversetzen: {magneto}</translation>
+        </message>
+        <message>
+            <source>⚠ The internal timing is out of limits: put that right first, no tooth makes up for it.</source>
+            <extracomment>job/shift_plan.py, ui/lamp_box.py</extracomment>
+            <translation>⚠ Die innere Einstellung ist außer Grenzen: erst diese richten, kein Zahn gleicht das aus.</translation>
+        </message>
+        <message>
+            <source>The contacts were set anew since the lamp was read: with the teeth as found it would now read {found}.</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Die Kontakte wurden neu eingestellt, seit die Lampe abgelesen wurde: Mit den Zähnen wie vorgefunden zeigte sie jetzt {found}.</translation>
+        </message>
+        <message>
+            <source>magneto slot {magneto}, drive slot {drive}</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Magnetzündernut {magneto}, Antriebsnut {drive}</translation>
+        </message>
+        <message>
+            <source>One tooth with rotation, so much earlier</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Ein Zahn in Drehrichtung, um so viel früher</translation>
+        </message>
+        <message>
+            <source>at the rotor</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>am Rotor</translation>
+        </message>
+        <message>
+            <source>at the crank</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>an der Kurbel</translation>
+        </message>
+        <message>
+            <source>as found, marks painted</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>vorgefunden, Marken gemalt</translation>
+        </message>
+        <message>
+            <source>{slot} of {teeth}</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>{slot} von {teeth}</translation>
+        </message>
+        <message>
+            <source>this magneto is not on an engine: there is no coupling to move</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>dieser Magnet ist an keinem Motor: es gibt keine Kupplung zu versetzen</translation>
+        </message>
+        <message>
+            <source>Tooth-shift plan</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Plan zum Zähneversetzen</translation>
+        </message>
+        <message>
+            <source>{way} seen from the drive end</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>{way}, von der Antriebsseite gesehen</translation>
+        </message>
+        <message>
+            <source>Teeth</source>
+            <extracomment>job/shift_plan.py, lessons/a-full-job.json</extracomment>
+            <translation>Zähne</translation>
+        </message>
+        <message>
+            <source>{magneto} at the magneto, {drive} at the drive</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>{magneto} am Magnetzünder, {drive} am Antrieb</translation>
+        </message>
+        <message>
+            <source>Lamp reads</source>
+            <extracomment>job/shift_plan.py, ui/lamp_box.py</extracomment>
+            <translation>Lampe zeigt</translation>
+        </message>
+        <message>
+            <source>Expected</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Erwartet</translation>
+        </message>
+        <message>
+            <source>Off by</source>
+            <extracomment>job/shift_plan.py, practice/report.py, ui/plan_box.py</extracomment>
+            <translation>Daneben um</translation>
+        </message>
+        <message>
+            <source>Magneto flange on the disc</source>
+            <extracomment>job/shift_plan.py, ui/teeth_box.py</extracomment>
+            <translation>Magnetzünderflansch auf der Scheibe</translation>
+        </message>
+        <message>
+            <source>Disc on the drive flange</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Scheibe auf dem Antriebsflansch</translation>
+        </message>
+        <message>
+            <source>Coupling as wanted</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Kupplung wie gewünscht</translation>
+        </message>
+        <message>
+            <source>Magneto flange one with rotation, disc one against</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Magnetzünderflansch einer in Drehrichtung, Scheibe einer dagegen</translation>
+        </message>
+        <message>
+            <source>One tooth at a time, seen from the drive end: check the slot, then tick</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Zahn um Zahn, von der Antriebsseite gesehen: Nut prüfen, dann abhaken</translation>
+        </message>
+        <message>
+            <source>Magneto slot</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Magnetz.-nut</translation>
+        </message>
+        <message>
+            <source>Drive slot</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Antriebs-nut</translation>
+        </message>
+        <message>
+            <source>{box} Tightened and secured. {box} Lamp read again, the propeller turned with rotation so that the play is taken up. What it reads then counts, not what is expected here.</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>{box} Angezogen und gesichert. {box} Lampe wieder abgelesen, der Propeller in Drehrichtung gedreht, damit das Spiel heraus ist. Was sie dann zeigt, gilt, nicht was hier erwartet wird.</translation>
+        </message>
+        <message>
+            <source>✗ This move does not reach it: {outside}.</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>✗ Dieser Schritt erreicht es nicht: {outside}.</translation>
+        </message>
+        <message>
+            <source>⚠ The installation does not fit together: {mismatch}.</source>
+            <extracomment>job/shift_plan.py, ui/lamp_box.py</extracomment>
+            <translation>⚠ Der Einbau passt nicht zusammen: {mismatch}.</translation>
+        </message>
+        <message>
+            <source>Lamp reads afterwards, ° before top dead centre</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Lampe zeigt danach, ° vor dem oberen Totpunkt</translation>
         </message>
         <message>
             <source>DANGER: THE MAGNETO IS LIVE WITH THE SWITCH OFF. Stop. Keep clear of the propeller. Repair the switch lead, or take the magneto out of use, and prove the lead again before anything is turned.</source>
@@ -9234,11 +9404,6 @@
             <translation>Wahr damals</translation>
         </message>
         <message>
-            <source>Off by</source>
-            <extracomment>practice/report.py, ui/plan_box.py</extracomment>
-            <translation>Daneben um</translation>
-        </message>
-        <message>
             <source>Danger</source>
             <extracomment>practice/report.py, ui/job_bars.py</extracomment>
             <translation>Gefahr</translation>
@@ -11715,7 +11880,7 @@
         </message>
         <message>
             <source>PDF (*.pdf)</source>
-            <extracomment>ui/class_paper_dialog.py, ui/job_reports.py</extracomment>
+            <extracomment>ui/class_paper_dialog.py, ui/doors.py, ui/job_reports.py</extracomment>
             <translation>PDF (*.pdf)</translation>
         </message>
         <message>
@@ -12038,6 +12203,11 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
 Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel der Kontaktschraube bringt die Kontakte näher.</translation>
         </message>
         <message>
+            <source>Print the tooth-shift plan to PDF</source>
+            <extracomment>ui/doors.py</extracomment>
+            <translation>Plan zum Zähneversetzen als PDF drucken</translation>
+        </message>
+        <message>
             <source>magview {version}: a training and planning aid; the maker's current manual governs.</source>
             <extracomment>ui/doors.py</extracomment>
             <translation>magview {version}: eine Hilfe zum Üben und Planen; es gilt das aktuelle Handbuch des Herstellers.</translation>
@@ -12068,6 +12238,16 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <translation>{name} gespeichert.</translation>
         </message>
         <message>
+            <source>✓ Printed 1 page to {file}.</source>
+            <extracomment>ui/doors.py, ui/job_reports.py</extracomment>
+            <translation>✓ 1 Seite nach {file} gedruckt.</translation>
+        </message>
+        <message>
+            <source>✓ Printed {count} pages to {file}.</source>
+            <extracomment>ui/doors.py, ui/job_reports.py</extracomment>
+            <translation>✓ {count} Seiten nach {file} gedruckt.</translation>
+        </message>
+        <message>
             <source>Both faces of the disc: drive flange outside, magneto flange inside.</source>
             <extracomment>ui/drive_view.py</extracomment>
             <translation>Beide Seiten der Scheibe: außen Antriebsflansch, innen Magnetzünderflansch.</translation>
@@ -12081,11 +12261,6 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <source>No marks on it.</source>
             <extracomment>ui/drive_view.py</extracomment>
             <translation>Keine Marken darauf.</translation>
-        </message>
-        <message>
-            <source>Seen from the drive end, rotation {way}.</source>
-            <extracomment>ui/drive_view.py</extracomment>
-            <translation>Von der Antriebsseite gesehen, Drehrichtung {way}.</translation>
         </message>
         <message>
             <source>Drive end</source>
@@ -12296,6 +12471,21 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <source>{text} is outside {low} to {high}: {taken} is taken</source>
             <extracomment>ui/inputs.py</extracomment>
             <translation>{text} liegt außerhalb {low} bis {high}: {taken} wird übernommen</translation>
+        </message>
+        <message>
+            <source>{angle} before TDC</source>
+            <extracomment>ui/inputs.py</extracomment>
+            <translation>{angle} vor OT</translation>
+        </message>
+        <message>
+            <source>{angle} after TDC</source>
+            <extracomment>ui/inputs.py</extracomment>
+            <translation>{angle} nach OT</translation>
+        </message>
+        <message>
+            <source>{field}: {text} is refused, it must be {low} to {high}; {kept} is kept</source>
+            <extracomment>ui/inputs.py</extracomment>
+            <translation>{field}: {text} wird abgelehnt, es muss {low} bis {high} sein; {kept} bleibt</translation>
         </message>
         <message>
             <source>Aircraft, engine, magneto</source>
@@ -12899,12 +13089,12 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
         </message>
         <message>
             <source>Print to PDF, &amp;A4…</source>
-            <extracomment>ui/job_menus.py</extracomment>
+            <extracomment>ui/job_menus.py, ui/menus.py, ui/plan_box.py</extracomment>
             <translation>Als PDF drucken, &amp;A4…</translation>
         </message>
         <message>
             <source>Print to PDF, &amp;Letter…</source>
-            <extracomment>ui/job_menus.py</extracomment>
+            <extracomment>ui/job_menus.py, ui/menus.py, ui/plan_box.py</extracomment>
             <translation>Als PDF drucken, &amp;Letter…</translation>
         </message>
         <message>
@@ -13136,16 +13326,6 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <source>{file} is the job sheet itself; choose another name</source>
             <extracomment>ui/job_reports.py</extracomment>
             <translation>{file} ist das Auftragsblatt selbst; einen anderen Namen wählen</translation>
-        </message>
-        <message>
-            <source>✓ Printed 1 page to {file}.</source>
-            <extracomment>ui/job_reports.py</extracomment>
-            <translation>✓ 1 Seite nach {file} gedruckt.</translation>
-        </message>
-        <message>
-            <source>✓ Printed {count} pages to {file}.</source>
-            <extracomment>ui/job_reports.py</extracomment>
-            <translation>✓ {count} Seiten nach {file} gedruckt.</translation>
         </message>
         <message>
             <source>this sheet ships with the program and stays as it is; save it under a name of your own to work on it</source>
@@ -13543,6 +13723,26 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <translation>Rechts</translation>
         </message>
         <message>
+            <source>Left: its lamp was read before the contacts were set anew. With this internal setting it would now read {found}; read it again.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Links: Die Lampe wurde abgelesen, bevor die Kontakte neu eingestellt wurden. Mit dieser inneren Einstellung zeigte sie jetzt {found}; neu ablesen.</translation>
+        </message>
+        <message>
+            <source>Right: its lamp was read before the contacts were set anew. With this internal setting it would now read {found}; read it again.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Rechts: Die Lampe wurde abgelesen, bevor die Kontakte neu eingestellt wurden. Mit dieser inneren Einstellung zeigte sie jetzt {found}; neu ablesen.</translation>
+        </message>
+        <message>
+            <source>Left: {line}</source>
+            <extracomment>ui/lamp_box.py, ui/practice_notebook.py</extracomment>
+            <translation>Links: {line}</translation>
+        </message>
+        <message>
+            <source>Right: {line}</source>
+            <extracomment>ui/lamp_box.py, ui/practice_notebook.py</extracomment>
+            <translation>Rechts: {line}</translation>
+        </message>
+        <message>
             <source>Where it fires, crank degrees before top dead centre</source>
             <extracomment>ui/lamp_box.py</extracomment>
             <translation>Wo er zündet, Kurbelgrad vor dem oberen Totpunkt</translation>
@@ -13558,14 +13758,9 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <translation>&amp;Kurbel</translation>
         </message>
         <message>
-            <source>At the timing wanted.</source>
+            <source>Tolerance ±{tolerance}° of crank.</source>
             <extracomment>ui/lamp_box.py</extracomment>
-            <translation>Auf dem gewünschten Zündzeitpunkt.</translation>
-        </message>
-        <message>
-            <source>Lamp reads</source>
-            <extracomment>ui/lamp_box.py</extracomment>
-            <translation>Lampe zeigt</translation>
+            <translation>Toleranz ±{tolerance}° Kurbel.</translation>
         </message>
         <message>
             <source>Fires now</source>
@@ -13588,16 +13783,6 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <translation>Zum OT</translation>
         </message>
         <message>
-            <source>⚠ The internal timing is out of limits: put that right first, no tooth makes up for it.</source>
-            <extracomment>ui/lamp_box.py</extracomment>
-            <translation>⚠ Die innere Einstellung ist außer Grenzen: erst diese richten, kein Zahn gleicht das aus.</translation>
-        </message>
-        <message>
-            <source>⚠ The installation does not fit together: {mismatch}.</source>
-            <extracomment>ui/lamp_box.py</extracomment>
-            <translation>⚠ Der Einbau passt nicht zusammen: {mismatch}.</translation>
-        </message>
-        <message>
             <source>The magneto is off the engine: all this holds once it is refitted by its marks.</source>
             <extracomment>ui/lamp_box.py</extracomment>
             <translation>Der Magnetzünder ist abgebaut: All das gilt, sobald er nach seinen Marken angebaut ist.</translation>
@@ -13611,21 +13796,6 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <source>With this setting the contacts never open and close: there is no timing to read.</source>
             <extracomment>ui/lamp_box.py</extracomment>
             <translation>Mit dieser Einstellung öffnen und schließen die Kontakte nie: Es gibt keinen Zündzeitpunkt abzulesen.</translation>
-        </message>
-        <message>
-            <source>Tolerance ±{tolerance}° of crank.</source>
-            <extracomment>ui/lamp_box.py</extracomment>
-            <translation>Toleranz ±{tolerance}° Kurbel.</translation>
-        </message>
-        <message>
-            <source>Left: {line}</source>
-            <extracomment>ui/lamp_box.py, ui/practice_notebook.py</extracomment>
-            <translation>Links: {line}</translation>
-        </message>
-        <message>
-            <source>Right: {line}</source>
-            <extracomment>ui/lamp_box.py, ui/practice_notebook.py</extracomment>
-            <translation>Rechts: {line}</translation>
         </message>
         <message>
             <source>left magneto, lamp reads</source>
@@ -13661,6 +13831,11 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <source>Single</source>
             <extracomment>ui/lamp_box.py</extracomment>
             <translation>Einzeln</translation>
+        </message>
+        <message>
+            <source>At the timing wanted.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Auf dem gewünschten Zündzeitpunkt.</translation>
         </message>
         <message>
             <source>Prove the lead before touching the propeller: plug out, meter from the lead's plug to the case: ground with the switch off, none with it on. A lead that shows no ground with the switch off leaves the magneto live. Treat the propeller as live all the same.</source>
@@ -13976,6 +14151,11 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <source>Lift from &amp;measurements…</source>
             <extracomment>ui/menus.py</extracomment>
             <translation>&amp;Hub aus Messungen…</translation>
+        </message>
+        <message>
+            <source>Print the &amp;tooth-shift plan</source>
+            <extracomment>ui/menus.py</extracomment>
+            <translation>Plan zum Zähne&amp;versetzen drucken</translation>
         </message>
         <message>
             <source>&amp;Paper for a class…</source>
@@ -14672,6 +14852,26 @@ Ohne Quelle: {bare}</translation>
             <translation>Verschleiß und Drift</translation>
         </message>
         <message>
+            <source>Point at a move to see where it brings the marks; choose one to step through it.</source>
+            <extracomment>ui/plan_box.py</extracomment>
+            <translation>Auf einen Schritt zeigen, um zu sehen, wohin er die Marken bringt; einen wählen, um ihn durchzugehen.</translation>
+        </message>
+        <message>
+            <source>The move is made. Check the marks, tighten, and read the lamp again, approaching with rotation; enter what it says as the new reading.</source>
+            <extracomment>ui/plan_box.py</extracomment>
+            <translation>Der Schritt ist getan. Marken prüfen, festziehen und die Lampe erneut ablesen, in Drehrichtung angefahren; das Ergebnis als neue Ablesung eingeben.</translation>
+        </message>
+        <message>
+            <source>1 single step to go.</source>
+            <extracomment>ui/plan_box.py</extracomment>
+            <translation>Noch 1 Einzelschritt.</translation>
+        </message>
+        <message>
+            <source>{steps} single steps to go.</source>
+            <extracomment>ui/plan_box.py</extracomment>
+            <translation>Noch {steps} Einzelschritte.</translation>
+        </message>
+        <message>
             <source>Moves that would put it right, best first</source>
             <extracomment>ui/plan_box.py, ui/timing_panel.py</extracomment>
             <translation>Schritte, die es richten würden, beste zuerst</translation>
@@ -14685,6 +14885,16 @@ Ohne Quelle: {bare}</translation>
             <source>Move the ne&amp;xt tooth</source>
             <extracomment>ui/plan_box.py</extracomment>
             <translation>Nächsten &amp;Zahn versetzen</translation>
+        </message>
+        <message>
+            <source>&amp;Print the plan</source>
+            <extracomment>ui/plan_box.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The chosen move, or the first, on one page: drawings, single steps to be ticked</source>
+            <extracomment>ui/plan_box.py</extracomment>
+            <translation>Der gewählte Schritt oder der erste auf einer Seite: Zeichnungen, Einzelschritte zum Abhaken</translation>
         </message>
         <message>
             <source>Teeth of the magneto flange on the disc, and of the disc on the drive flange, from as found; with rotation is {along}, against is {against} seen from the drive end.</source>
@@ -14707,11 +14917,6 @@ Ohne Quelle: {bare}</translation>
             <translation>Es gibt keine Ablesung, von der aus zu planen wäre.</translation>
         </message>
         <message>
-            <source>Point at a move to see where it brings the marks; choose one to step through it.</source>
-            <extracomment>ui/plan_box.py</extracomment>
-            <translation>Auf einen Schritt zeigen, um zu sehen, wohin er die Marken bringt; einen wählen, um ihn durchzugehen.</translation>
-        </message>
-        <message>
             <source>{first} or {second}</source>
             <extracomment>ui/plan_box.py</extracomment>
             <translation>{first} oder {second}</translation>
@@ -14725,21 +14930,6 @@ Ohne Quelle: {bare}</translation>
             <source>Magneto flange {teeth}</source>
             <extracomment>ui/plan_box.py</extracomment>
             <translation>Magnetzünderflansch {teeth}</translation>
-        </message>
-        <message>
-            <source>1 single step to go.</source>
-            <extracomment>ui/plan_box.py</extracomment>
-            <translation>Noch 1 Einzelschritt.</translation>
-        </message>
-        <message>
-            <source>{steps} single steps to go.</source>
-            <extracomment>ui/plan_box.py</extracomment>
-            <translation>Noch {steps} Einzelschritte.</translation>
-        </message>
-        <message>
-            <source>The move is made. Check the marks, tighten, and read the lamp again, approaching with rotation; enter what it says as the new reading.</source>
-            <extracomment>ui/plan_box.py</extracomment>
-            <translation>Der Schritt ist getan. Marken prüfen, festziehen und die Lampe erneut ablesen, in Drehrichtung angefahren; das Ergebnis als neue Ablesung eingeben.</translation>
         </message>
         <message>
             <source>✓ The first is within ±{tolerance}° of crank.</source>
@@ -16512,6 +16702,11 @@ Ohne Quelle: {bare}</translation>
             <translation>Zweite</translation>
         </message>
         <message>
+            <source>With rotation is {way} seen from the drive end.</source>
+            <extracomment>ui/teeth_box.py</extracomment>
+            <translation>In Drehrichtung heißt {way}, von der Antriebsseite gesehen.</translation>
+        </message>
+        <message>
             <source>Teeth moved from as found</source>
             <extracomment>ui/teeth_box.py, ui/timing_panel.py</extracomment>
             <translation>Versetzte Zähne ab Vorfund</translation>
@@ -16542,19 +16737,9 @@ Ohne Quelle: {bare}</translation>
             <translation>{name}: ein Zahn in Drehrichtung</translation>
         </message>
         <message>
-            <source>Magneto flange on the disc</source>
-            <extracomment>ui/teeth_box.py</extracomment>
-            <translation>Magnetzünderflansch auf der Scheibe</translation>
-        </message>
-        <message>
             <source>Disc on the drive</source>
             <extracomment>ui/teeth_box.py</extracomment>
             <translation>Scheibe auf dem Antrieb</translation>
-        </message>
-        <message>
-            <source>With rotation is {way} seen from the drive end.</source>
-            <extracomment>ui/teeth_box.py</extracomment>
-            <translation>In Drehrichtung heißt {way}, von der Antriebsseite gesehen.</translation>
         </message>
         <message>
             <source>Before turning the crank: switch off, switch lead grounded and proved, plugs out, wheels chocked, nobody in the propeller's arc. Paint marks on disc, both flanges and engine before taking anything apart; move one tooth at a time; approach every reading in the direction of rotation, so that backlash is taken up. The maker's current manual and local rules govern.</source>
@@ -17835,11 +18020,6 @@ Ohne Quelle: {bare}</translation>
             <source>Paint marks across the coupling.</source>
             <extracomment>lessons/a-full-job.json</extracomment>
             <translation>Farbmarken über die Kupplung ziehen.</translation>
-        </message>
-        <message>
-            <source>Teeth</source>
-            <extracomment>lessons/a-full-job.json</extracomment>
-            <translation>Zähne</translation>
         </message>
         <message>
             <source>Nuts off, move tooth by tooth until it fires where it should, nuts on.</source>

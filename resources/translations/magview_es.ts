@@ -935,7 +935,7 @@
         </message>
         <message>
             <source>Name</source>
-            <extracomment>bench/own_engine_fields.py, bench/own_magneto_fields.py, classroom/worksheet.py, job/parts.py</extracomment>
+            <extracomment>bench/own_engine_fields.py, bench/own_magneto_fields.py, classroom/worksheet.py, job/parts.py, job/shift_plan.py</extracomment>
             <translation>Nombre</translation>
         </message>
         <message>
@@ -1150,7 +1150,7 @@
         </message>
         <message>
             <source>Magneto</source>
-            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/parts.py, job/sheet.py, practice/paper.py, spec/formats.py, ui/lamp_box.py, ui/menus.py</extracomment>
+            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/parts.py, job/sheet.py, job/shift_plan.py, practice/paper.py, spec/formats.py, ui/lamp_box.py, ui/menus.py</extracomment>
             <translation>Magneto</translation>
         </message>
         <message>
@@ -1165,7 +1165,7 @@
         </message>
         <message>
             <source>Engine</source>
-            <extracomment>bench/own_engine_fields.py, job/document.py, job/sheet.py, practice/paper.py, spec/formats.py</extracomment>
+            <extracomment>bench/own_engine_fields.py, job/document.py, job/sheet.py, job/shift_plan.py, practice/paper.py, spec/formats.py</extracomment>
             <translation>Motor</translation>
         </message>
         <message>
@@ -1460,7 +1460,7 @@
         </message>
         <message>
             <source>Rotation</source>
-            <extracomment>bench/own_magneto_fields.py, practice/paper.py</extracomment>
+            <extracomment>bench/own_magneto_fields.py, job/shift_plan.py, practice/paper.py</extracomment>
             <translation>Giro</translation>
         </message>
         <message>
@@ -2510,17 +2510,17 @@
         </message>
         <message>
             <source>drive flange</source>
-            <extracomment>bench/told.py, bench/words.py, ui/drive_view.py</extracomment>
+            <extracomment>bench/told.py, bench/words.py, job/coupling_picture.py, ui/drive_view.py</extracomment>
             <translation>brida motriz</translation>
         </message>
         <message>
             <source>disc</source>
-            <extracomment>bench/told.py, bench/words.py, practice/state.py, ui/drive_view.py</extracomment>
+            <extracomment>bench/told.py, bench/words.py, job/coupling_picture.py, practice/state.py, ui/drive_view.py</extracomment>
             <translation>disco</translation>
         </message>
         <message>
             <source>magneto flange</source>
-            <extracomment>bench/told.py, bench/words.py, ui/drive_view.py</extracomment>
+            <extracomment>bench/told.py, bench/words.py, job/coupling_picture.py, ui/drive_view.py</extracomment>
             <translation>brida de la magneto</translation>
         </message>
         <message>
@@ -2674,6 +2674,11 @@
             <translation>Compruebe las marcas: disco {disc} de la marca de la brida motriz, brida de la magneto {flange} de la marca del disco.</translation>
         </message>
         <message>
+            <source>One tooth of the magneto flange on the disc is {magneto}; of the disc on the drive flange {disc}; one with rotation at the flange and one against at the disc {both}.</source>
+            <extracomment>bench/tooth_steps.py</extracomment>
+            <translation>Un diente de la brida de la magneto en el disco son {magneto}; del disco en la brida motriz, {disc}; uno en sentido de giro en la brida y uno en contra en el disco, {both}.</translation>
+        </message>
+        <message>
             <source>{magneto_teeth} teeth at the magneto, {drive_teeth} at the drive. The disc's marked tooth sits in magneto slot {magneto_slots} and in drive slot {drive_slots}.</source>
             <extracomment>bench/tooth_steps.py</extracomment>
             <translation>{magneto_teeth} dientes en la magneto, {drive_teeth} en el accionamiento. El diente marcado del disco está en la ranura {magneto_slots} de la magneto y en la {drive_slots} del accionamiento.</translation>
@@ -2687,6 +2692,11 @@
             <source>Move the disc {teeth} on the drive flange, the magneto flange with it.</source>
             <extracomment>bench/tooth_steps.py</extracomment>
             <translation>Mueva el disco {teeth} sobre la brida motriz, junto con la brida de la magneto.</translation>
+        </message>
+        <message>
+            <source>{rotor}° of rotor = {crank}° of crank</source>
+            <extracomment>bench/tooth_steps.py</extracomment>
+            <translation>{rotor}° de rotor = {crank}° de cigüeñal</translation>
         </message>
         <message>
             <source>compensated cam: the opening is judged on lobe 1</source>
@@ -2939,8 +2949,18 @@
             <translation>{move} (antihorario desde el lado del ruptor)</translation>
         </message>
         <message>
-            <source>direction of rotation</source>
+            <source>{move} (clockwise)</source>
             <extracomment>bench/words.py</extracomment>
+            <translation>{move} (horario)</translation>
+        </message>
+        <message>
+            <source>{move} (anticlockwise)</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation>{move} (antihorario)</translation>
+        </message>
+        <message>
+            <source>direction of rotation</source>
+            <extracomment>bench/words.py, job/coupling_picture.py</extracomment>
             <translation>sentido de giro</translation>
         </message>
         <message>
@@ -4275,7 +4295,7 @@
         </message>
         <message>
             <source>Date</source>
-            <extracomment>classroom/worksheet.py, job/document.py, job/history.py, job/parts.py, job/sheet.py</extracomment>
+            <extracomment>classroom/worksheet.py, job/document.py, job/history.py, job/parts.py, job/sheet.py, job/shift_plan.py</extracomment>
             <translation>Fecha</translation>
         </message>
         <message>
@@ -4830,7 +4850,7 @@
         </message>
         <message>
             <source>Coupling as found</source>
-            <extracomment>job/document.py</extracomment>
+            <extracomment>job/document.py, job/shift_plan.py</extracomment>
             <translation>Acoplamiento, hallado</translation>
         </message>
         <message>
@@ -4840,7 +4860,7 @@
         </message>
         <message>
             <source>{sheet} · magview {version} · treat the propeller as live</source>
-            <extracomment>job/document.py</extracomment>
+            <extracomment>job/document.py, job/shift_plan.py</extracomment>
             <translation>{sheet} · magview {version} · trate la hélice como viva</translation>
         </message>
         <message>
@@ -4872,6 +4892,11 @@
             <source>As left: breaker end, contacts just opening</source>
             <extracomment>job/document.py</extracomment>
             <translation>Dejado: lado del ruptor, contactos abriendo justo</translation>
+        </message>
+        <message>
+            <source>Seen from the drive end, rotation {way}.</source>
+            <extracomment>job/document.py, ui/drive_view.py</extracomment>
+            <translation>Visto desde el lado de accionamiento, giro {way}.</translation>
         </message>
         <message>
             <source>Trial</source>
@@ -5024,9 +5049,9 @@
             <translation>enciende {angle}</translation>
         </message>
         <message>
-            <source>Thick lines: the painted marks.</source>
+            <source>Thick lines: the painted marks, each of them number 1.</source>
             <extracomment>job/document.py</extracomment>
-            <translation>Líneas gruesas: las marcas pintadas.</translation>
+            <translation>Líneas gruesas: las marcas pintadas, cada una el número 1.</translation>
         </message>
         <message>
             <source>Earlier sheets of this magneto</source>
@@ -5035,7 +5060,7 @@
         </message>
         <message>
             <source>Signature</source>
-            <extracomment>job/document.py, job/sheet.py</extracomment>
+            <extracomment>job/document.py, job/sheet.py, job/shift_plan.py</extracomment>
             <translation>Firma</translation>
         </message>
         <message>
@@ -5120,7 +5145,7 @@
         </message>
         <message>
             <source>Cautions.</source>
-            <extracomment>job/document.py</extracomment>
+            <extracomment>job/document.py, job/shift_plan.py</extracomment>
             <translation>Precauciones.</translation>
         </message>
         <message>
@@ -5260,7 +5285,7 @@
         </message>
         <message>
             <source>with this setting the contacts never open and close, so there is nothing to plan</source>
-            <extracomment>job/feeds.py</extracomment>
+            <extracomment>job/feeds.py, job/shift_plan.py</extracomment>
             <translation>con este ajuste los contactos nunca abren y cierran; no hay nada que planear</translation>
         </message>
         <message>
@@ -5695,7 +5720,7 @@
         </message>
         <message>
             <source>Wanted</source>
-            <extracomment>job/parts.py, practice/report.py, ui/lamp_box.py</extracomment>
+            <extracomment>job/parts.py, job/shift_plan.py, practice/report.py, ui/lamp_box.py</extracomment>
             <translation>Deseado</translation>
         </message>
         <message>
@@ -6012,6 +6037,151 @@
             <source>magneto_file and installation are both given; the installation has a magneto of its own</source>
             <extracomment>job/sheet.py</extracomment>
             <translation>se dan magneto_file e installation; la instalación tiene su propia magneto</translation>
+        </message>
+        <message>
+            <source>The slots are those of the disc's marked tooth.</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Las ranuras son las del diente marcado del disco.</translation>
+        </message>
+        <message>
+            <source>Tooth-shift plan: {magneto}</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Plan del cambio de dientes: {magneto}</translation>
+        </message>
+        <message>
+            <source>⚠ The internal timing is out of limits: put that right first, no tooth makes up for it.</source>
+            <extracomment>job/shift_plan.py, ui/lamp_box.py</extracomment>
+            <translation>⚠ El calado interno está fuera de límites: corríjalo primero, ningún diente lo compensa.</translation>
+        </message>
+        <message>
+            <source>The contacts were set anew since the lamp was read: with the teeth as found it would now read {found}.</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Los contactos se reajustaron después de leer la lámpara: con los dientes como se hallaron, ahora indicaría {found}.</translation>
+        </message>
+        <message>
+            <source>magneto slot {magneto}, drive slot {drive}</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>ranura de la magneto {magneto}, del accionamiento {drive}</translation>
+        </message>
+        <message>
+            <source>One tooth with rotation, so much earlier</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Un diente en sentido de giro, tanto antes</translation>
+        </message>
+        <message>
+            <source>at the rotor</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>en el rotor</translation>
+        </message>
+        <message>
+            <source>at the crank</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>en el cigüeñal</translation>
+        </message>
+        <message>
+            <source>as found, marks painted</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>hallado, marcas pintadas</translation>
+        </message>
+        <message>
+            <source>{slot} of {teeth}</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>{slot} de {teeth}</translation>
+        </message>
+        <message>
+            <source>this magneto is not on an engine: there is no coupling to move</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>esta magneto no está en un motor: no hay acoplamiento que mover</translation>
+        </message>
+        <message>
+            <source>Tooth-shift plan</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Plan del cambio de dientes</translation>
+        </message>
+        <message>
+            <source>{way} seen from the drive end</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>{way} desde el lado de accionamiento</translation>
+        </message>
+        <message>
+            <source>Teeth</source>
+            <extracomment>job/shift_plan.py, lessons/a-full-job.json</extracomment>
+            <translation>Dientes</translation>
+        </message>
+        <message>
+            <source>{magneto} at the magneto, {drive} at the drive</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>{magneto} en la magneto, {drive} en el accionamiento</translation>
+        </message>
+        <message>
+            <source>Lamp reads</source>
+            <extracomment>job/shift_plan.py, ui/lamp_box.py</extracomment>
+            <translation>Lámpara indica</translation>
+        </message>
+        <message>
+            <source>Expected</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Esperado</translation>
+        </message>
+        <message>
+            <source>Off by</source>
+            <extracomment>job/shift_plan.py, practice/report.py, ui/plan_box.py</extracomment>
+            <translation>Error</translation>
+        </message>
+        <message>
+            <source>Magneto flange on the disc</source>
+            <extracomment>job/shift_plan.py, ui/teeth_box.py</extracomment>
+            <translation>Brida de la magneto en el disco</translation>
+        </message>
+        <message>
+            <source>Disc on the drive flange</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Disco en la brida motriz</translation>
+        </message>
+        <message>
+            <source>Coupling as wanted</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Acoplamiento, deseado</translation>
+        </message>
+        <message>
+            <source>Magneto flange one with rotation, disc one against</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Brida de la magneto uno en sentido de giro, disco uno en contra</translation>
+        </message>
+        <message>
+            <source>One tooth at a time, seen from the drive end: check the slot, then tick</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Diente a diente, visto desde el lado de accionamiento: compruebe la ranura, luego marque</translation>
+        </message>
+        <message>
+            <source>Magneto slot</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Ranura magneto</translation>
+        </message>
+        <message>
+            <source>Drive slot</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Ranura motriz</translation>
+        </message>
+        <message>
+            <source>{box} Tightened and secured. {box} Lamp read again, the propeller turned with rotation so that the play is taken up. What it reads then counts, not what is expected here.</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>{box} Apretado y asegurado. {box} Lámpara leída de nuevo, la hélice girada en su sentido para tomar el juego. Vale lo que indique entonces, no lo que aquí se espera.</translation>
+        </message>
+        <message>
+            <source>✗ This move does not reach it: {outside}.</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>✗ Este movimiento no lo alcanza: {outside}.</translation>
+        </message>
+        <message>
+            <source>⚠ The installation does not fit together: {mismatch}.</source>
+            <extracomment>job/shift_plan.py, ui/lamp_box.py</extracomment>
+            <translation>⚠ La instalación no casa: {mismatch}.</translation>
+        </message>
+        <message>
+            <source>Lamp reads afterwards, ° before top dead centre</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Lámpara indica después, ° antes del punto muerto superior</translation>
         </message>
         <message>
             <source>DANGER: THE MAGNETO IS LIVE WITH THE SWITCH OFF. Stop. Keep clear of the propeller. Repair the switch lead, or take the magneto out of use, and prove the lead again before anything is turned.</source>
@@ -9234,11 +9404,6 @@
             <translation>Real entonces</translation>
         </message>
         <message>
-            <source>Off by</source>
-            <extracomment>practice/report.py, ui/plan_box.py</extracomment>
-            <translation>Error</translation>
-        </message>
-        <message>
             <source>Danger</source>
             <extracomment>practice/report.py, ui/job_bars.py</extracomment>
             <translation>Peligro</translation>
@@ -11715,7 +11880,7 @@
         </message>
         <message>
             <source>PDF (*.pdf)</source>
-            <extracomment>ui/class_paper_dialog.py, ui/job_reports.py</extracomment>
+            <extracomment>ui/class_paper_dialog.py, ui/doors.py, ui/job_reports.py</extracomment>
             <translation>PDF (*.pdf)</translation>
         </message>
         <message>
@@ -12038,6 +12203,11 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
 Los ángulos positivos van en el sentido en que gira el rotor en servicio; un ángulo positivo del tornillo de contacto acerca los contactos.</translation>
         </message>
         <message>
+            <source>Print the tooth-shift plan to PDF</source>
+            <extracomment>ui/doors.py</extracomment>
+            <translation>Imprimir el plan del cambio de dientes a PDF</translation>
+        </message>
+        <message>
             <source>magview {version}: a training and planning aid; the maker's current manual governs.</source>
             <extracomment>ui/doors.py</extracomment>
             <translation>magview {version}: una ayuda para formación y planificación; rige el manual vigente del fabricante.</translation>
@@ -12068,6 +12238,16 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <translation>Guardado {name}.</translation>
         </message>
         <message>
+            <source>✓ Printed 1 page to {file}.</source>
+            <extracomment>ui/doors.py, ui/job_reports.py</extracomment>
+            <translation>✓ Impresa 1 página en {file}.</translation>
+        </message>
+        <message>
+            <source>✓ Printed {count} pages to {file}.</source>
+            <extracomment>ui/doors.py, ui/job_reports.py</extracomment>
+            <translation>✓ Impresas {count} páginas en {file}.</translation>
+        </message>
+        <message>
             <source>Both faces of the disc: drive flange outside, magneto flange inside.</source>
             <extracomment>ui/drive_view.py</extracomment>
             <translation>Ambas caras del disco: brida motriz fuera, brida de la magneto dentro.</translation>
@@ -12081,11 +12261,6 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <source>No marks on it.</source>
             <extracomment>ui/drive_view.py</extracomment>
             <translation>Sin marcas.</translation>
-        </message>
-        <message>
-            <source>Seen from the drive end, rotation {way}.</source>
-            <extracomment>ui/drive_view.py</extracomment>
-            <translation>Visto desde el lado de accionamiento, giro {way}.</translation>
         </message>
         <message>
             <source>Drive end</source>
@@ -12296,6 +12471,21 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <source>{text} is outside {low} to {high}: {taken} is taken</source>
             <extracomment>ui/inputs.py</extracomment>
             <translation>{text} está fuera de {low} a {high}: se toma {taken}</translation>
+        </message>
+        <message>
+            <source>{angle} before TDC</source>
+            <extracomment>ui/inputs.py</extracomment>
+            <translation>{angle} antes del PMS</translation>
+        </message>
+        <message>
+            <source>{angle} after TDC</source>
+            <extracomment>ui/inputs.py</extracomment>
+            <translation>{angle} después del PMS</translation>
+        </message>
+        <message>
+            <source>{field}: {text} is refused, it must be {low} to {high}; {kept} is kept</source>
+            <extracomment>ui/inputs.py</extracomment>
+            <translation>{field}: {text} se rechaza, debe ser de {low} a {high}; se mantiene {kept}</translation>
         </message>
         <message>
             <source>Aircraft, engine, magneto</source>
@@ -12899,12 +13089,12 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
         </message>
         <message>
             <source>Print to PDF, &amp;A4…</source>
-            <extracomment>ui/job_menus.py</extracomment>
+            <extracomment>ui/job_menus.py, ui/menus.py, ui/plan_box.py</extracomment>
             <translation>Imprimir a PDF, &amp;A4…</translation>
         </message>
         <message>
             <source>Print to PDF, &amp;Letter…</source>
-            <extracomment>ui/job_menus.py</extracomment>
+            <extracomment>ui/job_menus.py, ui/menus.py, ui/plan_box.py</extracomment>
             <translation>Imprimir a PDF, ca&amp;rta…</translation>
         </message>
         <message>
@@ -13136,16 +13326,6 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <source>{file} is the job sheet itself; choose another name</source>
             <extracomment>ui/job_reports.py</extracomment>
             <translation>{file} es la propia hoja de trabajo; elija otro nombre</translation>
-        </message>
-        <message>
-            <source>✓ Printed 1 page to {file}.</source>
-            <extracomment>ui/job_reports.py</extracomment>
-            <translation>✓ Impresa 1 página en {file}.</translation>
-        </message>
-        <message>
-            <source>✓ Printed {count} pages to {file}.</source>
-            <extracomment>ui/job_reports.py</extracomment>
-            <translation>✓ Impresas {count} páginas en {file}.</translation>
         </message>
         <message>
             <source>this sheet ships with the program and stays as it is; save it under a name of your own to work on it</source>
@@ -13543,6 +13723,26 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <translation>Derecha</translation>
         </message>
         <message>
+            <source>Left: its lamp was read before the contacts were set anew. With this internal setting it would now read {found}; read it again.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Izquierda: su lámpara se leyó antes de reajustar los contactos. Con este ajuste interno ahora indicaría {found}; léala de nuevo.</translation>
+        </message>
+        <message>
+            <source>Right: its lamp was read before the contacts were set anew. With this internal setting it would now read {found}; read it again.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Derecha: su lámpara se leyó antes de reajustar los contactos. Con este ajuste interno ahora indicaría {found}; léala de nuevo.</translation>
+        </message>
+        <message>
+            <source>Left: {line}</source>
+            <extracomment>ui/lamp_box.py, ui/practice_notebook.py</extracomment>
+            <translation>Izquierda: {line}</translation>
+        </message>
+        <message>
+            <source>Right: {line}</source>
+            <extracomment>ui/lamp_box.py, ui/practice_notebook.py</extracomment>
+            <translation>Derecha: {line}</translation>
+        </message>
+        <message>
             <source>Where it fires, crank degrees before top dead centre</source>
             <extracomment>ui/lamp_box.py</extracomment>
             <translation>Dónde enciende, grados de cigüeñal antes del punto muerto superior</translation>
@@ -13558,14 +13758,9 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <translation>&amp;Cigüeñal</translation>
         </message>
         <message>
-            <source>At the timing wanted.</source>
+            <source>Tolerance ±{tolerance}° of crank.</source>
             <extracomment>ui/lamp_box.py</extracomment>
-            <translation>En el calado deseado.</translation>
-        </message>
-        <message>
-            <source>Lamp reads</source>
-            <extracomment>ui/lamp_box.py</extracomment>
-            <translation>Lámpara indica</translation>
+            <translation>Tolerancia ±{tolerance}° de cigüeñal.</translation>
         </message>
         <message>
             <source>Fires now</source>
@@ -13588,16 +13783,6 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <translation>Al PMS</translation>
         </message>
         <message>
-            <source>⚠ The internal timing is out of limits: put that right first, no tooth makes up for it.</source>
-            <extracomment>ui/lamp_box.py</extracomment>
-            <translation>⚠ El calado interno está fuera de límites: corríjalo primero, ningún diente lo compensa.</translation>
-        </message>
-        <message>
-            <source>⚠ The installation does not fit together: {mismatch}.</source>
-            <extracomment>ui/lamp_box.py</extracomment>
-            <translation>⚠ La instalación no casa: {mismatch}.</translation>
-        </message>
-        <message>
             <source>The magneto is off the engine: all this holds once it is refitted by its marks.</source>
             <extracomment>ui/lamp_box.py</extracomment>
             <translation>La magneto está fuera del motor: todo esto vale cuando se monte otra vez según sus marcas.</translation>
@@ -13611,21 +13796,6 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <source>With this setting the contacts never open and close: there is no timing to read.</source>
             <extracomment>ui/lamp_box.py</extracomment>
             <translation>Con este ajuste los contactos nunca abren y cierran: no hay calado que leer.</translation>
-        </message>
-        <message>
-            <source>Tolerance ±{tolerance}° of crank.</source>
-            <extracomment>ui/lamp_box.py</extracomment>
-            <translation>Tolerancia ±{tolerance}° de cigüeñal.</translation>
-        </message>
-        <message>
-            <source>Left: {line}</source>
-            <extracomment>ui/lamp_box.py, ui/practice_notebook.py</extracomment>
-            <translation>Izquierda: {line}</translation>
-        </message>
-        <message>
-            <source>Right: {line}</source>
-            <extracomment>ui/lamp_box.py, ui/practice_notebook.py</extracomment>
-            <translation>Derecha: {line}</translation>
         </message>
         <message>
             <source>left magneto, lamp reads</source>
@@ -13661,6 +13831,11 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <source>Single</source>
             <extracomment>ui/lamp_box.py</extracomment>
             <translation>Única</translation>
+        </message>
+        <message>
+            <source>At the timing wanted.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>En el calado deseado.</translation>
         </message>
         <message>
             <source>Prove the lead before touching the propeller: plug out, meter from the lead's plug to the case: ground with the switch off, none with it on. A lead that shows no ground with the switch off leaves the magneto live. Treat the propeller as live all the same.</source>
@@ -13976,6 +14151,11 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <source>Lift from &amp;measurements…</source>
             <extracomment>ui/menus.py</extracomment>
             <translation>Alzada por &amp;mediciones…</translation>
+        </message>
+        <message>
+            <source>Print the &amp;tooth-shift plan</source>
+            <extracomment>ui/menus.py</extracomment>
+            <translation>Imprimir el plan del &amp;cambio de dientes</translation>
         </message>
         <message>
             <source>&amp;Paper for a class…</source>
@@ -14672,6 +14852,26 @@ Sin fuente: {bare}</translation>
             <translation>Desgaste y deriva</translation>
         </message>
         <message>
+            <source>Point at a move to see where it brings the marks; choose one to step through it.</source>
+            <extracomment>ui/plan_box.py</extracomment>
+            <translation>Señale un movimiento para ver adónde lleva las marcas; elija uno para seguirlo paso a paso.</translation>
+        </message>
+        <message>
+            <source>The move is made. Check the marks, tighten, and read the lamp again, approaching with rotation; enter what it says as the new reading.</source>
+            <extracomment>ui/plan_box.py</extracomment>
+            <translation>El movimiento está hecho. Compruebe las marcas, apriete y lea otra vez la lámpara, llegando en el sentido de giro; introduzca lo que indica como nueva lectura.</translation>
+        </message>
+        <message>
+            <source>1 single step to go.</source>
+            <extracomment>ui/plan_box.py</extracomment>
+            <translation>Falta 1 paso.</translation>
+        </message>
+        <message>
+            <source>{steps} single steps to go.</source>
+            <extracomment>ui/plan_box.py</extracomment>
+            <translation>Faltan {steps} pasos.</translation>
+        </message>
+        <message>
             <source>Moves that would put it right, best first</source>
             <extracomment>ui/plan_box.py, ui/timing_panel.py</extracomment>
             <translation>Movimientos que lo corregirían, el mejor primero</translation>
@@ -14685,6 +14885,16 @@ Sin fuente: {bare}</translation>
             <source>Move the ne&amp;xt tooth</source>
             <extracomment>ui/plan_box.py</extracomment>
             <translation>Mover el diente &amp;siguiente</translation>
+        </message>
+        <message>
+            <source>&amp;Print the plan</source>
+            <extracomment>ui/plan_box.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The chosen move, or the first, on one page: drawings, single steps to be ticked</source>
+            <extracomment>ui/plan_box.py</extracomment>
+            <translation>El movimiento elegido, o el primero, en una página: dibujos, pasos sueltos para marcar</translation>
         </message>
         <message>
             <source>Teeth of the magneto flange on the disc, and of the disc on the drive flange, from as found; with rotation is {along}, against is {against} seen from the drive end.</source>
@@ -14707,11 +14917,6 @@ Sin fuente: {bare}</translation>
             <translation>No hay lectura con la que planear.</translation>
         </message>
         <message>
-            <source>Point at a move to see where it brings the marks; choose one to step through it.</source>
-            <extracomment>ui/plan_box.py</extracomment>
-            <translation>Señale un movimiento para ver adónde lleva las marcas; elija uno para seguirlo paso a paso.</translation>
-        </message>
-        <message>
             <source>{first} or {second}</source>
             <extracomment>ui/plan_box.py</extracomment>
             <translation>{first} o {second}</translation>
@@ -14725,21 +14930,6 @@ Sin fuente: {bare}</translation>
             <source>Magneto flange {teeth}</source>
             <extracomment>ui/plan_box.py</extracomment>
             <translation>Brida de la magneto {teeth}</translation>
-        </message>
-        <message>
-            <source>1 single step to go.</source>
-            <extracomment>ui/plan_box.py</extracomment>
-            <translation>Falta 1 paso.</translation>
-        </message>
-        <message>
-            <source>{steps} single steps to go.</source>
-            <extracomment>ui/plan_box.py</extracomment>
-            <translation>Faltan {steps} pasos.</translation>
-        </message>
-        <message>
-            <source>The move is made. Check the marks, tighten, and read the lamp again, approaching with rotation; enter what it says as the new reading.</source>
-            <extracomment>ui/plan_box.py</extracomment>
-            <translation>El movimiento está hecho. Compruebe las marcas, apriete y lea otra vez la lámpara, llegando en el sentido de giro; introduzca lo que indica como nueva lectura.</translation>
         </message>
         <message>
             <source>✓ The first is within ±{tolerance}° of crank.</source>
@@ -16512,6 +16702,11 @@ Sin fuente: {bare}</translation>
             <translation>Segunda</translation>
         </message>
         <message>
+            <source>With rotation is {way} seen from the drive end.</source>
+            <extracomment>ui/teeth_box.py</extracomment>
+            <translation>A favor del giro es {way} visto desde el lado de accionamiento.</translation>
+        </message>
+        <message>
             <source>Teeth moved from as found</source>
             <extracomment>ui/teeth_box.py, ui/timing_panel.py</extracomment>
             <translation>Dientes movidos desde lo hallado</translation>
@@ -16542,19 +16737,9 @@ Sin fuente: {bare}</translation>
             <translation>{name}: un diente en el sentido de giro</translation>
         </message>
         <message>
-            <source>Magneto flange on the disc</source>
-            <extracomment>ui/teeth_box.py</extracomment>
-            <translation>Brida de la magneto en el disco</translation>
-        </message>
-        <message>
             <source>Disc on the drive</source>
             <extracomment>ui/teeth_box.py</extracomment>
             <translation>Disco en el accionamiento</translation>
-        </message>
-        <message>
-            <source>With rotation is {way} seen from the drive end.</source>
-            <extracomment>ui/teeth_box.py</extracomment>
-            <translation>A favor del giro es {way} visto desde el lado de accionamiento.</translation>
         </message>
         <message>
             <source>Before turning the crank: switch off, switch lead grounded and proved, plugs out, wheels chocked, nobody in the propeller's arc. Paint marks on disc, both flanges and engine before taking anything apart; move one tooth at a time; approach every reading in the direction of rotation, so that backlash is taken up. The maker's current manual and local rules govern.</source>
@@ -17835,11 +18020,6 @@ Sin fuente: {bare}</translation>
             <source>Paint marks across the coupling.</source>
             <extracomment>lessons/a-full-job.json</extracomment>
             <translation>Pinte marcas a través del acoplamiento.</translation>
-        </message>
-        <message>
-            <source>Teeth</source>
-            <extracomment>lessons/a-full-job.json</extracomment>
-            <translation>Dientes</translation>
         </message>
         <message>
             <source>Nuts off, move tooth by tooth until it fires where it should, nuts on.</source>

@@ -935,7 +935,7 @@
         </message>
         <message>
             <source>Name</source>
-            <extracomment>bench/own_engine_fields.py, bench/own_magneto_fields.py, classroom/worksheet.py, job/parts.py</extracomment>
+            <extracomment>bench/own_engine_fields.py, bench/own_magneto_fields.py, classroom/worksheet.py, job/parts.py, job/shift_plan.py</extracomment>
             <translation>Nom</translation>
         </message>
         <message>
@@ -1150,7 +1150,7 @@
         </message>
         <message>
             <source>Magneto</source>
-            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/parts.py, job/sheet.py, practice/paper.py, spec/formats.py, ui/lamp_box.py, ui/menus.py</extracomment>
+            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/parts.py, job/sheet.py, job/shift_plan.py, practice/paper.py, spec/formats.py, ui/lamp_box.py, ui/menus.py</extracomment>
             <translation>Magnéto</translation>
         </message>
         <message>
@@ -1165,7 +1165,7 @@
         </message>
         <message>
             <source>Engine</source>
-            <extracomment>bench/own_engine_fields.py, job/document.py, job/sheet.py, practice/paper.py, spec/formats.py</extracomment>
+            <extracomment>bench/own_engine_fields.py, job/document.py, job/sheet.py, job/shift_plan.py, practice/paper.py, spec/formats.py</extracomment>
             <translation>Moteur</translation>
         </message>
         <message>
@@ -1460,7 +1460,7 @@
         </message>
         <message>
             <source>Rotation</source>
-            <extracomment>bench/own_magneto_fields.py, practice/paper.py</extracomment>
+            <extracomment>bench/own_magneto_fields.py, job/shift_plan.py, practice/paper.py</extracomment>
             <translation>Rotation</translation>
         </message>
         <message>
@@ -2510,17 +2510,17 @@
         </message>
         <message>
             <source>drive flange</source>
-            <extracomment>bench/told.py, bench/words.py, ui/drive_view.py</extracomment>
+            <extracomment>bench/told.py, bench/words.py, job/coupling_picture.py, ui/drive_view.py</extracomment>
             <translation>bride d'entraînement</translation>
         </message>
         <message>
             <source>disc</source>
-            <extracomment>bench/told.py, bench/words.py, practice/state.py, ui/drive_view.py</extracomment>
+            <extracomment>bench/told.py, bench/words.py, job/coupling_picture.py, practice/state.py, ui/drive_view.py</extracomment>
             <translation>disque</translation>
         </message>
         <message>
             <source>magneto flange</source>
-            <extracomment>bench/told.py, bench/words.py, ui/drive_view.py</extracomment>
+            <extracomment>bench/told.py, bench/words.py, job/coupling_picture.py, ui/drive_view.py</extracomment>
             <translation>bride de la magnéto</translation>
         </message>
         <message>
@@ -2674,6 +2674,11 @@
             <translation>Vérifier les repères : disque à {disc} du repère de la bride d'entraînement, bride de la magnéto à {flange} du repère du disque.</translation>
         </message>
         <message>
+            <source>One tooth of the magneto flange on the disc is {magneto}; of the disc on the drive flange {disc}; one with rotation at the flange and one against at the disc {both}.</source>
+            <extracomment>bench/tooth_steps.py</extracomment>
+            <translation>Une dent de la bride de la magnéto sur le disque vaut {magneto} ; du disque sur la bride d'entraînement {disc} ; une dans le sens de rotation à la bride et une en sens contraire au disque {both}.</translation>
+        </message>
+        <message>
             <source>{magneto_teeth} teeth at the magneto, {drive_teeth} at the drive. The disc's marked tooth sits in magneto slot {magneto_slots} and in drive slot {drive_slots}.</source>
             <extracomment>bench/tooth_steps.py</extracomment>
             <translation>{magneto_teeth} dents côté magnéto, {drive_teeth} côté entraînement. La dent repérée du disque est dans l'encoche {magneto_slots} de la magnéto et dans l'encoche {drive_slots} de l'entraînement.</translation>
@@ -2687,6 +2692,11 @@
             <source>Move the disc {teeth} on the drive flange, the magneto flange with it.</source>
             <extracomment>bench/tooth_steps.py</extracomment>
             <translation>Déplacer le disque de {teeth} sur la bride d'entraînement, la bride de la magnéto avec lui.</translation>
+        </message>
+        <message>
+            <source>{rotor}° of rotor = {crank}° of crank</source>
+            <extracomment>bench/tooth_steps.py</extracomment>
+            <translation>{rotor}° de rotor = {crank}° de vilebrequin</translation>
         </message>
         <message>
             <source>compensated cam: the opening is judged on lobe 1</source>
@@ -2939,8 +2949,18 @@
             <translation>{move} (antihoraire vu côté rupteur)</translation>
         </message>
         <message>
-            <source>direction of rotation</source>
+            <source>{move} (clockwise)</source>
             <extracomment>bench/words.py</extracomment>
+            <translation>{move} (horaire)</translation>
+        </message>
+        <message>
+            <source>{move} (anticlockwise)</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation>{move} (antihoraire)</translation>
+        </message>
+        <message>
+            <source>direction of rotation</source>
+            <extracomment>bench/words.py, job/coupling_picture.py</extracomment>
             <translation>sens de rotation</translation>
         </message>
         <message>
@@ -4275,7 +4295,7 @@
         </message>
         <message>
             <source>Date</source>
-            <extracomment>classroom/worksheet.py, job/document.py, job/history.py, job/parts.py, job/sheet.py</extracomment>
+            <extracomment>classroom/worksheet.py, job/document.py, job/history.py, job/parts.py, job/sheet.py, job/shift_plan.py</extracomment>
             <translation>Date</translation>
         </message>
         <message>
@@ -4830,7 +4850,7 @@
         </message>
         <message>
             <source>Coupling as found</source>
-            <extracomment>job/document.py</extracomment>
+            <extracomment>job/document.py, job/shift_plan.py</extracomment>
             <translation>Accouplement, tel que trouvé</translation>
         </message>
         <message>
@@ -4840,7 +4860,7 @@
         </message>
         <message>
             <source>{sheet} · magview {version} · treat the propeller as live</source>
-            <extracomment>job/document.py</extracomment>
+            <extracomment>job/document.py, job/shift_plan.py</extracomment>
             <translation>{sheet} · magview {version} · traiter l'hélice comme active</translation>
         </message>
         <message>
@@ -4872,6 +4892,11 @@
             <source>As left: breaker end, contacts just opening</source>
             <extracomment>job/document.py</extracomment>
             <translation>Tel que laissé : côté rupteur, contacts en début d'ouverture</translation>
+        </message>
+        <message>
+            <source>Seen from the drive end, rotation {way}.</source>
+            <extracomment>job/document.py, ui/drive_view.py</extracomment>
+            <translation>Vu côté entraînement, rotation {way}.</translation>
         </message>
         <message>
             <source>Trial</source>
@@ -5024,9 +5049,9 @@
             <translation>allume {angle}</translation>
         </message>
         <message>
-            <source>Thick lines: the painted marks.</source>
+            <source>Thick lines: the painted marks, each of them number 1.</source>
             <extracomment>job/document.py</extracomment>
-            <translation>Traits épais : les repères peints.</translation>
+            <translation>Traits épais : les repères peints, chacun portant le numéro 1.</translation>
         </message>
         <message>
             <source>Earlier sheets of this magneto</source>
@@ -5035,7 +5060,7 @@
         </message>
         <message>
             <source>Signature</source>
-            <extracomment>job/document.py, job/sheet.py</extracomment>
+            <extracomment>job/document.py, job/sheet.py, job/shift_plan.py</extracomment>
             <translation>Signature</translation>
         </message>
         <message>
@@ -5120,7 +5145,7 @@
         </message>
         <message>
             <source>Cautions.</source>
-            <extracomment>job/document.py</extracomment>
+            <extracomment>job/document.py, job/shift_plan.py</extracomment>
             <translation>Mises en garde.</translation>
         </message>
         <message>
@@ -5260,7 +5285,7 @@
         </message>
         <message>
             <source>with this setting the contacts never open and close, so there is nothing to plan</source>
-            <extracomment>job/feeds.py</extracomment>
+            <extracomment>job/feeds.py, job/shift_plan.py</extracomment>
             <translation>avec ce réglage, les contacts ne s'ouvrent et ne se ferment jamais : il n'y a rien à prévoir</translation>
         </message>
         <message>
@@ -5695,7 +5720,7 @@
         </message>
         <message>
             <source>Wanted</source>
-            <extracomment>job/parts.py, practice/report.py, ui/lamp_box.py</extracomment>
+            <extracomment>job/parts.py, job/shift_plan.py, practice/report.py, ui/lamp_box.py</extracomment>
             <translation>Voulu</translation>
         </message>
         <message>
@@ -6012,6 +6037,151 @@
             <source>magneto_file and installation are both given; the installation has a magneto of its own</source>
             <extracomment>job/sheet.py</extracomment>
             <translation>magneto_file et installation sont tous deux donnés ; l'installation a sa propre magnéto</translation>
+        </message>
+        <message>
+            <source>The slots are those of the disc's marked tooth.</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Les encoches sont celles de la dent repérée du disque.</translation>
+        </message>
+        <message>
+            <source>Tooth-shift plan: {magneto}</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Plan du décalage de dents : {magneto}</translation>
+        </message>
+        <message>
+            <source>⚠ The internal timing is out of limits: put that right first, no tooth makes up for it.</source>
+            <extracomment>job/shift_plan.py, ui/lamp_box.py</extracomment>
+            <translation>⚠ Le calage interne est hors limites : le corriger d'abord, aucune dent ne le compense.</translation>
+        </message>
+        <message>
+            <source>The contacts were set anew since the lamp was read: with the teeth as found it would now read {found}.</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Les contacts ont été réglés de nouveau depuis la lecture de la lampe : avec les dents trouvées, elle lirait maintenant {found}.</translation>
+        </message>
+        <message>
+            <source>magneto slot {magneto}, drive slot {drive}</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>encoche de la magnéto {magneto}, de l'entraînement {drive}</translation>
+        </message>
+        <message>
+            <source>One tooth with rotation, so much earlier</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Une dent dans le sens de rotation, d'autant plus tôt</translation>
+        </message>
+        <message>
+            <source>at the rotor</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>au rotor</translation>
+        </message>
+        <message>
+            <source>at the crank</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>au vilebrequin</translation>
+        </message>
+        <message>
+            <source>as found, marks painted</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>tel que trouvé, repères peints</translation>
+        </message>
+        <message>
+            <source>{slot} of {teeth}</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>{slot} sur {teeth}</translation>
+        </message>
+        <message>
+            <source>this magneto is not on an engine: there is no coupling to move</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>cette magnéto n'est pas sur un moteur : il n'y a pas d'accouplement à déplacer</translation>
+        </message>
+        <message>
+            <source>Tooth-shift plan</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Plan du décalage de dents</translation>
+        </message>
+        <message>
+            <source>{way} seen from the drive end</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>{way} vu côté entraînement</translation>
+        </message>
+        <message>
+            <source>Teeth</source>
+            <extracomment>job/shift_plan.py, lessons/a-full-job.json</extracomment>
+            <translation>Dents</translation>
+        </message>
+        <message>
+            <source>{magneto} at the magneto, {drive} at the drive</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>{magneto} côté magnéto, {drive} côté entraînement</translation>
+        </message>
+        <message>
+            <source>Lamp reads</source>
+            <extracomment>job/shift_plan.py, ui/lamp_box.py</extracomment>
+            <translation>La lampe lit</translation>
+        </message>
+        <message>
+            <source>Expected</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Attendu</translation>
+        </message>
+        <message>
+            <source>Off by</source>
+            <extracomment>job/shift_plan.py, practice/report.py, ui/plan_box.py</extracomment>
+            <translation>Écart</translation>
+        </message>
+        <message>
+            <source>Magneto flange on the disc</source>
+            <extracomment>job/shift_plan.py, ui/teeth_box.py</extracomment>
+            <translation>Bride de la magnéto sur le disque</translation>
+        </message>
+        <message>
+            <source>Disc on the drive flange</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Disque sur la bride d'entraînement</translation>
+        </message>
+        <message>
+            <source>Coupling as wanted</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Accouplement, tel que voulu</translation>
+        </message>
+        <message>
+            <source>Magneto flange one with rotation, disc one against</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Bride de la magnéto une dans le sens, disque une en sens contraire</translation>
+        </message>
+        <message>
+            <source>One tooth at a time, seen from the drive end: check the slot, then tick</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Une dent à la fois, vu côté entraînement : contrôler l'encoche, puis cocher</translation>
+        </message>
+        <message>
+            <source>Magneto slot</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Encoche magnéto</translation>
+        </message>
+        <message>
+            <source>Drive slot</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Encoche entraîn.</translation>
+        </message>
+        <message>
+            <source>{box} Tightened and secured. {box} Lamp read again, the propeller turned with rotation so that the play is taken up. What it reads then counts, not what is expected here.</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>{box} Serré et freiné. {box} Lampe relue, l'hélice tournée dans le sens de rotation pour rattraper le jeu. C'est ce qu'elle lit alors qui compte, non ce qui est attendu ici.</translation>
+        </message>
+        <message>
+            <source>✗ This move does not reach it: {outside}.</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>✗ Ce déplacement ne l'atteint pas : {outside}.</translation>
+        </message>
+        <message>
+            <source>⚠ The installation does not fit together: {mismatch}.</source>
+            <extracomment>job/shift_plan.py, ui/lamp_box.py</extracomment>
+            <translation>⚠ L'installation ne va pas ensemble : {mismatch}.</translation>
+        </message>
+        <message>
+            <source>Lamp reads afterwards, ° before top dead centre</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>La lampe lit ensuite, ° avant le point mort haut</translation>
         </message>
         <message>
             <source>DANGER: THE MAGNETO IS LIVE WITH THE SWITCH OFF. Stop. Keep clear of the propeller. Repair the switch lead, or take the magneto out of use, and prove the lead again before anything is turned.</source>
@@ -9234,11 +9404,6 @@
             <translation>Vrai alors</translation>
         </message>
         <message>
-            <source>Off by</source>
-            <extracomment>practice/report.py, ui/plan_box.py</extracomment>
-            <translation>Écart</translation>
-        </message>
-        <message>
             <source>Danger</source>
             <extracomment>practice/report.py, ui/job_bars.py</extracomment>
             <translation>Danger</translation>
@@ -11715,7 +11880,7 @@
         </message>
         <message>
             <source>PDF (*.pdf)</source>
-            <extracomment>ui/class_paper_dialog.py, ui/job_reports.py</extracomment>
+            <extracomment>ui/class_paper_dialog.py, ui/doors.py, ui/job_reports.py</extracomment>
             <translation>PDF (*.pdf)</translation>
         </message>
         <message>
@@ -12038,6 +12203,11 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
 Les angles positifs vont dans le sens où le rotor tourne en service ; un angle de vis de contact positif rapproche les contacts.</translation>
         </message>
         <message>
+            <source>Print the tooth-shift plan to PDF</source>
+            <extracomment>ui/doors.py</extracomment>
+            <translation>Imprimer le plan du décalage de dents en PDF</translation>
+        </message>
+        <message>
             <source>magview {version}: a training and planning aid; the maker's current manual governs.</source>
             <extracomment>ui/doors.py</extracomment>
             <translation>magview {version} : une aide à la formation et à la préparation ; le manuel en vigueur du constructeur fait foi.</translation>
@@ -12068,6 +12238,16 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <translation>Enregistré {name}.</translation>
         </message>
         <message>
+            <source>✓ Printed 1 page to {file}.</source>
+            <extracomment>ui/doors.py, ui/job_reports.py</extracomment>
+            <translation>✓ Imprimé 1 page dans {file}.</translation>
+        </message>
+        <message>
+            <source>✓ Printed {count} pages to {file}.</source>
+            <extracomment>ui/doors.py, ui/job_reports.py</extracomment>
+            <translation>✓ Imprimé {count} pages dans {file}.</translation>
+        </message>
+        <message>
             <source>Both faces of the disc: drive flange outside, magneto flange inside.</source>
             <extracomment>ui/drive_view.py</extracomment>
             <translation>Les deux faces du disque : bride d'entraînement à l'extérieur, bride de la magnéto à l'intérieur.</translation>
@@ -12081,11 +12261,6 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <source>No marks on it.</source>
             <extracomment>ui/drive_view.py</extracomment>
             <translation>Pas de repères dessus.</translation>
-        </message>
-        <message>
-            <source>Seen from the drive end, rotation {way}.</source>
-            <extracomment>ui/drive_view.py</extracomment>
-            <translation>Vu côté entraînement, rotation {way}.</translation>
         </message>
         <message>
             <source>Drive end</source>
@@ -12296,6 +12471,21 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <source>{text} is outside {low} to {high}: {taken} is taken</source>
             <extracomment>ui/inputs.py</extracomment>
             <translation>{text} est hors de {low} à {high} : {taken} est pris</translation>
+        </message>
+        <message>
+            <source>{angle} before TDC</source>
+            <extracomment>ui/inputs.py</extracomment>
+            <translation>{angle} avant PMH</translation>
+        </message>
+        <message>
+            <source>{angle} after TDC</source>
+            <extracomment>ui/inputs.py</extracomment>
+            <translation>{angle} après PMH</translation>
+        </message>
+        <message>
+            <source>{field}: {text} is refused, it must be {low} to {high}; {kept} is kept</source>
+            <extracomment>ui/inputs.py</extracomment>
+            <translation>{field} : {text} est refusé, il faut de {low} à {high} ; {kept} est gardé</translation>
         </message>
         <message>
             <source>Aircraft, engine, magneto</source>
@@ -12899,12 +13089,12 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
         </message>
         <message>
             <source>Print to PDF, &amp;A4…</source>
-            <extracomment>ui/job_menus.py</extracomment>
+            <extracomment>ui/job_menus.py, ui/menus.py, ui/plan_box.py</extracomment>
             <translation>Imprimer en PDF, &amp;A4…</translation>
         </message>
         <message>
             <source>Print to PDF, &amp;Letter…</source>
-            <extracomment>ui/job_menus.py</extracomment>
+            <extracomment>ui/job_menus.py, ui/menus.py, ui/plan_box.py</extracomment>
             <translation>Imprimer en PDF, &amp;Letter…</translation>
         </message>
         <message>
@@ -13136,16 +13326,6 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <source>{file} is the job sheet itself; choose another name</source>
             <extracomment>ui/job_reports.py</extracomment>
             <translation>{file} est la fiche de travail elle-même ; choisir un autre nom</translation>
-        </message>
-        <message>
-            <source>✓ Printed 1 page to {file}.</source>
-            <extracomment>ui/job_reports.py</extracomment>
-            <translation>✓ Imprimé 1 page dans {file}.</translation>
-        </message>
-        <message>
-            <source>✓ Printed {count} pages to {file}.</source>
-            <extracomment>ui/job_reports.py</extracomment>
-            <translation>✓ Imprimé {count} pages dans {file}.</translation>
         </message>
         <message>
             <source>this sheet ships with the program and stays as it is; save it under a name of your own to work on it</source>
@@ -13543,6 +13723,26 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <translation>Droite</translation>
         </message>
         <message>
+            <source>Left: its lamp was read before the contacts were set anew. With this internal setting it would now read {found}; read it again.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Gauche : sa lampe a été lue avant le nouveau réglage des contacts. Avec ce réglage interne, elle lirait maintenant {found} ; la relire.</translation>
+        </message>
+        <message>
+            <source>Right: its lamp was read before the contacts were set anew. With this internal setting it would now read {found}; read it again.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Droite : sa lampe a été lue avant le nouveau réglage des contacts. Avec ce réglage interne, elle lirait maintenant {found} ; la relire.</translation>
+        </message>
+        <message>
+            <source>Left: {line}</source>
+            <extracomment>ui/lamp_box.py, ui/practice_notebook.py</extracomment>
+            <translation>Gauche : {line}</translation>
+        </message>
+        <message>
+            <source>Right: {line}</source>
+            <extracomment>ui/lamp_box.py, ui/practice_notebook.py</extracomment>
+            <translation>Droite : {line}</translation>
+        </message>
+        <message>
             <source>Where it fires, crank degrees before top dead centre</source>
             <extracomment>ui/lamp_box.py</extracomment>
             <translation>Où elle allume, degrés de vilebrequin avant le point mort haut</translation>
@@ -13558,14 +13758,9 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <translation>&amp;Vilebrequin</translation>
         </message>
         <message>
-            <source>At the timing wanted.</source>
+            <source>Tolerance ±{tolerance}° of crank.</source>
             <extracomment>ui/lamp_box.py</extracomment>
-            <translation>Au calage voulu.</translation>
-        </message>
-        <message>
-            <source>Lamp reads</source>
-            <extracomment>ui/lamp_box.py</extracomment>
-            <translation>La lampe lit</translation>
+            <translation>Tolérance ±{tolerance}° de vilebrequin.</translation>
         </message>
         <message>
             <source>Fires now</source>
@@ -13588,16 +13783,6 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <translation>Au PMH</translation>
         </message>
         <message>
-            <source>⚠ The internal timing is out of limits: put that right first, no tooth makes up for it.</source>
-            <extracomment>ui/lamp_box.py</extracomment>
-            <translation>⚠ Le calage interne est hors limites : le corriger d'abord, aucune dent ne le compense.</translation>
-        </message>
-        <message>
-            <source>⚠ The installation does not fit together: {mismatch}.</source>
-            <extracomment>ui/lamp_box.py</extracomment>
-            <translation>⚠ L'installation ne va pas ensemble : {mismatch}.</translation>
-        </message>
-        <message>
             <source>The magneto is off the engine: all this holds once it is refitted by its marks.</source>
             <extracomment>ui/lamp_box.py</extracomment>
             <translation>La magnéto est déposée du moteur : tout ceci vaut une fois qu'elle est remontée selon ses repères.</translation>
@@ -13611,21 +13796,6 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <source>With this setting the contacts never open and close: there is no timing to read.</source>
             <extracomment>ui/lamp_box.py</extracomment>
             <translation>Avec ce réglage, les contacts ne s'ouvrent et ne se ferment jamais : il n'y a pas de calage à lire.</translation>
-        </message>
-        <message>
-            <source>Tolerance ±{tolerance}° of crank.</source>
-            <extracomment>ui/lamp_box.py</extracomment>
-            <translation>Tolérance ±{tolerance}° de vilebrequin.</translation>
-        </message>
-        <message>
-            <source>Left: {line}</source>
-            <extracomment>ui/lamp_box.py, ui/practice_notebook.py</extracomment>
-            <translation>Gauche : {line}</translation>
-        </message>
-        <message>
-            <source>Right: {line}</source>
-            <extracomment>ui/lamp_box.py, ui/practice_notebook.py</extracomment>
-            <translation>Droite : {line}</translation>
         </message>
         <message>
             <source>left magneto, lamp reads</source>
@@ -13661,6 +13831,11 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <source>Single</source>
             <extracomment>ui/lamp_box.py</extracomment>
             <translation>Unique</translation>
+        </message>
+        <message>
+            <source>At the timing wanted.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Au calage voulu.</translation>
         </message>
         <message>
             <source>Prove the lead before touching the propeller: plug out, meter from the lead's plug to the case: ground with the switch off, none with it on. A lead that shows no ground with the switch off leaves the magneto live. Treat the propeller as live all the same.</source>
@@ -13976,6 +14151,11 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <source>Lift from &amp;measurements…</source>
             <extracomment>ui/menus.py</extracomment>
             <translation>&amp;Levée d'après mesures…</translation>
+        </message>
+        <message>
+            <source>Print the &amp;tooth-shift plan</source>
+            <extracomment>ui/menus.py</extracomment>
+            <translation>Imprimer le plan du &amp;décalage de dents</translation>
         </message>
         <message>
             <source>&amp;Paper for a class…</source>
@@ -14672,6 +14852,26 @@ Sans source : {bare}</translation>
             <translation>Usure et dérive</translation>
         </message>
         <message>
+            <source>Point at a move to see where it brings the marks; choose one to step through it.</source>
+            <extracomment>ui/plan_box.py</extracomment>
+            <translation>Pointer un déplacement pour voir où il mène les repères ; en choisir un pour le suivre pas à pas.</translation>
+        </message>
+        <message>
+            <source>The move is made. Check the marks, tighten, and read the lamp again, approaching with rotation; enter what it says as the new reading.</source>
+            <extracomment>ui/plan_box.py</extracomment>
+            <translation>Le déplacement est fait. Vérifier les repères, serrer, et relire la lampe en approchant dans le sens de rotation ; saisir ce qu'elle dit comme nouvelle lecture.</translation>
+        </message>
+        <message>
+            <source>1 single step to go.</source>
+            <extracomment>ui/plan_box.py</extracomment>
+            <translation>Reste 1 pas.</translation>
+        </message>
+        <message>
+            <source>{steps} single steps to go.</source>
+            <extracomment>ui/plan_box.py</extracomment>
+            <translation>Restent {steps} pas.</translation>
+        </message>
+        <message>
             <source>Moves that would put it right, best first</source>
             <extracomment>ui/plan_box.py, ui/timing_panel.py</extracomment>
             <translation>Déplacements qui corrigeraient, le meilleur d'abord</translation>
@@ -14685,6 +14885,16 @@ Sans source : {bare}</translation>
             <source>Move the ne&amp;xt tooth</source>
             <extracomment>ui/plan_box.py</extracomment>
             <translation>Déplacer la dent s&amp;uivante</translation>
+        </message>
+        <message>
+            <source>&amp;Print the plan</source>
+            <extracomment>ui/plan_box.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The chosen move, or the first, on one page: drawings, single steps to be ticked</source>
+            <extracomment>ui/plan_box.py</extracomment>
+            <translation>Le déplacement choisi, ou le premier, sur une page : dessins, pas à cocher un à un</translation>
         </message>
         <message>
             <source>Teeth of the magneto flange on the disc, and of the disc on the drive flange, from as found; with rotation is {along}, against is {against} seen from the drive end.</source>
@@ -14707,11 +14917,6 @@ Sans source : {bare}</translation>
             <translation>Il n'y a pas de lecture d'où partir.</translation>
         </message>
         <message>
-            <source>Point at a move to see where it brings the marks; choose one to step through it.</source>
-            <extracomment>ui/plan_box.py</extracomment>
-            <translation>Pointer un déplacement pour voir où il mène les repères ; en choisir un pour le suivre pas à pas.</translation>
-        </message>
-        <message>
             <source>{first} or {second}</source>
             <extracomment>ui/plan_box.py</extracomment>
             <translation>{first} ou {second}</translation>
@@ -14725,21 +14930,6 @@ Sans source : {bare}</translation>
             <source>Magneto flange {teeth}</source>
             <extracomment>ui/plan_box.py</extracomment>
             <translation>Bride de la magnéto {teeth}</translation>
-        </message>
-        <message>
-            <source>1 single step to go.</source>
-            <extracomment>ui/plan_box.py</extracomment>
-            <translation>Reste 1 pas.</translation>
-        </message>
-        <message>
-            <source>{steps} single steps to go.</source>
-            <extracomment>ui/plan_box.py</extracomment>
-            <translation>Restent {steps} pas.</translation>
-        </message>
-        <message>
-            <source>The move is made. Check the marks, tighten, and read the lamp again, approaching with rotation; enter what it says as the new reading.</source>
-            <extracomment>ui/plan_box.py</extracomment>
-            <translation>Le déplacement est fait. Vérifier les repères, serrer, et relire la lampe en approchant dans le sens de rotation ; saisir ce qu'elle dit comme nouvelle lecture.</translation>
         </message>
         <message>
             <source>✓ The first is within ±{tolerance}° of crank.</source>
@@ -16512,6 +16702,11 @@ Sans source : {bare}</translation>
             <translation>Seconde</translation>
         </message>
         <message>
+            <source>With rotation is {way} seen from the drive end.</source>
+            <extracomment>ui/teeth_box.py</extracomment>
+            <translation>Le sens de rotation est {way}, vu côté entraînement.</translation>
+        </message>
+        <message>
             <source>Teeth moved from as found</source>
             <extracomment>ui/teeth_box.py, ui/timing_panel.py</extracomment>
             <translation>Dents déplacées depuis l'état trouvé</translation>
@@ -16542,19 +16737,9 @@ Sans source : {bare}</translation>
             <translation>{name} : une dent dans le sens de rotation</translation>
         </message>
         <message>
-            <source>Magneto flange on the disc</source>
-            <extracomment>ui/teeth_box.py</extracomment>
-            <translation>Bride de la magnéto sur le disque</translation>
-        </message>
-        <message>
             <source>Disc on the drive</source>
             <extracomment>ui/teeth_box.py</extracomment>
             <translation>Disque sur l'entraînement</translation>
-        </message>
-        <message>
-            <source>With rotation is {way} seen from the drive end.</source>
-            <extracomment>ui/teeth_box.py</extracomment>
-            <translation>Le sens de rotation est {way}, vu côté entraînement.</translation>
         </message>
         <message>
             <source>Before turning the crank: switch off, switch lead grounded and proved, plugs out, wheels chocked, nobody in the propeller's arc. Paint marks on disc, both flanges and engine before taking anything apart; move one tooth at a time; approach every reading in the direction of rotation, so that backlash is taken up. The maker's current manual and local rules govern.</source>
@@ -17835,11 +18020,6 @@ Sans source : {bare}</translation>
             <source>Paint marks across the coupling.</source>
             <extracomment>lessons/a-full-job.json</extracomment>
             <translation>Peindre des repères en travers de l'accouplement.</translation>
-        </message>
-        <message>
-            <source>Teeth</source>
-            <extracomment>lessons/a-full-job.json</extracomment>
-            <translation>Dents</translation>
         </message>
         <message>
             <source>Nuts off, move tooth by tooth until it fires where it should, nuts on.</source>

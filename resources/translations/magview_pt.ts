@@ -935,7 +935,7 @@
         </message>
         <message>
             <source>Name</source>
-            <extracomment>bench/own_engine_fields.py, bench/own_magneto_fields.py, classroom/worksheet.py, job/parts.py</extracomment>
+            <extracomment>bench/own_engine_fields.py, bench/own_magneto_fields.py, classroom/worksheet.py, job/parts.py, job/shift_plan.py</extracomment>
             <translation>Nome</translation>
         </message>
         <message>
@@ -1150,7 +1150,7 @@
         </message>
         <message>
             <source>Magneto</source>
-            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/parts.py, job/sheet.py, practice/paper.py, spec/formats.py, ui/lamp_box.py, ui/menus.py</extracomment>
+            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/parts.py, job/sheet.py, job/shift_plan.py, practice/paper.py, spec/formats.py, ui/lamp_box.py, ui/menus.py</extracomment>
             <translation>Magneto</translation>
         </message>
         <message>
@@ -1165,7 +1165,7 @@
         </message>
         <message>
             <source>Engine</source>
-            <extracomment>bench/own_engine_fields.py, job/document.py, job/sheet.py, practice/paper.py, spec/formats.py</extracomment>
+            <extracomment>bench/own_engine_fields.py, job/document.py, job/sheet.py, job/shift_plan.py, practice/paper.py, spec/formats.py</extracomment>
             <translation>Motor</translation>
         </message>
         <message>
@@ -1460,7 +1460,7 @@
         </message>
         <message>
             <source>Rotation</source>
-            <extracomment>bench/own_magneto_fields.py, practice/paper.py</extracomment>
+            <extracomment>bench/own_magneto_fields.py, job/shift_plan.py, practice/paper.py</extracomment>
             <translation>Rotação</translation>
         </message>
         <message>
@@ -2510,17 +2510,17 @@
         </message>
         <message>
             <source>drive flange</source>
-            <extracomment>bench/told.py, bench/words.py, ui/drive_view.py</extracomment>
+            <extracomment>bench/told.py, bench/words.py, job/coupling_picture.py, ui/drive_view.py</extracomment>
             <translation>flange motriz</translation>
         </message>
         <message>
             <source>disc</source>
-            <extracomment>bench/told.py, bench/words.py, practice/state.py, ui/drive_view.py</extracomment>
+            <extracomment>bench/told.py, bench/words.py, job/coupling_picture.py, practice/state.py, ui/drive_view.py</extracomment>
             <translation>disco</translation>
         </message>
         <message>
             <source>magneto flange</source>
-            <extracomment>bench/told.py, bench/words.py, ui/drive_view.py</extracomment>
+            <extracomment>bench/told.py, bench/words.py, job/coupling_picture.py, ui/drive_view.py</extracomment>
             <translation>flange do magneto</translation>
         </message>
         <message>
@@ -2674,6 +2674,11 @@
             <translation>Verificar as marcas: disco {disc} da marca da flange motriz, flange do magneto {flange} da marca do disco.</translation>
         </message>
         <message>
+            <source>One tooth of the magneto flange on the disc is {magneto}; of the disc on the drive flange {disc}; one with rotation at the flange and one against at the disc {both}.</source>
+            <extracomment>bench/tooth_steps.py</extracomment>
+            <translation>Um dente do flange do magneto no disco são {magneto}; do disco no flange motriz {disc}; um no sentido de rotação no flange e um em sentido contrário no disco {both}.</translation>
+        </message>
+        <message>
             <source>{magneto_teeth} teeth at the magneto, {drive_teeth} at the drive. The disc's marked tooth sits in magneto slot {magneto_slots} and in drive slot {drive_slots}.</source>
             <extracomment>bench/tooth_steps.py</extracomment>
             <translation>{magneto_teeth} dentes no magneto, {drive_teeth} no acionamento. O dente marcado do disco assenta na ranhura {magneto_slots} do magneto e na ranhura {drive_slots} do acionamento.</translation>
@@ -2687,6 +2692,11 @@
             <source>Move the disc {teeth} on the drive flange, the magneto flange with it.</source>
             <extracomment>bench/tooth_steps.py</extracomment>
             <translation>Mover o disco {teeth} na flange motriz, e a flange do magneto com ele.</translation>
+        </message>
+        <message>
+            <source>{rotor}° of rotor = {crank}° of crank</source>
+            <extracomment>bench/tooth_steps.py</extracomment>
+            <translation>{rotor}° de rotor = {crank}° de cambota</translation>
         </message>
         <message>
             <source>compensated cam: the opening is judged on lobe 1</source>
@@ -2939,8 +2949,18 @@
             <translation>{move} (anti-horário visto do lado do ruptor)</translation>
         </message>
         <message>
-            <source>direction of rotation</source>
+            <source>{move} (clockwise)</source>
             <extracomment>bench/words.py</extracomment>
+            <translation>{move} (horário)</translation>
+        </message>
+        <message>
+            <source>{move} (anticlockwise)</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation>{move} (anti-horário)</translation>
+        </message>
+        <message>
+            <source>direction of rotation</source>
+            <extracomment>bench/words.py, job/coupling_picture.py</extracomment>
             <translation>sentido de rotação</translation>
         </message>
         <message>
@@ -4275,7 +4295,7 @@
         </message>
         <message>
             <source>Date</source>
-            <extracomment>classroom/worksheet.py, job/document.py, job/history.py, job/parts.py, job/sheet.py</extracomment>
+            <extracomment>classroom/worksheet.py, job/document.py, job/history.py, job/parts.py, job/sheet.py, job/shift_plan.py</extracomment>
             <translation>Data</translation>
         </message>
         <message>
@@ -4830,7 +4850,7 @@
         </message>
         <message>
             <source>Coupling as found</source>
-            <extracomment>job/document.py</extracomment>
+            <extracomment>job/document.py, job/shift_plan.py</extracomment>
             <translation>Acoplamento como encontrado</translation>
         </message>
         <message>
@@ -4840,7 +4860,7 @@
         </message>
         <message>
             <source>{sheet} · magview {version} · treat the propeller as live</source>
-            <extracomment>job/document.py</extracomment>
+            <extracomment>job/document.py, job/shift_plan.py</extracomment>
             <translation>{sheet} · magview {version} · tratar a hélice como viva</translation>
         </message>
         <message>
@@ -4872,6 +4892,11 @@
             <source>As left: breaker end, contacts just opening</source>
             <extracomment>job/document.py</extracomment>
             <translation>Como deixado: lado do ruptor, contactos a abrir</translation>
+        </message>
+        <message>
+            <source>Seen from the drive end, rotation {way}.</source>
+            <extracomment>job/document.py, ui/drive_view.py</extracomment>
+            <translation>Visto do lado motriz, rotação {way}.</translation>
         </message>
         <message>
             <source>Trial</source>
@@ -5024,9 +5049,9 @@
             <translation>inflama {angle}</translation>
         </message>
         <message>
-            <source>Thick lines: the painted marks.</source>
+            <source>Thick lines: the painted marks, each of them number 1.</source>
             <extracomment>job/document.py</extracomment>
-            <translation>Linhas grossas: as marcas pintadas.</translation>
+            <translation>Linhas grossas: as marcas pintadas, cada uma o número 1.</translation>
         </message>
         <message>
             <source>Earlier sheets of this magneto</source>
@@ -5035,7 +5060,7 @@
         </message>
         <message>
             <source>Signature</source>
-            <extracomment>job/document.py, job/sheet.py</extracomment>
+            <extracomment>job/document.py, job/sheet.py, job/shift_plan.py</extracomment>
             <translation>Assinatura</translation>
         </message>
         <message>
@@ -5120,7 +5145,7 @@
         </message>
         <message>
             <source>Cautions.</source>
-            <extracomment>job/document.py</extracomment>
+            <extracomment>job/document.py, job/shift_plan.py</extracomment>
             <translation>Precauções.</translation>
         </message>
         <message>
@@ -5260,7 +5285,7 @@
         </message>
         <message>
             <source>with this setting the contacts never open and close, so there is nothing to plan</source>
-            <extracomment>job/feeds.py</extracomment>
+            <extracomment>job/feeds.py, job/shift_plan.py</extracomment>
             <translation>com esta regulação os contactos nunca abrem e fecham, pelo que não há nada a planear</translation>
         </message>
         <message>
@@ -5695,7 +5720,7 @@
         </message>
         <message>
             <source>Wanted</source>
-            <extracomment>job/parts.py, practice/report.py, ui/lamp_box.py</extracomment>
+            <extracomment>job/parts.py, job/shift_plan.py, practice/report.py, ui/lamp_box.py</extracomment>
             <translation>Desejado</translation>
         </message>
         <message>
@@ -6012,6 +6037,151 @@
             <source>magneto_file and installation are both given; the installation has a magneto of its own</source>
             <extracomment>job/sheet.py</extracomment>
             <translation>magneto_file e installation estão ambos dados; a instalação tem o seu próprio magneto</translation>
+        </message>
+        <message>
+            <source>The slots are those of the disc's marked tooth.</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>As ranhuras são as do dente marcado do disco.</translation>
+        </message>
+        <message>
+            <source>Tooth-shift plan: {magneto}</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Plano da mudança de dentes: {magneto}</translation>
+        </message>
+        <message>
+            <source>⚠ The internal timing is out of limits: put that right first, no tooth makes up for it.</source>
+            <extracomment>job/shift_plan.py, ui/lamp_box.py</extracomment>
+            <translation>⚠ A calagem interna está fora dos limites: corrigi-la primeiro, nenhum dente a compensa.</translation>
+        </message>
+        <message>
+            <source>The contacts were set anew since the lamp was read: with the teeth as found it would now read {found}.</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Os contactos foram regulados de novo desde a leitura da lâmpada: com os dentes como encontrados leria agora {found}.</translation>
+        </message>
+        <message>
+            <source>magneto slot {magneto}, drive slot {drive}</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>ranhura do magneto {magneto}, do acionamento {drive}</translation>
+        </message>
+        <message>
+            <source>One tooth with rotation, so much earlier</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Um dente no sentido de rotação, tanto mais cedo</translation>
+        </message>
+        <message>
+            <source>at the rotor</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>no rotor</translation>
+        </message>
+        <message>
+            <source>at the crank</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>na cambota</translation>
+        </message>
+        <message>
+            <source>as found, marks painted</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>como encontrado, marcas pintadas</translation>
+        </message>
+        <message>
+            <source>{slot} of {teeth}</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>{slot} de {teeth}</translation>
+        </message>
+        <message>
+            <source>this magneto is not on an engine: there is no coupling to move</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>este magneto não está num motor: não há acoplamento para mover</translation>
+        </message>
+        <message>
+            <source>Tooth-shift plan</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Plano da mudança de dentes</translation>
+        </message>
+        <message>
+            <source>{way} seen from the drive end</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>{way} visto do lado do acionamento</translation>
+        </message>
+        <message>
+            <source>Teeth</source>
+            <extracomment>job/shift_plan.py, lessons/a-full-job.json</extracomment>
+            <translation>Dentes</translation>
+        </message>
+        <message>
+            <source>{magneto} at the magneto, {drive} at the drive</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>{magneto} no magneto, {drive} no acionamento</translation>
+        </message>
+        <message>
+            <source>Lamp reads</source>
+            <extracomment>job/shift_plan.py, ui/lamp_box.py</extracomment>
+            <translation>Lâmpada lê</translation>
+        </message>
+        <message>
+            <source>Expected</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Esperado</translation>
+        </message>
+        <message>
+            <source>Off by</source>
+            <extracomment>job/shift_plan.py, practice/report.py, ui/plan_box.py</extracomment>
+            <translation>Desvio</translation>
+        </message>
+        <message>
+            <source>Magneto flange on the disc</source>
+            <extracomment>job/shift_plan.py, ui/teeth_box.py</extracomment>
+            <translation>Flange do magneto no disco</translation>
+        </message>
+        <message>
+            <source>Disc on the drive flange</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Disco no flange motriz</translation>
+        </message>
+        <message>
+            <source>Coupling as wanted</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Acoplamento como desejado</translation>
+        </message>
+        <message>
+            <source>Magneto flange one with rotation, disc one against</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Flange do magneto um no sentido, disco um contra</translation>
+        </message>
+        <message>
+            <source>One tooth at a time, seen from the drive end: check the slot, then tick</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Um dente de cada vez, visto do lado do acionamento: verificar a ranhura, depois assinalar</translation>
+        </message>
+        <message>
+            <source>Magneto slot</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Ranhura magneto</translation>
+        </message>
+        <message>
+            <source>Drive slot</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Ranhura motriz</translation>
+        </message>
+        <message>
+            <source>{box} Tightened and secured. {box} Lamp read again, the propeller turned with rotation so that the play is taken up. What it reads then counts, not what is expected here.</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>{box} Apertado e freado. {box} Lâmpada lida de novo, a hélice rodada no sentido de rotação para tomar a folga. Conta o que então ler, não o que aqui se espera.</translation>
+        </message>
+        <message>
+            <source>✗ This move does not reach it: {outside}.</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>✗ Este movimento não chega lá: {outside}.</translation>
+        </message>
+        <message>
+            <source>⚠ The installation does not fit together: {mismatch}.</source>
+            <extracomment>job/shift_plan.py, ui/lamp_box.py</extracomment>
+            <translation>⚠ A instalação não condiz: {mismatch}.</translation>
+        </message>
+        <message>
+            <source>Lamp reads afterwards, ° before top dead centre</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>Lâmpada lê depois, ° antes do ponto morto superior</translation>
         </message>
         <message>
             <source>DANGER: THE MAGNETO IS LIVE WITH THE SWITCH OFF. Stop. Keep clear of the propeller. Repair the switch lead, or take the magneto out of use, and prove the lead again before anything is turned.</source>
@@ -9234,11 +9404,6 @@
             <translation>Real então</translation>
         </message>
         <message>
-            <source>Off by</source>
-            <extracomment>practice/report.py, ui/plan_box.py</extracomment>
-            <translation>Desvio</translation>
-        </message>
-        <message>
             <source>Danger</source>
             <extracomment>practice/report.py, ui/job_bars.py</extracomment>
             <translation>Perigo</translation>
@@ -11715,7 +11880,7 @@
         </message>
         <message>
             <source>PDF (*.pdf)</source>
-            <extracomment>ui/class_paper_dialog.py, ui/job_reports.py</extracomment>
+            <extracomment>ui/class_paper_dialog.py, ui/doors.py, ui/job_reports.py</extracomment>
             <translation>PDF (*.pdf)</translation>
         </message>
         <message>
@@ -12038,6 +12203,11 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
 Ângulos positivos vão no sentido em que o rotor roda em serviço; um ângulo positivo do parafuso de contacto aproxima os contactos.</translation>
         </message>
         <message>
+            <source>Print the tooth-shift plan to PDF</source>
+            <extracomment>ui/doors.py</extracomment>
+            <translation>Imprimir o plano da mudança de dentes em PDF</translation>
+        </message>
+        <message>
             <source>magview {version}: a training and planning aid; the maker's current manual governs.</source>
             <extracomment>ui/doors.py</extracomment>
             <translation>magview {version}: um auxílio de treino e planeamento; vale o manual atual do fabricante.</translation>
@@ -12068,6 +12238,16 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <translation>{name} guardado.</translation>
         </message>
         <message>
+            <source>✓ Printed 1 page to {file}.</source>
+            <extracomment>ui/doors.py, ui/job_reports.py</extracomment>
+            <translation>✓ 1 página impressa em {file}.</translation>
+        </message>
+        <message>
+            <source>✓ Printed {count} pages to {file}.</source>
+            <extracomment>ui/doors.py, ui/job_reports.py</extracomment>
+            <translation>✓ {count} páginas impressas em {file}.</translation>
+        </message>
+        <message>
             <source>Both faces of the disc: drive flange outside, magneto flange inside.</source>
             <extracomment>ui/drive_view.py</extracomment>
             <translation>As duas faces do disco: flange motriz por fora, flange do magneto por dentro.</translation>
@@ -12081,11 +12261,6 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <source>No marks on it.</source>
             <extracomment>ui/drive_view.py</extracomment>
             <translation>Sem marcas nele.</translation>
-        </message>
-        <message>
-            <source>Seen from the drive end, rotation {way}.</source>
-            <extracomment>ui/drive_view.py</extracomment>
-            <translation>Visto do lado motriz, rotação {way}.</translation>
         </message>
         <message>
             <source>Drive end</source>
@@ -12296,6 +12471,21 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <source>{text} is outside {low} to {high}: {taken} is taken</source>
             <extracomment>ui/inputs.py</extracomment>
             <translation>{text} está fora de {low} a {high}: toma-se {taken}</translation>
+        </message>
+        <message>
+            <source>{angle} before TDC</source>
+            <extracomment>ui/inputs.py</extracomment>
+            <translation>{angle} antes do PMS</translation>
+        </message>
+        <message>
+            <source>{angle} after TDC</source>
+            <extracomment>ui/inputs.py</extracomment>
+            <translation>{angle} depois do PMS</translation>
+        </message>
+        <message>
+            <source>{field}: {text} is refused, it must be {low} to {high}; {kept} is kept</source>
+            <extracomment>ui/inputs.py</extracomment>
+            <translation>{field}: {text} é recusado, tem de ser de {low} a {high}; mantém-se {kept}</translation>
         </message>
         <message>
             <source>Aircraft, engine, magneto</source>
@@ -12899,12 +13089,12 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
         </message>
         <message>
             <source>Print to PDF, &amp;A4…</source>
-            <extracomment>ui/job_menus.py</extracomment>
+            <extracomment>ui/job_menus.py, ui/menus.py, ui/plan_box.py</extracomment>
             <translation>Imprimir em PDF, A&amp;4…</translation>
         </message>
         <message>
             <source>Print to PDF, &amp;Letter…</source>
-            <extracomment>ui/job_menus.py</extracomment>
+            <extracomment>ui/job_menus.py, ui/menus.py, ui/plan_box.py</extracomment>
             <translation>Imprimir em PDF, &amp;Letter…</translation>
         </message>
         <message>
@@ -13136,16 +13326,6 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <source>{file} is the job sheet itself; choose another name</source>
             <extracomment>ui/job_reports.py</extracomment>
             <translation>{file} é a própria folha de trabalho; escolher outro nome</translation>
-        </message>
-        <message>
-            <source>✓ Printed 1 page to {file}.</source>
-            <extracomment>ui/job_reports.py</extracomment>
-            <translation>✓ 1 página impressa em {file}.</translation>
-        </message>
-        <message>
-            <source>✓ Printed {count} pages to {file}.</source>
-            <extracomment>ui/job_reports.py</extracomment>
-            <translation>✓ {count} páginas impressas em {file}.</translation>
         </message>
         <message>
             <source>this sheet ships with the program and stays as it is; save it under a name of your own to work on it</source>
@@ -13543,6 +13723,26 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <translation>Direito</translation>
         </message>
         <message>
+            <source>Left: its lamp was read before the contacts were set anew. With this internal setting it would now read {found}; read it again.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Esquerdo: a sua lâmpada foi lida antes de os contactos serem regulados de novo. Com esta regulação interna leria agora {found}; lê-la de novo.</translation>
+        </message>
+        <message>
+            <source>Right: its lamp was read before the contacts were set anew. With this internal setting it would now read {found}; read it again.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>Direito: a sua lâmpada foi lida antes de os contactos serem regulados de novo. Com esta regulação interna leria agora {found}; lê-la de novo.</translation>
+        </message>
+        <message>
+            <source>Left: {line}</source>
+            <extracomment>ui/lamp_box.py, ui/practice_notebook.py</extracomment>
+            <translation>Esquerdo: {line}</translation>
+        </message>
+        <message>
+            <source>Right: {line}</source>
+            <extracomment>ui/lamp_box.py, ui/practice_notebook.py</extracomment>
+            <translation>Direito: {line}</translation>
+        </message>
+        <message>
             <source>Where it fires, crank degrees before top dead centre</source>
             <extracomment>ui/lamp_box.py</extracomment>
             <translation>Onde inflama, graus de cambota antes do ponto morto superior</translation>
@@ -13558,14 +13758,9 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <translation>Camb&amp;ota</translation>
         </message>
         <message>
-            <source>At the timing wanted.</source>
+            <source>Tolerance ±{tolerance}° of crank.</source>
             <extracomment>ui/lamp_box.py</extracomment>
-            <translation>No ponto pretendido.</translation>
-        </message>
-        <message>
-            <source>Lamp reads</source>
-            <extracomment>ui/lamp_box.py</extracomment>
-            <translation>Lâmpada lê</translation>
+            <translation>Tolerância ±{tolerance}° de cambota.</translation>
         </message>
         <message>
             <source>Fires now</source>
@@ -13588,16 +13783,6 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <translation>Ao PMS</translation>
         </message>
         <message>
-            <source>⚠ The internal timing is out of limits: put that right first, no tooth makes up for it.</source>
-            <extracomment>ui/lamp_box.py</extracomment>
-            <translation>⚠ A calagem interna está fora dos limites: corrigi-la primeiro, nenhum dente a compensa.</translation>
-        </message>
-        <message>
-            <source>⚠ The installation does not fit together: {mismatch}.</source>
-            <extracomment>ui/lamp_box.py</extracomment>
-            <translation>⚠ A instalação não condiz: {mismatch}.</translation>
-        </message>
-        <message>
             <source>The magneto is off the engine: all this holds once it is refitted by its marks.</source>
             <extracomment>ui/lamp_box.py</extracomment>
             <translation>O magneto está fora do motor: tudo isto vale depois de montado pelas marcas.</translation>
@@ -13611,21 +13796,6 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <source>With this setting the contacts never open and close: there is no timing to read.</source>
             <extracomment>ui/lamp_box.py</extracomment>
             <translation>Com esta regulação os contactos nunca abrem e fecham: não há ponto para ler.</translation>
-        </message>
-        <message>
-            <source>Tolerance ±{tolerance}° of crank.</source>
-            <extracomment>ui/lamp_box.py</extracomment>
-            <translation>Tolerância ±{tolerance}° de cambota.</translation>
-        </message>
-        <message>
-            <source>Left: {line}</source>
-            <extracomment>ui/lamp_box.py, ui/practice_notebook.py</extracomment>
-            <translation>Esquerdo: {line}</translation>
-        </message>
-        <message>
-            <source>Right: {line}</source>
-            <extracomment>ui/lamp_box.py, ui/practice_notebook.py</extracomment>
-            <translation>Direito: {line}</translation>
         </message>
         <message>
             <source>left magneto, lamp reads</source>
@@ -13661,6 +13831,11 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <source>Single</source>
             <extracomment>ui/lamp_box.py</extracomment>
             <translation>Único</translation>
+        </message>
+        <message>
+            <source>At the timing wanted.</source>
+            <extracomment>ui/lamp_box.py</extracomment>
+            <translation>No ponto pretendido.</translation>
         </message>
         <message>
             <source>Prove the lead before touching the propeller: plug out, meter from the lead's plug to the case: ground with the switch off, none with it on. A lead that shows no ground with the switch off leaves the magneto live. Treat the propeller as live all the same.</source>
@@ -13976,6 +14151,11 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <source>Lift from &amp;measurements…</source>
             <extracomment>ui/menus.py</extracomment>
             <translation>&amp;Levantamento de medições…</translation>
+        </message>
+        <message>
+            <source>Print the &amp;tooth-shift plan</source>
+            <extracomment>ui/menus.py</extracomment>
+            <translation>Imprimir o plano da &amp;mudança de dentes</translation>
         </message>
         <message>
             <source>&amp;Paper for a class…</source>
@@ -14672,6 +14852,26 @@ Sem fonte: {bare}</translation>
             <translation>Desgaste e deriva</translation>
         </message>
         <message>
+            <source>Point at a move to see where it brings the marks; choose one to step through it.</source>
+            <extracomment>ui/plan_box.py</extracomment>
+            <translation>Apontar um movimento para ver onde leva as marcas; escolher um para o fazer passo a passo.</translation>
+        </message>
+        <message>
+            <source>The move is made. Check the marks, tighten, and read the lamp again, approaching with rotation; enter what it says as the new reading.</source>
+            <extracomment>ui/plan_box.py</extracomment>
+            <translation>O movimento está feito. Verificar as marcas, apertar e ler a lâmpada de novo, chegando no sentido de rotação; introduzir o que diz como nova leitura.</translation>
+        </message>
+        <message>
+            <source>1 single step to go.</source>
+            <extracomment>ui/plan_box.py</extracomment>
+            <translation>Falta 1 passo simples.</translation>
+        </message>
+        <message>
+            <source>{steps} single steps to go.</source>
+            <extracomment>ui/plan_box.py</extracomment>
+            <translation>Faltam {steps} passos simples.</translation>
+        </message>
+        <message>
             <source>Moves that would put it right, best first</source>
             <extracomment>ui/plan_box.py, ui/timing_panel.py</extracomment>
             <translation>Movimentos que o poriam certo, o melhor primeiro</translation>
@@ -14685,6 +14885,16 @@ Sem fonte: {bare}</translation>
             <source>Move the ne&amp;xt tooth</source>
             <extracomment>ui/plan_box.py</extracomment>
             <translation>Mover o pró&amp;ximo dente</translation>
+        </message>
+        <message>
+            <source>&amp;Print the plan</source>
+            <extracomment>ui/plan_box.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The chosen move, or the first, on one page: drawings, single steps to be ticked</source>
+            <extracomment>ui/plan_box.py</extracomment>
+            <translation>O movimento escolhido, ou o primeiro, numa página: desenhos, passos a assinalar</translation>
         </message>
         <message>
             <source>Teeth of the magneto flange on the disc, and of the disc on the drive flange, from as found; with rotation is {along}, against is {against} seen from the drive end.</source>
@@ -14707,11 +14917,6 @@ Sem fonte: {bare}</translation>
             <translation>Não há leitura de onde planear.</translation>
         </message>
         <message>
-            <source>Point at a move to see where it brings the marks; choose one to step through it.</source>
-            <extracomment>ui/plan_box.py</extracomment>
-            <translation>Apontar um movimento para ver onde leva as marcas; escolher um para o fazer passo a passo.</translation>
-        </message>
-        <message>
             <source>{first} or {second}</source>
             <extracomment>ui/plan_box.py</extracomment>
             <translation>{first} ou {second}</translation>
@@ -14725,21 +14930,6 @@ Sem fonte: {bare}</translation>
             <source>Magneto flange {teeth}</source>
             <extracomment>ui/plan_box.py</extracomment>
             <translation>Flange do magneto {teeth}</translation>
-        </message>
-        <message>
-            <source>1 single step to go.</source>
-            <extracomment>ui/plan_box.py</extracomment>
-            <translation>Falta 1 passo simples.</translation>
-        </message>
-        <message>
-            <source>{steps} single steps to go.</source>
-            <extracomment>ui/plan_box.py</extracomment>
-            <translation>Faltam {steps} passos simples.</translation>
-        </message>
-        <message>
-            <source>The move is made. Check the marks, tighten, and read the lamp again, approaching with rotation; enter what it says as the new reading.</source>
-            <extracomment>ui/plan_box.py</extracomment>
-            <translation>O movimento está feito. Verificar as marcas, apertar e ler a lâmpada de novo, chegando no sentido de rotação; introduzir o que diz como nova leitura.</translation>
         </message>
         <message>
             <source>✓ The first is within ±{tolerance}° of crank.</source>
@@ -16512,6 +16702,11 @@ Sem fonte: {bare}</translation>
             <translation>Segunda</translation>
         </message>
         <message>
+            <source>With rotation is {way} seen from the drive end.</source>
+            <extracomment>ui/teeth_box.py</extracomment>
+            <translation>O sentido de rotação é {way}, visto do lado motriz.</translation>
+        </message>
+        <message>
             <source>Teeth moved from as found</source>
             <extracomment>ui/teeth_box.py, ui/timing_panel.py</extracomment>
             <translation>Dentes movidos desde o encontrado</translation>
@@ -16542,19 +16737,9 @@ Sem fonte: {bare}</translation>
             <translation>{name}: um dente no sentido de rotação</translation>
         </message>
         <message>
-            <source>Magneto flange on the disc</source>
-            <extracomment>ui/teeth_box.py</extracomment>
-            <translation>Flange do magneto no disco</translation>
-        </message>
-        <message>
             <source>Disc on the drive</source>
             <extracomment>ui/teeth_box.py</extracomment>
             <translation>Disco na flange motriz</translation>
-        </message>
-        <message>
-            <source>With rotation is {way} seen from the drive end.</source>
-            <extracomment>ui/teeth_box.py</extracomment>
-            <translation>O sentido de rotação é {way}, visto do lado motriz.</translation>
         </message>
         <message>
             <source>Before turning the crank: switch off, switch lead grounded and proved, plugs out, wheels chocked, nobody in the propeller's arc. Paint marks on disc, both flanges and engine before taking anything apart; move one tooth at a time; approach every reading in the direction of rotation, so that backlash is taken up. The maker's current manual and local rules govern.</source>
@@ -17835,11 +18020,6 @@ Sem fonte: {bare}</translation>
             <source>Paint marks across the coupling.</source>
             <extracomment>lessons/a-full-job.json</extracomment>
             <translation>Pintar marcas através do acoplamento.</translation>
-        </message>
-        <message>
-            <source>Teeth</source>
-            <extracomment>lessons/a-full-job.json</extracomment>
-            <translation>Dentes</translation>
         </message>
         <message>
             <source>Nuts off, move tooth by tooth until it fires where it should, nuts on.</source>

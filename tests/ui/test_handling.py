@@ -367,7 +367,7 @@ def test_the_crank_box_goes_on_from_where_the_crank_is(open_window):
     window = open_window("seven-radial-left")
     window.tabs.setCurrentIndex(1)
     window.model.send(TurnCrank(710.0))
-    assert window.timing.lamp.crank.text() == "-10.00°"
+    assert window.timing.lamp.crank.text() == "10.00° before TDC"
     window.timing.lamp.crank.stepUp()
     assert crank_deg(window.model.state) == pytest.approx(711.0)
 

@@ -1,0 +1,242 @@
+"""A tooth shift planned, on one page to take to the engine: nothing of Qt; `ui.print_shift` writes it as PDF."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator
+from dataclasses import replace
+
+from magview import __version__
+from magview.bench.actions import ReadLamp, ViewSide, WantTiming
+from magview.bench.apply import apply, new_bench
+from magview.bench.state import BenchState, Engaged, Mounting, Side, firing_btdc_deg, mounting_of, readings
+from magview.bench.timing import timing_plan
+from magview.bench.tooth_steps import steps_between
+from magview.bench.words import direction_word, teeth_words, turned_words
+from magview.job.coupling_picture import coupling_svg
+from magview.job.document import POSITIONS, Block, Figures, Heading, Paragraph, SignatureLines, Table, how_drawn
+from magview.job.sheet import CAUTIONS
+from magview.job.words import shown
+from magview.physics.coupling import Move, crank_advance_deg, mesh, outside_tolerance, rotor_shift_deg, speed_mismatch
+from magview.spec.base import SpecError
+from magview.spec.engine import Installation
+from magview.spec.frozen import frozen
+from magview.spec.language import number, tr
+from magview.spec.units import format_angle
+
+BOX = "☐"
+"""For the pen."""
+
+
+_PIXELS = 652.0
+"""Of a picture as wide as the page, so that type is of one size in all."""
+
+
+@frozen
+class ShiftPlan:
+    """A move of one magneto's coupling from as found, on a bench that has an engine."""
+
+    state: BenchState
+    engaged: Engaged
+    """The state's, with the magneto that is moved in view."""
+    move: Move
+
+    @property
+    def found(self) -> Mounting:
+        """The teeth as found, the painted marks where they then stand."""
+        return replace(self.engaged.mounting, magneto_teeth=0, disc_teeth=0)
+
+    @property
+    def wanted(self) -> Mounting:
+        """The teeth as wanted."""
+        return self.after(self.move.magneto_teeth, self.move.disc_teeth)
+
+    def after(self, magneto_teeth: int, disc_teeth: int) -> Mounting:
+        """So many teeth from as found, positive with rotation."""
+        return replace(self.found, magneto_teeth=magneto_teeth, disc_teeth=disc_teeth)
+
+    @property
+    def title(self) -> str:
+        """What the page is called."""
+        return tr("Tooth-shift plan: {magneto}", magneto=tr(self.state.magneto.name))
+
+    @property
+    def foot(self) -> str:
+        """What stands at its foot."""
+        return tr("{sheet} · magview {version} · treat the propeller as live", sheet=self.title, version=__version__)
+
+
+def plan_of(state: BenchState, side: Side, move: Move | None = None) -> ShiftPlan:
+    """The plan of a bench for one magneto: the planner's first move unless another is given.
+
+    Raises SpecError without an engine, or where the contacts never open and close.
+    """
+    if state.engaged is None:
+        raise SpecError(tr("this magneto is not on an engine: there is no coupling to move"))
+    chosen = move or next(iter(timing_plan(state, side, most=1)), None)
+    if chosen is None:
+        raise SpecError(tr("with this setting the contacts never open and close, so there is nothing to plan"))
+    return ShiftPlan(state, replace(state.engaged, side=side), chosen)
+
+
+def plan_from(installation: Installation, reads_btdc_deg: float, wanted_btdc_deg: float, move: Move) -> ShiftPlan:
+    """The plan of an installation from a reading and the timing wanted [crank deg BTDC]. Raises SpecError."""
+    side: Side = "right" if installation.position == "right" else "left"
+    state = new_bench(installation)
+    for act in (ViewSide(side), ReadLamp(side, reads_btdc_deg), WantTiming(side, wanted_btdc_deg)):
+        state = apply(state, act)
+    return plan_of(state, side, move)
+
+
+def shift_document(plan: ShiftPlan, figure_width: float = 0.46) -> tuple[Block, ...]:
+    """The page, its two pictures each so much of its width."""
+    return tuple(_document(plan, figure_width))
+
+
+def _document(plan: ShiftPlan, figure_width: float) -> Iterator[Block]:
+    yield Heading(tr("Tooth-shift plan"), 1)
+    yield Paragraph(" ".join((tr("Cautions."), *(f"{i}. {tr(c)}" for i, c in enumerate(CAUTIONS, 1)))), "caution")
+    yield _what(plan)
+    yield from _warnings(plan)
+    yield _move(plan)
+    yield _pictures(plan, figure_width)
+    slots = tr("The slots are those of the disc's marked tooth.")
+    yield Paragraph(f"{how_drawn(plan.state)} {slots}", "small")
+    yield _degrees(plan)
+    yield from _steps(plan)
+    yield from _afterwards()
+
+
+def _what(plan: ShiftPlan) -> Table:
+    engaged, state, move = plan.engaged, plan.state, plan.move
+    engine, position = engaged.installation.engine, engaged.installation.position
+    side = position if position == "single" else engaged.side
+    turns = direction_word(1, state.magneto.rotation, "drive end")
+    tolerance = f"±{number(engine.timing_tolerance_deg)}°"
+    rows = (
+        (tr("Magneto"), f"{tr(state.magneto.name)}, {tr(POSITIONS[side])}"),
+        (tr("Rotation"), tr("{way} seen from the drive end", way=turns)),
+        (tr("Engine"), tr(engine.name)),
+        (tr("Teeth"), tr("{magneto} at the magneto, {drive} at the drive",
+                         magneto=engaged.installation.coupling.magneto_teeth,
+                         drive=engaged.installation.coupling.drive_teeth)),
+        (tr("Lamp reads"), shown("reads_btdc_deg", engaged.mounting.reads_btdc_deg)),
+        (tr("Wanted"), f"{shown('wanted_btdc_deg', engaged.mounting.wanted_btdc_deg)}, {tolerance}"),
+        (tr("Expected"), shown("result_btdc_deg", round(move.result_btdc_deg, 9))),
+        (tr("Off by"), format_angle(move.residual_deg, True)),
+    )  # fmt: skip
+    pairs = zip(rows[::2], rows[1::2], strict=True)
+    return Table((), tuple((*left, *right) for left, right in pairs), (1.1, 3.3, 0.8, 3.6))
+
+
+def _move(plan: ShiftPlan) -> Table:
+    rotation, move = plan.state.magneto.rotation, plan.move
+    rows = (
+        (tr("Magneto flange on the disc"), teeth_words(move.magneto_teeth, rotation, "drive end")),
+        (tr("Disc on the drive flange"), teeth_words(move.disc_teeth, rotation, "drive end")),
+    )
+    return Table((), rows, (1.0, 2.4), frozenset((0, 1)))  # what is done must catch the eye
+
+
+def _warnings(plan: ShiftPlan) -> Iterator[Block]:
+    state, engaged, side = plan.state, plan.engaged, plan.engaged.side
+    outside = outside_tolerance([plan.move], engaged.installation.engine.timing_tolerance_deg)
+    if outside:
+        yield Paragraph(tr("✗ This move does not reach it: {outside}.", outside=outside), "warning")
+    if not readings(state).within_limits:
+        words = tr("⚠ The internal timing is out of limits: put that right first, no tooth makes up for it.")
+        yield Paragraph(words, "warning")
+    mismatch = speed_mismatch(engaged.installation)
+    if mismatch:
+        yield Paragraph(tr("⚠ The installation does not fit together: {mismatch}.", mismatch=mismatch), "warning")
+    found = firing_btdc_deg(state, side, as_found=True)
+    if math.isfinite(found) and abs(found - mounting_of(engaged, side).reads_btdc_deg) > 0.005:
+        words = tr(
+            "The contacts were set anew since the lamp was read: with the teeth as found it would now read {found}.",
+            found=format_angle(found),
+        )
+        yield Paragraph(words, "warning")
+
+
+def _pictures(plan: ShiftPlan, width: float) -> Figures:
+    found = []
+    for title, at in ((tr("Coupling as found"), plan.found), (tr("Coupling as wanted"), plan.wanted)):
+        magneto, drive = _slots(plan, at)
+        where = tr("magneto slot {magneto}, drive slot {drive}", magneto=magneto, drive=drive)
+        picture = coupling_svg(plan.state, plan.engaged, at, title, round(_PIXELS * width))
+        found.append((picture, f"{title}: {where}."))
+    return Figures(tuple(found), width)
+
+
+def _degrees(plan: ShiftPlan) -> Table:
+    coupling, ratio = plan.engaged.installation.coupling, plan.engaged.ratio
+    magneto, drive = coupling.magneto_teeth, coupling.drive_teeth
+
+    def row(words: str, sum_words: str, i: int, j: int) -> tuple[str, str, str]:
+        rotor, crank = rotor_shift_deg(magneto, drive, i, j), crank_advance_deg(magneto, drive, i, j, ratio)
+        return words, f"{sum_words} = {number(rotor, 3)}°", f"{number(crank, 3)}°"
+
+    rows = (
+        row(tr("Magneto flange on the disc"), f"360°/{magneto}", 1, 0),
+        row(tr("Disc on the drive flange"), f"360°/{drive}", 0, 1),
+        row(tr("Magneto flange one with rotation, disc one against"), f"360°/{magneto} − 360°/{drive}", 1, -1),
+    )
+    head = (tr("One tooth with rotation, so much earlier"), tr("at the rotor"), tr("at the crank"))
+    return Table(head, rows, (4.6, 3.2, 1.4))
+
+
+def _steps(plan: ShiftPlan) -> Iterator[Block]:
+    yield Heading(tr("One tooth at a time, seen from the drive end: check the slot, then tick"), 3)
+    head = (tr("Magneto flange on the disc"), tr("Magneto slot")), (tr("Disc on the drive flange"), tr("Drive slot"))
+    halves = (0.5, 0.6, 4.6, 1.6)
+    rows = tuple((*left, *right) for left, right in _step_rows(plan))
+    yield Table(("", "", *head[0], "", "", *head[1]), rows, (*halves, *halves))
+
+
+Half = tuple[str, str, str, str]
+"""One step: a box, its number, what to do, the slot to check."""
+
+
+def _step_rows(plan: ShiftPlan) -> list[tuple[Half, Half]]:
+    """Steps at the magneto flange at the left, at the disc at the right, in their order from left to right and down.
+
+    A step at one face leaves the other face's slot as it is, so that one slot is checked with each.
+    """
+    none: Half = ("", "", "", "")
+    found, rotation = tr("as found, marks painted"), plan.state.magneto.rotation
+    magneto, drive = _slots(plan, plan.found)
+    rows: list[tuple[Half, Half]] = [((BOX, "", found, magneto), (BOX, "", found, drive))]
+    for place, step in enumerate(steps_between((0, 0), (plan.move.magneto_teeth, plan.move.disc_teeth)), 1):
+        magneto, drive = _slots(plan, plan.after(step.magneto_teeth, step.disc_teeth))
+        words = turned_words(step.teeth, rotation, "drive end")
+        if step.face == "magneto flange":
+            rows.append(((BOX, f"{place}.", words, magneto), none))
+        elif rows[-1][1] == none:
+            rows[-1] = (rows[-1][0], (BOX, f"{place}.", words, drive))
+        else:
+            rows.append((none, (BOX, f"{place}.", words, drive)))
+    return rows
+
+
+def _slots(plan: ShiftPlan, at: Mounting) -> tuple[str, str]:
+    """Which slots the disc's marked tooth sits in: of the magneto flange, of the drive flange."""
+    coupling = plan.engaged.installation.coupling
+    now = mesh(coupling.magneto_teeth, coupling.drive_teeth, *at.marks_apart)
+    return (
+        tr("{slot} of {teeth}", slot=now.magneto_slots[0] + 1, teeth=coupling.magneto_teeth),
+        tr("{slot} of {teeth}", slot=now.drive_slots[0] + 1, teeth=coupling.drive_teeth),
+    )
+
+
+def _afterwards() -> Iterator[Block]:
+    yield Paragraph(
+        tr(
+            "{box} Tightened and secured. {box} Lamp read again, the propeller turned with rotation so that the play "
+            "is taken up. What it reads then counts, not what is expected here.",
+            box=BOX,
+        )
+    )
+    yield SignatureLines((
+        (tr("Lamp reads afterwards, ° before top dead centre"), ""), (tr("Name"), ""), (tr("Date"), ""),
+        (tr("Signature"), ""),
+    ))  # fmt: skip

@@ -1,0 +1,46 @@
+"""The tooth-shift plan as PDF, on one page."""
+
+from __future__ import annotations
+
+from functools import partial
+from pathlib import Path
+
+from PySide6.QtCore import QSizeF
+from PySide6.QtGui import QPdfWriter
+
+from magview.job.document import Block
+from magview.job.report import Paper
+from magview.job.shift_plan import ShiftPlan, shift_document
+from magview.ui.export import written_beside
+from magview.ui.print_pdf import Layout, pages_pdf
+
+_WIDTHS = (0.46, 0.42, 0.38, 0.34, 0.3, 0.26)
+"""Shares of the page's width that a picture may take: the first that leaves it one page."""
+
+
+def print_shift(plan: ShiftPlan, path: Path, paper: Paper = "a4") -> int:
+    """Write a plan as PDF; returns the number of pages. Raises SpecError where it cannot be written."""
+    data, pages = shift_pdf(plan, paper)
+    with written_beside(path) as temporary:
+        temporary.write_bytes(data)
+    return pages
+
+
+def shift_pdf(plan: ShiftPlan, paper: Paper = "a4") -> tuple[bytes, int]:
+    """A plan as the bytes of a PDF, and its number of pages: one, but for moves of some twenty steps and more.
+
+    Raises SpecError where there is no font.
+    """
+    for width in _WIDTHS:
+        lay_out = partial(_lay_out, blocks=shift_document(plan, width))
+        data, pages = pages_pdf(plan.title, plan.foot, paper, lay_out, grey=True)
+        if pages == 1:
+            break
+    return data, pages
+
+
+def _lay_out(writer: QPdfWriter, size: QSizeF, blocks: tuple[Block, ...]) -> Layout:
+    layout = Layout(writer, size)
+    for block, following in zip(blocks, (*blocks[1:], None), strict=True):
+        layout.add(block, following)
+    return layout
