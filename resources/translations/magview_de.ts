@@ -14889,7 +14889,7 @@ Ohne Quelle: {bare}</translation>
         <message>
             <source>&amp;Print the plan</source>
             <extracomment>ui/plan_box.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Plan d&amp;rucken</translation>
         </message>
         <message>
             <source>The chosen move, or the first, on one page: drawings, single steps to be ticked</source>

@@ -14889,7 +14889,7 @@ Sans source : {bare}</translation>
         <message>
             <source>&amp;Print the plan</source>
             <extracomment>ui/plan_box.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Im&amp;primer le plan</translation>
         </message>
         <message>
             <source>The chosen move, or the first, on one page: drawings, single steps to be ticked</source>

@@ -14889,7 +14889,7 @@ Sem fonte: {bare}</translation>
         <message>
             <source>&amp;Print the plan</source>
             <extracomment>ui/plan_box.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Im&amp;primir o plano</translation>
         </message>
         <message>
             <source>The chosen move, or the first, on one page: drawings, single steps to be ticked</source>
