@@ -127,7 +127,7 @@ def _as_found(hands: Mechanic) -> None:
 
 def _set(hands: Mechanic) -> None:
     main, sheet = hands.main, hands.sheet
-    # A trial; then the setting that the bench proposes, the screw set so far wide as tightening carries it along.
+    # A trial; then the setting that the bench proposes, which allows for what tightening carries along.
     hands.tab("trials")
     trials = main.panel_of("trials")
     hands.button(trials.note_button)
@@ -135,8 +135,6 @@ def _set(hands: Mechanic) -> None:
     hands.tab("setting")
     hands.note("planned")
     hands.button(main.panel.do_it)
-    creep = main.model.state.magneto.condition.screw_creep_deg
-    hands.spin(main.panel.screw, f"{main.model.state.screw_deg - creep:.1f}")
     hands.box(main.panel.clamps)
     hands.box(main.panel.lock)
     hands.note("left")
