@@ -2676,7 +2676,7 @@
         <message>
             <source>One tooth of the magneto flange on the disc is {magneto}; of the disc on the drive flange {disc}; one with rotation at the flange and one against at the disc {both}.</source>
             <extracomment>bench/tooth_steps.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Ein Zahn des Magnetzünderflanschs auf der Scheibe sind {magneto}; der Scheibe auf dem Antriebsflansch {disc}; einer in Drehrichtung am Flansch und einer dagegen an der Scheibe {both}.</translation>
         </message>
         <message>
             <source>{magneto_teeth} teeth at the magneto, {drive_teeth} at the drive. The disc's marked tooth sits in magneto slot {magneto_slots} and in drive slot {drive_slots}.</source>
@@ -2696,7 +2696,7 @@
         <message>
             <source>{rotor}° of rotor = {crank}° of crank</source>
             <extracomment>bench/tooth_steps.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>{rotor}° Rotor = {crank}° Kurbel</translation>
         </message>
         <message>
             <source>compensated cam: the opening is judged on lobe 1</source>
@@ -2951,12 +2951,12 @@
         <message>
             <source>{move} (clockwise)</source>
             <extracomment>bench/words.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>{move} (im Uhrzeigersinn)</translation>
         </message>
         <message>
             <source>{move} (anticlockwise)</source>
             <extracomment>bench/words.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>{move} (gegen den Uhrzeigersinn)</translation>
         </message>
         <message>
             <source>direction of rotation</source>
@@ -5041,7 +5041,7 @@
         <message>
             <source>Thick lines: the painted marks, each of them number 1.</source>
             <extracomment>job/document.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Dicke Linien: die gemalten Marken, jede davon Nummer 1.</translation>
         </message>
         <message>
             <source>Earlier sheets of this magneto</source>
@@ -6046,12 +6046,12 @@
         <message>
             <source>The slots are those of the disc's marked tooth.</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Die Nuten sind die des markierten Zahns der Scheibe.</translation>
         </message>
         <message>
             <source>Tooth-shift plan: {magneto}</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Plan zum Zähneversetzen: {magneto}</translation>
         </message>
         <message>
             <source>⚠ The internal timing is out of limits: put that right first, no tooth makes up for it.</source>
@@ -6061,52 +6061,52 @@
         <message>
             <source>The contacts were set anew since the lamp was read: with the teeth as found it would now read {found}.</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Die Kontakte wurden neu eingestellt, seit die Lampe abgelesen wurde: Mit den Zähnen wie vorgefunden zeigte sie jetzt {found}.</translation>
         </message>
         <message>
             <source>magneto slot {magneto}, drive slot {drive}</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Magnetzündernut {magneto}, Antriebsnut {drive}</translation>
         </message>
         <message>
             <source>One tooth with rotation, so much earlier</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Ein Zahn in Drehrichtung, um so viel früher</translation>
         </message>
         <message>
             <source>at the rotor</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>am Rotor</translation>
         </message>
         <message>
             <source>at the crank</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>an der Kurbel</translation>
         </message>
         <message>
             <source>as found, marks painted</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>vorgefunden, Marken gemalt</translation>
         </message>
         <message>
             <source>{slot} of {teeth}</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>{slot} von {teeth}</translation>
         </message>
         <message>
             <source>this magneto is not on an engine: there is no coupling to move</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>dieser Magnet ist an keinem Motor: es gibt keine Kupplung zu versetzen</translation>
         </message>
         <message>
             <source>Tooth-shift plan</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Plan zum Zähneversetzen</translation>
         </message>
         <message>
             <source>{way} seen from the drive end</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>{way}, von der Antriebsseite gesehen</translation>
         </message>
         <message>
             <source>Teeth</source>
@@ -6116,7 +6116,7 @@
         <message>
             <source>{magneto} at the magneto, {drive} at the drive</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>{magneto} am Magnetzünder, {drive} am Antrieb</translation>
         </message>
         <message>
             <source>Lamp reads</source>
@@ -6126,7 +6126,7 @@
         <message>
             <source>Expected</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Erwartet</translation>
         </message>
         <message>
             <source>Off by</source>
@@ -6141,42 +6141,42 @@
         <message>
             <source>Disc on the drive flange</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Scheibe auf dem Antriebsflansch</translation>
         </message>
         <message>
             <source>Coupling as wanted</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Kupplung wie gewünscht</translation>
         </message>
         <message>
             <source>Magneto flange one with rotation, disc one against</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Magnetzünderflansch einer in Drehrichtung, Scheibe einer dagegen</translation>
         </message>
         <message>
             <source>One tooth at a time, seen from the drive end: check the slot, then tick</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Zahn um Zahn, von der Antriebsseite gesehen: Nut prüfen, dann abhaken</translation>
         </message>
         <message>
             <source>Magneto slot</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Magnetz.-nut</translation>
         </message>
         <message>
             <source>Drive slot</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Antriebs-nut</translation>
         </message>
         <message>
             <source>{box} Tightened and secured. {box} Lamp read again, the propeller turned with rotation so that the play is taken up. What it reads then counts, not what is expected here.</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>{box} Angezogen und gesichert. {box} Lampe wieder abgelesen, der Propeller in Drehrichtung gedreht, damit das Spiel heraus ist. Was sie dann zeigt, gilt, nicht was hier erwartet wird.</translation>
         </message>
         <message>
             <source>✗ This move does not reach it: {outside}.</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>✗ Dieser Schritt erreicht es nicht: {outside}.</translation>
         </message>
         <message>
             <source>⚠ The installation does not fit together: {mismatch}.</source>
@@ -6186,7 +6186,7 @@
         <message>
             <source>Lamp reads afterwards, ° before top dead centre</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Lampe zeigt danach, ° vor dem oberen Totpunkt</translation>
         </message>
         <message>
             <source>{error}. What you entered is kept here and tried again with your next step; a copy is in {folder}</source>
@@ -12060,7 +12060,7 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
         <message>
             <source>Print the tooth-shift plan to PDF</source>
             <extracomment>ui/doors.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Plan zum Zähneversetzen als PDF drucken</translation>
         </message>
         <message>
             <source>magview {version}: a training and planning aid; the maker's current manual governs.</source>
@@ -12330,17 +12330,17 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
         <message>
             <source>{angle} before TDC</source>
             <extracomment>ui/inputs.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>{angle} vor OT</translation>
         </message>
         <message>
             <source>{angle} after TDC</source>
             <extracomment>ui/inputs.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>{angle} nach OT</translation>
         </message>
         <message>
             <source>{field}: {text} is refused, it must be {low} to {high}; {kept} is kept</source>
             <extracomment>ui/inputs.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>{field}: {text} wird abgelehnt, es muss {low} bis {high} sein; {kept} bleibt</translation>
         </message>
         <message>
             <source>Aircraft, engine, magneto</source>
@@ -13515,12 +13515,12 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
         <message>
             <source>Left: its lamp was read before the contacts were set anew. With this internal setting it would now read {found}; read it again.</source>
             <extracomment>ui/lamp_box.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Links: Die Lampe wurde abgelesen, bevor die Kontakte neu eingestellt wurden. Mit dieser inneren Einstellung zeigte sie jetzt {found}; neu ablesen.</translation>
         </message>
         <message>
             <source>Right: its lamp was read before the contacts were set anew. With this internal setting it would now read {found}; read it again.</source>
             <extracomment>ui/lamp_box.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Rechts: Die Lampe wurde abgelesen, bevor die Kontakte neu eingestellt wurden. Mit dieser inneren Einstellung zeigte sie jetzt {found}; neu ablesen.</translation>
         </message>
         <message>
             <source>Left: {line}</source>
@@ -13945,7 +13945,7 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
         <message>
             <source>Print the &amp;tooth-shift plan</source>
             <extracomment>ui/menus.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Plan zum Zähne&amp;versetzen drucken</translation>
         </message>
         <message>
             <source>&amp;Paper for a class…</source>
@@ -14677,14 +14677,14 @@ Ohne Quelle: {bare}</translation>
             <translation>Nächsten &amp;Zahn versetzen</translation>
         </message>
         <message>
-            <source>&amp;Print the plan</source>
+            <source>Pri&amp;nt the plan</source>
             <extracomment>ui/plan_box.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Plan &amp;drucken</translation>
         </message>
         <message>
             <source>The chosen move, or the first, on one page: drawings, single steps to be ticked</source>
             <extracomment>ui/plan_box.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Der gewählte Schritt oder der erste auf einer Seite: Zeichnungen, Einzelschritte zum Abhaken</translation>
         </message>
         <message>
             <source>Teeth of the magneto flange on the disc, and of the disc on the drive flange, from as found; with rotation is {along}, against is {against} seen from the drive end.</source>

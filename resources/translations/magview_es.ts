@@ -2676,7 +2676,7 @@
         <message>
             <source>One tooth of the magneto flange on the disc is {magneto}; of the disc on the drive flange {disc}; one with rotation at the flange and one against at the disc {both}.</source>
             <extracomment>bench/tooth_steps.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Un diente de la brida de la magneto en el disco son {magneto}; del disco en la brida motriz, {disc}; uno en sentido de giro en la brida y uno en contra en el disco, {both}.</translation>
         </message>
         <message>
             <source>{magneto_teeth} teeth at the magneto, {drive_teeth} at the drive. The disc's marked tooth sits in magneto slot {magneto_slots} and in drive slot {drive_slots}.</source>
@@ -2696,7 +2696,7 @@
         <message>
             <source>{rotor}° of rotor = {crank}° of crank</source>
             <extracomment>bench/tooth_steps.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>{rotor}° de rotor = {crank}° de cigüeñal</translation>
         </message>
         <message>
             <source>compensated cam: the opening is judged on lobe 1</source>
@@ -2951,12 +2951,12 @@
         <message>
             <source>{move} (clockwise)</source>
             <extracomment>bench/words.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>{move} (horario)</translation>
         </message>
         <message>
             <source>{move} (anticlockwise)</source>
             <extracomment>bench/words.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>{move} (antihorario)</translation>
         </message>
         <message>
             <source>direction of rotation</source>
@@ -5041,7 +5041,7 @@
         <message>
             <source>Thick lines: the painted marks, each of them number 1.</source>
             <extracomment>job/document.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Líneas gruesas: las marcas pintadas, cada una el número 1.</translation>
         </message>
         <message>
             <source>Earlier sheets of this magneto</source>
@@ -6046,12 +6046,12 @@
         <message>
             <source>The slots are those of the disc's marked tooth.</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Las ranuras son las del diente marcado del disco.</translation>
         </message>
         <message>
             <source>Tooth-shift plan: {magneto}</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Plan del cambio de dientes: {magneto}</translation>
         </message>
         <message>
             <source>⚠ The internal timing is out of limits: put that right first, no tooth makes up for it.</source>
@@ -6061,52 +6061,52 @@
         <message>
             <source>The contacts were set anew since the lamp was read: with the teeth as found it would now read {found}.</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Los contactos se reajustaron después de leer la lámpara: con los dientes como se hallaron, ahora indicaría {found}.</translation>
         </message>
         <message>
             <source>magneto slot {magneto}, drive slot {drive}</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>ranura de la magneto {magneto}, del accionamiento {drive}</translation>
         </message>
         <message>
             <source>One tooth with rotation, so much earlier</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Un diente en sentido de giro, tanto antes</translation>
         </message>
         <message>
             <source>at the rotor</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>en el rotor</translation>
         </message>
         <message>
             <source>at the crank</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>en el cigüeñal</translation>
         </message>
         <message>
             <source>as found, marks painted</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>hallado, marcas pintadas</translation>
         </message>
         <message>
             <source>{slot} of {teeth}</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>{slot} de {teeth}</translation>
         </message>
         <message>
             <source>this magneto is not on an engine: there is no coupling to move</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>esta magneto no está en un motor: no hay acoplamiento que mover</translation>
         </message>
         <message>
             <source>Tooth-shift plan</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Plan del cambio de dientes</translation>
         </message>
         <message>
             <source>{way} seen from the drive end</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>{way} desde el lado de accionamiento</translation>
         </message>
         <message>
             <source>Teeth</source>
@@ -6116,7 +6116,7 @@
         <message>
             <source>{magneto} at the magneto, {drive} at the drive</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>{magneto} en la magneto, {drive} en el accionamiento</translation>
         </message>
         <message>
             <source>Lamp reads</source>
@@ -6126,7 +6126,7 @@
         <message>
             <source>Expected</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Esperado</translation>
         </message>
         <message>
             <source>Off by</source>
@@ -6141,42 +6141,42 @@
         <message>
             <source>Disc on the drive flange</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Disco en la brida motriz</translation>
         </message>
         <message>
             <source>Coupling as wanted</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Acoplamiento, deseado</translation>
         </message>
         <message>
             <source>Magneto flange one with rotation, disc one against</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Brida de la magneto uno en sentido de giro, disco uno en contra</translation>
         </message>
         <message>
             <source>One tooth at a time, seen from the drive end: check the slot, then tick</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Diente a diente, visto desde el lado de accionamiento: compruebe la ranura, luego marque</translation>
         </message>
         <message>
             <source>Magneto slot</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Ranura magneto</translation>
         </message>
         <message>
             <source>Drive slot</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Ranura motriz</translation>
         </message>
         <message>
             <source>{box} Tightened and secured. {box} Lamp read again, the propeller turned with rotation so that the play is taken up. What it reads then counts, not what is expected here.</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>{box} Apretado y asegurado. {box} Lámpara leída de nuevo, la hélice girada en su sentido para tomar el juego. Vale lo que indique entonces, no lo que aquí se espera.</translation>
         </message>
         <message>
             <source>✗ This move does not reach it: {outside}.</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>✗ Este movimiento no lo alcanza: {outside}.</translation>
         </message>
         <message>
             <source>⚠ The installation does not fit together: {mismatch}.</source>
@@ -6186,7 +6186,7 @@
         <message>
             <source>Lamp reads afterwards, ° before top dead centre</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Lámpara indica después, ° antes del punto muerto superior</translation>
         </message>
         <message>
             <source>{error}. What you entered is kept here and tried again with your next step; a copy is in {folder}</source>
@@ -12060,7 +12060,7 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
         <message>
             <source>Print the tooth-shift plan to PDF</source>
             <extracomment>ui/doors.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Imprimir el plan del cambio de dientes a PDF</translation>
         </message>
         <message>
             <source>magview {version}: a training and planning aid; the maker's current manual governs.</source>
@@ -12330,17 +12330,17 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
         <message>
             <source>{angle} before TDC</source>
             <extracomment>ui/inputs.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>{angle} antes del PMS</translation>
         </message>
         <message>
             <source>{angle} after TDC</source>
             <extracomment>ui/inputs.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>{angle} después del PMS</translation>
         </message>
         <message>
             <source>{field}: {text} is refused, it must be {low} to {high}; {kept} is kept</source>
             <extracomment>ui/inputs.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>{field}: {text} se rechaza, debe ser de {low} a {high}; se mantiene {kept}</translation>
         </message>
         <message>
             <source>Aircraft, engine, magneto</source>
@@ -13515,12 +13515,12 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
         <message>
             <source>Left: its lamp was read before the contacts were set anew. With this internal setting it would now read {found}; read it again.</source>
             <extracomment>ui/lamp_box.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Izquierda: su lámpara se leyó antes de reajustar los contactos. Con este ajuste interno ahora indicaría {found}; léala de nuevo.</translation>
         </message>
         <message>
             <source>Right: its lamp was read before the contacts were set anew. With this internal setting it would now read {found}; read it again.</source>
             <extracomment>ui/lamp_box.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Derecha: su lámpara se leyó antes de reajustar los contactos. Con este ajuste interno ahora indicaría {found}; léala de nuevo.</translation>
         </message>
         <message>
             <source>Left: {line}</source>
@@ -13945,7 +13945,7 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
         <message>
             <source>Print the &amp;tooth-shift plan</source>
             <extracomment>ui/menus.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Imprimir el plan del &amp;cambio de dientes</translation>
         </message>
         <message>
             <source>&amp;Paper for a class…</source>
@@ -14677,14 +14677,14 @@ Sin fuente: {bare}</translation>
             <translation>Mover el diente &amp;siguiente</translation>
         </message>
         <message>
-            <source>&amp;Print the plan</source>
+            <source>Pri&amp;nt the plan</source>
             <extracomment>ui/plan_box.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>&amp;Imprimir el plan</translation>
         </message>
         <message>
             <source>The chosen move, or the first, on one page: drawings, single steps to be ticked</source>
             <extracomment>ui/plan_box.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>El movimiento elegido, o el primero, en una página: dibujos, pasos sueltos para marcar</translation>
         </message>
         <message>
             <source>Teeth of the magneto flange on the disc, and of the disc on the drive flange, from as found; with rotation is {along}, against is {against} seen from the drive end.</source>

@@ -2676,7 +2676,7 @@
         <message>
             <source>One tooth of the magneto flange on the disc is {magneto}; of the disc on the drive flange {disc}; one with rotation at the flange and one against at the disc {both}.</source>
             <extracomment>bench/tooth_steps.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Une dent de la bride de la magnéto sur le disque vaut {magneto} ; du disque sur la bride d'entraînement {disc} ; une dans le sens de rotation à la bride et une en sens contraire au disque {both}.</translation>
         </message>
         <message>
             <source>{magneto_teeth} teeth at the magneto, {drive_teeth} at the drive. The disc's marked tooth sits in magneto slot {magneto_slots} and in drive slot {drive_slots}.</source>
@@ -2696,7 +2696,7 @@
         <message>
             <source>{rotor}° of rotor = {crank}° of crank</source>
             <extracomment>bench/tooth_steps.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>{rotor}° de rotor = {crank}° de vilebrequin</translation>
         </message>
         <message>
             <source>compensated cam: the opening is judged on lobe 1</source>
@@ -2951,12 +2951,12 @@
         <message>
             <source>{move} (clockwise)</source>
             <extracomment>bench/words.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>{move} (horaire)</translation>
         </message>
         <message>
             <source>{move} (anticlockwise)</source>
             <extracomment>bench/words.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>{move} (antihoraire)</translation>
         </message>
         <message>
             <source>direction of rotation</source>
@@ -5041,7 +5041,7 @@
         <message>
             <source>Thick lines: the painted marks, each of them number 1.</source>
             <extracomment>job/document.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Traits épais : les repères peints, chacun portant le numéro 1.</translation>
         </message>
         <message>
             <source>Earlier sheets of this magneto</source>
@@ -6046,12 +6046,12 @@
         <message>
             <source>The slots are those of the disc's marked tooth.</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Les encoches sont celles de la dent repérée du disque.</translation>
         </message>
         <message>
             <source>Tooth-shift plan: {magneto}</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Plan du décalage de dents : {magneto}</translation>
         </message>
         <message>
             <source>⚠ The internal timing is out of limits: put that right first, no tooth makes up for it.</source>
@@ -6061,52 +6061,52 @@
         <message>
             <source>The contacts were set anew since the lamp was read: with the teeth as found it would now read {found}.</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Les contacts ont été réglés de nouveau depuis la lecture de la lampe : avec les dents trouvées, elle lirait maintenant {found}.</translation>
         </message>
         <message>
             <source>magneto slot {magneto}, drive slot {drive}</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>encoche de la magnéto {magneto}, de l'entraînement {drive}</translation>
         </message>
         <message>
             <source>One tooth with rotation, so much earlier</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Une dent dans le sens de rotation, d'autant plus tôt</translation>
         </message>
         <message>
             <source>at the rotor</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>au rotor</translation>
         </message>
         <message>
             <source>at the crank</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>au vilebrequin</translation>
         </message>
         <message>
             <source>as found, marks painted</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>tel que trouvé, repères peints</translation>
         </message>
         <message>
             <source>{slot} of {teeth}</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>{slot} sur {teeth}</translation>
         </message>
         <message>
             <source>this magneto is not on an engine: there is no coupling to move</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>cette magnéto n'est pas sur un moteur : il n'y a pas d'accouplement à déplacer</translation>
         </message>
         <message>
             <source>Tooth-shift plan</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Plan du décalage de dents</translation>
         </message>
         <message>
             <source>{way} seen from the drive end</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>{way} vu côté entraînement</translation>
         </message>
         <message>
             <source>Teeth</source>
@@ -6116,7 +6116,7 @@
         <message>
             <source>{magneto} at the magneto, {drive} at the drive</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>{magneto} côté magnéto, {drive} côté entraînement</translation>
         </message>
         <message>
             <source>Lamp reads</source>
@@ -6126,7 +6126,7 @@
         <message>
             <source>Expected</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Attendu</translation>
         </message>
         <message>
             <source>Off by</source>
@@ -6141,42 +6141,42 @@
         <message>
             <source>Disc on the drive flange</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Disque sur la bride d'entraînement</translation>
         </message>
         <message>
             <source>Coupling as wanted</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Accouplement, tel que voulu</translation>
         </message>
         <message>
             <source>Magneto flange one with rotation, disc one against</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Bride de la magnéto une dans le sens, disque une en sens contraire</translation>
         </message>
         <message>
             <source>One tooth at a time, seen from the drive end: check the slot, then tick</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Une dent à la fois, vu côté entraînement : contrôler l'encoche, puis cocher</translation>
         </message>
         <message>
             <source>Magneto slot</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Encoche magnéto</translation>
         </message>
         <message>
             <source>Drive slot</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Encoche entraîn.</translation>
         </message>
         <message>
             <source>{box} Tightened and secured. {box} Lamp read again, the propeller turned with rotation so that the play is taken up. What it reads then counts, not what is expected here.</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>{box} Serré et freiné. {box} Lampe relue, l'hélice tournée dans le sens de rotation pour rattraper le jeu. C'est ce qu'elle lit alors qui compte, non ce qui est attendu ici.</translation>
         </message>
         <message>
             <source>✗ This move does not reach it: {outside}.</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>✗ Ce déplacement ne l'atteint pas : {outside}.</translation>
         </message>
         <message>
             <source>⚠ The installation does not fit together: {mismatch}.</source>
@@ -6186,7 +6186,7 @@
         <message>
             <source>Lamp reads afterwards, ° before top dead centre</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>La lampe lit ensuite, ° avant le point mort haut</translation>
         </message>
         <message>
             <source>{error}. What you entered is kept here and tried again with your next step; a copy is in {folder}</source>
@@ -12060,7 +12060,7 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
         <message>
             <source>Print the tooth-shift plan to PDF</source>
             <extracomment>ui/doors.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Imprimer le plan du décalage de dents en PDF</translation>
         </message>
         <message>
             <source>magview {version}: a training and planning aid; the maker's current manual governs.</source>
@@ -12330,17 +12330,17 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
         <message>
             <source>{angle} before TDC</source>
             <extracomment>ui/inputs.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>{angle} avant PMH</translation>
         </message>
         <message>
             <source>{angle} after TDC</source>
             <extracomment>ui/inputs.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>{angle} après PMH</translation>
         </message>
         <message>
             <source>{field}: {text} is refused, it must be {low} to {high}; {kept} is kept</source>
             <extracomment>ui/inputs.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>{field} : {text} est refusé, il faut de {low} à {high} ; {kept} est gardé</translation>
         </message>
         <message>
             <source>Aircraft, engine, magneto</source>
@@ -13515,12 +13515,12 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
         <message>
             <source>Left: its lamp was read before the contacts were set anew. With this internal setting it would now read {found}; read it again.</source>
             <extracomment>ui/lamp_box.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Gauche : sa lampe a été lue avant le nouveau réglage des contacts. Avec ce réglage interne, elle lirait maintenant {found} ; la relire.</translation>
         </message>
         <message>
             <source>Right: its lamp was read before the contacts were set anew. With this internal setting it would now read {found}; read it again.</source>
             <extracomment>ui/lamp_box.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Droite : sa lampe a été lue avant le nouveau réglage des contacts. Avec ce réglage interne, elle lirait maintenant {found} ; la relire.</translation>
         </message>
         <message>
             <source>Left: {line}</source>
@@ -13945,7 +13945,7 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
         <message>
             <source>Print the &amp;tooth-shift plan</source>
             <extracomment>ui/menus.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Imprimer le plan du &amp;décalage de dents</translation>
         </message>
         <message>
             <source>&amp;Paper for a class…</source>
@@ -14677,14 +14677,14 @@ Sans source : {bare}</translation>
             <translation>Déplacer la dent s&amp;uivante</translation>
         </message>
         <message>
-            <source>&amp;Print the plan</source>
+            <source>Pri&amp;nt the plan</source>
             <extracomment>ui/plan_box.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Im&amp;primer le plan</translation>
         </message>
         <message>
             <source>The chosen move, or the first, on one page: drawings, single steps to be ticked</source>
             <extracomment>ui/plan_box.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Le déplacement choisi, ou le premier, sur une page : dessins, pas à cocher un à un</translation>
         </message>
         <message>
             <source>Teeth of the magneto flange on the disc, and of the disc on the drive flange, from as found; with rotation is {along}, against is {against} seen from the drive end.</source>

@@ -2676,7 +2676,7 @@
         <message>
             <source>One tooth of the magneto flange on the disc is {magneto}; of the disc on the drive flange {disc}; one with rotation at the flange and one against at the disc {both}.</source>
             <extracomment>bench/tooth_steps.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Um dente do flange do magneto no disco são {magneto}; do disco no flange motriz {disc}; um no sentido de rotação no flange e um em sentido contrário no disco {both}.</translation>
         </message>
         <message>
             <source>{magneto_teeth} teeth at the magneto, {drive_teeth} at the drive. The disc's marked tooth sits in magneto slot {magneto_slots} and in drive slot {drive_slots}.</source>
@@ -2696,7 +2696,7 @@
         <message>
             <source>{rotor}° of rotor = {crank}° of crank</source>
             <extracomment>bench/tooth_steps.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>{rotor}° de rotor = {crank}° de cambota</translation>
         </message>
         <message>
             <source>compensated cam: the opening is judged on lobe 1</source>
@@ -2951,12 +2951,12 @@
         <message>
             <source>{move} (clockwise)</source>
             <extracomment>bench/words.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>{move} (horário)</translation>
         </message>
         <message>
             <source>{move} (anticlockwise)</source>
             <extracomment>bench/words.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>{move} (anti-horário)</translation>
         </message>
         <message>
             <source>direction of rotation</source>
@@ -5041,7 +5041,7 @@
         <message>
             <source>Thick lines: the painted marks, each of them number 1.</source>
             <extracomment>job/document.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Linhas grossas: as marcas pintadas, cada uma o número 1.</translation>
         </message>
         <message>
             <source>Earlier sheets of this magneto</source>
@@ -6046,12 +6046,12 @@
         <message>
             <source>The slots are those of the disc's marked tooth.</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>As ranhuras são as do dente marcado do disco.</translation>
         </message>
         <message>
             <source>Tooth-shift plan: {magneto}</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Plano da mudança de dentes: {magneto}</translation>
         </message>
         <message>
             <source>⚠ The internal timing is out of limits: put that right first, no tooth makes up for it.</source>
@@ -6061,52 +6061,52 @@
         <message>
             <source>The contacts were set anew since the lamp was read: with the teeth as found it would now read {found}.</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Os contactos foram regulados de novo desde a leitura da lâmpada: com os dentes como encontrados leria agora {found}.</translation>
         </message>
         <message>
             <source>magneto slot {magneto}, drive slot {drive}</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>ranhura do magneto {magneto}, do acionamento {drive}</translation>
         </message>
         <message>
             <source>One tooth with rotation, so much earlier</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Um dente no sentido de rotação, tanto mais cedo</translation>
         </message>
         <message>
             <source>at the rotor</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>no rotor</translation>
         </message>
         <message>
             <source>at the crank</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>na cambota</translation>
         </message>
         <message>
             <source>as found, marks painted</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>como encontrado, marcas pintadas</translation>
         </message>
         <message>
             <source>{slot} of {teeth}</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>{slot} de {teeth}</translation>
         </message>
         <message>
             <source>this magneto is not on an engine: there is no coupling to move</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>este magneto não está num motor: não há acoplamento para mover</translation>
         </message>
         <message>
             <source>Tooth-shift plan</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Plano da mudança de dentes</translation>
         </message>
         <message>
             <source>{way} seen from the drive end</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>{way} visto do lado do acionamento</translation>
         </message>
         <message>
             <source>Teeth</source>
@@ -6116,7 +6116,7 @@
         <message>
             <source>{magneto} at the magneto, {drive} at the drive</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>{magneto} no magneto, {drive} no acionamento</translation>
         </message>
         <message>
             <source>Lamp reads</source>
@@ -6126,7 +6126,7 @@
         <message>
             <source>Expected</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Esperado</translation>
         </message>
         <message>
             <source>Off by</source>
@@ -6141,42 +6141,42 @@
         <message>
             <source>Disc on the drive flange</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Disco no flange motriz</translation>
         </message>
         <message>
             <source>Coupling as wanted</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Acoplamento como desejado</translation>
         </message>
         <message>
             <source>Magneto flange one with rotation, disc one against</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Flange do magneto um no sentido, disco um contra</translation>
         </message>
         <message>
             <source>One tooth at a time, seen from the drive end: check the slot, then tick</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Um dente de cada vez, visto do lado do acionamento: verificar a ranhura, depois assinalar</translation>
         </message>
         <message>
             <source>Magneto slot</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Ranhura magneto</translation>
         </message>
         <message>
             <source>Drive slot</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Ranhura motriz</translation>
         </message>
         <message>
             <source>{box} Tightened and secured. {box} Lamp read again, the propeller turned with rotation so that the play is taken up. What it reads then counts, not what is expected here.</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>{box} Apertado e freado. {box} Lâmpada lida de novo, a hélice rodada no sentido de rotação para tomar a folga. Conta o que então ler, não o que aqui se espera.</translation>
         </message>
         <message>
             <source>✗ This move does not reach it: {outside}.</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>✗ Este movimento não chega lá: {outside}.</translation>
         </message>
         <message>
             <source>⚠ The installation does not fit together: {mismatch}.</source>
@@ -6186,7 +6186,7 @@
         <message>
             <source>Lamp reads afterwards, ° before top dead centre</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Lâmpada lê depois, ° antes do ponto morto superior</translation>
         </message>
         <message>
             <source>{error}. What you entered is kept here and tried again with your next step; a copy is in {folder}</source>
@@ -12060,7 +12060,7 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
         <message>
             <source>Print the tooth-shift plan to PDF</source>
             <extracomment>ui/doors.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Imprimir o plano da mudança de dentes em PDF</translation>
         </message>
         <message>
             <source>magview {version}: a training and planning aid; the maker's current manual governs.</source>
@@ -12330,17 +12330,17 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
         <message>
             <source>{angle} before TDC</source>
             <extracomment>ui/inputs.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>{angle} antes do PMS</translation>
         </message>
         <message>
             <source>{angle} after TDC</source>
             <extracomment>ui/inputs.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>{angle} depois do PMS</translation>
         </message>
         <message>
             <source>{field}: {text} is refused, it must be {low} to {high}; {kept} is kept</source>
             <extracomment>ui/inputs.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>{field}: {text} é recusado, tem de ser de {low} a {high}; mantém-se {kept}</translation>
         </message>
         <message>
             <source>Aircraft, engine, magneto</source>
@@ -13515,12 +13515,12 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
         <message>
             <source>Left: its lamp was read before the contacts were set anew. With this internal setting it would now read {found}; read it again.</source>
             <extracomment>ui/lamp_box.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Esquerdo: a sua lâmpada foi lida antes de os contactos serem regulados de novo. Com esta regulação interna leria agora {found}; lê-la de novo.</translation>
         </message>
         <message>
             <source>Right: its lamp was read before the contacts were set anew. With this internal setting it would now read {found}; read it again.</source>
             <extracomment>ui/lamp_box.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Direito: a sua lâmpada foi lida antes de os contactos serem regulados de novo. Com esta regulação interna leria agora {found}; lê-la de novo.</translation>
         </message>
         <message>
             <source>Left: {line}</source>
@@ -13945,7 +13945,7 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
         <message>
             <source>Print the &amp;tooth-shift plan</source>
             <extracomment>ui/menus.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>Imprimir o plano da &amp;mudança de dentes</translation>
         </message>
         <message>
             <source>&amp;Paper for a class…</source>
@@ -14677,14 +14677,14 @@ Sem fonte: {bare}</translation>
             <translation>Mover o pró&amp;ximo dente</translation>
         </message>
         <message>
-            <source>&amp;Print the plan</source>
+            <source>Pri&amp;nt the plan</source>
             <extracomment>ui/plan_box.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>&amp;Imprimir o plano</translation>
         </message>
         <message>
             <source>The chosen move, or the first, on one page: drawings, single steps to be ticked</source>
             <extracomment>ui/plan_box.py</extracomment>
-            <translation type="unfinished"></translation>
+            <translation>O movimento escolhido, ou o primeiro, numa página: desenhos, passos a assinalar</translation>
         </message>
         <message>
             <source>Teeth of the magneto flange on the disc, and of the disc on the drive flange, from as found; with rotation is {along}, against is {against} seen from the drive end.</source>
