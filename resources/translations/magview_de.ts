@@ -6049,6 +6049,16 @@
             <translation>Die Nuten sind die des markierten Zahns der Scheibe.</translation>
         </message>
         <message>
+            <source>{face}: {each}</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>{face}: {each}</translation>
+        </message>
+        <message>
+            <source>as found, marks painted</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>vorgefunden, Marken gemalt</translation>
+        </message>
+        <message>
             <source>Tooth-shift plan: {magneto}</source>
             <extracomment>job/shift_plan.py</extracomment>
             <translation>Plan zum Zähneversetzen: {magneto}</translation>
@@ -6084,9 +6094,14 @@
             <translation>an der Kurbel</translation>
         </message>
         <message>
-            <source>as found, marks painted</source>
+            <source>Magneto flange on the disc</source>
+            <extracomment>job/shift_plan.py, ui/teeth_box.py</extracomment>
+            <translation>Magnetzünderflansch auf der Scheibe</translation>
+        </message>
+        <message>
+            <source>Disc on the drive flange</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation>vorgefunden, Marken gemalt</translation>
+            <translation>Scheibe auf dem Antriebsflansch</translation>
         </message>
         <message>
             <source>{slot} of {teeth}</source>
@@ -6132,16 +6147,6 @@
             <source>Off by</source>
             <extracomment>job/shift_plan.py, practice/report.py, ui/plan_box.py</extracomment>
             <translation>Daneben um</translation>
-        </message>
-        <message>
-            <source>Magneto flange on the disc</source>
-            <extracomment>job/shift_plan.py, ui/teeth_box.py</extracomment>
-            <translation>Magnetzünderflansch auf der Scheibe</translation>
-        </message>
-        <message>
-            <source>Disc on the drive flange</source>
-            <extracomment>job/shift_plan.py</extracomment>
-            <translation>Scheibe auf dem Antriebsflansch</translation>
         </message>
         <message>
             <source>Coupling as wanted</source>

@@ -6049,6 +6049,16 @@
             <translation>Las ranuras son las del diente marcado del disco.</translation>
         </message>
         <message>
+            <source>{face}: {each}</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>{face}: {each}</translation>
+        </message>
+        <message>
+            <source>as found, marks painted</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>hallado, marcas pintadas</translation>
+        </message>
+        <message>
             <source>Tooth-shift plan: {magneto}</source>
             <extracomment>job/shift_plan.py</extracomment>
             <translation>Plan del cambio de dientes: {magneto}</translation>
@@ -6084,9 +6094,14 @@
             <translation>en el cigüeñal</translation>
         </message>
         <message>
-            <source>as found, marks painted</source>
+            <source>Magneto flange on the disc</source>
+            <extracomment>job/shift_plan.py, ui/teeth_box.py</extracomment>
+            <translation>Brida de la magneto en el disco</translation>
+        </message>
+        <message>
+            <source>Disc on the drive flange</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation>hallado, marcas pintadas</translation>
+            <translation>Disco en la brida motriz</translation>
         </message>
         <message>
             <source>{slot} of {teeth}</source>
@@ -6132,16 +6147,6 @@
             <source>Off by</source>
             <extracomment>job/shift_plan.py, practice/report.py, ui/plan_box.py</extracomment>
             <translation>Error</translation>
-        </message>
-        <message>
-            <source>Magneto flange on the disc</source>
-            <extracomment>job/shift_plan.py, ui/teeth_box.py</extracomment>
-            <translation>Brida de la magneto en el disco</translation>
-        </message>
-        <message>
-            <source>Disc on the drive flange</source>
-            <extracomment>job/shift_plan.py</extracomment>
-            <translation>Disco en la brida motriz</translation>
         </message>
         <message>
             <source>Coupling as wanted</source>

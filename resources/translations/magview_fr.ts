@@ -6049,6 +6049,16 @@
             <translation>Les encoches sont celles de la dent repérée du disque.</translation>
         </message>
         <message>
+            <source>{face}: {each}</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>{face} : {each}</translation>
+        </message>
+        <message>
+            <source>as found, marks painted</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>tel que trouvé, repères peints</translation>
+        </message>
+        <message>
             <source>Tooth-shift plan: {magneto}</source>
             <extracomment>job/shift_plan.py</extracomment>
             <translation>Plan du décalage de dents : {magneto}</translation>
@@ -6066,7 +6076,7 @@
         <message>
             <source>magneto slot {magneto}, drive slot {drive}</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation>encoche de la magnéto {magneto}, de l'entraînement {drive}</translation>
+            <translation>encoches magnéto {magneto}, entraînement {drive}</translation>
         </message>
         <message>
             <source>One tooth with rotation, so much earlier</source>
@@ -6084,9 +6094,14 @@
             <translation>au vilebrequin</translation>
         </message>
         <message>
-            <source>as found, marks painted</source>
+            <source>Magneto flange on the disc</source>
+            <extracomment>job/shift_plan.py, ui/teeth_box.py</extracomment>
+            <translation>Bride de la magnéto sur le disque</translation>
+        </message>
+        <message>
+            <source>Disc on the drive flange</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation>tel que trouvé, repères peints</translation>
+            <translation>Disque sur la bride d'entraînement</translation>
         </message>
         <message>
             <source>{slot} of {teeth}</source>
@@ -6132,16 +6147,6 @@
             <source>Off by</source>
             <extracomment>job/shift_plan.py, practice/report.py, ui/plan_box.py</extracomment>
             <translation>Écart</translation>
-        </message>
-        <message>
-            <source>Magneto flange on the disc</source>
-            <extracomment>job/shift_plan.py, ui/teeth_box.py</extracomment>
-            <translation>Bride de la magnéto sur le disque</translation>
-        </message>
-        <message>
-            <source>Disc on the drive flange</source>
-            <extracomment>job/shift_plan.py</extracomment>
-            <translation>Disque sur la bride d'entraînement</translation>
         </message>
         <message>
             <source>Coupling as wanted</source>
