@@ -17,7 +17,7 @@ sys.path.insert(0, str(ROOT))
 
 from magview.bench import actions as do  # noqa: E402  (needs the path above)
 from magview.bench.apply import apply, new_bench  # noqa: E402
-from magview.bench.state import BenchState  # noqa: E402
+from magview.bench.state import BenchState, firing_btdc_deg  # noqa: E402
 from magview.bench.sureness import ENGINE_ROLES, INTERNAL_ROLES, read_engine, read_internal  # noqa: E402
 from magview.bench.timing import timing_plan  # noqa: E402
 from magview.job import feeds, judge  # noqa: E402
@@ -144,7 +144,12 @@ def _teeth(job: Job, bench: BenchState) -> tuple[Job, BenchState]:
     job = feeds.tooth_plan(job, bench, "left")
     move = timing_plan(bench, "left", most=1)[0]
     bench = apply(bench, do.MoveTeeth(move.magneto_teeth, move.disc_teeth))
-    job = feeds.synchronising(feeds.tooth_result(job, bench, "left"), bench)
+    job = feeds.tooth_result(job, bench, "left")
+    # And read once more: the lamp lights where physics has it, to half a degree of the disc.
+    fires = round(2.0 * firing_btdc_deg(bench, "left")) / 2.0
+    job = change_in(job, "tooth_shift", result_btdc_deg=fires)
+    bench = apply(bench, do.ReadLamp("left", fires))
+    job = feeds.synchronising(job, bench)
     installation = bench.engaged.installation if bench.engaged else find_installation("seven-radial-left")
     tools = tuple(tool for role in ENGINE_ROLES for tool in (*TOOLS, *instruments(role)) if tool.role == role)
     firsts = tuple({tool.role: tool for tool in reversed(tools)}.values())
@@ -154,7 +159,7 @@ def _teeth(job: Job, bench: BenchState) -> tuple[Job, BenchState]:
 def _closing(job: Job) -> Job:
     job = change_in(
         job, "closing", lock_screws_tight=True, pins_fitted=True, nuts_torqued=True, safety_wired=True,
-        leads_connected=True, switch_lead_connected=True, tools_counted=True,
+        plugs_refitted=True, leads_connected=True, switch_lead_connected=True, tools_counted=True,
     )  # fmt: skip
     job = change_in(
         job, "ground_run", run_rpm=1700.0, drop_left_rpm=60.0, drop_right_rpm=75.0, dead_cut_checked=True

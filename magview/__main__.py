@@ -21,6 +21,10 @@ def _run(entry: str) -> int:
     put_off()
     try:
         from magview import cli
+
+        resume()
+        code: int = getattr(cli, entry)()
+        return code
     except ModuleNotFoundError as error:
         if error.name is None or error.name.startswith("magview"):
             raise
@@ -30,9 +34,6 @@ def _run(entry: str) -> int:
                 "install magview again, with `pip install --force-reinstall` and what it was installed from\n"
             )
         return 2
-    resume()
-    code: int = getattr(cli, entry)()
-    return code
 
 
 if __name__ == "__main__":

@@ -23,7 +23,7 @@ from magview.cli_sheet import add_commands
 from magview.spec.base import SpecError
 from magview.spec.library import shipped_names
 from magview.spec.magneto import Magneto
-from magview.spec.units import parse_angle_deg, parse_length_mm
+from magview.spec.units import parse_angle_deg, parse_btdc_deg, parse_length_mm
 
 PASS, BAD_INPUT = 0, 2
 
@@ -133,10 +133,8 @@ def _parser() -> _Parser:
     shift.add_argument("--magneto-teeth", type=_whole, metavar="N", help="teeth of the disc's magneto face")
     shift.add_argument("--drive-teeth", type=_whole, metavar="N", help="teeth of the disc's drive face")
     shift.add_argument("--rotor-turns-per-crank-turn", type=_ratio, metavar="K", help="a number or a fraction, 9/8")
-    shift.add_argument("--reads", type=_angle, required=True, metavar="BTDC", help="where the lamp says it fires")
-    shift.add_argument(
-        "--wanted", type=_angle, metavar="BTDC", help="where it should; left out: as the engine's file"
-    )
+    shift.add_argument("--reads", type=_btdc, required=True, metavar="BTDC", help="where the lamp says it fires")
+    shift.add_argument("--wanted", type=_btdc, metavar="BTDC", help="where it should; left out: as the engine's file")
     shift.add_argument("--move", type=_whole, default=1, metavar="N", help="which of the moves to print; left out: 1")
     shift.add_argument("--pdf", metavar="OUT", help="write the move as a plan on one page, its steps to be ticked")
     shift.add_argument("--paper", type=str.lower, choices=SIZES, default="a4", help="paper size; left out: a4")
@@ -200,6 +198,7 @@ def _parse_ratio(text: str) -> Fraction:
 
 
 _angle = _argument(parse_angle_deg)
+_btdc = _argument(parse_btdc_deg)
 _length = _argument(parse_length_mm)
 _whole = _argument(_parse_whole)
 _ratio = _argument(_parse_ratio)

@@ -100,19 +100,28 @@ def _print(job: Job, path: Path, paper: str, drift: Drift | None) -> None:
 
 
 def _text(job: Job, drift: Drift | None) -> str:
-    from magview.job import judge
+    from magview.job import judge, standing
+    from magview.job.readings import rows, unjudged_words
     from magview.job.sheet import CAUTIONS, STAGES, stage_of, title_of
+    from magview.spec.language import inside
 
     found = judge.progress(job)
     lines = [job.title or "Magneto job sheet"]
     lines += ["Invented for demonstration."] if job.invented else []
+    lines += standing.dangers(job)
     for number, name in enumerate(STAGES, 1):
         stage = stage_of(job, name)
         reason = f": {stage.reason.splitlines()[0]}" if stage.state == "skipped" else ""
-        lines.append(f"  {number:>2}  {title_of(name):<28} {stage.state}{reason}")
-    lines += [f"  OUT OF LIMITS: {title_of(v.stage)}, {v.field} is {v.value}" for v in found.out]
+        lines.append(f"  {number:>2}  {title_of(name):<28} {standing.state_of(job, name)}{reason}")
+    by = {(row.stage, row.field): row for row in rows(job)}
+    for row in (by[v.stage, v.field] for v in found.out):
+        limits = f" ({row.limits_shown})" if row.limits_shown else ""
+        lines.append(f"  {row.verdict}: {title_of(row.stage)}, {inside(row.label)}: {row.shown}{limits}")
     lines += [f"  MISSING: {sentence}" for sentence in found.missing]
+    lines += [f"  TO BE CLEARED UP: {sentence}" for name in found.doubtful for sentence in standing.doubts(job, name)]
+    lines += [f"  {sentence}" for sentence in (unjudged_words(job),) if sentence]
     signed = {None: "not signed", True: "signed", False: "CHANGED SINCE IT WAS SIGNED"}[found.signature]
-    lines.append(f"  {'Finished' if found.finished else 'Not finished'}; {signed}.")
+    out = f", with {standing.out_words(len(found.out))}" if found.out else ""
+    lines.append(f"  {'Finished' if found.finished else 'Not finished'}; {signed}{out}.")
     lines += [f"  {sentence}" for sentence in (() if drift is None else drift.sentences)]
     return "\n".join([*lines, *CAUTIONS, ""])

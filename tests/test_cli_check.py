@@ -167,8 +167,9 @@ def test_a_look_that_goes_wrong_itself_is_a_finding_and_no_traceback(capsys, mon
     assert found["window"] == (False, "could not be looked at: the floor gave way")
 
 
-def test_an_installation_in_pieces_is_one_sentence():
-    """No numpy: not even the commands can be read; whoever starts it is told what to do."""
+@pytest.mark.parametrize("words", [["readings", "seven-radial", "--backplate-deg", "0", "--screw-deg", "0"], []])
+def test_an_installation_in_pieces_is_one_sentence(words):
+    """No numpy: nothing can be computed; whoever starts it is told what to do."""
     code = (
         "import sys\n"
         "class Wall:\n"
@@ -177,7 +178,7 @@ def test_an_installation_in_pieces_is_one_sentence():
         "            raise ModuleNotFoundError(f'No module named {name!r}', name=name)\n"
         "sys.meta_path.insert(0, Wall())\n"
         "from magview.__main__ import main\n"
-        "sys.argv = ['magview', 'check']\n"
+        f"sys.argv = ['magview', *{words!r}]\n"
         "raise SystemExit(main())\n"
     )
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, timeout=60, check=False)

@@ -38,7 +38,7 @@ def test_out_of_limits_and_unfinished_are_exit_1(capsys, tmp_path):
     path = tmp_path / "x-job.json"
     write_model(path, change_in(demo(), "internal_timing", gap_mm=0.4))
     code, out, _ = run(capsys, "sheet", str(path))
-    assert code == 1 and "OUT OF LIMITS: Internal timing, as left, gap_mm is 0.4" in out
+    assert code == 1 and "OUT OF LIMITS: Internal timing, as left, largest gap: 0.400 mm" in out
     assert "CHANGED SINCE IT WAS SIGNED" in out
     write_model(path, of_magneto(10.0, 0.23, 0.25))
     assert run(capsys, "sheet", str(path))[0] == 1

@@ -45,6 +45,7 @@ from magview.bench.actions import (
 )
 from magview.bench.state import (
     BenchState,
+    By,
     Engaged,
     Mounting,
     Side,
@@ -113,6 +114,21 @@ def apply(state: BenchState, action: Action) -> BenchState:
     SpecError : an angle is not finite or out of all reason, a screw is tight that must be slack, a magneto
         cannot be placed, or there is no engine for an action that needs one.
     """
+    changed = _apply(state, action)
+    hand = _TOUCHES.get(type(action))
+    if hand is None or hand in changed.touched:
+        return changed
+    return replace(changed, touched=changed.touched | {hand})
+
+
+_TOUCHES: dict[type, By] = {
+    TurnBackplate: "setting", TurnScrew: "setting", SetBoth: "setting", TightenLock: "setting",
+    TightenClamps: "setting", WearHeel: "wear", GrowPip: "pip", PullPlug: "lead", SwitchIgnition: "lead",
+    TurnCrank: "crank", TurnRotor: "crank",
+}  # fmt: skip
+
+
+def _apply(state: BenchState, action: Action) -> BenchState:
     match action:
         case PlaceMagneto(item) | PlaceInstallation(item):
             return new_bench(item)
@@ -320,7 +336,9 @@ def _apply_to_engine(state: BenchState, action: EngineAction) -> BenchState:
             return _read_lamp(state, engaged, side, btdc_deg)
         case PaintMarks():
             at = engaged.mounting
-            painted = replace(at, painted_magneto_teeth=-at.magneto_teeth, painted_disc_teeth=-at.disc_teeth)
+            painted = replace(
+                at, painted_magneto_teeth=-at.magneto_teeth, painted_disc_teeth=-at.disc_teeth, painted=True
+            )
             return _with_mounting(state, engaged, engaged.side, painted)
         case WantTiming(side, btdc_deg):
             wanted = _within(
@@ -352,7 +370,9 @@ def _read_lamp(state: BenchState, engaged: Engaged, side: Side, btdc_deg: float)
     )
     was = mounting_of(engaged, side)
     # The paint stays where it is on the metal; only the counting starts anew.
-    found = Mounting(opens + engaged.ratio * reads, was.wanted_btdc_deg, reads, 0, 0, *was.marks_apart)
+    found = Mounting(
+        opens + engaged.ratio * reads, was.wanted_btdc_deg, reads, 0, 0, *was.marks_apart, True, was.painted
+    )
     return _with_mounting(state, engaged, side, found)
 
 

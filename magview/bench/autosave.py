@@ -8,13 +8,14 @@ import math
 import os
 import uuid
 from collections.abc import Callable
+from dataclasses import replace
 from functools import cache
 from pathlib import Path
 from typing import Any, Generic, TypeVar
 
 from pydantic import TypeAdapter, ValidationError
 
-from magview.bench.state import BenchState
+from magview.bench.state import BenchState, By
 from magview.physics.setting import internal_timing
 from magview.spec.base import SpecError
 from magview.spec.files import read_json, write_text
@@ -132,6 +133,7 @@ def _take(path: Path) -> int | None:
 def dump_state(state: BenchState) -> str:
     """The state as text, to the last bit."""
     data: dict[str, Any] = _states().dump_python(state, mode="json")
+    del data["touched"]  # no part of the bench itself; what differs from a new one tells it again
     for trial in data["trials"]:  # JSON knows no infinity: no blade was too thick
         if trial["gap_high_mm"] == math.inf:
             trial["gap_high_mm"] = None
@@ -160,7 +162,17 @@ def load_state(path: Path) -> BenchState:
 
     json.loads(dump_state(state), parse_constant=not_finite)
     internal_timing(state.magneto)
-    return state
+    return replace(state, touched=_seen(state))
+
+
+def _seen(state: BenchState) -> frozenset[By]:
+    """What hands must have set, for it is not as a bench begins."""
+    begun = state.backplate_deg == state.magneto.designed_setting.backplate_deg and state.screw_deg == 0.0
+    hands: dict[By, bool] = {
+        "setting": not begun or state.lock_tight or state.clamps_tight,
+        "lead": state.lead.switch_on or not state.lead.plug_in,
+    }
+    return frozenset(hand for hand, seen in hands.items() if seen)
 
 
 def _completed(data: Any) -> Any:

@@ -18,6 +18,8 @@ from magview.spec.language import tr
 from magview.spec.magneto import Magneto
 
 Side = Literal["left", "right"]
+By = Literal["setting", "wear", "pip", "lead", "crank"]
+"""What hands can lay hold of on a bench."""
 
 TOUCHING_MM = 0.0005
 """Half a micron is no gap to any instrument; contacts just touching must not read "open 0.000"."""
@@ -37,6 +39,10 @@ class Mounting:
     painted_magneto_teeth: int = 0
     """Teeth the flange had been moved since its mark was painted, when the lamp was last read."""
     painted_disc_teeth: int = 0
+    lamp_read: bool = False
+    """Whether `reads_btdc_deg` was entered; a new bench begins with the timing wanted."""
+    painted: bool = False
+    """Whether marks were painted."""
 
     @property
     def marks_apart(self) -> tuple[int, int]:
@@ -99,6 +105,11 @@ class BenchState:
     """What was read of this setting over its hours, in the order it was noted."""
     inspected_at: tuple[tuple[float, float], ...] = ()
     """Backplate and contact screw when each of them was noted [deg]."""
+    touched: frozenset[By] = field(default=frozenset(), compare=False)
+    """What hands have set since the magneto was put here, if only to what it was; the rest is as a bench begins.
+
+    No part of what makes two benches the same: setting anew what is so already is no step.
+    """
 
 
 # ---------------------------------------------------------------------- what a state says
@@ -154,6 +165,22 @@ def firing_btdc_deg(state: BenchState, side: Side, as_found: bool = False) -> fl
     engaged = _engaged(state)
     shift = 0.0 if as_found else shift_deg(engaged, side)
     return (mounting_of(engaged, side).phase_deg + shift - opening_deg(state)) / engaged.ratio
+
+
+_SAME_DEG = 1e-6
+"""A reading goes through the rotor's angle and back; a millionth of a degree is no change of the timing."""
+
+
+def lamp_reading_deg(state: BenchState, side: Side, as_found: bool = False) -> float | None:
+    """What the lamp was read to say [crank deg BTDC], while nothing that it depends on has been changed since.
+
+    None for what was never read, or is no reading any more because contacts or, unless `as_found`, teeth were moved.
+    Raises SpecError without an engine.
+    """
+    mounting = mounting_of(_engaged(state), side)
+    fires = firing_btdc_deg(state, side, as_found)
+    stands = mounting.lamp_read and abs(fires - mounting.reads_btdc_deg) < _SAME_DEG
+    return mounting.reads_btdc_deg if stands else None
 
 
 def gap_now_mm(state: BenchState) -> float:

@@ -97,6 +97,7 @@ class Store:
         """Take an action. Raises SpecError for one that cannot be taken; the state then stands."""
         old, new = self._state, apply(self._state, action)
         if new == old:
+            self._state = new if new.touched != old.touched else old
             return
         self._remember(action, gesture, old, new)
         self._record(action, gesture, old)

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import re
 from typing import Literal
 
 from magview.physics.coupling import Move
-from magview.spec.language import marked, number, tr
+from magview.spec.base import SpecError
+from magview.spec.language import in_english, marked, number, tr
 from magview.spec.magneto import Magneto, Rotation
 
 Viewpoint = Literal["drive end", "breaker end"]
@@ -108,6 +110,44 @@ def short_words(teeth: int) -> str:
     if teeth == 0:
         return "0"
     return tr("{count} with", count=teeth) if teeth > 0 else tr("{count} against", count=-teeth)
+
+
+_TEETH = re.compile(r"([-+−]?)\s*(\d{1,4})(?:[.,]0*)?\s*(.*)")
+
+
+def teeth_of(text: str) -> int:
+    """Teeth as people write them, positive with rotation: "3", "-3", "3 with", "3 teeth against rotation".
+
+    Raises SpecError, in one sentence with examples, for anything else.
+    """
+    match = _TEETH.fullmatch(text.strip())
+    if match is not None:
+        sign, count, word = -1 if match[1] in ("-", "−") else 1, int(match[2]), match[3].casefold()
+        if word in ("", "teeth"):
+            return sign * count
+        way = _ways().get(word)
+        if way is not None and not match[1]:
+            return way * count
+    raise SpecError(
+        tr(
+            "“{text}” is not a whole number of teeth: write one such as 3, -3, {ahead} or {back} (rotation)",
+            text=text.strip()[:40],
+            ahead=short_words(3),
+            back=short_words(-3),
+        )
+    )
+
+
+def _ways() -> dict[str, int]:
+    """What may stand behind a number of teeth: in the window's language as it is shown, and in English."""
+
+    def behind(count: int) -> set[str]:
+        return {words(count).replace(str(abs(count)), "").strip().casefold() for words in (short_words, way_words)}
+
+    ways = {word: sign for sign in (1, -1) for count in (1, 2) for word in behind(sign * count)}
+    with in_english():
+        ways |= {word: sign for sign in (1, -1) for count in (1, 2) for word in behind(sign * count)}
+    return ways | {"with rotation": 1, "against rotation": -1}
 
 
 _SEEN: dict[tuple[Viewpoint, bool], str] = {

@@ -9,16 +9,17 @@ from collections.abc import Iterator
 from typing import Literal
 
 from magview import __version__
-from magview.bench.state import BenchState, Mounting
+from magview.bench.state import BenchState, Mounting, readings
 from magview.bench.sureness import percent_words, value_words
 from magview.bench.words import breaker_end_sense, direction_word
-from magview.job import judge, svg
+from magview.job import judge, standing, svg
 from magview.job.coupling_picture import coupling_svg
 from magview.job.feeds import bench_as
 from magview.job.history import Drift
 from magview.job.parts import InternalTiming, Lobes, Sure, Uncertainty, title_in
-from magview.job.readings import Row, rows, shown
+from magview.job.readings import Row, label_of, rows, unjudged_words
 from magview.job.sheet import CAUTIONS, STAGES, Job, stage_of, title_of
+from magview.job.words import shown
 from magview.spec.base import SpecError
 from magview.spec.frozen import frozen
 from magview.spec.language import inside, marked, number, tr
@@ -32,6 +33,9 @@ STATEMENT = marked(
     "nor for a magneto that differs from the file it was compared with."
 )
 
+_SAME_MM = 0.0005
+"""Gaps are written to a thousandth of a millimetre."""
+
 Side = Literal["as found", "as left"]
 _SIDES: dict[Side, str] = {"as found": marked("As found"), "as left": marked("As left")}
 _BREAKER_END: dict[Side, str] = {
@@ -39,8 +43,6 @@ _BREAKER_END: dict[Side, str] = {
     "as left": marked("Breaker end as left"),
 }
 _COUPLING: dict[Side, str] = {"as found": marked("Coupling as found"), "as left": marked("Coupling as left")}
-STATES = {"open": marked("open"), "done": marked("done"), "skipped": marked("skipped")}
-"""States of a stage, in words."""
 POSITIONS = {"left": marked("left"), "right": marked("right"), "single": marked("single")}
 """Where a magneto sits, in words."""
 
@@ -111,6 +113,7 @@ def _document(job: Job, drift: Drift | None) -> Iterator[Block]:
     if job.invented:
         yield Paragraph(tr("INVENTED FOR DEMONSTRATION: no such aircraft, engine, magneto or person."), "warning")
     yield Paragraph(" ".join((tr("Cautions."), *(f"{i}. {tr(c)}" for i, c in enumerate(CAUTIONS, 1)))), "caution")
+    yield from _dangers(job)
     yield _identities(job)
     yield from _verdict(job)
     found = {name: [row for row in rows(job) if row.stage == name] for name in STAGES}
@@ -122,6 +125,10 @@ def _document(job: Job, drift: Drift | None) -> Iterator[Block]:
     if drift is not None:
         yield from _drift(drift)
     yield from _end(job)
+
+
+def _dangers(job: Job) -> Iterator[Block]:
+    yield from (Paragraph(f"⚠ {sentence}", "warning") for sentence in standing.dangers(job))
 
 
 def _identities(job: Job) -> Table:
@@ -168,6 +175,9 @@ def _verdict(job: Job) -> Iterator[Block]:
     if found.out:
         what = "; ".join(sorted({f"{inside(title_of(v.stage))}: {_label(job, v)}" for v in found.out}))
         yield Paragraph(tr("OUT OF LIMITS OR NOT AS IT MUST BE: {what}.", what=what), "warning")
+    if found.doubtful:
+        where = ", ".join(inside(title_of(n)) for n in found.doubtful)
+        yield Paragraph(tr("TO BE CLEARED UP: see {stages}.", stages=where), "warning")
     if found.open or found.missing:
         words = (
             [tr("open: {stages}", stages=", ".join(inside(title_of(n)) for n in found.open))] if found.open else []
@@ -178,11 +188,13 @@ def _verdict(job: Job) -> Iterator[Block]:
         yield Paragraph(tr("CHANGED SINCE IT WAS SIGNED: the signature does not cover this sheet."), "warning")
     if found.passed:
         yield Paragraph(tr("Finished; as left, all readings that have limits are within them."))
+    not_judged = unjudged_words(job)
+    if not_judged:
+        yield Paragraph(not_judged)
 
 
 def _label(job: Job, verdict: judge.Verdict) -> str:
-    label = next(r.label for r in rows(job) if (r.stage, r.field) == (verdict.stage, verdict.field))
-    return inside(label)
+    return inside(label_of(job, verdict.stage, verdict.field))
 
 
 # ---------------------------------------------------------------------- stages
@@ -190,12 +202,15 @@ def _label(job: Job, verdict: judge.Verdict) -> str:
 
 def _stage(job: Job, place: int, name: str, found: list[Row]) -> Iterator[Block]:
     stage = stage_of(job, name)
-    yield Heading(f"{place}. {title_of(name)}", mark=tr(STATES[stage.state]))
+    yield Heading(f"{place}. {title_of(name)}", mark=standing.state_of(job, name))
+    if name == "switch_lead":
+        yield from _dangers(job)
     if stage.state == "skipped":
         yield Paragraph(tr("Skipped: {reason}", reason=stage.reason))
     plain = [r for r in found if not r.field.startswith(("trials[", "lobes[", "uncertainty.")) and r.field != "text"]
     if plain:
         yield _readings(plain)
+    yield from (Paragraph(tr("TO BE CLEARED UP: {what}", what=d), "warning") for d in standing.doubts(job, name))
     if isinstance(stage, InternalTiming) and stage.trials:
         yield _trials(stage)
     if isinstance(stage, Lobes) and stage.lobes:
@@ -303,17 +318,25 @@ def _sure_cells(sure: Sure, unit: str) -> tuple[str, ...]:
 
 def _figures(job: Job) -> Iterator[Block]:
     try:
-        pictures = [p for side in ("as_found", "internal_timing") if (p := _breaker(job, side)) is not None]
+        drawn = {stage: p for stage in ("as_found", "internal_timing") if (p := _breaker(job, stage)) is not None}
         couplings = _couplings(job)
     except (SpecError, ValueError) as error:
         yield Paragraph(tr("No drawings: {error}", error=error), "small")
         return
-    if pictures:
-        yield Heading(tr("As found and as left: breaker end, contacts just opening"), 3)
-        yield Figures(tuple(pictures))
+    if drawn:
+        yield Heading(tr(_BREAKER_ENDS[tuple(drawn)]), 3)
+        yield Figures(tuple(drawn.values()))
     if couplings:
         yield Heading(tr("As found and as left: coupling, seen from the drive end"), 3)
         yield Figures(tuple(couplings), 0.46)
+
+
+_BREAKER_ENDS = {
+    ("as_found", "internal_timing"): marked("As found and as left: breaker end, contacts just opening"),
+    ("as_found",): marked("As found: breaker end, contacts just opening"),
+    ("internal_timing",): marked("As left: breaker end, contacts just opening"),
+}
+"""Over the drawings, by which there are."""
 
 
 def _breaker(job: Job, stage: str) -> tuple[str, str] | None:
@@ -331,6 +354,9 @@ def _breaker(job: Job, stage: str) -> tuple[str, str] | None:
         told.append(tr("opens {angle} against the E-gap", angle=opens))
     if setting.gap_mm is not None:
         told.append(tr("largest gap {gap}", gap=shown("gap_mm", setting.gap_mm)))
+    drawn_mm = float(readings(state).max_gap_mm[0])
+    if setting.gap_mm is not None and abs(drawn_mm - setting.gap_mm) >= _SAME_MM:
+        told.append(tr("drawn is the gap that plate and screw give, {gap}", gap=shown("gap_mm", drawn_mm)))
     seen = (
         tr("Seen from the breaker end, rotation clockwise.")
         if breaker_end_sense(state.magneto) > 0

@@ -16,8 +16,9 @@ from magview.bench.state import (
     Side,
     circuit_now,
     crank_deg,
-    firing_btdc_deg,
     gap_now_mm,
+    lamp_reading_deg,
+    mounting_of,
     opening_deg,
     readings,
 )
@@ -31,7 +32,7 @@ from magview.physics.instruments import Instrument
 from magview.physics.measurement import Outcome
 from magview.physics.setting import Adjustment
 from magview.spec.base import SpecError
-from magview.spec.language import tr
+from magview.spec.language import marked, tr
 from magview.spec.magneto import Condition, Magneto
 
 
@@ -105,19 +106,27 @@ def stroke(job: Job, state: BenchState) -> Job:
 
 
 def as_found(job: Job, state: BenchState, tools: Sequence[Instrument] = ()) -> Job:
-    """Note the bench's setting and timing as found; with `tools`, as these would read it."""
+    """Note the bench's setting as found, with `tools` as these would read it; the timing where the lamp was read."""
     job = change_in(job, "as_found", **_setting(state, tools))
     if state.engaged is None:
         return job
-    return change_in(job, "as_found", **_firing(state))
+    return change_in(job, "as_found", **_lamp(state))
+
+
+def timing_found(job: Job, state: BenchState) -> Job:
+    """Note the timing alone as found. Raises SpecError without an engine or a lamp reading that stands."""
+    read = _lamp(state)
+    if not read:
+        raise SpecError(tr(_NOT_READ))
+    return change_in(job, "as_found", **read)
 
 
 def contacts(job: Job, state: BenchState) -> Job:
-    """Note wear and pips."""
-    condition = state.magneto.condition
-    return change_in(
-        job, "contacts", pip_height_mm=condition.pip_height_mm, heel_wear_mm=condition.heel_wear_mm
-    )  # fmt: skip
+    """Note wear and pips that were entered. Raises SpecError where none were."""
+    noted = {name: value for name, value in _worn(state).items() if value is not None}
+    if not noted:
+        raise SpecError(tr("neither wear nor a pip has been set on the bench yet"))
+    return change_in(job, "contacts", **noted)
 
 
 def internal_timing(job: Job, state: BenchState, tools: Sequence[Instrument] = ()) -> Job:
@@ -153,9 +162,14 @@ def lobes(job: Job, state: BenchState) -> Job:
 
 
 def marks(job: Job, state: BenchState) -> Job:
-    """Note the coupling's marks as painted and how they stand apart. Raises SpecError without an engine."""
+    """Note the coupling's marks as painted and how they stand apart.
+
+    Raises SpecError without an engine, and where no marks were painted.
+    """
     if state.engaged is None:
         raise SpecError(tr("this magneto is not on an engine: there is no coupling to mark"))
+    if not state.engaged.mounting.painted:
+        raise SpecError(tr("no marks were painted on the bench yet; that is done on its Engine page"))
     magneto, disc = state.engaged.mounting.marks_apart
     return change_in(
         job, "marks", drive_flange_marked=True, disc_marked=True, magneto_flange_marked=True,
@@ -188,12 +202,14 @@ def trials(job: Job, made: Iterable[TrialRecord]) -> Job:
 def tooth_plan(job: Job, state: BenchState, side: Side, move: Move | None = None) -> Job:
     """Note the reading as found, what is wanted, and the planned move: the planner's first unless another is given.
 
-    Raises SpecError without an engine or a plan.
+    Raises SpecError without an engine, a lamp reading that stands, or a plan.
     """
-    reads = firing_btdc_deg(state, side, as_found=True)
+    reads = lamp_reading_deg(state, side, as_found=True)
     chosen = move or next(iter(timing_plan(state, side, most=1)), None)
     if chosen is None or state.engaged is None:
         raise SpecError(tr("with this setting the contacts never open and close, so there is nothing to plan"))
+    if reads is None:
+        raise SpecError(tr(_NOT_READ))
     wanted = state.engaged.left if side == "left" else state.engaged.right
     return change_in(
         job, "tooth_shift", side=side, reads_btdc_deg=_tidy(reads), wanted_btdc_deg=wanted.wanted_btdc_deg,
@@ -203,19 +219,30 @@ def tooth_plan(job: Job, state: BenchState, side: Side, move: Move | None = None
 
 
 def tooth_result(job: Job, state: BenchState, side: Side) -> Job:
-    """Note the teeth moved and where the magneto fires now. Raises SpecError without an engine."""
-    fires = firing_btdc_deg(state, side)
-    assert state.engaged is not None
-    mounting = state.engaged.left if side == "left" else state.engaged.right
+    """Note the teeth moved. Where it fires afterwards is for the lamp to say, not for the bench to reckon.
+
+    Raises SpecError without an engine, and where no tooth was moved.
+    """
+    if state.engaged is None:
+        raise SpecError(tr("this magneto is not on an engine"))
+    mounting = mounting_of(state.engaged, side)
+    if not (mounting.magneto_teeth or mounting.disc_teeth):
+        raise SpecError(tr("no tooth has been moved on the bench since the lamp was read"))
     return change_in(
-        job, "tooth_shift", side=side, moved_magneto_teeth=mounting.magneto_teeth,
-        moved_disc_teeth=mounting.disc_teeth, result_btdc_deg=_known(_tidy(fires)),
-    )  # fmt: skip
+        job,
+        "tooth_shift",
+        side=side,
+        moved_magneto_teeth=mounting.magneto_teeth,
+        moved_disc_teeth=mounting.disc_teeth,
+    )
 
 
 def synchronising(job: Job, state: BenchState) -> Job:
-    """Note where both magnetos fire. Raises SpecError without an engine."""
-    return change_in(job, "synchronising", **_firing(state))
+    """Note where the lamp says that both fire. Raises SpecError without an engine or a reading that stands."""
+    read = _lamp(state)
+    if not read:
+        raise SpecError(tr(_NOT_READ))
+    return change_in(job, "synchronising", **read)
 
 
 # ---------------------------------------------------------------------- how sure
@@ -255,6 +282,16 @@ def uncertainty(job: Job, outcomes: Sequence[Outcome]) -> Job:
     return change_in(job, stage, uncertainty=Uncertainty.model_validate(found))
 
 
+def of_readings(state: BenchState, outcomes: Sequence[Outcome]) -> tuple[Outcome, ...]:
+    """Those of timing to the engine whose magneto's lamp reading stands. Raises SpecError where none does."""
+    read = {side for side in ("left", "right") if f"{side}_btdc_deg" in _lamp(state)}
+    needs = {"left": {"left"}, "right": {"right"}, "difference": {"left", "right"}}
+    kept = tuple(outcome for outcome in outcomes if needs[outcome.quantity.key] <= read)
+    if not kept:
+        raise SpecError(tr(_NOT_READ))
+    return kept
+
+
 # ---------------------------------------------------------------------- the bench again, for the drawings
 
 
@@ -280,15 +317,14 @@ def bench_as(job: Job, stage: str) -> BenchState | None:
 
 
 def _setting(state: BenchState, tools: Sequence[Instrument]) -> dict[str, Any]:
-    found, condition = readings(state), state.magneto.condition
+    found = readings(state)
     values: dict[str, Any] = {
         "backplate_deg": _tidy(state.backplate_deg),
         "screw_deg": _tidy(state.screw_deg),
         "opening_error_deg": _known(found.e_gap_error_deg[0]),
         "mark_offset_mm": _known(found.mark_offset_mm),
         "gap_mm": _known(found.max_gap_mm[0]),
-        "pip_height_mm": condition.pip_height_mm,
-        "heel_wear_mm": condition.heel_wear_mm,
+        **_worn(state),
         "instruments": tr("the bench"),
     }
     if tools:
@@ -300,14 +336,28 @@ def _setting(state: BenchState, tools: Sequence[Instrument]) -> dict[str, Any]:
     return values
 
 
-def _firing(state: BenchState) -> dict[str, float | None]:
-    left = _known(_tidy(firing_btdc_deg(state, "left")))
-    assert state.engaged is not None
-    single = state.engaged.installation.position == "single"
+def _worn(state: BenchState) -> dict[str, float | None]:
+    """Pip and wear: what was entered, or stands in the magneto's file; None for the nought a bench begins with."""
+    condition, touched = state.magneto.condition, state.touched
     return {
-        "left_btdc_deg": left,
-        "right_btdc_deg": None if single else _known(_tidy(firing_btdc_deg(state, "right"))),
+        "pip_height_mm": condition.pip_height_mm if "pip" in touched or condition.pip_height_mm else None,
+        "heel_wear_mm": condition.heel_wear_mm if "wear" in touched or condition.heel_wear_mm else None,
     }
+
+
+_NOT_READ = marked(
+    "no reading of the lamp stands on the bench: enter on its Engine page what the lamp says now, after contacts and "
+    "teeth were last moved"
+)
+
+
+def _lamp(state: BenchState) -> dict[str, float]:
+    """What the lamp was read to say of each magneto and still stands; nothing of one that was not read."""
+    if state.engaged is None:
+        raise SpecError(tr("this magneto is not on an engine"))
+    sides: tuple[Side, ...] = ("left",) if state.engaged.installation.position == "single" else ("left", "right")
+    read = {f"{side}_btdc_deg": lamp_reading_deg(state, side) for side in sides}
+    return {field: _tidy(value) for field, value in read.items() if value is not None}
 
 
 def _known(value: Any) -> float | None:

@@ -6,6 +6,7 @@ from math import atan2, degrees
 
 from magview.job import parts
 from magview.job.sheet import STAGES, Job, change_in, signature_holds, stage_of, title_of
+from magview.physics.coupling import finest_shift_deg, rotor_shift_deg
 from magview.physics.engine import disc_zero_error_deg
 from magview.spec.base import SpecError
 from magview.spec.frozen import frozen
@@ -42,6 +43,8 @@ class Progress:
     """Readings of the work as left that are out of limits, or checks that failed."""
     missing: tuple[str, ...]
     """What stages marked as done still lack, one sentence each."""
+    doubtful: tuple[str, ...]
+    """Stages done whose own entries do not go together."""
     signature: bool | None
     """Whether the signature holds; None without one."""
 
@@ -52,8 +55,8 @@ class Progress:
 
     @property
     def passed(self) -> bool:
-        """Finished, and as left within all limits given."""
-        return self.finished and not self.out
+        """Finished, as left within all limits given, and nothing on it contradicts itself."""
+        return self.finished and not self.out and not self.doubtful
 
 
 def progress(job: Job) -> Progress:
@@ -63,6 +66,7 @@ def progress(job: Job) -> Progress:
         open=tuple(name for name in STAGES if stage_of(job, name).state == "open"),
         out=tuple(v for v in verdicts(job) if v.as_left and not v.ok and stage_of(job, v.stage).state != "skipped"),
         missing=tuple(f"{title_of(name)}: {', '.join(lacks)}" for name in done if (lacks := missing(job, name))),
+        doubtful=tuple(name for name in done if doubtful(job, name)),
         signature=signature_holds(job),
     )
 
@@ -91,10 +95,29 @@ def finish(job: Job, name: str) -> Job:
 
 
 def missing(job: Job, name: str) -> tuple[str, ...]:
-    """What a stage still lacks to be done, in the words of its fields."""
+    """What a stage still lacks to be done, in the words of its fields.
+
+    What earlier programs did not ask for is not missing from a sheet that was signed without it and stands as signed.
+    """
+    stage = stage_of(job, name)
+    later = tuple(f for f in _ASKED_LATER.get(name, ()) if getattr(stage, f) is None)
+    if later and stage.state == "done" and signature_holds(job):
+        return tuple(words for words in _missing(job, name) if words not in {_words(stage, f) for f in later})
+    return _missing(job, name)
+
+
+_ASKED_LATER = {
+    "as_found": ("left_btdc_deg", "right_btdc_deg"),
+    "closing": ("plugs_refitted",),
+    "ground_run": ("dead_cut_checked",),
+}
+"""Fields that sheets of earlier programs were finished without."""
+
+
+def _missing(job: Job, name: str) -> tuple[str, ...]:
     stage = stage_of(job, name)
     if isinstance(stage, parts.Cautions | parts.Closing):
-        return tuple(_words(stage, f) for f in type(stage).model_fields if getattr(stage, f) is False)
+        return tuple(_words(stage, f) for f in checks(stage) if not getattr(stage, f))
     if isinstance(stage, parts.SwitchLead):
         return tuple(
             tr("meter or lamp, switch off") if way == "off" else tr("meter or lamp, switch on")
@@ -120,7 +143,9 @@ def _needed(job: Job, name: str) -> tuple[str, ...]:
         case "dead_centre":
             return ("first_stop_deg", "second_stop_deg", "stroke")
         case "as_found" | "internal_timing":
-            return ("mark_offset_mm", "gap_mm")
+            on_engine = name == "as_found" and job.installation is not None
+            own = "right" if job.magneto.position == "right" else "left"
+            return ("mark_offset_mm", "gap_mm", *((f"{own}_btdc_deg",) if on_engine else ()))
         case "contacts":
             return ("clean", "aligned")
         case "tooth_shift":
@@ -128,7 +153,7 @@ def _needed(job: Job, name: str) -> tuple[str, ...]:
         case "synchronising":
             return tuple(f"{s}_btdc_deg" for s in sides(job))
         case "ground_run":
-            return tuple(f"drop_{s}_rpm" for s in sides(job))
+            return (*(f"drop_{s}_rpm" for s in sides(job)), "dead_cut_checked")
     return ()
 
 
@@ -198,6 +223,32 @@ def verdicts(job: Job) -> tuple[Verdict, ...]:
     return tuple(found)
 
 
+_LIMITED = {
+    "as_found": ("mark_offset_mm", "gap_mm", "left_btdc_deg", "right_btdc_deg"),
+    "internal_timing": ("mark_offset_mm", "gap_mm"),
+    "tooth_shift": ("reads_btdc_deg", "result_btdc_deg"),
+    "synchronising": ("left_btdc_deg", "right_btdc_deg", "difference_deg"),
+    "ground_run": ("drop_left_rpm", "drop_right_rpm", "drop_difference_rpm"),
+}
+"""Readings that have a limit wherever somebody gave one."""
+
+
+def unjudged(job: Job) -> tuple[tuple[str, str], ...]:
+    """Readings taken that a limit would judge, where none was given: stage and field."""
+    judged = {(v.stage, v.field) for v in verdicts(job)}
+    derived = {
+        "difference_deg": timing_difference_deg(job),
+        "drop_difference_rpm": drop_difference_rpm(job),
+    }
+    return tuple(
+        (name, field)
+        for name, fields in _LIMITED.items()
+        for field in fields
+        if (name, field) not in judged
+        and (derived[field] if field in derived else getattr(stage_of(job, name), field)) is not None
+    )
+
+
 def _between(
     stage: str, field: str, value: float | None, low: float | None, high: float | None, as_left: bool = True
 ) -> list[Verdict]:
@@ -219,8 +270,12 @@ def _checks(job: Job, name: str) -> list[Verdict]:
     stage = stage_of(job, name)
     if stage.state == "open":  # not yet confirmed is not failed
         return []
-    flags = [f for f, info in type(stage).model_fields.items() if info.annotation is bool]
-    return [v for f in flags for v in _yes(name, f, getattr(stage, f), True)]
+    return [v for f in checks(stage) for v in _yes(name, f, getattr(stage, f), True)]
+
+
+def checks(stage: parts.Stage) -> tuple[str, ...]:
+    """The fields of a stage that are to be confirmed by a tick."""
+    return tuple(f for f, info in type(stage).model_fields.items() if parts.is_check(info))
 
 
 def _lead(job: Job) -> list[Verdict]:
@@ -245,13 +300,12 @@ def _setting(job: Job, name: str, as_left: bool) -> list[Verdict]:
 
 
 def _engine(job: Job, name: str, as_left: bool) -> list[Verdict]:
-    stage, limits = getattr(job, name), job.limits
+    stage = getattr(job, name)
     return [
         verdict
         for side in ("left", "right")
         for verdict in _between(
-            name, f"{side}_btdc_deg", getattr(stage, f"{side}_btdc_deg"),
-            *_about(getattr(limits, f"{side}_btdc_deg"), limits.timing_tolerance_deg), as_left,
+            name, f"{side}_btdc_deg", getattr(stage, f"{side}_btdc_deg"), *_firing(job, side), as_left,
         )
     ]  # fmt: skip
 
@@ -283,9 +337,50 @@ def firing_limits_deg(job: Job, side: str) -> tuple[float, float] | None:
     return None if low is None or high is None else (low, high)
 
 
+def _firing(job: Job, side: str) -> tuple[float | None, float | None]:
+    return firing_limits_deg(job, side) or (None, None)
+
+
+def wanted_outside(job: Job) -> bool:
+    """Whether the tooth shift aims outside the sheet's limits."""
+    wanted, limits = job.tooth_shift.wanted_btdc_deg, firing_limits_deg(job, job.tooth_shift.side)
+    return wanted is not None and limits is not None and not limits[0] - _HAIR <= wanted <= limits[1] + _HAIR
+
+
+@frozen
+class TeethMoved:
+    """What the teeth moved should have done, and what the lamp says they did [crank deg BTDC]."""
+
+    expected_btdc_deg: float
+    fires_btdc_deg: float
+
+
+def teeth_contradict(job: Job) -> TeethMoved | None:
+    """Teeth moved that do not account for the readings before and after; None where they do, or it is not known.
+
+    What a reading may be off by is the timing's tolerance; the teeth themselves, by one step of the coupling.
+    """
+    shift, installation = job.tooth_shift, job.installation
+    before, after = shift.reads_btdc_deg, shift.result_btdc_deg
+    i, j = shift.moved_magneto_teeth, shift.moved_disc_teeth
+    if installation is None or before is None or after is None or i is None or j is None:
+        return None
+    teeth, ratio = installation.coupling, installation.rotor_turns_per_crank_turn
+    expected = before + rotor_shift_deg(teeth.magneto_teeth, teeth.drive_teeth, i, j) / ratio
+    step = finest_shift_deg(teeth.magneto_teeth, teeth.drive_teeth) / ratio
+    off = abs(after - expected) - (job.limits.timing_tolerance_deg or 0.0) - step
+    return TeethMoved(expected, after) if off > _HAIR else None
+
+
+def doubtful(job: Job, name: str) -> bool:
+    """Whether a stage's own entries do not go together."""
+    return name == "tooth_shift" and (wanted_outside(job) or teeth_contradict(job) is not None)
+
+
 def _teeth(job: Job) -> list[Verdict]:
+    # By the limits, and not by what somebody wanted: that may be a slip of the pen.
     shift = job.tooth_shift
-    within = _about(shift.wanted_btdc_deg, job.limits.timing_tolerance_deg)
+    within = _firing(job, shift.side)
     found = _between("tooth_shift", "reads_btdc_deg", shift.reads_btdc_deg, *within, as_left=False)
     return found + _between("tooth_shift", "result_btdc_deg", shift.result_btdc_deg, *within)
 

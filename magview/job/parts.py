@@ -39,6 +39,18 @@ Teeth = Annotated[int, Field(ge=-400, le=400)]
 State = Literal["open", "done", "skipped"]
 
 
+class _ToBeConfirmed:
+    """Marks a check: confirmed, denied, or – None – not answered yet."""
+
+
+Check = Annotated[bool | None, _ToBeConfirmed()]
+
+
+def is_check(info: FieldInfo) -> bool:
+    """Whether a field is a check, to be confirmed by a tick."""
+    return any(isinstance(extra, _ToBeConfirmed) for extra in info.metadata)
+
+
 def _f(title: str, default: Any = None) -> Any:
     return Field(default=default, title=title)
 
@@ -172,12 +184,12 @@ class Stage(Model):
 class Cautions(Stage):
     """Cautions read and the aircraft made safe. Each is to be confirmed."""
 
-    propeller_treated_as_live: bool = _f(marked("Propeller treated as live; its arc kept clear"), False)
-    switch_off: bool = _f(marked("Ignition switch off, key out"), False)
-    lead_grounded: bool = _f(marked("Switch lead grounded, to be proved at the next stage"), False)
-    plugs_out: bool = _f(marked("Plugs out: at least one from every cylinder"), False)
-    wheels_chocked: bool = _f(marked("Wheels chocked"), False)
-    manual_at_hand: bool = _f(marked("The maker's current manual and local rules at hand"), False)
+    propeller_treated_as_live: Check = _f(marked("Propeller treated as live; its arc kept clear"))
+    switch_off: Check = _f(marked("Ignition switch off, key out"))
+    lead_grounded: Check = _f(marked("Switch lead grounded, to be proved at the next stage"))
+    plugs_out: Check = _f(marked("Plugs out: at least one from every cylinder"))
+    wheels_chocked: Check = _f(marked("Wheels chocked"))
+    manual_at_hand: Check = _f(marked("The maker's current manual and local rules at hand"))
     manual: Line = _f(marked("Manual and revision"), "")
 
 
@@ -259,7 +271,7 @@ class InternalTiming(Setting):
     planned_backplate_deg: Deg | None = _f(marked("Backplate planned"))
     planned_screw_deg: Deg | None = _f(marked("Contact screw planned"))
     planned_gap_mm: Size | None = _f(marked("Gap planned"))
-    read_after_tightening: bool = _f(marked("Read again after tightening"), False)
+    read_after_tightening: Check = _f(marked("Read again after tightening"))
     uncertainty: Uncertainty = Field(default_factory=Uncertainty.model_construct, title=marked("Uncertainty"))
 
 
@@ -280,10 +292,10 @@ class Lobes(Stage):
 class Marks(Stage):
     """Marks before the magneto or its coupling is taken apart."""
 
-    drive_flange_marked: bool = _f(marked("Drive flange marked"), False)
-    disc_marked: bool = _f(marked("Disc marked"), False)
-    magneto_flange_marked: bool = _f(marked("Magneto flange marked"), False)
-    engine_marked: bool = _f(marked("Magneto marked on the engine's pad"), False)
+    drive_flange_marked: Check = _f(marked("Drive flange marked"))
+    disc_marked: Check = _f(marked("Disc marked"))
+    magneto_flange_marked: Check = _f(marked("Magneto flange marked"))
+    engine_marked: Check = _f(marked("Magneto marked on the engine's pad"))
     magneto_from_disc_teeth: Teeth | None = _f(marked("Magneto flange's mark from the disc's, with rotation"))
     disc_from_drive_teeth: Teeth | None = _f(marked("Disc's mark from the drive flange's, with rotation"))
 
@@ -313,13 +325,14 @@ class Synchronising(Stage):
 class Closing(Stage):
     """Closing checks. Each is to be confirmed."""
 
-    lock_screws_tight: bool = _f(marked("Lock screw and clamp screws tight"), False)
-    pins_fitted: bool = _f(marked("Coupling pins and split pins fitted"), False)
-    nuts_torqued: bool = _f(marked("Nuts torqued as the manual says"), False)
-    safety_wired: bool = _f(marked("Safety wire fitted"), False)
-    leads_connected: bool = _f(marked("Plug leads connected, each to its cylinder"), False)
-    switch_lead_connected: bool = _f(marked("Switch lead connected and proved again"), False)
-    tools_counted: bool = _f(marked("Tools, timing pins and stop counted back"), False)
+    lock_screws_tight: Check = _f(marked("Lock screw and clamp screws tight"))
+    pins_fitted: Check = _f(marked("Coupling pins and split pins fitted"))
+    nuts_torqued: Check = _f(marked("Nuts torqued as the manual says"))
+    safety_wired: Check = _f(marked("Safety wire fitted"))
+    plugs_refitted: Check = _f(marked("Spark plugs refitted and torqued as the manual says"))
+    leads_connected: Check = _f(marked("Plug leads connected, each to its cylinder"))
+    switch_lead_connected: Check = _f(marked("Switch lead connected and proved again"))
+    tools_counted: Check = _f(marked("Tools, timing pins and stop counted back"))
 
 
 class GroundRun(Stage):

@@ -10,30 +10,21 @@ from dataclasses import asdict
 from typing import Any, Literal
 
 from magview import __version__
-from magview.bench.sureness import percent_words
-from magview.bench.verdict import mark_words
-from magview.bench.words import teeth_words, way_words
-from magview.job import judge
-from magview.job.parts import Stage, Sure, Uncertainty, title_in
+from magview.job import judge, standing
+from magview.job.parts import Stage, Sure, Uncertainty, is_check, title_in
 from magview.job.sheet import STAGES, Job, stage_of, title_of
+from magview.job.words import UNITS, digits_for, limits_words, shown, unit_of
 from magview.spec.base import Model
 from magview.spec.frozen import frozen
-from magview.spec.language import in_english, inside, marked, number, tr
+from magview.spec.language import in_english, inside, marked, tr
 from magview.spec.magneto import Rotation
-from magview.spec.units import (
-    DEG_DIGITS,
-    INCH_DIGITS,
-    MM_DIGITS,
-    digits_beside,
-    format_angle,
-    format_length,
-    length_digits,
-)
 
 _OF_THE_STAGE = frozenset(Stage.model_fields)
-_UNITS = {"_mm": "mm", "_deg": "deg", "_rpm": "rpm", "_h": "h", "_teeth": "teeth", "_n": "N"}
 
-Judged = Literal["", "in limits", "OUT OF LIMITS", "found out of limits", "as it must be", "NOT AS IT MUST BE"]
+Judged = Literal[
+    "", "no limit given, not judged", "in limits", "OUT OF LIMITS", "found out of limits", "as it must be",
+    "NOT AS IT MUST BE",
+]  # fmt: skip
 
 
 @frozen
@@ -43,7 +34,8 @@ class Row:
     stage: str
     field: str
     label: str
-    value: float | int | bool | str
+    value: float | int | bool | str | None
+    """None of a check that nobody has answered: its box is shown, and empty."""
     unit: str
     low: float | None
     high: float | None
@@ -54,11 +46,15 @@ class Row:
 
 def rows(job: Job) -> list[Row]:
     """Every reading that was taken, and what follows from readings, in the sheet's order."""
-    judged = {(v.stage, v.field): v for v in judge.verdicts(job)}
+    judged: _Judged = {(v.stage, v.field): v for v in judge.verdicts(job)}
+    judged |= dict.fromkeys(judge.unjudged(job), "no limit")
     return [row for name in STAGES for row in _of_stage(job, name, judged)]
 
 
-def _of_stage(job: Job, name: str, judged: dict[tuple[str, str], judge.Verdict]) -> Iterator[Row]:
+_Judged = dict[tuple[str, str], judge.Verdict | Literal["no limit"]]
+
+
+def _of_stage(job: Job, name: str, judged: _Judged) -> Iterator[Row]:
     stage, rotation = stage_of(job, name), rotation_of(job)
     for field, label, value in _walk(stage, ""):
         yield _row(name, field, label, value, judged.get((name, field)), rotation)
@@ -70,6 +66,21 @@ def _of_stage(job: Job, name: str, judged: dict[tuple[str, str], judge.Verdict])
 def rotation_of(job: Job) -> Rotation | None:
     """Which way the magneto turns, seen from the drive end; None where the sheet does not say which magneto it is."""
     return None if job.described is None else job.described.rotation
+
+
+def label_of(job: Job, stage: str, field: str) -> str:
+    """What a reading that was taken is called."""
+    return next(row.label for row in rows(job) if (row.stage, row.field) == (stage, field))
+
+
+def unjudged_words(job: Job) -> str:
+    """Which readings of the work as left no limit was given for, in a sentence; nothing where there are none."""
+    named: dict[str, list[str]] = {}
+    for stage, field in judge.unjudged(job):
+        if stage != "as_found" and field != "reads_btdc_deg":
+            named.setdefault(stage, []).append(inside(label_of(job, stage, field)))
+    what = "; ".join(f"{inside(title_of(stage))}: {', '.join(fields)}" for stage, fields in named.items())
+    return tr("Not judged, for no limit was given: {what}.", what=what) if what else ""
 
 
 def _derived(job: Job, name: str) -> tuple[tuple[str, str, float | None], ...]:
@@ -102,12 +113,12 @@ def _walk(model: Model, where: str) -> Iterator[tuple[str, str, Any]]:
                         else tr("Lobe {number}: {reading}", number=i + 1, reading=inside(name))
                     )
                     yield inner, label, found
-        elif value is not None and value != "":
+        elif (value is not None or is_check(info)) and value != "":
             yield f"{where}{field}", label, value
 
 
 def _sure(place: str, label: str, sure: Sure) -> Iterator[tuple[str, str, Any]]:
-    unit = next(u for u in _UNITS if place.endswith(u))
+    unit = next(u for u in UNITS if place.endswith(u))
     yield f"{place}.value{unit}", tr("{label}: best estimate", label=label), sure.value
     words = tr("{label}: expanded uncertainty", label=label)
     yield f"{place}.expanded_uncertainty{unit}", words, sure.expanded_uncertainty
@@ -117,13 +128,20 @@ def _sure(place: str, label: str, sure: Sure) -> Iterator[tuple[str, str, Any]]:
 
 
 def _row(
-    stage: str, field: str, label: str, value: Any, verdict: judge.Verdict | None, rotation: Rotation | None
+    stage: str,
+    field: str,
+    label: str,
+    value: Any,
+    found: judge.Verdict | Literal["no limit"] | None,
+    rotation: Rotation | None,
 ) -> Row:
+    verdict = found if isinstance(found, judge.Verdict) else None
     low, high = (None, None) if verdict is None else (verdict.low, verdict.high)
-    digits = _digits(value, low, high)
+    words: Judged = marked("no limit given, not judged") if found == "no limit" else judged_words(verdict)
+    digits = digits_for(value, low, high)
     return Row(
-        stage, field, label, value, unit_of(field), low, high, judged_words(verdict),
-        shown(field, value, digits, rotation), limits_words(field, low, high, digits),
+        stage, field, label, value, unit_of(field), low, high, words, shown(field, value, digits, rotation),
+        limits_words(field, low, high, digits),
     )  # fmt: skip
 
 
@@ -136,118 +154,6 @@ def judged_words(verdict: judge.Verdict | None) -> Judged:
     if verdict.ok:
         return marked("in limits")
     return marked("OUT OF LIMITS") if verdict.as_left else marked("found out of limits")
-
-
-# ---------------------------------------------------------------------- words
-
-
-def unit_of(field: str) -> str:
-    """The unit that a field's name ends in."""
-    return next((unit for suffix, unit in _UNITS.items() if field.endswith(suffix)), "")
-
-
-_CHOICES = {
-    "intake": marked("intake"),
-    "compression": marked("compression"),
-    "power": marked("power"),
-    "exhaust": marked("exhaust"),
-    "left": marked("left"),
-    "right": marked("right"),
-}
-"""Readings that are one of a few words."""
-
-
-@frozen
-class Digits:
-    """Those after the decimal sign that a reading and its limits are written with."""
-
-    mm: int = MM_DIGITS
-    inch: int = INCH_DIGITS
-    deg: int = DEG_DIGITS
-
-
-_USUAL = Digits()
-
-
-def _digits(value: Any, low: float | None, high: float | None) -> Digits:
-    """As many as tell a reading from the limit it is beyond."""
-    if isinstance(value, bool | str) or (low is None and high is None):
-        return _USUAL
-    return Digits(
-        length_digits(value, low, high, False),
-        length_digits(value, low, high, True),
-        digits_beside(value, low, high, DEG_DIGITS),
-    )
-
-
-_SIGNED = ("backplate_deg", "screw_deg", "error_deg", "difference_deg")
-
-
-def shown(field: str, value: Any, digits: Digits = _USUAL, rotation: Rotation | None = None) -> str:
-    """A reading for people: both length units, words for signs; teeth also as seen, where the rotation is known."""
-    if isinstance(value, bool):
-        return tr("yes") if value else tr("no")
-    if isinstance(value, str):
-        return tr(_CHOICES[value]) if field in ("stroke", "side") else value
-    unit = unit_of(field)
-    if unit == "mm":
-        return (
-            _length(value, digits) if "mark_offset" not in field else mark_words(_length(abs(value), digits), value)
-        )
-    if unit == "deg":
-        if "btdc" in field and "." not in field:
-            angle = format_angle(abs(value), digits=digits.deg)
-            return (
-                tr("{angle} before top dead centre", angle=angle)
-                if value >= 0
-                else tr("{angle} after top dead centre", angle=angle)
-            )
-        if field.endswith(("error_deg", "error_deg.value_deg")):
-            return _early_or_late(value, digits)
-        return format_angle(value, field.endswith(_SIGNED), digits.deg)
-    if unit == "teeth":
-        if value == 0 and "_from_" in field:
-            return tr("in line")
-        return way_words(value) if rotation is None else teeth_words(value, rotation, "drive end")
-    if field.endswith("probability_in_limits"):
-        return percent_words(value)
-    if field.endswith("coverage_factor"):
-        return f"k = {number(value, 2)}"
-    return f"{number(value)} {unit}".strip()
-
-
-def limits_words(field: str, low: float | None, high: float | None, digits: Digits = _USUAL) -> str:
-    """Limits in the words of their reading; nothing where there are none."""
-    if low is None and high is None:
-        return ""
-    if low is None or high is None:
-        return (
-            tr("at most {limit}", limit=_plain(field, high, digits))
-            if low is None
-            else tr("at least {limit}", limit=_plain(field, low, digits))
-        )
-    if low == -high:
-        return tr("within ±{limit}", limit=_plain(field, high, digits))
-    return tr("{low} to {high}", low=_plain(field, low, digits), high=_plain(field, high, digits))
-
-
-def _plain(field: str, value: float | None, digits: Digits) -> str:
-    assert value is not None
-    unit = unit_of(field)
-    if unit == "mm":
-        return _length(value, digits)
-    return format_angle(value, digits=digits.deg) if unit == "deg" else f"{number(value)} {unit}".strip()
-
-
-def _length(mm: float, digits: Digits) -> str:
-    return f"{format_length(mm, False, digits.mm)} = {format_length(mm, True, digits.inch)}"
-
-
-def _early_or_late(degrees: float, digits: Digits) -> str:
-    text = format_angle(abs(degrees), digits=digits.deg)
-    if text == format_angle(0.0, digits=digits.deg):
-        return text
-    return tr("{angle} late", angle=text) if degrees > 0 else tr("{angle} early", angle=text)
 
 
 # ---------------------------------------------------------------------- files
@@ -311,8 +217,10 @@ def _as_plain(job: Job) -> dict[str, Any]:
         "readings": [
             {k: v for k, v in asdict(row).items() if k not in ("shown", "limits_shown")} for row in rows(job)
         ],
+        "dangers": list(standing.dangers(job)),
         "open": list(found.open),
         "missing": list(found.missing),
+        "doubtful": list(found.doubtful),
         "signature_holds": found.signature,
         "finished": found.finished,
         "passed": found.passed,

@@ -26,7 +26,7 @@ h2 .state { float: right; font-weight: normal; }
 h3 { font-size: 10pt; margin: 0.8em 0 0.3em; break-after: avoid; }
 table { width: 100%%; border-collapse: collapse; margin: 0.3em 0; }
 thead { display: table-header-group; }
-tr, figure, .signature, .caution, .warning { break-inside: avoid; }
+table, tr, figure, .signature, .caution, .warning { break-inside: avoid; }
 th, td { text-align: left; vertical-align: top; padding: 0.15em 0.5em 0.15em 0.2em; border-bottom: 0.4pt solid #888;
   overflow-wrap: anywhere; }
 th { border-bottom: 1pt solid #000; }

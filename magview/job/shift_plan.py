@@ -15,8 +15,8 @@ from magview.bench.tooth_steps import steps_between, tooth_degrees
 from magview.bench.words import direction_word, teeth_words, turned_words, way_words
 from magview.job.coupling_picture import coupling_svg
 from magview.job.document import POSITIONS, Block, Figures, Heading, Paragraph, SignatureLines, Table, how_drawn
-from magview.job.readings import shown
 from magview.job.sheet import CAUTIONS
+from magview.job.words import shown
 from magview.physics.coupling import Move, crank_advance_deg, mesh, outside_tolerance, rotor_shift_deg, speed_mismatch
 from magview.spec.base import SpecError
 from magview.spec.engine import Installation

@@ -15,8 +15,9 @@ from magview.bench.breaker_end import PARENTS as BREAKER_PARENTS
 from magview.bench.breaker_end import breaker_end, pose
 from magview.bench.curves import round_levels
 from magview.bench.labels import arrange
-from magview.bench.shapes import Array, Point, Shape, hatching, rotate
+from magview.bench.shapes import Array, Point, Shape, hatching, polar, rotate
 from magview.bench.state import BenchState
+from magview.bench.words import breaker_end_sense
 from magview.spec.frozen import frozen
 from magview.spec.language import number, tr
 
@@ -61,16 +62,27 @@ def breaker_svg(state: BenchState, title: str, width: int = 372, names: bool = T
     places = Places(BREAKER_PARENTS, drawing.origins, now.turns_deg)
     margin = 77.0 if names else 4.0
     side = width - 2 * margin
-    height = side + 8.0
-    frame = Frame(side / (2 * drawing.extent_mm), width / 2, height / 2)
+    head = 12.0 if names else 0.0  # a line over the drawing, for the words of its two ticks
+    height = head + side + 8.0
+    frame = Frame(side / (2 * drawing.extent_mm), width / 2, head + side / 2 + 4.0)
     body = pieces(drawing.shapes, places, frame)
     if names:
         tips = {
             name: tuple(frame.of(places.put(group, np.array([point])))[0].tolist())
             for name, (group, point) in drawing.anchors.items()
         }
-        body += _names(tips, margin, width - margin, height)
+        body += _names(tips, margin, width - margin, height) + _ticks(state, frame, drawing.extent_mm)
     return svg(width, height, title, body)
+
+
+def _ticks(state: BenchState, frame: Frame, extent_mm: float) -> str:
+    """Words at the ticks over the drawing, each leaning away from the other."""
+    sense, radius = breaker_end_sense(state.magneto), 1.49 * extent_mm / 1.56
+    text = ""
+    for bearing, word, away in ((0.0, tr("neutral"), -sense), (sense * state.magneto.e_gap_deg, tr("E-gap"), sense)):
+        x, y = frame.of(np.array([polar(radius, float(bearing))]))[0].tolist()
+        text += words(x + 2.0 * away, y - 2.0, word, "start" if away > 0 else "end")
+    return text
 
 
 # ---------------------------------------------------------------------- pieces

@@ -84,6 +84,30 @@ def parse_angle_deg(text: str) -> float:
     return _parse(text, _ANGLE, "deg")
 
 
+def parse_btdc_deg(text: str) -> float:
+    """Read a crank angle before top dead centre [deg]: "22", "22° BTDC"; "3 ATDC" is −3.
+
+    Raises ValueError with one sentence.
+    """
+    bare = text.strip()
+    for words, sign in _sides_of_tdc():
+        if bare.casefold().endswith(words.casefold()):
+            angle = parse_angle_deg(bare[: len(bare) - len(words)])
+            if angle < 0.0 or bare.startswith(("-", "−")):
+                break
+            return sign * angle + 0.0
+    else:
+        return parse_angle_deg(text)
+    raise SpecError(
+        tr("“{text}” has a minus and a side of top dead centre: write one or the other", text=text.strip()[:40])
+    )
+
+
+def _sides_of_tdc() -> tuple[tuple[str, float], ...]:
+    """How either side of top dead centre is written, in the window's language and as the trade does in English."""
+    return ((tr("BTDC"), 1.0), (tr("ATDC"), -1.0), ("BTDC", 1.0), ("ATDC", -1.0))
+
+
 def parse_number(text: str, unit: str = "") -> float:
     """Read a bare number, or one with this unit. Raises ValueError with one sentence."""
     match = _QUANTITY.fullmatch(text)

@@ -11,7 +11,7 @@ from PySide6.QtGui import QGuiApplication, QValidator, QWheelEvent
 from PySide6.QtWidgets import QAbstractSpinBox, QComboBox, QDoubleSpinBox, QWidget
 
 from magview.spec.language import number, tr
-from magview.spec.units import MM_PER_INCH, parse_angle_deg, parse_length_mm, parse_number
+from magview.spec.units import MM_PER_INCH, parse_angle_deg, parse_btdc_deg, parse_length_mm, parse_number
 
 
 class QuietCombo(QComboBox):
@@ -31,6 +31,9 @@ class QuantitySpin(QDoubleSpinBox):
     entered = Signal(float)
     """A value the user gave, in degrees or millimetres; not emitted by `show_value`."""
 
+    confirmed = Signal(float)
+    """The value that was there already, typed by the user all the same; `entered` does not tell of it."""
+
     said = Signal(str)
     """One sentence about an entry that could not be taken as it was."""
 
@@ -44,6 +47,9 @@ class QuantitySpin(QDoubleSpinBox):
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setCorrectionMode(QAbstractSpinBox.CorrectionMode.CorrectToPreviousValue)
         self.valueChanged.connect(self._changed)
+        self._typed = False
+        self.lineEdit().textEdited.connect(self._begun)
+        self.editingFinished.connect(self._finished)
 
     @property
     def exact(self) -> float:
@@ -65,8 +71,16 @@ class QuantitySpin(QDoubleSpinBox):
         self.setValue(value)
         self.blockSignals(blocked)
 
+    def _begun(self) -> None:
+        self._typed = True
+
+    def _finished(self) -> None:
+        typed, self._typed = self._typed, False
+        if typed:
+            self.confirmed.emit(self._exact)
+
     def _changed(self, value: float) -> None:
-        self._exact = value
+        self._exact, self._typed = value, False
         self.entered.emit(value)
 
     def stepBy(self, steps: int) -> None:
@@ -89,6 +103,7 @@ class QuantitySpin(QDoubleSpinBox):
         try:
             value = self._parse(text)
         except ValueError as error:
+            self._typed = False
             self.said.emit(str(error))
             return self.textFromValue(self._exact)
         low, high = self.textFromValue(self.minimum()), self.textFromValue(self.maximum())
@@ -159,6 +174,14 @@ class AngleSpin(QuantitySpin):
     def textFromValue(self, value: float) -> str:
         """To a hundredth of a degree, with the sign."""
         return f"{number(round(value, 2) + 0.0, '+.2f')}°"
+
+
+class BtdcSpin(AngleSpin):
+    """Crank degrees before top dead centre: "22 BTDC" is 22, and "3 ATDC" is −3."""
+
+    def __init__(self, step: float, low: float, high: float, parent: QWidget | None = None) -> None:
+        super().__init__(step, low, high, parent)
+        self._parse = parse_btdc_deg
 
 
 class CrankSpin(AngleSpin):

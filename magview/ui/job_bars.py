@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QEvent, QSize, Qt, Signal
+from PySide6.QtGui import QColor, QPalette
 from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
@@ -15,10 +16,10 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from magview.job import judge
+from magview.job import judge, standing
 from magview.job.sheet import STAGES, Job, stage_of
 from magview.spec.language import marked, tr
-from magview.ui.job_model import JobModel, part_title
+from magview.ui.job_model import NOT_TAKEN, JobModel, part_title
 from magview.ui.style import tint
 from magview.ui.theme import Theme
 
@@ -35,14 +36,15 @@ def state_words(job: Job, name: str) -> str:
     stage, lacks = stage_of(job, name), judge.missing(job, name)
     if stage.state == "skipped":
         return tr("→ skipped: {reason}", reason=stage.reason.splitlines()[0][:60])
-    out = any(v.stage == name and v.as_left and not v.ok for v in judge.verdicts(job))
+    out = standing.out_in(job, name)
     if stage.state == "done":
-        if lacks:
-            return tr("✗ done, but {count} missing", count=len(lacks))
-        return tr("✗ done, but out of limits") if out else tr("✓ done")
+        against = standing.done_words(job, name)
+        if not standing.is_well(job, name):
+            return tr("✗ done, but {what}", what=against)
+        return tr("△ done; {what}", what=against) if against else tr("✓ done")
     if not stage.model_dump(exclude_defaults=True):
         return tr("○ not begun")
-    if out:
+    if out.left:
         return tr("✗ begun; out of limits")
     return tr("◐ begun; {count} missing", count=len(lacks)) if lacks else tr("◐ nothing missing; not marked done")
 
@@ -105,7 +107,8 @@ class Contents(QWidget):
         if found.missing:
             parts.append(tr("missing in {count}", count=len(found.missing)))
         if found.out:
-            parts.append(tr("{count} readings out", count=len(found.out)))
+            count = len(found.out)
+            parts.append(tr("1 reading out") if count == 1 else tr("{count} readings out", count=count))
         self.progress.setText("; ".join(parts))
         for row, page in enumerate(self.pages):
             item = self.list.item(row)
@@ -145,6 +148,7 @@ class StageBar(QFrame):
         super().__init__(parent)
         self._model, self._stage = model, ""
         self._theme: Theme | None = None
+        self._qualified = False
         self.setFrameShape(QFrame.Shape.StyledPanel)
         self.said, self.missing = QLabel(), QLabel()
         for label, name in ((self.said, tr("Answer")), (self.missing, tr("Still missing"))):
@@ -166,6 +170,7 @@ class StageBar(QFrame):
         column.addWidget(self.said)
         column.addLayout(row)
         model.changed.connect(self._changed)
+        model.pending_changed.connect(self._pending)
         self.say("")
 
     def show_page(self, stage: str | None) -> None:
@@ -174,18 +179,30 @@ class StageBar(QFrame):
         self.say("")
         self._changed(self._model.job)
 
-    def say(self, sentence: str) -> None:
-        """One sentence, until another page or another sentence."""
+    def say(self, sentence: str, qualified: bool = False) -> None:
+        """One sentence, until another page or another sentence; `qualified`: what is well, but not all of it."""
         self.said.setText(sentence)
         self.said.setVisible(bool(sentence))
+        self._qualified = qualified
         if self._theme is not None:
-            good = sentence.startswith("✓")
-            tint(self.said, self._theme.good if good else self._theme.text, bold=True)
+            good, bad = sentence.startswith("✓") and not qualified, sentence.startswith("✗")
+            tint(self.said, self._theme.good if good else self._theme.bad if bad else self._theme.text, bold=True)
+
+    def say_done(self, job: Job, stage: str) -> None:
+        """A stage was marked as done, and what stands against it."""
+        against, title = standing.done_words(job, stage), part_title(stage)
+        if not standing.is_well(job, stage):
+            self.say(tr("✗ {stage} is marked as done, with {what}.", stage=title, what=against))
+        elif against:
+            self.say(tr("✓ Done: {stage}; {what}.", stage=title, what=against), qualified=True)
+        else:
+            self.say(tr("✓ Done: {stage}.", stage=title))
 
     def set_theme(self, theme: Theme) -> None:
         """Change colours."""
         self._theme = theme
-        self.say(self.said.text())
+        self.say(self.said.text(), self._qualified)
+        self._changed(self._model.job)
 
     def _changed(self, job: Job, old: Job | None = None) -> None:
         writable, stage = self._model.writable, self._stage
@@ -195,15 +212,68 @@ class StageBar(QFrame):
             self.missing.clear()
             return
         state, lacks = stage_of(job, stage).state, judge.missing(job, stage)
+        pending = self._model.pending_in(stage)
         self.done.setEnabled(writable and state == "open")
         self.skip.setEnabled(writable and state != "skipped")
         self.again.setEnabled(writable and state != "open")
         if state == "skipped":
             self.missing.setText(tr("Skipped: {reason}", reason=stage_of(job, stage).reason))
+        elif pending:
+            self.missing.setText(f"✗ {tr(NOT_TAKEN, what=', '.join(pending))}")
         elif lacks:
             self.missing.setText(tr("Still missing: {what}.", what=", ".join(lacks)))
         else:
-            self.missing.setText(tr("✓ Nothing is missing.") if state == "open" else tr("✓ Done."))
+            self.missing.setText(self._whole(job, stage, state == "open"))
+        bad = self.missing.text().startswith("✗")
+        if self._theme is not None:
+            tint(self.missing, self._theme.bad if bad else self._theme.text, bold=bad)
+
+    def _pending(self) -> None:
+        self._changed(self._model.job)
+
+    @staticmethod
+    def _whole(job: Job, stage: str, is_open: bool) -> str:
+        """Of a stage that lacks nothing; one with readings out is never said to be simply done."""
+        against = standing.done_words(job, stage)
+        if not standing.is_well(job, stage):
+            return (
+                tr("✗ Nothing is missing, but {what}.", what=against)
+                if is_open
+                else tr("✗ Done, but {what}.", what=against)
+            )
+        if against:
+            return (
+                tr("✓ Nothing is missing; {what}.", what=against) if is_open else tr("△ Done; {what}.", what=against)
+            )
+        return tr("✓ Nothing is missing.") if is_open else tr("✓ Done.")
+
+
+class Danger(QFrame):
+    """Over every page, for as long as a reading says that the magneto can fire: what, and to stop."""
+
+    def __init__(self, model: JobModel, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setFrameShape(QFrame.Shape.Box)
+        self.setLineWidth(3)
+        self.words = QLabel()
+        self.words.setWordWrap(True)
+        self.words.setAccessibleName(tr("Danger"))
+        row = QHBoxLayout(self)
+        row.addWidget(self.words)
+        model.changed.connect(self._changed)
+        self._changed(model.job)
+
+    def _changed(self, job: Job, old: Job | None = None) -> None:
+        text = "\n".join(f"⚠ {sentence}" for sentence in standing.dangers(job))
+        self.words.setText(text)
+        self.setVisible(bool(text))
+
+    def set_theme(self, theme: Theme) -> None:
+        """Change colours, of the words and of the frame."""
+        tint(self.words, theme.bad, bold=True)
+        palette = self.palette()
+        palette.setColor(QPalette.ColorRole.WindowText, QColor(theme.bad))
+        self.setPalette(palette)
 
 
 class Banner(QFrame):

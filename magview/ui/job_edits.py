@@ -13,9 +13,10 @@ from PySide6.QtCore import QEvent, QObject, QSize, Qt, Signal
 from PySide6.QtGui import QFocusEvent, QKeyEvent, QKeySequence
 from PySide6.QtWidgets import QCheckBox, QFrame, QHBoxLayout, QLineEdit, QPlainTextEdit, QPushButton, QWidget
 
-from magview.job.readings import shown, unit_of
+from magview.bench.words import teeth_of
+from magview.job.words import shown, unit_of
 from magview.spec.language import tr
-from magview.spec.units import MM_PER_INCH, parse_angle_deg, parse_length_mm, parse_number
+from magview.spec.units import MM_PER_INCH, parse_angle_deg, parse_btdc_deg, parse_length_mm, parse_number
 from magview.ui.inputs import QuietCombo
 
 _SIGNED = ("backplate_deg", "screw_deg", "error_deg")
@@ -44,13 +45,8 @@ def number_of(field: str, text: str, inches: bool) -> float | int | None:
     if unit == "mm":
         return parse_length_mm(text, "in" if inches else "mm")
     if unit == "deg":
-        return parse_angle_deg(text)
-    value = parse_number(text, unit)
-    if unit != "teeth":
-        return value
-    if value != round(value):
-        raise ValueError(tr("“{text}” is not a whole number of teeth", text=text.strip()[:40]))
-    return round(value)
+        return parse_btdc_deg(text) if field.endswith("btdc_deg") else parse_angle_deg(text)
+    return teeth_of(text) if unit == "teeth" else parse_number(text, unit)
 
 
 def meaning(field: str, value: Any) -> str:
@@ -223,16 +219,18 @@ class CheckEdit(QCheckBox):
 
     entered = Signal(object)
 
-    def __init__(self, text: str, parent: QWidget | None = None) -> None:
+    def __init__(self, text: str, off: bool | None = False, parent: QWidget | None = None) -> None:
+        """`off`: what a tick taken away leaves; None is nothing answered."""
         super().__init__(text, parent)
+        self._off = off
         self.clicked.connect(self._clicked)
 
     def _clicked(self, on: bool) -> None:
-        self.entered.emit(on)
+        self.entered.emit(True if on else self._off)
 
-    def show_value(self, value: bool) -> None:
+    def show_value(self, value: bool | None) -> None:
         """Show whether it is so."""
-        self.setChecked(value)
+        self.setChecked(bool(value))
 
     def taken(self) -> None:
         """Nothing more to do."""

@@ -7,7 +7,9 @@ from PySide6.QtWidgets import QGridLayout, QGroupBox, QLabel, QPushButton, QVBox
 
 from magview.job import judge
 from magview.job.parts import Signature
+from magview.job.readings import unjudged_words
 from magview.job.sheet import Job, change, sign, signature_holds, title_of
+from magview.job.standing import dangers
 from magview.spec.base import SpecError
 from magview.spec.language import tr
 from magview.ui.job_edits import DayEdit, LineEdit
@@ -22,12 +24,13 @@ from magview.ui.theme import Theme
 def standing(job: Job) -> list[str]:
     """What still stands between the sheet and its end, a sentence each; empty if nothing does."""
     found = judge.progress(job)
-    told = []
+    told = list(dangers(job))
     if found.open:
         told.append(tr("Not done yet: {stages}.", stages=", ".join(tr(title_of(n)) for n in found.open)))
     told += [tr("Missing in {what}.", what=sentence) for sentence in found.missing]
     for stage in dict.fromkeys(v.stage for v in found.out):
         told.append(tr("Out of limits, or not as it must be: see {stage}.", stage=tr(title_of(stage))))
+    told += [tr("To be cleared up: see {stage}.", stage=tr(title_of(name))) for name in found.doubtful]
     if found.signature is None:
         told.append(tr("Not signed."))
     elif not found.signature:
@@ -45,6 +48,10 @@ class EndPage(Page):
         self.told.setWordWrap(True)
         self.told.setAccessibleName(tr("What is missing"))
         self.column.addWidget(self.told)
+        self.unjudged = QLabel()
+        self.unjudged.setWordWrap(True)
+        self.unjudged.setAccessibleName(tr("Not judged"))
+        self.column.addWidget(self.unjudged)
         box = QGroupBox(tr(title_of("next_check")))
         QVBoxLayout(box).addWidget(Form(model, "next_check", theme))
         self.column.addWidget(box)
@@ -97,10 +104,13 @@ class EndPage(Page):
     def _changed(self, job: Job, old: Job) -> None:
         told = standing(job)
         good = not told
+        unjudged = unjudged_words(job)
         self.told.setText(
             "\n".join(f"○ {sentence}" for sentence in told)
             or tr("✓ Finished: every stage is done or skipped, in limits as left, and signed.")
         )
+        self.unjudged.setText(unjudged)
+        self.unjudged.setVisible(bool(unjudged))
         tint(self.told, self._theme.good if good else self._theme.text)
         if job.signature != self._seen:
             self._show_signature(job.signature)

@@ -10,9 +10,10 @@ from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QGridLayout, QLabel, QPushButton, QSizePolicy, QWidget
 
 from magview.bench.sureness import percent_words, value_words
+from magview.job import standing
 from magview.job.parts import Sure, Uncertainty
 from magview.job.readings import Row, rows
-from magview.job.sheet import Job
+from magview.job.sheet import STAGES, Job
 from magview.spec.base import SpecError
 from magview.spec.language import tr
 from magview.ui.job_edits import CheckEdit, ChoiceEdit, DayEdit, LineEdit, TextEdit, meaning, number_of, typed_words
@@ -35,7 +36,12 @@ def verdict_of(row: Row | None) -> str:
     """A verdict with its limits, the mark first; nothing where there is none."""
     if row is None or not row.verdict:
         return ""
-    mark = {"in limits": "✓", "as it must be": "✓", "found out of limits": "△"}.get(row.verdict, "✗")
+    mark = {
+        "in limits": "✓",
+        "as it must be": "✓",
+        "found out of limits": "△",
+        "no limit given, not judged": "–",
+    }.get(row.verdict, "✗")
     if not row.limits_shown:
         return f"{mark} {tr(row.verdict)}"
     return tr("{mark} {verdict} ({limits})", mark=mark, verdict=tr(row.verdict), limits=row.limits_shown)
@@ -128,7 +134,7 @@ class Form(QWidget):
         edit: Edit
         match entry.kind:
             case "check":
-                edit = CheckEdit(entry.words)
+                edit = CheckEdit(entry.words, entry.off)
             case "flag" | "choice":
                 edit = ChoiceEdit(entry.choice_words)
             case "number":
@@ -168,6 +174,7 @@ class Form(QWidget):
         if sentence:
             self._wrong(entry, sentence)
             return
+        self.model.let_go(self.part, entry.field)
         edit = self.edits[entry.field]
         line = edit.line if isinstance(edit, DayEdit) else edit
         if not isinstance(line, RowsEdit):
@@ -189,6 +196,10 @@ class Form(QWidget):
 
     def _typing(self, entry: Entry, value: Any) -> None:
         """The verdict while it is typed: on a sheet that would have it, and is not kept."""
+        edit = self.edits[entry.field]
+        line = edit.line if isinstance(edit, DayEdit) else edit
+        if isinstance(line, LineEdit) and not line.isModified():  # put back as it was
+            self.model.let_go(self.part, entry.field)
         sentence = self._outside(entry, value)
         try:
             job = self.model.with_value(self.part, entry.field, value)
@@ -202,6 +213,7 @@ class Form(QWidget):
 
     def _wrong(self, entry: Entry, sentence: str) -> None:
         self._say(entry, f"✗ {sentence}", self._theme.bad)
+        self.model.hold(self.part, entry.field, entry.words)
         self.model.refused.emit(tr("{field}: {sentence}", field=entry.words, sentence=sentence))
 
     def finish(self) -> None:
@@ -245,6 +257,8 @@ class Form(QWidget):
                 edit.today.setEnabled(writable)
             if not (isinstance(line, LineEdit) and line.isModified()):
                 self._judge(self.entries[field])
+                if isinstance(line, LineEdit):
+                    self.model.let_go(self.part, field)
         self._show_told()
 
     def _judge(self, entry: Entry) -> None:
@@ -269,10 +283,12 @@ class Form(QWidget):
     def _show_told(self) -> None:
         """Rows that nobody enters: what follows from the readings, and how sure they are."""
         own = {e.field for e in self.entries.values() if e.kind != "sure"}
-        rows_told = [
+        rows_told: list[tuple[str, str, Row | None]] = [
             (tr(row.label), row.shown, row) for row in self.model.rows().values()
             if row.stage == self.part and row.field not in own and "." not in row.field
         ]  # fmt: skip
+        doubts = standing.doubts(self.model.job, self.part) if self.part in STAGES else ()
+        rows_told += [(tr("To be cleared up"), f"✗ {sentence}", None) for sentence in doubts]
         sure = self._sure_rows()
         for label in self._told:
             self._grid.removeWidget(label)
@@ -284,9 +300,12 @@ class Form(QWidget):
             self._put(_wrapped(title), at, 0)
             verdict = verdict_of(found)
             self._put(_wrapped(" · ".join(t for t in (words, verdict) if t)), at, 1, 2)
-            if found is not None and verdict:
-                good = found.verdict in ("in limits", "as it must be")
-                tint(self._told[-1], self._theme.good if good else self._theme.bad)
+            if words.startswith("✗"):
+                tint(self._told[-1], self._theme.bad, bold=True)
+            elif found is not None and verdict:
+                colours = {"in limits": self._theme.good, "as it must be": self._theme.good}
+                plain = found.verdict == "no limit given, not judged"
+                tint(self._told[-1], colours.get(found.verdict, self._theme.text if plain else self._theme.bad))
         self.strike.setVisible(bool(sure))
         if sure:
             self.strike.setEnabled(self.model.writable)

@@ -9,8 +9,8 @@ from typing import Any, Literal
 
 from pydantic.fields import FieldInfo
 
-from magview.job.parts import Stage, Uncertainty
-from magview.job.readings import unit_of
+from magview.job.parts import Stage, Uncertainty, is_check
+from magview.job.words import unit_of
 from magview.spec.base import Model
 from magview.spec.language import marked, tr
 
@@ -46,6 +46,8 @@ class Entry:
     choices: tuple[Any, ...] = ()
     row: type[Model] | None = None
     """What one row of a table is."""
+    off: Any = False
+    """What a tick taken away leaves: no, or nothing answered."""
 
     @property
     def words(self) -> str:
@@ -89,6 +91,8 @@ def entry_of(part: str, name: str, info: FieldInfo) -> Entry:
         values = typing.get_args(base)
         return Entry(part, name, "choice", title, choices=(None, *values) if optional else values)
     if base is bool:
+        if is_check(info):
+            return Entry(part, name, "check", title, off=None)
         if optional:
             return Entry(part, name, "flag", title, choices=(None, True, False))
         return Entry(part, name, "check", title)
@@ -141,4 +145,6 @@ def unit_words(field: str, inches: bool) -> str:
         if "screw" in field:
             return tr("°, + closer")
         return tr("crank °") if "tolerance" in field or "stop" in field else "°"
+    if "_from_" in field:  # the title says which way is positive
+        return tr("teeth")
     return {"rpm": tr("rpm"), "h": tr("h"), "teeth": tr("teeth, + with rotation"), "N": "N", "": ""}[unit]

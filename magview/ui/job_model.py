@@ -13,10 +13,13 @@ from magview.job.readings import Row, rows
 from magview.job.sheet import Job, change, change_in, open_again, skip, title_of
 from magview.job.store import JobStore
 from magview.spec.base import Model, SpecError
-from magview.spec.language import tr
+from magview.spec.language import marked, tr
 
 HEAD = ""
 """The part that the sheet's own title and date stand in."""
+
+
+NOT_TAKEN = marked("Not taken yet: {what}. Correct it, or press Escape in its field to put back what was there.")
 
 
 def part_of(job: Job, part: str) -> Model:
@@ -43,12 +46,18 @@ class JobModel(QObject):
     """The sheet as it is, and as it was; also sent when the state of the file changed."""
     refused = Signal(str)
     """One sentence: why something was not done."""
+    righted = Signal()
+    """An entry that was refused is right now, or gone."""
+    pending_changed = Signal()
+    """Entries that were not taken stand in their fields, or do so no more."""
 
     def __init__(self, store: JobStore, fixed: bool = False, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self.store = store
         self.fixed = fixed
         """Whether the file ships with the program: it is never written, and so never reloaded for writing."""
+        self.pending: dict[tuple[str, str], str] = {}
+        """Entries that were typed and not taken, by part and field: what each is called."""
         self._rows: tuple[Job, dict[tuple[str, str], Row]] | None = None
         store.subscribe(self._tell)
 
@@ -70,6 +79,21 @@ class JobModel(QObject):
         if self._rows is None or self._rows[0] is not self.job:
             self._rows = (self.job, {(row.stage, row.field): row for row in rows(self.job)})
         return self._rows[1]
+
+    def hold(self, part: str, field: str, title: str) -> None:
+        """What was typed into a field was not taken, and still stands there."""
+        self.pending[part, field] = title
+        self.pending_changed.emit()
+
+    def let_go(self, part: str, field: str) -> None:
+        """What stands in a field is what is on the sheet."""
+        if self.pending.pop((part, field), None) is not None:
+            self.righted.emit()
+            self.pending_changed.emit()
+
+    def pending_in(self, part: str) -> tuple[str, ...]:
+        """What the fields of a part are called that hold something not taken."""
+        return tuple(title for (where, _), title in self.pending.items() if where == part)
 
     def reload(self) -> None:
         """Take what is in the file now."""
@@ -106,7 +130,11 @@ class JobModel(QObject):
         return self.commit(lambda _: self.with_value(part, field, value), name)
 
     def finish(self, stage: str) -> bool:
-        """Mark a stage as done, or say what is missing."""
+        """Mark a stage as done, or say what is missing or was not taken."""
+        pending = self.pending_in(stage)
+        if pending:
+            self.refused.emit(tr(NOT_TAKEN, what=", ".join(pending)))
+            return False
         return self.step(lambda job: judge.finish(job, stage), tr("{stage}: done", stage=part_title(stage)))
 
     def skip(self, stage: str, reason: str) -> bool:

@@ -97,6 +97,38 @@ def _on_engine(source: Source) -> BenchState:
     return state
 
 
+_BEGUN_WITH = marked(
+    "the bench still has the setting it began with, which nobody has read: set plate and screw as they are first"
+)
+
+
+def _set(source: Source) -> BenchState:
+    """A setting that somebody made or took over; what a bench begins with is no reading."""
+    state = _opens(source)
+    if "setting" not in state.touched:
+        raise SpecError(tr(_BEGUN_WITH))
+    return state
+
+
+def _found(by_instruments: bool) -> Callable[[Job, Source], Job]:
+    def take(job: Job, source: Source) -> Job:
+        state = _opens(source)
+        if "setting" in state.touched:
+            return feeds.as_found(job, state, source.tools if by_instruments else ())
+        engaged = state.engaged
+        if engaged is not None and (engaged.left.lamp_read or engaged.right.lamp_read):
+            return feeds.timing_found(job, state)
+        raise SpecError(tr(_BEGUN_WITH))
+
+    return take
+
+
+def _lead(job: Job, source: Source) -> Job:
+    if "lead" not in source.state.touched:
+        raise SpecError(tr("neither plug nor switch has been moved on the bench yet: the lead has not been tried"))
+    return feeds.switch_lead(job, source.state)
+
+
 def _side(source: Source) -> Side:
     engaged = _on_engine(source).engaged
     assert engaged is not None
@@ -111,7 +143,10 @@ def _stops(job: Job, source: Source) -> Job:
 
 
 def _stroke(job: Job, source: Source) -> Job:
-    return feeds.stroke(job, _on_engine(source))
+    state = _on_engine(source)
+    if "crank" not in state.touched:
+        raise SpecError(tr("the crank has not been turned on the bench yet: set it as the engine's stands first"))
+    return feeds.stroke(job, state)
 
 
 def _trials(job: Job, source: Source) -> Job:
@@ -138,7 +173,10 @@ def _uncertainty(stage: str) -> Callable[[Job, Source], Job]:
                 if stage == "internal_timing"
                 else tr("the bench's Uncertainty page does not show timing to the engine; choose it there first")
             )
-        return feeds.uncertainty(job, found)
+        if internal:
+            _set(source)
+            return feeds.uncertainty(job, found)
+        return feeds.uncertainty(job, feeds.of_readings(_on_engine(source), found))
 
     return take
 
@@ -149,37 +187,40 @@ FEEDS: tuple[Feed, ...] = (
          lambda job, s: feeds.take_bench(job, s.state)),
     Feed("lead", marked("Switch lead as it stands"), "switch_lead",
          marked("What meter and lamp say on the bench with plug and switch as they are now"),
-         lambda job, s: feeds.switch_lead(job, s.state)),
+         _lead),
     Feed("stops", marked("Stop readings"), "dead_centre", marked("The two stop readings of the Engine page"), _stops),
     Feed("stroke", marked("Stroke of No. 1 now"), "dead_centre",
          marked("Set the crank before No. 1 fires: its stroke there is noted"), _stroke),
-    Feed("found", marked("As found"), "as_found", marked("Setting and timing as the bench has them"),
-         lambda job, s: feeds.as_found(job, _opens(s))),
+    Feed("found", marked("As found"), "as_found",
+         marked("Setting as it was put on the bench, timing as the lamp was read"),
+         _found(by_instruments=False)),
     Feed("found-read", marked("As found, by instruments"), "as_found",
          marked("As the instruments chosen on the Uncertainty page read it"),
-         lambda job, s: feeds.as_found(job, _opens(s), s.tools)),
-    Feed("contacts", marked("Wear and pips"), "contacts", marked("As the bench has them"),
+         _found(by_instruments=True)),
+    Feed("contacts", marked("Wear and pips"), "contacts", marked("As they were set on the bench"),
          lambda job, s: feeds.contacts(job, s.state)),
     Feed("trials", marked("Trials made"), "internal_timing", marked("All trials on the bench's list"), _trials),
     Feed("planned", marked("Setting planned"), "internal_timing",
          marked("Where backplate and screw belong for the gap wanted on the Internal page"), _planned),
     Feed("left", marked("As left"), "internal_timing", marked("The setting as the bench has it now"),
-         lambda job, s: feeds.internal_timing(job, _opens(s))),
+         lambda job, s: feeds.internal_timing(job, _set(s))),
     Feed("left-read", marked("As left, by instruments"), "internal_timing",
          marked("As the instruments chosen on the Uncertainty page read it"),
-         lambda job, s: feeds.internal_timing(job, _opens(s), s.tools)),
+         lambda job, s: feeds.internal_timing(job, _set(s), s.tools)),
     Feed("sure-internal", marked("How sure the setting is"), "internal_timing",
          marked("What the Uncertainty page shows of internal timing"), _uncertainty("internal_timing")),
     Feed("lobes", marked("Every lobe"), "lobes", marked("Opening, gap and dwell of each lobe"),
-         lambda job, s: feeds.lobes(job, _opens(s))),
+         lambda job, s: feeds.lobes(job, _set(s))),
     Feed("marks", marked("Marks as painted"), "marks", marked("How the coupling's marks stand apart"),
          lambda job, s: feeds.marks(job, s.state)),
     Feed("teeth", marked("Tooth shift planned"), "tooth_shift",
          marked("Reading as found, timing wanted, and the move chosen in the planner, or its first"),
          lambda job, s: feeds.tooth_plan(job, _on_engine(s), _side(s), s.move)),
-    Feed("moved", marked("Tooth shift made"), "tooth_shift", marked("Teeth moved, and where it fires now"),
+    Feed("moved", marked("Tooth shift made"), "tooth_shift",
+         marked("Teeth moved; where it fires then, the lamp has to tell"),
          lambda job, s: feeds.tooth_result(job, _on_engine(s), _side(s))),
-    Feed("sync", marked("Synchronising"), "synchronising", marked("Where both magnetos fire now"),
+    Feed("sync", marked("Synchronising"), "synchronising",
+         marked("Where the lamp was read to say that the magnetos fire"),
          lambda job, s: feeds.synchronising(job, _on_engine(s))),
     Feed("sure-engine", marked("How sure the timing is"), "synchronising",
          marked("What the Uncertainty page shows of timing to the engine"), _uncertainty("synchronising")),

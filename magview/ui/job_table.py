@@ -76,6 +76,7 @@ class RowsEdit(QWidget):
         found = getattr(getattr(self._model.job, self._entry.part), self._entry.field)
         if found != self._seen:
             self._seen, self._wrong = found, {}
+            self._say("")
             self._cells = [{c.field: getattr(row, c.field) for c in self.columns} for row in found]
         self._fill()
 
@@ -185,5 +186,9 @@ class RowsEdit(QWidget):
             self._seen = getattr(getattr(self._model.job, entry.part), entry.field)
 
     def _say(self, sentence: str) -> None:
+        if sentence:
+            self._model.hold(self._entry.part, self._entry.field, self._entry.words)
+        else:
+            self._model.let_go(self._entry.part, self._entry.field)
         self.said.setText(f"✗ {sentence}" if sentence else "")
         self.said.setVisible(bool(sentence))

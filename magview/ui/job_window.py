@@ -23,7 +23,7 @@ from magview.job.sheet import STAGES, Job
 from magview.job.store import JobStore
 from magview.spec.language import tr
 from magview.ui.asking import ACCEPT, DESTROY, REJECT, ask, refuse
-from magview.ui.job_bars import Banner, Contents, StageBar
+from magview.ui.job_bars import Banner, Contents, Danger, StageBar
 from magview.ui.job_end import EndPage
 from magview.ui.job_history import HistoryPage
 from magview.ui.job_menus import JobMenus
@@ -60,19 +60,21 @@ class JobWindow(QMainWindow):
         self.reports = Reports(self)
         self._pages: dict[str, Page] = {}
         self._identity: object = None
-        self._inches = False
+        self._inches, self._refusing = False, False
         self.history = HistoryPage(self.model, bench, theme)
         self.preview = PreviewPage(self.model)
         self.contents = Contents(self.model, PAGES)
         self.stack = QStackedWidget()
-        self.bar, self.banner = StageBar(self.model), Banner(self.model)
+        self.bar, self.banner, self.danger = StageBar(self.model), Banner(self.model), Danger(self.model)
         self.saved = QLabel()
         self._lay_out()
         self.menus = JobMenus(self)
         self.statusBar().addPermanentWidget(self.saved)
         self.model.changed.connect(self._changed)
-        self.model.refused.connect(self.answer)
-        self.bar.set_theme(theme)
+        self.model.refused.connect(self._refused)
+        self.model.righted.connect(self._righted)
+        for bar in (self.bar, self.danger):
+            bar.set_theme(theme)
         self._changed(self.model.job)
         self.show_page(HEAD)
         self.resize(1280, 720)
@@ -87,6 +89,7 @@ class JobWindow(QMainWindow):
         column = QVBoxLayout(right)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
+        column.addWidget(self.danger)
         column.addWidget(self.stack, 1)
         column.addWidget(self.bar)
         self.split = QSplitter(Qt.Orientation.Horizontal)
@@ -168,6 +171,8 @@ class JobWindow(QMainWindow):
             self.saved.setText(tr("✗ Not saved"))
         else:
             self.saved.setText(tr("✓ Saved in {file}", file=store.path.name))
+        if old is not None and job != old:
+            self._righted()
         if identity(job) != self._identity:
             self._identity = identity(job)
             if self._identity is not None:
@@ -181,7 +186,17 @@ class JobWindow(QMainWindow):
 
     def answer(self, sentence: str) -> None:
         """Put one sentence under the page, where it stays until something else is done."""
+        self._refusing = False
         self.bar.say(f"{sentence[:1].upper()}{sentence[1:]}")
+
+    def _refused(self, sentence: str) -> None:
+        self.answer(sentence)
+        self._refusing = True
+
+    def _righted(self) -> None:
+        """What was refused is put right: the refusal goes."""
+        if self._refusing:
+            self.answer("")
 
     def changeEvent(self, event: QEvent) -> None:
         """In front again: has somebody changed the file meanwhile?"""
@@ -230,9 +245,17 @@ class JobWindow(QMainWindow):
         """Mark the stage in front as done, and go on to the next page; or say what is missing."""
         self.page.finish()
         if self.page_name in STAGES and self.model.finish(self.page_name):
-            done = part_title(self.page_name)
-            self.go(1)
-            self.answer(tr("✓ Done: {stage}.", stage=done))
+            done = self.page_name
+            self._go_on()
+            self.bar.say_done(self.model.job, done)
+
+    def _go_on(self) -> None:
+        """The next page, and the keyboard on its first entry, where the work goes on."""
+        self.go(1)
+        forms = self.page.forms()
+        edits = [edit for edit in forms[0].edits.values() if edit.isEnabled()] if forms else []
+        if edits:
+            edits[0].setFocus(Qt.FocusReason.TabFocusReason)
 
     def ask_skip(self) -> None:
         """Ask for a reason, and skip the stage in front."""
@@ -249,6 +272,8 @@ class JobWindow(QMainWindow):
 
     def _skip(self, stage: str, reason: str) -> None:
         if self.model.skip(stage, reason):
+            if self.page_name == stage:
+                self._go_on()
             self.answer(tr("Skipped: {stage}.", stage=part_title(stage)))
 
     def open_stage(self) -> None:
@@ -358,7 +383,8 @@ class JobWindow(QMainWindow):
         self.theme = theme
         for page in self._pages.values():
             page.set_theme(theme)
-        self.bar.set_theme(theme)
+        for bar in (self.bar, self.danger):
+            bar.set_theme(theme)
 
     def set_inches(self, inches: bool) -> None:
         """Show lengths in inches or in millimetres."""

@@ -23,7 +23,7 @@ from magview.bench.timing import timing_error, timing_verdict
 from magview.physics.coupling import speed_mismatch
 from magview.spec.language import marked, number, tr
 from magview.spec.units import format_angle, format_length
-from magview.ui.inputs import AngleSpin, CrankSpin
+from magview.ui.inputs import AngleSpin, BtdcSpin, CrankSpin
 from magview.ui.model import BenchModel
 from magview.ui.steady_label import SteadyLabel
 from magview.ui.style import tint
@@ -68,7 +68,7 @@ class LampBox(QGroupBox):
             radio = QRadioButton(tr(_SIDE_WORDS[side]))
             radio.setToolTip(tr("Show this magneto's coupling"))
             self.sides.addButton(radio, row)
-            reads, wanted = (AngleSpin(0.5, -BTDC_LIMIT_DEG, BTDC_LIMIT_DEG) for _ in range(2))
+            reads, wanted = (BtdcSpin(0.5, -BTDC_LIMIT_DEG, BTDC_LIMIT_DEG) for _ in range(2))
             left = side == "left"
             reads.setAccessibleName(tr("left magneto, lamp reads") if left else tr("right magneto, lamp reads"))
             wanted.setAccessibleName(tr("left magneto, wanted") if left else tr("right magneto, wanted"))
@@ -80,8 +80,11 @@ class LampBox(QGroupBox):
         for spin in (*self.reads.values(), *self.wanted.values()):
             spin.refuse_beyond()  # 221 for 22.1 must not be planned from as 90
             spin.said.connect(partial(self._said, spin))
-        self.reads["left"].entered.connect(self._left_read)
-        self.reads["right"].entered.connect(self._right_read)
+        # A lamp may say just what the field began with: typed, that is a reading like any other.
+        for signal in (self.reads["left"].entered, self.reads["left"].confirmed):
+            signal.connect(self._left_read)
+        for signal in (self.reads["right"].entered, self.reads["right"].confirmed):
+            signal.connect(self._right_read)
         self.wanted["left"].entered.connect(self._left_wanted)
         self.wanted["right"].entered.connect(self._right_wanted)
         self.sides.idClicked.connect(self._side_chosen)

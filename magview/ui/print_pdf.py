@@ -133,7 +133,7 @@ class Layout:
         """Put a block below what is there already; a heading stays with what follows it."""
         match block:
             case Heading():
-                self._heading(block, self._tall(following) if isinstance(following, Figures) else 18 * _MM)
+                self._heading(block, self._with_heading(following))
             case Paragraph():
                 self._paragraph(block)
             case Table():
@@ -142,6 +142,23 @@ class Layout:
                 self._figures(block)
             case SignatureLines():
                 self._signature(block)
+
+    def _with_heading(self, following: Block | None) -> float:
+        """What stands on one page with a heading: a drawing; a table, where a page holds both; else a few lines."""
+        if isinstance(following, Figures):
+            return self._tall(following)
+        whole = self._whole(following) if isinstance(following, Table) else 0.0
+        return whole if 0.0 < whole < self._bottom - self._top - 15 * _MM else 18 * _MM
+
+    def _whole(self, table: Table) -> float:
+        """How high a table is that is not split."""
+        widths = self._widths(table)
+        head = self._height(table.head, widths, True) if table.head else 0.0
+        return head + sum(self._height(row, widths, i in table.bad) for i, row in enumerate(table.rows)) + 1.5 * _MM
+
+    def _widths(self, table: Table) -> list[float]:
+        whole = sum(table.weights)
+        return [self._width * w / whole for w in table.weights]
 
     def paint(self, writer: QPdfWriter, foot: str) -> None:
         """Draw all pages, each with its foot."""
@@ -215,12 +232,16 @@ class Layout:
 
     def _heading(self, heading: Heading, with_it: float) -> None:
         self._skip(4.0 if heading.level == 2 else 2.0)
-        layout, height = self._lines(heading.text, self._width * 0.8, self._font(_HEADINGS[heading.level], True))
+        # A state may take several words: it has the right half, on as many lines as it needs.
+        mark, marked = self._lines(heading.mark, self._width * 0.45, self._font(_BODY))
+        wide = max(mark.lineAt(i).naturalTextWidth() for i in range(mark.lineCount())) if heading.mark else 0.0
+        own = min(self._width * 0.8, self._width - wide - 3 * _MM)
+        layout, height = self._lines(heading.text, own, self._font(_HEADINGS[heading.level], True))
+        height = max(height, marked) if heading.mark else height
         self._room(height + 1.0 * _MM + with_it)
         self._text(layout, self._left, self._y)
         if heading.mark:
-            mark, _ = self._lines(heading.mark, self._width * 0.2, self._font(_BODY))
-            self._text(mark, self._left + self._width - mark.lineAt(0).naturalTextWidth(), self._y)
+            self._text(mark, self._left + self._width - wide, self._y)
         self._y += height
         if heading.level == 2:
             self._rule(self._left, self._y, self._width, 0.4)
@@ -252,8 +273,7 @@ class Layout:
         self._y += 1.2 * _MM
 
     def _table(self, table: Table) -> None:
-        whole = sum(table.weights)
-        widths = [self._width * w / whole for w in table.weights]
+        widths = self._widths(table)
         if table.head:
             self._row(table.head, widths, bold=True, heavy=True, keep=8 * _MM)
         page = len(self.pages)

@@ -148,8 +148,11 @@ class SettingPanel(QWidget):
         form.addRow(tr("Go"), go)
         form.addRow(tr("Turn"), self._build_run())
         self.rotor.entered.connect(self._rotor_entered)
-        self.plate.entered.connect(self._plate_entered)
-        self.screw.entered.connect(self._screw_entered)
+        # What the field began with, typed all the same, is set as much as anything else.
+        for signal in (self.plate.entered, self.plate.confirmed):
+            signal.connect(self._plate_entered)
+        for signal in (self.screw.entered, self.screw.confirmed):
+            signal.connect(self._screw_entered)
         return box
 
     def _build_run(self) -> QHBoxLayout:

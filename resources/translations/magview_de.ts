@@ -645,12 +645,12 @@
         </message>
         <message>
             <source>E-gap</source>
-            <extracomment>bench/events.py, bench/own_magneto_fields.py, practice/paper.py, ui/breaker_view.py, ui/plot_lift.py</extracomment>
+            <extracomment>bench/events.py, bench/own_magneto_fields.py, job/svg.py, practice/paper.py, ui/breaker_view.py, ui/plot_lift.py</extracomment>
             <translation>E-Gap</translation>
         </message>
         <message>
             <source>neutral</source>
-            <extracomment>bench/events.py, ui/breaker_view.py</extracomment>
+            <extracomment>bench/events.py, job/svg.py, ui/breaker_view.py</extracomment>
             <translation>Neutralstellung</translation>
         </message>
         <message>
@@ -1240,7 +1240,7 @@
         </message>
         <message>
             <source>in line</source>
-            <extracomment>bench/own_engine_fields.py, job/readings.py</extracomment>
+            <extracomment>bench/own_engine_fields.py, job/words.py</extracomment>
             <translation>in Linie</translation>
         </message>
         <message>
@@ -1265,12 +1265,12 @@
         </message>
         <message>
             <source>left</source>
-            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/readings.py, ui/class_editor_fields.py, ui/class_editor_rows.py, ui/job_drift_sheet.py, ui/job_kinds.py</extracomment>
+            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/words.py, ui/class_editor_fields.py, ui/class_editor_rows.py, ui/job_drift_sheet.py, ui/job_kinds.py</extracomment>
             <translation>links</translation>
         </message>
         <message>
             <source>right</source>
-            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/readings.py, ui/class_editor_fields.py, ui/class_editor_rows.py, ui/job_kinds.py</extracomment>
+            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/words.py, ui/class_editor_fields.py, ui/class_editor_rows.py, ui/job_kinds.py</extracomment>
             <translation>rechts</translation>
         </message>
         <message>
@@ -2270,7 +2270,7 @@
         </message>
         <message>
             <source>this magneto is not on an engine</source>
-            <extracomment>bench/state.py, practice/actions.py</extracomment>
+            <extracomment>bench/state.py, job/feeds.py, practice/actions.py</extracomment>
             <translation>dieser Magnetzünder sitzt an keinem Motor</translation>
         </message>
         <message>
@@ -3009,6 +3009,11 @@
             <translation>{count} gegen</translation>
         </message>
         <message>
+            <source>“{text}” is not a whole number of teeth: write one such as 3, -3, {ahead} or {back} (rotation)</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation>„{text}“ ist keine ganze Zahl von Zähnen: eine schreiben wie 3, -3, {ahead} oder {back} (Drehrichtung)</translation>
+        </message>
+        <message>
             <source>1 tooth with rotation</source>
             <extracomment>bench/words.py</extracomment>
             <translation>1 Zahn in Drehrichtung</translation>
@@ -3035,7 +3040,7 @@
         </message>
         <message>
             <source>{low} to {high}</source>
-            <extracomment>classroom/blanks.py, job/document.py, job/readings.py, practice/debrief.py, ui/trials_panel.py</extracomment>
+            <extracomment>classroom/blanks.py, job/document.py, job/words.py, practice/debrief.py, ui/trials_panel.py</extracomment>
             <translation>{low} bis {high}</translation>
         </message>
         <message>
@@ -3945,12 +3950,12 @@
         </message>
         <message>
             <source>yes</source>
-            <extracomment>classroom/summary.py, job/readings.py, ui/job_kinds.py</extracomment>
+            <extracomment>classroom/summary.py, job/words.py, ui/job_kinds.py</extracomment>
             <translation>ja</translation>
         </message>
         <message>
             <source>no</source>
-            <extracomment>classroom/summary.py, job/readings.py, ui/job_kinds.py</extracomment>
+            <extracomment>classroom/summary.py, job/words.py, ui/job_kinds.py</extracomment>
             <translation>nein</translation>
         </message>
         <message>
@@ -4854,21 +4859,6 @@
             <translation>Kupplung hinterlassen</translation>
         </message>
         <message>
-            <source>open</source>
-            <extracomment>job/document.py, ui/plot_lift.py</extracomment>
-            <translation>offen</translation>
-        </message>
-        <message>
-            <source>done</source>
-            <extracomment>job/document.py</extracomment>
-            <translation>erledigt</translation>
-        </message>
-        <message>
-            <source>skipped</source>
-            <extracomment>job/document.py</extracomment>
-            <translation>ausgelassen</translation>
-        </message>
-        <message>
             <source>{sheet} · magview {version} · treat the propeller as live</source>
             <extracomment>job/document.py, job/shift_plan.py</extracomment>
             <translation>{sheet} · magview {version} · den Propeller als scharf behandeln</translation>
@@ -4887,6 +4877,21 @@
             <source>found out of limits</source>
             <extracomment>job/document.py, job/readings.py</extracomment>
             <translation>außerhalb vorgefunden</translation>
+        </message>
+        <message>
+            <source>As found and as left: breaker end, contacts just opening</source>
+            <extracomment>job/document.py</extracomment>
+            <translation>Vorgefunden und hinterlassen: Unterbrecherseite, Kontakte öffnen gerade</translation>
+        </message>
+        <message>
+            <source>As found: breaker end, contacts just opening</source>
+            <extracomment>job/document.py</extracomment>
+            <translation>Vorgefunden: Unterbrecherseite, Kontakte öffnen gerade</translation>
+        </message>
+        <message>
+            <source>As left: breaker end, contacts just opening</source>
+            <extracomment>job/document.py</extracomment>
+            <translation>Hinterlassen: Unterbrecherseite, Kontakte öffnen gerade</translation>
         </message>
         <message>
             <source>Seen from the drive end, rotation {way}.</source>
@@ -5034,6 +5039,11 @@
             <translation>größter Abstand {gap}</translation>
         </message>
         <message>
+            <source>drawn is the gap that plate and screw give, {gap}</source>
+            <extracomment>job/document.py</extracomment>
+            <translation>gezeichnet ist der Abstand, den Platte und Schraube ergeben, {gap}</translation>
+        </message>
+        <message>
             <source>fires {angle}</source>
             <extracomment>job/document.py</extracomment>
             <translation>zündet {angle}</translation>
@@ -5074,6 +5084,11 @@
             <translation>AUSSERHALB DER GRENZEN ODER NICHT WIE ES SEIN MUSS: {what}.</translation>
         </message>
         <message>
+            <source>TO BE CLEARED UP: see {stages}.</source>
+            <extracomment>job/document.py</extracomment>
+            <translation>ZU KLÄREN: siehe {stages}.</translation>
+        </message>
+        <message>
             <source>open: {stages}</source>
             <extracomment>job/document.py</extracomment>
             <translation>offen: {stages}</translation>
@@ -5099,6 +5114,11 @@
             <translation>Ausgelassen: {reason}</translation>
         </message>
         <message>
+            <source>TO BE CLEARED UP: {what}</source>
+            <extracomment>job/document.py</extracomment>
+            <translation>ZU KLÄREN: {what}</translation>
+        </message>
+        <message>
             <source>Note: {note}</source>
             <extracomment>job/document.py</extracomment>
             <translation>Notiz: {note}</translation>
@@ -5112,11 +5132,6 @@
             <source>Nothing entered.</source>
             <extracomment>job/document.py</extracomment>
             <translation>Nichts eingetragen.</translation>
-        </message>
-        <message>
-            <source>As found and as left: breaker end, contacts just opening</source>
-            <extracomment>job/document.py</extracomment>
-            <translation>Vorgefunden und hinterlassen: Unterbrecherseite, Kontakte öffnen gerade</translation>
         </message>
         <message>
             <source>As found and as left: coupling, seen from the drive end</source>
@@ -5234,6 +5249,11 @@
             <translation>Der Zündzeitpunkt kann ab {hours} h die Grenzen verlassen.</translation>
         </message>
         <message>
+            <source>no reading of the lamp stands on the bench: enter on its Engine page what the lamp says now, after contacts and teeth were last moved</source>
+            <extracomment>job/feeds.py</extracomment>
+            <translation>auf dem Prüftisch gilt keine Ablesung der Lampe: auf seiner Seite „Motor“ eingeben, was die Lampe jetzt zeigt, nachdem Kontakte und Zähne zuletzt verstellt wurden</translation>
+        </message>
+        <message>
             <source>the bench</source>
             <extracomment>job/feeds.py</extracomment>
             <translation>Prüftisch</translation>
@@ -5242,6 +5262,11 @@
             <source>file of the {name}</source>
             <extracomment>job/feeds.py</extracomment>
             <translation>Datei: {name}</translation>
+        </message>
+        <message>
+            <source>neither wear nor a pip has been set on the bench yet</source>
+            <extracomment>job/feeds.py</extracomment>
+            <translation>auf dem Prüftisch ist noch weder Verschleiß noch Höcker eingestellt</translation>
         </message>
         <message>
             <source>this gap cannot be had: {reason}</source>
@@ -5254,9 +5279,19 @@
             <translation>dieser Magnet ist an keinem Motor: es gibt keine Kupplung zu markieren</translation>
         </message>
         <message>
+            <source>no marks were painted on the bench yet; that is done on its Engine page</source>
+            <extracomment>job/feeds.py</extracomment>
+            <translation>auf dem Prüftisch sind noch keine Marken gemalt; das geschieht auf seiner Seite „Motor“</translation>
+        </message>
+        <message>
             <source>with this setting the contacts never open and close, so there is nothing to plan</source>
             <extracomment>job/feeds.py, job/shift_plan.py</extracomment>
             <translation>bei dieser Einstellung gehen die Kontakte nie auf und zu, also gibt es nichts zu planen</translation>
+        </message>
+        <message>
+            <source>no tooth has been moved on the bench since the lamp was read</source>
+            <extracomment>job/feeds.py</extracomment>
+            <translation>auf dem Prüftisch ist kein Zahn versetzt, seit die Lampe abgelesen wurde</translation>
         </message>
         <message>
             <source>with the plug in and the contacts closed nothing tells of the lead: open the contacts</source>
@@ -5739,6 +5774,11 @@
             <translation>Sicherungsdraht angebracht</translation>
         </message>
         <message>
+            <source>Spark plugs refitted and torqued as the manual says</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation>Zündkerzen wieder eingebaut und nach Handbuch angezogen</translation>
+        </message>
+        <message>
             <source>Plug leads connected, each to its cylinder</source>
             <extracomment>job/parts.py</extracomment>
             <translation>Zündkabel angeschlossen, jedes an seinem Zylinder</translation>
@@ -5824,44 +5864,19 @@
             <translation>{label}: Wahrscheinlichkeit in den Grenzen</translation>
         </message>
         <message>
-            <source>intake</source>
-            <extracomment>job/readings.py, ui/job_kinds.py</extracomment>
-            <translation>Ansaugen</translation>
+            <source>Not judged, for no limit was given: {what}.</source>
+            <extracomment>job/readings.py</extracomment>
+            <translation>Nicht beurteilt, weil keine Grenze angegeben ist: {what}.</translation>
         </message>
         <message>
-            <source>compression</source>
-            <extracomment>job/readings.py, ui/job_kinds.py</extracomment>
-            <translation>Verdichten</translation>
-        </message>
-        <message>
-            <source>power</source>
-            <extracomment>job/readings.py, ui/job_kinds.py</extracomment>
-            <translation>Arbeiten</translation>
-        </message>
-        <message>
-            <source>exhaust</source>
-            <extracomment>job/readings.py, ui/job_kinds.py</extracomment>
-            <translation>Ausstoßen</translation>
+            <source>no limit given, not judged</source>
+            <extracomment>job/readings.py</extracomment>
+            <translation>keine Grenze angegeben, nicht beurteilt</translation>
         </message>
         <message>
             <source>in limits</source>
             <extracomment>job/readings.py, ui/plot_window.py</extracomment>
             <translation>in den Grenzen</translation>
-        </message>
-        <message>
-            <source>within ±{limit}</source>
-            <extracomment>job/readings.py</extracomment>
-            <translation>innerhalb ±{limit}</translation>
-        </message>
-        <message>
-            <source>{angle} late</source>
-            <extracomment>job/readings.py, ui/plot_window.py, ui/setting_panel.py</extracomment>
-            <translation>{angle} zu spät</translation>
-        </message>
-        <message>
-            <source>{angle} early</source>
-            <extracomment>job/readings.py, ui/plot_window.py, ui/setting_panel.py</extracomment>
-            <translation>{angle} zu früh</translation>
         </message>
         <message>
             <source>{label}: best estimate</source>
@@ -5877,26 +5892,6 @@
             <source>as it must be</source>
             <extracomment>job/readings.py</extracomment>
             <translation>wie es sein muss</translation>
-        </message>
-        <message>
-            <source>at most {limit}</source>
-            <extracomment>job/readings.py</extracomment>
-            <translation>höchstens {limit}</translation>
-        </message>
-        <message>
-            <source>at least {limit}</source>
-            <extracomment>job/readings.py</extracomment>
-            <translation>mindestens {limit}</translation>
-        </message>
-        <message>
-            <source>{angle} before top dead centre</source>
-            <extracomment>job/readings.py</extracomment>
-            <translation>{angle} vor dem oberen Totpunkt</translation>
-        </message>
-        <message>
-            <source>{angle} after top dead centre</source>
-            <extracomment>job/readings.py</extracomment>
-            <translation>{angle} nach dem oberen Totpunkt</translation>
         </message>
         <message>
             <source>Disc at true top dead centre</source>
@@ -6194,6 +6189,86 @@
             <translation>Lampe zeigt danach, ° vor dem oberen Totpunkt</translation>
         </message>
         <message>
+            <source>DANGER: THE MAGNETO IS LIVE WITH THE SWITCH OFF. Stop. Keep clear of the propeller. Repair the switch lead, or take the magneto out of use, and prove the lead again before anything is turned.</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>GEFAHR: DER MAGNET IST SCHARF BEI AUSGESCHALTETEM SCHALTER. Aufhören. Vom Propeller fernbleiben. Die Kurzschlussleitung instand setzen oder den Magneten außer Betrieb nehmen, und die Leitung erneut nachweisen, bevor irgendetwas gedreht wird.</translation>
+        </message>
+        <message>
+            <source>DANGER: THE MAGNETO IS LIVE WITH ITS PLUG OUT: the tab does not ground it. Stop. Keep clear of the propeller; ground the magneto before anything is turned.</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>GEFAHR: DER MAGNET IST SCHARF BEI GEZOGENEM STECKER: Die Zunge legt ihn nicht an Masse. Aufhören. Vom Propeller fernbleiben; den Magneten an Masse legen, bevor irgendetwas gedreht wird.</translation>
+        </message>
+        <message>
+            <source>1 reading out of limits or not as it must be</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>1 Wert außerhalb der Grenzen oder nicht wie er sein muss</translation>
+        </message>
+        <message>
+            <source>{count} readings out of limits or not as they must be</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>{count} Werte außerhalb der Grenzen oder nicht wie sie sein müssen</translation>
+        </message>
+        <message>
+            <source>1 reading found out of limits</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>1 Wert außerhalb vorgefunden</translation>
+        </message>
+        <message>
+            <source>{count} readings found out of limits</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>{count} Werte außerhalb vorgefunden</translation>
+        </message>
+        <message>
+            <source>1 point to be cleared up</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>1 Punkt zu klären</translation>
+        </message>
+        <message>
+            <source>{count} points to be cleared up</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>{count} Punkte zu klären</translation>
+        </message>
+        <message>
+            <source>skipped</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>ausgelassen</translation>
+        </message>
+        <message>
+            <source>open</source>
+            <extracomment>job/standing.py, ui/plot_lift.py</extracomment>
+            <translation>offen</translation>
+        </message>
+        <message>
+            <source>done, with {what}</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>erledigt, mit {what}</translation>
+        </message>
+        <message>
+            <source>done</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>erledigt</translation>
+        </message>
+        <message>
+            <source>The timing wanted, {wanted}, is outside this sheet's limits, {limits}; readings are judged by the limits.</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>Der gewünschte Zündzeitpunkt, {wanted}, liegt außerhalb der Grenzen dieses Blattes, {limits}; Werte werden nach den Grenzen beurteilt.</translation>
+        </message>
+        <message>
+            <source>Teeth and readings contradict each other: magneto flange {magneto} and disc {disc} would bring it from {before} to {expected}, and it is said to fire {after}; count the teeth, and read the lamp again.</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>Zähne und Werte widersprechen sich: Magnetflansch {magneto} und Scheibe {disc} brächten ihn von {before} auf {expected}, und er soll bei {after} zünden; die Zähne zählen und die Lampe erneut ablesen.</translation>
+        </message>
+        <message>
+            <source>1 missing</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>1 fehlt</translation>
+        </message>
+        <message>
+            <source>{count} missing</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>{count} fehlen</translation>
+        </message>
+        <message>
             <source>{error}. What you entered is kept here and tried again with your next step; a copy is in {folder}</source>
             <extracomment>job/store.py</extracomment>
             <translation>{error}. Das Eingetragene ist hier aufgehoben und wird mit dem nächsten Schritt wieder versucht; eine Kopie liegt in {folder}</translation>
@@ -6267,6 +6342,61 @@
             <source>{name}: cannot be written; choose another name</source>
             <extracomment>job/store.py</extracomment>
             <translation>{name}: lässt sich nicht schreiben; anderen Namen wählen</translation>
+        </message>
+        <message>
+            <source>intake</source>
+            <extracomment>job/words.py, ui/job_kinds.py</extracomment>
+            <translation>Ansaugen</translation>
+        </message>
+        <message>
+            <source>compression</source>
+            <extracomment>job/words.py, ui/job_kinds.py</extracomment>
+            <translation>Verdichten</translation>
+        </message>
+        <message>
+            <source>power</source>
+            <extracomment>job/words.py, ui/job_kinds.py</extracomment>
+            <translation>Arbeiten</translation>
+        </message>
+        <message>
+            <source>exhaust</source>
+            <extracomment>job/words.py, ui/job_kinds.py</extracomment>
+            <translation>Ausstoßen</translation>
+        </message>
+        <message>
+            <source>within ±{limit}</source>
+            <extracomment>job/words.py</extracomment>
+            <translation>innerhalb ±{limit}</translation>
+        </message>
+        <message>
+            <source>{angle} late</source>
+            <extracomment>job/words.py, ui/plot_window.py, ui/setting_panel.py</extracomment>
+            <translation>{angle} zu spät</translation>
+        </message>
+        <message>
+            <source>{angle} early</source>
+            <extracomment>job/words.py, ui/plot_window.py, ui/setting_panel.py</extracomment>
+            <translation>{angle} zu früh</translation>
+        </message>
+        <message>
+            <source>at most {limit}</source>
+            <extracomment>job/words.py</extracomment>
+            <translation>höchstens {limit}</translation>
+        </message>
+        <message>
+            <source>at least {limit}</source>
+            <extracomment>job/words.py</extracomment>
+            <translation>mindestens {limit}</translation>
+        </message>
+        <message>
+            <source>{angle} before top dead centre</source>
+            <extracomment>job/words.py</extracomment>
+            <translation>{angle} vor dem oberen Totpunkt</translation>
+        </message>
+        <message>
+            <source>{angle} after top dead centre</source>
+            <extracomment>job/words.py</extracomment>
+            <translation>{angle} nach dem oberen Totpunkt</translation>
         </message>
         <message>
             <source>{name} has shape {shape}; an axis of a map is one-dimensional</source>
@@ -9280,7 +9410,7 @@
         </message>
         <message>
             <source>Danger</source>
-            <extracomment>practice/report.py</extracomment>
+            <extracomment>practice/report.py, ui/job_bars.py</extracomment>
             <translation>Gefahr</translation>
         </message>
         <message>
@@ -10449,6 +10579,11 @@
             <translation>„{unit}“ ist keine Winkeleinheit: {known} verwenden</translation>
         </message>
         <message>
+            <source>“{text}” has a minus and a side of top dead centre: write one or the other</source>
+            <extracomment>spec/units.py</extracomment>
+            <translation>„{text}“ hat ein Minus und eine Seite des oberen Totpunkts: das eine oder das andere schreiben</translation>
+        </message>
+        <message>
             <source>{length} in</source>
             <extracomment>spec/units.py</extracomment>
             <translation>{length} in</translation>
@@ -10457,6 +10592,16 @@
             <source>“{text}” is too large</source>
             <extracomment>spec/units.py</extracomment>
             <translation>„{text}“ ist zu groß</translation>
+        </message>
+        <message>
+            <source>BTDC</source>
+            <extracomment>spec/units.py</extracomment>
+            <translation>v. OT</translation>
+        </message>
+        <message>
+            <source>ATDC</source>
+            <extracomment>spec/units.py</extracomment>
+            <translation>n. OT</translation>
         </message>
         <message>
             <source>“{text}” is not a number: write one such as {example}</source>
@@ -11060,7 +11205,7 @@
         </message>
         <message>
             <source>teeth</source>
-            <extracomment>ui/class_editor_rows.py</extracomment>
+            <extracomment>ui/class_editor_rows.py, ui/job_kinds.py</extracomment>
             <translation>Zähne</translation>
         </message>
         <message>
@@ -12393,14 +12538,14 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <translation>◐ nichts fehlt; nicht als fertig markiert</translation>
         </message>
         <message>
-            <source>✗ done, but {count} missing</source>
+            <source>✗ done, but {what}</source>
             <extracomment>ui/job_bars.py</extracomment>
-            <translation>✗ fertig, aber {count} fehlen</translation>
+            <translation>✗ fertig, aber {what}</translation>
         </message>
         <message>
-            <source>✗ done, but out of limits</source>
+            <source>△ done; {what}</source>
             <extracomment>ui/job_bars.py</extracomment>
-            <translation>✗ fertig, aber außer Grenzen</translation>
+            <translation>△ fertig; {what}</translation>
         </message>
         <message>
             <source>✓ done</source>
@@ -12426,6 +12571,16 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <source>{come} of {count} stages done or skipped</source>
             <extracomment>ui/job_bars.py</extracomment>
             <translation>{come} von {count} Abschnitten fertig oder ausgelassen</translation>
+        </message>
+        <message>
+            <source>✓ Nothing is missing.</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation>✓ Nichts fehlt.</translation>
+        </message>
+        <message>
+            <source>✓ Done.</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation>✓ Fertig.</translation>
         </message>
         <message>
             <source>State of the file</source>
@@ -12458,11 +12613,6 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <translation>fehlt in {count}</translation>
         </message>
         <message>
-            <source>{count} readings out</source>
-            <extracomment>ui/job_bars.py</extracomment>
-            <translation>{count} Werte außer Grenzen</translation>
-        </message>
-        <message>
             <source>Still missing</source>
             <extracomment>ui/job_bars.py</extracomment>
             <translation>Fehlt noch</translation>
@@ -12488,6 +12638,31 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <translation>N&amp;ächste Seite</translation>
         </message>
         <message>
+            <source>✗ {stage} is marked as done, with {what}.</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation>✗ {stage} ist als fertig markiert, mit {what}.</translation>
+        </message>
+        <message>
+            <source>✗ Nothing is missing, but {what}.</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation>✗ Nichts fehlt, aber {what}.</translation>
+        </message>
+        <message>
+            <source>✗ Done, but {what}.</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation>✗ Fertig, aber {what}.</translation>
+        </message>
+        <message>
+            <source>✓ Nothing is missing; {what}.</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation>✓ Nichts fehlt; {what}.</translation>
+        </message>
+        <message>
+            <source>△ Done; {what}.</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation>△ Fertig; {what}.</translation>
+        </message>
+        <message>
             <source>&amp;Try again</source>
             <extracomment>ui/job_bars.py</extracomment>
             <translation>Erneut &amp;versuchen</translation>
@@ -12498,9 +12673,24 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <translation>Nur lesbar: {sentence}.</translation>
         </message>
         <message>
-            <source>Still missing: {what}.</source>
+            <source>1 reading out</source>
             <extracomment>ui/job_bars.py</extracomment>
-            <translation>Fehlt noch: {what}.</translation>
+            <translation>1 Wert außer Grenzen</translation>
+        </message>
+        <message>
+            <source>{count} readings out</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation>{count} Werte außer Grenzen</translation>
+        </message>
+        <message>
+            <source>✓ Done: {stage}; {what}.</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation>✓ Fertig: {stage}; {what}.</translation>
+        </message>
+        <message>
+            <source>✓ Done: {stage}.</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation>✓ Fertig: {stage}.</translation>
         </message>
         <message>
             <source>{file} was changed by another program while it was open here; reload it, or save elsewhere.</source>
@@ -12508,14 +12698,9 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <translation>{file} wurde von einem anderen Programm geändert, während sie hier offen war; neu laden oder anderswo speichern.</translation>
         </message>
         <message>
-            <source>✓ Nothing is missing.</source>
+            <source>Still missing: {what}.</source>
             <extracomment>ui/job_bars.py</extracomment>
-            <translation>✓ Nichts fehlt.</translation>
-        </message>
-        <message>
-            <source>✓ Done.</source>
-            <extracomment>ui/job_bars.py</extracomment>
-            <translation>✓ Fertig.</translation>
+            <translation>Fehlt noch: {what}.</translation>
         </message>
         <message>
             <source>at {hours} h: gap {value}, between {low} and {high} 95 times in 100</source>
@@ -12603,11 +12788,6 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <translation>Intervall</translation>
         </message>
         <message>
-            <source>“{text}” is not a whole number of teeth</source>
-            <extracomment>ui/job_edits.py</extracomment>
-            <translation>„{text}“ ist keine ganze Zahl von Zähnen</translation>
-        </message>
-        <message>
             <source>year-month-day</source>
             <extracomment>ui/job_edits.py</extracomment>
             <translation>Jahr-Monat-Tag</translation>
@@ -12621,6 +12801,11 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <source>Missing in {what}.</source>
             <extracomment>ui/job_end.py</extracomment>
             <translation>Fehlt in {what}.</translation>
+        </message>
+        <message>
+            <source>To be cleared up: see {stage}.</source>
+            <extracomment>ui/job_end.py</extracomment>
+            <translation>Zu klären: siehe {stage}.</translation>
         </message>
         <message>
             <source>Not done yet: {stages}.</source>
@@ -12646,6 +12831,11 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <source>What is missing</source>
             <extracomment>ui/job_end.py</extracomment>
             <translation>Was fehlt</translation>
+        </message>
+        <message>
+            <source>Not judged</source>
+            <extracomment>ui/job_end.py</extracomment>
+            <translation>Nicht beurteilt</translation>
         </message>
         <message>
             <source>Signed by {who}</source>
@@ -12721,6 +12911,11 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <source>{field}: {sentence}</source>
             <extracomment>ui/job_form.py</extracomment>
             <translation>{field}: {sentence}</translation>
+        </message>
+        <message>
+            <source>To be cleared up</source>
+            <extracomment>ui/job_form.py</extracomment>
+            <translation>Zu klären</translation>
         </message>
         <message>
             <source>How sure: {quantity}</source>
@@ -13003,6 +13198,11 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <translation>{n} %</translation>
         </message>
         <message>
+            <source>Not taken yet: {what}. Correct it, or press Escape in its field to put back what was there.</source>
+            <extracomment>ui/job_model.py</extracomment>
+            <translation>Noch nicht übernommen: {what}. Berichtigen, oder in seinem Feld Escape drücken, um zurückzusetzen, was dort stand.</translation>
+        </message>
+        <message>
             <source>Job sheet</source>
             <extracomment>ui/job_model.py</extracomment>
             <translation>Auftragsblatt</translation>
@@ -13163,6 +13363,11 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <translation>Kein Auftragsblatt offen: über das Menü „Auftrag“ eines öffnen oder ein neues beginnen.</translation>
         </message>
         <message>
+            <source>the bench still has the setting it began with, which nobody has read: set plate and screw as they are first</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation>der Prüftisch hat noch die Einstellung, mit der er begann und die niemand abgelesen hat: erst Platte und Schraube einstellen, wie sie sind</translation>
+        </message>
+        <message>
             <source>Magneto, engine and limits</source>
             <extracomment>ui/job_sources.py</extracomment>
             <translation>Magnetzünder, Motor und Grenzen</translation>
@@ -13203,9 +13408,9 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <translation>Die Kurbel vor die Zündung von Nr. 1 stellen: ihr Takt dort wird notiert</translation>
         </message>
         <message>
-            <source>Setting and timing as the bench has them</source>
+            <source>Setting as it was put on the bench, timing as the lamp was read</source>
             <extracomment>ui/job_sources.py</extracomment>
-            <translation>Einstellung und Zündzeitpunkt laut Prüftisch</translation>
+            <translation>Einstellung wie auf dem Prüftisch gesetzt, Zündzeitpunkt wie an der Lampe abgelesen</translation>
         </message>
         <message>
             <source>As found, by instruments</source>
@@ -13223,9 +13428,9 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <translation>Verschleiß und Höcker</translation>
         </message>
         <message>
-            <source>As the bench has them</source>
+            <source>As they were set on the bench</source>
             <extracomment>ui/job_sources.py</extracomment>
-            <translation>Laut Prüftisch</translation>
+            <translation>Wie auf dem Prüftisch eingestellt</translation>
         </message>
         <message>
             <source>Trials made</source>
@@ -13298,14 +13503,14 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <translation>Gemachter Zahnversatz</translation>
         </message>
         <message>
-            <source>Teeth moved, and where it fires now</source>
+            <source>Teeth moved; where it fires then, the lamp has to tell</source>
             <extracomment>ui/job_sources.py</extracomment>
-            <translation>Versetzte Zähne, und wo er jetzt zündet</translation>
+            <translation>Versetzte Zähne; wo er dann zündet, muss die Lampe sagen</translation>
         </message>
         <message>
-            <source>Where both magnetos fire now</source>
+            <source>Where the lamp was read to say that the magnetos fire</source>
             <extracomment>ui/job_sources.py</extracomment>
-            <translation>Wo beide Magnetzünder jetzt zünden</translation>
+            <translation>Wo die Magnete nach der abgelesenen Lampe zünden</translation>
         </message>
         <message>
             <source>How sure the timing is</source>
@@ -13328,9 +13533,19 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <translation>dieser Magnetzünder sitzt an keinem Motor: erst einen Einbau auf dem Prüftisch öffnen</translation>
         </message>
         <message>
+            <source>neither plug nor switch has been moved on the bench yet: the lead has not been tried</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation>auf dem Prüftisch wurde noch weder Stecker noch Schalter bewegt: die Leitung ist nicht erprobt</translation>
+        </message>
+        <message>
             <source>no stop readings were entered yet; they belong on the Engine page of the bench</source>
             <extracomment>ui/job_sources.py</extracomment>
             <translation>noch keine Anschlagwerte eingegeben; sie gehören auf die Seite „Motor“ des Prüftischs</translation>
+        </message>
+        <message>
+            <source>the crank has not been turned on the bench yet: set it as the engine's stands first</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation>auf dem Prüftisch wurde die Kurbel noch nicht gedreht: erst so stellen, wie die des Motors steht</translation>
         </message>
         <message>
             <source>no trial has been made on the bench yet; they are noted on its Trials page</source>
@@ -13441,11 +13656,6 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <source>Done again: {step}.</source>
             <extracomment>ui/job_window.py</extracomment>
             <translation>Wiederholt: {step}.</translation>
-        </message>
-        <message>
-            <source>✓ Done: {stage}.</source>
-            <extracomment>ui/job_window.py</extracomment>
-            <translation>✓ Fertig: {stage}.</translation>
         </message>
         <message>
             <source>Skipped: {stage}.</source>

@@ -645,12 +645,12 @@
         </message>
         <message>
             <source>E-gap</source>
-            <extracomment>bench/events.py, bench/own_magneto_fields.py, practice/paper.py, ui/breaker_view.py, ui/plot_lift.py</extracomment>
+            <extracomment>bench/events.py, bench/own_magneto_fields.py, job/svg.py, practice/paper.py, ui/breaker_view.py, ui/plot_lift.py</extracomment>
             <translation>E-gap</translation>
         </message>
         <message>
             <source>neutral</source>
-            <extracomment>bench/events.py, ui/breaker_view.py</extracomment>
+            <extracomment>bench/events.py, job/svg.py, ui/breaker_view.py</extracomment>
             <translation>neutro</translation>
         </message>
         <message>
@@ -1240,7 +1240,7 @@
         </message>
         <message>
             <source>in line</source>
-            <extracomment>bench/own_engine_fields.py, job/readings.py</extracomment>
+            <extracomment>bench/own_engine_fields.py, job/words.py</extracomment>
             <translation>en línea</translation>
         </message>
         <message>
@@ -1265,12 +1265,12 @@
         </message>
         <message>
             <source>left</source>
-            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/readings.py, ui/class_editor_fields.py, ui/class_editor_rows.py, ui/job_drift_sheet.py, ui/job_kinds.py</extracomment>
+            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/words.py, ui/class_editor_fields.py, ui/class_editor_rows.py, ui/job_drift_sheet.py, ui/job_kinds.py</extracomment>
             <translation>izquierda</translation>
         </message>
         <message>
             <source>right</source>
-            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/readings.py, ui/class_editor_fields.py, ui/class_editor_rows.py, ui/job_kinds.py</extracomment>
+            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/words.py, ui/class_editor_fields.py, ui/class_editor_rows.py, ui/job_kinds.py</extracomment>
             <translation>derecha</translation>
         </message>
         <message>
@@ -2270,7 +2270,7 @@
         </message>
         <message>
             <source>this magneto is not on an engine</source>
-            <extracomment>bench/state.py, practice/actions.py</extracomment>
+            <extracomment>bench/state.py, job/feeds.py, practice/actions.py</extracomment>
             <translation>esta magneto no está en un motor</translation>
         </message>
         <message>
@@ -3009,6 +3009,11 @@
             <translation>{count} en contra</translation>
         </message>
         <message>
+            <source>“{text}” is not a whole number of teeth: write one such as 3, -3, {ahead} or {back} (rotation)</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation>«{text}» no es un número entero de dientes: escriba uno como 3, -3, {ahead} o {back} (giro)</translation>
+        </message>
+        <message>
             <source>1 tooth with rotation</source>
             <extracomment>bench/words.py</extracomment>
             <translation>1 diente en sentido de giro</translation>
@@ -3035,7 +3040,7 @@
         </message>
         <message>
             <source>{low} to {high}</source>
-            <extracomment>classroom/blanks.py, job/document.py, job/readings.py, practice/debrief.py, ui/trials_panel.py</extracomment>
+            <extracomment>classroom/blanks.py, job/document.py, job/words.py, practice/debrief.py, ui/trials_panel.py</extracomment>
             <translation>{low} a {high}</translation>
         </message>
         <message>
@@ -3945,12 +3950,12 @@
         </message>
         <message>
             <source>yes</source>
-            <extracomment>classroom/summary.py, job/readings.py, ui/job_kinds.py</extracomment>
+            <extracomment>classroom/summary.py, job/words.py, ui/job_kinds.py</extracomment>
             <translation>sí</translation>
         </message>
         <message>
             <source>no</source>
-            <extracomment>classroom/summary.py, job/readings.py, ui/job_kinds.py</extracomment>
+            <extracomment>classroom/summary.py, job/words.py, ui/job_kinds.py</extracomment>
             <translation>no</translation>
         </message>
         <message>
@@ -4854,21 +4859,6 @@
             <translation>Acoplamiento, dejado</translation>
         </message>
         <message>
-            <source>open</source>
-            <extracomment>job/document.py, ui/plot_lift.py</extracomment>
-            <translation>abierto</translation>
-        </message>
-        <message>
-            <source>done</source>
-            <extracomment>job/document.py</extracomment>
-            <translation>hecho</translation>
-        </message>
-        <message>
-            <source>skipped</source>
-            <extracomment>job/document.py</extracomment>
-            <translation>omitido</translation>
-        </message>
-        <message>
             <source>{sheet} · magview {version} · treat the propeller as live</source>
             <extracomment>job/document.py, job/shift_plan.py</extracomment>
             <translation>{sheet} · magview {version} · trate la hélice como viva</translation>
@@ -4887,6 +4877,21 @@
             <source>found out of limits</source>
             <extracomment>job/document.py, job/readings.py</extracomment>
             <translation>hallado fuera de límites</translation>
+        </message>
+        <message>
+            <source>As found and as left: breaker end, contacts just opening</source>
+            <extracomment>job/document.py</extracomment>
+            <translation>Hallado y dejado: lado del ruptor, contactos abriendo justo</translation>
+        </message>
+        <message>
+            <source>As found: breaker end, contacts just opening</source>
+            <extracomment>job/document.py</extracomment>
+            <translation>Hallado: lado del ruptor, contactos abriendo justo</translation>
+        </message>
+        <message>
+            <source>As left: breaker end, contacts just opening</source>
+            <extracomment>job/document.py</extracomment>
+            <translation>Dejado: lado del ruptor, contactos abriendo justo</translation>
         </message>
         <message>
             <source>Seen from the drive end, rotation {way}.</source>
@@ -5034,6 +5039,11 @@
             <translation>apertura máxima {gap}</translation>
         </message>
         <message>
+            <source>drawn is the gap that plate and screw give, {gap}</source>
+            <extracomment>job/document.py</extracomment>
+            <translation>dibujada está la abertura que dan placa y tornillo, {gap}</translation>
+        </message>
+        <message>
             <source>fires {angle}</source>
             <extracomment>job/document.py</extracomment>
             <translation>enciende {angle}</translation>
@@ -5074,6 +5084,11 @@
             <translation>FUERA DE LÍMITES O NO COMO DEBE SER: {what}.</translation>
         </message>
         <message>
+            <source>TO BE CLEARED UP: see {stages}.</source>
+            <extracomment>job/document.py</extracomment>
+            <translation>POR ACLARAR: vea {stages}.</translation>
+        </message>
+        <message>
             <source>open: {stages}</source>
             <extracomment>job/document.py</extracomment>
             <translation>abierto: {stages}</translation>
@@ -5099,6 +5114,11 @@
             <translation>Omitido: {reason}</translation>
         </message>
         <message>
+            <source>TO BE CLEARED UP: {what}</source>
+            <extracomment>job/document.py</extracomment>
+            <translation>POR ACLARAR: {what}</translation>
+        </message>
+        <message>
             <source>Note: {note}</source>
             <extracomment>job/document.py</extracomment>
             <translation>Nota: {note}</translation>
@@ -5112,11 +5132,6 @@
             <source>Nothing entered.</source>
             <extracomment>job/document.py</extracomment>
             <translation>Nada anotado.</translation>
-        </message>
-        <message>
-            <source>As found and as left: breaker end, contacts just opening</source>
-            <extracomment>job/document.py</extracomment>
-            <translation>Hallado y dejado: lado del ruptor, contactos abriendo justo</translation>
         </message>
         <message>
             <source>As found and as left: coupling, seen from the drive end</source>
@@ -5234,6 +5249,11 @@
             <translation>El encendido puede salir de sus límites desde las {hours} h.</translation>
         </message>
         <message>
+            <source>no reading of the lamp stands on the bench: enter on its Engine page what the lamp says now, after contacts and teeth were last moved</source>
+            <extracomment>job/feeds.py</extracomment>
+            <translation>en el banco no vale ninguna lectura de la lámpara: anote en su página Motor lo que la lámpara dice ahora, después de mover por última vez contactos y dientes</translation>
+        </message>
+        <message>
             <source>the bench</source>
             <extracomment>job/feeds.py</extracomment>
             <translation>el banco</translation>
@@ -5242,6 +5262,11 @@
             <source>file of the {name}</source>
             <extracomment>job/feeds.py</extracomment>
             <translation>archivo de {name}</translation>
+        </message>
+        <message>
+            <source>neither wear nor a pip has been set on the bench yet</source>
+            <extracomment>job/feeds.py</extracomment>
+            <translation>en el banco aún no se ha puesto ni desgaste ni punta</translation>
         </message>
         <message>
             <source>this gap cannot be had: {reason}</source>
@@ -5254,9 +5279,19 @@
             <translation>esta magneto no está en un motor: no hay acoplamiento que marcar</translation>
         </message>
         <message>
+            <source>no marks were painted on the bench yet; that is done on its Engine page</source>
+            <extracomment>job/feeds.py</extracomment>
+            <translation>en el banco aún no se han pintado marcas; se hace en su página Motor</translation>
+        </message>
+        <message>
             <source>with this setting the contacts never open and close, so there is nothing to plan</source>
             <extracomment>job/feeds.py, job/shift_plan.py</extracomment>
             <translation>con este ajuste los contactos nunca abren y cierran; no hay nada que planear</translation>
+        </message>
+        <message>
+            <source>no tooth has been moved on the bench since the lamp was read</source>
+            <extracomment>job/feeds.py</extracomment>
+            <translation>en el banco no se ha movido ningún diente desde que se leyó la lámpara</translation>
         </message>
         <message>
             <source>with the plug in and the contacts closed nothing tells of the lead: open the contacts</source>
@@ -5739,6 +5774,11 @@
             <translation>Alambre de freno puesto</translation>
         </message>
         <message>
+            <source>Spark plugs refitted and torqued as the manual says</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation>Bujías montadas de nuevo y al par del manual</translation>
+        </message>
+        <message>
             <source>Plug leads connected, each to its cylinder</source>
             <extracomment>job/parts.py</extracomment>
             <translation>Cables de bujía conectados, cada uno a su cilindro</translation>
@@ -5824,44 +5864,19 @@
             <translation>{label}: probabilidad en límites</translation>
         </message>
         <message>
-            <source>intake</source>
-            <extracomment>job/readings.py, ui/job_kinds.py</extracomment>
-            <translation>admisión</translation>
+            <source>Not judged, for no limit was given: {what}.</source>
+            <extracomment>job/readings.py</extracomment>
+            <translation>Sin juzgar, porque no se dio límite: {what}.</translation>
         </message>
         <message>
-            <source>compression</source>
-            <extracomment>job/readings.py, ui/job_kinds.py</extracomment>
-            <translation>compresión</translation>
-        </message>
-        <message>
-            <source>power</source>
-            <extracomment>job/readings.py, ui/job_kinds.py</extracomment>
-            <translation>expansión</translation>
-        </message>
-        <message>
-            <source>exhaust</source>
-            <extracomment>job/readings.py, ui/job_kinds.py</extracomment>
-            <translation>escape</translation>
+            <source>no limit given, not judged</source>
+            <extracomment>job/readings.py</extracomment>
+            <translation>sin límite dado, sin juzgar</translation>
         </message>
         <message>
             <source>in limits</source>
             <extracomment>job/readings.py, ui/plot_window.py</extracomment>
             <translation>en límites</translation>
-        </message>
-        <message>
-            <source>within ±{limit}</source>
-            <extracomment>job/readings.py</extracomment>
-            <translation>dentro de ±{limit}</translation>
-        </message>
-        <message>
-            <source>{angle} late</source>
-            <extracomment>job/readings.py, ui/plot_window.py, ui/setting_panel.py</extracomment>
-            <translation>{angle} tarde</translation>
-        </message>
-        <message>
-            <source>{angle} early</source>
-            <extracomment>job/readings.py, ui/plot_window.py, ui/setting_panel.py</extracomment>
-            <translation>{angle} pronto</translation>
         </message>
         <message>
             <source>{label}: best estimate</source>
@@ -5877,26 +5892,6 @@
             <source>as it must be</source>
             <extracomment>job/readings.py</extracomment>
             <translation>como debe ser</translation>
-        </message>
-        <message>
-            <source>at most {limit}</source>
-            <extracomment>job/readings.py</extracomment>
-            <translation>como mucho {limit}</translation>
-        </message>
-        <message>
-            <source>at least {limit}</source>
-            <extracomment>job/readings.py</extracomment>
-            <translation>al menos {limit}</translation>
-        </message>
-        <message>
-            <source>{angle} before top dead centre</source>
-            <extracomment>job/readings.py</extracomment>
-            <translation>{angle} antes del punto muerto superior</translation>
-        </message>
-        <message>
-            <source>{angle} after top dead centre</source>
-            <extracomment>job/readings.py</extracomment>
-            <translation>{angle} después del punto muerto superior</translation>
         </message>
         <message>
             <source>Disc at true top dead centre</source>
@@ -6194,6 +6189,86 @@
             <translation>Lámpara indica después, ° antes del punto muerto superior</translation>
         </message>
         <message>
+            <source>DANGER: THE MAGNETO IS LIVE WITH THE SWITCH OFF. Stop. Keep clear of the propeller. Repair the switch lead, or take the magneto out of use, and prove the lead again before anything is turned.</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>PELIGRO: LA MAGNETO ESTÁ VIVA CON EL INTERRUPTOR APAGADO. Pare. Manténgase lejos de la hélice. Repare el cable de masa, o ponga la magneto fuera de servicio, y compruebe el cable de nuevo antes de girar nada.</translation>
+        </message>
+        <message>
+            <source>DANGER: THE MAGNETO IS LIVE WITH ITS PLUG OUT: the tab does not ground it. Stop. Keep clear of the propeller; ground the magneto before anything is turned.</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>PELIGRO: LA MAGNETO ESTÁ VIVA CON SU CLAVIJA FUERA: la lengüeta no la pone a masa. Pare. Manténgase lejos de la hélice; ponga la magneto a masa antes de girar nada.</translation>
+        </message>
+        <message>
+            <source>1 reading out of limits or not as it must be</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>1 lectura fuera de límites o no como debe ser</translation>
+        </message>
+        <message>
+            <source>{count} readings out of limits or not as they must be</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>{count} lecturas fuera de límites o no como deben ser</translation>
+        </message>
+        <message>
+            <source>1 reading found out of limits</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>1 lectura hallada fuera de límites</translation>
+        </message>
+        <message>
+            <source>{count} readings found out of limits</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>{count} lecturas halladas fuera de límites</translation>
+        </message>
+        <message>
+            <source>1 point to be cleared up</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>1 punto por aclarar</translation>
+        </message>
+        <message>
+            <source>{count} points to be cleared up</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>{count} puntos por aclarar</translation>
+        </message>
+        <message>
+            <source>skipped</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>omitido</translation>
+        </message>
+        <message>
+            <source>open</source>
+            <extracomment>job/standing.py, ui/plot_lift.py</extracomment>
+            <translation>abierto</translation>
+        </message>
+        <message>
+            <source>done, with {what}</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>hecho, con {what}</translation>
+        </message>
+        <message>
+            <source>done</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>hecho</translation>
+        </message>
+        <message>
+            <source>The timing wanted, {wanted}, is outside this sheet's limits, {limits}; readings are judged by the limits.</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>La puesta a punto deseada, {wanted}, está fuera de los límites de esta hoja, {limits}; las lecturas se juzgan por los límites.</translation>
+        </message>
+        <message>
+            <source>Teeth and readings contradict each other: magneto flange {magneto} and disc {disc} would bring it from {before} to {expected}, and it is said to fire {after}; count the teeth, and read the lamp again.</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>Dientes y lecturas se contradicen: brida de la magneto {magneto} y disco {disc} lo llevarían de {before} a {expected}, y se dice que salta a {after}; cuente los dientes y lea de nuevo la lámpara.</translation>
+        </message>
+        <message>
+            <source>1 missing</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>falta 1</translation>
+        </message>
+        <message>
+            <source>{count} missing</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>faltan {count}</translation>
+        </message>
+        <message>
             <source>{error}. What you entered is kept here and tried again with your next step; a copy is in {folder}</source>
             <extracomment>job/store.py</extracomment>
             <translation>{error}. Lo que anotó se guarda aquí y se intenta de nuevo con su próximo paso; hay una copia en {folder}</translation>
@@ -6267,6 +6342,61 @@
             <source>{name}: cannot be written; choose another name</source>
             <extracomment>job/store.py</extracomment>
             <translation>{name}: no se puede escribir; elija otro nombre</translation>
+        </message>
+        <message>
+            <source>intake</source>
+            <extracomment>job/words.py, ui/job_kinds.py</extracomment>
+            <translation>admisión</translation>
+        </message>
+        <message>
+            <source>compression</source>
+            <extracomment>job/words.py, ui/job_kinds.py</extracomment>
+            <translation>compresión</translation>
+        </message>
+        <message>
+            <source>power</source>
+            <extracomment>job/words.py, ui/job_kinds.py</extracomment>
+            <translation>expansión</translation>
+        </message>
+        <message>
+            <source>exhaust</source>
+            <extracomment>job/words.py, ui/job_kinds.py</extracomment>
+            <translation>escape</translation>
+        </message>
+        <message>
+            <source>within ±{limit}</source>
+            <extracomment>job/words.py</extracomment>
+            <translation>dentro de ±{limit}</translation>
+        </message>
+        <message>
+            <source>{angle} late</source>
+            <extracomment>job/words.py, ui/plot_window.py, ui/setting_panel.py</extracomment>
+            <translation>{angle} tarde</translation>
+        </message>
+        <message>
+            <source>{angle} early</source>
+            <extracomment>job/words.py, ui/plot_window.py, ui/setting_panel.py</extracomment>
+            <translation>{angle} pronto</translation>
+        </message>
+        <message>
+            <source>at most {limit}</source>
+            <extracomment>job/words.py</extracomment>
+            <translation>como mucho {limit}</translation>
+        </message>
+        <message>
+            <source>at least {limit}</source>
+            <extracomment>job/words.py</extracomment>
+            <translation>al menos {limit}</translation>
+        </message>
+        <message>
+            <source>{angle} before top dead centre</source>
+            <extracomment>job/words.py</extracomment>
+            <translation>{angle} antes del punto muerto superior</translation>
+        </message>
+        <message>
+            <source>{angle} after top dead centre</source>
+            <extracomment>job/words.py</extracomment>
+            <translation>{angle} después del punto muerto superior</translation>
         </message>
         <message>
             <source>{name} has shape {shape}; an axis of a map is one-dimensional</source>
@@ -9280,7 +9410,7 @@
         </message>
         <message>
             <source>Danger</source>
-            <extracomment>practice/report.py</extracomment>
+            <extracomment>practice/report.py, ui/job_bars.py</extracomment>
             <translation>Peligro</translation>
         </message>
         <message>
@@ -10449,6 +10579,11 @@
             <translation>«{unit}» no es una unidad de ángulo: use {known}</translation>
         </message>
         <message>
+            <source>“{text}” has a minus and a side of top dead centre: write one or the other</source>
+            <extracomment>spec/units.py</extracomment>
+            <translation>«{text}» tiene un menos y un lado del punto muerto superior: escriba lo uno o lo otro</translation>
+        </message>
+        <message>
             <source>{length} in</source>
             <extracomment>spec/units.py</extracomment>
             <translation>{length} in</translation>
@@ -10457,6 +10592,16 @@
             <source>“{text}” is too large</source>
             <extracomment>spec/units.py</extracomment>
             <translation>«{text}» es demasiado grande</translation>
+        </message>
+        <message>
+            <source>BTDC</source>
+            <extracomment>spec/units.py</extracomment>
+            <translation>APMS</translation>
+        </message>
+        <message>
+            <source>ATDC</source>
+            <extracomment>spec/units.py</extracomment>
+            <translation>DPMS</translation>
         </message>
         <message>
             <source>“{text}” is not a number: write one such as {example}</source>
@@ -11060,7 +11205,7 @@
         </message>
         <message>
             <source>teeth</source>
-            <extracomment>ui/class_editor_rows.py</extracomment>
+            <extracomment>ui/class_editor_rows.py, ui/job_kinds.py</extracomment>
             <translation>dientes</translation>
         </message>
         <message>
@@ -12393,14 +12538,14 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <translation>◐ no falta nada; sin marcar como hecha</translation>
         </message>
         <message>
-            <source>✗ done, but {count} missing</source>
+            <source>✗ done, but {what}</source>
             <extracomment>ui/job_bars.py</extracomment>
-            <translation>✗ hecha, pero faltan {count}</translation>
+            <translation>✗ hecho, pero {what}</translation>
         </message>
         <message>
-            <source>✗ done, but out of limits</source>
+            <source>△ done; {what}</source>
             <extracomment>ui/job_bars.py</extracomment>
-            <translation>✗ hecha, pero fuera de límites</translation>
+            <translation>△ hecho; {what}</translation>
         </message>
         <message>
             <source>✓ done</source>
@@ -12426,6 +12571,16 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <source>{come} of {count} stages done or skipped</source>
             <extracomment>ui/job_bars.py</extracomment>
             <translation>{come} de {count} etapas hechas u omitidas</translation>
+        </message>
+        <message>
+            <source>✓ Nothing is missing.</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation>✓ No falta nada.</translation>
+        </message>
+        <message>
+            <source>✓ Done.</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation>✓ Hecho.</translation>
         </message>
         <message>
             <source>State of the file</source>
@@ -12458,11 +12613,6 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <translation>faltan en {count}</translation>
         </message>
         <message>
-            <source>{count} readings out</source>
-            <extracomment>ui/job_bars.py</extracomment>
-            <translation>{count} lecturas fuera</translation>
-        </message>
-        <message>
             <source>Still missing</source>
             <extracomment>ui/job_bars.py</extracomment>
             <translation>Aún falta</translation>
@@ -12488,6 +12638,31 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <translation>Página si&amp;guiente</translation>
         </message>
         <message>
+            <source>✗ {stage} is marked as done, with {what}.</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation>✗ {stage} está marcado como hecho, con {what}.</translation>
+        </message>
+        <message>
+            <source>✗ Nothing is missing, but {what}.</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation>✗ No falta nada, pero {what}.</translation>
+        </message>
+        <message>
+            <source>✗ Done, but {what}.</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation>✗ Hecho, pero {what}.</translation>
+        </message>
+        <message>
+            <source>✓ Nothing is missing; {what}.</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation>✓ No falta nada; {what}.</translation>
+        </message>
+        <message>
+            <source>△ Done; {what}.</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation>△ Hecho; {what}.</translation>
+        </message>
+        <message>
             <source>&amp;Try again</source>
             <extracomment>ui/job_bars.py</extracomment>
             <translation>Rein&amp;tentar</translation>
@@ -12498,9 +12673,24 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <translation>Solo lectura: {sentence}.</translation>
         </message>
         <message>
-            <source>Still missing: {what}.</source>
+            <source>1 reading out</source>
             <extracomment>ui/job_bars.py</extracomment>
-            <translation>Aún falta: {what}.</translation>
+            <translation>1 lectura fuera</translation>
+        </message>
+        <message>
+            <source>{count} readings out</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation>{count} lecturas fuera</translation>
+        </message>
+        <message>
+            <source>✓ Done: {stage}; {what}.</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation>✓ Hecho: {stage}; {what}.</translation>
+        </message>
+        <message>
+            <source>✓ Done: {stage}.</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation>✓ Hecha: {stage}.</translation>
         </message>
         <message>
             <source>{file} was changed by another program while it was open here; reload it, or save elsewhere.</source>
@@ -12508,14 +12698,9 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <translation>{file} lo cambió otro programa mientras estaba abierto aquí; recárguelo o guarde en otro sitio.</translation>
         </message>
         <message>
-            <source>✓ Nothing is missing.</source>
+            <source>Still missing: {what}.</source>
             <extracomment>ui/job_bars.py</extracomment>
-            <translation>✓ No falta nada.</translation>
-        </message>
-        <message>
-            <source>✓ Done.</source>
-            <extracomment>ui/job_bars.py</extracomment>
-            <translation>✓ Hecho.</translation>
+            <translation>Aún falta: {what}.</translation>
         </message>
         <message>
             <source>at {hours} h: gap {value}, between {low} and {high} 95 times in 100</source>
@@ -12603,11 +12788,6 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <translation>intervalo</translation>
         </message>
         <message>
-            <source>“{text}” is not a whole number of teeth</source>
-            <extracomment>ui/job_edits.py</extracomment>
-            <translation>«{text}» no es un número entero de dientes</translation>
-        </message>
-        <message>
             <source>year-month-day</source>
             <extracomment>ui/job_edits.py</extracomment>
             <translation>año-mes-día</translation>
@@ -12621,6 +12801,11 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <source>Missing in {what}.</source>
             <extracomment>ui/job_end.py</extracomment>
             <translation>Falta en {what}.</translation>
+        </message>
+        <message>
+            <source>To be cleared up: see {stage}.</source>
+            <extracomment>ui/job_end.py</extracomment>
+            <translation>Por aclarar: vea {stage}.</translation>
         </message>
         <message>
             <source>Not done yet: {stages}.</source>
@@ -12646,6 +12831,11 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <source>What is missing</source>
             <extracomment>ui/job_end.py</extracomment>
             <translation>Qué falta</translation>
+        </message>
+        <message>
+            <source>Not judged</source>
+            <extracomment>ui/job_end.py</extracomment>
+            <translation>Sin juzgar</translation>
         </message>
         <message>
             <source>Signed by {who}</source>
@@ -12721,6 +12911,11 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <source>{field}: {sentence}</source>
             <extracomment>ui/job_form.py</extracomment>
             <translation>{field}: {sentence}</translation>
+        </message>
+        <message>
+            <source>To be cleared up</source>
+            <extracomment>ui/job_form.py</extracomment>
+            <translation>Por aclarar</translation>
         </message>
         <message>
             <source>How sure: {quantity}</source>
@@ -13003,6 +13198,11 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <translation>{n} %</translation>
         </message>
         <message>
+            <source>Not taken yet: {what}. Correct it, or press Escape in its field to put back what was there.</source>
+            <extracomment>ui/job_model.py</extracomment>
+            <translation>Aún sin aceptar: {what}. Corríjalo, o pulse Escape en su campo para volver a lo que había.</translation>
+        </message>
+        <message>
             <source>Job sheet</source>
             <extracomment>ui/job_model.py</extracomment>
             <translation>Hoja de trabajo</translation>
@@ -13163,6 +13363,11 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <translation>No hay ninguna hoja de trabajo abierta: abra una, o empiece otra, en el menú Trabajo.</translation>
         </message>
         <message>
+            <source>the bench still has the setting it began with, which nobody has read: set plate and screw as they are first</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation>el banco tiene aún el ajuste con que empezó, que nadie ha leído: ponga primero placa y tornillo como están</translation>
+        </message>
+        <message>
             <source>Magneto, engine and limits</source>
             <extracomment>ui/job_sources.py</extracomment>
             <translation>Magneto, motor y límites</translation>
@@ -13203,9 +13408,9 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <translation>Ponga el cigüeñal antes de que encienda el n.º 1: se anota su tiempo ahí</translation>
         </message>
         <message>
-            <source>Setting and timing as the bench has them</source>
+            <source>Setting as it was put on the bench, timing as the lamp was read</source>
             <extracomment>ui/job_sources.py</extracomment>
-            <translation>Ajuste y calado como los tiene el banco</translation>
+            <translation>Ajuste como se puso en el banco, puesta a punto como se leyó la lámpara</translation>
         </message>
         <message>
             <source>As found, by instruments</source>
@@ -13223,9 +13428,9 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <translation>Desgaste y puntas</translation>
         </message>
         <message>
-            <source>As the bench has them</source>
+            <source>As they were set on the bench</source>
             <extracomment>ui/job_sources.py</extracomment>
-            <translation>Como los tiene el banco</translation>
+            <translation>Como se pusieron en el banco</translation>
         </message>
         <message>
             <source>Trials made</source>
@@ -13298,14 +13503,14 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <translation>Cambio de dientes hecho</translation>
         </message>
         <message>
-            <source>Teeth moved, and where it fires now</source>
+            <source>Teeth moved; where it fires then, the lamp has to tell</source>
             <extracomment>ui/job_sources.py</extracomment>
-            <translation>Dientes movidos, y dónde enciende ahora</translation>
+            <translation>Dientes movidos; dónde salta después lo tiene que decir la lámpara</translation>
         </message>
         <message>
-            <source>Where both magnetos fire now</source>
+            <source>Where the lamp was read to say that the magnetos fire</source>
             <extracomment>ui/job_sources.py</extracomment>
-            <translation>Dónde encienden ahora ambas magnetos</translation>
+            <translation>Dónde se leyó en la lámpara que saltan las magnetos</translation>
         </message>
         <message>
             <source>How sure the timing is</source>
@@ -13328,9 +13533,19 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <translation>esta magneto no está en un motor: abra antes una instalación en el banco</translation>
         </message>
         <message>
+            <source>neither plug nor switch has been moved on the bench yet: the lead has not been tried</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation>en el banco aún no se ha movido ni la clavija ni el interruptor: el cable no se ha probado</translation>
+        </message>
+        <message>
             <source>no stop readings were entered yet; they belong on the Engine page of the bench</source>
             <extracomment>ui/job_sources.py</extracomment>
             <translation>aún no se anotaron lecturas del tope; van en la página Motor del banco</translation>
+        </message>
+        <message>
+            <source>the crank has not been turned on the bench yet: set it as the engine's stands first</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation>en el banco aún no se ha girado el cigüeñal: póngalo primero como está el del motor</translation>
         </message>
         <message>
             <source>no trial has been made on the bench yet; they are noted on its Trials page</source>
@@ -13441,11 +13656,6 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <source>Done again: {step}.</source>
             <extracomment>ui/job_window.py</extracomment>
             <translation>Rehecho: {step}.</translation>
-        </message>
-        <message>
-            <source>✓ Done: {stage}.</source>
-            <extracomment>ui/job_window.py</extracomment>
-            <translation>✓ Hecha: {stage}.</translation>
         </message>
         <message>
             <source>Skipped: {stage}.</source>

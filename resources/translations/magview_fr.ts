@@ -645,12 +645,12 @@
         </message>
         <message>
             <source>E-gap</source>
-            <extracomment>bench/events.py, bench/own_magneto_fields.py, practice/paper.py, ui/breaker_view.py, ui/plot_lift.py</extracomment>
+            <extracomment>bench/events.py, bench/own_magneto_fields.py, job/svg.py, practice/paper.py, ui/breaker_view.py, ui/plot_lift.py</extracomment>
             <translation>E-gap</translation>
         </message>
         <message>
             <source>neutral</source>
-            <extracomment>bench/events.py, ui/breaker_view.py</extracomment>
+            <extracomment>bench/events.py, job/svg.py, ui/breaker_view.py</extracomment>
             <translation>neutre</translation>
         </message>
         <message>
@@ -1240,7 +1240,7 @@
         </message>
         <message>
             <source>in line</source>
-            <extracomment>bench/own_engine_fields.py, job/readings.py</extracomment>
+            <extracomment>bench/own_engine_fields.py, job/words.py</extracomment>
             <translation>en ligne</translation>
         </message>
         <message>
@@ -1265,12 +1265,12 @@
         </message>
         <message>
             <source>left</source>
-            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/readings.py, ui/class_editor_fields.py, ui/class_editor_rows.py, ui/job_drift_sheet.py, ui/job_kinds.py</extracomment>
+            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/words.py, ui/class_editor_fields.py, ui/class_editor_rows.py, ui/job_drift_sheet.py, ui/job_kinds.py</extracomment>
             <translation>gauche</translation>
         </message>
         <message>
             <source>right</source>
-            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/readings.py, ui/class_editor_fields.py, ui/class_editor_rows.py, ui/job_kinds.py</extracomment>
+            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/words.py, ui/class_editor_fields.py, ui/class_editor_rows.py, ui/job_kinds.py</extracomment>
             <translation>droite</translation>
         </message>
         <message>
@@ -2270,7 +2270,7 @@
         </message>
         <message>
             <source>this magneto is not on an engine</source>
-            <extracomment>bench/state.py, practice/actions.py</extracomment>
+            <extracomment>bench/state.py, job/feeds.py, practice/actions.py</extracomment>
             <translation>cette magnéto n'est pas sur un moteur</translation>
         </message>
         <message>
@@ -3009,6 +3009,11 @@
             <translation>{count} en sens inverse</translation>
         </message>
         <message>
+            <source>“{text}” is not a whole number of teeth: write one such as 3, -3, {ahead} or {back} (rotation)</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation>« {text} » n'est pas un nombre entier de dents : en écrire un tel que 3, -3, {ahead} ou {back} (rotation)</translation>
+        </message>
+        <message>
             <source>1 tooth with rotation</source>
             <extracomment>bench/words.py</extracomment>
             <translation>1 dent dans le sens de rotation</translation>
@@ -3035,7 +3040,7 @@
         </message>
         <message>
             <source>{low} to {high}</source>
-            <extracomment>classroom/blanks.py, job/document.py, job/readings.py, practice/debrief.py, ui/trials_panel.py</extracomment>
+            <extracomment>classroom/blanks.py, job/document.py, job/words.py, practice/debrief.py, ui/trials_panel.py</extracomment>
             <translation>{low} à {high}</translation>
         </message>
         <message>
@@ -3945,12 +3950,12 @@
         </message>
         <message>
             <source>yes</source>
-            <extracomment>classroom/summary.py, job/readings.py, ui/job_kinds.py</extracomment>
+            <extracomment>classroom/summary.py, job/words.py, ui/job_kinds.py</extracomment>
             <translation>oui</translation>
         </message>
         <message>
             <source>no</source>
-            <extracomment>classroom/summary.py, job/readings.py, ui/job_kinds.py</extracomment>
+            <extracomment>classroom/summary.py, job/words.py, ui/job_kinds.py</extracomment>
             <translation>non</translation>
         </message>
         <message>
@@ -4854,21 +4859,6 @@
             <translation>Accouplement, tel que laissé</translation>
         </message>
         <message>
-            <source>open</source>
-            <extracomment>job/document.py, ui/plot_lift.py</extracomment>
-            <translation>ouvert</translation>
-        </message>
-        <message>
-            <source>done</source>
-            <extracomment>job/document.py</extracomment>
-            <translation>fait</translation>
-        </message>
-        <message>
-            <source>skipped</source>
-            <extracomment>job/document.py</extracomment>
-            <translation>sauté</translation>
-        </message>
-        <message>
             <source>{sheet} · magview {version} · treat the propeller as live</source>
             <extracomment>job/document.py, job/shift_plan.py</extracomment>
             <translation>{sheet} · magview {version} · traiter l'hélice comme active</translation>
@@ -4887,6 +4877,21 @@
             <source>found out of limits</source>
             <extracomment>job/document.py, job/readings.py</extracomment>
             <translation>trouvé hors limites</translation>
+        </message>
+        <message>
+            <source>As found and as left: breaker end, contacts just opening</source>
+            <extracomment>job/document.py</extracomment>
+            <translation>Tel que trouvé et laissé : côté rupteur, contacts en début d'ouverture</translation>
+        </message>
+        <message>
+            <source>As found: breaker end, contacts just opening</source>
+            <extracomment>job/document.py</extracomment>
+            <translation>Tel que trouvé : côté rupteur, contacts en début d'ouverture</translation>
+        </message>
+        <message>
+            <source>As left: breaker end, contacts just opening</source>
+            <extracomment>job/document.py</extracomment>
+            <translation>Tel que laissé : côté rupteur, contacts en début d'ouverture</translation>
         </message>
         <message>
             <source>Seen from the drive end, rotation {way}.</source>
@@ -5034,6 +5039,11 @@
             <translation>écartement maximal {gap}</translation>
         </message>
         <message>
+            <source>drawn is the gap that plate and screw give, {gap}</source>
+            <extracomment>job/document.py</extracomment>
+            <translation>le dessin montre l'écartement que donnent plateau et vis, {gap}</translation>
+        </message>
+        <message>
             <source>fires {angle}</source>
             <extracomment>job/document.py</extracomment>
             <translation>allume {angle}</translation>
@@ -5074,6 +5084,11 @@
             <translation>HORS LIMITES OU PAS COMME IL SE DOIT : {what}.</translation>
         </message>
         <message>
+            <source>TO BE CLEARED UP: see {stages}.</source>
+            <extracomment>job/document.py</extracomment>
+            <translation>À ÉCLAIRCIR : voir {stages}.</translation>
+        </message>
+        <message>
             <source>open: {stages}</source>
             <extracomment>job/document.py</extracomment>
             <translation>ouvert : {stages}</translation>
@@ -5099,6 +5114,11 @@
             <translation>Sauté : {reason}</translation>
         </message>
         <message>
+            <source>TO BE CLEARED UP: {what}</source>
+            <extracomment>job/document.py</extracomment>
+            <translation>À ÉCLAIRCIR : {what}</translation>
+        </message>
+        <message>
             <source>Note: {note}</source>
             <extracomment>job/document.py</extracomment>
             <translation>Note : {note}</translation>
@@ -5112,11 +5132,6 @@
             <source>Nothing entered.</source>
             <extracomment>job/document.py</extracomment>
             <translation>Rien de saisi.</translation>
-        </message>
-        <message>
-            <source>As found and as left: breaker end, contacts just opening</source>
-            <extracomment>job/document.py</extracomment>
-            <translation>Tel que trouvé et laissé : côté rupteur, contacts en début d'ouverture</translation>
         </message>
         <message>
             <source>As found and as left: coupling, seen from the drive end</source>
@@ -5234,6 +5249,11 @@
             <translation>L'allumage peut sortir de ses limites à partir de {hours} h.</translation>
         </message>
         <message>
+            <source>no reading of the lamp stands on the bench: enter on its Engine page what the lamp says now, after contacts and teeth were last moved</source>
+            <extracomment>job/feeds.py</extracomment>
+            <translation>aucune lecture de la lampe ne vaut au banc : saisir à sa page Moteur ce que la lampe dit maintenant, après le dernier déplacement des contacts et des dents</translation>
+        </message>
+        <message>
             <source>the bench</source>
             <extracomment>job/feeds.py</extracomment>
             <translation>le banc</translation>
@@ -5242,6 +5262,11 @@
             <source>file of the {name}</source>
             <extracomment>job/feeds.py</extracomment>
             <translation>fichier : {name}</translation>
+        </message>
+        <message>
+            <source>neither wear nor a pip has been set on the bench yet</source>
+            <extracomment>job/feeds.py</extracomment>
+            <translation>ni usure ni picot n'ont encore été réglés au banc</translation>
         </message>
         <message>
             <source>this gap cannot be had: {reason}</source>
@@ -5254,9 +5279,19 @@
             <translation>cette magnéto n'est pas sur un moteur : il n'y a pas d'accouplement à repérer</translation>
         </message>
         <message>
+            <source>no marks were painted on the bench yet; that is done on its Engine page</source>
+            <extracomment>job/feeds.py</extracomment>
+            <translation>aucun repère n'a encore été peint au banc ; cela se fait à sa page Moteur</translation>
+        </message>
+        <message>
             <source>with this setting the contacts never open and close, so there is nothing to plan</source>
             <extracomment>job/feeds.py, job/shift_plan.py</extracomment>
             <translation>avec ce réglage, les contacts ne s'ouvrent et ne se ferment jamais : il n'y a rien à prévoir</translation>
+        </message>
+        <message>
+            <source>no tooth has been moved on the bench since the lamp was read</source>
+            <extracomment>job/feeds.py</extracomment>
+            <translation>aucune dent n'a été déplacée au banc depuis la lecture de la lampe</translation>
         </message>
         <message>
             <source>with the plug in and the contacts closed nothing tells of the lead: open the contacts</source>
@@ -5739,6 +5774,11 @@
             <translation>Fil frein en place</translation>
         </message>
         <message>
+            <source>Spark plugs refitted and torqued as the manual says</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation>Bougies remontées et serrées au couple selon le manuel</translation>
+        </message>
+        <message>
             <source>Plug leads connected, each to its cylinder</source>
             <extracomment>job/parts.py</extracomment>
             <translation>Fils de bougie branchés, chacun à son cylindre</translation>
@@ -5824,44 +5864,19 @@
             <translation>{label} : probabilité dans les limites</translation>
         </message>
         <message>
-            <source>intake</source>
-            <extracomment>job/readings.py, ui/job_kinds.py</extracomment>
-            <translation>admission</translation>
+            <source>Not judged, for no limit was given: {what}.</source>
+            <extracomment>job/readings.py</extracomment>
+            <translation>Non jugé, faute de limite donnée : {what}.</translation>
         </message>
         <message>
-            <source>compression</source>
-            <extracomment>job/readings.py, ui/job_kinds.py</extracomment>
-            <translation>compression</translation>
-        </message>
-        <message>
-            <source>power</source>
-            <extracomment>job/readings.py, ui/job_kinds.py</extracomment>
-            <translation>détente</translation>
-        </message>
-        <message>
-            <source>exhaust</source>
-            <extracomment>job/readings.py, ui/job_kinds.py</extracomment>
-            <translation>échappement</translation>
+            <source>no limit given, not judged</source>
+            <extracomment>job/readings.py</extracomment>
+            <translation>pas de limite donnée, non jugé</translation>
         </message>
         <message>
             <source>in limits</source>
             <extracomment>job/readings.py, ui/plot_window.py</extracomment>
             <translation>dans les limites</translation>
-        </message>
-        <message>
-            <source>within ±{limit}</source>
-            <extracomment>job/readings.py</extracomment>
-            <translation>à ±{limit} près</translation>
-        </message>
-        <message>
-            <source>{angle} late</source>
-            <extracomment>job/readings.py, ui/plot_window.py, ui/setting_panel.py</extracomment>
-            <translation>{angle} en retard</translation>
-        </message>
-        <message>
-            <source>{angle} early</source>
-            <extracomment>job/readings.py, ui/plot_window.py, ui/setting_panel.py</extracomment>
-            <translation>{angle} en avance</translation>
         </message>
         <message>
             <source>{label}: best estimate</source>
@@ -5877,26 +5892,6 @@
             <source>as it must be</source>
             <extracomment>job/readings.py</extracomment>
             <translation>comme il se doit</translation>
-        </message>
-        <message>
-            <source>at most {limit}</source>
-            <extracomment>job/readings.py</extracomment>
-            <translation>au plus {limit}</translation>
-        </message>
-        <message>
-            <source>at least {limit}</source>
-            <extracomment>job/readings.py</extracomment>
-            <translation>au moins {limit}</translation>
-        </message>
-        <message>
-            <source>{angle} before top dead centre</source>
-            <extracomment>job/readings.py</extracomment>
-            <translation>{angle} avant le point mort haut</translation>
-        </message>
-        <message>
-            <source>{angle} after top dead centre</source>
-            <extracomment>job/readings.py</extracomment>
-            <translation>{angle} après le point mort haut</translation>
         </message>
         <message>
             <source>Disc at true top dead centre</source>
@@ -6194,6 +6189,86 @@
             <translation>La lampe lit ensuite, ° avant le point mort haut</translation>
         </message>
         <message>
+            <source>DANGER: THE MAGNETO IS LIVE WITH THE SWITCH OFF. Stop. Keep clear of the propeller. Repair the switch lead, or take the magneto out of use, and prove the lead again before anything is turned.</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>DANGER : LA MAGNÉTO EST ACTIVE AVEC LE CONTACT COUPÉ. Arrêter. Rester à l'écart de l'hélice. Réparer le fil de masse, ou mettre la magnéto hors service, et prouver de nouveau le fil avant de tourner quoi que ce soit.</translation>
+        </message>
+        <message>
+            <source>DANGER: THE MAGNETO IS LIVE WITH ITS PLUG OUT: the tab does not ground it. Stop. Keep clear of the propeller; ground the magneto before anything is turned.</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>DANGER : LA MAGNÉTO EST ACTIVE AVEC SA FICHE DÉBRANCHÉE : la languette ne la met pas à la masse. Arrêter. Rester à l'écart de l'hélice ; mettre la magnéto à la masse avant de tourner quoi que ce soit.</translation>
+        </message>
+        <message>
+            <source>1 reading out of limits or not as it must be</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>1 lecture hors limites ou pas comme il se doit</translation>
+        </message>
+        <message>
+            <source>{count} readings out of limits or not as they must be</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>{count} lectures hors limites ou pas comme il se doit</translation>
+        </message>
+        <message>
+            <source>1 reading found out of limits</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>1 lecture trouvée hors limites</translation>
+        </message>
+        <message>
+            <source>{count} readings found out of limits</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>{count} lectures trouvées hors limites</translation>
+        </message>
+        <message>
+            <source>1 point to be cleared up</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>1 point à éclaircir</translation>
+        </message>
+        <message>
+            <source>{count} points to be cleared up</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>{count} points à éclaircir</translation>
+        </message>
+        <message>
+            <source>skipped</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>sauté</translation>
+        </message>
+        <message>
+            <source>open</source>
+            <extracomment>job/standing.py, ui/plot_lift.py</extracomment>
+            <translation>ouvert</translation>
+        </message>
+        <message>
+            <source>done, with {what}</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>fait, avec {what}</translation>
+        </message>
+        <message>
+            <source>done</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>fait</translation>
+        </message>
+        <message>
+            <source>The timing wanted, {wanted}, is outside this sheet's limits, {limits}; readings are judged by the limits.</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>Le calage voulu, {wanted}, est hors des limites de cette fiche, {limits} ; les lectures sont jugées d'après les limites.</translation>
+        </message>
+        <message>
+            <source>Teeth and readings contradict each other: magneto flange {magneto} and disc {disc} would bring it from {before} to {expected}, and it is said to fire {after}; count the teeth, and read the lamp again.</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>Dents et lectures se contredisent : bride de la magnéto {magneto} et disque {disc} mèneraient de {before} à {expected}, et l'allumage est donné à {after} ; compter les dents, et relire la lampe.</translation>
+        </message>
+        <message>
+            <source>1 missing</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>1 manquant</translation>
+        </message>
+        <message>
+            <source>{count} missing</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>{count} manquants</translation>
+        </message>
+        <message>
             <source>{error}. What you entered is kept here and tried again with your next step; a copy is in {folder}</source>
             <extracomment>job/store.py</extracomment>
             <translation>{error}. Votre saisie est conservée ici et sera retentée à la prochaine étape ; une copie est dans {folder}</translation>
@@ -6267,6 +6342,61 @@
             <source>{name}: cannot be written; choose another name</source>
             <extracomment>job/store.py</extracomment>
             <translation>{name} : écriture impossible ; choisir un autre nom</translation>
+        </message>
+        <message>
+            <source>intake</source>
+            <extracomment>job/words.py, ui/job_kinds.py</extracomment>
+            <translation>admission</translation>
+        </message>
+        <message>
+            <source>compression</source>
+            <extracomment>job/words.py, ui/job_kinds.py</extracomment>
+            <translation>compression</translation>
+        </message>
+        <message>
+            <source>power</source>
+            <extracomment>job/words.py, ui/job_kinds.py</extracomment>
+            <translation>détente</translation>
+        </message>
+        <message>
+            <source>exhaust</source>
+            <extracomment>job/words.py, ui/job_kinds.py</extracomment>
+            <translation>échappement</translation>
+        </message>
+        <message>
+            <source>within ±{limit}</source>
+            <extracomment>job/words.py</extracomment>
+            <translation>à ±{limit} près</translation>
+        </message>
+        <message>
+            <source>{angle} late</source>
+            <extracomment>job/words.py, ui/plot_window.py, ui/setting_panel.py</extracomment>
+            <translation>{angle} en retard</translation>
+        </message>
+        <message>
+            <source>{angle} early</source>
+            <extracomment>job/words.py, ui/plot_window.py, ui/setting_panel.py</extracomment>
+            <translation>{angle} en avance</translation>
+        </message>
+        <message>
+            <source>at most {limit}</source>
+            <extracomment>job/words.py</extracomment>
+            <translation>au plus {limit}</translation>
+        </message>
+        <message>
+            <source>at least {limit}</source>
+            <extracomment>job/words.py</extracomment>
+            <translation>au moins {limit}</translation>
+        </message>
+        <message>
+            <source>{angle} before top dead centre</source>
+            <extracomment>job/words.py</extracomment>
+            <translation>{angle} avant le point mort haut</translation>
+        </message>
+        <message>
+            <source>{angle} after top dead centre</source>
+            <extracomment>job/words.py</extracomment>
+            <translation>{angle} après le point mort haut</translation>
         </message>
         <message>
             <source>{name} has shape {shape}; an axis of a map is one-dimensional</source>
@@ -9280,7 +9410,7 @@
         </message>
         <message>
             <source>Danger</source>
-            <extracomment>practice/report.py</extracomment>
+            <extracomment>practice/report.py, ui/job_bars.py</extracomment>
             <translation>Danger</translation>
         </message>
         <message>
@@ -10449,6 +10579,11 @@
             <translation>« {unit} » n'est pas une unité d'angle : utiliser {known}</translation>
         </message>
         <message>
+            <source>“{text}” has a minus and a side of top dead centre: write one or the other</source>
+            <extracomment>spec/units.py</extracomment>
+            <translation>« {text} » a un moins et un côté du point mort haut : écrire l'un ou l'autre</translation>
+        </message>
+        <message>
             <source>{length} in</source>
             <extracomment>spec/units.py</extracomment>
             <translation>{length} in</translation>
@@ -10457,6 +10592,16 @@
             <source>“{text}” is too large</source>
             <extracomment>spec/units.py</extracomment>
             <translation>« {text} » est trop grand</translation>
+        </message>
+        <message>
+            <source>BTDC</source>
+            <extracomment>spec/units.py</extracomment>
+            <translation>avant PMH</translation>
+        </message>
+        <message>
+            <source>ATDC</source>
+            <extracomment>spec/units.py</extracomment>
+            <translation>après PMH</translation>
         </message>
         <message>
             <source>“{text}” is not a number: write one such as {example}</source>
@@ -11060,7 +11205,7 @@
         </message>
         <message>
             <source>teeth</source>
-            <extracomment>ui/class_editor_rows.py</extracomment>
+            <extracomment>ui/class_editor_rows.py, ui/job_kinds.py</extracomment>
             <translation>dents</translation>
         </message>
         <message>
@@ -12393,14 +12538,14 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <translation>◐ rien ne manque ; non marqué fait</translation>
         </message>
         <message>
-            <source>✗ done, but {count} missing</source>
+            <source>✗ done, but {what}</source>
             <extracomment>ui/job_bars.py</extracomment>
-            <translation>✗ fait, mais il manque {count}</translation>
+            <translation>✗ fait, mais {what}</translation>
         </message>
         <message>
-            <source>✗ done, but out of limits</source>
+            <source>△ done; {what}</source>
             <extracomment>ui/job_bars.py</extracomment>
-            <translation>✗ fait, mais hors limites</translation>
+            <translation>△ fait ; {what}</translation>
         </message>
         <message>
             <source>✓ done</source>
@@ -12426,6 +12571,16 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <source>{come} of {count} stages done or skipped</source>
             <extracomment>ui/job_bars.py</extracomment>
             <translation>{come} étapes sur {count} faites ou sautées</translation>
+        </message>
+        <message>
+            <source>✓ Nothing is missing.</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation>✓ Rien ne manque.</translation>
+        </message>
+        <message>
+            <source>✓ Done.</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation>✓ Fait.</translation>
         </message>
         <message>
             <source>State of the file</source>
@@ -12458,11 +12613,6 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <translation>il manque {count}</translation>
         </message>
         <message>
-            <source>{count} readings out</source>
-            <extracomment>ui/job_bars.py</extracomment>
-            <translation>{count} lectures hors limites</translation>
-        </message>
-        <message>
             <source>Still missing</source>
             <extracomment>ui/job_bars.py</extracomment>
             <translation>Manque encore</translation>
@@ -12488,6 +12638,31 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <translation>Page suivan&amp;te</translation>
         </message>
         <message>
+            <source>✗ {stage} is marked as done, with {what}.</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation>✗ {stage} est marqué comme fait, avec {what}.</translation>
+        </message>
+        <message>
+            <source>✗ Nothing is missing, but {what}.</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation>✗ Rien ne manque, mais {what}.</translation>
+        </message>
+        <message>
+            <source>✗ Done, but {what}.</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation>✗ Fait, mais {what}.</translation>
+        </message>
+        <message>
+            <source>✓ Nothing is missing; {what}.</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation>✓ Rien ne manque ; {what}.</translation>
+        </message>
+        <message>
+            <source>△ Done; {what}.</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation>△ Fait ; {what}.</translation>
+        </message>
+        <message>
             <source>&amp;Try again</source>
             <extracomment>ui/job_bars.py</extracomment>
             <translation>R&amp;éessayer</translation>
@@ -12498,9 +12673,24 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <translation>Lecture seule : {sentence}.</translation>
         </message>
         <message>
-            <source>Still missing: {what}.</source>
+            <source>1 reading out</source>
             <extracomment>ui/job_bars.py</extracomment>
-            <translation>Manque encore : {what}.</translation>
+            <translation>1 lecture hors limites</translation>
+        </message>
+        <message>
+            <source>{count} readings out</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation>{count} lectures hors limites</translation>
+        </message>
+        <message>
+            <source>✓ Done: {stage}; {what}.</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation>✓ Fait : {stage} ; {what}.</translation>
+        </message>
+        <message>
+            <source>✓ Done: {stage}.</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation>✓ Fait : {stage}.</translation>
         </message>
         <message>
             <source>{file} was changed by another program while it was open here; reload it, or save elsewhere.</source>
@@ -12508,14 +12698,9 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <translation>{file} a été modifié par un autre programme pendant qu'il était ouvert ici ; le recharger, ou enregistrer ailleurs.</translation>
         </message>
         <message>
-            <source>✓ Nothing is missing.</source>
+            <source>Still missing: {what}.</source>
             <extracomment>ui/job_bars.py</extracomment>
-            <translation>✓ Rien ne manque.</translation>
-        </message>
-        <message>
-            <source>✓ Done.</source>
-            <extracomment>ui/job_bars.py</extracomment>
-            <translation>✓ Fait.</translation>
+            <translation>Manque encore : {what}.</translation>
         </message>
         <message>
             <source>at {hours} h: gap {value}, between {low} and {high} 95 times in 100</source>
@@ -12603,11 +12788,6 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <translation>intervalle</translation>
         </message>
         <message>
-            <source>“{text}” is not a whole number of teeth</source>
-            <extracomment>ui/job_edits.py</extracomment>
-            <translation>« {text} » n'est pas un nombre entier de dents</translation>
-        </message>
-        <message>
             <source>year-month-day</source>
             <extracomment>ui/job_edits.py</extracomment>
             <translation>année-mois-jour</translation>
@@ -12621,6 +12801,11 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <source>Missing in {what}.</source>
             <extracomment>ui/job_end.py</extracomment>
             <translation>Manque dans {what}.</translation>
+        </message>
+        <message>
+            <source>To be cleared up: see {stage}.</source>
+            <extracomment>ui/job_end.py</extracomment>
+            <translation>À éclaircir : voir {stage}.</translation>
         </message>
         <message>
             <source>Not done yet: {stages}.</source>
@@ -12646,6 +12831,11 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <source>What is missing</source>
             <extracomment>ui/job_end.py</extracomment>
             <translation>Ce qui manque</translation>
+        </message>
+        <message>
+            <source>Not judged</source>
+            <extracomment>ui/job_end.py</extracomment>
+            <translation>Non jugé</translation>
         </message>
         <message>
             <source>Signed by {who}</source>
@@ -12721,6 +12911,11 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <source>{field}: {sentence}</source>
             <extracomment>ui/job_form.py</extracomment>
             <translation>{field} : {sentence}</translation>
+        </message>
+        <message>
+            <source>To be cleared up</source>
+            <extracomment>ui/job_form.py</extracomment>
+            <translation>À éclaircir</translation>
         </message>
         <message>
             <source>How sure: {quantity}</source>
@@ -13003,6 +13198,11 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <translation>{n} %</translation>
         </message>
         <message>
+            <source>Not taken yet: {what}. Correct it, or press Escape in its field to put back what was there.</source>
+            <extracomment>ui/job_model.py</extracomment>
+            <translation>Pas encore pris : {what}. Corriger, ou appuyer sur Échap dans son champ pour remettre ce qui y était.</translation>
+        </message>
+        <message>
             <source>Job sheet</source>
             <extracomment>ui/job_model.py</extracomment>
             <translation>Fiche de travail</translation>
@@ -13163,6 +13363,11 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <translation>Aucune fiche de travail n'est ouverte : en ouvrir une, ou en commencer une, par le menu Fiche.</translation>
         </message>
         <message>
+            <source>the bench still has the setting it began with, which nobody has read: set plate and screw as they are first</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation>le banc a encore le réglage du début, que personne n'a lu : régler d'abord plateau et vis tels qu'ils sont</translation>
+        </message>
+        <message>
             <source>Magneto, engine and limits</source>
             <extracomment>ui/job_sources.py</extracomment>
             <translation>Magnéto, moteur et limites</translation>
@@ -13203,9 +13408,9 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <translation>Mettre le vilebrequin avant l'allumage du n° 1 : son temps y est noté</translation>
         </message>
         <message>
-            <source>Setting and timing as the bench has them</source>
+            <source>Setting as it was put on the bench, timing as the lamp was read</source>
             <extracomment>ui/job_sources.py</extracomment>
-            <translation>Réglage et calage tels qu'au banc</translation>
+            <translation>Réglage tel que mis au banc, calage tel que lu à la lampe</translation>
         </message>
         <message>
             <source>As found, by instruments</source>
@@ -13223,9 +13428,9 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <translation>Usure et picots</translation>
         </message>
         <message>
-            <source>As the bench has them</source>
+            <source>As they were set on the bench</source>
             <extracomment>ui/job_sources.py</extracomment>
-            <translation>Tels qu'au banc</translation>
+            <translation>Tels que réglés au banc</translation>
         </message>
         <message>
             <source>Trials made</source>
@@ -13298,14 +13503,14 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <translation>Décalage de dents fait</translation>
         </message>
         <message>
-            <source>Teeth moved, and where it fires now</source>
+            <source>Teeth moved; where it fires then, the lamp has to tell</source>
             <extracomment>ui/job_sources.py</extracomment>
-            <translation>Dents déplacées, et où elle allume maintenant</translation>
+            <translation>Dents déplacées ; où l'allumage se fait ensuite, c'est à la lampe de le dire</translation>
         </message>
         <message>
-            <source>Where both magnetos fire now</source>
+            <source>Where the lamp was read to say that the magnetos fire</source>
             <extracomment>ui/job_sources.py</extracomment>
-            <translation>Où les deux magnétos allument maintenant</translation>
+            <translation>Où la lampe, lue, dit que les magnétos allument</translation>
         </message>
         <message>
             <source>How sure the timing is</source>
@@ -13328,9 +13533,19 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <translation>cette magnéto n'est pas sur un moteur : ouvrir d'abord une installation au banc</translation>
         </message>
         <message>
+            <source>neither plug nor switch has been moved on the bench yet: the lead has not been tried</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation>ni la fiche ni le contact n'ont encore été manœuvrés au banc : le fil n'a pas été essayé</translation>
+        </message>
+        <message>
             <source>no stop readings were entered yet; they belong on the Engine page of the bench</source>
             <extracomment>ui/job_sources.py</extracomment>
             <translation>aucune lecture à la butée n'a encore été saisie ; leur place est à la page Moteur du banc</translation>
+        </message>
+        <message>
+            <source>the crank has not been turned on the bench yet: set it as the engine's stands first</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation>le vilebrequin n'a pas encore été tourné au banc : le mettre d'abord comme est celui du moteur</translation>
         </message>
         <message>
             <source>no trial has been made on the bench yet; they are noted on its Trials page</source>
@@ -13441,11 +13656,6 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <source>Done again: {step}.</source>
             <extracomment>ui/job_window.py</extracomment>
             <translation>Rétabli : {step}.</translation>
-        </message>
-        <message>
-            <source>✓ Done: {stage}.</source>
-            <extracomment>ui/job_window.py</extracomment>
-            <translation>✓ Fait : {stage}.</translation>
         </message>
         <message>
             <source>Skipped: {stage}.</source>

@@ -645,12 +645,12 @@
         </message>
         <message>
             <source>E-gap</source>
-            <extracomment>bench/events.py, bench/own_magneto_fields.py, practice/paper.py, ui/breaker_view.py, ui/plot_lift.py</extracomment>
+            <extracomment>bench/events.py, bench/own_magneto_fields.py, job/svg.py, practice/paper.py, ui/breaker_view.py, ui/plot_lift.py</extracomment>
             <translation>E-gap</translation>
         </message>
         <message>
             <source>neutral</source>
-            <extracomment>bench/events.py, ui/breaker_view.py</extracomment>
+            <extracomment>bench/events.py, job/svg.py, ui/breaker_view.py</extracomment>
             <translation>neutro</translation>
         </message>
         <message>
@@ -1240,7 +1240,7 @@
         </message>
         <message>
             <source>in line</source>
-            <extracomment>bench/own_engine_fields.py, job/readings.py</extracomment>
+            <extracomment>bench/own_engine_fields.py, job/words.py</extracomment>
             <translation>em linha</translation>
         </message>
         <message>
@@ -1265,12 +1265,12 @@
         </message>
         <message>
             <source>left</source>
-            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/readings.py, ui/class_editor_fields.py, ui/class_editor_rows.py, ui/job_drift_sheet.py, ui/job_kinds.py</extracomment>
+            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/words.py, ui/class_editor_fields.py, ui/class_editor_rows.py, ui/job_drift_sheet.py, ui/job_kinds.py</extracomment>
             <translation>esquerdo</translation>
         </message>
         <message>
             <source>right</source>
-            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/readings.py, ui/class_editor_fields.py, ui/class_editor_rows.py, ui/job_kinds.py</extracomment>
+            <extracomment>bench/own_engine_fields.py, classroom/key.py, job/document.py, job/words.py, ui/class_editor_fields.py, ui/class_editor_rows.py, ui/job_kinds.py</extracomment>
             <translation>direito</translation>
         </message>
         <message>
@@ -2270,7 +2270,7 @@
         </message>
         <message>
             <source>this magneto is not on an engine</source>
-            <extracomment>bench/state.py, practice/actions.py</extracomment>
+            <extracomment>bench/state.py, job/feeds.py, practice/actions.py</extracomment>
             <translation>este magneto não está num motor</translation>
         </message>
         <message>
@@ -3009,6 +3009,11 @@
             <translation>{count} contra</translation>
         </message>
         <message>
+            <source>“{text}” is not a whole number of teeth: write one such as 3, -3, {ahead} or {back} (rotation)</source>
+            <extracomment>bench/words.py</extracomment>
+            <translation>“{text}” não é um número inteiro de dentes: escrever um como 3, -3, {ahead} ou {back} (rotação)</translation>
+        </message>
+        <message>
             <source>1 tooth with rotation</source>
             <extracomment>bench/words.py</extracomment>
             <translation>1 dente no sentido de rotação</translation>
@@ -3035,7 +3040,7 @@
         </message>
         <message>
             <source>{low} to {high}</source>
-            <extracomment>classroom/blanks.py, job/document.py, job/readings.py, practice/debrief.py, ui/trials_panel.py</extracomment>
+            <extracomment>classroom/blanks.py, job/document.py, job/words.py, practice/debrief.py, ui/trials_panel.py</extracomment>
             <translation>{low} a {high}</translation>
         </message>
         <message>
@@ -3945,12 +3950,12 @@
         </message>
         <message>
             <source>yes</source>
-            <extracomment>classroom/summary.py, job/readings.py, ui/job_kinds.py</extracomment>
+            <extracomment>classroom/summary.py, job/words.py, ui/job_kinds.py</extracomment>
             <translation>sim</translation>
         </message>
         <message>
             <source>no</source>
-            <extracomment>classroom/summary.py, job/readings.py, ui/job_kinds.py</extracomment>
+            <extracomment>classroom/summary.py, job/words.py, ui/job_kinds.py</extracomment>
             <translation>não</translation>
         </message>
         <message>
@@ -4854,21 +4859,6 @@
             <translation>Acoplamento como deixado</translation>
         </message>
         <message>
-            <source>open</source>
-            <extracomment>job/document.py, ui/plot_lift.py</extracomment>
-            <translation>aberto</translation>
-        </message>
-        <message>
-            <source>done</source>
-            <extracomment>job/document.py</extracomment>
-            <translation>feito</translation>
-        </message>
-        <message>
-            <source>skipped</source>
-            <extracomment>job/document.py</extracomment>
-            <translation>saltado</translation>
-        </message>
-        <message>
             <source>{sheet} · magview {version} · treat the propeller as live</source>
             <extracomment>job/document.py, job/shift_plan.py</extracomment>
             <translation>{sheet} · magview {version} · tratar a hélice como viva</translation>
@@ -4887,6 +4877,21 @@
             <source>found out of limits</source>
             <extracomment>job/document.py, job/readings.py</extracomment>
             <translation>encontrado fora dos limites</translation>
+        </message>
+        <message>
+            <source>As found and as left: breaker end, contacts just opening</source>
+            <extracomment>job/document.py</extracomment>
+            <translation>Como encontrado e como deixado: lado do ruptor, contactos a abrir</translation>
+        </message>
+        <message>
+            <source>As found: breaker end, contacts just opening</source>
+            <extracomment>job/document.py</extracomment>
+            <translation>Como encontrado: lado do ruptor, contactos a abrir</translation>
+        </message>
+        <message>
+            <source>As left: breaker end, contacts just opening</source>
+            <extracomment>job/document.py</extracomment>
+            <translation>Como deixado: lado do ruptor, contactos a abrir</translation>
         </message>
         <message>
             <source>Seen from the drive end, rotation {way}.</source>
@@ -5034,6 +5039,11 @@
             <translation>folga máxima {gap}</translation>
         </message>
         <message>
+            <source>drawn is the gap that plate and screw give, {gap}</source>
+            <extracomment>job/document.py</extracomment>
+            <translation>desenhada está a abertura que dão placa e parafuso, {gap}</translation>
+        </message>
+        <message>
             <source>fires {angle}</source>
             <extracomment>job/document.py</extracomment>
             <translation>inflama {angle}</translation>
@@ -5074,6 +5084,11 @@
             <translation>FORA DOS LIMITES OU NÃO COMO TEM DE SER: {what}.</translation>
         </message>
         <message>
+            <source>TO BE CLEARED UP: see {stages}.</source>
+            <extracomment>job/document.py</extracomment>
+            <translation>POR ESCLARECER: ver {stages}.</translation>
+        </message>
+        <message>
             <source>open: {stages}</source>
             <extracomment>job/document.py</extracomment>
             <translation>abertos: {stages}</translation>
@@ -5099,6 +5114,11 @@
             <translation>Saltado: {reason}</translation>
         </message>
         <message>
+            <source>TO BE CLEARED UP: {what}</source>
+            <extracomment>job/document.py</extracomment>
+            <translation>POR ESCLARECER: {what}</translation>
+        </message>
+        <message>
             <source>Note: {note}</source>
             <extracomment>job/document.py</extracomment>
             <translation>Nota: {note}</translation>
@@ -5112,11 +5132,6 @@
             <source>Nothing entered.</source>
             <extracomment>job/document.py</extracomment>
             <translation>Nada registado.</translation>
-        </message>
-        <message>
-            <source>As found and as left: breaker end, contacts just opening</source>
-            <extracomment>job/document.py</extracomment>
-            <translation>Como encontrado e como deixado: lado do ruptor, contactos a abrir</translation>
         </message>
         <message>
             <source>As found and as left: coupling, seen from the drive end</source>
@@ -5234,6 +5249,11 @@
             <translation>A inflamação pode sair dos limites a partir das {hours} h.</translation>
         </message>
         <message>
+            <source>no reading of the lamp stands on the bench: enter on its Engine page what the lamp says now, after contacts and teeth were last moved</source>
+            <extracomment>job/feeds.py</extracomment>
+            <translation>na bancada não vale nenhuma leitura da lâmpada: introduzir na sua página Motor o que a lâmpada diz agora, depois de contactos e dentes terem sido mexidos pela última vez</translation>
+        </message>
+        <message>
             <source>the bench</source>
             <extracomment>job/feeds.py</extracomment>
             <translation>a bancada</translation>
@@ -5242,6 +5262,11 @@
             <source>file of the {name}</source>
             <extracomment>job/feeds.py</extracomment>
             <translation>ficheiro de {name}</translation>
+        </message>
+        <message>
+            <source>neither wear nor a pip has been set on the bench yet</source>
+            <extracomment>job/feeds.py</extracomment>
+            <translation>na bancada ainda não se pôs nem desgaste nem pico</translation>
         </message>
         <message>
             <source>this gap cannot be had: {reason}</source>
@@ -5254,9 +5279,19 @@
             <translation>este magneto não está num motor: não há acoplamento para marcar</translation>
         </message>
         <message>
+            <source>no marks were painted on the bench yet; that is done on its Engine page</source>
+            <extracomment>job/feeds.py</extracomment>
+            <translation>na bancada ainda não se pintaram marcas; isso faz-se na sua página Motor</translation>
+        </message>
+        <message>
             <source>with this setting the contacts never open and close, so there is nothing to plan</source>
             <extracomment>job/feeds.py, job/shift_plan.py</extracomment>
             <translation>com esta regulação os contactos nunca abrem e fecham, pelo que não há nada a planear</translation>
+        </message>
+        <message>
+            <source>no tooth has been moved on the bench since the lamp was read</source>
+            <extracomment>job/feeds.py</extracomment>
+            <translation>na bancada não se moveu nenhum dente desde que se leu a lâmpada</translation>
         </message>
         <message>
             <source>with the plug in and the contacts closed nothing tells of the lead: open the contacts</source>
@@ -5739,6 +5774,11 @@
             <translation>Arame de segurança posto</translation>
         </message>
         <message>
+            <source>Spark plugs refitted and torqued as the manual says</source>
+            <extracomment>job/parts.py</extracomment>
+            <translation>Velas montadas de novo e ao binário do manual</translation>
+        </message>
+        <message>
             <source>Plug leads connected, each to its cylinder</source>
             <extracomment>job/parts.py</extracomment>
             <translation>Cabos de vela ligados, cada um ao seu cilindro</translation>
@@ -5824,44 +5864,19 @@
             <translation>{label}: probabilidade nos limites</translation>
         </message>
         <message>
-            <source>intake</source>
-            <extracomment>job/readings.py, ui/job_kinds.py</extracomment>
-            <translation>admissão</translation>
+            <source>Not judged, for no limit was given: {what}.</source>
+            <extracomment>job/readings.py</extracomment>
+            <translation>Não julgado, por não se ter dado limite: {what}.</translation>
         </message>
         <message>
-            <source>compression</source>
-            <extracomment>job/readings.py, ui/job_kinds.py</extracomment>
-            <translation>compressão</translation>
-        </message>
-        <message>
-            <source>power</source>
-            <extracomment>job/readings.py, ui/job_kinds.py</extracomment>
-            <translation>trabalho</translation>
-        </message>
-        <message>
-            <source>exhaust</source>
-            <extracomment>job/readings.py, ui/job_kinds.py</extracomment>
-            <translation>escape</translation>
+            <source>no limit given, not judged</source>
+            <extracomment>job/readings.py</extracomment>
+            <translation>sem limite dado, não julgado</translation>
         </message>
         <message>
             <source>in limits</source>
             <extracomment>job/readings.py, ui/plot_window.py</extracomment>
             <translation>nos limites</translation>
-        </message>
-        <message>
-            <source>within ±{limit}</source>
-            <extracomment>job/readings.py</extracomment>
-            <translation>dentro de ±{limit}</translation>
-        </message>
-        <message>
-            <source>{angle} late</source>
-            <extracomment>job/readings.py, ui/plot_window.py, ui/setting_panel.py</extracomment>
-            <translation>{angle} tarde</translation>
-        </message>
-        <message>
-            <source>{angle} early</source>
-            <extracomment>job/readings.py, ui/plot_window.py, ui/setting_panel.py</extracomment>
-            <translation>{angle} cedo</translation>
         </message>
         <message>
             <source>{label}: best estimate</source>
@@ -5877,26 +5892,6 @@
             <source>as it must be</source>
             <extracomment>job/readings.py</extracomment>
             <translation>como tem de ser</translation>
-        </message>
-        <message>
-            <source>at most {limit}</source>
-            <extracomment>job/readings.py</extracomment>
-            <translation>no máximo {limit}</translation>
-        </message>
-        <message>
-            <source>at least {limit}</source>
-            <extracomment>job/readings.py</extracomment>
-            <translation>no mínimo {limit}</translation>
-        </message>
-        <message>
-            <source>{angle} before top dead centre</source>
-            <extracomment>job/readings.py</extracomment>
-            <translation>{angle} antes do ponto morto superior</translation>
-        </message>
-        <message>
-            <source>{angle} after top dead centre</source>
-            <extracomment>job/readings.py</extracomment>
-            <translation>{angle} depois do ponto morto superior</translation>
         </message>
         <message>
             <source>Disc at true top dead centre</source>
@@ -6194,6 +6189,86 @@
             <translation>Lâmpada lê depois, ° antes do ponto morto superior</translation>
         </message>
         <message>
+            <source>DANGER: THE MAGNETO IS LIVE WITH THE SWITCH OFF. Stop. Keep clear of the propeller. Repair the switch lead, or take the magneto out of use, and prove the lead again before anything is turned.</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>PERIGO: O MAGNETO ESTÁ VIVO COM O INTERRUPTOR DESLIGADO. Parar. Ficar longe da hélice. Reparar o cabo de massa, ou pôr o magneto fora de serviço, e provar de novo o cabo antes de rodar seja o que for.</translation>
+        </message>
+        <message>
+            <source>DANGER: THE MAGNETO IS LIVE WITH ITS PLUG OUT: the tab does not ground it. Stop. Keep clear of the propeller; ground the magneto before anything is turned.</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>PERIGO: O MAGNETO ESTÁ VIVO COM A FICHA TIRADA: a lingueta não o liga à massa. Parar. Ficar longe da hélice; ligar o magneto à massa antes de rodar seja o que for.</translation>
+        </message>
+        <message>
+            <source>1 reading out of limits or not as it must be</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>1 leitura fora dos limites ou não como tem de ser</translation>
+        </message>
+        <message>
+            <source>{count} readings out of limits or not as they must be</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>{count} leituras fora dos limites ou não como têm de ser</translation>
+        </message>
+        <message>
+            <source>1 reading found out of limits</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>1 leitura encontrada fora dos limites</translation>
+        </message>
+        <message>
+            <source>{count} readings found out of limits</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>{count} leituras encontradas fora dos limites</translation>
+        </message>
+        <message>
+            <source>1 point to be cleared up</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>1 ponto por esclarecer</translation>
+        </message>
+        <message>
+            <source>{count} points to be cleared up</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>{count} pontos por esclarecer</translation>
+        </message>
+        <message>
+            <source>skipped</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>saltado</translation>
+        </message>
+        <message>
+            <source>open</source>
+            <extracomment>job/standing.py, ui/plot_lift.py</extracomment>
+            <translation>aberto</translation>
+        </message>
+        <message>
+            <source>done, with {what}</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>feito, com {what}</translation>
+        </message>
+        <message>
+            <source>done</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>feito</translation>
+        </message>
+        <message>
+            <source>The timing wanted, {wanted}, is outside this sheet's limits, {limits}; readings are judged by the limits.</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>O ponto desejado, {wanted}, está fora dos limites desta folha, {limits}; as leituras julgam-se pelos limites.</translation>
+        </message>
+        <message>
+            <source>Teeth and readings contradict each other: magneto flange {magneto} and disc {disc} would bring it from {before} to {expected}, and it is said to fire {after}; count the teeth, and read the lamp again.</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>Dentes e leituras contradizem-se: flange do magneto {magneto} e disco {disc} levariam de {before} a {expected}, e diz-se que dispara a {after}; contar os dentes e ler de novo a lâmpada.</translation>
+        </message>
+        <message>
+            <source>1 missing</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>falta 1</translation>
+        </message>
+        <message>
+            <source>{count} missing</source>
+            <extracomment>job/standing.py</extracomment>
+            <translation>faltam {count}</translation>
+        </message>
+        <message>
             <source>{error}. What you entered is kept here and tried again with your next step; a copy is in {folder}</source>
             <extracomment>job/store.py</extracomment>
             <translation>{error}. O que registou fica aqui e tenta-se de novo no próximo passo; há uma cópia em {folder}</translation>
@@ -6267,6 +6342,61 @@
             <source>{name}: cannot be written; choose another name</source>
             <extracomment>job/store.py</extracomment>
             <translation>{name}: não pode ser escrito; escolher outro nome</translation>
+        </message>
+        <message>
+            <source>intake</source>
+            <extracomment>job/words.py, ui/job_kinds.py</extracomment>
+            <translation>admissão</translation>
+        </message>
+        <message>
+            <source>compression</source>
+            <extracomment>job/words.py, ui/job_kinds.py</extracomment>
+            <translation>compressão</translation>
+        </message>
+        <message>
+            <source>power</source>
+            <extracomment>job/words.py, ui/job_kinds.py</extracomment>
+            <translation>trabalho</translation>
+        </message>
+        <message>
+            <source>exhaust</source>
+            <extracomment>job/words.py, ui/job_kinds.py</extracomment>
+            <translation>escape</translation>
+        </message>
+        <message>
+            <source>within ±{limit}</source>
+            <extracomment>job/words.py</extracomment>
+            <translation>dentro de ±{limit}</translation>
+        </message>
+        <message>
+            <source>{angle} late</source>
+            <extracomment>job/words.py, ui/plot_window.py, ui/setting_panel.py</extracomment>
+            <translation>{angle} tarde</translation>
+        </message>
+        <message>
+            <source>{angle} early</source>
+            <extracomment>job/words.py, ui/plot_window.py, ui/setting_panel.py</extracomment>
+            <translation>{angle} cedo</translation>
+        </message>
+        <message>
+            <source>at most {limit}</source>
+            <extracomment>job/words.py</extracomment>
+            <translation>no máximo {limit}</translation>
+        </message>
+        <message>
+            <source>at least {limit}</source>
+            <extracomment>job/words.py</extracomment>
+            <translation>no mínimo {limit}</translation>
+        </message>
+        <message>
+            <source>{angle} before top dead centre</source>
+            <extracomment>job/words.py</extracomment>
+            <translation>{angle} antes do ponto morto superior</translation>
+        </message>
+        <message>
+            <source>{angle} after top dead centre</source>
+            <extracomment>job/words.py</extracomment>
+            <translation>{angle} depois do ponto morto superior</translation>
         </message>
         <message>
             <source>{name} has shape {shape}; an axis of a map is one-dimensional</source>
@@ -9280,7 +9410,7 @@
         </message>
         <message>
             <source>Danger</source>
-            <extracomment>practice/report.py</extracomment>
+            <extracomment>practice/report.py, ui/job_bars.py</extracomment>
             <translation>Perigo</translation>
         </message>
         <message>
@@ -10449,6 +10579,11 @@
             <translation>“{unit}” não é uma unidade de ângulo: usar {known}</translation>
         </message>
         <message>
+            <source>“{text}” has a minus and a side of top dead centre: write one or the other</source>
+            <extracomment>spec/units.py</extracomment>
+            <translation>“{text}” tem um menos e um lado do ponto morto superior: escrever um ou outro</translation>
+        </message>
+        <message>
             <source>{length} in</source>
             <extracomment>spec/units.py</extracomment>
             <translation>{length} in</translation>
@@ -10457,6 +10592,16 @@
             <source>“{text}” is too large</source>
             <extracomment>spec/units.py</extracomment>
             <translation>“{text}” é grande demais</translation>
+        </message>
+        <message>
+            <source>BTDC</source>
+            <extracomment>spec/units.py</extracomment>
+            <translation>APMS</translation>
+        </message>
+        <message>
+            <source>ATDC</source>
+            <extracomment>spec/units.py</extracomment>
+            <translation>DPMS</translation>
         </message>
         <message>
             <source>“{text}” is not a number: write one such as {example}</source>
@@ -11060,7 +11205,7 @@
         </message>
         <message>
             <source>teeth</source>
-            <extracomment>ui/class_editor_rows.py</extracomment>
+            <extracomment>ui/class_editor_rows.py, ui/job_kinds.py</extracomment>
             <translation>dentes</translation>
         </message>
         <message>
@@ -12393,14 +12538,14 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <translation>◐ nada falta; não dada como feita</translation>
         </message>
         <message>
-            <source>✗ done, but {count} missing</source>
+            <source>✗ done, but {what}</source>
             <extracomment>ui/job_bars.py</extracomment>
-            <translation>✗ feita, mas faltam {count}</translation>
+            <translation>✗ feito, mas {what}</translation>
         </message>
         <message>
-            <source>✗ done, but out of limits</source>
+            <source>△ done; {what}</source>
             <extracomment>ui/job_bars.py</extracomment>
-            <translation>✗ feita, mas fora dos limites</translation>
+            <translation>△ feito; {what}</translation>
         </message>
         <message>
             <source>✓ done</source>
@@ -12426,6 +12571,16 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <source>{come} of {count} stages done or skipped</source>
             <extracomment>ui/job_bars.py</extracomment>
             <translation>{come} de {count} etapas feitas ou saltadas</translation>
+        </message>
+        <message>
+            <source>✓ Nothing is missing.</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation>✓ Nada falta.</translation>
+        </message>
+        <message>
+            <source>✓ Done.</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation>✓ Feito.</translation>
         </message>
         <message>
             <source>State of the file</source>
@@ -12458,11 +12613,6 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <translation>falta em {count}</translation>
         </message>
         <message>
-            <source>{count} readings out</source>
-            <extracomment>ui/job_bars.py</extracomment>
-            <translation>{count} leituras fora</translation>
-        </message>
-        <message>
             <source>Still missing</source>
             <extracomment>ui/job_bars.py</extracomment>
             <translation>Ainda falta</translation>
@@ -12488,6 +12638,31 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <translation>Página &amp;seguinte</translation>
         </message>
         <message>
+            <source>✗ {stage} is marked as done, with {what}.</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation>✗ {stage} está marcado como feito, com {what}.</translation>
+        </message>
+        <message>
+            <source>✗ Nothing is missing, but {what}.</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation>✗ Nada falta, mas {what}.</translation>
+        </message>
+        <message>
+            <source>✗ Done, but {what}.</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation>✗ Feito, mas {what}.</translation>
+        </message>
+        <message>
+            <source>✓ Nothing is missing; {what}.</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation>✓ Nada falta; {what}.</translation>
+        </message>
+        <message>
+            <source>△ Done; {what}.</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation>△ Feito; {what}.</translation>
+        </message>
+        <message>
             <source>&amp;Try again</source>
             <extracomment>ui/job_bars.py</extracomment>
             <translation>&amp;Tentar de novo</translation>
@@ -12498,9 +12673,24 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <translation>Só de leitura: {sentence}.</translation>
         </message>
         <message>
-            <source>Still missing: {what}.</source>
+            <source>1 reading out</source>
             <extracomment>ui/job_bars.py</extracomment>
-            <translation>Ainda falta: {what}.</translation>
+            <translation>1 leitura fora</translation>
+        </message>
+        <message>
+            <source>{count} readings out</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation>{count} leituras fora</translation>
+        </message>
+        <message>
+            <source>✓ Done: {stage}; {what}.</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation>✓ Feito: {stage}; {what}.</translation>
+        </message>
+        <message>
+            <source>✓ Done: {stage}.</source>
+            <extracomment>ui/job_bars.py</extracomment>
+            <translation>✓ Feito: {stage}.</translation>
         </message>
         <message>
             <source>{file} was changed by another program while it was open here; reload it, or save elsewhere.</source>
@@ -12508,14 +12698,9 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <translation>{file} foi alterado por outro programa enquanto estava aqui aberto; recarregá-lo, ou guardar noutro lugar.</translation>
         </message>
         <message>
-            <source>✓ Nothing is missing.</source>
+            <source>Still missing: {what}.</source>
             <extracomment>ui/job_bars.py</extracomment>
-            <translation>✓ Nada falta.</translation>
-        </message>
-        <message>
-            <source>✓ Done.</source>
-            <extracomment>ui/job_bars.py</extracomment>
-            <translation>✓ Feito.</translation>
+            <translation>Ainda falta: {what}.</translation>
         </message>
         <message>
             <source>at {hours} h: gap {value}, between {low} and {high} 95 times in 100</source>
@@ -12603,11 +12788,6 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <translation>intervalo</translation>
         </message>
         <message>
-            <source>“{text}” is not a whole number of teeth</source>
-            <extracomment>ui/job_edits.py</extracomment>
-            <translation>“{text}” não é um número inteiro de dentes</translation>
-        </message>
-        <message>
             <source>year-month-day</source>
             <extracomment>ui/job_edits.py</extracomment>
             <translation>ano-mês-dia</translation>
@@ -12621,6 +12801,11 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <source>Missing in {what}.</source>
             <extracomment>ui/job_end.py</extracomment>
             <translation>Falta em {what}.</translation>
+        </message>
+        <message>
+            <source>To be cleared up: see {stage}.</source>
+            <extracomment>ui/job_end.py</extracomment>
+            <translation>Por esclarecer: ver {stage}.</translation>
         </message>
         <message>
             <source>Not done yet: {stages}.</source>
@@ -12646,6 +12831,11 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <source>What is missing</source>
             <extracomment>ui/job_end.py</extracomment>
             <translation>O que falta</translation>
+        </message>
+        <message>
+            <source>Not judged</source>
+            <extracomment>ui/job_end.py</extracomment>
+            <translation>Não julgado</translation>
         </message>
         <message>
             <source>Signed by {who}</source>
@@ -12721,6 +12911,11 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <source>{field}: {sentence}</source>
             <extracomment>ui/job_form.py</extracomment>
             <translation>{field}: {sentence}</translation>
+        </message>
+        <message>
+            <source>To be cleared up</source>
+            <extracomment>ui/job_form.py</extracomment>
+            <translation>Por esclarecer</translation>
         </message>
         <message>
             <source>How sure: {quantity}</source>
@@ -13003,6 +13198,11 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <translation>{n} %</translation>
         </message>
         <message>
+            <source>Not taken yet: {what}. Correct it, or press Escape in its field to put back what was there.</source>
+            <extracomment>ui/job_model.py</extracomment>
+            <translation>Ainda não aceite: {what}. Corrigir, ou premir Escape no seu campo para repor o que lá estava.</translation>
+        </message>
+        <message>
             <source>Job sheet</source>
             <extracomment>ui/job_model.py</extracomment>
             <translation>Folha de trabalho</translation>
@@ -13163,6 +13363,11 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <translation>Não há folha de trabalho aberta: abrir uma, ou começar uma nova, no menu Trabalho.</translation>
         </message>
         <message>
+            <source>the bench still has the setting it began with, which nobody has read: set plate and screw as they are first</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation>a bancada tem ainda o ajuste com que começou, que ninguém leu: pôr primeiro placa e parafuso como estão</translation>
+        </message>
+        <message>
             <source>Magneto, engine and limits</source>
             <extracomment>ui/job_sources.py</extracomment>
             <translation>Magneto, motor e limites</translation>
@@ -13203,9 +13408,9 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <translation>Pôr a cambota antes de o n.º 1 inflamar: anota-se ali o seu tempo</translation>
         </message>
         <message>
-            <source>Setting and timing as the bench has them</source>
+            <source>Setting as it was put on the bench, timing as the lamp was read</source>
             <extracomment>ui/job_sources.py</extracomment>
-            <translation>Regulação e calagem como a bancada as tem</translation>
+            <translation>Ajuste como posto na bancada, ponto como lido na lâmpada</translation>
         </message>
         <message>
             <source>As found, by instruments</source>
@@ -13223,9 +13428,9 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <translation>Desgaste e picos</translation>
         </message>
         <message>
-            <source>As the bench has them</source>
+            <source>As they were set on the bench</source>
             <extracomment>ui/job_sources.py</extracomment>
-            <translation>Como a bancada os tem</translation>
+            <translation>Como foram postos na bancada</translation>
         </message>
         <message>
             <source>Trials made</source>
@@ -13298,14 +13503,14 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <translation>Mudança de dentes feita</translation>
         </message>
         <message>
-            <source>Teeth moved, and where it fires now</source>
+            <source>Teeth moved; where it fires then, the lamp has to tell</source>
             <extracomment>ui/job_sources.py</extracomment>
-            <translation>Dentes movidos, e onde inflama agora</translation>
+            <translation>Dentes movidos; onde dispara depois, tem a lâmpada de o dizer</translation>
         </message>
         <message>
-            <source>Where both magnetos fire now</source>
+            <source>Where the lamp was read to say that the magnetos fire</source>
             <extracomment>ui/job_sources.py</extracomment>
-            <translation>Onde inflamam agora os dois magnetos</translation>
+            <translation>Onde se leu na lâmpada que os magnetos disparam</translation>
         </message>
         <message>
             <source>How sure the timing is</source>
@@ -13328,9 +13533,19 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <translation>este magneto não está num motor: abrir primeiro uma instalação na bancada</translation>
         </message>
         <message>
+            <source>neither plug nor switch has been moved on the bench yet: the lead has not been tried</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation>na bancada ainda não se mexeu nem na ficha nem no interruptor: o cabo não foi experimentado</translation>
+        </message>
+        <message>
             <source>no stop readings were entered yet; they belong on the Engine page of the bench</source>
             <extracomment>ui/job_sources.py</extracomment>
             <translation>ainda não se introduziram leituras do batente; o seu lugar é a página Motor da bancada</translation>
+        </message>
+        <message>
+            <source>the crank has not been turned on the bench yet: set it as the engine's stands first</source>
+            <extracomment>ui/job_sources.py</extracomment>
+            <translation>na bancada ainda não se rodou a cambota: pô-la primeiro como está a do motor</translation>
         </message>
         <message>
             <source>no trial has been made on the bench yet; they are noted on its Trials page</source>
@@ -13441,11 +13656,6 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <source>Done again: {step}.</source>
             <extracomment>ui/job_window.py</extracomment>
             <translation>Refeito: {step}.</translation>
-        </message>
-        <message>
-            <source>✓ Done: {stage}.</source>
-            <extracomment>ui/job_window.py</extracomment>
-            <translation>✓ Feito: {stage}.</translation>
         </message>
         <message>
             <source>Skipped: {stage}.</source>

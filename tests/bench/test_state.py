@@ -42,10 +42,14 @@ def test_any_actions_leave_a_legal_state_or_are_refused(sequence):
 
 
 @pytest.mark.parametrize(
-    ("action", "field"),
-    [(TurnRotor(3.0), "rotor_deg"), (TurnBackplate(1.0), "backplate_deg"), (TurnScrew(2.0), "screw_deg")],
+    ("action", "field", "hand"),
+    [
+        (TurnRotor(3.0), "rotor_deg", "crank"),
+        (TurnBackplate(1.0), "backplate_deg", "setting"),
+        (TurnScrew(2.0), "screw_deg", "setting"),
+    ],
 )
-def test_a_new_value_tells_once_and_the_same_value_never(action, field):
+def test_a_new_value_tells_once_and_the_same_value_never(action, field, hand):
     store = Store(new_bench(find_magneto("seven-radial")))
     heard: list[tuple[BenchState, BenchState]] = []
     store.subscribe(lambda new, old: heard.append((new, old)))
@@ -55,7 +59,7 @@ def test_a_new_value_tells_once_and_the_same_value_never(action, field):
     new, old = heard[0]
     assert new is store.state
     changed = [f.name for f in dataclasses.fields(new) if getattr(new, f.name) != getattr(old, f.name)]
-    assert changed == [field]
+    assert changed == [field, "touched"] and new.touched == {hand}
 
 
 def test_a_state_cannot_be_changed_in_place():

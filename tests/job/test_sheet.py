@@ -110,12 +110,13 @@ def test_a_stage_that_lacks_readings_is_not_done_and_says_what_is_missing():
     )
     # A single magneto has one drop.
     single = change_in(change_in(job, "magneto", position="single"), "ground_run", drop_left_rpm=50.0)
+    single = change_in(single, "ground_run", dead_cut_checked=True)
     assert judge.finish(single, "ground_run").ground_run.state == "done"
 
 
 def test_every_check_must_be_confirmed():
     job = new_job()
-    checks = [f for f, info in type(job.cautions).model_fields.items() if info.annotation is bool]
+    checks = judge.checks(job.cautions)
     assert len(checks) == 6
     for field in checks:
         lacking = change_in(job, "cautions", **(dict.fromkeys(checks, True) | {field: False}))

@@ -69,8 +69,15 @@ def main() -> None:
     job = read_job(path)
     moved = abs(job.tooth_shift.moved_magneto_teeth) + abs(job.tooth_shift.moved_disc_teeth)
     assert presses == moved > 0
+    # Where it fires now is read, not reckoned: the stage waits for it.
+    press(sheet.bar.done)
+    assert "missing: fires, afterwards" in sheet.bar.said.text(), sheet.bar.said.text()
+    write(sheet, "tooth_shift", "result_btdc_deg", "25")
     assert "✓ in limits" in form_of(sheet, "tooth_shift").verdicts["result_btdc_deg"].text()
     hands.done("tooth_shift")
+    hands.at_bench()
+    hands.tab("timing")
+    hands.spin(timing.lamp.reads["left"], "25")
     hands.note("sync")
     hands.done("synchronising")
 
@@ -85,6 +92,7 @@ def main() -> None:
     QTest.keyClicks(dialog.findChild(QLineEdit), "Rain")
     QTest.keyClick(dialog.findChild(QLineEdit), Qt.Key.Key_Return)
     assert read_job(path).ground_run.reason == "Rain"
+    choose_page(sheet, "ground_run")
     press(sheet.bar.again)
     for field, text in (("run_rpm", "1700"), ("drop_left_rpm", "60"), ("drop_right_rpm", "130")):
         write(sheet, "ground_run", field, text)

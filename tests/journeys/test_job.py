@@ -79,8 +79,10 @@ def _make_safe(hands: Mechanic) -> None:
     # Lead: the contacts open, then meter and lamp with the plug in and out, the switch off and on.
     hands.at_bench()
     hands.spin(hands.main.panel.rotor, "26")
-    hands.note("lead")
     hands.tab("lead")
+    for _ in range(2):  # the switch is tried, on and off again
+        hands.box(hands.main.lead.switch)
+    hands.note("lead")
     hands.box(hands.main.lead.plug)
     hands.note("lead")
     hands.box(hands.main.lead.switch)
@@ -116,7 +118,8 @@ def _as_found(hands: Mechanic) -> None:
     assert (found.left_btdc_deg, found.right_btdc_deg) == pytest.approx((22.0, 24.5))
     assert "△ found out of limits" in form_of(sheet, "as_found").verdicts["left_btdc_deg"].text()
     hands.done("as_found")
-    hands.note("contacts")
+    for field in ("pip_height_mm", "heel_wear_mm"):
+        write(sheet, "contacts", field, "0")
     for field in ("clean", "aligned", "felt_oiled"):
         pick(sheet, "contacts", field, True)
     hands.done("contacts")

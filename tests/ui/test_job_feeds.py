@@ -113,6 +113,8 @@ def test_switch_lead_by_meter_and_lamp(open_job):
     window = open_job()
     bench = main_of(window).model
     bench.send(TurnRotor(26.0))  # contacts open
+    for on in (True, False):  # the switch is tried
+        bench.send(SwitchIgnition(on))
     job = feed(window, "lead")
     assert job.switch_lead.lamp_grounded_switch_off is True
     for action in (PullPlug(True), SwitchIgnition(True)):
@@ -158,6 +160,8 @@ def test_trials_and_uncertainty(open_job):
     table = form_of(window, "internal_timing").edits["trials"].table
     assert [table.item(2, c).text() for c in range(3)] == ["+0.3", "0.2286", ""]
 
+    for action in (SetBoth(0.5, 0.0), ReadLamp("left", 24.0), ReadLamp("right", 25.0)):
+        main.model.send(action)
     job = feed(window, "sure-internal")
     sure = job.internal_timing.uncertainty.gap_mm
     assert sure is not None and sure.expanded_uncertainty > 0
@@ -193,9 +197,12 @@ def test_teeth_marks_and_synchronising(open_job):
     main.model.send(MoveTeeth(shift.planned_magneto_teeth, shift.planned_disc_teeth))
     job = feed(window, "moved")
     assert job.tooth_shift.moved_magneto_teeth == shift.planned_magneto_teeth
-    assert job.tooth_shift.result_btdc_deg == pytest.approx(shift.planned_btdc_deg)
+    assert job.tooth_shift.result_btdc_deg is None
+    assert job.tooth_shift.planned_btdc_deg == pytest.approx(other.planned_btdc_deg)
+    # The lamp is read again, on the engine.
+    main.model.send(ReadLamp("left", 24.9))
     job = feed(window, "sync")
-    assert job.synchronising.left_btdc_deg == pytest.approx(shift.planned_btdc_deg)
+    assert job.synchronising.left_btdc_deg == pytest.approx(24.9)
     assert job.synchronising.right_btdc_deg == pytest.approx(24.5)
 
 
@@ -241,6 +248,7 @@ def test_from_the_main_windows_menu(open_job, open_window, qtbot):
     menu.aboutToShow.emit()
     notes = main.menus.notes_menu
     assert [a.text() for a in notes.actions() if not a.isSeparator()] == [f.words for f in FEEDS]
+    main.model.send(SetBoth(0.5, 0.0))
     next(a for a in notes.actions() if a.text() == "As found").trigger()
     assert window.page_name == "as_found" and window.bar.said.text().startswith("✓ Noted")
     window.close()

@@ -43,13 +43,14 @@ def test_states_of_stages_in_words_and_signs(open_job):
     write(window, "ground_run", "run_rpm", "1700")
     press(window.bar.done)
     assert "comes after switch-lead proof" in window.bar.said.text()
-    assert state("ground_run").startswith("◐ begun; 2 missing")
+    assert state("ground_run").startswith("◐ begun; 3 missing")
     choose_page(window, "switch_lead")
     _skip(window, "   ")
     assert "can be skipped only with a reason" in window.bar.said.text()
     _skip(window, "No lead: magneto on the bench")
     assert state("switch_lead") == "→ skipped: No lead: magneto on the bench"
     assert read_job(window.model.store.path).switch_lead.state == "skipped"
+    choose_page(window, "switch_lead")
     assert "No lead" in window.bar.missing.text()
     press(window.bar.again)
     assert state("switch_lead") == "○ not begun"

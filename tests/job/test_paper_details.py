@@ -1,0 +1,76 @@
+"""Small things on paper that must not mislead."""
+
+from __future__ import annotations
+
+import math
+import re
+
+import pytest
+
+from magview.bench.actions import SetBoth
+from magview.bench.apply import apply, new_bench
+from magview.bench.state import readings
+from magview.job import feeds, svg
+from magview.job.document import Figures, Heading, document
+from magview.job.sheet import change_in, new_job
+from magview.spec.library import find_installation, find_magneto, shipped_names
+
+
+def set_sheet(*stages):
+    state = apply(new_bench(find_installation("seven-radial-left")), SetBoth(1.0, 0.0))
+    job = feeds.take_bench(new_job("paper"), state)
+    for stage in stages:
+        job = feeds.as_found(job, state) if stage == "as_found" else feeds.internal_timing(job, state)
+    return job, state
+
+
+@pytest.mark.parametrize(
+    ("stages", "words"),
+    [
+        (("as_found",), "As found: breaker end, contacts just opening"),
+        (("internal_timing",), "As left: breaker end, contacts just opening"),
+        (("as_found", "internal_timing"), "As found and as left: breaker end, contacts just opening"),
+    ],
+)
+def test_the_heading_names_the_drawings_there_are(stages, words):
+    blocks = document(set_sheet(*stages)[0])
+    place = next(i for i, b in enumerate(blocks) if isinstance(b, Heading) and "breaker end" in b.text)
+    assert blocks[place].text == words
+    figures = blocks[place + 1]
+    assert isinstance(figures, Figures) and len(figures.pictures) == len(stages)
+
+
+def test_the_caption_says_which_gap_is_drawn_where_it_is_not_the_one_read():
+    job, state = set_sheet("as_found")
+
+    def caption(sheet) -> str:
+        return next(b for b in document(sheet) if isinstance(b, Figures)).pictures[0][1]
+
+    drawn = f"{readings(state).max_gap_mm[0]:.3f} mm"
+    assert "drawn is" not in caption(job) and drawn in caption(job)
+    told = caption(change_in(job, "as_found", gap_mm=0.3))
+    assert "largest gap 0.300 mm" in told and f"drawn is the gap that plate and screw give, {drawn}" in told
+    assert "drawn is" not in caption(change_in(job, "as_found", gap_mm=None))
+
+
+@pytest.mark.parametrize("name", shipped_names("magnetos"))
+def test_both_ticks_over_the_breaker_end_are_named_at_their_places(name):
+    magneto = find_magneto(name)
+    drawn = svg.breaker_svg(new_bench(magneto), "check")
+    text = re.compile(r'<text x="([\d.]+)" y="([\d.]+)"[^>]*text-anchor="(\w+)">([^<]+)<')
+    at = {
+        word: (float(x), float(y), anchor)
+        for x, y, anchor, word in text.findall(drawn)
+        if word in ("neutral", "E-gap")
+    }
+    assert set(at) == {"neutral", "E-gap"}
+    # From the breaker end the rotation is seen mirrored: "rotation" in the file is from the drive end (model.md §1).
+    sense = -1 if magneto.rotation == "clockwise" else 1
+    middle = at["neutral"][0] + 2 * sense  # the tick itself stands over the middle, and the word two dots beside it
+    assert middle == pytest.approx(372 / 2)
+    for word, anchor in (("neutral", -sense), ("E-gap", sense)):
+        assert at[word][2] == ("start" if anchor > 0 else "end"), "each leans away from the other"
+    radius = (372 - 2 * 77.0) / 2 / 1.56 * 1.49
+    egap = middle + sense * radius * math.sin(math.radians(magneto.e_gap_deg)) + 2 * sense
+    assert at["E-gap"][0] == pytest.approx(egap, abs=0.1)
+    assert all(y > 5 for _, y, _ in at.values()), "within the picture"
