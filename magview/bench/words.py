@@ -178,7 +178,7 @@ _TURNED = {True: marked("{move} (clockwise)"), False: marked("{move} (anticlockw
 
 
 def turned_words(teeth: int, rotation: Rotation, viewpoint: Viewpoint) -> str:
-    """`teeth_words` for cells under a line that names the viewpoint: "1 tooth with rotation (anticlockwise)"."""
+    """`teeth_words` under a line that names the viewpoint: "1 tooth with rotation (anticlockwise)"."""
     if teeth == 0:
         return way_words(teeth)
     return tr(_TURNED[_clockwise(teeth, rotation, viewpoint)], move=way_words(teeth))

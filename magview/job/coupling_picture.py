@@ -114,6 +114,9 @@ def slot_numbers(coupling: Coupling, sense: int, turns_deg: dict[str, float], fr
 
 def _names(frame: Frame, width: float, height: float) -> str:
     text = ""
+    named = {bearing: tr(name) for name, _, bearing in _NAMES}
+    longest = max(len(named[315.0] + named[42.0]), len(named[225.0] + named[135.0]))
+    size = min(_SIZE, (width - 8.0) / (0.62 * longest))  # two names beside one another, also in a small picture
     for name, radius, bearing in _NAMES:
         x, y = frame.of(polar(radius, bearing)[None])[0].tolist()
         left, upper = x < width / 2, y < height / 2
@@ -123,5 +126,5 @@ def _names(frame: Frame, width: float, height: float) -> str:
             text += f'<path d="{line}" fill="none" stroke="{colour}" stroke-width="{wide:g}"/>'
         text += f'<circle cx="{x:.1f}" cy="{y:.1f}" r="1.8" fill="#000000" stroke="#ffffff" stroke-width="0.6"/>'
         below = _STRIP - 4.0 if upper else height - 3.0
-        text += words(2.0 if left else width - 2.0, below, tr(name), "start" if left else "end", _SIZE)
+        text += words(2.0 if left else width - 2.0, below, tr(name), "start" if left else "end", size)
     return text

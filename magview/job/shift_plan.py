@@ -11,8 +11,8 @@ from magview.bench.actions import ReadLamp, ViewSide, WantTiming
 from magview.bench.apply import apply, new_bench
 from magview.bench.state import BenchState, Engaged, Mounting, Side, firing_btdc_deg, mounting_of, readings
 from magview.bench.timing import timing_plan
-from magview.bench.tooth_steps import steps_between
-from magview.bench.words import direction_word, teeth_words, turned_words
+from magview.bench.tooth_steps import steps_between, tooth_degrees
+from magview.bench.words import direction_word, teeth_words, turned_words, way_words
 from magview.job.coupling_picture import coupling_svg
 from magview.job.document import POSITIONS, Block, Figures, Heading, Paragraph, SignatureLines, Table, how_drawn
 from magview.job.sheet import CAUTIONS
@@ -88,12 +88,12 @@ def plan_from(installation: Installation, reads_btdc_deg: float, wanted_btdc_deg
     return plan_of(state, side, move)
 
 
-def shift_document(plan: ShiftPlan, figure_width: float = 0.46) -> tuple[Block, ...]:
-    """The page, its two pictures each so much of its width."""
-    return tuple(_document(plan, figure_width))
+def shift_document(plan: ShiftPlan, figure_width: float = 0.46, tight: bool = False) -> tuple[Block, ...]:
+    """The page, its two pictures each so much of its width; `tight`: a paragraph in place of the table of degrees."""
+    return tuple(_document(plan, figure_width, tight))
 
 
-def _document(plan: ShiftPlan, figure_width: float) -> Iterator[Block]:
+def _document(plan: ShiftPlan, figure_width: float, tight: bool) -> Iterator[Block]:
     yield Heading(tr("Tooth-shift plan"), 1)
     yield Paragraph(" ".join((tr("Cautions."), *(f"{i}. {tr(c)}" for i, c in enumerate(CAUTIONS, 1)))), "caution")
     yield _what(plan)
@@ -102,7 +102,7 @@ def _document(plan: ShiftPlan, figure_width: float) -> Iterator[Block]:
     yield _pictures(plan, figure_width)
     slots = tr("The slots are those of the disc's marked tooth.")
     yield Paragraph(f"{how_drawn(plan.state)} {slots}", "small")
-    yield _degrees(plan)
+    yield _degrees(plan, tight)
     yield from _steps(plan)
     yield from _afterwards()
 
@@ -126,7 +126,7 @@ def _what(plan: ShiftPlan) -> Table:
         (tr("Off by"), format_angle(move.residual_deg, True)),
     )  # fmt: skip
     pairs = zip(rows[::2], rows[1::2], strict=True)
-    return Table((), tuple((*left, *right) for left, right in pairs), (1.1, 3.3, 0.8, 3.6))
+    return Table((), tuple((*left, *right) for left, right in pairs), (1.4, 3.1, 1.3, 3.2))
 
 
 def _move(plan: ShiftPlan) -> Table:
@@ -135,7 +135,7 @@ def _move(plan: ShiftPlan) -> Table:
         (tr("Magneto flange on the disc"), teeth_words(move.magneto_teeth, rotation, "drive end")),
         (tr("Disc on the drive flange"), teeth_words(move.disc_teeth, rotation, "drive end")),
     )
-    return Table((), rows, (1.0, 2.4), frozenset((0, 1)))  # what is done must catch the eye
+    return Table((), rows, (1.4, 2.2), frozenset((0, 1)))  # what is done must catch the eye
 
 
 def _warnings(plan: ShiftPlan) -> Iterator[Block]:
@@ -168,9 +168,11 @@ def _pictures(plan: ShiftPlan, width: float) -> Figures:
     return Figures(tuple(found), width)
 
 
-def _degrees(plan: ShiftPlan) -> Table:
+def _degrees(plan: ShiftPlan, tight: bool) -> Block:
     coupling, ratio = plan.engaged.installation.coupling, plan.engaged.ratio
     magneto, drive = coupling.magneto_teeth, coupling.drive_teeth
+    if tight:
+        return Paragraph(tooth_degrees(magneto, drive, ratio), "small")
 
     def row(words: str, sum_words: str, i: int, j: int) -> tuple[str, str, str]:
         rotor, crank = rotor_shift_deg(magneto, drive, i, j), crank_advance_deg(magneto, drive, i, j, ratio)
@@ -187,10 +189,20 @@ def _degrees(plan: ShiftPlan) -> Table:
 
 def _steps(plan: ShiftPlan) -> Iterator[Block]:
     yield Heading(tr("One tooth at a time, seen from the drive end: check the slot, then tick"), 3)
-    head = (tr("Magneto flange on the disc"), tr("Magneto slot")), (tr("Disc on the drive flange"), tr("Drive slot"))
-    halves = (0.5, 0.6, 4.6, 1.6)
+    # All steps at one face go the same way.
+    flange = _face_words(plan, tr("Magneto flange on the disc"), plan.move.magneto_teeth)
+    disc = _face_words(plan, tr("Disc on the drive flange"), plan.move.disc_teeth)
+    head = (flange, tr("Magneto slot")), (disc, tr("Drive slot"))
+    halves = (0.45, 0.6, 4.9, 1.4)
     rows = tuple((*left, *right) for left, right in _step_rows(plan))
     yield Table(("", "", *head[0], "", "", *head[1]), rows, (*halves, *halves))
+
+
+def _face_words(plan: ShiftPlan, face: str, teeth: int) -> str:
+    if teeth == 0:
+        return face
+    each = turned_words(1 if teeth > 0 else -1, plan.state.magneto.rotation, "drive end")
+    return tr("{face}: {each}", face=face, each=each)
 
 
 Half = tuple[str, str, str, str]
@@ -203,12 +215,12 @@ def _step_rows(plan: ShiftPlan) -> list[tuple[Half, Half]]:
     A step at one face leaves the other face's slot as it is, so that one slot is checked with each.
     """
     none: Half = ("", "", "", "")
-    found, rotation = tr("as found, marks painted"), plan.state.magneto.rotation
+    found = tr("as found, marks painted")
     magneto, drive = _slots(plan, plan.found)
     rows: list[tuple[Half, Half]] = [((BOX, "", found, magneto), (BOX, "", found, drive))]
     for place, step in enumerate(steps_between((0, 0), (plan.move.magneto_teeth, plan.move.disc_teeth)), 1):
         magneto, drive = _slots(plan, plan.after(step.magneto_teeth, step.disc_teeth))
-        words = turned_words(step.teeth, rotation, "drive end")
+        words = way_words(step.teeth)
         if step.face == "magneto flange":
             rows.append(((BOX, f"{place}.", words, magneto), none))
         elif rows[-1][1] == none:

@@ -86,7 +86,7 @@ class PlanBox(QGroupBox):
         self.words = SteadyLabel()
         self.next = QPushButton(tr("Move the ne&xt tooth"))
         self.next.clicked.connect(self._next_step)
-        self.print = QPushButton(tr("&Print the plan"))
+        self.print = QPushButton(tr("Pri&nt the plan"))
         self.print.setToolTip(tr("The chosen move, or the first, on one page: drawings, single steps to be ticked"))
         papers = QMenu(self.print)
         for text, paper in ((tr("Print to PDF, &A4…"), "a4"), (tr("Print to PDF, &Letter…"), "letter")):

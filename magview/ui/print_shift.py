@@ -14,8 +14,8 @@ from magview.job.shift_plan import ShiftPlan, shift_document
 from magview.ui.export import written_beside
 from magview.ui.print_pdf import Layout, pages_pdf
 
-_WIDTHS = (0.46, 0.42, 0.38, 0.34, 0.3, 0.26)
-"""Shares of the page's width that a picture may take: the first that leaves it one page."""
+_TRIED = ((0.46, False), (0.42, False), (0.38, False), (0.34, False), (0.34, True), (0.28, True), (0.22, True))
+"""Share of the page's width that a picture takes, and whether the rest is tight: the first that leaves one page."""
 
 
 def print_shift(plan: ShiftPlan, path: Path, paper: Paper = "a4") -> int:
@@ -31,8 +31,8 @@ def shift_pdf(plan: ShiftPlan, paper: Paper = "a4") -> tuple[bytes, int]:
 
     Raises SpecError where there is no font.
     """
-    for width in _WIDTHS:
-        lay_out = partial(_lay_out, blocks=shift_document(plan, width))
+    for width, tight in _TRIED:
+        lay_out = partial(_lay_out, blocks=shift_document(plan, width, tight))
         data, pages = pages_pdf(plan.title, plan.foot, paper, lay_out, grey=True)
         if pages == 1:
             break

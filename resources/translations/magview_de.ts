@@ -6044,6 +6044,16 @@
             <translation>Die Nuten sind die des markierten Zahns der Scheibe.</translation>
         </message>
         <message>
+            <source>{face}: {each}</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>{face}: {each}</translation>
+        </message>
+        <message>
+            <source>as found, marks painted</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>vorgefunden, Marken gemalt</translation>
+        </message>
+        <message>
             <source>Tooth-shift plan: {magneto}</source>
             <extracomment>job/shift_plan.py</extracomment>
             <translation>Plan zum Zähneversetzen: {magneto}</translation>
@@ -6079,9 +6089,14 @@
             <translation>an der Kurbel</translation>
         </message>
         <message>
-            <source>as found, marks painted</source>
+            <source>Magneto flange on the disc</source>
+            <extracomment>job/shift_plan.py, ui/teeth_box.py</extracomment>
+            <translation>Magnetzünderflansch auf der Scheibe</translation>
+        </message>
+        <message>
+            <source>Disc on the drive flange</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation>vorgefunden, Marken gemalt</translation>
+            <translation>Scheibe auf dem Antriebsflansch</translation>
         </message>
         <message>
             <source>{slot} of {teeth}</source>
@@ -6127,16 +6142,6 @@
             <source>Off by</source>
             <extracomment>job/shift_plan.py, practice/report.py, ui/plan_box.py</extracomment>
             <translation>Daneben um</translation>
-        </message>
-        <message>
-            <source>Magneto flange on the disc</source>
-            <extracomment>job/shift_plan.py, ui/teeth_box.py</extracomment>
-            <translation>Magnetzünderflansch auf der Scheibe</translation>
-        </message>
-        <message>
-            <source>Disc on the drive flange</source>
-            <extracomment>job/shift_plan.py</extracomment>
-            <translation>Scheibe auf dem Antriebsflansch</translation>
         </message>
         <message>
             <source>Coupling as wanted</source>
@@ -14887,9 +14892,9 @@ Ohne Quelle: {bare}</translation>
             <translation>Nächsten &amp;Zahn versetzen</translation>
         </message>
         <message>
-            <source>&amp;Print the plan</source>
+            <source>Pri&amp;nt the plan</source>
             <extracomment>ui/plan_box.py</extracomment>
-            <translation>Plan d&amp;rucken</translation>
+            <translation>Plan &amp;drucken</translation>
         </message>
         <message>
             <source>The chosen move, or the first, on one page: drawings, single steps to be ticked</source>

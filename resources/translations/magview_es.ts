@@ -6044,6 +6044,16 @@
             <translation>Las ranuras son las del diente marcado del disco.</translation>
         </message>
         <message>
+            <source>{face}: {each}</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>{face}: {each}</translation>
+        </message>
+        <message>
+            <source>as found, marks painted</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>hallado, marcas pintadas</translation>
+        </message>
+        <message>
             <source>Tooth-shift plan: {magneto}</source>
             <extracomment>job/shift_plan.py</extracomment>
             <translation>Plan del cambio de dientes: {magneto}</translation>
@@ -6079,9 +6089,14 @@
             <translation>en el cigüeñal</translation>
         </message>
         <message>
-            <source>as found, marks painted</source>
+            <source>Magneto flange on the disc</source>
+            <extracomment>job/shift_plan.py, ui/teeth_box.py</extracomment>
+            <translation>Brida de la magneto en el disco</translation>
+        </message>
+        <message>
+            <source>Disc on the drive flange</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation>hallado, marcas pintadas</translation>
+            <translation>Disco en la brida motriz</translation>
         </message>
         <message>
             <source>{slot} of {teeth}</source>
@@ -6127,16 +6142,6 @@
             <source>Off by</source>
             <extracomment>job/shift_plan.py, practice/report.py, ui/plan_box.py</extracomment>
             <translation>Error</translation>
-        </message>
-        <message>
-            <source>Magneto flange on the disc</source>
-            <extracomment>job/shift_plan.py, ui/teeth_box.py</extracomment>
-            <translation>Brida de la magneto en el disco</translation>
-        </message>
-        <message>
-            <source>Disc on the drive flange</source>
-            <extracomment>job/shift_plan.py</extracomment>
-            <translation>Disco en la brida motriz</translation>
         </message>
         <message>
             <source>Coupling as wanted</source>
@@ -14887,7 +14892,7 @@ Sin fuente: {bare}</translation>
             <translation>Mover el diente &amp;siguiente</translation>
         </message>
         <message>
-            <source>&amp;Print the plan</source>
+            <source>Pri&amp;nt the plan</source>
             <extracomment>ui/plan_box.py</extracomment>
             <translation>&amp;Imprimir el plan</translation>
         </message>

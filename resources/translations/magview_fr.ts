@@ -6044,6 +6044,16 @@
             <translation>Les encoches sont celles de la dent repérée du disque.</translation>
         </message>
         <message>
+            <source>{face}: {each}</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>{face} : {each}</translation>
+        </message>
+        <message>
+            <source>as found, marks painted</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>tel que trouvé, repères peints</translation>
+        </message>
+        <message>
             <source>Tooth-shift plan: {magneto}</source>
             <extracomment>job/shift_plan.py</extracomment>
             <translation>Plan du décalage de dents : {magneto}</translation>
@@ -6061,7 +6071,7 @@
         <message>
             <source>magneto slot {magneto}, drive slot {drive}</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation>encoche de la magnéto {magneto}, de l'entraînement {drive}</translation>
+            <translation>encoches magnéto {magneto}, entraînement {drive}</translation>
         </message>
         <message>
             <source>One tooth with rotation, so much earlier</source>
@@ -6079,9 +6089,14 @@
             <translation>au vilebrequin</translation>
         </message>
         <message>
-            <source>as found, marks painted</source>
+            <source>Magneto flange on the disc</source>
+            <extracomment>job/shift_plan.py, ui/teeth_box.py</extracomment>
+            <translation>Bride de la magnéto sur le disque</translation>
+        </message>
+        <message>
+            <source>Disc on the drive flange</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation>tel que trouvé, repères peints</translation>
+            <translation>Disque sur la bride d'entraînement</translation>
         </message>
         <message>
             <source>{slot} of {teeth}</source>
@@ -6127,16 +6142,6 @@
             <source>Off by</source>
             <extracomment>job/shift_plan.py, practice/report.py, ui/plan_box.py</extracomment>
             <translation>Écart</translation>
-        </message>
-        <message>
-            <source>Magneto flange on the disc</source>
-            <extracomment>job/shift_plan.py, ui/teeth_box.py</extracomment>
-            <translation>Bride de la magnéto sur le disque</translation>
-        </message>
-        <message>
-            <source>Disc on the drive flange</source>
-            <extracomment>job/shift_plan.py</extracomment>
-            <translation>Disque sur la bride d'entraînement</translation>
         </message>
         <message>
             <source>Coupling as wanted</source>
@@ -14887,7 +14892,7 @@ Sans source : {bare}</translation>
             <translation>Déplacer la dent s&amp;uivante</translation>
         </message>
         <message>
-            <source>&amp;Print the plan</source>
+            <source>Pri&amp;nt the plan</source>
             <extracomment>ui/plan_box.py</extracomment>
             <translation>Im&amp;primer le plan</translation>
         </message>

@@ -6044,6 +6044,16 @@
             <translation>As ranhuras são as do dente marcado do disco.</translation>
         </message>
         <message>
+            <source>{face}: {each}</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>{face}: {each}</translation>
+        </message>
+        <message>
+            <source>as found, marks painted</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation>como encontrado, marcas pintadas</translation>
+        </message>
+        <message>
             <source>Tooth-shift plan: {magneto}</source>
             <extracomment>job/shift_plan.py</extracomment>
             <translation>Plano da mudança de dentes: {magneto}</translation>
@@ -6079,9 +6089,14 @@
             <translation>na cambota</translation>
         </message>
         <message>
-            <source>as found, marks painted</source>
+            <source>Magneto flange on the disc</source>
+            <extracomment>job/shift_plan.py, ui/teeth_box.py</extracomment>
+            <translation>Flange do magneto no disco</translation>
+        </message>
+        <message>
+            <source>Disc on the drive flange</source>
             <extracomment>job/shift_plan.py</extracomment>
-            <translation>como encontrado, marcas pintadas</translation>
+            <translation>Disco no flange motriz</translation>
         </message>
         <message>
             <source>{slot} of {teeth}</source>
@@ -6127,16 +6142,6 @@
             <source>Off by</source>
             <extracomment>job/shift_plan.py, practice/report.py, ui/plan_box.py</extracomment>
             <translation>Desvio</translation>
-        </message>
-        <message>
-            <source>Magneto flange on the disc</source>
-            <extracomment>job/shift_plan.py, ui/teeth_box.py</extracomment>
-            <translation>Flange do magneto no disco</translation>
-        </message>
-        <message>
-            <source>Disc on the drive flange</source>
-            <extracomment>job/shift_plan.py</extracomment>
-            <translation>Disco no flange motriz</translation>
         </message>
         <message>
             <source>Coupling as wanted</source>
@@ -14887,9 +14892,9 @@ Sem fonte: {bare}</translation>
             <translation>Mover o pró&amp;ximo dente</translation>
         </message>
         <message>
-            <source>&amp;Print the plan</source>
+            <source>Pri&amp;nt the plan</source>
             <extracomment>ui/plan_box.py</extracomment>
-            <translation>Im&amp;primir o plano</translation>
+            <translation>&amp;Imprimir o plano</translation>
         </message>
         <message>
             <source>The chosen move, or the first, on one page: drawings, single steps to be ticked</source>

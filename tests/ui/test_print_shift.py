@@ -18,6 +18,7 @@ from magview.job.shift_plan import BOX, plan_from, plan_of, shift_document
 from magview.physics.coupling import plan
 from magview.spec.base import SpecError
 from magview.spec.library import find_installation, find_magneto
+from magview.ui import tongue
 from magview.ui.print_shift import print_shift, shift_pdf
 from tests.ui.test_print_pdf import Pdf, bare
 
@@ -63,6 +64,8 @@ def test_the_steps_lead_tooth_by_tooth_to_the_reading_expected(name, reads, want
     rotation = installation.magneto.rotation
     against = "anticlockwise" if rotation == "clockwise" else "clockwise"
     document = shift_document(of)
+    (heads,) = (b.head for b in document if isinstance(b, Table) and "Magneto slot" in b.head)
+    assert any("seen from the drive end" in b.text for b in document if isinstance(b, Heading) and b.level == 3)
     i = j = 0
     shift = Fraction(0)
     found, *rest = (s for s in steps(document) if s[1] != "0" or s[0] == "magneto flange")
@@ -70,7 +73,9 @@ def test_the_steps_lead_tooth_by_tooth_to_the_reading_expected(name, reads, want
     for place, (face, number, words, slot, box) in enumerate(rest, 1):
         assert (number, box) == (str(place), BOX)
         way = 1 if "with rotation" in words else -1
-        assert words == f"1 tooth {'with' if way > 0 else 'against'} rotation ({rotation if way > 0 else against})"
+        assert words == f"1 tooth {'with' if way > 0 else 'against'} rotation"
+        seen = f"{words} ({rotation if way > 0 else against})"
+        assert f"{'Disc on the drive flange' if face == 'disc' else 'Magneto flange on the disc'}: {seen}" in heads
         if face == "disc":
             j += way
             shift += way * Fraction(360, drive)
@@ -108,7 +113,9 @@ def test_one_page_with_every_word_of_it(qapp, paper, size, reads):
         "Tooth-shift plan", installation.magneto.name, installation.engine.name, "left",
         "anticlockwise seen from the drive end", f"{reads:.2f}° before top dead centre",
         "25.00° before top dead centre",
-        "±1°", "Lamp reads afterwards", "Name", "Date", "360°/19", "360°/20",
+        "±1°", "Lamp reads afterwards", "Name", "Date",
+        *(f"{float(Fraction(360, n)):.3f}°" for n in (19, 20)),
+        *(f"{float(Fraction(360 * 8, 7 * n)):.3f}°" for n in (19, 20)),
         *CAUTIONS,
     ):  # fmt: skip
         assert bare(words) in text, words
@@ -197,3 +204,15 @@ def test_a_choice_from_another_reading_is_not_printed(open_window, monkeypatch, 
     (tmp_path / "p.pdf").unlink()
     window.print_shift_plan("a4")
     assert "not on an engine" in window.statusBar().currentMessage() and not (tmp_path / "p.pdf").exists()
+
+
+@pytest.mark.parametrize("code", tongue.LANGUAGES)
+@pytest.mark.parametrize("paper", ["a4", "letter"])
+def test_eighteen_steps_are_one_page_in_every_language(qapp, code, paper):
+    tongue.speak(code)
+    try:
+        of, _ = planned("seven-radial-left", 15.0, 25.0)
+        assert abs(of.move.magneto_teeth) + abs(of.move.disc_teeth) == 18
+        assert shift_pdf(of, paper)[1] == 1
+    finally:
+        tongue.speak("en")
