@@ -108,6 +108,7 @@ class QuantitySpin(QDoubleSpinBox):
             return self.textFromValue(self._exact)
         low, high = self.textFromValue(self.minimum()), self.textFromValue(self.maximum())
         if self._refuses:
+            self._typed = False  # what is kept was not typed: it is no reading confirmed
             kept = self.textFromValue(self._exact)
             self.said.emit(
                 tr(

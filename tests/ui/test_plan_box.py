@@ -8,7 +8,7 @@ from PySide6.QtGui import QCursor, QWheelEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
-from magview.bench.actions import ReadLamp, WantTiming
+from magview.bench.actions import MoveTeeth, ReadLamp, WantTiming
 
 
 @pytest.fixture
@@ -186,6 +186,7 @@ def test_a_label_with_room_keeps_it_at_any_width(qtbot):
 @pytest.mark.parametrize("what", ["reads", "wanted"])
 def test_a_reading_no_engine_has_is_refused_and_nothing_is_planned_from_it(planned, what, key):
     lamp, model = planned.timing.lamp, planned.model
+    model.send(MoveTeeth(2, -1))  # a reading taken now would be the new as found
     spin = getattr(lamp, what)["left"]
     before, moves, said = model.state, teeth_of(planned.timing.plan, 0), []
     model.refused.connect(said.append)
@@ -193,7 +194,7 @@ def test_a_reading_no_engine_has_is_refused_and_nothing_is_planned_from_it(plann
     spin.selectAll()
     QTest.keyClicks(spin.lineEdit(), "221")
     QTest.keyClick(spin.lineEdit(), key)
-    assert model.state is before
+    assert model.state is before and before.engaged.mounting.magneto_teeth == 2
     assert spin.text() == ("+22.00°" if what == "reads" else "+25.00°")
     assert teeth_of(planned.timing.plan, 0) == moves
     assert len(said) == 1
