@@ -328,7 +328,8 @@ def _figures(job: Job) -> Iterator[Block]:
         yield Figures(tuple(drawn.values()))
     if couplings:
         yield Heading(tr("As found and as left: coupling, seen from the drive end"), 3)
-        yield Figures(tuple(couplings), 0.46)
+        yield Figures(tuple(couplings[0]), 0.4)
+        yield Paragraph(couplings[1], "small")
 
 
 _BREAKER_ENDS = {
@@ -366,14 +367,14 @@ def _breaker(job: Job, stage: str) -> tuple[str, str] | None:
     return svg.breaker_svg(state, tr(_BREAKER_END[side])), caption
 
 
-def _couplings(job: Job) -> list[tuple[str, str]]:
+def _couplings(job: Job) -> tuple[list[tuple[str, str]], str] | None:
+    """The coupling as found and as left, and what is said of both."""
     shift, state = job.tooth_shift, bench_as(job, "internal_timing") or bench_as(job, "as_found")
     if state is None or state.engaged is None or shift.moved_magneto_teeth is None or shift.moved_disc_teeth is None:
-        return []
-    return [
-        _coupling(job, state, "as found", 0, 0),
-        _coupling(job, state, "as left", shift.moved_magneto_teeth, shift.moved_disc_teeth),
-    ]
+        return None
+    found = _coupling(job, state, "as found", 0, 0)
+    left = _coupling(job, state, "as left", shift.moved_magneto_teeth, shift.moved_disc_teeth)
+    return [found, left], how_drawn(state)
 
 
 def _coupling(job: Job, state: BenchState, side: Side, magneto: int, disc: int) -> tuple[str, str]:
@@ -389,7 +390,7 @@ def _coupling(job: Job, state: BenchState, side: Side, magneto: int, disc: int) 
     ]
     if fires is not None:
         told.append(tr("fires {angle}", angle=shown("result_btdc_deg", fires)))
-    caption = f"{tr(_SIDES[side])}: {', '.join(told)}. {how_drawn(state)}"
+    caption = f"{tr(_SIDES[side])}: {', '.join(told)}."
     return coupling_svg(state, state.engaged, mounting, tr(_COUPLING[side])), caption
 
 
