@@ -33,6 +33,9 @@ APP_ID = "magview"
 
 ICON_SIZES = (16, 32, 48, 128)
 
+_M_MMAP_THRESHOLD, _LARGE_BYTES = -3, 2_000_000
+"""The C library's number (malloc.h), and a size between a window's picture and the arrays of a plot."""
+
 
 def run(item: Magneto | Installation, recover: bool = True, then: Callable[[MainWindow], None] | None = None) -> int:
     """Open the window on a magneto, alone or on its engine, and stay until it is closed; returns the exit code.
@@ -52,6 +55,7 @@ def _run(
     item: Magneto | Installation, recover: bool, then: Callable[[MainWindow], None] | None, mishaps: Mishaps
 ) -> int:
     _name_for_taskbar()
+    return_large_blocks()
     app = QApplication.instance() or QApplication(sys.argv[:1])
     assert isinstance(app, QApplication)
     app.setApplicationName("magview")
@@ -92,6 +96,19 @@ def _run(
         QTimer.singleShot(int(os.environ["MAGVIEW_QUIT_AFTER_MS"]), app, app.quit)
     code: int = app.exec()
     return code
+
+
+def return_large_blocks() -> None:
+    """Have what pictures took given back to the system once they are gone.
+
+    glibc learns from the first freed picture to keep blocks of that size for itself; in an hour of opening and
+    closing windows it came to hold 270 MB that nobody used. Other C libraries are left as they are.
+    """
+    if sys.platform == "linux":
+        import ctypes
+
+        with contextlib.suppress(AttributeError, OSError):
+            ctypes.CDLL(None).mallopt(_M_MMAP_THRESHOLD, _LARGE_BYTES)
 
 
 def _name_for_taskbar() -> None:

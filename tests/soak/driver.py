@@ -59,6 +59,7 @@ import magview
 from magview.bench.apply import new_bench
 from magview.spec.language import speak_through, tr
 from magview.spec.library import find_installation, resources, shipped_names
+from magview.ui.app import return_large_blocks
 from magview.ui.model import BenchModel
 from magview.ui.renewal import renewed
 from magview.ui.theme import LIGHT
@@ -150,6 +151,7 @@ class Soak:
             (folder / f"broken-{n}.json").write_bytes(raw)
         self.files = [*folder.glob("broken-*"), *resources().rglob("*.json"), folder / "not there.json"]
         load_all()
+        return_large_blocks()  # as the program does
         self._first = self.random.choice(shipped_names("installations"))
         self.window = self._open(self._first)
         self._closer = QTimer()

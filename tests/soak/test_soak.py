@@ -76,7 +76,10 @@ class Account:
     def settle(self) -> None:
         """Nothing may be held later that was not held earlier."""
         first, last = self.tidied[0], self.tidied[-1]
-        assert last["memory_mb"] < first["memory_mb"] * 1.15 + 20
+        # The C library keeps what is given back, in some minutes 100 MB more than in others: halves are compared.
+        minutes = max(1, len(self.tidied) // 2)
+        before, after = (middle(part)["memory_mb"] for part in (self.tidied[:minutes], self.tidied[-minutes:]))
+        assert after < before * 1.15 + 20
         for name in ("files", "threads"):
             assert last[name] <= first[name] + 4, (name, first, last)
         half = len(self.anew) // 2

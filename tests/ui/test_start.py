@@ -2,6 +2,11 @@
 
 from __future__ import annotations
 
+import os
+import subprocess
+import sys
+
+import pytest
 from PySide6.QtCore import QEvent, QObject
 
 from magview.bench.apply import new_bench
@@ -53,3 +58,37 @@ def test_the_pictures_hardly_move_when_the_rest_comes(qtbot):
         assert moved.manhattanLength() < 30
         assert abs(picture.width() - size.width()) < 30
         assert abs(picture.height() - size.height()) < 30
+
+
+_FREED_AND_MADE = """
+import ctypes, sys
+from PySide6.QtGui import QImage
+class Info(ctypes.Structure):
+    names = "arena ordblks smblks hblks hblkhd usmblks fsmblks uordblks fordblks keepcost"
+    _fields_ = [(name, ctypes.c_size_t) for name in names.split()]
+tell = getattr(ctypes.CDLL(None), "mallinfo2", None)
+if tell is None:
+    print("another C library")
+    raise SystemExit
+tell.restype = Info
+if sys.argv[1] == "as the program":
+    from magview.ui.app import return_large_blocks
+    return_large_blocks()
+QImage(2500, 2500, QImage.Format.Format_RGB32)  # made and freed: 25 MB, from which glibc learns
+before = tell().hblkhd
+picture = QImage(2000, 2000, QImage.Format.Format_RGB32)
+print(tell().hblkhd - before >= 16_000_000)
+"""
+
+
+@pytest.mark.skipif(sys.platform != "linux", reason="about glibc")
+@pytest.mark.parametrize(("how", "apart"), [("left alone", "False"), ("as the program", "True")])
+def test_a_picture_lies_in_a_block_of_its_own_that_goes_back_to_the_system(how, apart):
+    """malloc(3), mallopt(3): what is mapped by itself (`hblkhd`) is given back when it is freed."""
+    found = subprocess.run(
+        [sys.executable, "-c", _FREED_AND_MADE, how],
+        capture_output=True, text=True, check=True, env={**os.environ, "QT_QPA_PLATFORM": "offscreen"},
+    ).stdout.strip()  # fmt: skip
+    if found == "another C library":
+        pytest.skip(found)
+    assert found == apart
