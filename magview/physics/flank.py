@@ -53,7 +53,8 @@ class Flank:
     def slope_mm_per_deg(self, gap_mm: Array) -> Array:
         """dg/db [mm/deg] about gaps [mm], any shape, never below a thousandth of the mean slope."""
         mean = self.curve.top_mm / self.curve.reach_deg[0]
-        near = np.clip(gap_mm, 0.02 * self.curve.top_mm, 0.98 * self.curve.top_mm) * self.scale
+        whole = self.scale * self.curve.top_mm
+        near = np.clip(gap_mm, 0.02 * whole, 0.98 * whole)
         plate = self.plate_deg(near)
         half = 1e-3 * self.curve.reach_deg[0]
         return np.maximum((self.gap_mm(plate + half) - self.gap_mm(plate - half)) / (2 * half), 1e-3 * mean)
