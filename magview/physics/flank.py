@@ -11,7 +11,7 @@ from pydantic import ValidationError
 
 from magview.physics.breaker import lift_curve
 from magview.spec.base import SpecError
-from magview.spec.files import validate
+from magview.spec.files import refusal, validate
 from magview.spec.language import tr
 from magview.spec.magneto import Cam, LawProfile, Magneto, MeasuredProfile
 
@@ -86,5 +86,5 @@ def scaled_magneto(magneto: Magneto, lift_scale: float, rise_scale: float, **cha
         profile = type(profile).model_validate({**dict(profile), **parts})
         cam = Cam.model_validate({**dict(magneto.cam), "profile": profile})
     except ValidationError as error:
-        raise SpecError(tr("the scaled cam cannot be: {reason}", reason=error.errors()[0]["msg"])) from error
+        raise SpecError(tr("the scaled cam cannot be: {reason}", reason=refusal(Cam, error))) from error
     return validate(Magneto, {**dict(magneto), **changes, "cam": cam}, tr("the scaled magneto"))

@@ -277,6 +277,13 @@ def test_what_is_no_lobe_is_refused(angle, reading, told):
     assert told in refusal(angle, reading)
 
 
+def test_a_lobe_too_narrow_for_a_file_is_refused_with_the_reason():
+    """Of 74 millionths of a degree: no two knots of the file are nearer than a thousandth, and it takes five."""
+    rows = "".join(f"{a:.7f};{s:.5f}\n" for a, s in zip(ANGLES * 1e-6, lift(ANGLES), strict=True))
+    with pytest.raises(SpecError, match=r"no lobe can be drawn .*: angle_deg is .*; it must have at least 5 values$"):
+        measured_lift(parse_lift_table(rows), Measuring())
+
+
 def test_several_lobes_are_named_by_the_table_s_own_angles():
     angle = np.arange(0.0, 360.0, 1.0)
     seen = lift((angle - 50.0) % 180.0 - 90.0)  # tops at 140° and 320°
