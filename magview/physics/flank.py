@@ -11,7 +11,7 @@ from pydantic import ValidationError
 
 from magview.physics.breaker import lift_curve
 from magview.spec.base import SpecError
-from magview.spec.files import validate
+from magview.spec.files import refusal, validate
 from magview.spec.language import tr
 from magview.spec.magneto import Cam, LawProfile, Magneto, MeasuredProfile
 
@@ -53,7 +53,8 @@ class Flank:
     def slope_mm_per_deg(self, gap_mm: Array) -> Array:
         """dg/db [mm/deg] about gaps [mm], any shape, never below a thousandth of the mean slope."""
         mean = self.curve.top_mm / self.curve.reach_deg[0]
-        near = np.clip(gap_mm, 0.02 * self.curve.top_mm, 0.98 * self.curve.top_mm) * self.scale
+        whole = self.scale * self.curve.top_mm
+        near = np.clip(gap_mm, 0.02 * whole, 0.98 * whole)
         plate = self.plate_deg(near)
         half = 1e-3 * self.curve.reach_deg[0]
         return np.maximum((self.gap_mm(plate + half) - self.gap_mm(plate - half)) / (2 * half), 1e-3 * mean)
@@ -85,5 +86,5 @@ def scaled_magneto(magneto: Magneto, lift_scale: float, rise_scale: float, **cha
         profile = type(profile).model_validate({**dict(profile), **parts})
         cam = Cam.model_validate({**dict(magneto.cam), "profile": profile})
     except ValidationError as error:
-        raise SpecError(tr("the scaled cam cannot be: {reason}", reason=error.errors()[0]["msg"])) from error
+        raise SpecError(tr("the scaled cam cannot be: {reason}", reason=refusal(Cam, error))) from error
     return validate(Magneto, {**dict(magneto), **changes, "cam": cam}, tr("the scaled magneto"))

@@ -25,7 +25,7 @@ from magview.physics.lift_rows import (
 )
 from magview.physics.lobe import MOST_TOP_MM, Lobe
 from magview.spec.base import SpecError
-from magview.spec.files import validate
+from magview.spec.files import refusal, validate
 from magview.spec.frozen import frozen
 from magview.spec.language import marked, number, tr
 from magview.spec.lift_table import LiftTable
@@ -207,7 +207,7 @@ def _profile(lobe: Lobe) -> MeasuredProfile:
             {"kind": "measured", "angle_deg": angles, "contact_lift_mm": tuple(float(s) for _, s in points)}
         )
     except ValidationError as error:
-        reason = str(error.errors()[0]["msg"]).removeprefix("Value error, ")
+        reason = refusal(MeasuredProfile, error)
         raise SpecError(tr("no lobe can be drawn through the table: {reason}", reason=reason)) from error
 
 

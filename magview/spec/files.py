@@ -174,8 +174,7 @@ def validate(model: type[M], data: Any, source: str) -> M:
     try:
         return model.model_validate(data)
     except ValidationError as error:
-        # The first error is enough to act on; errors of whole models come only once the fields are right.
-        raise SpecError(f"{source}: {_sentence(model, error.errors()[0])}") from error
+        raise SpecError(f"{source}: {refusal(model, error)}") from error
 
 
 def format_of(model: type[Model]) -> str:
@@ -197,6 +196,14 @@ def _show(value: Any) -> str:
         text = repr(value)
     text = tr(_NOT_FINITE[text]) if text in _NOT_FINITE else text
     return text if len(text) <= 60 else text[:57] + "…"
+
+
+def refusal(model: type[Model], error: ValidationError) -> str:
+    """What a model was refused for, one sentence that names the field.
+
+    The first error is enough to act on; errors of whole models come only once the fields are right.
+    """
+    return _sentence(model, error.errors()[0])
 
 
 def _sentence(model: type[Model], error: ErrorDetails) -> str:

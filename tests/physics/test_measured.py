@@ -97,6 +97,14 @@ def test_a_dial_that_reads_in_hundredths_is_good_enough():
     assert furthest(measured_lift(table(ANGLES, np.round(lift(ANGLES), 2)), Measuring())) < 0.006
 
 
+def test_the_fine_line_is_the_file_s_curve_between_its_samples_too():
+    found = measured_lift(table(ANGLES, lift(ANGLES)), Measuring())
+    assert found.smooth_angle_deg[[0, -1]].tolist() == [found.profile.angle_deg[0], found.profile.angle_deg[-1]]
+    x = np.linspace(-35.0, 40.0, 7501)
+    drawn = np.interp(x, found.smooth_angle_deg, found.smooth_lift_mm)
+    assert np.abs(drawn - curve_of(found).lift_mm(x)).max() < 2e-4
+
+
 @pytest.mark.parametrize("backlash", [0.1, 0.8, 3.0])
 @pytest.mark.parametrize("noise", [0.0, 0.003])
 def test_backlash_is_found_said_and_halved(backlash, noise):
@@ -158,6 +166,7 @@ def test_units_kinds_and_directions_are_one_cam():
         "dial falls": (ANGLES, 5.0 - s, Measuring(falls=True)),
         "against rotation": (200.0 - ANGLES, s, Measuring(with_rotation=False)),
         "rotor": (ANGLES / 0.5, s, Measuring(angle="rotor", turns_per_rotor_turn=0.5)),
+        "cam, whatever its ratio": (ANGLES, s, Measuring(angle="cam", turns_per_rotor_turn=0.5)),
         "gap, just touching": (ANGLES, s, Measuring(reading="gap")),
         "backwards": (ANGLES[::-1], s[::-1], Measuring()),
     }
@@ -277,6 +286,13 @@ def test_what_is_no_lobe_is_refused(angle, reading, told):
     assert told in refusal(angle, reading)
 
 
+def test_a_lobe_too_narrow_for_a_file_is_refused_with_the_reason():
+    """Of 74 millionths of a degree: no two knots of the file are nearer than a thousandth, and it takes five."""
+    rows = "".join(f"{a:.7f};{s:.5f}\n" for a, s in zip(ANGLES * 1e-6, lift(ANGLES), strict=True))
+    with pytest.raises(SpecError, match=r"no lobe can be drawn .*: angle_deg is .*; it must have at least 5 values$"):
+        measured_lift(parse_lift_table(rows), Measuring())
+
+
 def test_several_lobes_are_named_by_the_table_s_own_angles():
     angle = np.arange(0.0, 360.0, 1.0)
     seen = lift((angle - 50.0) % 180.0 - 90.0)  # tops at 140° and 320°
@@ -337,6 +353,8 @@ def test_directions_of_turning():
     # A row read twice belongs to the move before it, also on the way back; one at the start to the move after it.
     assert directions(np.array([3.0, 4, 3, 3, 2])).tolist() == [1, 1, -1, -1, -1]
     assert directions(np.array([5.0, 5, 4, 4, 5])).tolist() == [-1, -1, -1, -1, 1]
+    assert directions(np.array([5.0, 5, 6, 5])).tolist() == [1, 1, 1, -1]
+    assert directions(np.array([5.0, 5, 4])).tolist() == [-1, -1, -1]
     assert directions(np.full(5, 3.0)).tolist() == [1] * 5
 
 
