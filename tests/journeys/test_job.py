@@ -10,6 +10,7 @@ import unicodedata
 from pathlib import Path
 
 import pytest
+from pypdf import PdfReader
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QFileDialog
@@ -155,7 +156,7 @@ def _set(hands: Mechanic) -> None:
 
 
 def _check_pdf(pdf: Path, job) -> None:
-    text = subprocess.run(["pdftotext", "-layout", str(pdf), "-"], capture_output=True, text=True, check=True).stdout
+    text = "\n".join(page.extract_text() for page in PdfReader(pdf).pages)
     words = " ".join(unicodedata.normalize("NFKC", text).split())  # ligatures apart
     for sentence in CAUTIONS:
         assert " ".join(sentence.split()) in words
