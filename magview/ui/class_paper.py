@@ -10,8 +10,7 @@ from PySide6.QtGui import QColor, QPainter, QPdfWriter, QPen
 from magview.classroom.worksheet import ClassPaper, FillTable, NewPage, PaperBlock, Steps, WriteLines
 from magview.job.document import Figures, Heading, Paragraph, SignatureLines, Table
 from magview.job.report import Paper
-from magview.ui.export import written_beside
-from magview.ui.print_pdf import BODY, MM, Layout, pages_pdf
+from magview.ui.print_pdf import BODY, MM, Layout, pages_pdf, save_pages
 
 _ROW_MM = 8.5
 """Height of a row to write into: a ruled exercise book's."""
@@ -19,10 +18,7 @@ _ROW_MM = 8.5
 
 def print_paper(paper: ClassPaper, path: Path, size: Paper = "a4") -> int:
     """Write a class's paper as PDF; returns the number of pages. Raises SpecError where it cannot be written."""
-    data, pages = paper_pdf(paper, size)
-    with written_beside(path) as temporary:
-        temporary.write_bytes(data)
-    return pages
+    return save_pages(path, paper_pdf(paper, size))
 
 
 def paper_pdf(paper: ClassPaper, size: Paper = "a4") -> tuple[bytes, int]:

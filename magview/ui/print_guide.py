@@ -27,8 +27,8 @@ from magview.guide.book import TITLE, Paper, book_anchor
 from magview.guide.pages import chapters, guide_folder
 from magview.guide.render import Way, page_html
 from magview.spec.language import tr
-from magview.ui.export import prepare, written_beside
-from magview.ui.print_pdf import application
+from magview.ui.export import prepare
+from magview.ui.print_pdf import application, save_pages
 
 _DPI = 300
 _MM = _DPI / 25.4
@@ -54,10 +54,7 @@ a { color: #16191d; text-decoration: none; }
 
 def print_guide(path: Path, paper: Paper = "a4") -> int:
     """Write the guide as PDF; returns the number of pages. Raises SpecError where it cannot be written."""
-    data, pages = guide_pdf_bytes(paper)
-    with written_beside(path) as temporary:
-        temporary.write_bytes(data)
-    return pages
+    return save_pages(path, guide_pdf_bytes(paper))
 
 
 def guide_pdf_bytes(paper: Paper = "a4") -> tuple[bytes, int]:

@@ -46,7 +46,12 @@ _Draw = Callable[[QPainter], None]
 
 def print_pdf(job: Job, path: Path, paper: Paper = "a4", drift: Drift | None = None) -> int:
     """Write a sheet as PDF; returns the number of pages. Raises SpecError where it cannot be written."""
-    data, pages = pdf_bytes(job, paper, drift)
+    return save_pages(path, pdf_bytes(job, paper, drift))
+
+
+def save_pages(path: Path, made: tuple[bytes, int]) -> int:
+    """Write the bytes of a PDF, whole or not at all; returns its number of pages. Raises SpecError."""
+    data, pages = made
     with written_beside(path) as temporary:
         temporary.write_bytes(data)
     return pages

@@ -11,8 +11,7 @@ from PySide6.QtGui import QPdfWriter
 from magview.job.document import Block
 from magview.job.report import Paper
 from magview.job.shift_plan import ShiftPlan, shift_document
-from magview.ui.export import written_beside
-from magview.ui.print_pdf import Layout, pages_pdf
+from magview.ui.print_pdf import Layout, pages_pdf, save_pages
 
 _TRIED = ((0.46, False), (0.42, False), (0.38, False), (0.34, False), (0.34, True), (0.28, True), (0.22, True))
 """Share of the page's width that a picture takes, and whether the rest is tight: the first that leaves one page."""
@@ -20,10 +19,7 @@ _TRIED = ((0.46, False), (0.42, False), (0.38, False), (0.34, False), (0.34, Tru
 
 def print_shift(plan: ShiftPlan, path: Path, paper: Paper = "a4") -> int:
     """Write a plan as PDF; returns the number of pages. Raises SpecError where it cannot be written."""
-    data, pages = shift_pdf(plan, paper)
-    with written_beside(path) as temporary:
-        temporary.write_bytes(data)
-    return pages
+    return save_pages(path, shift_pdf(plan, paper))
 
 
 def shift_pdf(plan: ShiftPlan, paper: Paper = "a4") -> tuple[bytes, int]:
