@@ -8,6 +8,10 @@ import numpy as np
 from hypothesis import assume
 from hypothesis import strategies as st
 
+from magview.bench.actions import Action
+from magview.bench.apply import apply, new_bench
+from magview.bench.state import BenchState
+from magview.spec.engine import Installation
 from magview.spec.files import validate
 from magview.spec.magneto import Magneto
 from tests.reference import LAWS, Mechanism
@@ -231,3 +235,11 @@ def _screw(number: Any, draw: st.DrawFn, top: float) -> dict[str, Any]:
         "range_deg": (-number(20.0, 400.0), number(20.0, 400.0)),
         "positive_is_clockwise": draw(st.booleans()),
     }
+
+
+def bench_after(item: Magneto | Installation, *actions: Action) -> BenchState:
+    """A new bench on which this was done."""
+    state = new_bench(item)
+    for action in actions:
+        state = apply(state, action)
+    return state

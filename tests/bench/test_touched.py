@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from functools import partial
 
 import pytest
 
@@ -22,20 +23,17 @@ from magview.bench.actions import (
     WantTiming,
     WearHeel,
 )
-from magview.bench.apply import apply, new_bench
+from magview.bench.apply import apply
 from magview.bench.autosave import dump_state, load_state
 from magview.bench.state import lamp_reading_deg
 from magview.bench.store import Store
 from magview.spec.library import find_installation
+from tests.magnetos import bench_after
 
 FILE = find_installation("seven-radial-left")
 
 
-def bench(*actions):
-    state = new_bench(FILE)
-    for action in actions:
-        state = apply(state, action)
-    return state
+bench = partial(bench_after, FILE)
 
 
 @pytest.mark.parametrize(

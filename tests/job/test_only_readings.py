@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import partial
 
 import pytest
 
 from magview.bench.actions import GrowPip, MoveTeeth, PaintMarks, ReadLamp, SetBoth
-from magview.bench.apply import apply, new_bench
+from magview.bench.apply import apply
 from magview.bench.state import BenchState
 from magview.bench.sureness import ENGINE_ROLES, read_engine, tool_for
 from magview.job import feeds, judge
@@ -18,15 +19,12 @@ from magview.physics.setting_uncertainty import engine_measurement
 from magview.spec.base import SpecError
 from magview.spec.library import find_installation
 from magview.ui.job_sources import FEEDS, noted
+from tests.magnetos import bench_after
 
 FILE = find_installation("seven-radial-left")
 
 
-def bench(*actions):
-    state = new_bench(FILE)
-    for action in actions:
-        state = apply(state, action)
-    return state
+bench = partial(bench_after, FILE)
 
 
 @dataclass
