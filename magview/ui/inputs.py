@@ -198,7 +198,10 @@ class CrankSpin(AngleSpin):
             start, end = words.split("\0")
             if text.startswith(start) and text.endswith(end):
                 return sign * abs(parse_angle_deg(text.removeprefix(start).removesuffix(end)))
-        return parse_angle_deg(text)
+        try:
+            return parse_angle_deg(text)
+        except ValueError:
+            return 0.0 - parse_btdc_deg(text)  # with its side named, as in the boxes of the lamp
 
     def textFromValue(self, value: float) -> str:
         """To a hundredth of a degree, with what the sign means."""

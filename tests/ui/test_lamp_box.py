@@ -32,7 +32,15 @@ def test_crank_and_lamp_name_the_same_place_alike(window):
 
 
 @pytest.mark.parametrize(
-    ("typed", "crank"), [("-30", -30.0), ("30", 30.0), ("30° before TDC", -30.0), ("7,5 after TDC", 7.5)]
+    ("typed", "crank"),
+    [
+        ("-30", -30.0),
+        ("30", 30.0),
+        ("30° before TDC", -30.0),
+        ("7,5 after TDC", 7.5),
+        ("22 BTDC", -22.0),
+        ("2° ATDC", 2.0),
+    ],
 )
 def test_the_crank_goes_where_it_is_sent(window, typed, crank):
     spin = window.timing.lamp.crank
