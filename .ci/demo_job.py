@@ -37,8 +37,8 @@ TOOLS = tuple(
     )
 )  # fmt: skip
 FOUND_PLATE_DEG, FOUND_SCREW_DEG = 2.5, -6.0
-FOUND_LEFT_DEG, FOUND_RIGHT_DEG = 22.0, 24.5
-GAP_MM = 0.2286
+FOUND_LEFT_DEG, FOUND_RIGHT_DEG = 23.0, 26.5
+GAP_MM = 0.33
 
 
 def main() -> None:
@@ -106,7 +106,7 @@ def _safe(job: Job, bench: BenchState) -> Job:
 def _internal(job: Job, bench: BenchState) -> tuple[Job, BenchState]:
     bench = apply(bench, do.GrowPip(0.0))  # dressed
     timing = internal_timing(bench.magneto)
-    blades = [round(0.0127 * n, 4) for n in range(12, 28)]  # steps of half a thousandth of an inch
+    blades = [round(0.0127 * n, 4) for n in range(12, 40)]  # steps of half a thousandth of an inch
     made = []
     for plate in (2.5, 1.2, 0.3):
         # At each place of the plate the screw is turned until it opens at the E-gap; then the gap is read.
@@ -138,7 +138,7 @@ def _screw_at_e_gap(timing: object, plate_deg: float) -> float:
 
 def _teeth(job: Job, bench: BenchState) -> tuple[Job, BenchState]:
     # The contacts were set anew: the lamp is read again before any tooth is moved.
-    bench = apply(apply(bench, do.ReadLamp("left", 21.5)), do.ReadLamp("right", 24.5))
+    bench = apply(apply(bench, do.ReadLamp("left", 22.5)), do.ReadLamp("right", 26.5))
     bench = apply(bench, do.PaintMarks())
     job = change_in(feeds.marks(job, bench), "marks", engine_marked=True)
     job = feeds.tooth_plan(job, bench, "left")

@@ -196,7 +196,7 @@ def presenting() -> QPixmap:
 
 
 SETTING = (do.TurnBackplate(1.5), do.TurnScrew(-4.0), do.TurnRotor(24.0))
-LAMPS = (do.ReadLamp("left", 22.0), do.ReadLamp("right", 25.5))
+LAMPS = (do.ReadLamp("left", 23.0), do.ReadLamp("right", 27.5))
 TRIALS = tuple(do.NoteTrial(Trial.blades(b, go, go + 0.0254)) for b, go in ((0.0, 0.2794), (1.5, 0.3556)))
 
 

@@ -82,7 +82,7 @@ def take(target: Path, installation: str, width: int, height: int, theme: str, s
     window.plots.wait()
     window.show()
     stage, _, projected = stage.partition("+")
-    found = (ReadLamp("left", 22.0), ReadLamp("right", 25.5))
+    found = (ReadLamp("left", 23.0), ReadLamp("right", 27.5))
     actions = {
         "lead": (TurnRotor(24.0), SetLeadFault("broken", True)),
         "engine": (*found, MoveTeeth(1, -1)),

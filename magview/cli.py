@@ -122,7 +122,7 @@ def _parser() -> _Parser:
 
     adjust = commands.add_parser("adjust", help="the setting that gives a gap and opens at the E-gap")
     adjust.add_argument("magneto", metavar="MAGNETO", help=f"a file or a shipped magneto ({shipped})")
-    adjust.add_argument("--gap", type=_length, required=True, metavar="GAP", help="with its unit: 0.23mm, 9thou")
+    adjust.add_argument("--gap", type=_length, required=True, metavar="GAP", help="with its unit: 0.33mm, 13thou")
     adjust.set_defaults(run=_adjust)
 
     shift = commands.add_parser("shift", help="which teeth to move at the coupling for the timing wanted")

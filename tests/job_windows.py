@@ -8,6 +8,8 @@ from typing import TYPE_CHECKING
 
 import pytest
 
+from tests.magnetos import on_the_published_coupling
+
 if TYPE_CHECKING:
     from magview.ui.job_window import JobWindow
 
@@ -20,8 +22,8 @@ def open_job(open_window, qtbot, tmp_path) -> Iterator[Callable[..., JobWindow]]
 
     mains = []
 
-    def open_on(name: str = "seven-radial-left", path: Path | None = None, size=(1280, 720)) -> JobWindow:
-        main = mains[-1] if mains else open_window(name)
+    def open_on(name: str = "", path: Path | None = None, size=(1280, 720)) -> JobWindow:
+        main = mains[-1] if mains else open_window(name or on_the_published_coupling())
         mains.append(main)
         target = path or tmp_path / "a-job.json"
         window = main.jobs.open_path(target) if target.exists() else main.jobs.new(target)

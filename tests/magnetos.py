@@ -11,8 +11,9 @@ from hypothesis import strategies as st
 from magview.bench.actions import Action
 from magview.bench.apply import apply, new_bench
 from magview.bench.state import BenchState
-from magview.spec.engine import Installation
+from magview.spec.engine import Coupling, FiringBtdc, Installation
 from magview.spec.files import validate
+from magview.spec.library import find_installation, find_magneto
 from magview.spec.magneto import Magneto
 from tests.reference import LAWS, Mechanism
 
@@ -243,3 +244,26 @@ def bench_after(item: Magneto | Installation, *actions: Action) -> BenchState:
     for action in actions:
         state = apply(state, action)
     return state
+
+
+def in_thousandths() -> Magneto:
+    """The shipped seven-cylinder mechanism with limits of common practice: 8 to 10 thou, 1/32 in at the rim."""
+    data = find_magneto("seven-radial").model_dump()
+    data["gap_limits_mm"] = (0.2032, 0.254)
+    data["marks"] = {"radius_mm": 36.0, "tolerance_mm": 25.4 / 32}
+    data["designed_setting"] = {"backplate_deg": 0.0, "gap_mm": 0.2286}
+    return validate(Magneto, data, "test")
+
+
+def on_the_published_coupling(side: str = "left") -> Installation:
+    """That magneto on seven cylinders that fire 25° before top dead centre (common practice), over the published
+    coupling of 19 and 20 teeth."""
+    shipped = find_installation(f"seven-radial-{side}")
+    engine = shipped.engine.model_copy(update={"firing_btdc_deg": FiringBtdc(left=25.0, right=25.0)})
+    return shipped.model_copy(
+        update={
+            "magneto": in_thousandths(),
+            "engine": engine,
+            "coupling": Coupling(magneto_teeth=19, drive_teeth=20),
+        }
+    )

@@ -30,9 +30,9 @@ def test_readings_as_json_has_the_contracts_names_and_full_precision(capsys):
     assert list(data) == [
         "opens_deg", "closes_deg", "max_gap_mm", "e_gap_error_deg", "mark_offset_mm", "dwell_deg", "within_limits",
     ]  # fmt: skip
-    # The shipped file's designed setting: opens at its E-gap, 11°, with its gap, 0.009 in.
+    # The shipped file's designed setting: opens at its E-gap, 11°, with its gap.
     assert data["opens_deg"] == pytest.approx([11.0, 101.0, 191.0, 281.0], abs=1e-9)
-    assert data["max_gap_mm"] == pytest.approx([0.2286] * 4, abs=1e-12)
+    assert data["max_gap_mm"] == pytest.approx([0.33] * 4, abs=1e-12)
     assert data["within_limits"] is True
 
 
@@ -44,7 +44,7 @@ def test_out_of_limits_is_exit_1_and_what_never_opens_is_null(capsys):
     code, out, _ = run(capsys, *path_args, "--json")
     data = json.loads(out)
     assert code == 1
-    # 0.5 mm of throw at 60° brings the stop 0.433 mm up, past the 0.229 mm gap: the contacts never open.
+    # 0.5 mm of throw at 60° brings the stop 0.433 mm up, past the 0.33 mm gap: the contacts never open.
     assert data["opens_deg"] == [None] * 4
     assert data["max_gap_mm"] == [0.0] * 4
     code, text, _ = run(capsys, *path_args)
@@ -61,7 +61,7 @@ def test_negative_angles_are_taken_as_they_are_written(capsys):
 
 
 def test_adjust_then_readings(capsys):
-    code, out, _ = run(capsys, "adjust", "nine-radial", "--gap", "8.5thou", "--json")
+    code, out, _ = run(capsys, "adjust", "nine-radial", "--gap", "11.5thou", "--json")
     setting = json.loads(out)
     assert code == 0
     assert setting["reachable"] is True
@@ -71,7 +71,7 @@ def test_adjust_then_readings(capsys):
     )  # fmt: skip
     data = json.loads(out)
     assert code == 0
-    assert data["max_gap_mm"][0] == pytest.approx(8.5 * 0.0254, abs=1e-9)
+    assert data["max_gap_mm"][0] == pytest.approx(11.5 * 0.0254, abs=1e-9)
     assert data["e_gap_error_deg"][0] == pytest.approx(0.0, abs=1e-6)
 
 
@@ -85,25 +85,25 @@ def test_adjust_out_of_reach_is_exit_1_and_says_why(capsys):
 
 
 def test_shift_by_hand_and_by_installation_agree(capsys):
-    by_hand = ["--magneto-teeth", "19", "--drive-teeth", "20", "--rotor-turns-per-crank-turn", "7/8"]
-    code, out, _ = run(capsys, "shift", *by_hand, "--reads", "22", "--wanted", "25", "--json")
+    by_hand = ["--magneto-teeth", "17", "--drive-teeth", "18", "--rotor-turns-per-crank-turn", "7/8"]
+    code, out, _ = run(capsys, "shift", *by_hand, "--reads", "23", "--wanted", "27", "--json")
     assert code == 0
     moves = json.loads(out)["moves"]
     assert list(moves[0]) == [
         "magneto_teeth", "disc_teeth", "rotor_shift_deg", "crank_advance_deg", "result_btdc_deg", "residual_deg",
     ]  # fmt: skip
-    # 3° of crank is 2.625° of rotor; a vernier step is 360/380 = 0.947°: three steps come nearest.
+    # 4° of crank is 3.5° of rotor; a vernier step is 360/306 = 1.176°: three steps come nearest.
     assert (moves[0]["magneto_teeth"], moves[0]["disc_teeth"]) == (3, -3)
-    assert moves[0]["rotor_shift_deg"] == pytest.approx(3 * 360 / 380)
-    code, out, _ = run(capsys, "shift", "seven-radial-left", "--reads", "22", "--wanted", "25", "--json")
+    assert moves[0]["rotor_shift_deg"] == pytest.approx(3 * 360 / 306)
+    code, out, _ = run(capsys, "shift", "seven-radial-left", "--reads", "23", "--wanted", "27", "--json")
     assert code == 0
     assert json.loads(out)["moves"] == moves
-    code, text, _ = run(capsys, "shift", "seven-radial-left", "--reads", "22")
+    code, text, _ = run(capsys, "shift", "seven-radial-left", "--reads", "23")
     assert "3 teeth with rotation (anticlockwise seen from the drive end)" in text
     for rotor in (
-        360 / 19,
-        360 / 20,
-        360 / 380,
+        360 / 17,
+        360 / 18,
+        360 / 306,
     ):  # a tooth of each face, and one of both; 7/8 rotor turns a crank turn
         assert f"{rotor:.3f}° of rotor = {rotor * 8 / 7:.3f}° of crank" in text
     assert "one tooth at a time" in text
@@ -214,10 +214,10 @@ def test_a_terminal_that_knows_no_degree_sign_gets_no_traceback():
 
 
 def test_a_gap_just_out_of_limits_does_not_read_as_the_limit(capsys):
-    """The eccentric moves the contact by throw·sin σ, so a gap of 0.25412 mm needs the σ of that sine."""
+    """The eccentric moves the contact by throw·sin σ, so a gap of 0.36012 mm needs the σ of that sine."""
     magneto = find_magneto("seven-radial")
-    screw = math.degrees(math.asin((magneto.designed_setting.gap_mm - 0.25412) / magneto.contact_screw.throw_mm))
+    screw = math.degrees(math.asin((magneto.designed_setting.gap_mm - 0.36012) / magneto.contact_screw.throw_mm))
     code, out, _ = run(capsys, "readings", "seven-radial", "--backplate-deg", "0", "--screw-deg", f"{screw:.9f}")
     assert code == 1
-    assert "0.2541 mm = 0.010005 in" in out
-    assert "0.2032 to 0.2540 mm = 0.008000 in to 0.010000 in" in out
+    assert "0.3601 mm = 0.01418 in" in out
+    assert "0.3000 to 0.3600 mm = 0.01181 in to 0.01417 in" in out

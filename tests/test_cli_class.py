@@ -85,7 +85,7 @@ def test_a_saved_attempt_is_handed_in(capsys, tmp_path):
 @pytest.mark.parametrize(
     ("words", "says"),
     [
-        (("key", "AAAA-AAAA-AAAA-AA"), "mistyped"),
+        (("key", "KAAJ-R6D3-BJQA-VP7K"), "mistyped"),
         (("key", code_of(a_set(each_their_own=True))), "name the pupils"),
         (("code", "no-such"), "neither a file"),
         (("code", "8K2M-4TXN"), "mistyped"),

@@ -279,5 +279,5 @@ def test_files_for_machines_are_alike_in_every_language() -> None:
 
 
 def test_a_refusal_is_english_without_a_translator() -> None:
-    with pytest.raises(SpecError, match=r"^“wide” is not a length: write a number and a unit, such as 0\.23mm"):
+    with pytest.raises(SpecError, match=r"^“wide” is not a length: write a number and a unit, such as 0\.33mm"):
         parse_length_mm("wide")

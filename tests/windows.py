@@ -11,6 +11,8 @@ import pytest
 if TYPE_CHECKING:
     from pytestqt.qtbot import QtBot
 
+    from magview.spec.engine import Installation
+    from magview.spec.magneto import Magneto
     from magview.ui.window import MainWindow
 
 
@@ -28,8 +30,13 @@ def open_window(qtbot: QtBot) -> Iterator[Callable[..., MainWindow]]:
 
     opened: list[MainWindow] = []
 
-    def open_on(name: str = "seven-radial", size: tuple[int, int] = (1280, 720)) -> MainWindow:
-        item = find_installation(name) if name in shipped_names("installations") else find_magneto(name)
+    def open_on(
+        name: str | Installation | Magneto = "seven-radial", size: tuple[int, int] = (1280, 720)
+    ) -> MainWindow:
+        if isinstance(name, str):
+            item = find_installation(name) if name in shipped_names("installations") else find_magneto(name)
+        else:
+            item = name
         window = MainWindow(BenchModel(new_bench(item)), LIGHT)
         window.resize(*size)
         window.furnish()

@@ -1,8 +1,8 @@
 """Numbers as characters that survive a blackboard, and a check that finds what was mistyped.
 
-The alphabet and its reading are those of Douglas Crockford's Base 32 (crockford.com/base32.html): no I, L, O, U;
-case does not matter, I and L are read as 1, O as 0, hyphens and spaces are passed over. Instead of its check symbol,
-which may be a sign few keyboards have at hand, two characters of the same alphabet close the code: a Reed–Solomon
+The alphabet is base 32 of RFC 4648, section 6: the letters A to Z and the digits 2 to 7, without its padding. Case
+does not matter; the digits 0, 1 and 8, which the alphabet leaves out, are read as the letters O, I and B that they
+are taken for; hyphens and spaces are passed over. Two characters of the same alphabet close the code: a Reed–Solomon
 code over GF(32) (Reed and Solomon 1960, J. SIAM 8, 300–304), shortened, with roots 1 and α. Its distance is three:
 any one or two wrong characters are found, and so is every swap of two.
 """
@@ -15,13 +15,13 @@ from collections.abc import Sequence
 from magview.spec.base import SpecError
 from magview.spec.language import tr
 
-ALPHABET = "0123456789ABCDEFGHJKMNPQRSTVWXYZ"
+ALPHABET = "ABCDEFGHIJKLMNOPQRSTUVWXYZ234567"
 CHECKS = 2
 MOST = 31
 """Characters in all: α has this order, and beyond it two errors could cancel."""
 
 _GROUP = 4
-_READ_AS = str.maketrans({"O": "0", "I": "1", "L": "1"})
+_READ_AS = str.maketrans({"0": "O", "1": "I", "8": "B"})
 _PASSED_OVER = " -\t\u2010\u2011\u2012\u2013\u2014\u2212.\u00a0"
 _POLYNOMIAL = 0b100101
 """x⁵ + x² + 1, primitive."""
@@ -77,11 +77,11 @@ def symbols_of(text: str) -> list[int]:
     """The symbols of a code as typed, without its checks. Raises SpecError for one that was mistyped."""
     letters = plain(text)
     if not letters:
-        raise SpecError(tr("No code was given; it looks like 8K2M-4TXN-0QZ7-5C"))
+        raise SpecError(tr("No code was given; it looks like KAAJ-R6D3-BJQA-VP7J"))
     for place, letter in enumerate(letters, start=1):
         if letter not in ALPHABET:
             raise SpecError(
-                tr("Character {place} of the code is “{letter}”; codes have digits and letters without U",
+                tr("Character {place} of the code is “{letter}”; codes have the letters A to Z and the digits 2 to 7",
                    place=place, letter=letter)
             )  # fmt: skip
     if not CHECKS < len(letters) <= MOST:

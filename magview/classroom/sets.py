@@ -8,6 +8,8 @@ from __future__ import annotations
 
 import json
 import secrets
+from collections.abc import Sequence
+from dataclasses import dataclass
 from functools import cache
 from hashlib import sha256
 from pathlib import Path
@@ -22,6 +24,7 @@ from magview.practice.library import find_exercise, read_exercise, shipped_exerc
 from magview.spec.base import Model, Name, SpecError
 from magview.spec.files import dump_json, read_json, validate, write_text
 from magview.spec.language import tr
+from magview.spec.library import resources
 
 Units = Literal["own", "metric", "inch"]
 UNITS: tuple[Units, ...] = ("own", "metric", "inch")
@@ -120,7 +123,7 @@ def _with_settings(exercise: Exercise, of: ClassSet) -> Exercise:
 def _tray_in(tray: Tray, inch: bool) -> Tray:
     changed: dict[str, Any] = {}
     if tray.straightedge is not None:
-        changed["straightedge"] = "1/32 in" if inch else "0.5 mm"
+        changed["straightedge"] = "1/64 in" if inch else "0.5 mm"
     if tray.blades:
         # Those of the exercise stay: a gap may be too narrow for the other unit's blades to prove.
         changed["blades"] = tuple(dict.fromkeys(("inch" if inch else "metric", *tray.blades)))
@@ -150,17 +153,17 @@ def why_no_code(of: ClassSet) -> str:
     """One sentence: why a set cannot travel as a code and needs its file; "" where it can."""
     if len(of.exercises) > MOST_IN_CODE:
         return tr("A code holds {most} exercises at most; this set needs its file", most=MOST_IN_CODE)
-    own = next((e.name for e in of.exercises if shipped_name(e) is None), None)
-    if own is not None:
+    if _shipped_as(of.exercises) is None:
+        own = next((e.name for e in of.exercises if _shipped_as((e,)) is None), of.exercises[0].name)
         return tr("“{exercise}” is not a shipped exercise; this set needs its file", exercise=own)
     return ""
 
 
 def code_of(of: ClassSet) -> str:
     """A set as a code. Raises SpecError where it needs its file."""
-    why = why_no_code(of)
-    if why:
-        raise SpecError(why)
+    shipped = _shipped_as(of.exercises)
+    if shipped is None or len(of.exercises) > MOST_IN_CODE:
+        raise SpecError(why_no_code(of))
     bits = Bits()
     bits.put(_VERSION, 2)
     bits.put(of.each_their_own, 1)
@@ -169,9 +172,9 @@ def code_of(of: ClassSet) -> str:
     bits.put(of.minutes or 0, _MINUTES_BITS)
     bits.put(len(of.exercises), _COUNT_BITS)
     bits.put(of.seed, _SEED_BITS)
-    bits.put(_content(of.exercises), _CONTENT_BITS)
-    for exercise in of.exercises:
-        bits.put(_number_of(str(shipped_name(exercise))), _EXERCISE_BITS)
+    bits.put(_content([known_by for _, known_by in shipped]), _CONTENT_BITS)
+    for name, _ in shipped:
+        bits.put(_number_of(name), _EXERCISE_BITS)
     return checked(bits.symbols())
 
 
@@ -183,22 +186,26 @@ def set_of_code(text: str) -> ClassSet:
     version = bits.take(2)
     if version > _VERSION:
         raise SpecError(tr("This code was made by a newer magview, which is needed to use it"))
-    wanted = SpecError(tr("This is no class code: it looks like 8K2M-4TXN-0QZ7-5C"))
+    wanted = SpecError(tr("This is no class code: it looks like KAAJ-R6D3-BJQA-VP7J"))
     if version != _VERSION or len(symbols) < _HEAD_SYMBOLS:
         raise wanted
     own, hints, units, minutes, count = (bits.take(n) for n in (1, 1, 2, _MINUTES_BITS, _COUNT_BITS))
     if units >= len(UNITS) or not count or len(symbols) != _HEAD_SYMBOLS + count * _EXERCISE_BITS // 5:
         raise wanted
     seed, content = bits.take(_SEED_BITS), bits.take(_CONTENT_BITS)
-    known = {_number_of(name): name for name in _shipped()}
+    known = {_number_of(name): name for edition in _editions() for name in edition}
     names = [known.get(bits.take(_EXERCISE_BITS)) for _ in range(count)]
     if None in names:
         raise SpecError(
             tr("Exercise {number} of this code is not shipped with this magview; both sides need the same version",
                number=names.index(None) + 1)
         )  # fmt: skip
-    exercises = tuple(_shipped()[str(name)] for name in names)
-    if _content(exercises) != content:
+    for edition in _editions():
+        revisions = [edition.get(str(name)) for name in names]
+        if None not in revisions and _content([r.work_id for r in revisions if r]) == content:
+            exercises = tuple(r.exercise for r in revisions if r)
+            break
+    else:
         raise SpecError(
             tr("This code was made with another version of its exercises; both sides need the same magview")
         )
@@ -212,14 +219,16 @@ def set_of_code(text: str) -> ClassSet:
     )
 
 
-def shipped_name(exercise: Exercise) -> str | None:
-    """The short name of a shipped exercise; None for one of one's own."""
-    return next((name for name, shipped in _shipped().items() if shipped == exercise), None)
-
-
-@cache
-def _shipped() -> dict[str, Exercise]:
-    return {name: find_exercise(name) for name in shipped_exercises()}
+def _shipped_as(exercises: tuple[Exercise, ...]) -> list[tuple[str, str]] | None:
+    """Short name and work id of each in the latest edition that has them all; None where none has."""
+    for edition in _editions():
+        found = [
+            next(((name, r.work_id) for name, r in edition.items() if r.exercise == exercise), None)
+            for exercise in exercises
+        ]
+        if None not in found:
+            return [f for f in found if f]
+    return None
 
 
 def _number_of(name: str) -> int:
@@ -227,9 +236,35 @@ def _number_of(name: str) -> int:
     return int.from_bytes(sha256(f"magview-exercise/{name}".encode()).digest()[:2], "big") >> 16 - _EXERCISE_BITS
 
 
-def _content(exercises: tuple[Exercise, ...]) -> int:
-    text = json.dumps([_marked(e) for e in exercises], sort_keys=True, separators=(",", ":"))
-    return int.from_bytes(sha256(text.encode()).digest()[:2], "big") >> 16 - _CONTENT_BITS
+def _content(work_ids: Sequence[str]) -> int:
+    return int.from_bytes(sha256("/".join(work_ids).encode()).digest()[:2], "big") >> 16 - _CONTENT_BITS
+
+
+@dataclass(frozen=True)
+class Revision:
+    """A shipped exercise as some edition of the library had it, and what that edition's codes know it by."""
+
+    exercise: Exercise
+    work_id: str
+
+
+@cache
+def _editions() -> tuple[dict[str, Revision], ...]:
+    """The shipped exercises by short name: as they are now, then as earlier editions had them, latest first.
+
+    ``exercises/old/EDITION/NAME.WORK_ID.json`` is the last edition's text of an exercise that was changed after it;
+    an exercise without a file in an edition was then as the next one has it. The work id stands in the name, for a
+    field that came later may say in the file what silence meant before.
+    """
+    editions = [{name: Revision(e, work_id(e)) for name in shipped_exercises() for e in [find_exercise(name)]}]
+    folders = [folder for folder in (resources() / "exercises" / "old").glob("*") if folder.name.isdigit()]
+    for folder in sorted(folders, key=lambda f: int(f.name), reverse=True):
+        old = {}
+        for path in sorted(folder.glob("*.json")):
+            name, known_by = path.stem.rsplit(".", 1)
+            old[name] = Revision(read_exercise(path), known_by)
+        editions.append({**editions[-1], **old})
+    return tuple(editions)
 
 
 # ---------------------------------------------------------------------- as a file

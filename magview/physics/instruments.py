@@ -79,7 +79,7 @@ INSTRUMENTS: tuple[Instrument, ...] = (
     ),
     # Reading its distance from the rim mark [mm].
     _scale("rule-1mm", "rule", marked("rule to 1 mm"), 1.0, "mm"),
-    _scale("rule-32nds", "rule", marked("rule to 1/32 in"), MM_PER_INCH / 32, "mm"),
+    _scale("rule-32nds", "rule", marked("rule to thirty-seconds of an inch"), MM_PER_INCH / 32, "mm"),
     _scale("rule-half-mm", "rule", marked("rule to 0.5 mm"), 0.5, "mm"),
     _scale("rule-64ths", "rule", marked("rule to 1/64 in"), MM_PER_INCH / 64, "mm"),
     _scale("magnifier", "rule", marked("magnifier with a scale to 0.1 mm"), 0.1, "mm"),

@@ -127,7 +127,7 @@ class Fault(Model):
 class Tray(Model):
     """The instruments that lie ready. What is left out is not there."""
 
-    straightedge: Literal["1/32 in", "0.5 mm"] | None = None
+    straightedge: Literal["1/32 in", "1/64 in", "0.5 mm"] | None = None
     """The divisions of the marks on the rim."""
     lamp: bool = False
     blades: Annotated[tuple[Literal["inch", "metric"], ...], Field(max_length=2)] = ()

@@ -35,11 +35,14 @@ MOST_BLADES = 3
 
 BLADES: dict[str, tuple[float, ...]] = {
     "inch": (1.5, 2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 13, 15, 18, 20, 22, 25),
-    "metric": (0.03, 0.04, 0.05, 0.06, 0.07, 0.08, 0.09, 0.1, 0.15, 0.2, 0.25, 0.3, 0.35, 0.4, 0.45, 0.5, 0.6, 0.7),
-}
-"""Blades of a set as they are marked: thousandths of an inch; millimetres. Common sets."""
+    "metric": (
+        0.03, 0.04, 0.05, 0.06, 0.07, 0.08, 0.09, 0.1, 0.15, 0.2, 0.25, 0.26, 0.3, 0.32, 0.35, 0.36, 0.4, 0.45, 0.5,
+        0.6, 0.7,
+    ),
+}  # fmt: skip
+"""Blades of a set as they are marked: thousandths of an inch; millimetres. With the thicknesses that prove the shipped limits."""
 
-DIVISIONS_MM = {"1/32 in": MM_PER_INCH / 32.0, "0.5 mm": 0.5}
+DIVISIONS_MM = {"1/32 in": MM_PER_INCH / 32.0, "1/64 in": MM_PER_INCH / 64.0, "0.5 mm": 0.5}
 
 
 def light(practice: Practice) -> bool | None:
@@ -94,8 +97,8 @@ def straightedge(practice: Practice) -> Said:
         words = marked("in line with the mark (mark {mark})") if named else marked("in line with the mark")
         return Said("straightedge", words, 0.0, mark)
     size: tuple[tuple[str, str | float], ...] = (
-        (("size", f"{abs(divisions)}/32"), ("unit", "in"))
-        if marks == "1/32 in"
+        (("size", f"{abs(divisions)}/{marks.removeprefix('1/').removesuffix(' in')}"), ("unit", "in"))
+        if marks != "0.5 mm"
         else (("size", abs(divisions) * 0.5), ("unit", "mm"))
     )
     if divisions > 0:

@@ -1,4 +1,4 @@
-"""Lengths and angles as people write them: ``0.23 mm``, ``0.009in``, ``9 thou``, ``1.5°``."""
+"""Lengths and angles as people write them: ``0.33 mm``, ``0.013in``, ``13 thou``, ``1.5°``."""
 
 from __future__ import annotations
 
@@ -33,8 +33,8 @@ class _Kind:
 
 _LENGTH = _Kind(
     {"mm": 1.0, "in": MM_PER_INCH, '"': MM_PER_INCH, "thou": MM_PER_THOU, "µm": 0.001, "um": 0.001},
-    marked("“{text}” is not a length: write a number and a unit, such as 0.23mm, 0.009in or 9thou"),
-    marked("“{text}” has no unit: write one, such as 0.23mm, 0.009in or 9thou"),
+    marked("“{text}” is not a length: write a number and a unit, such as 0.33mm, 0.013in or 13thou"),
+    marked("“{text}” has no unit: write one, such as 0.33mm, 0.013in or 13thou"),
     marked("“{unit}” is not a unit of length: use {known}"),
 )
 _ANGLE = _Kind(

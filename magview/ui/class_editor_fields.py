@@ -143,7 +143,7 @@ class ExerciseFields(QTabWidget):
     def _build_tray(self) -> QGroupBox:
         box = QGroupBox(tr("On the tray"))
         form = QFormLayout(box)
-        self.edge = self._combo([(tr("none"), None), ("1/32 in", "1/32 in"), ("0.5 mm", "0.5 mm")])
+        self.edge = self._combo([(tr("none"), None), ("1/64 in", "1/64 in"), ("0.5 mm", "0.5 mm")])
         form.addRow(tr("Straightedge"), self.edge)
         self.disc = self._combo([(tr("none"), None), *((f"{d:g}°", d) for d in (0.25, 0.5, 1.0, 2.0, 5.0))])
         form.addRow(tr("Crank disc, read to"), self.disc)

@@ -37,7 +37,7 @@ HANDLING = marked(
     "rotor catches at contacts just open, top of lobe, E-gap and neutral; Alt lets it pass. Double-click puts a part "
     "back. Space holds the rotor or lets it go. In the drive end, left and right move the magneto flange, up and "
     "down the disc, one tooth at a time. Ctrl and the wheel zoom, the middle button pans. Numbers can be typed with "
-    "their unit: 1.5°, 9 thou, 0.23 mm.\n\nPositive angles go the way the rotor turns in service; a positive "
+    "their unit: 1.5°, 13 thou, 0.33 mm.\n\nPositive angles go the way the rotor turns in service; a positive "
     "contact-screw angle brings the contacts closer."
 )
 

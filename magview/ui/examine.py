@@ -35,7 +35,7 @@ def printing() -> dict[str, object]:
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
     writer = QPdfWriter(buffer)
     painter = QPainter(writer)
-    painter.drawText(100, 100, "0.23 mm, 11°")
+    painter.drawText(100, 100, "0.33 mm, 12°")
     painter.end()
     buffer.close()
     svg = QSvgRenderer(b'<svg xmlns="http://www.w3.org/2000/svg" width="1" height="1"/>').isValid()

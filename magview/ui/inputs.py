@@ -23,7 +23,7 @@ class QuietCombo(QComboBox):
 
 
 class QuantitySpin(QDoubleSpinBox):
-    """A spin box that reads its unit: "1,5", "1.5°", "9 thou". Steps are finer with Shift.
+    """A spin box that reads its unit: "1,5", "1.5°", "13 thou". Steps are finer with Shift.
 
     It keeps the full value it was given and shows a rounded one; it never writes a rounding back.
     """

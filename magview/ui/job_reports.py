@@ -122,7 +122,7 @@ class Reports(QObject):
         keys = tr(
             "Ctrl+Page Down and Ctrl+Page Up turn the pages, Ctrl+Return marks a stage as done. Every change is in "
             "the file at once; Ctrl+Z takes the last one back, also after the sheet was closed and opened again, and "
-            "Ctrl+Shift+Z does it again. Numbers take a decimal point or comma and their unit: 9 thou, 0,23 mm. "
+            "Ctrl+Shift+Z does it again. Numbers take a decimal point or comma and their unit: 13 thou, 0,33 mm. "
             "Escape puts back what stood in a field; an empty one was not read."
         )
         box.setInformativeText("\n\n".join((keys, "\n".join(tr(text) for text in CAUTIONS))))

@@ -43,7 +43,7 @@ _LEADS = {
 }
 _HINTS = {
     "opening": marked("such as 0.8 mm or −30 thou; short of it: with a minus"),
-    "gap": marked("such as 0.25 mm or 9 thou"),
+    "gap": marked("such as 0.33 mm or 13 thou"),
     "firing": marked("such as 25.5°"),
     "disc-zero": marked("such as −3.25°; after the zero: with a minus"),
     "note": marked("one line"),

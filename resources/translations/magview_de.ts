@@ -6789,9 +6789,9 @@
             <translation>Maßstab auf 1 mm</translation>
         </message>
         <message>
-            <source>rule to 1/32 in</source>
+            <source>rule to thirty-seconds of an inch</source>
             <extracomment>physics/instruments.py</extracomment>
-            <translation>Maßstab auf 1/32 in</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>rule to 0.5 mm</source>
@@ -10549,14 +10549,14 @@
             <translation>sources[{i}].field ist „{field}“, das schon eine Quelle hat; nur eine angeben</translation>
         </message>
         <message>
-            <source>“{text}” is not a length: write a number and a unit, such as 0.23mm, 0.009in or 9thou</source>
+            <source>“{text}” is not a length: write a number and a unit, such as 0.33mm, 0.013in or 13thou</source>
             <extracomment>spec/units.py</extracomment>
-            <translation>„{text}“ ist keine Länge: Zahl und Einheit schreiben, etwa 0.23mm, 0.009in oder 9thou</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>“{text}” has no unit: write one, such as 0.23mm, 0.009in or 9thou</source>
+            <source>“{text}” has no unit: write one, such as 0.33mm, 0.013in or 13thou</source>
             <extracomment>spec/units.py</extracomment>
-            <translation>„{text}“ hat keine Einheit: eine schreiben, etwa 0.23mm, 0.009in oder 9thou</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>“{unit}” is not a unit of length: use {known}</source>
@@ -12199,13 +12199,11 @@
             <translation>Tabellen (*.csv *.tsv *.txt);;Alle Dateien (*)</translation>
         </message>
         <message>
-            <source>Drag the rotor or cam, the backplate, or the contact screw; or take one in hand with 1, 2, 3 and turn it with the arrow keys, Page Up and Page Down, or the wheel: ten times finer with Shift, coarser with Alt. A dragged rotor catches at contacts just open, top of lobe, E-gap and neutral; Alt lets it pass. Double-click puts a part back. Space holds the rotor or lets it go. In the drive end, left and right move the magneto flange, up and down the disc, one tooth at a time. Ctrl and the wheel zoom, the middle button pans. Numbers can be typed with their unit: 1.5°, 9 thou, 0.23 mm.
+            <source>Drag the rotor or cam, the backplate, or the contact screw; or take one in hand with 1, 2, 3 and turn it with the arrow keys, Page Up and Page Down, or the wheel: ten times finer with Shift, coarser with Alt. A dragged rotor catches at contacts just open, top of lobe, E-gap and neutral; Alt lets it pass. Double-click puts a part back. Space holds the rotor or lets it go. In the drive end, left and right move the magneto flange, up and down the disc, one tooth at a time. Ctrl and the wheel zoom, the middle button pans. Numbers can be typed with their unit: 1.5°, 13 thou, 0.33 mm.
 
 Positive angles go the way the rotor turns in service; a positive contact-screw angle brings the contacts closer.</source>
             <extracomment>ui/doors.py</extracomment>
-            <translation>Rotor oder Nocken, Grundplatte oder Kontaktschraube ziehen; oder eines mit 1, 2, 3 in die Hand nehmen und mit Pfeiltasten, Bild auf und Bild ab oder dem Rad drehen: mit Umschalt zehnmal feiner, mit Alt gröber. Ein gezogener Rotor rastet bei gerade öffnenden Kontakten, Nockenscheitel, E-Gap und Neutralstellung ein; Alt lässt ihn vorbei. Doppelklick stellt ein Teil zurück. Die Leertaste hält den Rotor oder lässt ihn los. Auf der Antriebsseite versetzen links und rechts den Magnetflansch, auf und ab die Scheibe, je einen Zahn. Strg und Rad vergrößern, die mittlere Taste verschiebt. Zahlen können mit Einheit geschrieben werden: 1.5°, 9 thou, 0.23 mm.
-
-Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel der Kontaktschraube bringt die Kontakte näher.</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Print the tooth-shift plan to PDF</source>
@@ -13288,9 +13286,9 @@ Positive Winkel gehen, wie sich der Rotor im Betrieb dreht; ein positiver Winkel
             <translation>{count} Seiten</translation>
         </message>
         <message>
-            <source>Ctrl+Page Down and Ctrl+Page Up turn the pages, Ctrl+Return marks a stage as done. Every change is in the file at once; Ctrl+Z takes the last one back, also after the sheet was closed and opened again, and Ctrl+Shift+Z does it again. Numbers take a decimal point or comma and their unit: 9 thou, 0,23 mm. Escape puts back what stood in a field; an empty one was not read.</source>
+            <source>Ctrl+Page Down and Ctrl+Page Up turn the pages, Ctrl+Return marks a stage as done. Every change is in the file at once; Ctrl+Z takes the last one back, also after the sheet was closed and opened again, and Ctrl+Shift+Z does it again. Numbers take a decimal point or comma and their unit: 13 thou, 0,33 mm. Escape puts back what stood in a field; an empty one was not read.</source>
             <extracomment>ui/job_reports.py</extracomment>
-            <translation>Strg+Bild ab und Strg+Bild auf blättern, Strg+Eingabe markiert einen Abschnitt als fertig. Jede Änderung steht sofort in der Datei; Strg+Z nimmt die letzte zurück, auch nachdem das Blatt geschlossen und wieder geöffnet wurde, und Strg+Umschalt+Z wiederholt sie. Zahlen nehmen Dezimalpunkt oder -komma und ihre Einheit: 9 thou, 0,23 mm. Esc stellt zurück, was in einem Feld stand; ein leeres wurde nicht abgelesen.</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Print the job sheet to PDF</source>
@@ -15642,9 +15640,9 @@ Ohne Quelle: {bare}</translation>
             <translation>etwa 0.8 mm oder −30 thou; davor: mit Minus</translation>
         </message>
         <message>
-            <source>such as 0.25 mm or 9 thou</source>
+            <source>such as 0.33 mm or 13 thou</source>
             <extracomment>ui/practice_notebook.py</extracomment>
-            <translation>etwa 0.25 mm oder 9 thou</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>such as 25.5°</source>
@@ -17292,9 +17290,9 @@ Ohne Quelle: {bare}</translation>
             <translation>Übungsmagnet für vier Zylinder</translation>
         </message>
         <message>
-            <source>Invented for practice; no real magneto has these dimensions. Two poles, two lobes, threaded contact screw.</source>
+            <source>Invented for practice, all of it: dimensions, limits, angles and electrical values; no real magneto has them. Two poles, two lobes, threaded contact screw.</source>
             <extracomment>magnetos/four-opposed.json</extracomment>
-            <translation>Zum Üben erfunden; kein echter Magnet hat diese Maße. Zwei Pole, zwei Nocken, Kontaktschraube mit Gewinde.</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Nine-cylinder practice magneto</source>
@@ -17302,9 +17300,9 @@ Ohne Quelle: {bare}</translation>
             <translation>Übungsmagnet für neun Zylinder</translation>
         </message>
         <message>
-            <source>Invented for practice; no real magneto has these dimensions. Four poles; compensated cam, one lobe per cylinder, on the distributor shaft at half crank speed. Its lobes are spaced for the shipped nine-cylinder engine.</source>
+            <source>Invented for practice, all of it: dimensions, limits, angles and electrical values; no real magneto has them. Four poles; compensated cam, one lobe per cylinder, on the distributor shaft at half crank speed. Its lobes are spaced for the shipped nine-cylinder engine.</source>
             <extracomment>magnetos/nine-radial.json</extracomment>
-            <translation>Zum Üben erfunden; kein echter Magnet hat diese Maße. Vier Pole; Ausgleichsnocken, eine Erhebung je Zylinder, auf der Verteilerwelle mit halber Kurbeldrehzahl. Die Erhebungen sind für den mitgelieferten Neunzylinder verteilt.</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Seven-cylinder practice magneto</source>
@@ -17312,9 +17310,9 @@ Ohne Quelle: {bare}</translation>
             <translation>Übungsmagnet für sieben Zylinder</translation>
         </message>
         <message>
-            <source>Invented for practice; no real magneto has these dimensions. Four poles, one lobe per spark of a rotor turn (uncompensated cam on the rotor shaft).</source>
+            <source>Invented for practice, all of it: dimensions, limits, angles and electrical values; no real magneto has them. Four poles, one lobe per spark of a rotor turn (uncompensated cam on the rotor shaft).</source>
             <extracomment>magnetos/seven-radial.json</extracomment>
-            <translation>Zum Üben erfunden; kein echter Magnet hat diese Maße. Vier Pole, eine Erhebung je Funken einer Rotorumdrehung (einfacher Nocken auf der Rotorwelle).</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Six-cylinder practice magneto, traced lift</source>
@@ -17322,9 +17320,9 @@ Ohne Quelle: {bare}</translation>
             <translation>Übungsmagnet für sechs Zylinder, gemessener Hub</translation>
         </message>
         <message>
-            <source>Invented for practice; no real magneto has these dimensions. Two poles, two lobes; the lift was traced at the contacts with a dial gauge every 2°, so the arm's other dimensions are not known.</source>
+            <source>Invented for practice, all of it: dimensions, limits, angles and electrical values; no real magneto has them. Two poles, two lobes; the lift was traced at the contacts with a dial gauge every 2°, so the arm's other dimensions are not known.</source>
             <extracomment>magnetos/traced-six.json</extracomment>
-            <translation>Zum Üben erfunden; kein echter Magnet hat diese Maße. Zwei Pole, zwei Nocken; der Hub wurde an den Kontakten mit einer Messuhr alle 2° aufgenommen, darum sind die übrigen Maße des Hebels unbekannt.</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Four-cylinder practice engine</source>
@@ -18207,9 +18205,9 @@ Ohne Quelle: {bare}</translation>
             <translation>Eine dünne</translation>
         </message>
         <message>
-            <source>Try a blade that surely goes, such as 5 thousandths of an inch.</source>
+            <source>Try a blade that surely goes, such as 0.2 mm.</source>
             <extracomment>lessons/measuring-the-gap.json</extracomment>
-            <translation>Eine Lehre probieren, die sicher geht, etwa 5 Tausendstel Zoll.</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>It goes: the gap is larger.</source>
@@ -18247,9 +18245,9 @@ Ohne Quelle: {bare}</translation>
             <translation>Auf ein Hundertstel Millimeter genau. Aber wovon?</translation>
         </message>
         <message>
-            <source>Try 8 and a half: two blades held together fill the steps between single ones.</source>
+            <source>Try 0.32 mm. Two blades held together fill the steps between single ones.</source>
             <extracomment>lessons/measuring-the-gap.json</extracomment>
-            <translation>Achteinhalb probieren: Zwei Lehren zusammen füllen die Stufen zwischen den einzelnen.</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Look</source>
@@ -18562,9 +18560,9 @@ Ohne Quelle: {bare}</translation>
             <translation>Bemerkt? Das Festziehen nahm die Schraube mit. Es zählt der Abstand, wenn alles fest ist.</translation>
         </message>
         <message>
-            <source>Limits are 8 to 10 thousandths of an inch. The lock screw carries the contact screw about 2° closer each time it is tightened.</source>
+            <source>Limits are 0.30 to 0.36 mm. The lock screw carries the contact screw about 2° closer each time it is tightened.</source>
             <extracomment>lessons/plate-and-screw.json</extracomment>
-            <translation>Die Grenzen sind 8 bis 10 Tausendstel Zoll. Die Sicherungsschraube nimmt die Kontaktschraube bei jedem Festziehen etwa 2° näher mit.</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Blades say so</source>
@@ -18612,9 +18610,9 @@ Ohne Quelle: {bare}</translation>
             <translation>Die Öffnung auf die Marke bringen und die Platte festklemmen.</translation>
         </message>
         <message>
-            <source>Lay the straightedge on, look square over it, and watch the lamp. A thirty-second of an inch at the rim is about 1¼° here.</source>
+            <source>Lay the straightedge on, look square over it, and watch the lamp. Half a millimetre at the rim is about 0.8° here.</source>
             <extracomment>lessons/plate-and-screw.json</extracomment>
-            <translation>Lineal auflegen, gerade darüber blicken und die Lampe beobachten. Ein Zweiunddreißigstel Zoll am Rand ist hier etwa 1¼°.</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Check again</source>

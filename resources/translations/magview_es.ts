@@ -6789,9 +6789,9 @@
             <translation>escala de 1 mm</translation>
         </message>
         <message>
-            <source>rule to 1/32 in</source>
+            <source>rule to thirty-seconds of an inch</source>
             <extracomment>physics/instruments.py</extracomment>
-            <translation>escala de 1/32 in</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>rule to 0.5 mm</source>
@@ -10549,14 +10549,14 @@
             <translation>sources[{i}].field es «{field}», que ya tiene una fuente; dele una sola</translation>
         </message>
         <message>
-            <source>“{text}” is not a length: write a number and a unit, such as 0.23mm, 0.009in or 9thou</source>
+            <source>“{text}” is not a length: write a number and a unit, such as 0.33mm, 0.013in or 13thou</source>
             <extracomment>spec/units.py</extracomment>
-            <translation>«{text}» no es una longitud: escriba un número y una unidad, p. ej. 0.23mm, 0.009in o 9thou</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>“{text}” has no unit: write one, such as 0.23mm, 0.009in or 9thou</source>
+            <source>“{text}” has no unit: write one, such as 0.33mm, 0.013in or 13thou</source>
             <extracomment>spec/units.py</extracomment>
-            <translation>«{text}» no tiene unidad: escriba una, p. ej. 0.23mm, 0.009in o 9thou</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>“{unit}” is not a unit of length: use {known}</source>
@@ -12199,13 +12199,11 @@
             <translation>Tablas (*.csv *.tsv *.txt);;Todos los archivos (*)</translation>
         </message>
         <message>
-            <source>Drag the rotor or cam, the backplate, or the contact screw; or take one in hand with 1, 2, 3 and turn it with the arrow keys, Page Up and Page Down, or the wheel: ten times finer with Shift, coarser with Alt. A dragged rotor catches at contacts just open, top of lobe, E-gap and neutral; Alt lets it pass. Double-click puts a part back. Space holds the rotor or lets it go. In the drive end, left and right move the magneto flange, up and down the disc, one tooth at a time. Ctrl and the wheel zoom, the middle button pans. Numbers can be typed with their unit: 1.5°, 9 thou, 0.23 mm.
+            <source>Drag the rotor or cam, the backplate, or the contact screw; or take one in hand with 1, 2, 3 and turn it with the arrow keys, Page Up and Page Down, or the wheel: ten times finer with Shift, coarser with Alt. A dragged rotor catches at contacts just open, top of lobe, E-gap and neutral; Alt lets it pass. Double-click puts a part back. Space holds the rotor or lets it go. In the drive end, left and right move the magneto flange, up and down the disc, one tooth at a time. Ctrl and the wheel zoom, the middle button pans. Numbers can be typed with their unit: 1.5°, 13 thou, 0.33 mm.
 
 Positive angles go the way the rotor turns in service; a positive contact-screw angle brings the contacts closer.</source>
             <extracomment>ui/doors.py</extracomment>
-            <translation>Arrastre el rotor o la leva, la placa base o el tornillo de contacto; o tome uno con 1, 2, 3 y gírelo con las flechas, Re Pág y Av Pág, o la rueda: diez veces más fino con Mayús, más grueso con Alt. Un rotor arrastrado se engancha en contactos a punto de abrir, cima de la leva, E-gap y neutro; con Alt pasa de largo. El doble clic devuelve una pieza a su sitio. Espacio sujeta o suelta el rotor. En el lado de accionamiento, izquierda y derecha mueven la brida de la magneto, arriba y abajo el disco, un diente cada vez. Ctrl y la rueda cambian el zoom, el botón central desplaza. Los números admiten su unidad: 1.5°, 9 thou, 0.23 mm.
-
-Los ángulos positivos van en el sentido en que gira el rotor en servicio; un ángulo positivo del tornillo de contacto acerca los contactos.</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Print the tooth-shift plan to PDF</source>
@@ -13288,9 +13286,9 @@ Los ángulos positivos van en el sentido en que gira el rotor en servicio; un á
             <translation>{count} páginas</translation>
         </message>
         <message>
-            <source>Ctrl+Page Down and Ctrl+Page Up turn the pages, Ctrl+Return marks a stage as done. Every change is in the file at once; Ctrl+Z takes the last one back, also after the sheet was closed and opened again, and Ctrl+Shift+Z does it again. Numbers take a decimal point or comma and their unit: 9 thou, 0,23 mm. Escape puts back what stood in a field; an empty one was not read.</source>
+            <source>Ctrl+Page Down and Ctrl+Page Up turn the pages, Ctrl+Return marks a stage as done. Every change is in the file at once; Ctrl+Z takes the last one back, also after the sheet was closed and opened again, and Ctrl+Shift+Z does it again. Numbers take a decimal point or comma and their unit: 13 thou, 0,33 mm. Escape puts back what stood in a field; an empty one was not read.</source>
             <extracomment>ui/job_reports.py</extracomment>
-            <translation>Ctrl+Av Pág y Ctrl+Re Pág pasan las páginas, Ctrl+Intro marca una etapa como hecha. Cada cambio está al momento en el archivo; Ctrl+Z deshace el último, también tras cerrar y reabrir la hoja, y Ctrl+Mayús+Z lo rehace. Los números admiten punto o coma decimal y su unidad: 9 thou, 0,23 mm. Escape repone lo que había en un campo; uno vacío no se leyó.</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Print the job sheet to PDF</source>
@@ -15642,9 +15640,9 @@ Sin fuente: {bare}</translation>
             <translation>p. ej. 0.8 mm o −30 thou; antes de ella: con menos</translation>
         </message>
         <message>
-            <source>such as 0.25 mm or 9 thou</source>
+            <source>such as 0.33 mm or 13 thou</source>
             <extracomment>ui/practice_notebook.py</extracomment>
-            <translation>p. ej. 0.25 mm o 9 thou</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>such as 25.5°</source>
@@ -17292,9 +17290,9 @@ Sin fuente: {bare}</translation>
             <translation>Magneto de prácticas de cuatro cilindros</translation>
         </message>
         <message>
-            <source>Invented for practice; no real magneto has these dimensions. Two poles, two lobes, threaded contact screw.</source>
+            <source>Invented for practice, all of it: dimensions, limits, angles and electrical values; no real magneto has them. Two poles, two lobes, threaded contact screw.</source>
             <extracomment>magnetos/four-opposed.json</extracomment>
-            <translation>Inventada para practicar; ninguna magneto real tiene estas medidas. Dos polos, dos levas, tornillo de contacto roscado.</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Nine-cylinder practice magneto</source>
@@ -17302,9 +17300,9 @@ Sin fuente: {bare}</translation>
             <translation>Magneto de prácticas de nueve cilindros</translation>
         </message>
         <message>
-            <source>Invented for practice; no real magneto has these dimensions. Four poles; compensated cam, one lobe per cylinder, on the distributor shaft at half crank speed. Its lobes are spaced for the shipped nine-cylinder engine.</source>
+            <source>Invented for practice, all of it: dimensions, limits, angles and electrical values; no real magneto has them. Four poles; compensated cam, one lobe per cylinder, on the distributor shaft at half crank speed. Its lobes are spaced for the shipped nine-cylinder engine.</source>
             <extracomment>magnetos/nine-radial.json</extracomment>
-            <translation>Inventada para practicar; ninguna magneto real tiene estas medidas. Cuatro polos; leva compensada, un lóbulo por cilindro, en el eje del distribuidor a media velocidad del cigüeñal. Sus lóbulos están espaciados para el motor de nueve cilindros incluido.</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Seven-cylinder practice magneto</source>
@@ -17312,9 +17310,9 @@ Sin fuente: {bare}</translation>
             <translation>Magneto de prácticas de siete cilindros</translation>
         </message>
         <message>
-            <source>Invented for practice; no real magneto has these dimensions. Four poles, one lobe per spark of a rotor turn (uncompensated cam on the rotor shaft).</source>
+            <source>Invented for practice, all of it: dimensions, limits, angles and electrical values; no real magneto has them. Four poles, one lobe per spark of a rotor turn (uncompensated cam on the rotor shaft).</source>
             <extracomment>magnetos/seven-radial.json</extracomment>
-            <translation>Inventada para practicar; ninguna magneto real tiene estas medidas. Cuatro polos, un lóbulo por chispa de una vuelta de rotor (leva sin compensar en el eje del rotor).</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Six-cylinder practice magneto, traced lift</source>
@@ -17322,9 +17320,9 @@ Sin fuente: {bare}</translation>
             <translation>Magneto de prácticas de seis cilindros, alzada trazada</translation>
         </message>
         <message>
-            <source>Invented for practice; no real magneto has these dimensions. Two poles, two lobes; the lift was traced at the contacts with a dial gauge every 2°, so the arm's other dimensions are not known.</source>
+            <source>Invented for practice, all of it: dimensions, limits, angles and electrical values; no real magneto has them. Two poles, two lobes; the lift was traced at the contacts with a dial gauge every 2°, so the arm's other dimensions are not known.</source>
             <extracomment>magnetos/traced-six.json</extracomment>
-            <translation>Inventada para practicar; ninguna magneto real tiene estas medidas. Dos polos, dos levas; la alzada se trazó en los contactos con un reloj comparador cada 2°, así que las demás medidas del brazo no se conocen.</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Four-cylinder practice engine</source>
@@ -18207,9 +18205,9 @@ Sin fuente: {bare}</translation>
             <translation>Una fina</translation>
         </message>
         <message>
-            <source>Try a blade that surely goes, such as 5 thousandths of an inch.</source>
+            <source>Try a blade that surely goes, such as 0.2 mm.</source>
             <extracomment>lessons/measuring-the-gap.json</extracomment>
-            <translation>Pruebe una galga que pase seguro, p. ej. 5 milésimas de pulgada.</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>It goes: the gap is larger.</source>
@@ -18247,9 +18245,9 @@ Sin fuente: {bare}</translation>
             <translation>Con una centésima de milímetro de margen. Pero ¿de qué?</translation>
         </message>
         <message>
-            <source>Try 8 and a half: two blades held together fill the steps between single ones.</source>
+            <source>Try 0.32 mm. Two blades held together fill the steps between single ones.</source>
             <extracomment>lessons/measuring-the-gap.json</extracomment>
-            <translation>Pruebe con 8 y media: dos galgas juntas cubren los pasos entre las sueltas.</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Look</source>
@@ -18562,9 +18560,9 @@ Sin fuente: {bare}</translation>
             <translation>¿Lo notó? Al apretar se arrastró el tornillo. Lo que cuenta es la separación con todo apretado.</translation>
         </message>
         <message>
-            <source>Limits are 8 to 10 thousandths of an inch. The lock screw carries the contact screw about 2° closer each time it is tightened.</source>
+            <source>Limits are 0.30 to 0.36 mm. The lock screw carries the contact screw about 2° closer each time it is tightened.</source>
             <extracomment>lessons/plate-and-screw.json</extracomment>
-            <translation>Los límites son de 8 a 10 milésimas de pulgada. El tornillo de bloqueo acerca el tornillo de contacto unos 2° cada vez que se aprieta.</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Blades say so</source>
@@ -18612,9 +18610,9 @@ Sin fuente: {bare}</translation>
             <translation>Lleve la apertura a la marca y sujete la placa.</translation>
         </message>
         <message>
-            <source>Lay the straightedge on, look square over it, and watch the lamp. A thirty-second of an inch at the rim is about 1¼° here.</source>
+            <source>Lay the straightedge on, look square over it, and watch the lamp. Half a millimetre at the rim is about 0.8° here.</source>
             <extracomment>lessons/plate-and-screw.json</extracomment>
-            <translation>Coloque la regla, mire a escuadra sobre ella y vigile la lámpara. Un treintaidosavo de pulgada en el borde son aquí unos 1¼°.</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Check again</source>

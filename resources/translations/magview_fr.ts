@@ -6789,9 +6789,9 @@
             <translation>règle à 1 mm</translation>
         </message>
         <message>
-            <source>rule to 1/32 in</source>
+            <source>rule to thirty-seconds of an inch</source>
             <extracomment>physics/instruments.py</extracomment>
-            <translation>règle à 1/32 in</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>rule to 0.5 mm</source>
@@ -10549,14 +10549,14 @@
             <translation>sources[{i}].field est « {field} », qui a déjà une source ; en donner une seule</translation>
         </message>
         <message>
-            <source>“{text}” is not a length: write a number and a unit, such as 0.23mm, 0.009in or 9thou</source>
+            <source>“{text}” is not a length: write a number and a unit, such as 0.33mm, 0.013in or 13thou</source>
             <extracomment>spec/units.py</extracomment>
-            <translation>« {text} » n'est pas une longueur : écrire un nombre et une unité, par exemple 0.23mm, 0.009in ou 9thou</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>“{text}” has no unit: write one, such as 0.23mm, 0.009in or 9thou</source>
+            <source>“{text}” has no unit: write one, such as 0.33mm, 0.013in or 13thou</source>
             <extracomment>spec/units.py</extracomment>
-            <translation>« {text} » n'a pas d'unité : en écrire une, par exemple 0.23mm, 0.009in ou 9thou</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>“{unit}” is not a unit of length: use {known}</source>
@@ -12199,13 +12199,11 @@
             <translation>Tables (*.csv *.tsv *.txt);;Tous les fichiers (*)</translation>
         </message>
         <message>
-            <source>Drag the rotor or cam, the backplate, or the contact screw; or take one in hand with 1, 2, 3 and turn it with the arrow keys, Page Up and Page Down, or the wheel: ten times finer with Shift, coarser with Alt. A dragged rotor catches at contacts just open, top of lobe, E-gap and neutral; Alt lets it pass. Double-click puts a part back. Space holds the rotor or lets it go. In the drive end, left and right move the magneto flange, up and down the disc, one tooth at a time. Ctrl and the wheel zoom, the middle button pans. Numbers can be typed with their unit: 1.5°, 9 thou, 0.23 mm.
+            <source>Drag the rotor or cam, the backplate, or the contact screw; or take one in hand with 1, 2, 3 and turn it with the arrow keys, Page Up and Page Down, or the wheel: ten times finer with Shift, coarser with Alt. A dragged rotor catches at contacts just open, top of lobe, E-gap and neutral; Alt lets it pass. Double-click puts a part back. Space holds the rotor or lets it go. In the drive end, left and right move the magneto flange, up and down the disc, one tooth at a time. Ctrl and the wheel zoom, the middle button pans. Numbers can be typed with their unit: 1.5°, 13 thou, 0.33 mm.
 
 Positive angles go the way the rotor turns in service; a positive contact-screw angle brings the contacts closer.</source>
             <extracomment>ui/doors.py</extracomment>
-            <translation>Faire glisser le rotor ou la came, le plateau ou la vis de contact ; ou en prendre un en main avec 1, 2, 3 et le tourner aux flèches, à Page préc. et Page suiv., ou à la molette : dix fois plus fin avec Maj, plus gros avec Alt. Un rotor glissé s'accroche au début d'ouverture ou de fermeture, au sommet du bossage, à l'E-gap et au neutre ; Alt le laisse passer. Un double-clic remet une pièce en place. Espace tient le rotor ou le lâche. Côté entraînement, gauche et droite déplacent la bride de la magnéto, haut et bas le disque, une dent à la fois. Ctrl et la molette zooment, le bouton du milieu déplace la vue. Les nombres se saisissent avec leur unité : 1.5°, 9 thou, 0.23 mm.
-
-Les angles positifs vont dans le sens où le rotor tourne en service ; un angle de vis de contact positif rapproche les contacts.</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Print the tooth-shift plan to PDF</source>
@@ -13288,9 +13286,9 @@ Les angles positifs vont dans le sens où le rotor tourne en service ; un angle
             <translation>{count} pages</translation>
         </message>
         <message>
-            <source>Ctrl+Page Down and Ctrl+Page Up turn the pages, Ctrl+Return marks a stage as done. Every change is in the file at once; Ctrl+Z takes the last one back, also after the sheet was closed and opened again, and Ctrl+Shift+Z does it again. Numbers take a decimal point or comma and their unit: 9 thou, 0,23 mm. Escape puts back what stood in a field; an empty one was not read.</source>
+            <source>Ctrl+Page Down and Ctrl+Page Up turn the pages, Ctrl+Return marks a stage as done. Every change is in the file at once; Ctrl+Z takes the last one back, also after the sheet was closed and opened again, and Ctrl+Shift+Z does it again. Numbers take a decimal point or comma and their unit: 13 thou, 0,33 mm. Escape puts back what stood in a field; an empty one was not read.</source>
             <extracomment>ui/job_reports.py</extracomment>
-            <translation>Ctrl+Page suiv. et Ctrl+Page préc. tournent les pages, Ctrl+Entrée marque une étape comme faite. Chaque changement est aussitôt dans le fichier ; Ctrl+Z annule le dernier, même après fermeture et réouverture de la fiche, et Ctrl+Maj+Z le rétablit. Les nombres acceptent un point ou une virgule décimale et leur unité : 9 thou, 0,23 mm. Échap remet ce qui était dans un champ ; un champ vide n'a pas été lu.</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Print the job sheet to PDF</source>
@@ -15642,9 +15640,9 @@ Sans source : {bare}</translation>
             <translation>par exemple 0.8 mm ou −30 thou ; avant lui : avec un moins</translation>
         </message>
         <message>
-            <source>such as 0.25 mm or 9 thou</source>
+            <source>such as 0.33 mm or 13 thou</source>
             <extracomment>ui/practice_notebook.py</extracomment>
-            <translation>par exemple 0.25 mm ou 9 thou</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>such as 25.5°</source>
@@ -17292,9 +17290,9 @@ Sans source : {bare}</translation>
             <translation>Magnéto d'exercice à quatre cylindres</translation>
         </message>
         <message>
-            <source>Invented for practice; no real magneto has these dimensions. Two poles, two lobes, threaded contact screw.</source>
+            <source>Invented for practice, all of it: dimensions, limits, angles and electrical values; no real magneto has them. Two poles, two lobes, threaded contact screw.</source>
             <extracomment>magnetos/four-opposed.json</extracomment>
-            <translation>Inventée pour l'exercice ; aucune vraie magnéto n'a ces cotes. Deux pôles, deux bossages, vis de contact filetée.</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Nine-cylinder practice magneto</source>
@@ -17302,9 +17300,9 @@ Sans source : {bare}</translation>
             <translation>Magnéto d'exercice à neuf cylindres</translation>
         </message>
         <message>
-            <source>Invented for practice; no real magneto has these dimensions. Four poles; compensated cam, one lobe per cylinder, on the distributor shaft at half crank speed. Its lobes are spaced for the shipped nine-cylinder engine.</source>
+            <source>Invented for practice, all of it: dimensions, limits, angles and electrical values; no real magneto has them. Four poles; compensated cam, one lobe per cylinder, on the distributor shaft at half crank speed. Its lobes are spaced for the shipped nine-cylinder engine.</source>
             <extracomment>magnetos/nine-radial.json</extracomment>
-            <translation>Inventée pour l'exercice ; aucune vraie magnéto n'a ces cotes. Quatre pôles ; came compensée, un bossage par cylindre, sur l'arbre du distributeur à demi-vitesse du vilebrequin. Ses bossages sont espacés pour le moteur fourni à neuf cylindres.</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Seven-cylinder practice magneto</source>
@@ -17312,9 +17310,9 @@ Sans source : {bare}</translation>
             <translation>Magnéto d'exercice à sept cylindres</translation>
         </message>
         <message>
-            <source>Invented for practice; no real magneto has these dimensions. Four poles, one lobe per spark of a rotor turn (uncompensated cam on the rotor shaft).</source>
+            <source>Invented for practice, all of it: dimensions, limits, angles and electrical values; no real magneto has them. Four poles, one lobe per spark of a rotor turn (uncompensated cam on the rotor shaft).</source>
             <extracomment>magnetos/seven-radial.json</extracomment>
-            <translation>Inventée pour l'exercice ; aucune vraie magnéto n'a ces cotes. Quatre pôles, un bossage par étincelle d'un tour de rotor (came non compensée sur l'arbre du rotor).</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Six-cylinder practice magneto, traced lift</source>
@@ -17322,9 +17320,9 @@ Sans source : {bare}</translation>
             <translation>Magnéto d'exercice à six cylindres, levée relevée</translation>
         </message>
         <message>
-            <source>Invented for practice; no real magneto has these dimensions. Two poles, two lobes; the lift was traced at the contacts with a dial gauge every 2°, so the arm's other dimensions are not known.</source>
+            <source>Invented for practice, all of it: dimensions, limits, angles and electrical values; no real magneto has them. Two poles, two lobes; the lift was traced at the contacts with a dial gauge every 2°, so the arm's other dimensions are not known.</source>
             <extracomment>magnetos/traced-six.json</extracomment>
-            <translation>Inventée pour l'exercice ; aucune vraie magnéto n'a ces cotes. Deux pôles, deux bossages ; la levée a été relevée aux contacts au comparateur tous les 2°, les autres cotes du levier sont donc inconnues.</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Four-cylinder practice engine</source>
@@ -18207,9 +18205,9 @@ Sans source : {bare}</translation>
             <translation>Une fine</translation>
         </message>
         <message>
-            <source>Try a blade that surely goes, such as 5 thousandths of an inch.</source>
+            <source>Try a blade that surely goes, such as 0.2 mm.</source>
             <extracomment>lessons/measuring-the-gap.json</extracomment>
-            <translation>Essayer une jauge qui passe à coup sûr, par exemple 5 millièmes de pouce.</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>It goes: the gap is larger.</source>
@@ -18247,9 +18245,9 @@ Sans source : {bare}</translation>
             <translation>À un centième de millimètre près. Mais de quoi ?</translation>
         </message>
         <message>
-            <source>Try 8 and a half: two blades held together fill the steps between single ones.</source>
+            <source>Try 0.32 mm. Two blades held together fill the steps between single ones.</source>
             <extracomment>lessons/measuring-the-gap.json</extracomment>
-            <translation>Essayer 8 et demi : deux jauges tenues ensemble comblent les pas entre les simples.</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Look</source>
@@ -18562,9 +18560,9 @@ Sans source : {bare}</translation>
             <translation>L'avez-vous remarqué ? Le serrage a entraîné la vis. Ce qui compte est l'écartement tout serré.</translation>
         </message>
         <message>
-            <source>Limits are 8 to 10 thousandths of an inch. The lock screw carries the contact screw about 2° closer each time it is tightened.</source>
+            <source>Limits are 0.30 to 0.36 mm. The lock screw carries the contact screw about 2° closer each time it is tightened.</source>
             <extracomment>lessons/plate-and-screw.json</extracomment>
-            <translation>Les limites sont de 8 à 10 millièmes de pouce. La vis de blocage entraîne la vis de contact d'environ 2° en rapprochant à chaque serrage.</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Blades say so</source>
@@ -18612,9 +18610,9 @@ Sans source : {bare}</translation>
             <translation>Amener l'ouverture au repère, et serrer le plateau.</translation>
         </message>
         <message>
-            <source>Lay the straightedge on, look square over it, and watch the lamp. A thirty-second of an inch at the rim is about 1¼° here.</source>
+            <source>Lay the straightedge on, look square over it, and watch the lamp. Half a millimetre at the rim is about 0.8° here.</source>
             <extracomment>lessons/plate-and-screw.json</extracomment>
-            <translation>Poser le réglet, viser d'équerre par-dessus, et observer la lampe. Un trente-deuxième de pouce au bord fait ici environ 1¼°.</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Check again</source>

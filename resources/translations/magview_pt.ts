@@ -6789,9 +6789,9 @@
             <translation>escala de 1 mm</translation>
         </message>
         <message>
-            <source>rule to 1/32 in</source>
+            <source>rule to thirty-seconds of an inch</source>
             <extracomment>physics/instruments.py</extracomment>
-            <translation>escala de 1/32 in</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>rule to 0.5 mm</source>
@@ -10549,14 +10549,14 @@
             <translation>sources[{i}].field é “{field}”, que já tem uma fonte; indicar só uma</translation>
         </message>
         <message>
-            <source>“{text}” is not a length: write a number and a unit, such as 0.23mm, 0.009in or 9thou</source>
+            <source>“{text}” is not a length: write a number and a unit, such as 0.33mm, 0.013in or 13thou</source>
             <extracomment>spec/units.py</extracomment>
-            <translation>“{text}” não é um comprimento: escrever um número e uma unidade, como 0.23mm, 0.009in ou 9thou</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>“{text}” has no unit: write one, such as 0.23mm, 0.009in or 9thou</source>
+            <source>“{text}” has no unit: write one, such as 0.33mm, 0.013in or 13thou</source>
             <extracomment>spec/units.py</extracomment>
-            <translation>“{text}” não tem unidade: escrever uma, como 0.23mm, 0.009in ou 9thou</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>“{unit}” is not a unit of length: use {known}</source>
@@ -12199,13 +12199,11 @@
             <translation>Tabelas (*.csv *.tsv *.txt);;Todos os ficheiros (*)</translation>
         </message>
         <message>
-            <source>Drag the rotor or cam, the backplate, or the contact screw; or take one in hand with 1, 2, 3 and turn it with the arrow keys, Page Up and Page Down, or the wheel: ten times finer with Shift, coarser with Alt. A dragged rotor catches at contacts just open, top of lobe, E-gap and neutral; Alt lets it pass. Double-click puts a part back. Space holds the rotor or lets it go. In the drive end, left and right move the magneto flange, up and down the disc, one tooth at a time. Ctrl and the wheel zoom, the middle button pans. Numbers can be typed with their unit: 1.5°, 9 thou, 0.23 mm.
+            <source>Drag the rotor or cam, the backplate, or the contact screw; or take one in hand with 1, 2, 3 and turn it with the arrow keys, Page Up and Page Down, or the wheel: ten times finer with Shift, coarser with Alt. A dragged rotor catches at contacts just open, top of lobe, E-gap and neutral; Alt lets it pass. Double-click puts a part back. Space holds the rotor or lets it go. In the drive end, left and right move the magneto flange, up and down the disc, one tooth at a time. Ctrl and the wheel zoom, the middle button pans. Numbers can be typed with their unit: 1.5°, 13 thou, 0.33 mm.
 
 Positive angles go the way the rotor turns in service; a positive contact-screw angle brings the contacts closer.</source>
             <extracomment>ui/doors.py</extracomment>
-            <translation>Arrastar o rotor ou o came, a placa de base ou o parafuso de contacto; ou pegar num com 1, 2, 3 e rodá-lo com as setas, Page Up e Page Down, ou a roda: dez vezes mais fino com Shift, mais grosso com Alt. Um rotor arrastado prende em contactos a abrir, topo do ressalto, E-gap e neutro; Alt deixa-o passar. Duplo clique repõe uma peça. A barra de espaços segura o rotor ou larga-o. No lado do acionamento, esquerda e direita movem a flange do magneto, cima e baixo o disco, um dente de cada vez. Ctrl e a roda ampliam, o botão do meio desloca. Os números podem levar unidade: 1.5°, 9 thou, 0.23 mm.
-
-Ângulos positivos vão no sentido em que o rotor roda em serviço; um ângulo positivo do parafuso de contacto aproxima os contactos.</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Print the tooth-shift plan to PDF</source>
@@ -13288,9 +13286,9 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <translation>{count} páginas</translation>
         </message>
         <message>
-            <source>Ctrl+Page Down and Ctrl+Page Up turn the pages, Ctrl+Return marks a stage as done. Every change is in the file at once; Ctrl+Z takes the last one back, also after the sheet was closed and opened again, and Ctrl+Shift+Z does it again. Numbers take a decimal point or comma and their unit: 9 thou, 0,23 mm. Escape puts back what stood in a field; an empty one was not read.</source>
+            <source>Ctrl+Page Down and Ctrl+Page Up turn the pages, Ctrl+Return marks a stage as done. Every change is in the file at once; Ctrl+Z takes the last one back, also after the sheet was closed and opened again, and Ctrl+Shift+Z does it again. Numbers take a decimal point or comma and their unit: 13 thou, 0,33 mm. Escape puts back what stood in a field; an empty one was not read.</source>
             <extracomment>ui/job_reports.py</extracomment>
-            <translation>Ctrl+Page Down e Ctrl+Page Up viram as páginas, Ctrl+Enter dá uma etapa como feita. Cada alteração fica logo no ficheiro; Ctrl+Z desfaz a última, também depois de fechar e reabrir a folha, e Ctrl+Shift+Z refá-la. Os números aceitam ponto ou vírgula decimal e a sua unidade: 9 thou, 0,23 mm. Escape repõe o que estava num campo; um campo vazio não foi lido.</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Print the job sheet to PDF</source>
@@ -15642,9 +15640,9 @@ Sem fonte: {bare}</translation>
             <translation>como 0.8 mm ou −30 thou; antes dela: com menos</translation>
         </message>
         <message>
-            <source>such as 0.25 mm or 9 thou</source>
+            <source>such as 0.33 mm or 13 thou</source>
             <extracomment>ui/practice_notebook.py</extracomment>
-            <translation>como 0.25 mm ou 9 thou</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>such as 25.5°</source>
@@ -17292,9 +17290,9 @@ Sem fonte: {bare}</translation>
             <translation>Magneto de treino de quatro cilindros</translation>
         </message>
         <message>
-            <source>Invented for practice; no real magneto has these dimensions. Two poles, two lobes, threaded contact screw.</source>
+            <source>Invented for practice, all of it: dimensions, limits, angles and electrical values; no real magneto has them. Two poles, two lobes, threaded contact screw.</source>
             <extracomment>magnetos/four-opposed.json</extracomment>
-            <translation>Inventado para treino; nenhum magneto real tem estas medidas. Dois polos, dois ressaltos, parafuso de contacto roscado.</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Nine-cylinder practice magneto</source>
@@ -17302,9 +17300,9 @@ Sem fonte: {bare}</translation>
             <translation>Magneto de treino de nove cilindros</translation>
         </message>
         <message>
-            <source>Invented for practice; no real magneto has these dimensions. Four poles; compensated cam, one lobe per cylinder, on the distributor shaft at half crank speed. Its lobes are spaced for the shipped nine-cylinder engine.</source>
+            <source>Invented for practice, all of it: dimensions, limits, angles and electrical values; no real magneto has them. Four poles; compensated cam, one lobe per cylinder, on the distributor shaft at half crank speed. Its lobes are spaced for the shipped nine-cylinder engine.</source>
             <extracomment>magnetos/nine-radial.json</extracomment>
-            <translation>Inventado para treino; nenhum magneto real tem estas medidas. Quatro polos; came compensado, um ressalto por cilindro, no veio do distribuidor a metade da velocidade da cambota. Os ressaltos estão espaçados para o motor de nove cilindros fornecido.</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Seven-cylinder practice magneto</source>
@@ -17312,9 +17310,9 @@ Sem fonte: {bare}</translation>
             <translation>Magneto de treino de sete cilindros</translation>
         </message>
         <message>
-            <source>Invented for practice; no real magneto has these dimensions. Four poles, one lobe per spark of a rotor turn (uncompensated cam on the rotor shaft).</source>
+            <source>Invented for practice, all of it: dimensions, limits, angles and electrical values; no real magneto has them. Four poles, one lobe per spark of a rotor turn (uncompensated cam on the rotor shaft).</source>
             <extracomment>magnetos/seven-radial.json</extracomment>
-            <translation>Inventado para treino; nenhum magneto real tem estas medidas. Quatro polos, um ressalto por faísca de uma volta do rotor (came não compensado no veio do rotor).</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Six-cylinder practice magneto, traced lift</source>
@@ -17322,9 +17320,9 @@ Sem fonte: {bare}</translation>
             <translation>Magneto de treino de seis cilindros, levantamento medido</translation>
         </message>
         <message>
-            <source>Invented for practice; no real magneto has these dimensions. Two poles, two lobes; the lift was traced at the contacts with a dial gauge every 2°, so the arm's other dimensions are not known.</source>
+            <source>Invented for practice, all of it: dimensions, limits, angles and electrical values; no real magneto has them. Two poles, two lobes; the lift was traced at the contacts with a dial gauge every 2°, so the arm's other dimensions are not known.</source>
             <extracomment>magnetos/traced-six.json</extracomment>
-            <translation>Inventado para treino; nenhum magneto real tem estas medidas. Dois polos, dois ressaltos; o levantamento foi medido nos contactos com um comparador de 2 em 2°, pelo que as outras medidas do braço não são conhecidas.</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Four-cylinder practice engine</source>
@@ -18207,9 +18205,9 @@ Sem fonte: {bare}</translation>
             <translation>Uma fina</translation>
         </message>
         <message>
-            <source>Try a blade that surely goes, such as 5 thousandths of an inch.</source>
+            <source>Try a blade that surely goes, such as 0.2 mm.</source>
             <extracomment>lessons/measuring-the-gap.json</extracomment>
-            <translation>Experimentar uma lâmina que passe de certeza, como 5 milésimas de polegada.</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>It goes: the gap is larger.</source>
@@ -18247,9 +18245,9 @@ Sem fonte: {bare}</translation>
             <translation>A um centésimo de milímetro. Mas de quê?</translation>
         </message>
         <message>
-            <source>Try 8 and a half: two blades held together fill the steps between single ones.</source>
+            <source>Try 0.32 mm. Two blades held together fill the steps between single ones.</source>
             <extracomment>lessons/measuring-the-gap.json</extracomment>
-            <translation>Experimentar 8 e meio: duas lâminas juntas preenchem os degraus entre as simples.</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Look</source>
@@ -18562,9 +18560,9 @@ Sem fonte: {bare}</translation>
             <translation>Reparou? O aperto arrastou o parafuso. O que conta é a folga com tudo apertado.</translation>
         </message>
         <message>
-            <source>Limits are 8 to 10 thousandths of an inch. The lock screw carries the contact screw about 2° closer each time it is tightened.</source>
+            <source>Limits are 0.30 to 0.36 mm. The lock screw carries the contact screw about 2° closer each time it is tightened.</source>
             <extracomment>lessons/plate-and-screw.json</extracomment>
-            <translation>Os limites são 8 a 10 milésimas de polegada. O parafuso de fixação aproxima o parafuso de contacto cerca de 2° cada vez que é apertado.</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Blades say so</source>
@@ -18612,9 +18610,9 @@ Sem fonte: {bare}</translation>
             <translation>Levar a abertura à marca e apertar a placa.</translation>
         </message>
         <message>
-            <source>Lay the straightedge on, look square over it, and watch the lamp. A thirty-second of an inch at the rim is about 1¼° here.</source>
+            <source>Lay the straightedge on, look square over it, and watch the lamp. Half a millimetre at the rim is about 0.8° here.</source>
             <extracomment>lessons/plate-and-screw.json</extracomment>
-            <translation>Pousar a régua, olhar a direito por cima dela e observar a lâmpada. 1/32 de polegada no rebordo é aqui cerca de 1¼°.</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Check again</source>

@@ -11,12 +11,13 @@ from magview.bench import actions as do
 from magview.bench.actions import PlaceMagneto, TurnBackplate, TurnScrew
 from magview.bench.apply import apply, new_bench
 from magview.bench.changes import changes
-from magview.spec.library import find_installation, find_magneto, shipped_names
+from magview.spec.library import find_magneto, shipped_names
+from tests.magnetos import on_the_published_coupling
 
 
 @pytest.fixture
 def bench():
-    return new_bench(find_installation("seven-radial-left"))
+    return new_bench(on_the_published_coupling())
 
 
 def test_nothing_has_changed(bench):

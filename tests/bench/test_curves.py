@@ -34,8 +34,8 @@ from magview.physics.setting import internal_timing
 from magview.physics.setting_uncertainty import InternalReadings, internal_measurement
 from magview.physics.trials import Trial
 from magview.physics.wear import WearRates
-from magview.spec.library import find_installation, find_magneto, shipped_names
-from tests.magnetos import build, magnetos
+from magview.spec.library import find_magneto, shipped_names
+from tests.magnetos import build, in_thousandths, magnetos, on_the_published_coupling
 
 WITH_COIL = [n for n in shipped_names("magnetos") if find_magneto(n).electrical]
 
@@ -89,7 +89,7 @@ def test_the_gap_is_the_lift_over_the_stop_and_nothing_below_it(magneto, plate, 
 
 def test_the_designed_curve_opens_at_the_e_gap_with_the_designed_gap():
     """What the file says, whatever the wear: the first angle past neutral with a gap is the E-gap."""
-    magneto = find_magneto("seven-radial")
+    magneto = in_thousandths()
     worn = magneto.model_copy(update={"condition": magneto.condition.model_copy(update={"heel_wear_mm": 0.2})})
     found = curves.lift_curves(curves.designed_setting(worn))
     first = found.rotor_deg[np.flatnonzero(found.gap_mm > 1e-9)[0]]
@@ -123,7 +123,7 @@ def test_the_limit_of_the_opening_puts_the_straightedge_at_its_tolerance(name):
 
 def test_the_lobes_table_is_told_by_the_lift_curve():
     """Opening: where the densely sampled gap begins; largest gap: its maximum near each lobe."""
-    state = some_setting(find_magneto("seven-radial"), 0.6, 0.55)
+    state = some_setting(in_thousandths(), 0.6, 0.55)
     columns = dict(curves.lobe_table(state))
     angles = np.arange(0.0, 360.0, 0.001)
     timing = internal_timing(state.magneto)
@@ -232,7 +232,7 @@ def test_the_energy_curve_by_integrating_the_circuit_step_by_step(name, rpm):
 
 
 def test_the_coils_table_is_dark_where_the_contacts_are_open():
-    state = new_bench(find_magneto("seven-radial"))
+    state = new_bench(in_thousandths())
     columns = dict(curves_coil.coil_table(state, 100.0))
     angles, closed = columns["rotor angle past neutral [deg]"], columns["contacts closed"] > 0.5
     inside, clear = np.zeros(angles.shape, dtype=bool), np.ones(angles.shape, dtype=bool)
@@ -307,7 +307,7 @@ def test_reachable_timings_by_counting_every_move_in_fractions(nm, nd, ratio, re
 
 
 def all_tables():
-    state = some_setting(find_magneto("seven-radial"), 0.6, 0.53)
+    state = some_setting(in_thousandths(), 0.6, 0.53)
     before = curves.Setting(state.magneto, 0.0, 0.0)
     moves = curves_coupling.shifts_near(19, 20, 0.875, 22.0, 25.0, 3.0)
     return {
@@ -347,7 +347,7 @@ def test_what_does_not_exist_is_an_empty_field():
 
 
 def test_before_is_the_setting_before_the_last_change_of_it():
-    store = Store(new_bench(find_installation("seven-radial-left")))
+    store = Store(new_bench(on_the_published_coupling()))
     key = curves.setting_of
     assert store.before_last(key) is None
     first = store.state
@@ -373,7 +373,7 @@ def test_before_is_the_setting_before_the_last_change_of_it():
 
 
 def test_without_a_setting_before_there_is_no_column_of_it():
-    present = curves.setting_of(new_bench(find_magneto("seven-radial")))
+    present = curves.setting_of(new_bench(in_thousandths()))
     names = [name for name, _ in curves.lift_table(present, None)]
     with_before = [name for name, _ in curves.lift_table(present, curves.Setting(present.magneto, 1.0, 0.0))]
     assert with_before == [*names, "gap before [mm]"]
@@ -381,7 +381,7 @@ def test_without_a_setting_before_there_is_no_column_of_it():
 
 @pytest.mark.parametrize("lost", ["coil", "lobe"])
 def test_no_energy_where_there_is_no_coil_or_the_contacts_never_work(lost):
-    magneto = find_magneto("seven-radial")
+    magneto = in_thousandths()
     worn = magneto.condition.model_copy(update={"heel_wear_mm": 0.5})  # 0.81 mm off, more than the lobe lifts
     without = {"electrical": None} if lost == "coil" else {"condition": worn}
     errors, energy = curves_coil.energy_curve(new_bench(magneto.model_copy(update=without)), 200.0)
@@ -390,7 +390,7 @@ def test_no_energy_where_there_is_no_coil_or_the_contacts_never_work(lost):
 
 
 def test_the_curve_through_trials_goes_through_them_and_the_files_is_the_adjustments():
-    magneto = find_magneto("seven-radial")
+    magneto = in_thousandths()
     # Past the slot's end too, as somebody may have filed it: the curve reaches as far as was tried.
     trials = [Trial.reading(plate, gap) for plate, gap in ((-1.5, 0.26), (0.5, 0.23), (7.0, 0.12))]
     found = curves_trials.trials_curve(advise(magneto, trials))
@@ -423,7 +423,7 @@ def reads_back(table):
 
 
 def outcome():
-    return judge_linear(internal_measurement(find_magneto("seven-radial"), InternalReadings(0.5, 0.2286)))[1]
+    return judge_linear(internal_measurement(in_thousandths(), InternalReadings(0.5, 0.2286)))[1]
 
 
 def test_the_density_drawn_is_a_normal_one():
@@ -456,7 +456,7 @@ def test_the_budgets_columns_add_up():
 
 def test_wear_takes_its_lever_off_the_gap_and_the_pip_off_the_blade():
     """Lift lost at the contacts = heel wear times contact arm over heel arm (``model.md`` §4): 27.5/17."""
-    state = new_bench(find_magneto("seven-radial"))
+    state = new_bench(in_thousandths())
     found = curves_wear.wear_course(state, WearRates(0.01, 0.02), 400.0)
     columns = dict(curves_wear.wear_table(found))
     hours = columns["running hours [h]"]

@@ -11,11 +11,12 @@ from magview.bench.store import Store
 from magview.physics.inspection import Inspection
 from magview.physics.trials import Trial
 from magview.spec.library import find_installation, find_magneto
+from tests.magnetos import on_the_published_coupling
 
 
 @pytest.fixture
 def store():
-    return Store(new_bench(find_installation("seven-radial-left")))  # rotor at 11°, crank 25° before top dead centre
+    return Store(new_bench(on_the_published_coupling()))  # rotor at 11°, crank 25° before top dead centre
 
 
 SAID = [

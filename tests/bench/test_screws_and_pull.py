@@ -8,7 +8,7 @@ from magview.bench import actions as do
 from magview.bench.apply import apply, new_bench
 from magview.bench.state import circuit_now, crank_deg, gap_now_mm, opening_deg
 from magview.spec.base import SpecError
-from magview.spec.library import find_installation, find_magneto
+from tests.magnetos import in_thousandths, on_the_published_coupling
 
 
 def after(state, *sequence):
@@ -18,7 +18,7 @@ def after(state, *sequence):
 
 
 def test_a_tight_screw_does_not_turn_and_the_attempt_is_explained():
-    state = after(new_bench(find_magneto("seven-radial")), do.TightenLock(True), do.TightenClamps(True))
+    state = after(new_bench(in_thousandths()), do.TightenLock(True), do.TightenClamps(True))
     with pytest.raises(SpecError, match="lock screw is tight: slacken it"):
         apply(state, do.TurnScrew(5.0))
     with pytest.raises(SpecError, match="clamp screws are tight: slacken them"):
@@ -31,7 +31,7 @@ def test_a_tight_screw_does_not_turn_and_the_attempt_is_explained():
 
 def test_tightening_the_lock_screw_shifts_what_was_set_once():
     """Common practice: check again after tightening. The seven-cylinder magneto's screw creeps −3°."""
-    state = new_bench(find_magneto("seven-radial"))
+    state = new_bench(in_thousandths())
     tight = apply(state, do.TightenLock(True))
     assert tight.screw_deg == -3.0
     assert opening_deg(tight) < opening_deg(state), "creeping wider, the contacts open earlier"
@@ -40,7 +40,7 @@ def test_tightening_the_lock_screw_shifts_what_was_set_once():
 
 
 def test_let_go_off_the_engine_it_falls_to_neutral_held_it_stays():
-    state = new_bench(find_magneto("seven-radial"))
+    state = new_bench(in_thousandths())
     assert after(state, do.Advance(4000)).rotor_deg == 11.0
     fallen = after(state, do.LetGo(), *[do.Advance(4000)] * 5)
     assert fallen.rotor_deg == pytest.approx(0.0, abs=0.01)
@@ -51,7 +51,7 @@ def test_let_go_off_the_engine_it_falls_to_neutral_held_it_stays():
 
 
 def test_on_the_engine_the_magnet_can_only_take_up_the_play():
-    state = new_bench(find_installation("seven-radial-left"))  # backlash 0.4° of rotor
+    state = new_bench(on_the_published_coupling())  # backlash 0.4° of rotor
     crank = crank_deg(state)
     # Turned with rotation, the drive is against the rotor: it cannot fall back. Its neutral lies behind it.
     pushed = after(state, do.TurnRotor(12.0), do.LetGo(), *[do.Advance(4000)] * 3)
@@ -67,14 +67,14 @@ def test_on_the_engine_the_magnet_can_only_take_up_the_play():
 
 def test_the_same_rotor_angle_from_either_side_is_another_crank_angle():
     """Common practice: approach every reading in the direction of rotation, so that backlash is taken up."""
-    state = new_bench(find_installation("seven-radial-left"))
+    state = new_bench(on_the_published_coupling())
     forward = after(state, do.TurnRotor(5.0), do.TurnRotor(11.0))
     backward = after(state, do.TurnRotor(20.0), do.TurnRotor(11.0))
     assert crank_deg(forward) - crank_deg(backward) == pytest.approx(0.4 / 0.875)
 
 
 def test_off_the_engine_rotor_and_crank_are_free_and_refitting_brings_them_together():
-    state = new_bench(find_installation("seven-radial-left"))
+    state = new_bench(on_the_published_coupling())
     off = after(state, do.MountMagneto(False), do.TurnRotor(50.0), do.TurnCrank(-10.0))
     assert off.rotor_deg == 50.0
     assert crank_deg(off) == -10.0
@@ -84,7 +84,7 @@ def test_off_the_engine_rotor_and_crank_are_free_and_refitting_brings_them_toget
 
 
 def test_the_circuit_sees_the_contacts():
-    state = after(new_bench(find_magneto("seven-radial")), do.SwitchIgnition(True), do.TurnRotor(25.0))
+    state = after(new_bench(in_thousandths()), do.SwitchIgnition(True), do.TurnRotor(25.0))
     assert gap_now_mm(state) > 0.1
     assert not circuit_now(state).lamp_sees_closed
     assert circuit_now(apply(state, do.SwitchIgnition(False))).lamp_sees_closed

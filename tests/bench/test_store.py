@@ -24,6 +24,7 @@ from magview.physics.trials import Trial
 from magview.physics.wear import Inspection
 from magview.spec.base import SpecError
 from magview.spec.library import find_installation, find_magneto, shipped_names
+from tests.magnetos import in_thousandths, on_the_published_coupling
 from tests.mutants import mutant
 
 MAGNETOS = [find_magneto(n) for n in shipped_names("magnetos")]
@@ -70,7 +71,7 @@ class Bench(RuleBasedStateMachine):
 
     def __init__(self) -> None:
         super().__init__()
-        self.store = Store(new_bench(find_installation("seven-radial-left")))
+        self.store = Store(new_bench(on_the_published_coupling()))
         self.heard = 0
         self.store.subscribe(self._hear)
 
@@ -121,7 +122,7 @@ TestBench.settings = settings(max_examples=40, stateful_step_count=25, deadline=
 
 
 def test_a_drag_is_one_step_with_the_whole_way_in_its_name():
-    store = Store(new_bench(find_magneto("seven-radial")))
+    store = Store(new_bench(in_thousandths()))
     for i in range(1, 16):
         store.send(do.TurnBackplate(i / 10), gesture=1)
     assert store.undo_name == "Turn the backplate 1.50° with rotation"
@@ -137,7 +138,7 @@ def test_a_drag_is_one_step_with_the_whole_way_in_its_name():
 
 
 def test_a_drag_there_and_back_is_no_step():
-    store = Store(new_bench(find_magneto("seven-radial")))
+    store = Store(new_bench(in_thousandths()))
     store.send(do.TurnRotor(50.0))
     for plate in (0.5, 1.0, 0.5, 0.0):
         store.send(do.TurnBackplate(plate), "drag")
@@ -147,7 +148,7 @@ def test_a_drag_there_and_back_is_no_step():
 
 
 def test_time_that_passes_belongs_to_letting_go():
-    store = Store(new_bench(find_magneto("seven-radial")))
+    store = Store(new_bench(in_thousandths()))
     store.send(do.LetGo())
     for _ in range(50):
         store.send(do.Advance(33))
@@ -158,7 +159,7 @@ def test_time_that_passes_belongs_to_letting_go():
 
 
 def test_the_journal_holds_undoing_too():
-    store = Store(new_bench(find_magneto("seven-radial")))
+    store = Store(new_bench(in_thousandths()))
     store.send(do.TurnRotor(3.0))
     store.undo()
     store.redo()
@@ -225,7 +226,7 @@ def test_a_damaged_bench_is_passed_over(tmp_path, text):
 
 
 def test_time_after_an_undo_neither_makes_steps_nor_takes_away_what_can_be_redone():
-    store = Store(new_bench(find_magneto("seven-radial")))
+    store = Store(new_bench(in_thousandths()))
     store.send(do.LetGo())
     store.send(do.Advance(100))
     store.send(do.TurnBackplate(1.0))
@@ -242,7 +243,7 @@ def test_time_after_an_undo_neither_makes_steps_nor_takes_away_what_can_be_redon
 def test_the_record_does_not_grow_without_end(monkeypatch):
     monkeypatch.setattr(store_module, "MOST_EVENTS", 50)
     monkeypatch.setattr(store_module, "MOST_STEPS", 10)
-    store = Store(new_bench(find_magneto("seven-radial")))
+    store = Store(new_bench(in_thousandths()))
     for i in range(230):
         store.send(do.TurnRotor(float(i)))
         assert len(store.journal) <= 50
@@ -254,7 +255,7 @@ def test_the_record_does_not_grow_without_end(monkeypatch):
 
 
 def test_a_magneto_that_never_opens_as_designed_is_no_trap():
-    worn = find_installation("seven-radial-left")
+    worn = on_the_published_coupling()
     magneto = worn.magneto.model_copy(
         update={"condition": worn.magneto.condition.model_copy(update={"heel_wear_mm": 0.15})}
     )
@@ -302,7 +303,7 @@ def test_a_gesture_over_two_kinds_of_action_is_one_step_and_loses_none():
 
 
 def test_a_magneto_may_be_called_what_numbers_may_not_be(tmp_path):
-    magneto = find_magneto("seven-radial").model_copy(update={"name": "Infinity NaN"})
+    magneto = in_thousandths().model_copy(update={"name": "Infinity NaN"})
     path = tmp_path / "bench.json"
     path.write_text(dump_state(new_bench(magneto)), encoding="utf-8")
     assert load_state(path).magneto.name == "Infinity NaN"
@@ -378,7 +379,7 @@ def test_an_older_bench_has_its_inspections_noted_where_it_stands_and_half_a_lis
 
 
 def test_a_kept_bench_spoilt_anyhow_is_a_bench_or_one_sentence(tmp_path):
-    state = new_bench(find_installation("seven-radial-left"))
+    state = new_bench(on_the_published_coupling())
     for action in (
         do.NoteTrial(Trial.blades(1.0, 0.3, None)),
         do.NoteInspection(Inspection(10.0, 0.22, 0.01)),
@@ -400,7 +401,7 @@ def test_a_kept_bench_spoilt_anyhow_is_a_bench_or_one_sentence(tmp_path):
 
 
 def test_what_no_hand_can_do_is_refused_and_changes_nothing():
-    state = new_bench(find_installation("seven-radial-left"))
+    state = new_bench(on_the_published_coupling())
     traced = new_bench(find_magneto("traced-six"))
     full = apply(state, do.NoteTrial(Trial.blades(0.0, 0.2, 0.23)))
     full = dataclasses.replace(full, trials=full.trials * 200, inspections=(Inspection(1.0, 0.2, 0.0),) * 200)
@@ -438,7 +439,7 @@ def test_a_note_struck_out_is_the_one_named():
 
 def test_what_asks_for_what_is_already_so_is_no_step():
     """A tight screw does not refuse to stay where it is: a form that sets all anew must not fail for it."""
-    store = Store(new_bench(find_installation("seven-radial-left")))
+    store = Store(new_bench(on_the_published_coupling()))
     store.send(do.TightenClamps(True))
     store.send(do.TightenLock(True))
     name, state = store.undo_name, store.state
@@ -457,7 +458,7 @@ def test_what_asks_for_what_is_already_so_is_no_step():
 
 
 def test_a_rotor_that_no_magnet_pulls_stays_where_it_is_let_go():
-    magneto = find_magneto("seven-radial")
+    magneto = in_thousandths()
     weak = magneto.model_copy(update={"detent": magneto.detent.model_copy(update={"torque_nm": 0.0})})
     for loose in (weak, magneto.model_copy(update={"detent": None})):
         state = apply(new_bench(loose), do.SettleRotor())

@@ -27,17 +27,18 @@ from magview.physics.instruments import INSTRUMENTS, instrument
 from magview.physics.measurement import improve, judge_linear
 from magview.physics.setting_uncertainty import engine_measurement, internal_measurement
 from magview.spec.base import SpecError
-from magview.spec.library import find_installation, find_magneto
+from magview.spec.library import find_installation
+from tests.magnetos import in_thousandths, on_the_published_coupling
 
 
 @pytest.fixture
 def bench():
-    return new_bench(find_magneto("seven-radial"))
+    return new_bench(in_thousandths())
 
 
 @pytest.fixture
 def engaged():
-    return new_bench(find_installation("seven-radial-left"))
+    return new_bench(on_the_published_coupling())
 
 
 def test_without_a_choice_it_is_the_coarsest_instrument():

@@ -28,13 +28,15 @@ from magview.bench.state import BenchState, crank_deg, firing_btdc_deg, opening_
 from magview.bench.timing import synchronising, timing_error, timing_plan, timing_verdict
 from magview.bench.tooth_steps import coupling_words, marks_words, step_words, steps_between
 from magview.spec.base import SpecError
-from magview.spec.library import find_installation, find_magneto, shipped_names
+from magview.spec.library import find_installation, shipped_names
+from tests.magnetos import in_thousandths, on_the_published_coupling
 
 INSTALLATIONS = {name: find_installation(name) for name in shipped_names("installations")}
 
 
-def bench(name: str = "seven-radial-left") -> BenchState:
-    return new_bench(INSTALLATIONS[name])
+def bench(name: str = "") -> BenchState:
+    """A shipped installation, or the published coupling."""
+    return new_bench(INSTALLATIONS[name] if name else on_the_published_coupling())
 
 
 @pytest.mark.parametrize("name", INSTALLATIONS)
@@ -246,7 +248,7 @@ def test_the_disc_s_marked_teeth_are_told_slot_by_slot():
 
 
 def test_without_an_engine_there_is_nothing_to_synchronise():
-    alone = new_bench(find_magneto("seven-radial"))
+    alone = new_bench(in_thousandths())
     assert synchronising(alone) is None
     with pytest.raises(SpecError, match="not on an engine"):
         timing_error(alone, "left")

@@ -13,7 +13,7 @@ from magview.bench.state import readings
 from magview.bench.wear_words import expectation_words, leaving_words, rate_words
 from magview.physics.inspection import Inspection
 from magview.physics.wear import WearRates, estimate_rates
-from magview.spec.library import find_magneto
+from tests.magnetos import in_thousandths
 
 LEVER = 27.5 / 17.0
 """Contact arm over heel arm of the seven-cylinder practice magneto."""
@@ -23,7 +23,7 @@ GAP_MM, LEAST_MM = 0.2286, 0.2032
 
 @pytest.fixture
 def bench():
-    return new_bench(find_magneto("seven-radial"))
+    return new_bench(in_thousandths())
 
 
 def test_without_wear_it_stays_as_it_is(bench):

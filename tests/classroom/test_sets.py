@@ -189,7 +189,7 @@ def test_settings_reach_the_exercise_and_the_faults_stay():
     assert not other.hints
     assert other.minutes == 12.0
     assert set(other.tray.blades) == {"metric", "inch"}
-    assert (one.tray.straightedge, other.tray.straightedge) == ("0.5 mm", "1/32 in")
+    assert (one.tray.straightedge, other.tray.straightedge) == ("0.5 mm", "1/64 in")
     assert begin(one, plain.seed_of(1)).bench == begin(other, told.seed_of(1)).bench
     with pytest.raises(SpecError, match="not in this set"):
         plain.exercise(2)

@@ -15,14 +15,14 @@ from magview.job.document import Figures, Paragraph, document
 from magview.job.readings import rows
 from magview.job.report import html_text
 from magview.job.sheet import change, change_in
-from magview.spec.library import find_installation
 from tests.job.sheets import demo
+from tests.magnetos import on_the_published_coupling
 
 WIDTH = 300
 
 
 def turning(rotation: str):
-    installation = find_installation("seven-radial-left")
+    installation = on_the_published_coupling()
     magneto = installation.magneto.model_copy(update={"rotation": rotation})
     return new_bench(installation.model_copy(update={"magneto": magneto}))
 

@@ -34,10 +34,11 @@ from magview.physics.setting_uncertainty import internal_measurement
 from magview.spec.base import SpecError
 from magview.spec.library import find_installation, find_magneto
 from tests.job.sheets import demo
+from tests.magnetos import on_the_published_coupling
 
 
 def bench(*actions):
-    state = new_bench(find_installation("seven-radial-left"))
+    state = new_bench(on_the_published_coupling())
     for action in actions:
         state = apply(state, action)
     return state
@@ -46,12 +47,12 @@ def bench(*actions):
 def test_limits_come_from_the_files_and_typed_ones_stay():
     job = feeds.take_bench(feeds.change_in(new_job(), "limits", drop_rpm=120.0), bench())
     limits = job.limits
-    # As the shipped files have them: 0.008 to 0.010 in, 1/32 in, 25° ± 1°.
+    # As the magneto of common practice has them: 0.008 to 0.010 in, 1/32 in, 25° ± 1°.
     assert (limits.gap_low_mm, limits.gap_high_mm) == pytest.approx((0.008 * 25.4, 0.010 * 25.4))
     assert limits.mark_tolerance_mm == pytest.approx(25.4 / 32)
     assert (limits.left_btdc_deg, limits.right_btdc_deg, limits.timing_tolerance_deg) == (25.0, 25.0, 1.0)
     assert limits.drop_rpm == 120.0
-    assert job.installation == find_installation("seven-radial-left")
+    assert job.installation == on_the_published_coupling()
     assert job.magneto.position == "left"
 
 
@@ -127,7 +128,7 @@ def test_every_lobe_is_on_the_sheet():
     lobes = feeds.lobes(new_job(), bench(SetBoth(-1.0, 0.0))).lobes.lobes
     assert [lobe.opening_error_deg for lobe in lobes] == pytest.approx([-1.0] * 4, abs=1e-9)
     # Open and closed make up the 90° from one lobe to the next.
-    timing = internal_timing(find_magneto("seven-radial")).readings(-1.0, 0.0)
+    timing = internal_timing(on_the_published_coupling().magneto).readings(-1.0, 0.0)
     opens = timing.closes_deg[0] - timing.opens_deg[0]
     assert [lobe.dwell_deg for lobe in lobes] == pytest.approx([90.0 - opens] * 4, abs=1e-9)
 

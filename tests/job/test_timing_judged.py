@@ -8,8 +8,8 @@ from magview.bench.apply import new_bench
 from magview.job import feeds, judge, standing
 from magview.job.document import Paragraph, document
 from magview.job.sheet import change, change_in, new_job, sign, skip
-from magview.spec.library import find_installation
 from tests.job.sheets import demo
+from tests.magnetos import on_the_published_coupling
 
 
 def sheet(**shift):
@@ -65,7 +65,7 @@ def test_a_timing_wanted_outside_the_limits_is_remarked_on():
 
 
 def moved(i, j, before, after, **more):
-    job = feeds.take_bench(sheet(), new_bench(find_installation("seven-radial-left")))
+    job = feeds.take_bench(sheet(), new_bench(on_the_published_coupling()))
     return change_in(
         job, "tooth_shift", reads_btdc_deg=before, wanted_btdc_deg=25.0, moved_magneto_teeth=i, moved_disc_teeth=j,
         result_btdc_deg=after, **more,

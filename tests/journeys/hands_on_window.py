@@ -167,8 +167,8 @@ class WindowHands:
         words = self.window.sight.edge.text()
         if words.startswith("in line"):
             return 0
-        match = re.match(r"(\d+)/32 in (past|short of)", words)
-        return None if match is None else int(match[1]) * (1 if match[2] == "past" else -1)
+        match = re.match(r"([\d.]+) mm (past|short of)", words)
+        return None if match is None else round(float(match[1]) / 0.5) * (1 if match[2] == "past" else -1)
 
     def mark(self) -> int | None:
         match = re.search(r"mark (\d+)", self.window.sight.edge.text())

@@ -9,6 +9,7 @@ from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
+from magview.spec.engine import Installation
 from magview.ui.job_sources import FEEDS
 from magview.ui.job_window import JobWindow
 from magview.ui.panes import PANELS
@@ -99,14 +100,13 @@ class Mechanic:
         assert self.sheet.bar.said.text().startswith("✓ Done"), self.sheet.bar.said.text()
 
 
-def open_bench(installation: str) -> MainWindow:
+def open_bench(installation: Installation) -> MainWindow:
     """The main window in a process of its own."""
     from magview.bench.apply import new_bench
-    from magview.spec.library import find_installation
     from magview.ui.model import BenchModel
     from magview.ui.theme import LIGHT
 
-    main = MainWindow(BenchModel(new_bench(find_installation(installation))), LIGHT)
+    main = MainWindow(BenchModel(new_bench(installation)), LIGHT)
     main.furnish()
     main.show()
     Mechanic(main).at_bench()

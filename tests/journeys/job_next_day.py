@@ -16,12 +16,13 @@ from magview.job.library import read_job  # noqa: E402, RUF100
 from magview.ui.job_window import END  # noqa: E402, RUF100
 from tests.job_windows import choose_page, form_of, pick, press, tick, write  # noqa: E402, RUF100
 from tests.journeys.job_hands import Mechanic, chosen_file, open_bench, wait_for  # noqa: E402, RUF100
+from tests.magnetos import on_the_published_coupling  # noqa: E402, RUF100
 
 
 def main() -> None:
     path, pdf = (Path(a) for a in sys.argv[1:3])
     app = QApplication([])
-    hands = Mechanic(open_bench("seven-radial-left"))
+    hands = Mechanic(open_bench(on_the_published_coupling()))
     QFileDialog.getOpenFileName = chosen_file(path)
     QFileDialog.getSaveFileName = chosen_file(pdf)
     hands.menu(hands.main, Qt.Key.Key_J, Qt.Key.Key_O)

@@ -15,6 +15,7 @@ from PySide6.QtWidgets import QApplication
 
 from magview.bench.actions import SetBoth, TurnRotor
 from tests.hands import send_mouse
+from tests.magnetos import in_thousandths
 
 
 def turn_by_mouse(view, centre: QPointF, grip: float, start: float, turn: float) -> None:
@@ -38,7 +39,7 @@ def click(widget) -> None:
 
 @pytest.fixture
 def wrongly_set(open_window):
-    window = open_window("seven-radial")
+    window = open_window(in_thousandths())
     window.model.send(SetBoth(-3.0, 9.0))
     window.model.send(TurnRotor(-20.0))
     assert window.panel.overall.text().startswith("✗")

@@ -20,13 +20,14 @@ from magview.job.library import read_job
 from magview.job.sheet import CAUTIONS, STAGES, stage_of, title_of
 from tests.job_windows import form_of, pick, press, tick, write
 from tests.journeys.job_hands import Mechanic, chosen_file
+from tests.magnetos import on_the_published_coupling
 
 ROOT = Path(__file__).parents[2]
 
 
 def test_a_job_from_the_first_caution_to_the_printed_signature(open_window, tmp_path, monkeypatch):
     path, pdf = tmp_path / "left-job.json", tmp_path / "left.pdf"
-    main = open_window("seven-radial-left")
+    main = open_window(on_the_published_coupling())
     hands = Mechanic(main)
     monkeypatch.setattr(QFileDialog, "getSaveFileName", chosen_file(path))
     hands.menu(main, Qt.Key.Key_J, Qt.Key.Key_N)

@@ -8,10 +8,11 @@ from PySide6.QtTest import QTest
 
 from magview.bench.state import firing_btdc_deg
 from magview.physics.coupling import plan
+from tests.magnetos import on_the_published_coupling
 
 
 def test_read_22_want_25_take_the_first_move_and_step_it(open_window, qtbot):
-    window = open_window("seven-radial-left")
+    window = open_window(on_the_published_coupling())
     window.tabs.setCurrentIndex(1)
     panel = window.timing
     panel.lamp.reads["left"].setFocus()

@@ -13,11 +13,11 @@ from magview.physics.trials import Budget, Trial
 from magview.spec.library import find_magneto, shipped_names
 from magview.spec.units import MM_PER_INCH
 from tests.benchmarks.simulated_mechanics import Coverage, advised, bisection, counts, drawn, mechanic
-from tests.magnetos import build, magnetos
+from tests.magnetos import build, in_thousandths, magnetos
 from tests.physics.test_trials import plate_at
 
 few = settings(max_examples=15, suppress_health_check=[HealthCheck.too_slow])
-SEVEN = find_magneto("seven-radial")
+SEVEN = in_thousandths()
 THOU = 0.0254
 
 

@@ -19,7 +19,7 @@ from magview.physics.setting_uncertainty import (
     internal_measurement,
 )
 from magview.spec.library import find_installation, find_magneto, shipped_names
-from tests.magnetos import build
+from tests.magnetos import build, in_thousandths, on_the_published_coupling
 
 INTERNAL_ROLES = ("rule", "straightedge", "blade", "feel", "opening", "rotor turning", "lead-in", "tightening")
 ENGINE_ROLES = ("disc", "opening", "crank turning", "lead-in")
@@ -77,7 +77,7 @@ def test_each_instrument_reads_in_the_unit_of_its_role():
     units |= dict.fromkeys(("rotor turning", "crank turning", "disc"), "deg")
     units |= {"lead-in": "of the play", "tightening": "of the creep"}
     assert {i.key: i.unit for i in INSTRUMENTS} == {i.key: units[i.role] for i in INSTRUMENTS}
-    inputs = internal_measurement(find_magneto("seven-radial"), InternalReadings(0.0, 0.2)).inputs
+    inputs = internal_measurement(in_thousandths(), InternalReadings(0.0, 0.2)).inputs
     assert [item.unit for item in inputs] == ["mm"] * 6 + ["deg"] * 3
 
 
@@ -152,7 +152,7 @@ def replace_in_cam(ratio: float) -> dict:
 
 
 def test_a_later_answer_of_the_indicator_means_that_they_parted_earlier():
-    magneto = find_magneto("seven-radial")
+    magneto = in_thousandths()
     late, later = (
         values(internal_measurement(magneto, InternalReadings(0.0, 0.23, instruments=perfect(INTERNAL_ROLES, t))))[0]
         for t in (tool("opening", 0.002), tool("opening", 0.02))
@@ -171,12 +171,12 @@ def test_rule_s_share_is_plane_trigonometry(name):
     assert error.linear.standard_uncertainty == pytest.approx(half_deg / math.sqrt(3), rel=1e-4)
     assert error.matters_most.share == pytest.approx(1.0)
     assert error.matters_most.input.name == "straightedge from the mark"
-    assert "rule to 1/32 in" in error.matters_most.input.source
+    assert "rule to thirty-seconds" in error.matters_most.input.source
 
 
 def test_straightedge_and_rule_err_the_same_way():
     """At the mark a millimetre at the rim is 1/radius radians of the cam, whether laid wrong or read wrong."""
-    magneto = find_magneto("seven-radial")
+    magneto = in_thousandths()
     opening = judge_linear(internal_measurement(magneto, InternalReadings(0.0, 0.2159)))[0]
     slope = math.degrees(1 / magneto.marks.radius_mm) / magneto.cam.turns_per_rotor_turn
     rule, straightedge = opening.linear.budget[:2]
@@ -186,7 +186,7 @@ def test_straightedge_and_rule_err_the_same_way():
 
 def test_blade_that_passes_and_the_next_enclose_the_gap():
     """Limits 0.2032 mm to 0.254 mm; a 0.19 mm blade passes and 0.24 mm does not: P = (0.24 − 0.2032)/0.05."""
-    magneto = find_magneto("seven-radial")
+    magneto = in_thousandths()
     tools = perfect(INTERNAL_ROLES, instrument("blades-0.05mm"))
     found = judged(internal_measurement(magneto, InternalReadings(0.0, 0.19, instruments=tools)))
     gap = found.outcomes[1]
@@ -201,7 +201,7 @@ def test_blade_that_passes_and_the_next_enclose_the_gap():
 
 def test_probability_of_the_mark_is_a_share_of_two_rectangles():
     """Rule ±a and straightedge ±b about an offset: P(|offset| ≤ limit) from the trapezium's area."""
-    magneto, a, b, offset = find_magneto("seven-radial"), 0.4, 0.2, 0.55
+    magneto, a, b, offset = in_thousandths(), 0.4, 0.2, 0.55
     limit = magneto.marks.tolerance_mm
     tools = perfect(INTERNAL_ROLES, tool("rule", half_width=a), tool("straightedge", half_width=b))
     found = judged(internal_measurement(magneto, InternalReadings(offset, 0.23, instruments=tools)))
@@ -212,7 +212,7 @@ def test_probability_of_the_mark_is_a_share_of_two_rectangles():
 
 
 def test_both_in_limits_is_less_likely_than_either():
-    magneto = find_magneto("seven-radial")
+    magneto = in_thousandths()
     found = judged(internal_measurement(magneto, InternalReadings(0.6, 0.1905)))
     opening, gap = (outcome.probability_in_limits for outcome in found.outcomes)
     assert found.probability_in_limits < min(opening, gap)
@@ -222,7 +222,7 @@ def test_both_in_limits_is_less_likely_than_either():
 
 def test_linear_and_monte_carlo_agree_on_the_opening():
     """Default instruments: several readings of like size, near normal, on a nearly straight flank."""
-    found = judged(internal_measurement(find_magneto("seven-radial"), InternalReadings(0.3, 0.2159)))
+    found = judged(internal_measurement(in_thousandths(), InternalReadings(0.3, 0.2159)))
     opening = found.outcomes[0]
     assert opening.agreement.agree
     assert opening.drawn.mean == pytest.approx(opening.linear.estimate, abs=0.01)
@@ -230,7 +230,7 @@ def test_linear_and_monte_carlo_agree_on_the_opening():
 
 
 def test_play_and_creep_count_only_where_habits_let_them():
-    magneto = find_magneto("seven-radial")
+    magneto = in_thousandths()
     careful = internal_measurement(magneto, InternalReadings(0.0, 0.2159))
     hasty = careful.using(instrument("to-and-fro")).using(instrument("before-tightening"))
     by_name = [{line.input.name: line for line in judge_linear(m)[0].linear.budget} for m in (careful, hasty)]
@@ -268,24 +268,24 @@ def test_pips_are_added_to_what_the_blade_says():
 )
 def test_readings_that_cannot_be_are_refused(readings, words):
     with pytest.raises(ValueError, match=words):
-        internal_measurement(find_magneto("seven-radial"), readings)
+        internal_measurement(in_thousandths(), readings)
 
 
 # ---------------------------------------------------------------------- better instruments
 
 
 def test_the_finer_instrument_is_for_the_reading_that_matters_most():
-    measurement = internal_measurement(find_magneto("seven-radial"), InternalReadings(0.6, 0.2159))
+    measurement = internal_measurement(in_thousandths(), InternalReadings(0.6, 0.2159))
     opening, gap = judge_linear(measurement)
     assert better_instrument(measurement, opening) == finer(instrument("rule-32nds"))
     assert better_instrument(measurement, gap) == finer(instrument("blades-thou"))
     finest = tuple(instruments(role)[-1] for role in INTERNAL_ROLES)
-    best = internal_measurement(find_magneto("seven-radial"), InternalReadings(0.6, 0.2159, instruments=finest))
+    best = internal_measurement(in_thousandths(), InternalReadings(0.6, 0.2159, instruments=finest))
     assert better_instrument(best, judge_linear(best)[0]) is None
 
 
 def test_a_better_instrument_keeps_the_finding_and_narrows_it():
-    measurement = internal_measurement(find_magneto("seven-radial"), InternalReadings(0.6, 0.2159))
+    measurement = internal_measurement(in_thousandths(), InternalReadings(0.6, 0.2159))
     found = improve(measurement, rng(), TRIALS)
     assert isinstance(found, Improvement)
     weakest = [o.quantity.key for o in found.before.outcomes].index(found.before.weakest.quantity.key)
@@ -306,7 +306,7 @@ def test_a_better_instrument_keeps_the_finding_and_narrows_it():
 
 
 def test_an_instrument_of_choice():
-    measurement = internal_measurement(find_magneto("seven-radial"), InternalReadings(0.6, 0.2159))
+    measurement = internal_measurement(in_thousandths(), InternalReadings(0.6, 0.2159))
     found = improve(measurement, rng(), TRIALS, instead=instrument("straightedge-clamped"))
     assert isinstance(found, Improvement)
     assert (found.was.key, found.instead.key) == ("straightedge-hand", "straightedge-clamped")
@@ -318,7 +318,7 @@ def test_an_instrument_of_choice():
 
 def test_nothing_to_improve():
     tools = tuple(instruments(role)[-1] for role in INTERNAL_ROLES)
-    measurement = internal_measurement(find_magneto("seven-radial"), InternalReadings(0.0, 0.22, instruments=tools))
+    measurement = internal_measurement(in_thousandths(), InternalReadings(0.0, 0.22, instruments=tools))
     assert improve(measurement, rng(), 1000) is None
 
 
@@ -335,7 +335,7 @@ def test_what_has_no_share_is_not_read_better():
 @pytest.mark.parametrize(("digits", "u_like"), [(1, 0.5), (2, 0.05)])
 def test_digits_that_matter_reach_both_runs(digits, u_like):
     """δ is half a unit of the first or second digit of u (JCGM 101 7.9.2), whose power of ten is read off log10."""
-    measurement = internal_measurement(find_magneto("seven-radial"), InternalReadings(0.6, 0.2159))
+    measurement = internal_measurement(in_thousandths(), InternalReadings(0.6, 0.2159))
     found = improve(measurement, rng(), 2000, significant_digits=digits)
     assert isinstance(found, Improvement)
     for outcome in (*found.before.outcomes, *found.after.outcomes):
@@ -345,7 +345,7 @@ def test_digits_that_matter_reach_both_runs(digits, u_like):
 
 @pytest.mark.parametrize("stop_at", [0.2, 0.7])
 def test_both_runs_can_be_stopped_and_report_as_one(stop_at):
-    measurement = internal_measurement(find_magneto("seven-radial"), InternalReadings(0.6, 0.2159))
+    measurement = internal_measurement(in_thousandths(), InternalReadings(0.6, 0.2159))
     done = [0.0]
     whole = improve(measurement, rng(), TRIALS, progress=done.append)
     assert isinstance(whole, Improvement)
@@ -363,7 +363,7 @@ def test_both_runs_can_be_stopped_and_report_as_one(stop_at):
 
 @pytest.fixture
 def installation():
-    return find_installation("seven-radial-left")
+    return on_the_published_coupling()
 
 
 def exact(*others):

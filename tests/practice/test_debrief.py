@@ -33,7 +33,7 @@ def test_truths_readings_and_time_line():
     fires = next(t for t in told.truths if t.what.startswith("Fires"))
     first, last = attempt.states()[0].bench, attempt.states()[-1].bench
     assert fires.as_found == f"{true_firing_deg(first):.2f}°" and fires.as_left == f"{true_firing_deg(last):.2f}°"
-    assert fires.wanted == "25° within 1°"
+    assert fires.wanted == "27° within 1°"
     reading = next(r for r in told.readings if r.note.kind == "firing")
     assert reading.error == pytest.approx(reading.note.value - true_firing_deg(first), abs=1e-9)
     assert abs(reading.error) < 0.5

@@ -39,12 +39,12 @@ def rotor_at(practice: Practice, deg: float) -> Practice:
 
 @given(st.floats(-20.0, 20.0), st.floats(-25.0, 25.0))
 def test_straightedge_reads_whole_divisions_of_the_rim_with_parallax(away, eye):
-    """Rim radius 36 mm, E-gap 11°, 1/32 in = 0.79375 mm; the edge lies 2 mm above the rim: plane trigonometry."""
+    """Rim radius 36 mm, E-gap 11°, divisions of 0.5 mm; the edge lies 2 mm above the rim: plane trigonometry."""
     practice = replace(rotor_at(room("find-the-e-gap"), 11.0 + away), edge_laid=True, eye_deg=eye)
     true = 36.0 * math.tan(math.radians(away)) + 2.0 * math.tan(math.radians(eye))
     said = instruments.straightedge(practice)
     assert said.value == int(said.value)
-    assert abs(said.value * 0.79375 - true) <= 0.79375 / 2 + 1e-9
+    assert abs(said.value * 0.5 - true) <= 0.25 + 1e-9
     side = "in line" if said.value == 0 else ("past" if said.value > 0 else "short")
     assert side in said.text
 
@@ -98,7 +98,7 @@ def with_gap(gap_mm: float, pip_mm: float = 0.0) -> Practice:
     practice = acted(room("measure-the-gap"), bench.TightenLock(False))
     condition = practice.bench.magneto.condition.model_copy(update={"pip_height_mm": pip_mm})
     magneto = practice.bench.magneto.model_copy(update={"condition": condition})
-    screw = -math.degrees(math.asin((gap_mm - 0.2286) / 0.5))  # designed for 0.2286 mm at 0°, throw 0.5 mm
+    screw = -math.degrees(math.asin((gap_mm - 0.33) / 0.5))  # designed for 0.33 mm at 0°, throw 0.5 mm
     state = replace(practice.bench, magneto=magneto, screw_deg=screw)
     return acted(replace(practice, bench=state), do.TurnUntil("widest"))
 

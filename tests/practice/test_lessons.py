@@ -64,13 +64,13 @@ WAYS: dict[str, list] = {
     ],
     "measuring-the-gap": [
         [WIDEST],
-        [do.TryBlades((5,))],
-        [do.TryBlades((12,))],
-        # 0.2686 mm and a pip of 0.05: 0.2186 is left, which 8½ thou with a film of 2 µm, 0.2179, just fills.
-        [do.TryBlades((1.5, 7))],
+        [do.TryBlades((0.2,), "metric")],
+        [do.TryBlades((0.4,), "metric")],
+        # 0.375 mm and a pip of 0.05: 0.325 is left, which 0.32 just fills.
+        [do.TryBlades((0.32,), "metric")],
         [do.InspectContacts()],
         [do.DressContacts()],
-        [do.TryBlades((10,)), do.TryBlades((1.5, 9)), do.WriteReading("gap", 0.269)],
+        [do.TryBlades((0.35,), "metric"), do.TryBlades((0.3, 0.07), "metric"), do.WriteReading("gap", 0.375)],
     ],
     "plate-and-screw": [
         [bench.TightenLock(False)],

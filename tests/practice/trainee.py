@@ -165,7 +165,7 @@ class Trainee:
 
     def set_gap(self) -> None:
         low, high = self.paper.gap_limits_mm
-        wanted, margin = (low + high) / 2, 0.006
+        wanted, margin = (low + high) / 2, (high - low) / 6
         lead = 0.0
         before = None
         for _ in range(12):

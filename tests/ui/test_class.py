@@ -122,8 +122,8 @@ def test_closing_the_program_loses_nothing_that_was_handed_in(room, qtbot, tmp_p
 @pytest.mark.parametrize(
     ("code", "name", "says"),
     [
-        ("8K2M-4TXN", "Zoe", "mistyped"),
-        ("8U2M", "Zoe", "without U"),
+        ("KAAJ-R6D4", "Zoe", "mistyped"),
+        ("KAA9", "Zoe", "digits 2 to 7"),
         ("", "Zoe", "code first"),
         (None, "", "name or number"),
     ],

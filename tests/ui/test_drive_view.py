@@ -13,6 +13,7 @@ from magview.bench.actions import PlaceMagneto, TurnCrank, TurnRotor
 from magview.bench.drive_end import DRIVE_MM, drive_pose
 from magview.bench.state import crank_deg, firing_btdc_deg
 from magview.spec.library import find_magneto
+from tests.magnetos import on_the_published_coupling
 
 
 def at(view, radius: float, bearing: float) -> QPointF:
@@ -47,7 +48,7 @@ def test_dragging_disc_and_flange_moves_whole_teeth(open_window, name, teeth):
 
 
 def test_dragging_the_drive_flange_turns_the_crank(open_window):
-    window = open_window("seven-radial-left")
+    window = open_window(on_the_published_coupling())
     window.tabs.setCurrentIndex(1)
     before = crank_deg(window.model.state)
     drag_round(window.drive, (DRIVE_MM + 36.0) / 2, 90.0, -21.0)  # anticlockwise: with this one's rotation
@@ -67,7 +68,7 @@ def test_dragging_the_timing_disc_turns_the_crank_and_the_rotor(open_window):
 
 
 def test_arrow_keys_move_teeth_and_page_keys_the_crank(open_window):
-    window = open_window("seven-radial-left")
+    window = open_window(on_the_published_coupling())
     view, model = window.drive, window.model
     view.setFocus()
     QTest.keyClick(view, Qt.Key.Key_Right)
@@ -83,7 +84,7 @@ def test_arrow_keys_move_teeth_and_page_keys_the_crank(open_window):
 
 
 def test_what_the_pictures_say_aloud(open_window):
-    window = open_window("seven-radial-left")
+    window = open_window(on_the_published_coupling())
     window.model.send(TurnCrank(-25.0))
     assert "compression stroke, 25.0° before top dead centre" in window.crank.accessibleDescription()
     assert "19 teeth at the magneto, 20 at the drive" in window.drive.accessibleDescription()
@@ -93,7 +94,7 @@ def test_what_the_pictures_say_aloud(open_window):
 @pytest.mark.parametrize("size", [(1280, 720), (1600, 900), (853, 480)])
 def test_play_not_taken_up_is_warned_of_on_the_picture_itself(open_window, size):
     """Coming back to the E-gap from beyond it leaves the seven-cylinder coupling's play of 0.4° untaken."""
-    window = open_window("seven-radial-left", size)
+    window = open_window(on_the_published_coupling(), size)
     window.model.send(TurnRotor(27.15))
     assert "rotation" not in window.crank.shown_foot()
     next(b for b in window.panel.findChildren(QPushButton) if b.text() == "To the E-gap").click()
@@ -110,7 +111,7 @@ def test_play_not_taken_up_is_warned_of_on_the_picture_itself(open_window, size)
 
 
 def test_without_an_engine_the_bench_says_so(open_window):
-    window = open_window("seven-radial-left")
+    window = open_window(on_the_published_coupling())
     window.tabs.setCurrentIndex(1)
     window.model.send(PlaceMagneto(find_magneto("four-opposed")))
     assert window.timing.none.isVisible()
@@ -122,7 +123,7 @@ def test_without_an_engine_the_bench_says_so(open_window):
 
 
 def test_readings_and_picture_follow_every_control(open_window):
-    window = open_window("seven-radial-left")
+    window = open_window(on_the_published_coupling())
     window.tabs.setCurrentIndex(1)
     panel, model = window.timing, window.model
     panel.lamp.reads["left"].setValue(22.0)
@@ -147,7 +148,7 @@ def test_readings_and_picture_follow_every_control(open_window):
 def test_nothing_within_tolerance_is_said_with_the_nearest_two(open_window):
     from magview.bench.actions import PlaceInstallation
 
-    window = open_window("seven-radial-left")
+    window = open_window(on_the_published_coupling())
     window.tabs.setCurrentIndex(1)
     installation = window.model.state.engaged.installation
     coarse = installation.model_copy(

@@ -17,6 +17,7 @@ from magview.bench.events import KINDS, nearest_event, next_event
 from magview.bench.state import readings
 from magview.ui.export import scale_bar
 from tests.hands import send_mouse
+from tests.magnetos import on_the_published_coupling
 
 
 def at(view, radius: float, bearing: float) -> QPointF:
@@ -258,7 +259,7 @@ def test_the_exaggerated_gap_is_five_times_the_true_one_and_says_so(open_window)
 @pytest.mark.parametrize("kind", ["svg", "pdf", "png"])
 @pytest.mark.parametrize("which", ["breaker", "drive", "crank"])
 def test_a_picture_is_saved_with_caption_and_scale(open_window, tmp_path, kind, which):
-    window = open_window("seven-radial-left")
+    window = open_window(on_the_published_coupling())
     path = tmp_path / f"picture.{kind}"
     window.export(getattr(window, which), path)
     data = path.read_bytes()
@@ -282,7 +283,7 @@ def test_a_picture_is_saved_with_caption_and_scale(open_window, tmp_path, kind, 
 
 
 def test_a_picture_that_cannot_be_saved_is_refused_in_one_sentence(open_window, tmp_path):
-    window = open_window("seven-radial-left")
+    window = open_window(on_the_published_coupling())
     for path in (tmp_path / "no" / "such.svg", tmp_path / "picture.bmp"):
         window.export(window.breaker, path)
         box = window.findChildren(QMessageBox)[-1]
@@ -319,7 +320,7 @@ def test_the_bench_is_kept_and_forgotten_at_an_orderly_end(open_window, tmp_path
 
 
 def test_a_hand_on_the_rotor_ends_a_run(open_window):
-    window = open_window("seven-radial-left")
+    window = open_window(on_the_published_coupling())
     window.model.run(20.0, None)
     window.model.tick(0.016)
     window.panel._to_e_gap()  # noqa: SLF001
@@ -331,7 +332,7 @@ def test_a_hand_on_the_rotor_ends_a_run(open_window):
 
 
 def test_a_run_to_what_never_comes_is_refused_in_words(open_window):
-    window = open_window("seven-radial-left")
+    window = open_window(on_the_published_coupling())
     window.model.send(TurnScrew(60.0))  # past the gap: the contacts never open
     window.model.run(20.0, "contacts just open")
     assert not window.model.running
@@ -339,7 +340,7 @@ def test_a_run_to_what_never_comes_is_refused_in_words(open_window):
 
 
 def test_what_is_being_typed_survives_a_run(open_window):
-    window = open_window("seven-radial-left")
+    window = open_window(on_the_published_coupling())
     plate = window.panel.plate
     window.model.run(20.0, None)
     plate.setFocus()
@@ -353,7 +354,7 @@ def test_what_is_being_typed_survives_a_run(open_window):
 
 
 def test_enter_on_an_untouched_box_keeps_the_exact_value(open_window):
-    window = open_window("seven-radial-left")
+    window = open_window(on_the_published_coupling())
     window.model.send(TurnBackplate(1.23456))
     window.panel.plate.setFocus()
     QTest.keyClick(window.panel.plate.lineEdit(), Qt.Key.Key_Return)
@@ -364,7 +365,7 @@ def test_the_crank_box_goes_on_from_where_the_crank_is(open_window):
     from magview.bench.actions import TurnCrank
     from magview.bench.state import crank_deg
 
-    window = open_window("seven-radial-left")
+    window = open_window(on_the_published_coupling())
     window.tabs.setCurrentIndex(1)
     window.model.send(TurnCrank(710.0))
     assert window.timing.lamp.crank.text() == "10.00° before TDC"
@@ -376,7 +377,7 @@ def test_to_firing_approaches_with_rotation(open_window):
     from magview.bench.actions import TurnCrank
     from magview.bench.state import crank_deg
 
-    window = open_window("seven-radial-left")  # 0.4° of play at the coupling
+    window = open_window(on_the_published_coupling())  # 0.4° of play at the coupling
     window.tabs.setCurrentIndex(1)
     window.model.send(TurnCrank(0.0))
     window.timing.lamp._to_firing()  # noqa: SLF001

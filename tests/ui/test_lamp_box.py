@@ -11,11 +11,12 @@ from PySide6.QtTest import QTest
 from magview.bench.actions import ReadLamp, TurnCrank, TurnScrew, ViewSide
 from magview.bench.state import crank_deg, firing_btdc_deg
 from magview.ui.inputs import CrankSpin
+from tests.magnetos import on_the_published_coupling
 
 
 @pytest.fixture
 def window(open_window):
-    found = open_window("seven-radial-left")
+    found = open_window(on_the_published_coupling())
     found.tabs.setCurrentIndex(1)
     return found
 

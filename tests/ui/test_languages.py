@@ -67,14 +67,20 @@ def test_what_is_offered_is_translated_whole_and_soundly(code: str) -> None:
     missing = words.missing(FOUND)
     said = f"{len(missing)} of {len(FOUND)} texts are missing, such as {missing[:5]}"
     assert (code in FINISHED) == (not missing), said
-    unsound = {s: f for s in FOUND if s not in missing and (f := translations.faults(s, words.translations[s]))}
+    unsound = {s: f for s, t in words.translations.items() if t and (f := translations.faults(s, t))}
     assert not unsound
 
 
 @pytest.mark.parametrize("code", OTHERS)
-def test_the_files_hold_just_what_the_program_says_and_are_built(code: str, tmp_path: Path) -> None:
-    words = translations.Words.read(code)
-    assert set(words.translations) == set(FOUND), "run `python .ci/translations.py`"
+def test_the_files_of_a_finished_language_hold_just_what_the_program_says(code: str) -> None:
+    if code in FINISHED:
+        assert set(translations.Words.read(code).translations) == set(FOUND), "run `python .ci/translations.py`"
+    else:
+        assert translations.check(code) == 1, "what is not offered lacks something, and the command says what"
+
+
+@pytest.mark.parametrize("code", OTHERS)
+def test_the_files_are_built(code: str, tmp_path: Path) -> None:
     source = translations.FOLDER / f"magview_{code}.ts"
     built = tmp_path / "again.qm"
     tool = Path(sys.executable).with_name("pyside6-lrelease")

@@ -9,13 +9,14 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from magview.bench.actions import MoveTeeth, ReadLamp, WantTiming
+from tests.magnetos import on_the_published_coupling
 
 
 @pytest.fixture
 def planned(open_window):
     """A window whose lamp has told 22° where 25° is wanted: three steps on either face are the first move."""
     font = QApplication.font()
-    window = open_window("seven-radial-left")
+    window = open_window(on_the_published_coupling())
     window.tabs.setCurrentIndex(1)
     window.model.send(ReadLamp("left", 22.0))
     QApplication.processEvents()

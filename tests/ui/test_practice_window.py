@@ -135,12 +135,12 @@ def test_blades_are_picked_held_together_and_tried(window):
     show(window, window.tray)
     box = window.tray.blades
     assert not box.try_them.isEnabled()
-    for blade in (9.0, 1.5, 2.0):
+    for blade in (12.0, 1.5, 5.0):
         click(box.blades[blade])
-    assert box.held.text() == "In hand: 1.5 + 2 + 9 thou"
+    assert box.held.text() == "In hand: 1.5 + 5 + 12 thou"
     assert not box.blades[3.0].isEnabled(), "three are as many as can be held"
     click(box.try_them)
-    assert last_act(window) == do.TryBlades((1.5, 2.0, 9.0), "inch")
+    assert last_act(window) == do.TryBlades((1.5, 5.0, 12.0), "inch")
     assert window.sight.said.text() == seen(window.model.practice).said == "blades: no-go"
     click(box.put_back)
     assert box.picked == ()

@@ -20,11 +20,14 @@ from magview.spec.base import SpecError
 from magview.spec.library import find_installation, find_magneto
 from magview.ui import tongue
 from magview.ui.print_shift import print_shift, shift_pdf
+from tests.magnetos import on_the_published_coupling
 from tests.ui.test_print_pdf import Pdf, bare
+
+PUBLISHED = "19/20"
 
 
 def planned(name: str, reads: float, wanted: float):
-    installation = find_installation(name)
+    installation = on_the_published_coupling() if name == PUBLISHED else find_installation(name)
     coupling, ratio = installation.coupling, installation.rotor_turns_per_crank_turn
     moves = plan(coupling.magneto_teeth, coupling.drive_teeth, ratio, reads, wanted)
     return plan_from(installation, reads, wanted, moves[0]), installation
@@ -54,7 +57,7 @@ def slots(i: int, j: int, magneto: int, drive: int) -> tuple[str, str]:
 @pytest.mark.parametrize(
     ("name", "reads", "wanted"),
     [
-        ("seven-radial-left", 22.0, 25.0), ("seven-radial-left", 15.0, 25.0), ("seven-radial-left", 36.0, 25.0),
+        (PUBLISHED, 22.0, 25.0), (PUBLISHED, 15.0, 25.0), (PUBLISHED, 36.0, 25.0),
         ("nine-radial-left", 31.0, 25.0), ("four-opposed-left", 3.0, 25.0),
     ],
 )  # fmt: skip
@@ -102,7 +105,7 @@ def test_the_steps_lead_tooth_by_tooth_to_the_reading_expected(name, reads, want
 @pytest.mark.parametrize(("paper", "size"), [("a4", (595, 842)), ("letter", (612, 792))])
 @pytest.mark.parametrize("reads", [22.0, 15.0, 35.0])
 def test_one_page_with_every_word_of_it(qapp, paper, size, reads):
-    of, installation = planned("seven-radial-left", reads, 25.0)
+    of, installation = planned(PUBLISHED, reads, 25.0)
     data, pages = shift_pdf(of, paper)
     pdf = Pdf(data)
     assert pages == len(pdf.pages) == 1
@@ -126,14 +129,14 @@ def test_one_page_with_every_word_of_it(qapp, paper, size, reads):
 
 
 def test_both_directions_of_a_move_are_in_words(qapp):
-    of, _ = planned("seven-radial-left", 22.0, 25.0)
+    of, _ = planned(PUBLISHED, 22.0, 25.0)
     text = Pdf(shift_pdf(of)[0]).whole
     assert bare("3 teeth with rotation (anticlockwise seen from the drive end)") in text
     assert bare("3 teeth against rotation (clockwise seen from the drive end)") in text
 
 
 def test_a_bench_plans_from_as_found_however_far_it_has_been_stepped():
-    state = apply(new_bench(find_installation("seven-radial-left")), ReadLamp("left", 22.0))
+    state = apply(new_bench(on_the_published_coupling()), ReadLamp("left", 22.0))
     stepped = apply(state, MoveTeeth(2, -1))
     assert shift_document(plan_of(stepped, "left")) == shift_document(plan_of(state, "left"))
     # New paint is new marks: as found they then stand apart by what had been moved, the other way.
@@ -144,7 +147,7 @@ def test_a_bench_plans_from_as_found_however_far_it_has_been_stepped():
 def test_what_cannot_be_planned_is_said():
     with pytest.raises(SpecError, match="not on an engine"):
         plan_of(new_bench(find_magneto("four-opposed")), "left")
-    of, installation = planned("seven-radial-left", 22.0, 25.0)
+    of, installation = planned(PUBLISHED, 22.0, 25.0)
     coarse = installation.model_copy(
         update={"coupling": installation.coupling.model_copy(update={"magneto_teeth": 10, "drive_teeth": 10})}
     )
@@ -155,7 +158,7 @@ def test_what_cannot_be_planned_is_said():
 
 
 def test_a_place_that_cannot_be_written_is_a_sentence(qapp, tmp_path):
-    of, _ = planned("seven-radial-left", 22.0, 25.0)
+    of, _ = planned(PUBLISHED, 22.0, 25.0)
     with pytest.raises(SpecError, match="cannot be written"):
         print_shift(of, tmp_path / "gone" / "x.pdf")
     assert print_shift(of, tmp_path / "x.pdf") == 1
@@ -166,7 +169,7 @@ def test_a_place_that_cannot_be_written_is_a_sentence(qapp, tmp_path):
 
 @pytest.mark.parametrize("way", ["button", "menu"])
 def test_the_chosen_move_is_printed_from_the_window(open_window, monkeypatch, tmp_path, way):
-    window = open_window("seven-radial-left")
+    window = open_window(on_the_published_coupling())
     window.tabs.setCurrentIndex(1)
     window.model.send(ReadLamp("left", 22.0))
     box = window.timing.plan
@@ -189,7 +192,7 @@ def test_the_chosen_move_is_printed_from_the_window(open_window, monkeypatch, tm
 
 
 def test_a_choice_from_another_reading_is_not_printed(open_window, monkeypatch, tmp_path):
-    window = open_window("seven-radial-left")
+    window = open_window(on_the_published_coupling())
     window.tabs.setCurrentIndex(1)
     window.model.send(ReadLamp("left", 22.0))
     window.timing.plan.table.selectRow(1)
@@ -211,7 +214,7 @@ def test_a_choice_from_another_reading_is_not_printed(open_window, monkeypatch, 
 def test_eighteen_steps_are_one_page_in_every_language(qapp, code, paper):
     tongue.speak(code)
     try:
-        of, _ = planned("seven-radial-left", 15.0, 25.0)
+        of, _ = planned(PUBLISHED, 15.0, 25.0)
         assert abs(of.move.magneto_teeth) + abs(of.move.disc_teeth) == 18
         assert shift_pdf(of, paper)[1] == 1
     finally:

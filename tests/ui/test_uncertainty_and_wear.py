@@ -24,18 +24,19 @@ from magview.physics.setting_uncertainty import InternalReadings, internal_measu
 from magview.spec.library import find_magneto
 from magview.spec.units import MM_PER_THOU
 from magview.ui.worker import Worker
+from tests.magnetos import on_the_published_coupling
 
 
 @pytest.fixture
 def panel(open_window):
-    window = open_window("seven-radial-left")
+    window = open_window(on_the_published_coupling())
     window.tabs.setCurrentIndex(4)
     return window, window.panel_of("uncertainty")
 
 
 @pytest.fixture
 def wear(open_window):
-    window = open_window("seven-radial-left")
+    window = open_window(on_the_published_coupling())
     window.tabs.setCurrentIndex(5)
     return window, window.panel_of("wear")
 
@@ -336,7 +337,7 @@ def test_words_wait_until_somebody_looks(wear):
 
 @pytest.mark.parametrize(("tab", "plot"), [(3, "trials"), (4, "budget"), (5, "wear")])
 def test_no_two_things_in_sight_answer_to_the_same_letter(open_window, tab, plot):
-    window = open_window("seven-radial-left")
+    window = open_window(on_the_published_coupling())
     window.show_plots(True)
     window.tabs.setCurrentIndex(tab)
     window.plots.choose(plot)

@@ -166,15 +166,15 @@ def test_a_screw_that_would_have_to_stand_beyond_its_travel_is_said(open_window)
 
 
 def test_a_gap_just_out_of_limits_does_not_read_as_the_limit(open_window):
-    """The eccentric moves the contact by throw·sin σ, so a gap of 0.25412 mm needs the σ of that sine."""
+    """The eccentric moves the contact by throw·sin σ, so a gap of 0.36012 mm needs the σ of that sine."""
     window = open_window("seven-radial")
     magneto = window.model.state.magneto
-    move = magneto.designed_setting.gap_mm - 0.25412
+    move = magneto.designed_setting.gap_mm - 0.36012
     window.model.send(TurnScrew(math.degrees(math.asin(move / magneto.contact_screw.throw_mm))))
     told = {label.accessibleName(): label.text() for label in window.panel.findChildren(QLabel)}
-    assert told["Largest gap"] == "0.2541 mm"
-    assert told["out of limits, 0.2032–0.2540 mm"] == "✗ 0.2032–0.2540 mm"
-    assert window.panel.lobes.item(0, 4).text() == "0.2541 mm"
+    assert told["Largest gap"] == "0.3601 mm"
+    assert told["out of limits, 0.3000–0.3600 mm"] == "✗ 0.3000–0.3600 mm"
+    assert window.panel.lobes.item(0, 4).text() == "0.3601 mm"
 
 
 def test_out_of_reach_says_so_and_cannot_be_set(open_window):
