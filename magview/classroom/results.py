@@ -21,7 +21,7 @@ from magview.classroom.key import faults_of
 from magview.classroom.names import normal
 from magview.classroom.sets import work_id
 from magview.practice.actions import HandIn
-from magview.practice.attempt import Attempt, Event, unplayed_attempt
+from magview.practice.attempt import RULES, Attempt, Event, unplayed_attempt
 from magview.practice.evidence import evidence
 from magview.practice.exercise import Exercise, FaultKind, GoalKind, Written
 from magview.practice.marking import Row, mark_evidence
@@ -29,7 +29,7 @@ from magview.spec.base import SpecError
 from magview.spec.files import validate
 from magview.spec.language import tr
 
-State = Literal["marked", "newer", "unfinished", "damaged"]
+State = Literal["marked", "earlier", "newer", "unfinished", "damaged"]
 Error = Literal["wrong", "near", "unproved"]
 
 
@@ -141,7 +141,12 @@ def result_of(raw: bytes, file: str, parse: Callable[[bytes, str], Any]) -> Resu
                 state="unfinished",
                 why=tr("{file}: is not handed in yet", file=file),
             )
-        return _marked(attempt, _headed(attempt, head, file, digest))
+        headed = _headed(attempt, head, file, digest)
+        if attempt.rules < RULES:
+            return replace(
+                headed, state="earlier", why=tr("{file}: made with an earlier version, not marked again", file=file)
+            )
+        return _marked(attempt, headed)
     except SpecError as error:
         return Result(file, digest, "newer" if _newer(data) else "damaged", str(error))
     except (ArithmeticError, ValueError, AssertionError, LookupError) as error:

@@ -82,6 +82,8 @@ def state_words(result: Result) -> str:
     match result.state:
         case "marked":
             return tr("passed") if result.passed else tr("not passed")
+        case "earlier":
+            return tr("earlier version, not marked again")
         case "newer":
             return tr("newer version")
         case "unfinished":

@@ -82,8 +82,8 @@ def rotor_shift(magneto_teeth: int, drive_teeth: int, i: int, j: int) -> Fractio
 
     Examples
     --------
-    >>> rotor_shift(19, 20, 1, -1)
-    Fraction(1, 380)
+    >>> rotor_shift(17, 18, 1, -1)
+    Fraction(1, 306)
     """
     _check_teeth(magneto_teeth, drive_teeth)
     return Fraction(i, magneto_teeth) + Fraction(j, drive_teeth)

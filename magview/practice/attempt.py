@@ -36,6 +36,10 @@ MOST_EVENTS = 10_000
 
 MOST_NAME = 120
 
+RULES = 1
+"""What follows from an act and what it earns, as a number: raised whenever an attempt could replay or be marked
+otherwise than before. An attempt under earlier rules is shown and never marked again."""
+
 
 @frozen
 class Event:
@@ -55,14 +59,19 @@ class Attempt:
     version: str = __version__
     """The program it was done with: another may see it otherwise."""
     events: tuple[Event, ...] = ()
+    rules: int = RULES
+    """`RULES` of the program it was begun with."""
 
     def states(self) -> list[Practice]:
-        """Every state of the attempt: as found, and after each event. Raises SpecError where one cannot follow."""
+        """Every state of the attempt: as found, and after each event. Raises SpecError where one cannot follow;
+        under earlier rules the states end there instead."""
         states = [begin(self.exercise, self.seed)]
         for i, event in enumerate(self.events):
             try:
                 states.append(apply(states[-1], event.act))
             except SpecError as error:
+                if self.rules < RULES:
+                    break
                 raise SpecError(f"events[{i}]: {error}") from error
         return states
 
@@ -86,12 +95,14 @@ class Session:
         self._gesture: object = None
         self._listeners: list[Listener] = []
         self._trainee = one_line(trainee)
+        self._rules = RULES
 
     @classmethod
     def resume(cls, attempt: Attempt) -> Session:
         """Go on with an attempt that was kept. Raises SpecError where its events cannot follow one another."""
         session = cls(attempt.exercise, attempt.seed, attempt.trainee)
-        session._states, session._events = attempt.states(), list(attempt.events)
+        session._states, session._rules = attempt.states(), attempt.rules
+        session._events = list(attempt.events[: len(session._states) - 1])
         return session
 
     @property
@@ -108,7 +119,7 @@ class Session:
     def attempt(self) -> Attempt:
         """The attempt so far, to keep, mark or replay."""
         first = self._states[0]
-        return Attempt(first.exercise, first.seed, self._trainee, __version__, tuple(self._events))
+        return Attempt(first.exercise, first.seed, self._trainee, __version__, tuple(self._events), self._rules)
 
     def subscribe(self, listener: Listener) -> None:
         """Have `listener(new, old)` called after each act."""
@@ -178,6 +189,7 @@ def dump_attempt(attempt: Attempt) -> str:
         "seed": attempt.seed,
         "trainee": attempt.trainee,
         "version": attempt.version,
+        "rules": attempt.rules,
         "events": [_dump_event(e) for e in attempt.events],
     }
     return json.dumps(data, ensure_ascii=False, allow_nan=False) + "\n"
@@ -222,7 +234,7 @@ def unplayed_attempt(data: Any, source: str, exercise_of: Callable[[Any, str], E
             )
         raise SpecError(tr('{source}: format is {found}; it must be "{wanted}"', **places))
     wanted = {"format", "exercise", "seed", "trainee", "version", "events"}
-    for name in sorted(wanted ^ set(data)):
+    for name in sorted(wanted ^ (set(data) - {"rules"})):
         words = (
             marked("{source}: {name} is missing")
             if name in wanted
@@ -240,6 +252,16 @@ def unplayed_attempt(data: Any, source: str, exercise_of: Callable[[Any, str], E
                     most=MOST_NAME,
                 )
             )
+    rules = data.get("rules", 1)
+    if isinstance(rules, bool) or not isinstance(rules, int) or not 1 <= rules <= RULES:
+        raise SpecError(
+            tr(
+                "{source}: rules is {found}; it must be a whole number from 1 to {most}, which this program knows",
+                source=source,
+                found=_show(rules),
+                most=RULES,
+            )
+        )
     events = data["events"]
     if not isinstance(events, tuple) or len(events) > MOST_EVENTS:
         raise SpecError(tr("{source}: events must be a list of at most {most}", source=source, most=MOST_EVENTS))
@@ -256,7 +278,7 @@ def unplayed_attempt(data: Any, source: str, exercise_of: Callable[[Any, str], E
                     at_s=number(after.at_s, "g"),
                 )
             )
-    return Attempt(exercise, data["seed"], one_line(data["trainee"]), one_line(data["version"]), read)
+    return Attempt(exercise, data["seed"], one_line(data["trainee"]), one_line(data["version"]), read, rules)
 
 
 def one_line(text: str) -> str:

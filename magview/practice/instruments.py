@@ -40,7 +40,7 @@ BLADES: dict[str, tuple[float, ...]] = {
         0.6, 0.7,
     ),
 }  # fmt: skip
-"""Blades of a set as they are marked: thousandths of an inch; millimetres. With the thicknesses that prove the shipped limits."""
+"""Blades of a set as they are marked: thousandths of an inch; millimetres. Some are there to prove shipped limits."""
 
 DIVISIONS_MM = {"1/32 in": MM_PER_INCH / 32.0, "1/64 in": MM_PER_INCH / 64.0, "0.5 mm": 0.5}
 

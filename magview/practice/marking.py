@@ -16,7 +16,7 @@ from magview.bench.actions import TurnBackplate, TurnScrew
 from magview.bench.apply import apply
 from magview.bench.state import Mounting, Side
 from magview.practice import actions as do
-from magview.practice.attempt import Attempt
+from magview.practice.attempt import RULES, Attempt
 from magview.practice.draws import between
 from magview.practice.evidence import Danger, Evidence, evidence
 from magview.practice.exercise import Goal
@@ -61,6 +61,8 @@ class Marking:
     """Of the rubric's weight, to a tenth."""
     passed: bool
     verdict: str
+    marked: bool = True
+    """Whether marks were given: an attempt under earlier rules is not marked again."""
 
 
 def mark(attempt: Attempt, states: Sequence[Practice] | None = None) -> Marking:
@@ -69,7 +71,13 @@ def mark(attempt: Attempt, states: Sequence[Practice] | None = None) -> Marking:
     `states` are the attempt's own, where they are at hand (`Session.states`). Raises SpecError for an attempt that
     cannot be replayed.
     """
-    return mark_evidence(evidence(attempt, states))
+    return mark_evidence(evidence(attempt, states)) if attempt.rules == RULES else not_marked(attempt.version)
+
+
+def not_marked(version: str) -> Marking:
+    """What is said instead of marks about an attempt made under earlier rules with a version of the program."""
+    words = tr("Made with an earlier version ({version}), not marked again. The mark it had stands.", version=version)
+    return Marking((), (), 0.0, False, words, marked=False)
 
 
 def mark_evidence(found: Evidence) -> Marking:

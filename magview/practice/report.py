@@ -78,7 +78,8 @@ def debrief_csv(attempt: Attempt, told: Debrief) -> str:
     """The same as comma-separated values, one section after the other, the section's title first in each row."""
     out = io.StringIO()
     writer = csv.writer(out)
-    writer.writerow(["exercise", attempt.exercise.name, "trainee", attempt.trainee, "percent", told.marking.percent])
+    percent = told.marking.percent if told.marking.marked else ""
+    writer.writerow(["exercise", attempt.exercise.name, "trainee", attempt.trainee, "percent", percent])
     for title, heads, rows in sections(attempt, told, lambda value, form: format(value, str(form))):
         writer.writerow(["", *heads])
         for row in rows:

@@ -133,7 +133,7 @@ _HAIR = 1e-9
 def digits_beside(value: float, low: float | None, high: float | None, digits: int, hair: float = _HAIR) -> int:
     """How many digits to write value and limits with, so that one outside them also reads as outside.
 
-    Rounded alike, 0.2541 beside a limit of 0.254 would read as the limit itself and yet be out of limits.
+    Rounded alike, 0.3601 beside a limit of 0.36 would read as the limit itself and yet be out of limits.
 
     Parameters
     ----------
@@ -147,7 +147,7 @@ def digits_beside(value: float, low: float | None, high: float | None, digits: i
 
     Examples
     --------
-    >>> digits_beside(0.25412, 0.203, 0.254, 3), digits_beside(0.2539, 0.203, 0.254, 3)
+    >>> digits_beside(0.36012, 0.3, 0.36, 3), digits_beside(0.3599, 0.3, 0.36, 3)
     (4, 3)
     """
     for places in range(digits, _MOST_DIGITS):

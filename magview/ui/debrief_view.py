@@ -156,7 +156,8 @@ class DebriefView(QWidget):
     def set_theme(self, theme: Theme) -> None:
         """Change colours."""
         self._theme = theme
-        tint(self.verdict, theme.good if self.told.marking.passed else theme.bad, bold=True)
+        verdict = theme.good if self.told.marking.passed else theme.bad
+        tint(self.verdict, verdict if self.told.marking.marked else theme.text, bold=True)
         tint(self.dangers, theme.bad, bold=True)
         self.pictures.set_theme(theme)
 

@@ -66,7 +66,7 @@ class Presenter(QObject):
         self.bar.addWidget(self.where)
         self.spot = self._act(tr("Spotlight"), tr("Dim all but the part that is named"), ("S",), check=True)
         self.freeze = self._act(tr("Freeze"), tr("The picture stands; the bench moves on"), ("F",), check=True)
-        self.hide = self._act(tr("Hide numbers"), tr("No numbers until they are asked for"), (".",), check=True)
+        self.hide = self._act(tr("Hide numbers"), tr("No numbers until they are asked for"), ("D", "."), check=True)
         self.keep = self._act(tr("Keep this moment"), tr("Remember the bench as it is"), ("K",))
         self.compare = self._act(tr("Before and after"), tr("The kept moment beside now"), ("A",), check=True)
         self.end = self._act(tr("End"), tr("Put away what is shown, then end"), ("Esc",))

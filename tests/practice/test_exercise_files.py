@@ -107,9 +107,9 @@ def test_without_faults_the_magneto_is_right():
     room = begin(built(faults=[]), 7)
     now = true_readings(room.bench)
     assert abs(float(now.mark_offset_mm)) < 1e-3
-    assert float(now.max_gap_mm[0]) == pytest.approx(0.2286, abs=1e-5)
-    # Within half of the finest step of 19 and 20 teeth: 360/380/0.875/2 = 0.54° of crank.
-    assert abs(_fires(room.bench) - 25.0) <= 0.5415
+    assert float(now.max_gap_mm[0]) == pytest.approx(0.33, abs=1e-5)
+    # Within half of the finest step of 17 and 18 teeth: 360/306/0.875/2 = 0.67° of crank.
+    assert abs(_fires(room.bench) - 27.0) <= 0.6723
 
 
 def _fires(state) -> float:
@@ -128,12 +128,12 @@ def test_each_fault_has_the_size_and_sign_it_says(way):
     opens = float(true_readings(one("opening", 3.0).bench).opens_deg[0])
     assert opens == pytest.approx(11.0 + sign * 3.0, abs=1e-5)
     gap = float(true_readings(one("gap", 0.04).bench).max_gap_mm[0])
-    assert gap == pytest.approx(0.2286 + sign * 0.04, abs=1e-5)
+    assert gap == pytest.approx(0.33 + sign * 0.04, abs=1e-5)
     plate = one("plate", 2.0).bench.backplate_deg
     assert plate == pytest.approx(free.bench.backplate_deg + sign * 2.0, abs=1e-6)
     assert one("creep", 4.0).bench.magneto.condition.screw_creep_deg == sign * 4.0
-    # Vernier: 360·(1/19 − 1/20)/0.875 of crank a step; teeth: 360/19/0.875 and 360/20/0.875; positive earlier.
-    for kind, step in (("vernier", 360 / 380), ("teeth", 360 / 19), ("disc-teeth", 360 / 20)):
+    # Vernier: 360·(1/17 − 1/18)/0.875 of crank a step; teeth: 360/17/0.875 and 360/18/0.875; positive earlier.
+    for kind, step in (("vernier", 360 / 306), ("teeth", 360 / 17), ("disc-teeth", 360 / 18)):
         moved = _fires(one(kind, 2.0).bench) - _fires(free.bench)
         assert moved == pytest.approx(sign * 2 * step / 0.875, abs=1e-5)
     assert one("disc-zero", 9.0).disc_error_deg == sign * 9.0
@@ -148,7 +148,7 @@ def test_the_other_faults():
     assert abs(_fires(stroke.bench) - _fires(free.bench)) == pytest.approx(360.0, abs=1e-5)
     low = begin(built(faults=[{"kind": "lobe-low", "size": [0.03, 0.03], "lobe": 3}]), 7)
     gaps = true_readings(low.bench).max_gap_mm
-    assert gaps.tolist() == pytest.approx([0.2286, 0.2286, 0.1986, 0.2286], abs=1e-5)
+    assert gaps.tolist() == pytest.approx([0.33, 0.33, 0.3, 0.33], abs=1e-5)
     for name, field in (("broken", "broken"), ("shorted", "shorted")):
         lead = begin(built(faults=[{"kind": "lead", "among": [name]}]), 7).bench.lead
         assert getattr(lead, field)
