@@ -58,7 +58,7 @@ def test_a_blade_in_thousandths_is_the_same_in_inches(thou):
 
 @pytest.mark.parametrize("text", ["0.23", "9", " 1,5 ", "-3"])
 def test_a_missing_unit_is_an_error_that_says_so(text):
-    with pytest.raises(ValueError, match=r"has no unit: write one, such as 0\.23mm, 0\.009in or 9thou"):
+    with pytest.raises(ValueError, match=r"has no unit: write one, such as 0\.33mm, 0\.013in or 13thou"):
         parse_length_mm(text)
     assert parse_length_mm(text, "mm") == float(text.replace(",", "."))
     assert parse_length_mm(text, "in") == pytest.approx(float(text.replace(",", ".")) * 25.4)
