@@ -19,6 +19,9 @@ ROOT = Path(__file__).resolve().parents[1]
 VENV = ROOT / ".venv"
 BIN = VENV / ("Scripts" if sys.platform == "win32" else "bin")
 
+SIDE_BY_SIDE = ("-n", "auto", "--dist", "loadfile")
+"""A process for each core; the tests of a file stay together."""
+
 sys.path.insert(0, str(ROOT))
 from magview.ui.preflight import PACKAGES, loads  # noqa: E402  (needs the path above; imports no Qt)
 
@@ -39,7 +42,7 @@ def main() -> int:
         run(str(BIN / "pip"), "install", "--quiet", str(ROOT))
         return subprocess.run([str(BIN / "magview")], check=False).returncode
     run(str(BIN / "pip"), "install", "--quiet", "--editable", f"{ROOT}[test]")
-    return subprocess.run([str(BIN / "python"), "-m", "pytest"], cwd=ROOT, check=False).returncode
+    return subprocess.run([str(BIN / "python"), "-m", "pytest", *SIDE_BY_SIDE], cwd=ROOT, check=False).returncode
 
 
 def missing_packages() -> list[str]:
