@@ -7,7 +7,7 @@ from collections.abc import Sequence
 import numpy as np
 
 from magview.bench.curves import Table
-from magview.physics.coupling import Move, plan
+from magview.physics.coupling import Move, finest_shift_deg, plan
 
 
 def shifts_near(
@@ -18,21 +18,11 @@ def shifts_near(
     `rotor_turns`: of the rotor per crank turn [-]; `reads_btdc`, `wanted_btdc` [crank deg before top dead centre];
     `within`: how far from the wanted one [crank deg]. Raises ValueError for tooth counts that no coupling has.
     """
-    moves = plan(magneto_teeth, drive_teeth, rotor_turns, reads_btdc, wanted_btdc, most=20_000)
-    best: dict[float, Move] = {}
-    for move in moves:
-        if abs(move.residual_deg) > within:
-            continue
-        key = round(move.result_btdc_deg, 9)
-        kept = best.get(key)
-        if kept is None or teeth_moved(move) < teeth_moved(kept):
-            best[key] = move
-    return [best[key] for key in sorted(best)]
-
-
-def teeth_moved(move: Move) -> int:
-    """Teeth on both faces together [-]."""
-    return abs(move.magneto_teeth) + abs(move.disc_teeth)
+    step = finest_shift_deg(magneto_teeth, drive_teeth) / rotor_turns
+    most = int(2 * within / step) + 2
+    moves = plan(magneto_teeth, drive_teeth, rotor_turns, reads_btdc, wanted_btdc, most=most)
+    near = (move for move in moves if abs(move.residual_deg) <= within)
+    return sorted(near, key=lambda move: move.result_btdc_deg)
 
 
 def shift_table(moves: Sequence[Move]) -> Table:

@@ -17,7 +17,14 @@ from magview.job.coupling_picture import coupling_svg
 from magview.job.document import POSITIONS, Block, Figures, Heading, Paragraph, SignatureLines, Table, how_drawn
 from magview.job.sheet import CAUTIONS
 from magview.job.words import shown
-from magview.physics.coupling import Move, crank_advance_deg, mesh, outside_tolerance, rotor_shift_deg, speed_mismatch
+from magview.physics.coupling import (
+    Move,
+    crank_advance_deg,
+    mesh,
+    move_outside_tolerance,
+    rotor_shift_deg,
+    speed_mismatch,
+)
 from magview.spec.base import SpecError
 from magview.spec.engine import Installation
 from magview.spec.frozen import frozen
@@ -140,7 +147,7 @@ def _move(plan: ShiftPlan) -> Table:
 
 def _warnings(plan: ShiftPlan) -> Iterator[Block]:
     state, engaged, side = plan.state, plan.engaged, plan.engaged.side
-    outside = outside_tolerance([plan.move], engaged.installation.engine.timing_tolerance_deg)
+    outside = move_outside_tolerance(plan.move, engaged.installation.engine.timing_tolerance_deg)
     if outside:
         yield Paragraph(tr("✗ This move does not reach it: {outside}.", outside=outside), "warning")
     if not readings(state).within_limits:

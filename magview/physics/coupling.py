@@ -10,14 +10,13 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from fractions import Fraction
-from math import floor, isfinite, lcm
+from math import isfinite, lcm
 
-import numpy as np
-from numpy.typing import NDArray
-
+from magview.physics.meshing import Meshing, meshings
 from magview.spec.engine import Installation
 from magview.spec.frozen import frozen
 from magview.spec.language import marked, number, tr
+from magview.spec.units import digits_beside
 
 MAX_TEETH = 400
 """The most teeth on a face, as in the installation file: it bounds the planner's search."""
@@ -85,7 +84,7 @@ def rotor_shift(magneto_teeth: int, drive_teeth: int, i: int, j: int) -> Fractio
     >>> rotor_shift(17, 18, 1, -1)
     Fraction(1, 306)
     """
-    _check_teeth(magneto_teeth, drive_teeth)
+    check_teeth(magneto_teeth, drive_teeth)
     return Fraction(i, magneto_teeth) + Fraction(j, drive_teeth)
 
 
@@ -98,19 +97,19 @@ def crank_advance_deg(
     magneto_teeth: int, drive_teeth: int, i: int, j: int, rotor_turns_per_crank_turn: float | Fraction
 ) -> float:
     """What position (i, j) does to the firing [crank deg]: rotor shift ÷ speed ratio, positive = earlier."""
-    ratio = _exact_ratio(rotor_turns_per_crank_turn)
+    ratio = exact_ratio(rotor_turns_per_crank_turn)
     return float(360 * rotor_shift(magneto_teeth, drive_teeth, i, j) / ratio)
 
 
 def finest_shift_deg(magneto_teeth: int, drive_teeth: int) -> float:
     """The step of which all reachable rotor shifts are whole multiples [rotor deg]: 360/lcm(Nm, Nd)."""
-    _check_teeth(magneto_teeth, drive_teeth)
+    check_teeth(magneto_teeth, drive_teeth)
     return 360 / lcm(magneto_teeth, drive_teeth)
 
 
 def mesh(magneto_teeth: int, drive_teeth: int, i: int, j: int) -> Mesh:
     """What sits in what in position (i, j). Raises ValueError for a tooth count outside 1…MAX_TEETH."""
-    _check_teeth(magneto_teeth, drive_teeth)
+    check_teeth(magneto_teeth, drive_teeth)
     return Mesh(
         disc_deg=360 * j / drive_teeth,
         magneto_deg=rotor_shift_deg(magneto_teeth, drive_teeth, i, j),
@@ -141,95 +140,102 @@ def plan(
 
     Returns
     -------
-    Moves over −N/2 < i, j ≤ N/2 on each face, by |residual|, then by teeth moved |i| + |j|, then by teeth
-    at the magneto |i|, then the later firing, then the lower i.
+    Every meshing of the coupling at most once: shifts of the rotor −180° < shift ≤ 180°, each by the fewest teeth,
+    in the order of `meshings`: by |residual|, then by teeth moved, then by teeth of the disc, then the later firing.
 
     Notes
     -----
-    The search is exhaustive. No shift is wrapped: a whole turn of the rotor would move the finger. Ranking is
-    exact: numbers are taken as written (22.1 is 221/10), and a ratio within 1e-12 of a fraction with a
-    denominator up to 24, the largest that cylinders/(2·poles) can have, is that fraction.
+    No shift goes beyond half a turn: a whole turn of the rotor would move the finger. Ranking is exact: numbers are
+    taken as written (22.1 is 221/10), and a ratio within 1e-12 of a fraction with a denominator up to 24, the
+    largest that cylinders/(2·poles) can have, is that fraction.
 
     Raises
     ------
     ValueError : a number outside the bounds above.
     """
-    _check_teeth(magneto_teeth_count, drive_teeth_count)
+    check_teeth(magneto_teeth_count, drive_teeth_count)
     if most < 1:
         raise ValueError(tr("the list of moves must be allowed at least 1 move, not {most}", most=most))
-    for words, value in (
-        (marked("the reading is {value}° before top dead centre; it must lie within ±3600°"), reads_btdc_deg),
-        (marked("the wanted timing is {value}° before top dead centre; it must lie within ±3600°"), wanted_btdc_deg),
-    ):
-        if not abs(value) <= 3600:
-            raise ValueError(tr(words, value=number(value)))
-    ratio = _exact_ratio(rotor_turns_per_crank_turn)
-    reads, wanted = _exact(reads_btdc_deg), _exact(wanted_btdc_deg)
+    check_timing(reads_btdc_deg, wanted_btdc_deg)
+    ratio = exact_ratio(rotor_turns_per_crank_turn)
+    reads, wanted = as_written(reads_btdc_deg), as_written(wanted_btdc_deg)
+    near = (wanted - reads) * ratio / 360
+    found = meshings(magneto_teeth_count, drive_teeth_count, near, most)
+    return [move_to(meshing, ratio, reads, wanted) for meshing in found]
 
-    unit = lcm(magneto_teeth_count, drive_teeth_count)
-    i = np.repeat(_teeth(magneto_teeth_count), drive_teeth_count)
-    j = np.tile(_teeth(drive_teeth_count), magneto_teeth_count)
-    shift = i * (unit // magneto_teeth_count) + j * (unit // drive_teeth_count)  # in lcm-ths of a turn
-    rank = _distance_rank(shift, (wanted - reads) * ratio * unit / 360)
-    # Only those that can enter the list are sorted.
-    last = min(most, rank.size) - 1
-    near = np.flatnonzero(rank <= np.partition(rank, last)[last])
-    i, j, shift, rank = i[near], j[near], shift[near], rank[near]
-    order = np.lexsort((i, shift, abs(i), abs(i) + abs(j), rank))[:most]
 
-    moves = []
-    for n in order.tolist():
-        turned = 360 * Fraction(int(shift[n]), unit)
-        result = reads + turned / ratio
-        moves.append(
-            Move(
-                magneto_teeth=int(i[n]),
-                disc_teeth=int(j[n]),
-                rotor_shift_deg=float(turned),
-                crank_advance_deg=float(turned / ratio),
-                result_btdc_deg=float(result),
-                residual_deg=float(result - wanted),
-            )
-        )
-    return moves
+def move_to(meshing: Meshing, ratio: Fraction, reads: Fraction, wanted: Fraction) -> Move:
+    """The move to a meshing, and what it does: speed ratio k [-], reading and wish [crank deg BTDC], all exact."""
+    advance = 360 * meshing.shift / ratio
+    return Move(
+        magneto_teeth=meshing.magneto_teeth,
+        disc_teeth=meshing.disc_teeth,
+        rotor_shift_deg=float(360 * meshing.shift),
+        crank_advance_deg=float(advance),
+        result_btdc_deg=float(reads + advance),
+        residual_deg=float(reads + advance - wanted),
+    )
+
+
+def teeth_moved(move: Move) -> int:
+    """Teeth on both faces together [-]."""
+    return abs(move.magneto_teeth) + abs(move.disc_teeth)
+
+
+def nearest_firings(moves: Sequence[Move]) -> tuple[Move, ...]:
+    """Of the planner's moves the nearest one on either side of the timing wanted, nearest first.
+
+    One alone where the coupling reaches nothing on the other side; one that meets the timing counts as late.
+    """
+    late = [m for m in moves if m.residual_deg <= 0][:1]
+    early = [m for m in moves if m.residual_deg > 0][:1]
+    return tuple(sorted(late + early, key=lambda m: abs(m.residual_deg)))
+
+
+def within_tolerance(move: Move, timing_tolerance_deg: float) -> bool:
+    """Whether a move brings the firing within a tolerance [crank deg] of where it is wanted."""
+    return abs(move.residual_deg) <= timing_tolerance_deg + _SLACK_DEG
 
 
 def outside_tolerance(moves: Sequence[Move], timing_tolerance_deg: float) -> str | None:
     """Say so if even the best of the planner's moves misses the tolerance [crank deg]; None if it meets it."""
-    residual = moves[0].residual_deg
-    if abs(residual) <= timing_tolerance_deg + _SLACK_DEG:
-        return None
-    places = {"residual": number(abs(residual), 2), "tolerance": number(timing_tolerance_deg)}
-    if residual > 0:
-        return tr(
-            "the nearest this coupling comes is {residual}° of crank early, outside the tolerance of {tolerance}°",
-            **places,
-        )
-    return tr(
-        "the nearest this coupling comes is {residual}° of crank late, outside the tolerance of {tolerance}°",
-        **places,
+    return _outside(
+        moves[0],
+        timing_tolerance_deg,
+        marked(
+            "the nearest this coupling comes is {residual}° of crank early, outside the tolerance of {tolerance}°"
+        ),
+        marked("the nearest this coupling comes is {residual}° of crank late, outside the tolerance of {tolerance}°"),
     )
 
 
-def _teeth(count: int) -> NDArray[np.int64]:
-    """The moves −N/2 < i ≤ N/2: each way of meshing once, by the shorter way round."""
-    return np.arange(-((count - 1) // 2), count // 2 + 1, dtype=np.int64)
+def move_outside_tolerance(move: Move, timing_tolerance_deg: float) -> str | None:
+    """Say so if one move, be it the best or not, misses the tolerance [crank deg]; None if it meets it."""
+    return _outside(
+        move,
+        timing_tolerance_deg,
+        marked("the magneto then fires {residual}° of crank early, outside the tolerance of {tolerance}°"),
+        marked("the magneto then fires {residual}° of crank late, outside the tolerance of {tolerance}°"),
+    )
 
 
-def _distance_rank(shift: NDArray[np.int64], target: Fraction) -> NDArray[np.int64]:
-    """Whole numbers in the order of |shift − target|, equal where the distances are equal."""
-    whole = floor(target)
-    part = target - whole
-    # Two ranks a step on each side; which side is nearer, or neither, depends on the fraction alone.
-    below, above = (0, 2) if part == 0 else (int(2 * part > 1), int(2 * part < 1))
-    return np.where(shift <= whole, 2 * (whole - shift) + below, 2 * (shift - whole - 1) + above)
+def _outside(move: Move, tolerance_deg: float, early: str, late: str) -> str | None:
+    if within_tolerance(move, tolerance_deg):
+        return None
+    away = abs(move.residual_deg)
+    places = digits_beside(away, None, tolerance_deg, 2)
+    return tr(
+        early if move.residual_deg > 0 else late, residual=number(away, places), tolerance=number(tolerance_deg)
+    )
 
 
-def _exact(value: float) -> Fraction:
+def as_written(value: float) -> Fraction:
+    """A number as its decimals say, exactly: 22.1 is 221/10."""
     return Fraction(str(float(value)))
 
 
-def _exact_ratio(rotor_turns_per_crank_turn: float | Fraction) -> Fraction:
+def exact_ratio(rotor_turns_per_crank_turn: float | Fraction) -> Fraction:
+    """The fraction that a speed ratio [-] stands for, as `plan` takes it. Raises ValueError outside 0.05…20."""
     ratio = rotor_turns_per_crank_turn
     if not 0.05 <= ratio <= 20:
         raise ValueError(
@@ -240,12 +246,23 @@ def _exact_ratio(rotor_turns_per_crank_turn: float | Fraction) -> Fraction:
         )
     if isinstance(ratio, Fraction):
         return ratio
-    written = _exact(ratio)
+    written = as_written(ratio)
     near = written.limit_denominator(24)
     return near if abs(near - written) <= Fraction(1, 10**12) else written
 
 
-def _check_teeth(magneto_teeth: int, drive_teeth: int) -> None:
+def check_timing(reads_btdc_deg: float, wanted_btdc_deg: float) -> None:
+    """Raise ValueError for a reading or a wish [crank deg BTDC] beyond ±3600."""
+    for words, value in (
+        (marked("the reading is {value}° before top dead centre; it must lie within ±3600°"), reads_btdc_deg),
+        (marked("the wanted timing is {value}° before top dead centre; it must lie within ±3600°"), wanted_btdc_deg),
+    ):
+        if not abs(value) <= 3600:
+            raise ValueError(tr(words, value=number(value)))
+
+
+def check_teeth(magneto_teeth: int, drive_teeth: int) -> None:
+    """Raise ValueError for a tooth count outside 1…MAX_TEETH."""
     for words, count in (
         (marked("the coupling has {count} teeth at the magneto; it must have 1 to {most}"), magneto_teeth),
         (marked("the coupling has {count} teeth at the drive; it must have 1 to {most}"), drive_teeth),

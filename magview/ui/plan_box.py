@@ -25,7 +25,7 @@ from magview.bench.state import BenchState, Engaged, Mounting, readings
 from magview.bench.timing import timing_plan
 from magview.bench.tooth_steps import ToothStep, far_apart, step_words, steps_between
 from magview.bench.words import direction_word, short_words, teeth_words
-from magview.physics.coupling import Move, outside_tolerance
+from magview.physics.coupling import Move, nearest_firings, outside_tolerance
 from magview.spec.language import marked, number, tr
 from magview.spec.magneto import Rotation
 from magview.spec.units import format_angle
@@ -116,14 +116,16 @@ class PlanBox(QGroupBox):
         if not self._moves:
             self.verdict.setText(tr("There is no reading to plan from."))
         elif outside:
-            two = [f"{number(m.result_btdc_deg, 2)}°" for m in self._moves[:2]]
-            nearest = tr("{first} or {second}", first=two[0], second=two[1]) if len(two) == 2 else two[0]
+            near = [f"{number(m.result_btdc_deg, 2)}°" for m in nearest_firings(self._moves)]
             self.verdict.setText(
                 tr(
-                    "✗ Nothing reaches it within tolerance: {outside}. The nearest two: {nearest}.",
+                    "✗ Nothing reaches it within tolerance: {outside}. Nearest on either side: {first} or {second}.",
                     outside=outside,
-                    nearest=nearest,
+                    first=near[0],
+                    second=near[1],
                 )
+                if len(near) == 2
+                else tr("✗ Nothing reaches it within tolerance: {outside}.", outside=outside)
             )
         else:
             good = readings(state).within_limits

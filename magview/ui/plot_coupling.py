@@ -11,10 +11,10 @@ from PySide6.QtGui import QColor
 from PySide6.QtWidgets import QLabel, QSpinBox
 
 from magview.bench.curves import Table
-from magview.bench.curves_coupling import shift_table, shifts_near, teeth_moved
+from magview.bench.curves_coupling import shift_table, shifts_near
 from magview.bench.state import BenchState, Engaged, firing_btdc_deg
 from magview.bench.words import short_words
-from magview.physics.coupling import MAX_TEETH, Move
+from magview.physics.coupling import MAX_TEETH, Move, teeth_moved
 from magview.spec.language import marked, number, tr
 from magview.spec.units import format_angle
 from magview.ui.plot_sheet import PlotSheet

@@ -29,6 +29,7 @@ from magview.bench.state import BenchState
 from magview.bench.store import Store
 from magview.physics.advice import advise
 from magview.physics.coil import primary_current_a
+from magview.physics.coupling import teeth_moved
 from magview.physics.measurement import judge_linear
 from magview.physics.setting import internal_timing
 from magview.physics.setting_uncertainty import InternalReadings, internal_measurement
@@ -291,16 +292,14 @@ def test_reachable_timings_by_counting_every_move_in_fractions(nm, nd, ratio, re
     bound = Fraction(within) + Fraction(1, 10**6)
     fewest: dict[Fraction, int] = {}
 
-    def teeth(n: int) -> range:
-        return range(-((n - 1) // 2), n // 2 + 1)  # −n/2 < teeth ≤ n/2
-
-    for i, j in product(teeth(nm), teeth(nd)):
-        at = reads_at + 360 * (Fraction(i, nm) + Fraction(j, nd)) / ratio
-        if abs(at - wanted_at) <= bound:
+    for i, j in product(range(1 - nm, nm), range(1 - nd, nd)):  # less than a whole turn of either face
+        shift = Fraction(i, nm) + Fraction(j, nd)
+        at = reads_at + 360 * shift / ratio
+        if abs(at - wanted_at) <= bound and -1 < 2 * shift <= 1:  # half a turn: a whole one would move the finger
             fewest[at] = min(fewest.get(at, 10**6), abs(i) + abs(j))
     found = curves_coupling.shifts_near(nm, nd, float(ratio), float(reads_at), float(wanted_at), float(bound))
     assert [m.result_btdc_deg for m in found] == pytest.approx([float(at) for at in sorted(fewest)], abs=1e-8)
-    assert [curves_coupling.teeth_moved(m) for m in found] == [fewest[at] for at in sorted(fewest)]
+    assert [teeth_moved(m) for m in found] == [fewest[at] for at in sorted(fewest)]
 
 
 # ---------------------------------------------------------------------- tables

@@ -64,7 +64,7 @@ def test_the_rotor_goes_with_the_crank_by_the_gears(crank):
 
 
 def test_the_published_vernier_step_moves_rotor_and_firing_together():
-    """19 and 20 teeth: one step is 1/380 of a turn (“Magneto coupling”, technical torque articles)."""
+    """19 and 20 teeth: one step is 1/380 of a turn (a technical article on magneto couplings)."""
     state = apply(bench(), ReadLamp("left", 22.0))
     moved = apply(state, MoveTeeth(1, -1))
     assert moved.rotor_deg - state.rotor_deg == pytest.approx(360 / 380, abs=1e-9)

@@ -149,6 +149,13 @@ def test_the_coupling():
     # "no other move comes nearer", and 7/8 from the printed formula
     reached = [23 + 360 * (Fraction(i, 17) + Fraction(j, 18)) / k for i in range(-16, 17) for j in range(-17, 18)]
     assert min(abs(x - 27) for x in reached) == abs(at - 27)
+    far = 360 * (Fraction(8, 17) - Fraction(9, 18))
+    holds(
+        "theory-coupling",
+        f"8/17 − 9/18 = −1/34 of a turn: −{-float(far):.3f}° of the rotor, −{-float(far / k):.3f}° of the crank",
+        f"It then fires at {39.1 + float(far / k):.2f}°",
+    )
+    assert Fraction(8, 17) - Fraction(9, 18) == Fraction(-1, 34)
     assert Fraction(7, 2 * 4) == k and Fraction(9, 8) == Fraction(9, 2 * 4)
     installation = find_installation("seven-radial-left")
     assert (installation.coupling.magneto_teeth, installation.coupling.drive_teeth) == (17, 18)

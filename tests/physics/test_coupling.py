@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from dataclasses import asdict
 from fractions import Fraction
-from math import inf, lcm, nan
+from math import gcd, inf, lcm, nan
 
+import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -15,6 +16,8 @@ from magview.physics.coupling import (
     crank_advance_deg,
     finest_shift_deg,
     mesh,
+    move_outside_tolerance,
+    nearest_firings,
     outside_tolerance,
     plan,
     rotor_ahead_deg,
@@ -24,112 +27,140 @@ from magview.physics.coupling import (
     speed_ratio,
     synchronise,
 )
+from magview.physics.meshing import meshings
 from magview.spec.library import find_installation
 
 counts = st.integers(1, 400)
 readings = st.decimals(-20, 60, places=1).map(float)
 
 
-def offsets(teeth: int) -> list[int]:
-    return [i for i in range(-teeth, teeth + 1) if -teeth < 2 * i <= teeth]
+def bezout(a: int, b: int) -> tuple[int, int, int]:
+    """g, x, y with a·x + b·y = g, the greatest common divisor: Euclid's algorithm (Knuth, TAOCP 1, 1.2.1 E)."""
+    x, y, u, v = 1, 0, 0, 1
+    while b:
+        q, r = divmod(a, b)
+        a, b, x, y, u, v = b, r, u, v, x - q * u, y - q * v
+    return a, x, y
 
 
-def exhaustive(
-    nm: int, nd: int, k: Fraction, reads: Fraction, wanted: Fraction
-) -> list[tuple[Fraction, int, int, int, int]]:
-    """Every position of both faces: (|residual|, teeth, magneto teeth, i, j), in degrees of crank."""
-    found = [
-        (abs(reads + 360 * (Fraction(i, nm) + Fraction(j, nd)) / k - wanted), abs(i) + abs(j), abs(i), i, j)
-        for i in offsets(nm)
-        for j in offsets(nd)
-    ]
-    return sorted(found)
+def fewest_teeth(nm: int, nd: int, steps: range) -> list[tuple[int, int]]:
+    """For each step, of every pair with i/nm + j/nd = step/lcm within a turn of each face the one with the fewest
+    teeth, then with the fewest at the disc."""
+    g, x, y = bezout(nd, nm)  # i·nd + j·nm = step·g
+    a, b = nd // g, nm // g
+    step = np.array(steps)[:, None]
+    i0 = step * x % b
+    # All other pairs differ by (b, −a): those within a turn of the magneto's face are 2g of them.
+    i = i0 + b * np.arange(-g - 1, g + 1)
+    j = (step - i * a) // b
+    assert (i * a + j * b == step).all() and (a * x + b * y) == 1
+    teeth = np.where((abs(i) < nm) & (abs(j) < nd), 1000 * (abs(i) + abs(j)) + abs(j), 10**9)
+    best = teeth.argmin(axis=1)[:, None]
+    assert ((teeth == np.take_along_axis(teeth, best, 1)).sum(axis=1) == 1).all(), "two that are equally good"
+    picked = (np.take_along_axis(teeth_of, best, 1)[:, 0].tolist() for teeth_of in (i, j))
+    return list(zip(*picked, strict=True))
 
 
 # ---------------------------------------------------------------------- planner
 
 
-@pytest.mark.parametrize(
-    ("k", "reads", "wanted"),
-    [(Fraction(7, 8), "22.0", "25.0"), (Fraction(3, 2), "25.3", "25.3"), (Fraction(9, 8), "31.7", "20.2")],
-)
-def test_best_move_of_every_coupling_up_to_forty_teeth(k: Fraction, reads: str, wanted: str) -> None:
-    change = (Fraction(wanted) - Fraction(reads)) * k / 360
+def test_every_meshing_of_every_coupling_up_to_forty_teeth_once_by_the_fewest_teeth() -> None:
+    """Against residues: i/nm + j/nd takes each multiple of 1/lcm of a turn (Bézout's identity, number theory)."""
     for nm in range(1, 41):
         for nd in range(1, 41):
-            # In whole numbers, so that the search stays quick: |i/nm + j/nd − change| × every denominator.
-            unit = lcm(nm, nd, change.denominator)
-            a, b, c = unit // nm, unit // nd, int(change * unit)
-            best = min((abs(i * a + j * b - c), abs(i) + abs(j)) for i in offsets(nm) for j in offsets(nd))
-            first = plan(nm, nd, float(k), float(reads), float(wanted), most=1)[0]
-            found = abs(first.magneto_teeth * a + first.disc_teeth * b - c)
-            assert (found, abs(first.magneto_teeth) + abs(first.disc_teeth)) == best, (nm, nd)
+            unit, g = lcm(nm, nd), gcd(nm, nd)
+            pairs = [(m.magneto_teeth, m.disc_teeth) for m in meshings(nm, nd, Fraction(0), 2000)]
+            steps = range(-((unit - 1) // 2), unit // 2 + 1)
+            # Half a turn to either side holds each residue of a turn once: none is missing, none is there twice.
+            assert sorted((i * nd + j * nm) // g for i, j in pairs) == list(steps), (nm, nd)
+            assert sorted(pairs) == sorted(fewest_teeth(nm, nd, steps)), (nm, nd)
 
 
+@pytest.mark.parametrize(("nm", "nd"), [(1, 1), (1, 13), (12, 1), (7, 7), (12, 18), (16, 20), (19, 20), (23, 18)])
 @pytest.mark.parametrize(
-    ("nm", "nd"), [(1, 1), (1, 2), (2, 2), (1, 13), (12, 1), (7, 7), (12, 18), (19, 20), (20, 19), (14, 15)]
+    ("k", "reads", "wanted"), [("7/8", "22.0", "25.0"), ("3/2", "25.3", "25.3"), ("1", "90", "-90")]
 )
-@pytest.mark.parametrize(("k", "reads", "wanted"), [(0.875, 22.0, 25.0), (1.5, 25.0, 25.0), (1.0, 30.1, 12.4)])
-def test_whole_list_is_that_of_an_exhaustive_search(nm: int, nd: int, k: float, reads: float, wanted: float) -> None:
-    moves = plan(nm, nd, k, reads, wanted, most=10_000)
-    everything = exhaustive(nm, nd, Fraction(k), Fraction(str(reads)), Fraction(str(wanted)))
-    assert len(moves) == nm * nd
-    assert len({(m.magneto_teeth, m.disc_teeth) for m in moves}) == nm * nd
-    for move, (residual, teeth, magneto, _, _) in zip(moves, everything, strict=True):
-        assert abs(move.residual_deg) == float(residual)
-        assert (abs(move.magneto_teeth) + abs(move.disc_teeth), abs(move.magneto_teeth)) == (teeth, magneto)
+def test_a_plan_is_that_of_a_search_over_every_pair_of_teeth(nm, nd, k, reads, wanted) -> None:
+    """Every pair within a turn of each face is tried; what carries the rotor beyond half a turn moves the finger."""
+    best: dict[Fraction, tuple[int, int, int, int]] = {}
+    for i in range(-nm + 1, nm):
+        for j in range(-nd + 1, nd):
+            shift = Fraction(i, nm) + Fraction(j, nd)
+            if -Fraction(1, 2) < shift <= Fraction(1, 2):
+                best[shift] = min(best.get(shift, (999, 0, 0, 0)), (abs(i) + abs(j), abs(j), i, j))
+    ratio, change = Fraction(k), Fraction(wanted) - Fraction(reads)
+    ranked = sorted((abs(360 * s / ratio - change), teeth, disc, s, i, j) for s, (teeth, disc, i, j) in best.items())
+    moves = plan(nm, nd, float(ratio), float(reads), float(wanted), most=2000)
+    assert [(m.magneto_teeth, m.disc_teeth) for m in moves] == [(i, j) for *_, i, j in ranked]
+    assert [abs(m.residual_deg) for m in moves] == [float(away) for away, *_ in ranked]
 
 
-@settings(deadline=None, max_examples=25)
+def test_a_move_that_half_the_teeth_of_a_face_do_not_hold() -> None:
+    """Plain arithmetic: 9/19 − 10/20 = −1/38 of a turn, which at 7/8 is 10.827° of crank."""
+    first = plan(19, 20, 0.875, 35.83, 25.0, most=1)[0]
+    assert (first.magneto_teeth, first.disc_teeth) == (9, -10)
+    assert first.rotor_shift_deg == pytest.approx(-360 / 38)
+    assert first.residual_deg == pytest.approx(10.83 - 360 / 38 * 8 / 7)
+    assert round(first.residual_deg, 2) == 0.0
+
+
+@settings(deadline=None, max_examples=50)
 @given(nm=counts, nd=counts, k=st.sampled_from([0.875, 1.0, 1.125, 1.5, 7 / 12]), reads=readings, wanted=readings)
-def test_large_couplings_rank_as_a_search_over_one_face_does(
-    nm: int, nd: int, k: float, reads: float, wanted: float
-) -> None:
-    # For each i only the j at either side of the target can be nearest: a second way to the best residual.
-    change = (Fraction(str(wanted)) - Fraction(str(reads))) * Fraction(k).limit_denominator(24) / 360
-    low, high = offsets(nd)[0], offsets(nd)[-1]
-    best = min(
-        abs(Fraction(i, nm) + Fraction(min(max(near, low), high), nd) - change)
-        for i in offsets(nm)
-        for near in (int((change - Fraction(i, nm)) * nd // 1), int((change - Fraction(i, nm)) * nd // 1) + 1)
-    )
+def test_the_best_of_a_large_coupling_is_within_half_a_finest_step(nm, nd, k, reads, wanted) -> None:
+    """Multiples of 1/lcm of a turn lie that far from any timing within half a turn of the rotor."""
+    rotor = abs(reads - wanted) * k
     first = plan(nm, nd, k, reads, wanted, most=1)[0]
-    assert abs(rotor_shift(nm, nd, first.magneto_teeth, first.disc_teeth) - change) == best
+    assert abs(first.residual_deg) <= (finest_shift_deg(nm, nd) / 2 + max(rotor - 180.0, 0.0)) / k + 1e-9
+    assert abs(first.magneto_teeth) < nm and abs(first.disc_teeth) < nd
 
 
 @settings(deadline=None, max_examples=50)
 @given(nm=counts, nd=counts, reads=readings, wanted=readings, most=st.integers(1, 60))
-def test_a_list_never_goes_beyond_the_bounded_search(
-    nm: int, nd: int, reads: float, wanted: float, most: int
-) -> None:
+def test_a_list_is_as_long_as_asked_for_and_adds_up(nm, nd, reads, wanted, most) -> None:
     moves = plan(nm, nd, 0.875, reads, wanted, most)
-    assert len(moves) == min(most, nm * nd)
-    assert all(-nm < 2 * m.magneto_teeth <= nm and -nd < 2 * m.disc_teeth <= nd for m in moves)
+    assert len(moves) == len({m.rotor_shift_deg for m in moves}) == min(most, lcm(nm, nd))
     assert [abs(m.residual_deg) for m in moves] == sorted(abs(m.residual_deg) for m in moves)
     for m in moves:
+        assert -180.0 < m.rotor_shift_deg <= 180.0
         assert m.result_btdc_deg - wanted == pytest.approx(m.residual_deg, abs=1e-9)
         assert m.result_btdc_deg - reads == pytest.approx(m.crank_advance_deg, abs=1e-9)
         assert m.crank_advance_deg * 0.875 == pytest.approx(m.rotor_shift_deg, abs=1e-9)
-        # Not wrapped: the shift is what the teeth add up to, even beyond half a turn.
         assert m.rotor_shift_deg == pytest.approx(360 * (m.magneto_teeth / nm + m.disc_teeth / nd), abs=1e-9)
+    if most > 1:
+        assert plan(nm, nd, 0.875, reads, wanted, most - 1) == moves[: most - 1]
+
+
+def test_the_two_nearest_firings_are_one_on_either_side() -> None:
+    # Ten teeth on each face, k = 1: steps of 36° of crank from 22°. Wanted 30°: 22° is 8° late, 58° is 28° early.
+    moves = plan(10, 10, 1.0, 22.0, 30.0)
+    assert [m.result_btdc_deg for m in nearest_firings(moves)] == [22.0, 58.0]
+    # One tooth on each face: nothing but 22°.
+    assert [m.result_btdc_deg for m in nearest_firings(plan(1, 1, 1.0, 22.0, 25.0))] == [22.0]
+    # The old list named 22° twice here: sixteen pairs of teeth, four shifts.
+    four = nearest_firings(plan(4, 4, 0.875, 22.0, 25.0))
+    assert [m.result_btdc_deg for m in four] == pytest.approx([22.0, 22.0 + 90.0 / 0.875])
+
+
+@given(nm=counts, nd=counts, reads=readings, wanted=readings)
+def test_the_nearest_firings_are_neighbours(nm, nd, reads, wanted) -> None:
+    near = nearest_firings(plan(nm, nd, 1.0, reads, wanted, most=12))
+    if len(near) == 2:
+        low, high = sorted(m.residual_deg for m in near)
+        assert low <= 0 < high
+        assert high - low == pytest.approx(finest_shift_deg(nm, nd), abs=1e-9)
 
 
 def test_ties_are_real_ties() -> None:
     # 36 and 36 teeth, k = 1: steps of 10° of crank, and 5° asked for. In binary 8.2 − 3.2 is not quite 5.
     assert 8.2 - 3.2 != 5.0
-    moves = plan(36, 36, 1.0, 8.2, 3.2, most=72)
-    nearest = [m for m in moves if abs(m.residual_deg) == 5.0]
-    # Neither side is the nearer, so the teeth moved decide: no move at all comes first, then single teeth.
-    assert (nearest[0].magneto_teeth, nearest[0].disc_teeth) == (0, 0)
-    teeth = [abs(m.magneto_teeth) + abs(m.disc_teeth) for m in nearest]
-    assert teeth[:3] == [0, 1, 1] and teeth == sorted(teeth)
-    assert {m.residual_deg for m in nearest} == {-5.0, 5.0}
+    moves = plan(36, 36, 1.0, 8.2, 3.2, most=2)
+    # Neither side is the nearer, so the teeth moved decide: no move at all comes first.
+    assert [(m.magneto_teeth, m.disc_teeth, m.residual_deg) for m in moves] == [(0, 0, 5.0), (-1, 0, -5.0)]
 
 
-def test_of_equal_moves_fewer_teeth_at_the_magneto_come_first() -> None:
-    moves = plan(20, 20, 1.0, 0.0, 18.0, most=3)
-    assert [(m.magneto_teeth, m.disc_teeth) for m in moves[:2]] == [(0, 1), (1, 0)]
-    assert all(m.residual_deg == 0.0 for m in moves)
+def test_of_pairs_with_as_many_teeth_the_one_with_fewer_at_the_disc_is_shown() -> None:
+    moves = plan(20, 20, 1.0, 0.0, 18.0, most=1)
+    assert [(m.magneto_teeth, m.disc_teeth, m.residual_deg) for m in moves] == [(1, 0, 0.0)]
 
 
 def test_timing_that_reads_right_needs_no_move() -> None:
@@ -185,6 +216,21 @@ def test_a_best_move_outside_the_tolerance_is_said_to_be() -> None:
     assert "3.00° of crank late" in (outside_tolerance(moves, 1.0) or "")
     assert "3.00° of crank early" in (outside_tolerance(plan(1, 1, 1.0, 25.0, 22.0), 1.0) or "")
     assert outside_tolerance(moves, 3.0) is None
+
+
+def test_what_is_said_of_one_move_is_not_said_of_the_coupling() -> None:
+    # 17 and 18 teeth, k = 1: a step is 360/306 of a degree of crank; the third best is a step off, on one side.
+    best, second, third = plan(17, 18, 1.0, 25.1, 25.0, most=3)
+    assert outside_tolerance([best, second, third], 0.5) is None
+    assert move_outside_tolerance(best, 0.5) is None
+    words = move_outside_tolerance(third, 0.5) or ""
+    assert f"the magneto then fires {360 / 306 + 0.1:.2f}° of crank early, outside the tolerance of 0.5°" in words
+    assert "coupling" not in words
+
+
+def test_a_residual_just_outside_does_not_read_as_the_tolerance() -> None:
+    words = move_outside_tolerance(plan(1, 1, 1.0, 26.001, 25.0)[0], 1.0) or ""
+    assert "1.001° of crank early, outside the tolerance of 1°" in words
 
 
 # ---------------------------------------------------------------------- shifts and meshing

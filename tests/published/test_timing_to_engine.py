@@ -14,7 +14,7 @@ from magview.spec.library import find_engine, find_installation, find_magneto, s
 
 
 def test_vernier_of_19_and_20_teeth_steps_by_a_380th_of_a_turn() -> None:
-    """“Magneto coupling”, technical torque articles, da7c.co.uk."""
+    """A technical article on magneto couplings."""
     assert rotor_shift(19, 20, 1, -1) == Fraction(1, 380)
     assert rotor_shift(19, 20, -1, 1) == Fraction(-1, 380)
 
