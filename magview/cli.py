@@ -27,6 +27,8 @@ from magview.spec.units import parse_angle_deg, parse_btdc_deg, parse_length_mm
 
 PASS, BAD_INPUT = 0, 2
 
+ROTATIONS = ("clockwise", "anticlockwise")
+
 T = TypeVar("T")
 
 
@@ -133,9 +135,21 @@ def _parser() -> _Parser:
     shift.add_argument("--magneto-teeth", type=_whole, metavar="N", help="teeth of the disc's magneto face")
     shift.add_argument("--drive-teeth", type=_whole, metavar="N", help="teeth of the disc's drive face")
     shift.add_argument("--rotor-turns-per-crank-turn", type=_ratio, metavar="K", help="a number or a fraction, 9/8")
-    shift.add_argument("--reads", type=_btdc, required=True, metavar="BTDC", help="where the lamp says it fires")
+    shift.add_argument("--tolerance", type=_angle, metavar="DEG", help="timing tolerance, degrees of crank")
+    shift.add_argument(
+        "--synchronising-tolerance", type=_angle, metavar="DEG", help="how far both magnetos may be apart, of crank"
+    )
+    shift.add_argument("--rotation", choices=ROTATIONS, help="the magneto's, seen from its drive end")
+    shift.add_argument("--name", metavar="NAME", help="what the answer calls it")
+    shift.add_argument("--reads", type=_btdc, metavar="BTDC", help="where the lamp says it fires, or for both:")
+    shift.add_argument("--left-reads", type=_btdc, metavar="BTDC", help="where the left magneto fires, and")
+    shift.add_argument("--right-reads", type=_btdc, metavar="BTDC", help="where the right magneto fires")
     shift.add_argument("--wanted", type=_btdc, metavar="BTDC", help="where it should; left out: as the engine's file")
-    shift.add_argument("--move", type=_whole, default=1, metavar="N", help="which of the moves to print; left out: 1")
+    shift.add_argument("--left-wanted", type=_btdc, metavar="BTDC", help="where the left magneto should")
+    shift.add_argument("--right-wanted", type=_btdc, metavar="BTDC", help="where the right magneto should")
+    shift.add_argument(
+        "--move", type=_whole, metavar="N", help="which of the moves is judged and printed; left out: 1"
+    )
     shift.add_argument("--pdf", metavar="OUT", help="write the move as a plan on one page, its steps to be ticked")
     shift.add_argument("--paper", type=str.lower, choices=SIZES, default="a4", help="paper size; left out: a4")
     shift.set_defaults(run=_shift)
@@ -244,7 +258,7 @@ def _adjust(arguments: argparse.Namespace) -> int:
 
 
 def _shift(arguments: argparse.Namespace) -> int:
-    from magview.cli_calculators import run_shift
+    from magview.cli_shift import run_shift
 
     return run_shift(arguments)
 

@@ -1,31 +1,21 @@
-"""What ``magview readings``, ``adjust``, ``shift`` and ``engine`` answer, in words or as JSON (``model.md`` §10)."""
+"""What ``magview readings``, ``adjust`` and ``engine`` answer, in words or as JSON (``model.md`` §10)."""
 
 from __future__ import annotations
 
 import argparse
-import json
 import math
-import os
-import sys
-from dataclasses import asdict
-from fractions import Fraction
-from pathlib import Path
-from typing import Any
-
-import numpy as np
 
 from magview import CAUTION
-from magview.bench.apply import BTDC_LIMIT_DEG
-from magview.bench.tooth_steps import tooth_degrees
+from magview.bench.advised import Advised, advised, creep_words
+from magview.bench.apply import new_bench
 from magview.bench.verdict import faults, judged_words, mark_words, never_words
-from magview.bench.words import move_words, setting_moves, way_words
-from magview.physics.coupling import Move, outside_tolerance, plan
+from magview.bench.words import setting_moves
+from magview.cli_streams import print_json, say
 from magview.physics.engine import firing_order_mismatch, firing_table, top_dead_centre_deg
-from magview.physics.setting import internal_timing
+from magview.physics.setting import Readings, internal_timing
 from magview.spec.base import SpecError
-from magview.spec.engine import Installation
-from magview.spec.library import find_engine, find_installation, find_magneto
-from magview.spec.magneto import Magneto, Rotation
+from magview.spec.library import find_engine, find_magneto
+from magview.spec.magneto import Magneto
 from magview.spec.units import digits_beside, format_angle, format_length, length_digits
 
 PASS, FAIL = 0, 1
@@ -43,7 +33,7 @@ def run_readings(arguments: argparse.Namespace) -> int:
             raise SpecError(f"{option} is {value:g}; {where} of this magneto runs from {low:g} to {high:g}")
     result = internal_timing(magneto).readings(backplate, screw)
     if arguments.json:
-        _print_json(
+        print_json(
             {
                 "opens_deg": result.opens_deg,
                 "closes_deg": result.closes_deg,
@@ -55,146 +45,96 @@ def run_readings(arguments: argparse.Namespace) -> int:
             }
         )
     else:
-        _say(readings_text(magneto, backplate, screw))
+        say(readings_text(magneto, backplate, screw))
     return PASS if result.within_limits else FAIL
 
 
 def run_adjust(arguments: argparse.Namespace) -> int:
-    """Tell the setting that gives a gap [mm] and opens at the E-gap. Exit code 1 where there is none."""
+    """Tell the setting that gives a gap [mm] and opens at the E-gap.
+
+    Exit code 1 where there is none, and where it is out of limits.
+    """
     magneto = find_magneto(arguments.magneto)
     if arguments.gap < 0:
         raise SpecError(f"--gap is {arguments.gap:g} mm; it must be 0 or more")
-    result = internal_timing(magneto).adjust(arguments.gap)
+    timing, low_high = internal_timing(magneto), magneto.gap_limits_mm
+    answer, orders = timing.adjust(arguments.gap), advised(new_bench(magneto), arguments.gap)
+    result = timing.readings(orders.backplate_deg, orders.lands_deg) if orders.reachable else None
+    within = None if result is None else bool(result.within_limits)
     if arguments.json:
-        _print_json(
+        print_json(
             {
-                "backplate_deg": result.backplate_deg,
-                "screw_deg": result.screw_deg,
-                "reachable": result.reachable,
-                "reason": result.reason,
+                "name": magneto.name,
+                "gap_mm": arguments.gap,
+                "gap_limits_mm": list(low_high),
+                "backplate_deg": orders.backplate_deg if orders.reachable else math.nan,
+                "screw_deg": orders.lands_deg if orders.reachable else math.nan,
+                "set_screw_deg": orders.screw_deg if orders.reachable else math.nan,
+                "reachable": orders.reachable,
+                "reason": orders.reason,
+                "nearest_gap_mm": answer.nearest_gap_mm,
+                "within_limits": within,
             }
         )
-    elif result.reachable:
-        designed = magneto.designed_setting.backplate_deg
-        _say(f"{magneto.name}: {format_length(arguments.gap, False)} = {format_length(arguments.gap, True)}")
-        _say(f"  backplate      {format_angle(result.backplate_deg, True)}")
-        _say(f"  contact screw  {format_angle(result.screw_deg, True)}")
-        moves = setting_moves(magneto, result.backplate_deg - designed, result.screw_deg)
-        _say(f"From the designed setting: {', then '.join(moves) if moves else 'nothing to turn'}.\n{CAUTION}")
     else:
-        _say(f"{magneto.name}: {format_length(arguments.gap, False)} cannot be had: {result.reason}.")
-    return PASS if result.reachable else FAIL
-
-
-def run_shift(arguments: argparse.Namespace) -> int:
-    """Tell which teeth to move. Exit code 1 if no move comes within the engine's tolerance."""
-    by_hand = (arguments.magneto_teeth, arguments.drive_teeth, arguments.rotor_turns_per_crank_turn)
-    if arguments.installation is not None:
-        if by_hand != (None, None, None):
-            raise SpecError("give either an INSTALLATION or the teeth and the ratio, not both")
-        installation = find_installation(arguments.installation)
-        coupling, engine = installation.coupling, installation.engine
-        magneto_teeth, drive_teeth = coupling.magneto_teeth, coupling.drive_teeth
-        ratio: float | Fraction = installation.rotor_turns_per_crank_turn
-        side = "right" if installation.position == "right" else "left"
-        wanted = getattr(engine.firing_btdc_deg, side) if arguments.wanted is None else arguments.wanted
-    else:
-        if None in by_hand or arguments.wanted is None:
-            raise SpecError(
-                "without an INSTALLATION, --magneto-teeth, --drive-teeth, --rotor-turns-per-crank-turn and --wanted "
-                "are all needed"
-            )
-        installation = None
-        magneto_teeth, drive_teeth, ratio = by_hand
-        wanted = arguments.wanted
-    try:
-        moves = plan(magneto_teeth, drive_teeth, ratio, arguments.reads, wanted)
-    except ValueError as error:
-        raise SpecError(str(error)) from error
-    for option, value in (("--reads", arguments.reads), ("--wanted", wanted)):
-        if abs(value) > BTDC_LIMIT_DEG:
-            raise SpecError(f"{option} is {value:g}; it must lie within ±{BTDC_LIMIT_DEG:g}° of top dead centre")
-    _print_shift(arguments, installation, wanted, moves)
-    tolerance = None if installation is None else installation.engine.timing_tolerance_deg
-    outside = None if tolerance is None else outside_tolerance(moves, tolerance)
-    if arguments.json:
-        _print_json({"moves": [asdict(move) for move in moves]})
-    else:
-        rotation = None if installation is None else installation.magneto.rotation
-        _say(_moves_text(moves, arguments.reads, wanted, rotation))
-        _say(f"  {tooth_degrees(magneto_teeth, drive_teeth, ratio)}")
-        if tolerance is None:
-            _say("  Whether that is near enough, the engine's manual says; an INSTALLATION brings its tolerance.")
+        gap = f"{format_length(arguments.gap, False)} = {format_length(arguments.gap, True)}"
+        if result is None:
+            say(f"{magneto.name}: {gap} cannot be had: {orders.reason}.")
         else:
-            _say(f"  {outside}" if outside else f"  The first is within the tolerance of {tolerance:g}°.")
-        _say(f"Mark disc, flanges and engine before taking anything apart; move one tooth at a time.\n{CAUTION}")
-    return FAIL if outside else PASS
+            say(_orders_text(magneto, gap, orders, result))
+    return PASS if within else FAIL
 
 
-def _print_shift(
-    arguments: argparse.Namespace, installation: Installation | None, wanted: float, moves: list[Move]
-) -> None:
-    """Write a move as a plan on one page, if that was asked for."""
-    if arguments.pdf is None:
-        return
-    if installation is None:
-        raise SpecError("--pdf needs an INSTALLATION: the plan names magneto and engine, and which way they turn")
-    if not 1 <= arguments.move <= len(moves):
-        raise SpecError(f"--move is {arguments.move}; there are the moves 1 to {len(moves)}")
-    from magview.job.shift_plan import plan_from
-    from magview.ui.preflight import why_no_window
-
-    page = plan_from(installation, arguments.reads, wanted, moves[arguments.move - 1])
-    if sys.platform.startswith("linux"):
-        os.environ["QT_QPA_PLATFORM"] = "offscreen"  # paper needs no display, even where there is one
-    reason = why_no_window()
-    if reason is not None:
-        raise SpecError(f"no PDF: {reason}")
-    from magview.ui.print_shift import print_shift
-
-    print_shift(page, Path(arguments.pdf), arguments.paper)
+def _orders_text(magneto: Magneto, gap: str, orders: Advised, result: Readings) -> str:
+    low, high = magneto.gap_limits_mm
+    plate = orders.backplate_deg - magneto.designed_setting.backplate_deg
+    moves = setting_moves(magneto, plate, orders.screw_deg)
+    found = faults(magneto, result)
+    digits = {inches: max(length_digits(g, low, high, inches) for g in result.max_gap_mm) for inches in (False, True)}
+    limits = " = ".join(
+        f"{format_length(low, inches, digits[inches])} to {format_length(high, inches, digits[inches])}"
+        for inches in (False, True)
+    )
+    return "\n".join((
+        f"{magneto.name}: {gap}",
+        f"  backplate      {format_angle(orders.backplate_deg, True)}",
+        f"  contact screw  {creep_words(orders) or format_angle(orders.screw_deg, True)}",
+        f"From the designed setting: {', then '.join(moves) if moves else 'nothing to turn'}.",
+        f"  largest gap allowed  {limits}",
+        f"  {'OUT OF LIMITS: ' + '; '.join(found) if found else 'WITHIN LIMITS'}",
+        CAUTION,
+    ))  # fmt: skip
 
 
 def run_engine(arguments: argparse.Namespace) -> int:
     """Tell true top dead centres and firing of every cylinder [crank deg]."""
     engine = find_engine(arguments.engine)
     top, firing = top_dead_centre_deg(engine), firing_table(engine)
+    # Each firing before its own cylinder's top, which comes a cycle later where the firing stands near its end.
+    btdc = {side: (top - at + 360.0) % 720.0 - 360.0 for side, at in firing.items()}
     if arguments.json:
-        _print_json({"top_dead_centre_deg": top, "firing_deg": dict(firing)})
+        print_json({"top_dead_centre_deg": top, "firing_deg": dict(firing), "firing_btdc_deg": dict(btdc)})
         return PASS
-    _say(f"{engine.name}: crank degrees from No. 1's own firing top dead centre\n")
-    _say("  cylinder   top dead centre   left fires   right fires")
+    say(f"{engine.name}: crank degrees from No. 1's own firing top dead centre\n")
+    say("  cylinder   top dead centre   left fires                     right fires")
     for i in range(engine.cylinders):
-        left, right = firing["left"][i], firing["right"][i]
-        _say(f"  {i + 1:>8}   {format_angle(top[i]):>15}   {format_angle(left):>10}   {format_angle(right):>11}")
-    btdc = engine.firing_btdc_deg
-    _say(f"\nEach fires {btdc.left:g}° (left) and {btdc.right:g}° (right) before its own true top dead centre.")
+        left, right = (
+            f"{format_angle(firing[side][i]):>8} = {format_angle(btdc[side][i]):>7} before top"
+            for side in ("left", "right")
+        )
+        say(f"  {i + 1:>8}   {format_angle(top[i]):>15}   {left:<28}   {right}")
+    wanted = engine.firing_btdc_deg
+    say(f"\nEach fires {wanted.left:g}° (left) and {wanted.right:g}° (right) before its own true top dead centre.")
     if engine.articulation is not None:
-        _say("A compensated cam aims at equal piston position instead, which on link rods is not quite the same.")
+        say("A compensated cam aims at equal piston position instead, which on link rods is not quite the same.")
     mismatch = firing_order_mismatch(engine)
     if mismatch:
-        _say(f"Take care: {mismatch}.")
-    _say(CAUTION)
+        say(f"Take care: {mismatch}.")
+    say(CAUTION)
     return PASS
 
 
 # ---------------------------------------------------------------------- output
-
-
-def _moves_text(moves: list[Move], reads: float, wanted: float, rotation: Rotation | None) -> str:
-    lines = [
-        f"Fires at {reads:g}°, wanted {wanted:g}° before top dead centre. Moves, best first:",
-        "",
-        "       fires at   from wanted   magneto flange on the disc; disc on the drive flange",
-    ]
-    for n, move in enumerate(moves[:8], start=1):
-        if rotation is None:
-            words = (way_words(move.magneto_teeth), way_words(move.disc_teeth))
-        else:
-            words = move_words(move, rotation, "drive end")
-        result, residual = format_angle(move.result_btdc_deg), format_angle(move.residual_deg, True)
-        lines.append(f"  {n:>2}   {result:<8}   {residual:<11}   {words[0]}; {words[1]}")
-    return "\n".join([*lines, ""])
 
 
 def readings_text(magneto: Magneto, backplate_deg: float, screw_deg: float) -> str:
@@ -231,24 +171,3 @@ def readings_text(magneto: Magneto, backplate_deg: float, screw_deg: float) -> s
         CAUTION,
     ]
     return "\n".join(lines)
-
-
-def _say(text: str) -> None:
-    sys.stdout.write(text + "\n")
-
-
-def _print_json(values: dict[str, Any]) -> None:
-    _say(json.dumps({name: _plain(value) for name, value in values.items()}, allow_nan=False))
-
-
-def _plain(value: Any) -> Any:
-    """JSON has no NaN: what does not exist is null."""
-    if isinstance(value, np.ndarray):
-        return [_plain(v) for v in value.tolist()] if value.ndim else _plain(value.item())
-    if isinstance(value, list):
-        return [_plain(v) for v in value]
-    if isinstance(value, dict):
-        return {name: _plain(v) for name, v in value.items()}
-    if isinstance(value, float) and not math.isfinite(value):
-        return None
-    return value

@@ -7,6 +7,7 @@ import sys
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from magview.cli_streams import words_stream
 from magview.spec.base import SpecError
 from magview.spec.files import write_text
 from magview.spec.language import tr
@@ -70,16 +71,16 @@ def run_code(arguments: argparse.Namespace) -> int:
     from magview.classroom.sets import code_of, why_no_code, write_set
 
     of = _asked(arguments)
-    why = why_no_code(of)
+    why, stream = why_no_code(of), words_stream(arguments.save)
     if arguments.save:
         write_set(Path(arguments.save), of)
-    sys.stdout.write(f"{why}\n" if why else f"{code_of(of)}\n")
+    stream.write(f"{why}\n" if why else f"{code_of(of)}\n")
     for number in range(1, len(of.exercises) + 1):
         exercise = of.exercise(number)
         guide = tr("about {minutes} minutes", minutes=f"{exercise.minutes:g}")
-        sys.stdout.write(f"  {number}. {exercise.name} ({guide})\n")
+        stream.write(f"  {number}. {exercise.name} ({guide})\n")
     same = tr("A fault of their own for each pupil.") if of.each_their_own else tr("The same faults for everyone.")
-    sys.stdout.write(f"{same}\n")
+    stream.write(f"{same}\n")
     return FAIL if why and not arguments.save else PASS
 
 
@@ -127,7 +128,7 @@ def run_key(arguments: argparse.Namespace) -> int:
     entries = answer_key(of, arguments.pupil)
     if arguments.csv:
         write_text(Path(arguments.csv), key_csv(entries))
-    sys.stdout.write(key_text(of, entries, "" if why_no_code(of) else code_of(of)))
+    words_stream(arguments.csv).write(key_text(of, entries, "" if why_no_code(of) else code_of(of)))
     return PASS
 
 
@@ -150,7 +151,7 @@ def run_gather(arguments: argparse.Namespace) -> int:
     lines += [tr("Most often:")] if summary.errors else []
     lines += [f"  {e.count:>4}  {e.words}" for e in summary.errors[:10]]
     lines += [tr("Nothing from: {names}", names=", ".join(summary.missing))] if summary.missing else []
-    sys.stdout.write("\n".join([*lines, ""]))
+    words_stream(arguments.csv).write("\n".join([*lines, ""]))
     over = [r.why for r in results if r.why]
     for sentence in over:
         sys.stderr.write(f"magview: {tr('passed over: {why}', why=sentence)}\n")

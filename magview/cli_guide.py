@@ -8,6 +8,7 @@ import sys
 from pathlib import Path
 from typing import Any
 
+from magview.cli_streams import words_stream
 from magview.spec.base import SpecError
 from magview.spec.files import write_text
 from magview.spec.language import tr
@@ -34,6 +35,7 @@ def run_guide(arguments: argparse.Namespace) -> int:
     from magview.guide.pages import chapters
     from magview.guide.search import guide_index
 
+    stream = words_stream(arguments.html, arguments.pdf)
     if arguments.html:
         write_text(Path(arguments.html), book_html(arguments.paper))
     if arguments.pdf:
@@ -42,7 +44,7 @@ def run_guide(arguments: argparse.Namespace) -> int:
         hits = guide_index().search(" ".join(arguments.words), most=10)
         for hit in hits:
             where = " › ".join(dict.fromkeys((hit.section.page_title, hit.section.title)))
-            sys.stdout.write(f"{where}\n    {hit.excerpt}\n")
+            stream.write(f"{where}\n    {hit.excerpt}\n")
         return 0 if hits else 1
     if not (arguments.html or arguments.pdf):
         for chapter in chapters():

@@ -10,6 +10,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from magview.bench.told import End
+from magview.cli_streams import words_stream
 from magview.spec.base import SpecError
 from magview.spec.language import tr
 
@@ -102,10 +103,10 @@ def run_handout(arguments: argparse.Namespace) -> int:
     elif name in shipped_names("magnetos"):
         item = find_magneto(name)
     else:
-        from magview.spec.files import read_bench_item
+        from magview.spec.files import names_file, read_bench_item
 
         known = ", ".join((*shipped_names("magnetos"), *shipped_names("installations")))
-        if not name.endswith(".json"):
+        if not names_file(name):
             raise SpecError(
                 tr("“{name}” is neither a file nor one of the shipped: {known}", name=name[:60], known=known)
             )
@@ -128,5 +129,7 @@ def _print(paper: ClassPaper, arguments: argparse.Namespace) -> int:
     path = Path(arguments.pdf)
     pages = print_paper(paper, path, "letter" if arguments.paper == "letter" else "a4")
     said = tr("Wrote {file}: 1 page.", file=path.name)
-    sys.stdout.write((said if pages == 1 else tr("Wrote {file}: {pages} pages.", file=path.name, pages=pages)) + "\n")
+    words_stream(arguments.pdf).write(
+        (said if pages == 1 else tr("Wrote {file}: {pages} pages.", file=path.name, pages=pages)) + "\n"
+    )
     return PASS

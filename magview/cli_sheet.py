@@ -8,6 +8,7 @@ import sys
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from magview.cli_streams import words_stream
 from magview.spec.base import SpecError
 from magview.spec.files import write_text
 
@@ -60,6 +61,8 @@ def run_sheet(arguments: argparse.Namespace) -> int:
     from magview.job.readings import csv_text, json_text
     from magview.job.report import html_text
 
+    outputs = (arguments.pdf, arguments.html, arguments.csv, arguments.json_readings)
+    stream = words_stream(*outputs, json_wanted=arguments.json)
     path = job_path(arguments.job)
     job = read_job(path)
     drift = _drift(job, arguments.history, path)
@@ -71,7 +74,7 @@ def run_sheet(arguments: argparse.Namespace) -> int:
         write_text(Path(arguments.json_readings), json_text(job))
     if arguments.pdf:
         _print(job, Path(arguments.pdf), arguments.paper, drift)
-    sys.stdout.write(json_text(job) if arguments.json else _text(job, drift))
+    stream.write(json_text(job) if arguments.json else _text(job, drift))
     return PASS if judge.progress(job).passed else FAIL
 
 

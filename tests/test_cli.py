@@ -10,8 +10,12 @@ import sys
 
 import pytest
 
+from magview.bench.actions import TightenLock, TurnScrew
+from magview.bench.advised import advised, advised_words
+from magview.bench.apply import apply, new_bench
+from magview.bench.state import readings
 from magview.cli import main
-from magview.spec.library import find_magneto
+from magview.spec.library import find_engine, find_magneto
 
 
 def run(capsys, *argv: str) -> tuple[int, str, str]:
@@ -84,6 +88,37 @@ def test_adjust_out_of_reach_is_exit_1_and_says_why(capsys):
     assert "nearest gap" in data["reason"]
 
 
+def test_a_gap_outside_the_limits_is_answered_and_said_to_be_outside(capsys):
+    magneto = find_magneto("seven-radial")
+    low, high = magneto.gap_limits_mm
+    for gap, code in ((high + 0.05, 1), (high, 0), ((low + high) / 2, 0)):
+        done, out, _ = run(capsys, "adjust", "seven-radial", "--gap", f"{gap!r}mm", "--json")
+        data = json.loads(out)
+        assert (done, data["reachable"], data["within_limits"]) == (code, True, code == 0)
+        assert data["gap_limits_mm"] == [low, high] and data["gap_mm"] == pytest.approx(gap)
+        assert data["name"] == magneto.name
+        done, out, _ = run(capsys, "adjust", "seven-radial", "--gap", f"{gap!r}mm")
+        assert done == code
+        assert ("OUT OF LIMITS: gap of every lobe" if code else "WITHIN LIMITS") in out
+
+
+def test_the_orders_of_adjust_allow_for_the_screw_s_creep_as_the_window_s_do(capsys):
+    """Set, then tightened on the bench: where it then stands gives the gap asked for."""
+    magneto = find_magneto("seven-radial")
+    gap, creep = magneto.designed_setting.gap_mm, magneto.condition.screw_creep_deg
+    assert creep != 0
+    _, out, _ = run(capsys, "adjust", "seven-radial", "--gap", f"{gap!r}mm", "--json")
+    data = json.loads(out)
+    assert data["set_screw_deg"] + creep == pytest.approx(data["screw_deg"], abs=1e-9)
+    state = new_bench(magneto)
+    for act in (TurnScrew(data["set_screw_deg"]), TightenLock(True)):
+        state = apply(state, act)
+    assert float(readings(state).max_gap_mm[0]) == pytest.approx(gap, abs=1e-9)
+    said = f"set to {data['set_screw_deg']:+.2f}°, tightening brings it to"
+    assert said in run(capsys, "adjust", "seven-radial", "--gap", f"{gap!r}mm")[1]
+    assert said in advised_words(new_bench(magneto), advised(new_bench(magneto), gap), False)
+
+
 def test_shift_by_hand_and_by_installation_agree(capsys):
     by_hand = ["--magneto-teeth", "17", "--drive-teeth", "18", "--rotor-turns-per-crank-turn", "7/8"]
     code, out, _ = run(capsys, "shift", *by_hand, "--reads", "23", "--wanted", "27", "--json")
@@ -125,10 +160,15 @@ def test_engine_as_json(capsys):
     code, out, _ = run(capsys, "engine", "four-opposed", "--json")
     data = json.loads(out)
     assert code == 0
-    assert list(data) == ["top_dead_centre_deg", "firing_deg"]
+    assert list(data) == ["top_dead_centre_deg", "firing_deg", "firing_btdc_deg"]
+    wanted = find_engine("four-opposed").firing_btdc_deg
+    assert data["firing_btdc_deg"]["left"] == pytest.approx([wanted.left] * 4)
+    assert data["firing_btdc_deg"]["right"] == pytest.approx([wanted.right] * 4)
     assert sorted(data["top_dead_centre_deg"]) == [0.0, 180.0, 360.0, 540.0]  # four cylinders, evenly
     assert len(data["firing_deg"]["left"]) == len(data["firing_deg"]["right"]) == 4
-    assert run(capsys, "engine", "nine-radial")[0] == 0
+    code, out, _ = run(capsys, "engine", "four-opposed")
+    assert code == 0
+    assert out.count(f"{wanted.left:.2f}° before top") == 4
 
 
 @pytest.mark.parametrize(

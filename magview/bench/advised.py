@@ -9,7 +9,7 @@ from magview.bench.words import setting_moves
 from magview.physics.setting import internal_timing
 from magview.spec.frozen import frozen
 from magview.spec.language import number, tr
-from magview.spec.units import format_length
+from magview.spec.units import format_angle, format_length
 
 _MOVED_DEG = 0.005
 """Less than this is no move: it would be written 0.00°."""
@@ -71,12 +71,13 @@ def advised_words(state: BenchState, plan: Advised, inches: bool) -> str:
         )
     plate, screw = plan.backplate_deg - state.backplate_deg, plan.screw_deg - state.screw_deg
     moves = setting_moves(state.magneto, plate, screw)
+    creep = creep_words(plan)
     if not moves:
-        if abs(plan.creeps_deg) < _MOVED_DEG:
+        if not creep:
             return tr("Nothing: the contacts open at the E-gap and the largest gap is {gap}.", gap=gap)
         return tr(
             "Nothing to turn: {creep}; then the contacts open at the E-gap and the largest gap is {gap}.",
-            creep=_creep_words(plan),
+            creep=tr("tightening the lock screw brings the contact screw to {angle}", angle=_at(plan.lands_deg)),
             gap=gap,
         )
     clamps, lock = state.clamps_tight and abs(plate) >= _MOVED_DEG, state.lock_tight and abs(screw) >= _MOVED_DEG
@@ -87,22 +88,20 @@ def advised_words(state: BenchState, plan: Advised, inches: bool) -> str:
     elif lock:
         moves.insert(0, tr("slacken the lock screw"))
     text = reduce(lambda first, then: tr("{first}, then {then}", first=first, then=then), moves)
-    if abs(plan.creeps_deg) >= _MOVED_DEG:
-        at = number(round(plan.screw_deg, 2) + 0.0, "+.2f")
-        if abs(screw) >= _MOVED_DEG:
-            text = tr("{moves}, to {angle}°; {creep}", moves=text, angle=at, creep=_creep_words(plan))
-        else:
-            text = tr("{moves}; {creep}", moves=text, creep=_creep_words(plan))
+    if creep:
+        text = tr("{moves}; contact screw: {creep}", moves=text, creep=creep)
     check = tr(
         "Plate and screw both move the opening, only the screw moves the gap: check both again after tightening."
     )
     return f"{text[0].upper()}{text[1:]}. {check}"
 
 
-def _creep_words(plan: Advised) -> str:
-    creep, lands = number(abs(plan.creeps_deg), 2), number(round(plan.lands_deg, 2) + 0.0, "+.2f")
-    if plan.creeps_deg < 0:
-        return tr(
-            "tightening the lock screw carries it back by {creep}° (wider), to {angle}°", creep=creep, angle=lands
-        )
-    return tr("tightening the lock screw carries it on by {creep}° (closer), to {angle}°", creep=creep, angle=lands)
+def creep_words(plan: Advised) -> str:
+    """Where to set the contact screw and where tightening brings it; nothing where tightening moves nothing."""
+    if abs(plan.creeps_deg) < _MOVED_DEG:
+        return ""
+    return tr("set to {angle}, tightening brings it to {lands}", angle=_at(plan.screw_deg), lands=_at(plan.lands_deg))
+
+
+def _at(screw_deg: float) -> str:
+    return format_angle(screw_deg, True)

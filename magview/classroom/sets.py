@@ -22,7 +22,7 @@ from magview.classroom.names import normal, pupil_key, seed_for
 from magview.practice.exercise import Exercise, Tray
 from magview.practice.library import find_exercise, read_exercise, shipped_exercises, with_parts
 from magview.spec.base import Model, Name, SpecError
-from magview.spec.files import dump_json, read_json, validate, write_text
+from magview.spec.files import STANDARD, dump_json, name_of, read_json, validate, write_text
 from magview.spec.language import tr
 from magview.spec.library import resources
 
@@ -276,7 +276,7 @@ def read_set(path: Path) -> ClassSet:
     data = read_json(path)
     if isinstance(data, dict) and isinstance(data.get("exercises"), tuple):
         data = {**data, "exercises": tuple(_entry(e, path) for e in data["exercises"])}
-    return validate(ClassSet, data, path.name)
+    return validate(ClassSet, data, name_of(path))
 
 
 def _entry(entry: Any, path: Path) -> Any:
@@ -296,7 +296,7 @@ def write_set(path: Path, of: ClassSet) -> None:
 def open_set(text: str) -> ClassSet:
     """A set by its code or by the path of its file. Raises SpecError."""
     path = Path(text.strip())
-    if path.suffix.lower() == ".json" or path.is_file():
+    if path == STANDARD or path.suffix.lower() == ".json" or path.is_file():
         return read_set(path)
     return set_of_code(text)
 

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-import os
 from pathlib import Path
 
 from magview.job.sheet import Job
 from magview.spec.base import SpecError
-from magview.spec.files import read_json, validate
+from magview.spec.files import name_of, names_file, read_json, validate
 from magview.spec.language import tr
 from magview.spec.library import resources
 
@@ -16,7 +15,7 @@ _ENDING = "-job.json"
 
 def read_job(path: Path) -> Job:
     """Read a ``magview-job/1`` file, its history included. Raises SpecError with one sentence for anything amiss."""
-    return validate(Job, read_json(path), path.name)
+    return validate(Job, read_json(path), name_of(path))
 
 
 def shipped_jobs() -> list[str]:
@@ -28,7 +27,7 @@ def job_path(name: str) -> Path:
     """The file of a shipped job by its short name, or the path itself. Raises SpecError for neither."""
     if name in shipped_jobs():
         return resources() / "jobs" / f"{name}{_ENDING}"
-    if not name.endswith(".json") and not os.path.exists(name):
+    if not names_file(name):
         raise SpecError(
             tr(
                 "“{name}” is neither a file nor one of the shipped jobs: {known}",

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import os
 from collections.abc import Callable
 from pathlib import Path
 from typing import Any, Literal, TypeVar
@@ -10,7 +9,7 @@ from typing import Any, Literal, TypeVar
 from magview.practice.exercise import Exercise
 from magview.practice.lesson import Lesson
 from magview.spec.base import SpecError
-from magview.spec.files import read_installation, read_json, read_magneto, validate
+from magview.spec.files import name_of, names_file, read_installation, read_json, read_magneto, validate
 from magview.spec.language import marked, tr
 from magview.spec.library import Kind as Part
 from magview.spec.library import resources, shipped_names
@@ -22,7 +21,7 @@ T = TypeVar("T")
 def read_exercise(path: Path) -> Exercise:
     """Read a ``magview-exercise/1`` file. Its magneto or installation is embedded, the short name of a shipped one,
     or a path sought beside it. Raises SpecError with one sentence for anything amiss."""
-    return validate(Exercise, with_parts(read_json(path), path), path.name)
+    return validate(Exercise, with_parts(read_json(path), path), name_of(path))
 
 
 def read_lesson(path: Path) -> Lesson:
@@ -30,7 +29,7 @@ def read_lesson(path: Path) -> Lesson:
     data = read_json(path)
     if isinstance(data, dict) and isinstance(data.get("exercise"), dict):
         data = {**data, "exercise": with_parts(data["exercise"], path)}
-    return validate(Lesson, data, path.name)
+    return validate(Lesson, data, name_of(path))
 
 
 def shipped_exercises() -> list[str]:
@@ -95,7 +94,7 @@ _UNKNOWN: dict[Kind, str] = {
 def _find(name: str, kind: Kind, read: Callable[[Path], T]) -> T:
     if name in _shipped(kind):
         return read(resources() / kind / f"{name}.json")
-    if not name.endswith(".json") and not os.path.exists(name):
+    if not names_file(name):
         raise SpecError(
             tr(_UNKNOWN[kind], name=name[:60], known=", ".join(_shipped(kind))),
         )

@@ -7,6 +7,7 @@ import json
 import os
 import re
 import stat
+import sys
 import tempfile
 import typing
 from collections import Counter
@@ -27,6 +28,9 @@ MAX_BYTES = 2_000_000
 MAX_VALUES = 25_000
 """Longest list: just above a measured profile's, and few enough that a list of rubbish takes no memory to refuse."""
 
+STANDARD = Path("-")
+"""Standard input where a file is read, standard output where one is written."""
+
 M = TypeVar("M", bound=Model)
 
 _UNION_TAGS = {"profile": {"law", "measured"}, "contact_screw": {"eccentric", "threaded"}}
@@ -34,12 +38,12 @@ _UNION_TAGS = {"profile": {"law", "measured"}, "contact_screw": {"eccentric", "t
 
 def read_magneto(path: Path) -> Magneto:
     """Read a ``magview-magneto/1`` file; raise SpecError with one sentence for anything amiss."""
-    return validate(Magneto, read_json(path), path.name)
+    return validate(Magneto, read_json(path), name_of(path))
 
 
 def read_engine(path: Path) -> Engine:
     """Read a ``magview-engine/1`` file; raise SpecError with one sentence for anything amiss."""
-    return validate(Engine, read_json(path), path.name)
+    return validate(Engine, read_json(path), name_of(path))
 
 
 def read_installation(path: Path) -> Installation:
@@ -50,7 +54,7 @@ def read_installation(path: Path) -> Installation:
         for field, read in (("magneto", read_magneto), ("engine", read_engine)):
             if isinstance(data.get(field), str):
                 data[field] = read(path.parent / data[field])
-    return validate(Installation, data, path.name)
+    return validate(Installation, data, name_of(path))
 
 
 def read_bench_item(path: Path) -> Magneto | Installation:
@@ -58,7 +62,17 @@ def read_bench_item(path: Path) -> Magneto | Installation:
     data = read_json(path)
     if isinstance(data, dict) and str(data.get("format")).startswith("magview-installation/"):
         return read_installation(path)
-    return validate(Magneto, data, path.name)
+    return validate(Magneto, data, name_of(path))
+
+
+def name_of(path: Path) -> str:
+    """What a file is called in what is said of it."""
+    return tr("standard input") if path == STANDARD else path.name
+
+
+def names_file(name: str) -> bool:
+    """Whether what was typed names a file rather than a shipped one: `-`, a ``.json``, or one that is there."""
+    return name == str(STANDARD) or name.endswith(".json") or os.path.exists(name)
 
 
 def read_bytes(path: Path) -> bytes:
@@ -67,18 +81,21 @@ def read_bytes(path: Path) -> bytes:
     Raises SpecError for a missing or unreadable file, one that is not a regular file, or one larger than MAX_BYTES.
     """
     try:
-        if not stat.S_ISREG(path.stat().st_mode):
+        if path == STANDARD:
+            raw = sys.stdin.buffer.read(MAX_BYTES + 1)
+        elif not stat.S_ISREG(path.stat().st_mode):
             raise ValueError(tr("it is not a file"))
-        with path.open("rb") as file:
-            raw = file.read(MAX_BYTES + 1)
+        else:
+            with path.open("rb") as file:
+                raw = file.read(MAX_BYTES + 1)
     except (OSError, ValueError) as error:
         reason = error.strerror if isinstance(error, OSError) and error.strerror else str(error)
-        raise SpecError(tr("{file}: cannot be read: {reason}", file=path.name, reason=reason)) from error
+        raise SpecError(tr("{file}: cannot be read: {reason}", file=name_of(path), reason=reason)) from error
     if len(raw) > MAX_BYTES:
         raise SpecError(
             tr(
                 "{file}: is larger than {most:g} MB, the most that is read",
-                file=path.name,
+                file=name_of(path),
                 most=MAX_BYTES / 1000000.0,
             )
         )
@@ -91,7 +108,7 @@ def read_json(path: Path) -> Any:
     Raises SpecError as `read_bytes` does, and for text that is not UTF-8 or not JSON, a name given twice, or nesting
     that is too deep.
     """
-    return parse_json(read_bytes(path), path.name)
+    return parse_json(read_bytes(path), name_of(path))
 
 
 def parse_json(raw: bytes, source: str) -> Any:
@@ -318,7 +335,13 @@ def write_model(path: Path, model: Model) -> None:
 
 
 def write_text(path: Path, text: str) -> None:
-    """Replace a file atomically: write beside it, fsync, rename. Raises SpecError; the old file then stands."""
+    """Replace a file atomically: write beside it, fsync, rename. Raises SpecError; the old file then stands.
+
+    `STANDARD` is written to as it is.
+    """
+    if path == STANDARD:
+        sys.stdout.write(text)
+        return
     temporary = None
     try:
         path = path.resolve()  # a link goes on leading to the file that is replaced

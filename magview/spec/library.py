@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import os
 from collections.abc import Callable
 from functools import cache
 from importlib.resources import files
@@ -11,7 +10,7 @@ from typing import Literal, TypeVar
 
 from magview.spec.base import SpecError
 from magview.spec.engine import Engine, Installation
-from magview.spec.files import read_engine, read_installation, read_magneto
+from magview.spec.files import names_file, read_engine, read_installation, read_magneto
 from magview.spec.language import marked, tr
 from magview.spec.magneto import Magneto
 
@@ -65,7 +64,7 @@ def _find(name: str, kind: Kind, read: Callable[[Path], T]) -> T:
     if name in shipped_names(kind):
         return read(resources() / kind / f"{name}.json")
     path = Path(name)
-    if not name.endswith(".json") and not os.path.exists(path):
+    if not names_file(name):
         raise SpecError(
             tr(_UNKNOWN[kind], name=name[:60], known=", ".join(shipped_names(kind))),
         )

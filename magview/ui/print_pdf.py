@@ -29,6 +29,7 @@ from magview.job.document import Block, Figures, Heading, Paragraph, SignatureLi
 from magview.job.history import Drift
 from magview.job.report import Paper, printable
 from magview.job.sheet import Job
+from magview.spec.files import STANDARD
 from magview.spec.language import tr
 from magview.ui.export import prepare, written_beside
 
@@ -52,6 +53,9 @@ def print_pdf(job: Job, path: Path, paper: Paper = "a4", drift: Drift | None = N
 def save_pages(path: Path, made: tuple[bytes, int]) -> int:
     """Write the bytes of a PDF, whole or not at all; returns its number of pages. Raises SpecError."""
     data, pages = made
+    if path == STANDARD:
+        sys.stdout.buffer.write(data)
+        return pages
     with written_beside(path) as temporary:
         temporary.write_bytes(data)
     return pages

@@ -130,15 +130,13 @@ def test_only_the_plate_is_out_and_the_tight_lock_screw_stays_tight(open_window)
 
 def test_the_advice_names_the_angle_to_set_to_and_where_tightening_lands_it(open_window):
     window = open_window("seven-radial")
-    assert "to +3.00°; tightening the lock screw carries it back by 3.00° (wider), to +0.00°" in (
-        window.panel.advice.text()
-    )
+    assert "contact screw: set to +3.00°, tightening brings it to +0.00°" in window.panel.advice.text()
     window.panel.do_it.click()
-    assert window.panel.advice.text().startswith("Nothing to turn: tightening the lock screw carries it back")
-    four = open_window("four-opposed")
-    assert "to -4.00°; tightening the lock screw carries it on by 4.00° (closer), to +0.00°" in (
-        four.panel.advice.text()
+    assert window.panel.advice.text().startswith(
+        "Nothing to turn: tightening the lock screw brings the contact screw to +0.00°"
     )
+    four = open_window("four-opposed")
+    assert "contact screw: set to -4.00°, tightening brings it to +0.00°" in four.panel.advice.text()
 
 
 def test_the_advice_to_slacken_goes_as_soon_as_it_is_done(open_window):
