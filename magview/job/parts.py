@@ -6,7 +6,6 @@ tables and forms call a field. What follows from readings (differences, verdicts
 
 from __future__ import annotations
 
-import datetime
 from typing import Annotated, Any, Literal, Self
 
 from pydantic import AfterValidator, Field, model_validator
@@ -14,20 +13,10 @@ from pydantic.fields import FieldInfo
 
 from magview.spec.base import Model, Text
 from magview.spec.language import marked, number, tr
-
-
-def _calendar_day(text: str) -> str:
-    if text:
-        try:
-            if datetime.date.fromisoformat(text).isoformat() != text:
-                raise ValueError
-        except ValueError:
-            raise ValueError(tr("“{text}” is not a date; write it as 2026-11-25", text=text[:20])) from None
-    return text
-
+from magview.spec.units import parse_day
 
 Line = Annotated[str, Field(max_length=120, pattern=r"^[^\p{Cc}]*$")]
-Day = Annotated[str, Field(max_length=20), AfterValidator(_calendar_day)]
+Day = Annotated[str, Field(max_length=20), AfterValidator(parse_day)]
 """A calendar day as ISO 8601 writes it, or nothing."""
 
 Deg = Annotated[float, Field(ge=-3600.0, le=3600.0)]

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import datetime
 from collections.abc import Callable
+from functools import partial
 from typing import Any
 
 from PySide6.QtCore import QEvent, QObject, QSize, Qt, Signal
@@ -16,10 +17,21 @@ from PySide6.QtWidgets import QCheckBox, QFrame, QHBoxLayout, QLineEdit, QPlainT
 from magview.bench.words import teeth_of
 from magview.job.words import shown, unit_of
 from magview.spec.language import tr
-from magview.spec.units import MM_PER_INCH, parse_angle_deg, parse_btdc_deg, parse_length_mm, parse_number
+from magview.spec.units import (
+    MM_PER_INCH,
+    late_or_early,
+    parse_angle_deg,
+    parse_btdc_deg,
+    parse_force_n,
+    parse_length_mm,
+    parse_number,
+    parse_sided,
+)
 from magview.ui.inputs import QuietCombo
 
 _SIGNED = ("backplate_deg", "screw_deg", "error_deg")
+_SIDED = ("error_deg", "mark_offset_mm")
+"""Fields of which a side is said: past the E-gap or short of it."""
 
 
 def typed_words(field: str, value: float | int | None, inches: bool) -> str:
@@ -43,9 +55,16 @@ def number_of(field: str, text: str, inches: bool) -> float | int | None:
         return None
     unit = unit_of(field)
     if unit == "mm":
-        return parse_length_mm(text, "in" if inches else "mm")
+        read = partial(parse_length_mm, default_unit="in" if inches else "mm")
+        return parse_sided(text, read, *late_or_early()) if field.endswith(_SIDED) else read(text)
     if unit == "deg":
-        return parse_btdc_deg(text) if field.endswith("btdc_deg") else parse_angle_deg(text)
+        if field.endswith("btdc_deg"):
+            return parse_btdc_deg(text)
+        return (
+            parse_sided(text, parse_angle_deg, *late_or_early()) if field.endswith(_SIDED) else parse_angle_deg(text)
+        )
+    if unit == "N":
+        return parse_force_n(text)
     return teeth_of(text) if unit == "teeth" else parse_number(text, unit)
 
 

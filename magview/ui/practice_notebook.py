@@ -21,7 +21,7 @@ from magview.practice.seen import seen
 from magview.practice.state import Practice
 from magview.spec.base import SpecError
 from magview.spec.language import marked, tr
-from magview.spec.units import parse_angle_deg, parse_length_mm
+from magview.spec.units import late_or_early, parse_angle_deg, parse_btdc_deg, parse_length_mm, parse_sided
 from magview.ui.inputs import QuantitySpin, QuietCombo
 from magview.ui.practice_controls import PracticePanel
 from magview.ui.practice_model import PracticeModel
@@ -42,7 +42,7 @@ _LEADS = {
     "tab": marked("spring tab does not touch"),
 }
 _HINTS = {
-    "opening": marked("such as 0.8 mm or −30 thou; short of it: with a minus"),
+    "opening": marked("such as 0.8 mm or 30 thou short"),
     "gap": marked("such as 0.33 mm or 13 thou"),
     "firing": marked("such as 25.5°"),
     "disc-zero": marked("such as −3.25°; after the zero: with a minus"),
@@ -170,11 +170,11 @@ class NotebookPanel(PracticePanel):
                     raise SpecError(tr("there is nothing to write down yet"))
                 return do.WriteReading("note", text=text)
             case "opening":
-                return do.WriteReading("opening", parse_length_mm(text))
+                return do.WriteReading("opening", parse_sided(text, parse_length_mm, *late_or_early()))
             case "gap":
                 return do.WriteReading("gap", parse_length_mm(text), lobe=round(self.lobe.exact))
             case "firing":
-                return do.WriteReading("firing", parse_angle_deg(text))
+                return do.WriteReading("firing", parse_btdc_deg(text))
         return do.WriteReading("disc-zero", parse_angle_deg(text))
 
     def _refuse(self, sentence: str) -> None:

@@ -4,6 +4,7 @@ Inch: 25.4 mm exactly (international yard and pound agreement, 1959; NIST SP 811
 """
 
 import re
+from datetime import date
 from fractions import Fraction
 
 import pytest
@@ -15,10 +16,14 @@ from magview.spec.units import (
     digits_beside,
     format_angle,
     format_length,
+    late_or_early,
     length_digits,
     parse_angle_deg,
+    parse_day,
+    parse_force_n,
     parse_length_mm,
     parse_number,
+    parse_sided,
 )
 
 INCH = Fraction(254, 10)
@@ -79,10 +84,10 @@ def test_a_given_unit_beats_the_default():
         ("about 5 mm", "is not a length"),
         ("1.2.3 mm", "is not a length"),
         ("1,234.5 mm", "is not a length"),
-        ("1 000 mm", "is not a length"),
+        ("1 00 mm", "is not a length"),
         ("1-2 mm", "is not"),
         ("--1 mm", "is not a length"),
-        ("1/4 in", "is not"),
+        ("1/ in", "is not"),
         ("nan mm", "is not a length"),
         ("inf mm", "is not a length"),
         ("0x10 mm", "is not"),
@@ -176,3 +181,72 @@ def test_a_bare_number_may_have_its_own_unit_and_no_other():
         parse_number("1e999")
     with pytest.raises(SpecError, match=r"such as 1\.5 H$"):
         parse_number("many", "H")
+
+
+@pytest.mark.parametrize(
+    ("text", "mm"),
+    [("1/32 in", INCH / 32), ('1/64"', INCH / 64), ("1 1/4 in", INCH * 5 / 4), ("-1/2 mm", -0.5), ("3/4mm", 0.75)],
+)
+def test_fractions_are_read_as_on_a_rule(text, mm):
+    assert parse_length_mm(text) == pytest.approx(float(mm), rel=1e-15)
+
+
+def test_a_fraction_of_nothing_is_refused():
+    with pytest.raises(ValueError, match="too large"):
+        parse_length_mm("1/0 in")
+
+
+@pytest.mark.parametrize("text", ["1 234,5", "1\u202f234.5", "1\u00a0234,5"])
+def test_groups_of_three_may_be_set_apart_by_a_space(text):
+    """ISO 80000-1, 7.3.1: a small gap, never a point or comma, separates groups of three."""
+    assert parse_number(text) == 1234.5
+
+
+@pytest.mark.parametrize("text", ["12 34,5", "1 2345", "1,234,5"])
+def test_other_groups_are_refused(text):
+    with pytest.raises(ValueError, match="not a number"):
+        parse_number(text)
+
+
+@pytest.mark.parametrize(
+    ("text", "newtons"),
+    # NIST SP 811, appendix B.8: ounce-force 2.780139 E-01 N, pound-force 4.448222 E+00 N, gram-force 9.80665 E-03 N.
+    [("24 oz", 24 * 0.2780139), ("1 lb", 4.448222), ("680 g", 680 * 9.80665e-3), ("6,7 N", 6.7), ("6.7", 6.7)],
+)
+def test_forces_in_the_units_of_spring_balances(text, newtons):
+    assert parse_force_n(text) == pytest.approx(newtons, rel=1e-6)
+
+
+def test_a_force_in_another_unit_is_refused():
+    with pytest.raises(ValueError, match="is not a unit of force"):
+        parse_force_n("3 bar")
+
+
+@pytest.mark.parametrize(
+    ("text", "deg"),
+    [("1,5 late", 1.5), ("1.5° past", 1.5), ("2 early", -2.0), ("0.5° Short", -0.5), ("-1", -1.0), ("0 early", 0.0)],
+)
+def test_sides_are_said_in_words(text, deg):
+    assert parse_sided(text, parse_angle_deg, *late_or_early()) == deg
+
+
+def test_a_minus_and_a_word_are_one_too_many():
+    with pytest.raises(ValueError, match="write one or the other"):
+        parse_sided("-1 late", parse_angle_deg, *late_or_early())
+
+
+@pytest.mark.parametrize(
+    "text", ["2026-11-05", "5.11.2026", "5 Nov 2026", "05 November 2026", "Nov 5, 2026", "5-Nov-2026"]
+)
+def test_days_as_people_write_them(text):
+    assert parse_day(text) == "2026-11-05" == date(2026, 11, 5).isoformat()
+
+
+def test_strokes_that_could_be_two_days_are_refused_and_others_not():
+    assert parse_day("25/11/2026") == parse_day("11/25/2026") == "2026-11-25"
+    assert parse_day("7/7/2026") == "2026-07-07" and parse_day(" ") == ""
+    with pytest.raises(ValueError, match="could be 2026-05-06 or 2026-06-05"):
+        parse_day("05/06/2026")
+    for text in ("31.2.2026", "yesterday", "26-11-25"):
+        with pytest.raises(ValueError, match="is not a date"):
+            parse_day(text)

@@ -107,8 +107,10 @@ def test_what_is_no_value_is_said_beside_it_and_stays_typed(open_job):
     assert form.edits["gap_mm"].text() == ""
     write(window, "marks", "disc_from_drive_teeth", "1,5")
     assert "whole number of teeth" in form_of(window, "marks").verdicts["disc_from_drive_teeth"].text()
+    write(window, "", "day", "30.2.2026")
+    assert "is not a date: write it as" in form_of(window, "").verdicts["day"].text()
     write(window, "", "day", "28.2.2026")
-    assert "is not a date; write it as" in form_of(window, "").verdicts["day"].text()
+    assert window.model.job.day == "2026-02-28"
     write(window, "limits", "gap_high_mm", "0.2")
     write(window, "limits", "gap_low_mm", "0.3")
     assert "must not be above" in form_of(window, "limits").verdicts["gap_low_mm"].text()
