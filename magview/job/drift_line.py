@@ -1,4 +1,4 @@
-"""The robust line through what one reading of a magneto did over its hours, and which readings drift."""
+"""The line through what one reading of a magneto did over its hours, and which readings drift."""
 
 from __future__ import annotations
 
@@ -10,24 +10,16 @@ from numpy.typing import NDArray
 
 from magview.job.judge import firing_limits_deg, opening_limit_deg
 from magview.job.sheet import Job
-from magview.physics.uncertainty import coverage_factor
+from magview.physics.instruments import Role, instruments, one_reading
+from magview.physics.straight_line import StraightLine, straight_line
 from magview.spec.frozen import frozen
-from magview.spec.language import marked
+from magview.spec.language import marked, tr
 from magview.spec.units import format_angle, format_length
 
 Array = NDArray[np.float64]
 
 _HORIZON_H = 5_000
 """Nobody plans further ahead."""
-
-GAP_HALF_WIDTH_MM = 0.0127
-"""Of one gap reading: half of a step of 0.001 in blades."""
-
-OPENING_HALF_WIDTH_DEG = 0.5
-"""Of one opening reading: rule and straightedge by hand (common practice)."""
-
-FIRING_HALF_WIDTH_DEG = 0.5
-"""Of one firing reading: lamp and timing disc by hand [crank deg] (common practice)."""
 
 
 @frozen
@@ -37,12 +29,16 @@ class Reading:
     found: Callable[[Job], float | None]
     left: Callable[[Job], float | None]
     limits: Callable[[Job], tuple[float, float] | None]
-    half_width: float
-    """Of one reading [its unit]."""
+    usual: float
+    """How far one reading may be out to either side, where the sheet does not say [its unit]."""
+    stated: Callable[[Job], float | None]
+    """The same as the sheet says."""
     title: str
     """With the unit."""
     moved: str
     may_leave: str
+    may_have_left: str
+    """Where the last readings do not even say surely that it is within its limits."""
     words: Callable[[float | None], str]
     """A value, and…"""
     change_words: Callable[[float | None], str]
@@ -81,13 +77,18 @@ READINGS = {
         lambda job: job.as_found.gap_mm,
         lambda job: job.internal_timing.gap_mm,
         _gap_limits,
-        GAP_HALF_WIDTH_MM,
+        one_reading("blades-thou"),
+        lambda job: job.reading_errors.gap_mm,
         marked("Largest gap [mm]"),
         marked(
             "The gap moved {change} in 100 h (± {spread}); after 100 h more, at {at} h, it should read {value}, "
             "between {low} and {high} 95 times in 100."
         ),
         marked("The gap may leave its limits from {hours} h on."),
+        marked(
+            "The gap may be out of its limits already at {hours} h: the last reading is too near a limit for how "
+            "well it is read. Read it again with a finer instrument, or set it."
+        ),
         _length,
         _length,
     ),
@@ -95,13 +96,18 @@ READINGS = {
         lambda job: job.as_found.opening_error_deg,
         lambda job: job.internal_timing.opening_error_deg,
         _opening_limits,
-        OPENING_HALF_WIDTH_DEG,
+        one_reading("rule-half-mm"),
+        lambda job: job.reading_errors.opening_deg,
         marked("Opening from the E-gap [rotor °]"),
         marked(
             "The opening moved {change} in 100 h (± {spread}); after 100 h more, at {at} h, it should read {value}, "
             "between {low} and {high} 95 times in 100."
         ),
         marked("The opening may leave its limits from {hours} h on."),
+        marked(
+            "The opening may be out of its limits already at {hours} h: the last reading is too near a limit for how "
+            "well it is read. Read it again with a finer instrument, or set it."
+        ),
         _angle,
         _angle,
     ),
@@ -109,13 +115,18 @@ READINGS = {
         lambda job: getattr(job.as_found, f"{side_of(job)}_btdc_deg"),
         lambda job: getattr(job.synchronising, f"{side_of(job)}_btdc_deg"),
         lambda job: firing_limits_deg(job, side_of(job)),
-        FIRING_HALF_WIDTH_DEG,
+        one_reading("disc-1deg"),
+        lambda job: job.reading_errors.firing_deg,
         marked("Fires before top dead centre [crank °]"),
         marked(
             "The firing moved {change} of crank in 100 h (± {spread}), positive earlier; after 100 h more, at {at} "
             "h, it should read {value} before top dead centre, between {low} and {high} 95 times in 100."
         ),
         marked("The firing may leave its limits from {hours} h on."),
+        marked(
+            "The firing may be out of its limits already at {hours} h: the last reading is too near a limit for how "
+            "well it is read. Read it again with a finer instrument, or set it."
+        ),
         _crank,
         _angle,
     ),
@@ -123,54 +134,77 @@ READINGS = {
 """What drifts, by name; Drift has a line of each."""
 
 
+def usual_words(inches: bool) -> str:
+    """How well readings are taken to be read where a sheet does not say, instrument by instrument."""
+
+    def of(role: Role) -> str:
+        told = []
+        for tool in instruments(role):
+            wide = one_reading(tool.key)
+            told.append(f"{tr(tool.name)} ±{format_length(wide, inches) if role == 'blade' else format_angle(wide)}")
+        return ", ".join(told)
+
+    return tr(
+        "Usual are: gap with {blades}; opening with straightedge and {rules}; firing with lamp and {discs}. Left "
+        "empty: blades in steps of 0.001 in, a rule to 0.5 mm, a disc to 1°.",
+        blades=of("blade"),
+        rules=of("rule"),
+        discs=of("disc"),
+    )
+
+
 @frozen
 class Line:
-    """A robust straight line through the course of drift, and what it says of later hours.
-
-    Slope: median of the slopes of all pairs (Theil 1950, Sen 1968). Spread of a reading: 1.4826 × the median
-    deviation from the line, for the two constants fitted, but no less than the half-width of the instrument allows.
-    """
+    """The course of a reading as a straight line, and what it says of later hours."""
 
     hours_h: tuple[float, ...]
     drift: tuple[float, ...]
     """Away from the first as-left reading, re-settings taken off [mm or deg]."""
-    slope_per_h: float
-    slope_uncertainty_per_h: float
-    reading_uncertainty: float
-    factor: float
-    """Coverage factor of the intervals (t distribution)."""
+    fit: StraightLine
+    """Slope common to all settings, level of the last one."""
     last_h: float
-    last_left: float
-    """The reading as last left [mm or deg]: what is predicted starts here."""
+    """When it was last read [h]."""
+    factor: float
+    """Coverage factor of the intervals (Student's t)."""
+    reading_u: float
+    """Standard uncertainty of a reading to come [mm or deg]."""
 
     def predict(self, hours_h: float | Array) -> tuple[Array, Array, Array]:
         """Value and prediction interval (low, high) of a reading taken at magneto hours ≥ the last [h], any shape."""
-        ahead = np.asarray(hours_h, dtype=float) - self.last_h
-        value = self.last_left + self.slope_per_h * ahead
-        # Of the value as left, of the line, and of the reading to come.
-        away = self.factor * np.sqrt(2 * self.reading_uncertainty**2 + (ahead * self.slope_uncertainty_per_h) ** 2)
+        value = self.fit.value(hours_h)
+        away = self.factor * np.hypot(self.fit.value_u(hours_h), self.reading_u)
         return value, value - away, value + away
 
-    def leaves_at_h(self, low: float, high: float) -> float:
-        """Magneto hours [h, whole] from which a reading may be outside limits, by the interval; infinity if never.
+    def safe_until_h(self, low: float, high: float) -> float:
+        """Magneto hours [h, whole hours after the last reading] up to which the true value keeps its limits.
 
-        The limits are those of the value without the interval's share at the start: a reading that is unsure from the
-        first hour on tells nothing of drift, so only what drift adds is counted.
+        By the interval of the line itself, to either side: 97.5 % to each. `last_h` where the last readings lie no
+        surer than that within the limits; infinity if it holds for as long as anybody plans.
         """
         hours = self.last_h + np.arange(_HORIZON_H + 1.0)
-        value, down, up = self.predict(hours)
-        start = up[0] - value[0]
-        out = (down + start < low) | (up - start > high)
-        return float(hours[int(np.argmax(out))]) if out.any() else inf
+        value, away = self.fit.value(hours), self.factor * self.fit.value_u(hours)
+        out = (value - away < low) | (value + away > high)
+        return float(hours[max(int(np.argmax(out)) - 1, 0)]) if out.any() else inf
+
+
+def half_width(job: Job, of: Reading) -> float:
+    """How far a sheet's readings may be out to either side [mm or deg]: as it says, else as is usual."""
+    stated = of.stated(job)
+    return of.usual if stated is None else stated
 
 
 def line_of(jobs: Sequence[Job], of: Reading, probability: float) -> Line | None:
-    """The course of one reading; None without two sheets that frame a span of hours."""
+    """The course of one reading, sheets by hours; None without two that frame a span of hours.
+
+    A reading as left begins a new setting, whose level nobody knows; without one the setting goes on as found.
+    """
     hours: list[float] = []
     drift: list[float] = []
+    read: list[tuple[float, float, float, int]] = []  # hours, reading, half-width, setting
+    setting = 0
     left: tuple[float, float] | None = None  # hours and reading as the last job left it
     for job in jobs:
-        at, found, after = job.magneto.hours_h, of.found(job), of.left(job)
+        at, found, after, wide = job.magneto.hours_h, of.found(job), of.left(job), half_width(job, of)
         if at is None:
             continue
         if left is not None and found is not None and at > left[0]:
@@ -178,21 +212,20 @@ def line_of(jobs: Sequence[Job], of: Reading, probability: float) -> Line | None
                 hours, drift = [left[0]], [0.0]
             drift.append(drift[-1] + found - left[1])
             hours.append(at)
+        if found is not None:
+            read.append((at, found, wide, setting))
+        if after is not None:
+            setting += 1
+            read.append((at, float(after), wide, setting))
         # An untouched setting goes on as it was found.
         now = after if after is not None else found
         if now is not None:
             left = (at, float(now))
-    if len(hours) < 2 or left is None:
+    if not read:
         return None
-    h, y = np.array(hours), np.array(drift)
-    i, j = np.triu_indices(len(h), 1)
-    slope = float(np.median((y[j] - y[i])[h[j] > h[i]] / (h[j] - h[i])[h[j] > h[i]]))
-    rest = y - slope * h
-    reading = of.half_width / sqrt(3.0)
-    if len(h) > 2:
-        spread = 1.4826 * float(np.median(np.abs(rest - np.median(rest)))) * sqrt(len(h) / (len(h) - 2))
-        reading = max(reading, spread)
-    across = sqrt(float(((h - h.mean()) ** 2).sum()))
-    # With two points all that is known of the spread is the instrument's half-width.
-    factor = coverage_factor(probability, len(h) - 2 if len(h) > 2 else inf)
-    return Line(tuple(hours), tuple(drift), slope, reading / across, reading, factor, left[0], left[1])
+    h, y, wide, settings = zip(*read, strict=True)
+    fit = straight_line(h, y, wide, settings)
+    if fit is None:
+        return None
+    to_come = fit.scatter * wide[-1] / sqrt(3.0)
+    return Line(tuple(hours), tuple(drift), fit, h[-1], fit.factor(probability), to_come)

@@ -20,7 +20,7 @@ from magview.job.library import read_job
 from magview.job.sheet import Job
 from magview.spec.base import SpecError
 from magview.spec.frozen import frozen
-from magview.spec.language import number, tr
+from magview.spec.language import marked, number, tr
 
 Array = NDArray[np.float64]
 
@@ -125,6 +125,12 @@ def drift_of(jobs: Sequence[Job], probability: float = 0.95) -> Drift:
     return Drift(ordered, lines["gap"], lines["opening"], lines["firing"], when, sentences)
 
 
+_SCATTERS = marked(
+    "{reading}: the readings scatter {times} times as far as stated. The intervals are as wide as this scatter; look "
+    "for a slip, for another magneto's sheet, or for readings that are less sure than stated."
+)
+
+
 def _as_entered(hours_h: float | None, day: str) -> str:
     if hours_h is None:
         return tr("Next check as entered: {day}.", day=day)
@@ -149,8 +155,8 @@ def _next_check(jobs: Sequence[Job], lines: Mapping[str, Line | None]) -> tuple[
         sentences.append(
             tr(
                 of.moved,
-                change=of.change_words(100 * line.slope_per_h),
-                spread=of.words(100 * line.factor * line.slope_uncertainty_per_h).lstrip("+"),
+                change=of.change_words(100 * line.fit.slope),
+                spread=of.words(100 * line.factor * line.fit.slope_u).lstrip("+"),
                 at=number(at),
                 value=value,
                 low=low,
@@ -159,10 +165,13 @@ def _next_check(jobs: Sequence[Job], lines: Mapping[str, Line | None]) -> tuple[
         )
         limits = of.limits(last)
         if limits is not None:
-            leaves = line.leaves_at_h(*limits)
-            if isfinite(leaves):
-                times.append(leaves)
-                sentences.append(tr(of.may_leave, hours=number(leaves)))
+            until = line.safe_until_h(*limits)
+            if isfinite(until):
+                times.append(until)
+                words = of.may_leave if until > line.last_h else of.may_have_left
+                sentences.append(tr(words, hours=number(until)))
+        if line.fit.scatter > 1.0:
+            sentences.append(tr(_SCATTERS, times=number(line.fit.scatter, 1), reading=tr(of.title)))
     when = min(times) if times else None
     if when is not None:
         sentences.append(

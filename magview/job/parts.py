@@ -112,6 +112,14 @@ class NextCheck(Model):
     day: Day = _f(marked("Or on"), "")
 
 
+class ReadingErrors(Model):
+    """How far one reading may be out to either side, by whoever takes it. Left out: see `drift_line.half_width`."""
+
+    gap_mm: Annotated[float, Field(gt=0.0, le=10.0)] | None = _f(marked("Gap by blades, either way"))
+    opening_deg: Annotated[float, Field(gt=0.0, le=45.0)] | None = _f(marked("Opening at the mark, either way"))
+    firing_deg: Annotated[float, Field(gt=0.0, le=45.0)] | None = _f(marked("Firing by lamp and disc, either way"))
+
+
 class Signature(Model):
     """Who answers for the work. `covers` is a digest of what was signed: a later change shows."""
 

@@ -103,6 +103,9 @@ class Job(Model):
 
     signature: parts.Signature | None = Field(default=None, title=marked("Signature"))
     next_check: parts.NextCheck = Field(default_factory=parts.NextCheck.model_construct, title=marked("Next check"))
+    reading_errors: parts.ReadingErrors = Field(
+        default_factory=parts.ReadingErrors.model_construct, title=marked("How well it is read")
+    )
     history: History | None = None
 
     @model_validator(mode="after")

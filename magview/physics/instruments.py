@@ -6,6 +6,7 @@ hands are trusted with, without a published source, and to be replaced by one's 
 
 from __future__ import annotations
 
+from math import degrees, hypot
 from typing import Literal
 
 from magview.spec.frozen import frozen
@@ -168,6 +169,42 @@ def finer(than: Instrument) -> Instrument | None:
     """The next finer instrument for the same role; None if it is the finest."""
     better = [i for i in instruments(than.role) if i.half_width < than.half_width]
     return max(better, key=lambda i: i.half_width, default=None)
+
+
+def one_reading(key: str, rim_radius_mm: float = 40.0, cam_turns_per_rotor_turn: float = 1.0) -> float:
+    """How far one whole reading may be out, by what it is read with: instrument and hands together in square.
+
+    Parameters
+    ----------
+    key : blades [mm], a rule at the rim mark [rotor deg], or a disc on the crank [crank deg].
+    rim_radius_mm, cam_turns_per_rotor_turn : of the magneto whose mark the rule is held to [mm], [-].
+
+    Returns
+    -------
+    A half-width: blades with their drag, rule with straightedge and turning by hand, disc with turning by hand.
+
+    Raises
+    ------
+    KeyError : an instrument for none of the three.
+
+    Examples
+    --------
+    >>> [round(one_reading(key), 3) for key in ("blades-thou", "rule-half-mm", "disc-1deg")]
+    [0.015, 0.522, 0.559]
+    """
+    main = _BY_KEY[key]
+    match main.role:
+        case "blade":
+            # Two are judged by their drag: the one that passes and the next, which does not.
+            drag = _BY_KEY["drag-one-blade"].half_width
+            return hypot(main.half_width, drag, drag)
+        case "rule":
+            edge = hypot(main.half_width, _BY_KEY["straightedge-hand"].half_width)
+            at_rim = degrees(edge / rim_radius_mm) / cam_turns_per_rotor_turn
+            return hypot(at_rim, _BY_KEY["rotor-hand"].half_width)
+        case "disc":
+            return hypot(main.half_width, _BY_KEY["crank-hand"].half_width)
+    raise KeyError(key)
 
 
 _BY_KEY = {i.key: i for i in INSTRUMENTS}

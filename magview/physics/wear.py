@@ -1,14 +1,15 @@
-"""Heel wear and contact pips against running hours: what a setting becomes, and when it leaves its limits.
+"""Wear of heel and contacts against running hours: what a setting becomes, and when it leaves its limits.
 
-Wear w at the heel lowers every lift at the contacts by w·K/A (``model.md`` §4): later opening, smaller gap. A pip
-leaves the gap as it is and takes its height off what a feeler blade finds. Both are taken to grow evenly, as
-running-in or a dry felt would not (common practice: an average over the hours between two inspections).
+Wear w at the heel lowers every lift at the contacts by w·K/A (``model.md`` §4): later opening, smaller gap. Faces
+that burn away meet later: earlier opening, larger gap. A pip leaves the gap as it is and takes its height off what a
+feeler blade finds. All are taken to grow evenly, as running-in or a dry felt would not (common practice: an average
+over the hours between two inspections).
 """
 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from math import inf, isfinite, sqrt
+from math import hypot, inf, isfinite
 from typing import Literal
 
 import numpy as np
@@ -16,6 +17,7 @@ from numpy.typing import ArrayLike, NDArray
 
 from magview.physics.inspection import Inspection
 from magview.physics.setting import InternalTiming, internal_timing
+from magview.physics.straight_line import StraightLine, straight_line
 from magview.physics.uncertainty import coverage_factor
 from magview.spec.frozen import frozen
 from magview.spec.language import marked, number, tr
@@ -23,26 +25,54 @@ from magview.spec.magneto import Magneto
 
 Array = NDArray[np.float64]
 Flags = NDArray[np.bool_]
-Limit = Literal["opens late", "opens early", "gap too small", "gap too wide", "blade gap too small", "never opens"]
+Limit = Literal[
+    "opens late",
+    "opens early",
+    "gap too small",
+    "gap too wide",
+    "blade gap too small",
+    "never opens",
+    "never closes",
+    "fires late",
+    "fires early",
+]
 
-_HAIR_MM = 1e-9
+_HAIR_MM = _HAIR_DEG = 1e-9
 """A reading at the very limit must not fail for the last bit."""
 
 
 @frozen
 class WearRates:
-    """How fast heel and pip grow [mm per 100 h], ≥ 0. Raises ValueError for anything else."""
+    """How fast heel and faces go and the pip grows [mm per 100 h], ≥ 0. Raises ValueError for anything else."""
 
     heel_mm_per_100h: float
     pip_mm_per_100h: float = 0.0
+    faces_mm_per_100h: float = 0.0
+    """Burnt off both contact faces together."""
 
     def __post_init__(self) -> None:
         for words, rate in (
             (marked("heel wear is {rate} mm per 100 h; it must be 0 or more"), self.heel_mm_per_100h),
             (marked("the pip's growth is {rate} mm per 100 h; it must be 0 or more"), self.pip_mm_per_100h),
+            (marked("the faces burn by {rate} mm per 100 h; it must be 0 or more"), self.faces_mm_per_100h),
         ):
             if not (isfinite(rate) and rate >= 0.0):
                 raise ValueError(tr(words, rate=number(rate)))
+
+
+USUAL_RATES = WearRates(0.004, 0.002, 0.002)
+"""Invented, of the order that takes some hundreds of hours to show; only one's own inspections tell one's own."""
+
+
+@frozen
+class Firing:
+    """What a magneto's engine asks of it now."""
+
+    early_deg: float
+    """How far it fires earlier than wanted [crank deg]; below 0 late."""
+    tolerance_deg: float
+    """[crank deg], either way."""
+    rotor_turns_per_crank_turn: float
 
 
 @frozen
@@ -86,7 +116,7 @@ def course(magneto: Magneto, backplate_deg: float, screw_deg: float, rates: Wear
     ----------
     magneto : the magneto, its condition as it was when it was set.
     backplate_deg, screw_deg : the setting [deg].
-    rates : wear of the heel and growth of the pip from then on.
+    rates : wear of heel and faces and growth of the pip from then on.
     hours : running hours since it was set [h], any shape, ≥ 0.
 
     Raises
@@ -97,6 +127,7 @@ def course(magneto: Magneto, backplate_deg: float, screw_deg: float, rates: Wear
     if not np.all((at >= 0.0) & np.isfinite(at)):
         raise ValueError(tr("hours since the setting must be 0 or more, and finite"))
     timing, condition = internal_timing(magneto), magneto.condition
+    # Burning lowers the stop, wear the lift: what one takes of the other is all that shows.
     lost = (timing.wear_lift_mm + _lift_rate(magneto, rates) * at)[..., None]
     stop = timing.stop_mm(screw_deg)
     level = (stop + lost) / timing.scale
@@ -122,14 +153,17 @@ def course(magneto: Magneto, backplate_deg: float, screw_deg: float, rates: Wear
     )
 
 
-def leavings(magneto: Magneto, backplate_deg: float, screw_deg: float, rates: WearRates) -> tuple[Leaving, ...]:
+def leavings(
+    magneto: Magneto, backplate_deg: float, screw_deg: float, rates: WearRates, firing: Firing | None = None
+) -> tuple[Leaving, ...]:
     """When each limit is first left, soonest first; closed form, so that nothing is searched for.
 
     Parameters
     ----------
     magneto : the magneto, its condition as it was when it was set.
     backplate_deg, screw_deg : the setting [deg].
-    rates : wear of the heel and growth of the pip from then on.
+    rates : wear of heel and faces and growth of the pip from then on.
+    firing : what the engine asks of lobe 1; None for a magneto off its engine.
 
     Notes
     -----
@@ -137,26 +171,78 @@ def leavings(magneto: Magneto, backplate_deg: float, screw_deg: float, rates: We
     holds no lobe that never opens: that limit has its own line. Raises ValueError as `course` does.
     """
     timing, (low, high) = internal_timing(magneto), magneto.gap_limits_mm
-    rate, pip_rate = _lift_rate(magneto, rates), rates.pip_mm_per_100h / 100.0
+    closes, pip_rate = _lift_rate(magneto, rates), rates.pip_mm_per_100h / 100.0
     start = course(magneto, backplate_deg, screw_deg, rates, 0.0)
     gap, error, judged = start.gap_mm, start.opening_error_deg, _judged(magneto)
-    # How far before its top a lobe opens when it is just as late as is allowed…
-    late = float(np.degrees(np.arctan(magneto.marks.tolerance_mm / magneto.marks.radius_mm))) / timing.ratio
-    before = timing.peaks_deg + backplate_deg - timing.ratio * (timing.places_deg + late)
-    # …and the lift there, less the stop and what is worn already: what may still wear off.
-    left = timing.scale * timing.curve.lift_mm(-before) - timing.wear_lift_mm - float(timing.stop_mm(screw_deg))
-    # A lobe that is not yet late at its very top stays in time until it never opens.
-    always = np.isnan(error) | (before <= timing.curve.before_top_deg(timing.curve.top_mm))
-    left = np.where(always, inf, np.where(start.timing_ok, np.maximum(left, 0.0), left))
+    level = float(timing.stop_mm(screw_deg)) + timing.wear_lift_mm
+
+    def up_to(error_deg: Array) -> Array:
+        """How far the level of the opening may rise [mm] until a lobe opens so late; ±infinity if it never does."""
+        before = timing.peaks_deg + backplate_deg - timing.ratio * (timing.places_deg + error_deg)
+        rise = timing.scale * timing.curve.lift_mm(-before) - level
+        # Past the foot it never closes, past the top it never opens, each a limit of its own.
+        rise = np.where(before <= timing.curve.before_top_deg(timing.curve.top_mm), inf, rise)
+        return np.where(before >= timing.curve.reach_deg[0], -inf, rise)
+
+    def either_way(late_deg: Array | float, early_deg: Array | float) -> tuple[Array, Array]:
+        """How far the level may rise, and fall [mm], until lobes open so late, or so early [rotor deg]."""
+        gone = np.isnan(error)
+        return np.where(gone, inf, up_to(late_deg)), np.where(gone, inf, -up_to(early_deg))
+
+    late = _rim_deg(timing)
+    rise, fall = either_way(late, -late)
+    ok = start.timing_ok | np.isnan(error)
     found = [
-        _first("opens late", left[judged], rate),
-        _first("opens early", np.where(~start.timing_ok & (error < 0.0), -1.0, inf)[judged], 0.0),
-        _first("gap too small", _room(gap, low), rate),
-        _first("gap too wide", np.where(~start.gap_ok & (gap > high), -1.0, inf), 0.0),
-        _first("blade gap too small", _room(start.blade_gap_mm, low), rate + pip_rate),
-        _first("never opens", np.where(gap > 0.0, gap, -1.0), rate),
+        _first("opens late", _kept(rise, ok, error > 0.0)[judged], closes),
+        _first("opens early", _kept(fall, ok, error < 0.0)[judged], -closes),
+        _first("gap too small", _room(gap, low), closes),
+        _first("gap too wide", _room(2.0 * high - gap, high), -closes),
+        _first("blade gap too small", _room(start.blade_gap_mm, low), closes + pip_rate),
+        _first("never opens", np.where(gap > 0.0, gap, -1.0), closes),
+        _first("never closes", np.array([level if level > 0.0 else -1.0]), -closes),
     ]
+    if firing is not None:
+        turn = firing.rotor_turns_per_crank_turn
+        to_late, to_early = firing.tolerance_deg + firing.early_deg, firing.tolerance_deg - firing.early_deg
+        rise, fall = either_way(error + turn * to_late, error - turn * to_early)
+        found += [
+            _first("fires late", np.maximum(rise[:1], 0.0) if to_late >= -_HAIR_DEG else _OUT, closes),
+            _first("fires early", np.maximum(fall[:1], 0.0) if to_early >= -_HAIR_DEG else _OUT, -closes),
+        ]
     return tuple(sorted(found, key=lambda leaving: leaving.hours))
+
+
+@frozen
+class Lasting:
+    """How long a gap lasts, set with its opening at the E-gap."""
+
+    gap_mm: float
+    hours: float
+    """Running hours until gap, opening or the engine's timing truly leaves its limits; infinity if none does."""
+    limit: Limit | None
+    """Which of them."""
+
+
+def lasting(
+    magneto: Magneto, gaps_mm: Sequence[float], rates: WearRates, firing: Firing | None = None
+) -> list[Lasting]:
+    """How long settings with these largest gaps [mm] would last, those out of reach left out.
+
+    Each opens at the E-gap to begin with and, on an engine, fires as wanted. Raises ValueError as `course` does.
+    """
+    timing, found = internal_timing(magneto), []
+    wanted = None if firing is None else Firing(0.0, firing.tolerance_deg, firing.rotor_turns_per_crank_turn)
+    for gap in gaps_mm:
+        to = timing.adjust(gap)
+        if not to.reachable:
+            continue
+        true = [
+            leaving
+            for leaving in leavings(magneto, to.backplate_deg, to.screw_deg, rates, wanted)
+            if leaving.limit != "blade gap too small"
+        ]
+        found.append(Lasting(gap, true[0].hours, true[0].limit if isfinite(true[0].hours) else None))
+    return found
 
 
 def worn(magneto: Magneto, rates: WearRates, hours: float) -> Magneto:
@@ -167,17 +253,20 @@ def worn(magneto: Magneto, rates: WearRates, hours: float) -> Magneto:
     _lift_rate(magneto, rates)
     now = magneto.condition
     heel = now.heel_wear_mm + rates.heel_mm_per_100h / 100.0 * hours
+    faces = now.face_burn_mm + rates.faces_mm_per_100h / 100.0 * hours
     pip = now.pip_height_mm + rates.pip_mm_per_100h / 100.0 * hours
-    if not (hours >= 0.0 and max(heel, pip) <= 10.0):
+    if not (hours >= 0.0 and max(heel, pip, faces) <= 10.0):
         raise ValueError(
             tr(
-                "after {hours} h the heel would have lost {heel} mm and the pip be {pip} mm high",
+                "after {hours} h the heel would have lost {heel} mm and the faces {faces} mm, "
+                "and the pip be {pip} mm high",
                 hours=number(hours, "g"),
                 heel=number(heel, ".3g"),
+                faces=number(faces, ".3g"),
                 pip=number(pip, ".3g"),
             )
         )
-    condition = now.model_copy(update={"heel_wear_mm": heel, "pip_height_mm": pip})
+    condition = now.model_copy(update={"heel_wear_mm": heel, "pip_height_mm": pip, "face_burn_mm": faces})
     return magneto.model_copy(update={"condition": condition})
 
 
@@ -206,10 +295,13 @@ class EstimatedRates:
 
     closing: Rate
     """How fast the gap closes as the blades read it: lift lost at the contacts and growth of the pip together."""
+    lift: Rate | None
+    """Lift lost at the contacts, what the heel loses less what the faces burn; None unless openings were read at two
+    inspections."""
     heel: Rate | None
-    """Wear at the heel; None unless openings were read at two inspections and the file says where the heel sits."""
+    """Wear at the heel if the faces did not burn; None without `lift` or the arm's length to the heel."""
     pip: Rate | None
-    """Growth of the pip, what is left of `closing`; None where openings were not read at two inspections."""
+    """Growth of the pip, what is left of `closing`; None without `lift`."""
 
 
 def estimate_rates(
@@ -231,58 +323,42 @@ def estimate_rates(
     Notes
     -----
     Gap readings alone cannot tell heel from pip, which both make the blade's gap smaller; the opening is moved by
-    the heel only.
+    heel and faces only, against each other, and no reading tells these two apart.
 
-    The slope is the median of the slopes of all pairs, which one wrong reading in five does not carry away. Its
-    interval is that of a straight line through rectangular readings, widened where their scatter about the line is
-    larger than their half-widths explain (ratio of Birge, from the median deviation).
-
-    References
-    ----------
-    H. Theil, Proc. K. Ned. Akad. Wet. A 53 (1950); P. K. Sen, "Estimates of the regression coefficient based on
-    Kendall's tau", J. Amer. Statist. Assoc. 63 (1968) 1379–1389. R. T. Birge, "The calculation of errors by the
-    method of least squares", Phys. Rev. 40 (1932) 207–227.
+    Slopes are those of `straight_line`, and so are their intervals.
     """
-    hours = np.array([seen.hours for seen in inspections])
+    hours = [seen.hours for seen in inspections]
     gaps = np.array([seen.gap_mm for seen in inspections])
-    halves = np.array([seen.gap_half_width_mm for seen in inspections])
-    closing = _slope(hours, -gaps, halves, probability)
+    closes = _line(hours, -gaps, [seen.gap_half_width_mm for seen in inspections])
+    closing = _rate(closes.slope, closes.slope_u, closes.factor(probability), probability)
     read = [seen for seen in inspections if seen.opening_error_deg is not None]
     if len({seen.hours for seen in read}) < 2:
-        return EstimatedRates(closing, None, None)
+        return EstimatedRates(closing, None, None, None)
     timing = internal_timing(magneto)
     errors = np.array([[seen.opening_error_deg for seen in read]], dtype=float)
     ends = errors + np.array([[0.0], [-1.0], [1.0]]) * [seen.opening_half_width_deg for seen in read]
     lift = _lift_at_opening(timing, backplate_deg, ends)
-    lost = _slope(np.array([s.hours for s in read]), lift[0], np.abs(lift[2] - lift[1]) / 2, probability)
+    loses = _line([s.hours for s in read], lift[0], np.abs(lift[2] - lift[1]) / 2)
+    lost = _rate(loses.slope, loses.slope_u, loses.factor(probability), probability)
     arm = magneto.breaker.heel_arm_mm
     heel = lost.scaled(arm / magneto.breaker.contact_arm_mm) if arm else None
-    pip = closing.mm_per_100h - lost.mm_per_100h
-    # The two slopes come from different readings: their half-intervals add in square.
-    away = sqrt((closing.high - closing.low) ** 2 + (lost.high - lost.low) ** 2) / 2
-    return EstimatedRates(closing, heel, Rate(pip, pip - away, pip + away, probability))
+    # The two slopes come from different readings: independent (Welch–Satterthwaite, GUM G.4.1).
+    u = hypot(closes.slope_u, loses.slope_u)
+    dof = u**4 / spread if (spread := sum(x.slope_u**4 / x.dof for x in (closes, loses))) else inf
+    pip = _rate(closes.slope - loses.slope, u, coverage_factor(probability, dof), probability)
+    return EstimatedRates(closing, lost, heel, pip)
 
 
-def _slope(hours: Array, values: Array, half_widths: Array, probability: float) -> Rate:
-    """Median slope [per 100 h] and its interval; see `estimate_rates`."""
-    i, j = np.triu_indices(len(hours), 1)
-    apart = hours[j] - hours[i]
-    differ = apart != 0.0
-    if not differ.any():
+def _line(hours: Sequence[float], values: Array, half_widths: ArrayLike) -> StraightLine:
+    line = straight_line(hours, values, half_widths)
+    if line is None:
         raise ValueError(tr("a rate takes inspections at two different hours at least"))
-    slope = float(np.median((values[j] - values[i])[differ] / apart[differ]))
-    about = hours - hours.mean()
-    u = half_widths / sqrt(3.0)
-    u_slope = sqrt(float(((about * u) ** 2).sum())) / float((about**2).sum())
-    rest = values - slope * hours
-    rest = rest - np.median(rest)
-    if len(hours) > 2:
-        # The median deviation of a normal scatter is 0.6745 of its standard deviation; two constants were fitted.
-        scatter = float(np.median(np.abs(rest))) / 0.6745 * sqrt(len(hours) / (len(hours) - 2))
-        u_scatter = scatter / sqrt(float((about**2).sum()))
-        u_slope = max(u_slope, u_scatter)
-    away = coverage_factor(probability) * u_slope
-    return Rate(100.0 * slope, 100.0 * (slope - away), 100.0 * (slope + away), probability)
+    return line
+
+
+def _rate(slope: float, u: float, factor: float, probability: float) -> Rate:
+    """A rate [mm per 100 h] from a slope [mm/h], its standard uncertainty and a coverage factor [-]."""
+    return Rate(100.0 * slope, 100.0 * (slope - factor * u), 100.0 * (slope + factor * u), probability)
 
 
 def _lift_at_opening(timing: InternalTiming, backplate_deg: float, error_deg: Array) -> Array:
@@ -292,13 +368,27 @@ def _lift_at_opening(timing: InternalTiming, backplate_deg: float, error_deg: Ar
 
 
 def _lift_rate(magneto: Magneto, rates: WearRates) -> float:
-    """Lift lost at the contacts [mm/h]."""
-    arm = magneto.breaker.heel_arm_mm
+    """Lift lost at the contacts, less what the faces burn [mm/h]: above 0 the gap closes and opens later."""
+    arm, burns = magneto.breaker.heel_arm_mm, rates.faces_mm_per_100h / 100.0
     if arm is None:
         if rates.heel_mm_per_100h:
             raise ValueError(tr("breaker.heel_arm_mm is missing in the magneto's file: it tells what heel wear does"))
-        return 0.0
-    return rates.heel_mm_per_100h / 100.0 * magneto.breaker.contact_arm_mm / arm
+        return -burns
+    return rates.heel_mm_per_100h / 100.0 * magneto.breaker.contact_arm_mm / arm - burns
+
+
+def _rim_deg(timing: InternalTiming) -> float:
+    """The largest opening error that the rim marks allow [rotor deg]."""
+    marks = timing.magneto.marks
+    return float(np.degrees(np.arctan(marks.tolerance_mm / marks.radius_mm))) / timing.ratio
+
+
+_OUT = np.array([-1.0])
+
+
+def _kept(room: Array, inside: Flags, this_side: Flags) -> Array:
+    """Room [mm] to one end: none of a lobe that is outside at this end, never below 0 for one that is inside."""
+    return np.where(inside, np.maximum(room, 0.0), np.where(this_side, -1.0, np.maximum(room, 0.0)))
 
 
 def _judged(magneto: Magneto) -> slice:

@@ -10,18 +10,22 @@ from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QFileDialog,
+    QGroupBox,
     QHBoxLayout,
     QHeaderView,
     QLabel,
     QPushButton,
     QTableWidget,
     QTableWidgetItem,
+    QVBoxLayout,
     QWidget,
 )
 
+from magview.job.drift_line import usual_words
 from magview.job.history import Drift, Found, drift_of, earlier_jobs, reminder
-from magview.job.sheet import Job
+from magview.job.sheet import Job, title_of
 from magview.spec.language import tr
+from magview.ui.job_form import Form
 from magview.ui.job_model import JobModel
 from magview.ui.job_page import Page
 from magview.ui.model import BenchModel
@@ -59,6 +63,7 @@ class HistoryPage(Page):
             button.setAutoDefault(False)
             row.addWidget(button)
         self.column.addLayout(row)
+        self.column.addWidget(self._build_errors())
         self.reminder, self.told, self.refused = QLabel(), QLabel(), QLabel()
         font = self.reminder.font()
         font.setBold(True)
@@ -77,6 +82,21 @@ class HistoryPage(Page):
             self.column.addWidget(widget)
         self.column.addStretch(1)
         model.changed.connect(self._changed)
+
+    def _build_errors(self) -> QGroupBox:
+        """How well this sheet's readings were taken; what is left empty is taken to be as usual, and that is said."""
+        box = QGroupBox(tr(title_of("reading_errors")))
+        column = QVBoxLayout(box)
+        self.errors = Form(self.model, "reading_errors", self._theme)
+        self.usual = QLabel()
+        self.usual.setWordWrap(True)
+        column.addWidget(self.errors)
+        column.addWidget(self.usual)
+        self._show_usual()
+        return box
+
+    def _show_usual(self) -> None:
+        self.usual.setText(usual_words(self._inches))
 
     # -------------------------------------------------------------- reading
 
@@ -200,12 +220,15 @@ class HistoryPage(Page):
     def set_theme(self, theme: Theme) -> None:
         """Change colours."""
         self._theme = theme
+        self.errors.set_theme(theme)
         if self._sheet is not None:
             self._sheet.set_theme(theme)  # type: ignore[attr-defined]
 
     def set_inches(self, inches: bool) -> None:
         """Show lengths in inches or in millimetres."""
         self._inches = inches
+        self.errors.set_inches(inches)
+        self._show_usual()
         if self._sheet is not None:
             self._sheet.set_inches(inches)  # type: ignore[attr-defined]
 
