@@ -178,6 +178,13 @@ class GrowPip:
 
 
 @frozen
+class BurnFaces:
+    """Say how much the contact faces have burnt away, both together [mm]."""
+
+    to_mm: float
+
+
+@frozen
 class NoteTrial:
     """Note a trial: with the plate here, set to open at the E-gap, the largest gap is so much."""
 
@@ -210,7 +217,7 @@ RotorAction = TurnRotor | HoldRotor | LetGo | Advance | SettleRotor
 LeadAction = PullPlug | SwitchIgnition | SetLeadFault
 ScrewAction = TurnBackplate | TurnScrew | SetBoth | TightenLock | TightenClamps
 NoteAction = NoteTrial | DropTrial | NoteInspection | DropInspection
-WearAction = WearHeel | GrowPip
+WearAction = WearHeel | GrowPip | BurnFaces
 Action = (
     PlaceMagneto | PlaceInstallation | NoteAction | WearAction | RotorAction | ScrewAction | LeadAction | EngineAction
 )

@@ -9,6 +9,7 @@ from typing import TypeVar
 from magview.bench.actions import (
     Action,
     Advance,
+    BurnFaces,
     DropInspection,
     DropTrial,
     EngineAction,
@@ -123,8 +124,8 @@ def apply(state: BenchState, action: Action) -> BenchState:
 
 _TOUCHES: dict[type, By] = {
     TurnBackplate: "setting", TurnScrew: "setting", SetBoth: "setting", TightenLock: "setting",
-    TightenClamps: "setting", WearHeel: "wear", GrowPip: "pip", PullPlug: "lead", SwitchIgnition: "lead",
-    TurnCrank: "crank", TurnRotor: "crank",
+    TightenClamps: "setting", WearHeel: "wear", BurnFaces: "wear", GrowPip: "pip", PullPlug: "lead",
+    SwitchIgnition: "lead", TurnCrank: "crank", TurnRotor: "crank",
 }  # fmt: skip
 
 
@@ -138,7 +139,7 @@ def _apply(state: BenchState, action: Action) -> BenchState:
             return _apply_to_screws(state, action)
         case PullPlug() | SwitchIgnition() | SetLeadFault():
             return _apply_to_lead(state, action)
-        case WearHeel() | GrowPip():
+        case WearHeel() | GrowPip() | BurnFaces():
             return _apply_wear(state, action)
         case NoteTrial() | DropTrial() | NoteInspection() | DropInspection():
             return _apply_note(state, action)
@@ -184,7 +185,7 @@ def _apply_wear(state: BenchState, action: WearAction) -> BenchState:
     millimetres = min(max(action.to_mm, 0.0), MOST_WEAR_MM)
     if isinstance(action, WearHeel) and magneto.breaker.heel_arm_mm is None:
         raise SpecError(tr("this magneto's file gives no heel arm, so it cannot be said what a worn heel does"))
-    field = "heel_wear_mm" if isinstance(action, WearHeel) else "pip_height_mm"
+    field = {WearHeel: "heel_wear_mm", GrowPip: "pip_height_mm", BurnFaces: "face_burn_mm"}[type(action)]
     worn = magneto.condition.model_copy(update={field: millimetres})
     return replace(state, magneto=magneto.model_copy(update={"condition": worn}))
 

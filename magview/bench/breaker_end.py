@@ -114,7 +114,7 @@ def pose(state: BenchState, exaggeration: float = 1.0) -> Pose:
 def breaker_end(magneto: Magneto) -> BreakerEnd:
     """The drawing of a magneto, built once; worn, all but its heel are the very shapes that it has unworn."""
     condition = magneto.condition
-    as_new = condition.model_copy(update={"heel_wear_mm": 0.0, "pip_height_mm": 0.0})
+    as_new = condition.model_copy(update={"heel_wear_mm": 0.0, "pip_height_mm": 0.0, "face_burn_mm": 0.0})
     if condition == as_new:
         return _draughtsman(magneto).draw()
     unworn = magneto.model_copy(update={"condition": as_new})

@@ -5,6 +5,7 @@ from __future__ import annotations
 from magview.bench.actions import (
     Action,
     Advance,
+    BurnFaces,
     DropInspection,
     DropTrial,
     GrowPip,
@@ -71,7 +72,7 @@ def _text(action: Action, before: BenchState, after: BenchState) -> str:
             return tr("tighten the clamp screws") if tight else tr("slacken the clamp screws")
         case PullPlug() | SwitchIgnition() | SetLeadFault():
             return _lead_text(action)
-        case WearHeel() | GrowPip():
+        case WearHeel() | GrowPip() | BurnFaces():
             return _wear_text(action, after)
         case NoteTrial() | DropTrial() | NoteInspection() | DropInspection():
             return _note_text(action)
@@ -108,9 +109,11 @@ def _note_text(action: NoteTrial | DropTrial | NoteInspection | DropInspection) 
             return tr("strike out inspection {place}", place=place + 1)
 
 
-def _wear_text(action: WearHeel | GrowPip, after: BenchState) -> str:
+def _wear_text(action: WearHeel | GrowPip | BurnFaces, after: BenchState) -> str:
     if isinstance(action, WearHeel):
         return tr("wear the heel to {heel_wear} mm", heel_wear=number(after.magneto.condition.heel_wear_mm, 3))
+    if isinstance(action, BurnFaces):
+        return tr("burn the faces by {face_burn} mm", face_burn=number(after.magneto.condition.face_burn_mm, 3))
     return tr("grow a pip of {pip_height} mm", pip_height=number(after.magneto.condition.pip_height_mm, 3))
 
 

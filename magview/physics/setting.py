@@ -69,14 +69,16 @@ class InternalTiming:
         self.curve = lift_curve(cam.profile, magneto.breaker)
         self.ratio = cam.turns_per_rotor_turn
         self.lobes = len(cam.lobe_peaks_deg)
-        self.stop_at_zero_mm = self.curve.top_mm - magneto.designed_setting.gap_mm
+        as_new = self.curve.top_mm - magneto.designed_setting.gap_mm
+        # Burnt faces meet so much later: the stop stands lower, the gap is wider and opens earlier.
+        self.stop_at_zero_mm = as_new - condition.face_burn_mm
         arm = magneto.breaker.heel_arm_mm
         # Wear at the heel shows at the contacts by the arm's ratio.
         self.wear_lift_mm = condition.heel_wear_mm * magneto.breaker.contact_arm_mm / arm if arm else 0.0
         zeros = (0.0,) * self.lobes
         self.lift_errors_mm = np.array(condition.lobe_lift_error_mm or zeros)
         self.scale = 1.0 + self.lift_errors_mm / self.curve.top_mm
-        opening = float(self.curve.before_top_deg(self.stop_at_zero_mm))
+        opening = float(self.curve.before_top_deg(as_new))
         self.first_peak_deg = self.ratio * magneto.e_gap_deg + opening - magneto.designed_setting.backplate_deg
         """Φ₁ [cam deg]: where lobe 1's top meets the heel with the plate at 0, as new."""
         self.peaks_deg = (

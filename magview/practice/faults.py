@@ -159,6 +159,7 @@ def _worn(magneto: Magneto, found: Drawn) -> Magneto:
     condition = Condition(
         heel_wear_mm=magneto.condition.heel_wear_mm,
         pip_height_mm=found.pip,
+        face_burn_mm=magneto.condition.face_burn_mm,
         lobe_angle_error_deg=magneto.condition.lobe_angle_error_deg,
         lobe_lift_error_mm=tuple(low) if found.lobe else magneto.condition.lobe_lift_error_mm,
         screw_creep_deg=found.creep,

@@ -212,6 +212,7 @@ class Condition(Model):
 
     heel_wear_mm: Annotated[float, Field(ge=0.0, le=10.0)] = 0.0
     pip_height_mm: Annotated[float, Field(ge=0.0, le=10.0)] = 0.0
+    face_burn_mm: Annotated[float, Field(ge=0.0, le=10.0)] = 0.0
     lobe_angle_error_deg: tuple[Annotated[float, Field(ge=-30.0, le=30.0)], ...] = ()
     lobe_lift_error_mm: tuple[Annotated[float, Field(ge=-10.0, le=10.0)], ...] = ()
     screw_creep_deg: Annotated[float, Field(ge=-90.0, le=90.0)] = 0.0

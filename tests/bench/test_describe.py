@@ -40,6 +40,7 @@ SAID = [
     ([do.SetLeadFault("shorted", True)], "Put in a short inside the magneto"),
     ([do.SetLeadFault("tab", True), do.SetLeadFault("tab", False)], "Take away a bent spring tab"),
     ([do.WearHeel(0.05)], "Wear the heel to 0.050 mm"),
+    ([do.BurnFaces(0.01)], "Burn the faces by 0.010 mm"),
     ([do.GrowPip(0.02)], "Grow a pip of 0.020 mm"),
     ([do.NoteTrial(Trial.blades(-1.5, 0.2, 0.23))], "Note the trial at plate -1.50°"),
     ([do.NoteTrial(Trial.blades(1.5, 0.2, 0.23)), do.DropTrial(0)], "Strike out trial 1"),

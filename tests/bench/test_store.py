@@ -62,6 +62,7 @@ anything = st.one_of(
     st.builds(do.NoteInspection, st.builds(Inspection, st.floats(0, 1000), st.floats(0, 1), st.just(0.01))),
     st.builds(do.DropInspection, st.integers(-1, 3)),
     st.builds(do.GrowPip, st.floats(-1.0, 3.0)),
+    st.builds(do.BurnFaces, st.floats(-1.0, 3.0)),
     st.builds(do.ViewSide, side),
 )
 
@@ -407,6 +408,7 @@ def test_what_no_hand_can_do_is_refused_and_changes_nothing():
     full = dataclasses.replace(full, trials=full.trials * 200, inspections=(Inspection(1.0, 0.2, 0.0),) * 200)
     for bench, action, told in (
         (state, do.WearHeel(float("nan")), "wear must be a finite number"),
+        (state, do.BurnFaces(float("inf")), "wear must be a finite number"),
         (state, do.GrowPip(float("inf")), "wear must be a finite number"),
         (traced, do.WearHeel(0.01), "no heel arm"),
         (state, do.Advance(-1), "takes 0 to 20000 at a time"),

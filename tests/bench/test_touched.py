@@ -8,6 +8,7 @@ from functools import partial
 import pytest
 
 from magview.bench.actions import (
+    BurnFaces,
     GrowPip,
     MoveTeeth,
     PaintMarks,
@@ -43,6 +44,7 @@ bench = partial(bench_after, FILE)
         (TightenClamps(True), {"setting"}),
         (WearHeel(0.01), {"wear"}),
         (GrowPip(0.01), {"pip"}),
+        (BurnFaces(0.01), {"wear"}),
         (PullPlug(True), {"lead"}),
         (SwitchIgnition(True), {"lead"}),
         (TurnCrank(-20.0), {"crank"}),
