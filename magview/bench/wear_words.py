@@ -4,8 +4,10 @@ from __future__ import annotations
 
 import math
 
-from magview.bench.state import BenchState
-from magview.physics.wear import EstimatedRates, Limit, Rate, WearRates, course, leavings
+from magview.bench.state import BenchState, firing_btdc_deg
+from magview.physics.instruments import Role, instruments, one_reading
+from magview.physics.setting import internal_timing
+from magview.physics.wear import EstimatedRates, Firing, Limit, Rate, WearRates, course, lasting, leavings
 from magview.spec.language import marked, number, tr
 from magview.spec.units import format_angle, format_length
 
@@ -30,8 +32,26 @@ _LIMITS: dict[Limit, tuple[str, str]] = {
     "gap too wide": (marked("gap too wide"), marked("gap too wide after {hours} h")),
     "blade gap too small": (marked("blade gap too small"), marked("blade gap too small after {hours} h")),
     "never opens": (marked("never opens"), marked("never opens after {hours} h")),
+    "never closes": (marked("never closes"), marked("never closes after {hours} h")),
+    "fires late": (marked("fires too late for the engine"), marked("fires too late for the engine after {hours} h")),
+    "fires early": (
+        marked("fires too early for the engine"),
+        marked("fires too early for the engine after {hours} h"),
+    ),
 }
 """A limit left already, and to be left."""
+
+
+def firing_of(state: BenchState) -> Firing | None:
+    """What the engine asks of the magneto in view; None off an engine, or where it never opens."""
+    engaged = state.engaged
+    if engaged is None or not engaged.mounted:
+        return None
+    fires = firing_btdc_deg(state, engaged.side)
+    if math.isnan(fires):
+        return None
+    tolerance = engaged.installation.engine.timing_tolerance_deg
+    return Firing(fires - engaged.mounting.wanted_btdc_deg, tolerance, engaged.ratio)
 
 
 def expectation_words(state: BenchState, rates: WearRates, hours: float, inches: bool) -> str:
@@ -47,19 +67,44 @@ def expectation_words(state: BenchState, rates: WearRates, hours: float, inches:
         angle=format_angle(abs(error)),
         gap=format_length(gap, inches),
     )
+    if firing := firing_of(state):
+        words += " " + _crank_words(state, firing, error)
     if gap - blade > 0.0005:
-        more = tr(
+        words += " " + tr(
             "A blade would find {gap}: it rides on the pip, {pip} high, and the true gap is wider.",
             gap=format_length(blade, inches),
             pip=format_length(float(found.pip_mm), inches),
         )
-        return f"{words} {more}"
     return words
 
 
+_ENGINE = {
+    (True, True): marked("It fires {change} of crank later than now: {early} early, {tolerance} allowed."),
+    (True, False): marked("It fires {change} of crank later than now: {early} late, {tolerance} allowed."),
+    (False, True): marked("It fires {change} of crank earlier than now: {early} early, {tolerance} allowed."),
+    (False, False): marked("It fires {change} of crank earlier than now: {early} late, {tolerance} allowed."),
+}
+"""By later than now, and early for the engine."""
+
+
+def _crank_words(state: BenchState, firing: Firing, error_deg: float) -> str:
+    """What an opening error [rotor deg] would do to the engine's timing, against the engine's own tolerance."""
+    now, _ = internal_timing(state.magneto).opening_and_gap(state.backplate_deg, state.screw_deg)
+    later = (error_deg - float(now)) / firing.rotor_turns_per_crank_turn
+    early = firing.early_deg - later
+    ok = abs(early) <= firing.tolerance_deg + 1e-9
+    words = tr(
+        _ENGINE[later >= 0.0, early >= 0.0],
+        change=format_angle(abs(later)),
+        early=format_angle(abs(early)),
+        tolerance=f"±{format_angle(firing.tolerance_deg)}",
+    )
+    return words if ok else f"{words} " + tr("Out of the engine's tolerance.")
+
+
 def leaving_words(state: BenchState, rates: WearRates) -> str:
-    """Which limit is left first, and when."""
-    soonest = leavings(state.magneto, state.backplate_deg, state.screw_deg, rates)
+    """Which limit is left first, and when, of the magneto's and the engine's."""
+    soonest = leavings(state.magneto, state.backplate_deg, state.screw_deg, rates, firing_of(state))
     out = [tr(_LIMITS[leaving.limit][0]) for leaving in soonest if leaving.hours == 0.0]
     if out:
         return tr("Out of limits already: {limits}. Set it first.", limits=", ".join(out))
@@ -71,7 +116,28 @@ def leaving_words(state: BenchState, rates: WearRates) -> str:
     if not told:
         hours = f"{_NEVER_H:,.0f}".replace(",", " ")
         return tr("At these rates nothing leaves its limits within {hours} h.", hours=hours)
-    return tr("Leaves its limits: {limits}.", limits="; ".join(told))
+    return tr("Leaves its limits at these rates: {limits}. Look well before.", limits="; ".join(told))
+
+
+def lasting_words(state: BenchState, rates: WearRates, inches: bool) -> str:
+    """How long the smallest, the middle and the largest gap allowed would last, and which lasts longest."""
+    low, high = state.magneto.gap_limits_mm
+    found = lasting(state.magneto, (low, (low + high) / 2, high), rates, firing_of(state))
+    if len(found) < 2 or not any(math.isfinite(one.hours) for one in found):
+        return ""
+    told = ", ".join(
+        tr("{gap}: {hours} h", gap=format_length(one.gap_mm, inches), hours=number(one.hours, 0))
+        if one.hours <= _NEVER_H
+        else tr("{gap}: more than {hours} h", gap=format_length(one.gap_mm, inches), hours=number(_NEVER_H, 0))
+        for one in found
+    )
+    words = tr("Set to open at the E-gap with another gap, it would last: {gaps}.", gaps=told)
+    best = max(found, key=lambda one: min(one.hours, _NEVER_H))
+    near = min(best.hours, _NEVER_H)
+    alike = [one for one in found if min(one.hours, _NEVER_H) > 0.95 * near]
+    if len(alike) == len(found):
+        return f"{words} " + tr("The gap makes little difference.")
+    return f"{words} " + tr("{gap} lasts longest.", gap=format_length(best.gap_mm, inches))
 
 
 def rate_words(found: EstimatedRates, inches: bool) -> str:
@@ -89,7 +155,30 @@ def rate_words(found: EstimatedRates, inches: bool) -> str:
 
     words = tr("The blade gap closes by {rate}.", rate=of(found.closing))
     if found.heel is not None and found.pip is not None:
-        more = tr("Of that the heel wears {heel}, and the pip grows {pip}.", heel=of(found.heel), pip=of(found.pip))
+        more = tr(
+            "Of that the heel wears {heel} if the faces do not burn, and the pip grows {pip}.",
+            heel=of(found.heel),
+            pip=of(found.pip),
+        )
     else:
         more = tr("Note where it opened, too, to tell the heel's part from the pip's.")
     return f"{words} {more}"
+
+
+def usual_words(inches: bool) -> str:
+    """How well readings are taken to be read where a sheet does not say, instrument by instrument."""
+
+    def of(role: Role) -> str:
+        told = []
+        for tool in instruments(role):
+            wide = one_reading(tool.key)
+            told.append(f"{tr(tool.name)} ±{format_length(wide, inches) if role == 'blade' else format_angle(wide)}")
+        return ", ".join(told)
+
+    return tr(
+        "Usual are: gap with {blades}; opening with straightedge and {rules}; firing with lamp and {discs}. Left "
+        "empty: blades in steps of 0.001 in, a rule to 0.5 mm, a disc to 1°.",
+        blades=of("blade"),
+        rules=of("rule"),
+        discs=of("disc"),
+    )

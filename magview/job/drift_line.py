@@ -10,10 +10,10 @@ from numpy.typing import NDArray
 
 from magview.job.judge import firing_limits_deg, opening_limit_deg
 from magview.job.sheet import Job
-from magview.physics.instruments import Role, instruments, one_reading
+from magview.physics.instruments import one_reading
 from magview.physics.straight_line import StraightLine, straight_line
 from magview.spec.frozen import frozen
-from magview.spec.language import marked, tr
+from magview.spec.language import marked
 from magview.spec.units import format_angle, format_length
 
 Array = NDArray[np.float64]
@@ -132,25 +132,6 @@ READINGS = {
     ),
 }
 """What drifts, by name; Drift has a line of each."""
-
-
-def usual_words(inches: bool) -> str:
-    """How well readings are taken to be read where a sheet does not say, instrument by instrument."""
-
-    def of(role: Role) -> str:
-        told = []
-        for tool in instruments(role):
-            wide = one_reading(tool.key)
-            told.append(f"{tr(tool.name)} ±{format_length(wide, inches) if role == 'blade' else format_angle(wide)}")
-        return ", ".join(told)
-
-    return tr(
-        "Usual are: gap with {blades}; opening with straightedge and {rules}; firing with lamp and {discs}. Left "
-        "empty: blades in steps of 0.001 in, a rule to 0.5 mm, a disc to 1°.",
-        blades=of("blade"),
-        rules=of("rule"),
-        discs=of("disc"),
-    )
 
 
 @frozen

@@ -21,7 +21,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from magview.job.drift_line import usual_words
+from magview.bench.wear_words import usual_words
 from magview.job.history import Drift, Found, drift_of, earlier_jobs, reminder
 from magview.job.sheet import Job, title_of
 from magview.spec.language import tr

@@ -20,12 +20,20 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from magview.bench.actions import DropInspection, GrowPip, NoteInspection, WearHeel
+from magview.bench.actions import BurnFaces, DropInspection, GrowPip, NoteInspection, WearHeel
 from magview.bench.state import BenchState, outdated_inspections, readings
 from magview.bench.sureness import NEVER_OPENS
-from magview.bench.wear_words import expectation_words, leaving_words, rate_words
+from magview.bench.wear_words import (
+    expectation_words,
+    firing_of,
+    lasting_words,
+    leaving_words,
+    rate_words,
+    usual_words,
+)
 from magview.physics.inspection import MOST_HOURS, Inspection
-from magview.physics.wear import Rate, WearRates, estimate_rates, worn
+from magview.physics.instruments import one_reading
+from magview.physics.wear import USUAL_RATES, Rate, WearRates, estimate_rates, worn
 from magview.spec.language import marked, number, tr
 from magview.spec.units import MM_PER_THOU, format_angle, format_length
 from magview.ui.inputs import AngleSpin, LengthSpin, NumberSpin
@@ -54,27 +62,32 @@ class WearPanel(QWidget):
     def _build_rates(self) -> QGroupBox:
         box = QGroupBox(tr("Wear from now on"))
         form = QFormLayout(box)
-        self.heel, self.pip = LengthSpin(0.005, 0.0, 2.0), LengthSpin(0.005, 0.0, 2.0)
+        self.heel, self.faces, self.pip = (LengthSpin(0.001, 0.0, 2.0) for _ in range(3))
         self.heel.setToolTip(
             tr("Off the heel of the breaker arm in 100 running hours: it opens later, the gap closes")
         )
         self.pip.setToolTip(tr("A pip on one contact in 100 running hours: the blade finds less than the true gap"))
-        self.heel.show_value(0.02)
-        self.pip.show_value(0.005)
+        self.faces.setToolTip(
+            tr("Burnt off both contact faces in 100 running hours: it opens earlier, the gap widens")
+        )
+        self.heel.show_value(USUAL_RATES.heel_mm_per_100h)
+        self.faces.show_value(USUAL_RATES.faces_mm_per_100h)
+        self.pip.show_value(USUAL_RATES.pip_mm_per_100h)
         self.hours = NumberSpin(25.0, 1.0, 10_000.0, "h", 1)
         self.hours.show_value(100.0)
         form.addRow(tr("Heel, i&n 100 h"), self.heel)
+        form.addRow(tr("Faces burnt, in 100 h"), self.faces)
         form.addRow(tr("Pip, in 100 h"), self.pip)
         form.addRow(tr("Next inspection &after"), self.hours)
-        self.expected, self.leaves = QLabel(), QLabel()
-        for label in (self.expected, self.leaves):
+        self.expected, self.leaves, self.lasts = QLabel(), QLabel(), QLabel()
+        for label in (self.expected, self.leaves, self.lasts):
             label.setWordWrap(True)
             form.addRow(label)
         self.wear_button = QPushButton(tr("Wear the bench by the&se hours"))
         self.wear_button.setToolTip(tr("See on the bench what those hours would do to it"))
         self.wear_button.clicked.connect(self.wear_bench)
         form.addRow("", self.wear_button)
-        for spin in (self.heel, self.pip, self.hours):
+        for spin in (self.heel, self.faces, self.pip, self.hours):
             spin.entered.connect(self._show)
             spin.said.connect(self._model.refused)
         return box
@@ -96,11 +109,19 @@ class WearPanel(QWidget):
         self.gap, self.late = LengthSpin(0.01, 0.0, 10.0), AngleSpin(0.25, -45.0, 45.0)
         self.gap.setToolTip(tr("The thickest blade that passed, and half a step more"))
         self.late.setToolTip(tr("How far past the E-gap it opened, in degrees of rotor"))
-        for spin in (self.at, self.gap, self.late):
+        self.gap_error, self.late_error = LengthSpin(0.001, 0.001, 1.0), AngleSpin(0.05, 0.05, 20.0)
+        self.gap_error.show_value(one_reading("blades-thou"))
+        self.late_error.show_value(round(one_reading("rule-half-mm"), 2))
+        usual = usual_words(self._inches)
+        for spin in (self.gap_error, self.late_error):
+            spin.setToolTip(tr("How far this reading may be out to either side. {usual}", usual=usual))
+        for spin in (self.at, self.gap, self.gap_error, self.late, self.late_error):
             spin.said.connect(self._model.refused)
         form.addRow(tr("At, since it was set"), self.at)
         form.addRow(tr("Gap by blades"), self.gap)
+        form.addRow(tr("Gap read to, either way"), self.gap_error)
         form.addRow(tr("Opened late by"), self.late)
+        form.addRow(tr("Opening read to, either way"), self.late_error)
         row = QHBoxLayout()
         take, note = QPushButton(tr("From the &bench")), QPushButton(tr("N&ote"))
         self.drop_button = QPushButton(tr("Stri&ke out"))
@@ -135,11 +156,11 @@ class WearPanel(QWidget):
     def rates(self) -> WearRates:
         """The rates in the fields; a magneto whose file gives no heel arm wears by pips alone."""
         can = self._model.state.magneto.breaker.heel_arm_mm is not None
-        return WearRates(self.heel.exact if can else 0.0, self.pip.exact)
+        return WearRates(self.heel.exact if can else 0.0, self.pip.exact, self.faces.exact)
 
     def _changed(self, state: BenchState, old: BenchState) -> None:
         def key(s: BenchState) -> object:
-            return s.magneto, s.backplate_deg, s.screw_deg, s.inspections
+            return s.magneto, s.backplate_deg, s.screw_deg, s.inspections, firing_of(s)
 
         if key(state) == key(old):
             return
@@ -158,6 +179,7 @@ class WearPanel(QWidget):
         self.heel.setEnabled(state.magneto.breaker.heel_arm_mm is not None)
         self.expected.setText(expectation_words(state, rates, self.hours.exact, self._inches))
         self.leaves.setText(leaving_words(state, rates))
+        self.lasts.setText(lasting_words(state, rates, self._inches))
         self._show_inspections(state)
         self.rates_changed.emit()
 
@@ -178,6 +200,7 @@ class WearPanel(QWidget):
     def _estimate(self, state: BenchState) -> None:
         self._heel_rate: Rate | None = None
         self._pip_rate: Rate | None = None
+        self._hidden_mm_per_100h = 0.0
         try:
             found = estimate_rates(state.magneto, state.backplate_deg, state.inspections)
         except ValueError:
@@ -185,6 +208,9 @@ class WearPanel(QWidget):
             self.use_button.setEnabled(False)
             return
         self._heel_rate, self._pip_rate = found.heel, found.pip
+        arm, breaker = self._model.state.magneto.breaker.heel_arm_mm, self._model.state.magneto.breaker
+        # What the faces are said to burn has hidden as much of the heel's wear.
+        self._hidden_mm_per_100h = self.faces.exact * arm / breaker.contact_arm_mm if arm else 0.0
         self.found.setText(rate_words(found, self._inches))
         self.use_button.setEnabled(found.heel is not None and not any(outdated_inspections(state)))
 
@@ -203,7 +229,7 @@ class WearPanel(QWidget):
 
     def note(self) -> None:
         """Put the inspection on the list."""
-        seen = Inspection(self.at.exact, self.gap.exact, MM_PER_THOU / 2, self.late.exact, 0.25)
+        seen = Inspection(self.at.exact, self.gap.exact, self.gap_error.exact, self.late.exact, self.late_error.exact)
         if self._model.send(NoteInspection(seen)):
             self.at.show_value(min(self.at.exact + self.hours.exact, MOST_HOURS))
 
@@ -215,9 +241,12 @@ class WearPanel(QWidget):
 
     def use_rates(self) -> None:
         """Put the rates found into the fields."""
-        for spin, rate in ((self.heel, self._heel_rate), (self.pip, self._pip_rate)):
+        for spin, rate, hidden in (
+            (self.heel, self._heel_rate, self._hidden_mm_per_100h),
+            (self.pip, self._pip_rate, 0.0),
+        ):
             if rate is not None:
-                spin.show_value(max(0.0, rate.mm_per_100h))
+                spin.show_value(max(0.0, rate.mm_per_100h + hidden))
         self._show()
 
     def wear_bench(self) -> None:
@@ -230,6 +259,8 @@ class WearPanel(QWidget):
         gesture = self._model.gesture()
         if after.heel_wear_mm != self._model.state.magneto.condition.heel_wear_mm:
             self._model.send(WearHeel(after.heel_wear_mm), gesture)
+        if after.face_burn_mm != self._model.state.magneto.condition.face_burn_mm:
+            self._model.send(BurnFaces(after.face_burn_mm), gesture)
         self._model.send(GrowPip(after.pip_height_mm), gesture)
 
     def set_theme(self, theme: Theme) -> None:
@@ -241,6 +272,6 @@ class WearPanel(QWidget):
     def set_inches(self, inches: bool) -> None:
         """Show lengths in inches or in millimetres."""
         self._inches = inches
-        for spin in (self.heel, self.pip, self.gap):
+        for spin in (self.heel, self.faces, self.pip, self.gap, self.gap_error):
             spin.set_inches(inches)
         self._show()

@@ -10,9 +10,10 @@ import pytest
 from magview.bench.actions import TurnBackplate, WearHeel
 from magview.bench.apply import apply, new_bench
 from magview.bench.state import readings
-from magview.bench.wear_words import expectation_words, leaving_words, rate_words
+from magview.bench.wear_words import expectation_words, lasting_words, leaving_words, rate_words
 from magview.physics.inspection import Inspection
 from magview.physics.wear import WearRates, estimate_rates
+from magview.spec.library import find_installation
 from tests.magnetos import in_thousandths
 
 LEVER = 27.5 / 17.0
@@ -68,7 +69,7 @@ def test_the_first_limit_to_go_is_told_with_its_hours(bench):
     gap, blade = 100 * room / (0.01 * LEVER), 100 * room / (0.01 * LEVER + 0.01)
     assert hours[" gap too small"] == pytest.approx(gap, abs=0.6)
     assert next(h for limit, h in hours.items() if "blade gap" in limit) == pytest.approx(blade, abs=0.6)
-    assert told.startswith("Leaves its limits: ") and list(hours.values()) == sorted(hours.values())
+    assert told.startswith("Leaves its limits at these rates: ") and list(hours.values()) == sorted(hours.values())
     assert any("never opens" in limit for limit in hours) and not any("early" in limit for limit in hours)
 
 
@@ -106,3 +107,26 @@ def test_with_openings_the_heel_and_the_pip_have_their_parts(bench):
     assert (float(found[1]), float(found[2])) == pytest.approx((0.01, 0.005), abs=6e-4)
     assert " in per 100 h" in rate_words(rates, inches=True) and "mm" not in rate_words(rates, inches=True)
     assert "Note where it opened" in rate_words(replace(rates, pip=None), inches=False)
+
+
+def test_on_the_engine_wear_is_told_in_crank_degrees_against_its_tolerance():
+    """A later opening by Δ of rotor fires Δ/k later; the seven-cylinder engine's rotor turns 7/8 of its crank."""
+    bench = new_bench(find_installation("seven-radial-left"))
+    told = expectation_words(bench, WearRates(0.02), 100.0, inches=False)
+    found = re.search(r"opens ([\d.]+)° late.*It fires ([\d.]+)° of crank later than now: ([\d.]+)° late", told)
+    assert found is not None
+    assert float(found[2]) == pytest.approx(float(found[1]) / (7 / 8), abs=0.012)
+    assert found[2] == found[3], "timed as wanted to begin with"
+    tolerance = bench.engaged.installation.engine.timing_tolerance_deg
+    assert ("Out of the engine's tolerance." in told) == (float(found[3]) > tolerance)
+    assert "fires too late for the engine after" in leaving_words(bench, WearRates(0.005))
+    assert "fires too early for the engine after" in leaving_words(bench, WearRates(0.0, 0.0, 0.005))
+    early = expectation_words(bench, WearRates(0.0, 0.0, 0.02), 100.0, inches=False)
+    assert "of crank earlier than now" in early
+
+
+def test_which_gap_lasts_longest_is_computed(bench):
+    low, high = (f"{v:.3f} mm" for v in bench.magneto.gap_limits_mm)
+    assert lasting_words(bench, WearRates(0.01), False).endswith(f"{high} lasts longest.")
+    assert lasting_words(bench, WearRates(0.0, 0.0, 0.01), False).endswith(f"{low} lasts longest.")
+    assert lasting_words(bench, WearRates(0.0), False) == ""

@@ -414,3 +414,17 @@ def test_lift_at_one_angle_and_at_many_are_the_same(name):
     many = timing.lift_mm(angles, 1.3)
     one = [float(timing.lift_mm(float(a), 1.3)) for a in angles]
     np.testing.assert_allclose(one, many, rtol=0, atol=1e-12)
+
+
+def test_burnt_faces_widen_the_gap_and_open_earlier():
+    """Common practice. What the faces have lost, the gap has gained, on every lobe; the cam stands where it stood."""
+    new = InternalTiming(build()).readings(0.0, 0.0)
+    burnt = InternalTiming(build(condition={"face_burn_mm": 0.03}))
+    read = burnt.readings(0.0, 0.0)
+    np.testing.assert_allclose(read.max_gap_mm - new.max_gap_mm, 0.03, atol=1e-12)
+    assert np.all(read.e_gap_error_deg < new.e_gap_error_deg)
+    np.testing.assert_array_equal(burnt.peaks_deg, InternalTiming(build()).peaks_deg)
+    # Set right again, with the screw closer by what is gone: all as new.
+    to = burnt.adjust(float(new.max_gap_mm[0]))
+    assert to.reachable and to.screw_deg > 0.0
+    np.testing.assert_allclose(burnt.readings(to.backplate_deg, to.screw_deg).opens_deg, new.opens_deg, atol=1e-9)

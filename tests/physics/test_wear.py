@@ -11,7 +11,7 @@ from scipy import stats
 from scipy.optimize import brentq
 
 from magview.physics.setting import InternalTiming
-from magview.physics.wear import Inspection, WearRates, course, estimate_rates, leavings, worn
+from magview.physics.wear import Firing, Inspection, WearRates, course, estimate_rates, lasting, leavings, worn
 from magview.spec.library import find_magneto
 from tests.magnetos import build, magnetos
 
@@ -184,6 +184,84 @@ def test_contacts_that_never_opened_need_no_wear_for_it():
     found = by_limit(steady(), 0.0, 40.0, WearRates(0.0))
     assert (found["never opens"].hours, found["gap too small"].hours) == (0.0, 0.0)
     assert not course(steady(), 0.0, 40.0, WearRates(0.0), 0.0).timing_ok.any()
+
+
+# ---------------------------------------------------------------------- both ways
+
+
+def test_burnt_faces_open_earlier_and_wider_by_what_they_lost():
+    """Common practice: heel wear closes the gap and opens late, burnt faces widen it and open early."""
+    hours = np.linspace(0.0, 200.0, 21)
+    rates = WearRates(0.0, faces_mm_per_100h=0.01)
+    found = course(steady(), 0.0, 0.0, rates, hours)
+    np.testing.assert_allclose(found.gap_mm[:, 0], 0.25 + 0.0001 * hours, atol=1e-12)
+    assert np.all(np.diff(found.opening_error_deg[:, 0]) < 0)
+    left = by_limit(steady(), 0.0, 0.0, rates)
+    assert left["gap too wide"].hours == pytest.approx(0.05 / 0.0001, rel=1e-9)
+    assert math.isinf(left["gap too small"].hours) and math.isinf(left["opens late"].hours)
+
+
+def test_heel_and_faces_that_go_alike_leave_gap_and_opening_where_they_are():
+    found = course(steady(), 0.0, 0.0, WearRates(0.01, 0.0, 0.01 * RATIO), [0.0, 1000.0])
+    np.testing.assert_allclose(found.gap_mm[0], found.gap_mm[1])
+    np.testing.assert_allclose(found.opening_error_deg[0], found.opening_error_deg[1], atol=1e-9)
+
+
+@few
+@given(magnetos(), st.floats(0.3, 0.7), st.floats(0.0, 0.02), st.floats(0.0, 0.05))
+def test_with_faces_the_hours_are_still_those_at_which_a_worn_magneto_leaves(magneto, share, heel, faces):
+    assume(magneto.breaker.heel_arm_mm is not None)
+    low, high = magneto.backplate.range_deg
+    plate, rates = low + share * (high - low), WearRates(heel, 0.0, faces)
+    judged, bounds = slice(0, 1) if magneto.compensated else slice(None), magneto.gap_limits_mm
+
+    def within(limit, hours):
+        read = InternalTiming(worn(magneto, rates, hours)).readings(plate, 0.0)
+        error, ok = read.e_gap_error_deg[judged], read.timing_ok[judged]
+        return {
+            "opens late": not np.any(~ok & (error > 0)),
+            "opens early": not np.any(~ok & (error < 0)),
+            "gap too small": np.all(read.max_gap_mm >= bounds[0]),
+            "gap too wide": np.all(read.max_gap_mm <= bounds[1]),
+            "blade gap too small": np.all(read.blade_gap_mm >= bounds[0]),
+            "never opens": np.all(read.max_gap_mm > 0),
+            "never closes": not np.all(np.isnan(read.opens_deg)),
+        }[limit]
+
+    for limit, leaving in by_limit(magneto, plate, 0.0, rates).items():
+        if 1.0 < leaving.hours < 5000.0:
+            assert within(limit, leaving.hours - 0.1), limit
+            assert not within(limit, leaving.hours + 0.1), limit
+
+
+def test_the_engine_s_tolerance_is_in_crank_degrees_by_the_gears():
+    """A later opening by Δ rotor degrees fires Δ/k crank degrees later: 0.5° late of ±1° leaves 0.5·k to go."""
+    magneto, k = steady(marks={"radius_mm": 36.0, "tolerance_mm": 5.0}), 7 / 8
+    now = InternalTiming(magneto).readings(0.0, 0.0)
+
+    def moved(rates, early, limit):
+        found = {x.limit: x for x in leavings(magneto, 0.0, 0.0, rates, Firing(early, 1.0, k))}
+        then = InternalTiming(worn(magneto, rates, found[limit].hours)).readings(0.0, 0.0)
+        return float(then.opens_deg[0] - now.opens_deg[0]) / k
+
+    heel, faces = WearRates(0.005), WearRates(0.0, 0.0, 0.005)
+    assert moved(heel, -0.5, "fires late") == pytest.approx(0.5, abs=1e-6)
+    assert moved(heel, 0.25, "fires late") == pytest.approx(1.25, abs=1e-6)
+    assert moved(faces, 0.25, "fires early") == pytest.approx(-0.75, abs=1e-6)
+    out = {x.limit: x for x in leavings(magneto, 0.0, 0.0, heel, Firing(-1.5, 1.0, k))}
+    assert out["fires late"].hours == 0.0 and math.isinf(out["fires early"].hours)
+
+
+def test_which_gap_lasts_longest_depends_on_what_wears():
+    """By the gap's limits alone: closing, the largest gap has furthest to go; widening, the smallest."""
+    gaps, wide = (0.2, 0.25, 0.3), steady(marks={"radius_mm": 36.0, "tolerance_mm": 5.0})
+    closing = [one.hours for one in lasting(wide, gaps, WearRates(0.01))]
+    widening = [one.hours for one in lasting(wide, gaps, WearRates(0.0, 0.0, 0.01))]
+    assert closing[0] == pytest.approx(0.0, abs=1e-6) and closing[2] > closing[1]
+    assert widening[2] == pytest.approx(0.0, abs=1e-6) and widening[0] > widening[1]
+    # Where the marks go first, a larger gap gains nothing by its room: all leave by the opening.
+    narrow = lasting(steady(marks={"radius_mm": 36.0, "tolerance_mm": 0.05}), (0.24, 0.27), WearRates(0.01))
+    assert {one.limit for one in narrow} == {"opens late"}
 
 
 # ---------------------------------------------------------------------- refused

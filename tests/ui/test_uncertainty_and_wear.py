@@ -232,6 +232,7 @@ def test_what_is_expected_is_what_the_bench_then_shows(wear):
     state = window.model.state
     assert state.magneto.condition.heel_wear_mm == pytest.approx(1.5 * page.heel.exact)
     assert state.magneto.condition.pip_height_mm == pytest.approx(1.5 * page.pip.exact)
+    assert state.magneto.condition.face_burn_mm == pytest.approx(1.5 * page.faces.exact)
     result = readings(state)
     assert f"{float(result.max_gap_mm[0]):.3f} mm" in expected
     assert f"{float(result.e_gap_error_deg[0]):.2f}° late" in expected
@@ -239,6 +240,7 @@ def test_what_is_expected_is_what_the_bench_then_shows(wear):
     window.model.undo()
     assert window.model.state.magneto.condition.heel_wear_mm == 0.0
     assert window.model.state.magneto.condition.pip_height_mm == 0.0
+    assert window.model.state.magneto.condition.face_burn_mm == 0.0
 
 
 def test_rates_are_found_back_from_inspections(wear):
@@ -254,9 +256,11 @@ def test_rates_are_found_back_from_inspections(wear):
     page.note()
     assert len(window.model.state.inspections) == 2
     assert page.use_button.isEnabled()
-    assert page._heel_rate.low <= 0.02 <= page._heel_rate.high  # noqa: SLF001
+    breaker, found = window.model.state.magneto.breaker, page._heel_rate  # noqa: SLF001
+    hidden = page.faces.exact * breaker.heel_arm_mm / breaker.contact_arm_mm
+    assert found.low <= page.heel.exact - hidden <= found.high, "what the faces burn hides as much of the heel's wear"
     click(page.use_button)
-    assert page.heel.exact == pytest.approx(max(0.0, page._heel_rate.mm_per_100h))  # noqa: SLF001
+    assert page.heel.exact == pytest.approx(max(0.0, found.mm_per_100h + hidden))
     page.table.selectRow(0)
     click(page.drop_button)
     assert [seen.hours for seen in window.model.state.inspections] == [200.0]
