@@ -9,9 +9,9 @@ import numpy as np
 import pyqtgraph as pg
 
 from magview.bench.curves import Table, opening_limit_deg, setting_of
-from magview.bench.curves_wear import wear_course, wear_table
+from magview.bench.curves_wear import engine_limits_deg, wear_course, wear_table
 from magview.bench.state import BenchState
-from magview.bench.wear_words import expectation_words, leaving_words
+from magview.bench.wear_words import expectation_words, firing_of, leaving_words
 from magview.physics.wear import Course
 from magview.spec.language import marked, tr
 from magview.ui.plot_sheet import PlotSheet
@@ -34,6 +34,12 @@ class WearSheet(PlotSheet):
         self._error = self.curve(self._error_plot)
         self.legend(self._gap_plot, [(self._gap, tr("true gap")), (self._blade, tr("what a blade finds"))])
         self._limits = [[pg.InfiniteLine(angle=0) for _ in range(2)] for _ in range(2)]
+        self._engine = [pg.InfiniteLine(angle=0) for _ in range(2)]
+        for item in self._engine:
+            self._error_plot.addItem(item)
+        self.legend(
+            self._error_plot, [(self._error, tr("opening")), (self._engine_sample(), tr("the engine's limits"))]
+        )
         self._next = [pg.InfiniteLine(angle=90) for _ in range(2)]
         self._seen = [pg.ScatterPlotItem(size=10, symbol="d") for _ in range(2)]
         for plot, limits, line, seen in zip(self.plots, self._limits, self._next, self._seen, strict=True):
@@ -56,12 +62,19 @@ class WearSheet(PlotSheet):
         self._error.setPen(self.pen(theme.hand))
         for line in (line for limits in self._limits for line in limits):
             line.setPen(self.pen(theme.good, "limit"))
+        for line in (*self._engine, self._sample):
+            line.setPen(self.pen(theme.bad, "limit"))
         for line in self._next:
             line.setPen(self.pen(theme.line, "before"))
         for seen in self._seen:
             seen.setBrush(pg.mkBrush(theme.hand))
             seen.setPen(pg.mkPen(theme.line))
         self._word.setColor(theme.text)
+
+    def _engine_sample(self) -> pg.PlotDataItem:
+        """A stroke for the legend, which cannot show an endless line."""
+        self._sample = self.curve(self._error_plot, kept=False)
+        return self._sample
 
     def _course(self, state: BenchState) -> Course | None:
         if self._panel is None:
@@ -70,7 +83,7 @@ class WearSheet(PlotSheet):
 
     def refresh(self, state: BenchState, old: BenchState | None) -> None:
         """The curves change with setting, rates and hours."""
-        if old is not None and setting_of(old) == setting_of(state):
+        if old is not None and (setting_of(old), firing_of(old)) == (setting_of(state), firing_of(state)):
             return
         found = self._course(state)
         if found is None or self._panel is None:
@@ -86,6 +99,10 @@ class WearSheet(PlotSheet):
         for limits, values in zip(self._limits, (gap_limits, (-bound, bound)), strict=True):
             for line, value in zip(limits, values, strict=True):
                 line.setValue(value)
+        engine = engine_limits_deg(state)
+        for line, value in zip(self._engine, engine or (0.0, 0.0), strict=True):
+            line.setVisible(engine is not None)
+            line.setValue(value)
         for line in self._next:
             line.setValue(self._panel.hours.exact)
         for plot in self.plots:
@@ -94,7 +111,7 @@ class WearSheet(PlotSheet):
         low, high = min(gaps.min(), gap_limits[0]), max(gaps.max(), gap_limits[1])
         self._gap_plot.setYRange(low - 0.1 * (high - low), high + 0.35 * (high - low), padding=0.0)
         there = error[np.isfinite(error)]
-        low, high = min([-bound, *there]), max([bound, *there])
+        low, high = min([-bound, *there, *(engine or ())]), max([bound, *there, *(engine or ())])
         self._error_plot.setYRange(low - 0.1 * (high - low), high + 0.1 * (high - low), padding=0.0)
         self._word.setText(" " + tr("next inspection"))
         self._word.setPos(self._panel.hours.exact, float(self._gap_plot.viewRange()[1][0]))
@@ -117,7 +134,7 @@ class WearSheet(PlotSheet):
     def table(self) -> Table:
         """The course over the hours."""
         found = self._course(self.model.state)
-        return wear_table(found) if found is not None else []
+        return wear_table(found, self.model.state) if found is not None else []
 
     def summary(self) -> str:
         """What leaves its limits first."""

@@ -457,7 +457,7 @@ def test_wear_takes_its_lever_off_the_gap_and_the_pip_off_the_blade():
     """Lift lost at the contacts = heel wear times contact arm over heel arm (``model.md`` §4): 27.5/17."""
     state = new_bench(in_thousandths())
     found = curves_wear.wear_course(state, WearRates(0.01, 0.02), 400.0)
-    columns = dict(curves_wear.wear_table(found))
+    columns = dict(curves_wear.wear_table(found, state))
     hours = columns["running hours [h]"]
     assert (hours[0], hours[-1]) == (0.0, 400.0)
     gap = columns["largest gap [mm]"]
@@ -466,6 +466,6 @@ def test_wear_takes_its_lever_off_the_gap_and_the_pip_off_the_blade():
     assert columns["opening error, positive late [rotor deg]"][0] == pytest.approx(0.0, abs=1e-9)
     within = columns["within limits"]
     assert within[0] == 1.0 and within[-1] == 0.0, "0.065 mm less in 400 h, where 0.025 mm are allowed"
-    reads_back(curves_wear.wear_table(found))
+    reads_back(curves_wear.wear_table(found, state))
     with pytest.raises(ValueError, match="0 or more"):
         curves_wear.wear_course(state, WearRates(0.01), -1.0)
