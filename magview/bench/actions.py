@@ -121,6 +121,11 @@ class TurnCrank:
 
 
 @frozen
+class LoadTrain:
+    """Press the rotor against rotation, the crank held, until drive train and coupling have no play left."""
+
+
+@frozen
 class MountMagneto:
     """Put the magneto on the engine by its marks, or take it off."""
 
@@ -212,7 +217,7 @@ class DropInspection:
     place: int
 
 
-EngineAction = TurnCrank | MountMagneto | ReadLamp | WantTiming | MoveTeeth | PaintMarks | ViewSide
+EngineAction = TurnCrank | LoadTrain | MountMagneto | ReadLamp | WantTiming | MoveTeeth | PaintMarks | ViewSide
 RotorAction = TurnRotor | HoldRotor | LetGo | Advance | SettleRotor
 LeadAction = PullPlug | SwitchIgnition | SetLeadFault
 ScrewAction = TurnBackplate | TurnScrew | SetBoth | TightenLock | TightenClamps

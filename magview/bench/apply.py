@@ -17,6 +17,7 @@ from magview.bench.actions import (
     HoldRotor,
     LeadAction,
     LetGo,
+    LoadTrain,
     MountMagneto,
     MoveTeeth,
     NoteAction,
@@ -55,9 +56,10 @@ from magview.bench.state import (
     opening_deg,
     shift_deg,
     swing_limits_deg,
+    with_play,
 )
-from magview.physics.coupling import rotor_ahead_deg
-from magview.physics.magnet import rest_deg, swing
+from magview.physics.magnet import friction_share, rest_deg, swing
+from magview.physics.play import Play
 from magview.physics.setting import internal_timing
 from magview.spec.base import SpecError
 from magview.spec.engine import Installation
@@ -219,20 +221,21 @@ def _apply_to_rotor(state: BenchState, action: RotorAction) -> BenchState:
             free = replace(state, held=False, speed_deg_s=0.0)
             if state.magneto.detent is None or state.magneto.detent.torque_nm == 0.0:
                 return free
-            return _rotor_at(free, rest_deg(state.magneto.poles, state.rotor_deg, swing_limits_deg(state)))
+            held = friction_share(state.magneto.detent)
+            return _rotor_at(free, rest_deg(state.magneto.poles, state.rotor_deg, swing_limits_deg(state), held))
 
 
 def _turn_rotor(state: BenchState, to_deg: float) -> BenchState:
     """By hand. On the engine that is the propeller turning it, so the play is taken up on one side or the other."""
     engaged = state.engaged
     if engaged is not None and engaged.mounted and to_deg != state.rotor_deg:
-        play = 0.0 if to_deg > state.rotor_deg else state.magneto.condition.coupling_backlash_deg
-        state = replace(state, engaged=replace(engaged, play_deg=play))
+        whole = Play(engaged.train_play_deg, state.magneto.condition.coupling_backlash_deg)
+        state = replace(state, engaged=with_play(engaged, Play() if to_deg > state.rotor_deg else whole))
     return replace(state, rotor_deg=to_deg, speed_deg_s=0.0)
 
 
 def _rotor_at(state: BenchState, to_deg: float) -> BenchState:
-    """By the magnet. On the engine the drive stands still, so what the rotor moves is play."""
+    """By the magnet. On the engine friction holds the drive train, so what the rotor moves is the coupling's play."""
     engaged = state.engaged
     if engaged is not None and engaged.mounted:
         backlash = state.magneto.condition.coupling_backlash_deg
@@ -327,12 +330,9 @@ def _apply_to_engine(state: BenchState, action: EngineAction) -> BenchState:
                 ),
             )
         case MountMagneto(on):
-            if on == engaged.mounted:
-                return state
-            crank = crank_deg(state)
-            if on:
-                return _with_crank(state, replace(engaged, off_crank_deg=None, play_deg=0.0), crank)
-            return replace(state, engaged=replace(engaged, off_crank_deg=crank, play_deg=0.0))
+            return _mount(state, engaged, on)
+        case LoadTrain():
+            return _load_train(state, engaged)
         case ReadLamp(side, btdc_deg):
             return _read_lamp(state, engaged, side, btdc_deg)
         case PaintMarks():
@@ -360,6 +360,21 @@ def _apply_to_engine(state: BenchState, action: EngineAction) -> BenchState:
             return _with_crank(state, replace(engaged, side=side), crank_deg(state))
 
 
+def _mount(state: BenchState, engaged: Engaged, on: bool) -> BenchState:
+    if on == engaged.mounted:
+        return state
+    crank = crank_deg(state)
+    if on:
+        return _with_crank(state, with_play(replace(engaged, off_crank_deg=None), Play()), crank)
+    return replace(state, engaged=with_play(replace(engaged, off_crank_deg=crank), Play()))
+
+
+def _load_train(state: BenchState, engaged: Engaged) -> BenchState:
+    if not engaged.mounted:
+        raise SpecError(tr("the magneto is off the engine: there is no drive train to load"))
+    return _with_crank(state, with_play(engaged, Play()), crank_deg(state))
+
+
 def _read_lamp(state: BenchState, engaged: Engaged, side: Side, btdc_deg: float) -> BenchState:
     opens = opening_deg(state)
     if math.isnan(opens):
@@ -381,15 +396,15 @@ def _turn_crank(state: BenchState, engaged: Engaged, crank: float) -> BenchState
     if not engaged.mounted:
         return replace(state, engaged=replace(engaged, off_crank_deg=crank))
     step = engaged.ratio * (crank - crank_deg(state))
-    play = rotor_ahead_deg(engaged.play_deg, step, state.magneto.condition.coupling_backlash_deg)
-    return _with_crank(state, replace(engaged, play_deg=play), crank)
+    play = engaged.play.turned(step, engaged.train_play_deg, state.magneto.condition.coupling_backlash_deg)
+    return _with_crank(state, with_play(engaged, play), crank)
 
 
 def _with_crank(state: BenchState, engaged: Engaged, crank: float) -> BenchState:
     """The crank at an angle, and a mounted rotor where the coupling then has it."""
     if not engaged.mounted:
         return replace(state, engaged=replace(engaged, off_crank_deg=crank))
-    rotor = engaged.mounting.phase_deg + shift_deg(engaged, engaged.side) + engaged.ratio * crank + engaged.play_deg
+    rotor = engaged.mounting.phase_deg + shift_deg(engaged, engaged.side) + engaged.ratio * crank + engaged.play.deg
     return replace(state, engaged=engaged, rotor_deg=rotor, speed_deg_s=0.0)
 
 

@@ -11,6 +11,7 @@ from magview.bench.actions import (
     GrowPip,
     HoldRotor,
     LetGo,
+    LoadTrain,
     MountMagneto,
     MoveTeeth,
     NoteInspection,
@@ -128,19 +129,15 @@ def _lead_text(action: PullPlug | SwitchIgnition | SetLeadFault) -> str:
 
 
 def _engine_text(
-    action: TurnCrank | MountMagneto | ReadLamp | WantTiming | MoveTeeth | PaintMarks | ViewSide,
+    action: TurnCrank | LoadTrain | MountMagneto | ReadLamp | WantTiming | MoveTeeth | PaintMarks | ViewSide,
     before: BenchState,
     after: BenchState,
 ) -> str:
     match action:
         case TurnCrank():
-            if before.engaged is None:
-                return tr("turn the crank")
-            turned = crank_deg(after) - crank_deg(before)
-            angle = number(abs(turned), 2)
-            if turned >= 0:
-                return tr("turn the crank {angle}° with rotation", angle=angle)
-            return tr("turn the crank {angle}° against rotation", angle=angle)
+            return _crank_text(before, after)
+        case LoadTrain():
+            return tr("load the drive train against rotation")
         case MountMagneto(on):
             return tr("refit the magneto by its marks") if on else tr("take the magneto off the engine")
         case ReadLamp(side, btdc_deg):
@@ -159,6 +156,16 @@ def _engine_text(
             return tr("paint new marks on the coupling")
         case ViewSide(side):
             return tr("look at the left magneto") if side == "left" else tr("look at the right magneto")
+
+
+def _crank_text(before: BenchState, after: BenchState) -> str:
+    if before.engaged is None:
+        return tr("turn the crank")
+    turned = crank_deg(after) - crank_deg(before)
+    angle = number(abs(turned), 2)
+    if turned >= 0:
+        return tr("turn the crank {angle}° with rotation", angle=angle)
+    return tr("turn the crank {angle}° against rotation", angle=angle)
 
 
 def _teeth_text(before: BenchState, after: BenchState) -> str:

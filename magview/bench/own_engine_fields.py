@@ -111,6 +111,10 @@ INSTALLATION_PAGES: tuple[Page, ...] = (
             Entry("rotor_turns_per_crank_turn", "number", marked("Rotor turns per crank turn"),
                   marked("How fast the drive turns the rotor; cylinders over twice the poles, for a spark a pole."),
                   marked("Above 0: count ten turns of the propeller, plugs out, to be sure.")),
+            Entry("drive_play_deg", "angle", marked("Play of the drive train"),
+                  marked("How far the crank turns back before the drive's flange follows, the coupling not counted."),
+                  marked("0 or more, in crank degrees. Not known? Leave it empty and always lead in with rotation."),
+                  "°", optional=True),
         ),
     ),
 )  # fmt: skip

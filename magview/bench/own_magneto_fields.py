@@ -181,6 +181,10 @@ MAGNETO_PAGES: tuple[Page, ...] = (
             Entry("detent.damping_nms", "number", marked("Damping"),
                   marked("Friction that grows with speed: what brings the swing to rest."),
                   marked("0 or more; only the swing on the screen needs it."), "N·m·s", optional=True),
+            Entry("detent.friction_nm", "number", marked("Dry friction"),
+                  marked("Torque that just moves the rotor at neutral: less pull than this moves nothing."),
+                  marked("0 or more. Not known? Leave it empty: the magnet is then taken to move it."),
+                  "N·m", optional=True),
         ),
     ),
     Page(

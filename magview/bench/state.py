@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 import math
-from dataclasses import field
+from dataclasses import field, replace
 from typing import Literal
 
 from magview.physics.circuit import Circuit, Lead, circuit
 from magview.physics.coupling import rotor_shift_deg
 from magview.physics.inspection import Inspection
+from magview.physics.play import Play
 from magview.physics.setting import Readings, internal_timing
 from magview.physics.trials import Trial
 from magview.spec.base import SpecError
@@ -61,7 +62,19 @@ class Engaged:
     off_crank_deg: float | None = None
     """Where the crank was left while the magneto is off the engine [crank deg]; None while it is on."""
     play_deg: float = 0.0
-    """How far the rotor is ahead of the drive within the coupling's backlash [rotor deg]."""
+    """How far the rotor is ahead of the drive's flange within the coupling's backlash [rotor deg]."""
+    train_deg: float = 0.0
+    """How far the drive's flange is ahead of the crank within the play of the drive train [rotor deg]."""
+
+    @property
+    def play(self) -> Play:
+        """Both, from crank to rotor."""
+        return Play(self.train_deg, self.play_deg)
+
+    @property
+    def train_play_deg(self) -> float:
+        """The whole play of the drive train [rotor deg]."""
+        return self.installation.drive_play_deg * self.ratio
 
     @property
     def mounting(self) -> Mounting:
@@ -153,7 +166,7 @@ def crank_deg(state: BenchState) -> float:
     engaged = _engaged(state)
     if engaged.off_crank_deg is not None:
         return engaged.off_crank_deg
-    drive = state.rotor_deg - engaged.mounting.phase_deg - shift_deg(engaged, engaged.side) - engaged.play_deg
+    drive = state.rotor_deg - engaged.mounting.phase_deg - shift_deg(engaged, engaged.side) - engaged.play.deg
     return drive / engaged.ratio
 
 
@@ -202,6 +215,11 @@ def swing_limits_deg(state: BenchState) -> tuple[float, float]:
         return -math.inf, math.inf
     behind = state.rotor_deg - engaged.play_deg
     return behind, behind + state.magneto.condition.coupling_backlash_deg
+
+
+def with_play(engaged: Engaged, play: Play) -> Engaged:
+    """The same with drive train and coupling elsewhere in their play."""
+    return replace(engaged, play_deg=play.rotor_ahead_deg, train_deg=play.flange_ahead_deg)
 
 
 def mounting_of(engaged: Engaged, side: Side) -> Mounting:

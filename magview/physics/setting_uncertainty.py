@@ -186,7 +186,7 @@ def engine_measurement(installation: Installation, readings: EngineReadings) -> 
         take_reading(tools, "disc", tr("disc at the first stop"), first),
         take_reading(tools, "disc", tr("disc at the second stop"), second),
     ]
-    play = magneto.condition.coupling_backlash_deg
+    play = magneto.condition.coupling_backlash_deg + installation.drive_play_deg * speed
     for side, deg, want in sides:
         # The disc may have any zero: its turns are counted so that the timing comes nearest to the wanted one.
         deg -= 360.0 * round((deg - zero - want) / 360.0)

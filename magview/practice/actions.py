@@ -218,7 +218,7 @@ class HandIn:
     """Done: from here the truth is shown and nothing more can be done."""
 
 
-Turning = TurnRotor | TurnPropeller | TurnUntil | TurnToReading | LetGo | bench.HoldRotor
+Turning = TurnRotor | TurnPropeller | TurnUntil | TurnToReading | LetGo | bench.HoldRotor | bench.LoadTrain
 Setting = TurnPlate | TurnScrew | bench.TightenLock | bench.TightenClamps | InspectContacts | DressContacts
 Tool = LayStraightedge | Sight | ConnectLamp | TryBlades | MeterLead | FitStop | TurnDisc | FeelCompression
 LeadWork = bench.PullPlug | bench.SwitchIgnition | SlipPaper | Renew
@@ -227,6 +227,7 @@ Act = Turning | Setting | Tool | LeadWork | EngineWork | PointAt | WriteReading 
 
 ACTS: tuple[type[Act], ...] = (
     TurnRotor, TurnPropeller, TurnUntil, TurnToReading, LetGo, bench.HoldRotor,
+    bench.LoadTrain,
     TurnPlate, TurnScrew, bench.TightenLock, bench.TightenClamps, InspectContacts, DressContacts,
     LayStraightedge, Sight, ConnectLamp, TryBlades, MeterLead, FitStop, TurnDisc, FeelCompression,
     bench.PullPlug, bench.SwitchIgnition, SlipPaper, Renew,
@@ -262,6 +263,7 @@ def from_bench(practice: Practice, action: bench.Action) -> Act | None:
             return _tooth(state, magneto_teeth, disc_teeth)
         case (
             bench.HoldRotor()
+            | bench.LoadTrain()
             | bench.TightenLock()
             | bench.TightenClamps()
             | bench.PullPlug()

@@ -8,8 +8,9 @@ from typing import get_args
 
 from magview.bench import actions as bench
 from magview.bench.apply import apply as apply_to_bench
-from magview.bench.state import Mounting, Side, crank_deg, shift_deg
+from magview.bench.state import Mounting, Side, crank_deg, shift_deg, with_play
 from magview.physics.coupling import finest_shift_deg
+from magview.physics.play import Play
 from magview.practice import actions as do
 from magview.practice import instruments, turning
 from magview.practice.draws import between, uniform, whole
@@ -69,6 +70,8 @@ def _turn(practice: Practice, act: do.Turning) -> Practice:
             if practice.seat.pinned:
                 raise SpecError(tr("the pin holds the rotor"))
             return _on_bench(practice, bench.SettleRotor())
+        case bench.LoadTrain():
+            return _on_bench(practice, act)
     return _on_bench(practice, bench.HoldRotor())
 
 
@@ -278,7 +281,7 @@ def _mesh_as_it_stands(practice: Practice) -> Practice:
     mounting = Mounting(phase, at.wanted_btdc_deg, at.reads_btdc_deg, 0, 0, *(at.marks_apart if same else (0, 0)))
     crank = crank_deg(practice.bench)
     meshed = replace(engaged, left=mounting) if engaged.side == "left" else replace(engaged, right=mounting)
-    meshed = replace(meshed, off_crank_deg=None, play_deg=0.0)
+    meshed = with_play(replace(meshed, off_crank_deg=None), Play())
     state = replace(
         practice.bench, engaged=meshed, rotor_deg=phase + engaged.ratio * crank, held=True, speed_deg_s=0.0
     )  # fmt: skip

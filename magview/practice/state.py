@@ -11,8 +11,9 @@ from dataclasses import replace
 from functools import lru_cache
 from typing import Literal
 
-from magview.bench.state import BenchState, Side, crank_deg, gap_now_mm, readings, shift_deg
+from magview.bench.state import BenchState, Side, crank_deg, gap_now_mm, readings, shift_deg, with_play
 from magview.physics.circuit import Circuit, Lead, circuit
+from magview.physics.play import Play
 from magview.physics.setting import Readings
 from magview.practice.exercise import Exercise
 from magview.spec.frozen import frozen
@@ -60,6 +61,7 @@ class Kept:
     lead: Lead
     mounted: bool
     play_deg: float
+    train_deg: float
     seat: Seat
 
 
@@ -185,14 +187,16 @@ def view(practice: Practice, side: Side) -> Practice:
         bench.lead,
         engaged.mounted,
         engaged.play_deg,
+        engaged.train_deg,
         practice.seat,
     )
-    shown = replace(
-        engaged, side=side, off_crank_deg=None if other.mounted else crank, play_deg=other.play_deg
-    )  # fmt: skip
+    shown = with_play(
+        replace(engaged, side=side, off_crank_deg=None if other.mounted else crank),
+        Play(other.train_deg, other.play_deg),
+    )
     rotor = other.rotor_deg
     if other.mounted:
-        rotor = shown.mounting.phase_deg + shift_deg(shown, side) + shown.ratio * crank + other.play_deg
+        rotor = shown.mounting.phase_deg + shift_deg(shown, side) + shown.ratio * crank + shown.play.deg
     new = replace(
         bench,
         magneto=other.magneto,

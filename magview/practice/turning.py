@@ -14,8 +14,8 @@ from magview.bench.actions import TurnCrank
 from magview.bench.actions import TurnRotor as BenchTurnRotor
 from magview.bench.apply import apply
 from magview.bench.state import Engaged, crank_deg
-from magview.physics.coupling import rotor_ahead_deg
 from magview.physics.engine import piston_drop_mm
+from magview.physics.play import Play
 from magview.physics.setting import internal_timing
 from magview.practice.draws import between
 from magview.practice.instruments import DIVISIONS_MM, light, parallax_mm, true_disc_deg
@@ -59,8 +59,11 @@ def turn_propeller(practice: Practice, by_deg: float) -> Practice:
             to, said = min(max(to, low), high), Said("stop", marked("the piston meets the stop"))
     other = practice.other
     if other is not None and other.mounted:
-        step, backlash = engaged.ratio * (to - crank), other.magneto.condition.coupling_backlash_deg
-        other = replace(other, play_deg=rotor_ahead_deg(other.play_deg, step, backlash))
+        coupling = other.magneto.condition.coupling_backlash_deg
+        play = Play(other.train_deg, other.play_deg).turned(
+            engaged.ratio * (to - crank), engaged.train_play_deg, coupling
+        )
+        other = replace(other, play_deg=play.rotor_ahead_deg, train_deg=play.flange_ahead_deg)
     bench = apply(practice.bench, TurnCrank(to))
     return replace(practice, bench=replace(bench, held=bench.held or engaged.mounted), other=other, said=said)
 
@@ -183,12 +186,12 @@ def _next(practice: Practice, angles: Sequence[float], forward: bool, near_deg: 
 
 
 def _to_rotor(practice: Practice, to_deg: float) -> Practice:
-    """The rotor at an angle, turned there directly or by the propeller, the coupling's play taken up."""
+    """The rotor at an angle, turned there directly or by the propeller, all play between taken up."""
     by, engaged = to_deg - practice.bench.rotor_deg, practice.bench.engaged
     if engaged is None or not engaged.mounted:
         return turn_rotor(practice, by)
-    backlash = practice.bench.magneto.condition.coupling_backlash_deg
-    idle = engaged.play_deg if by >= 0 else engaged.play_deg - backlash
+    whole = practice.bench.magneto.condition.coupling_backlash_deg + engaged.train_play_deg
+    idle = engaged.play.deg if by >= 0 else engaged.play.deg - whole
     return turn_propeller(practice, (by + idle) / engaged.ratio)
 
 

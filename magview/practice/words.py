@@ -129,6 +129,8 @@ def _turning(act: do.Turning, after: Practice) -> str:
             )
         case do.LetGo():
             return tr("let go of the rotor")
+        case bench.LoadTrain():
+            return tr("load the drive train against rotation")
     return tr("hold the rotor")
 
 

@@ -132,6 +132,8 @@ class Installation(Model):
     coupling: Coupling
     rotor_turns_per_crank_turn: Annotated[float, Field(ge=0.05, le=20.0)]
     position: Literal["left", "right", "single"]
+    drive_play_deg: Annotated[float, Field(ge=0.0, le=90.0)] = 0.0
+    """Play of the gears between crank and drive flange, the coupling's not counted [crank deg]."""
     sources: Sources = ()
 
     @model_validator(mode="after")

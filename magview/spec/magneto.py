@@ -195,6 +195,8 @@ class Detent(Model):
     torque_nm: Annotated[float, Field(ge=0.0, le=100.0)]
     inertia_kg_m2: Annotated[float, Field(ge=1e-7, le=1.0)]
     damping_nms: Annotated[float, Field(ge=0.0, le=10.0)]
+    friction_nm: Annotated[float, Field(ge=0.0, le=100.0)] = 0.0
+    """Dry friction of bearings, seal and heel: less pull than this moves nothing."""
 
 
 class Electrical(Model):

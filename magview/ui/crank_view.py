@@ -161,8 +161,8 @@ class CrankView(PictureView):
         words, where = self._short_words(engaged), self._short_words(engaged, drop=False)
         rod = () if self._drawing.true_rod else (tr("rod drawn on the crank pin"),)
         choices: list[tuple[str, ...]] = [(words, *rod), (where, *rod), (where,)]
-        if engaged.play_deg > _PLAY_DEG:
-            play = number(engaged.play_deg, 2)
+        if engaged.play.deg > _PLAY_DEG:
+            play = number(engaged.play.deg, 2)
             warning = tr("Approached against rotation, play of {play}° of rotor not taken up", play=play)
             short = tr("Against rotation: play of {play}° not taken up", play=play)
             choices = [*((warning, *parts) for parts in choices), (short, where), (warning,), (short,)]
@@ -195,7 +195,7 @@ class CrankView(PictureView):
         if self.viewport().toolTip() != text:
             self.viewport().setToolTip(text)
         engaged = self._model.state.engaged
-        warns = self.numbers and engaged is not None and engaged.play_deg > _PLAY_DEG
+        warns = self.numbers and engaged is not None and engaged.play.deg > _PLAY_DEG
         painter.setPen(QColor(self._theme.text if warns else self._theme.faint))
         self._paint_block(painter, self.shown_foot(), Qt.AlignmentFlag.AlignBottom)
 

@@ -9,7 +9,7 @@ from PySide6.QtCore import QEvent, QObject, Qt
 from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QApplication, QLabel, QToolBar
 
-from magview.bench.actions import HoldRotor, LetGo, MountMagneto
+from magview.bench.actions import HoldRotor, LetGo, LoadTrain, MountMagneto
 from magview.bench.state import BenchState
 from magview.spec.language import marked, tr
 from magview.spec.library import find_magneto, shipped_names
@@ -78,6 +78,7 @@ class Menus(PictureMenuMaker):
         edit.aboutToShow.connect(self.name_steps)
 
         self.hold_action = self.check(bench, tr("&Hold the rotor"), self._hold, True, QKeySequence("H"))
+        self.load_action = self.act(bench, tr("&Load the drive train against rotation"), self._load_train, None)
         self.mount_action = self.check(bench, tr("Magneto on the &engine"), self._mount, True, None)
         self.check(bench, tr("&Snap to openings, lobes and marks"), self._snap, True, None)
         self.check(bench, tr("&Reduced motion"), self._reduce_motion, False, None)
@@ -165,6 +166,7 @@ class Menus(PictureMenuMaker):
         self.redo_action.setEnabled(store.redo_name is not None)
         self.hold_action.setChecked(state.held)
         self.mount_action.setEnabled(state.engaged is not None)
+        self.load_action.setEnabled(state.engaged is not None and state.engaged.mounted)
         self.mount_action.setChecked(state.engaged is not None and state.engaged.mounted)
         if old is not None and old.magneto == state.magneto:
             return
@@ -229,6 +231,9 @@ class Menus(PictureMenuMaker):
 
     def _hold(self, held: bool) -> None:
         self.window.model.send(HoldRotor() if held else LetGo())
+
+    def _load_train(self) -> None:
+        self.window.model.send(LoadTrain())
 
     def _mount(self, on: bool) -> None:
         self.window.model.send(MountMagneto(on))

@@ -9,6 +9,7 @@ from magview.bench.actions import (
     Advance,
     HoldRotor,
     LetGo,
+    LoadTrain,
     MountMagneto,
     MoveTeeth,
     PlaceInstallation,
@@ -22,7 +23,7 @@ from magview.bench.actions import (
 from magview.bench.events import next_event, run_step
 from magview.bench.state import BenchState, swing_limits_deg
 from magview.bench.store import Store
-from magview.physics.magnet import STEP_S, rest_deg
+from magview.physics.magnet import STEP_S, friction_share, rest_deg
 from magview.spec.base import SpecError
 from magview.spec.language import tr
 from magview.ui.pictured import Pictured
@@ -33,7 +34,7 @@ _MOST_STEPS = round(0.1 / STEP_S)
 
 
 _MOVES_ROTOR = (
-    TurnRotor, HoldRotor, LetGo, SettleRotor, TurnCrank, MountMagneto, MoveTeeth, ReadLamp, ViewSide,
+    TurnRotor, HoldRotor, LetGo, SettleRotor, TurnCrank, LoadTrain, MountMagneto, MoveTeeth, ReadLamp, ViewSide,
     PlaceMagneto, PlaceInstallation,
 )  # fmt: skip
 
@@ -139,7 +140,8 @@ class BenchModel(Pictured):
         detent = state.magneto.detent
         if state.held or self._gripped or self._run is not None or detent is None or detent.torque_nm == 0.0:
             return False
-        rest = rest_deg(state.magneto.poles, state.rotor_deg, swing_limits_deg(state))
+        share = friction_share(detent)
+        rest = rest_deg(state.magneto.poles, state.rotor_deg, swing_limits_deg(state), share)
         return abs(state.speed_deg_s) > 0.05 or abs(state.rotor_deg - rest) > 0.005
 
     def _pace(self) -> None:

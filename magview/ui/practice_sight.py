@@ -17,7 +17,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from magview.bench.actions import HoldRotor, ViewSide
+from magview.bench.actions import HoldRotor, LoadTrain, ViewSide
 from magview.bench.state import Side
 from magview.practice import actions as do
 from magview.practice.seen import seen
@@ -170,6 +170,14 @@ class TurningBox(PracticePanel):
         hands = QHBoxLayout()
         self.hold = self.check(tr("Hol&d the rotor"), self._hold_act, lambda p: p.bench.held)
         hands.addWidget(self.hold)
+        self.load = QPushButton(tr("Load the train"))
+        self.load.setToolTip(
+            tr("Press the rotor against rotation, the propeller held: takes all play out of the drive")
+        )
+        self.load.setAutoDefault(False)
+        self.load.clicked.connect(lambda: self.model.do(LoadTrain()))
+        if practice.bench.engaged is not None:
+            hands.addWidget(self.load)
         self.at_propeller = self._build_propeller()
         self.sides = QuietCombo()
         if practice.bench.engaged is not None:
@@ -231,6 +239,7 @@ class TurningBox(PracticePanel):
         super().show_practice(practice)
         self.box.setTitle(tr("Turning the propeller") if practice.mounted else tr("Turning the rotor"))
         self.hold.setEnabled(not practice.mounted)
+        self.load.setEnabled(practice.mounted)
         self.sides.setCurrentIndex(self.sides.findData(practice.side))
         tint(self.caution, self.theme.bad, bold=False)
 

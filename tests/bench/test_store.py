@@ -49,6 +49,7 @@ anything = st.one_of(
     st.builds(do.SwitchIgnition, st.booleans()),
     st.builds(do.SetLeadFault, st.sampled_from(["shorted", "broken", "tab", "gremlin"]), st.booleans()),
     st.builds(do.TurnCrank, angle),
+    st.builds(do.LoadTrain),
     st.builds(do.MountMagneto, st.booleans()),
     st.builds(do.ReadLamp, side, angle),
     st.builds(do.WantTiming, side, angle),
