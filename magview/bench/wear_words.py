@@ -176,8 +176,7 @@ def usual_words(inches: bool) -> str:
         return ", ".join(told)
 
     return tr(
-        "Usual are: gap with {blades}; opening with straightedge and {rules}; firing with lamp and {discs}. Left "
-        "empty: blades in steps of 0.001 in, a rule to 0.5 mm, a disc to 1°.",
+        "Usual are: gap with {blades}; opening with straightedge and {rules}; firing with lamp and {discs}.",
         blades=of("blade"),
         rules=of("rule"),
         discs=of("disc"),

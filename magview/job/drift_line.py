@@ -204,9 +204,9 @@ def line_of(jobs: Sequence[Job], of: Reading, probability: float) -> Line | None
             left = (at, float(now))
     if not read:
         return None
-    h, y, wide, settings = zip(*read, strict=True)
-    fit = straight_line(h, y, wide, settings)
+    h, y, wides, settings = zip(*read, strict=True)
+    fit = straight_line(h, y, wides, settings)
     if fit is None:
         return None
-    to_come = fit.scatter * wide[-1] / sqrt(3.0)
+    to_come = fit.scatter * wides[-1] / sqrt(3.0)
     return Line(tuple(hours), tuple(drift), fit, h[-1], fit.factor(probability), to_come)

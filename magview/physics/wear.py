@@ -176,7 +176,7 @@ def leavings(
     gap, error, judged = start.gap_mm, start.opening_error_deg, _judged(magneto)
     level = float(timing.stop_mm(screw_deg)) + timing.wear_lift_mm
 
-    def up_to(error_deg: Array) -> Array:
+    def up_to(error_deg: Array | float) -> Array:
         """How far the level of the opening may rise [mm] until a lobe opens so late; ±infinity if it never does."""
         before = timing.peaks_deg + backplate_deg - timing.ratio * (timing.places_deg + error_deg)
         rise = timing.scale * timing.curve.lift_mm(-before) - level

@@ -61,8 +61,8 @@ class Kept:
     lead: Lead
     mounted: bool
     play_deg: float
-    train_deg: float
     seat: Seat
+    train_deg: float = 0.0
 
 
 INSTRUMENTS = {
@@ -187,8 +187,8 @@ def view(practice: Practice, side: Side) -> Practice:
         bench.lead,
         engaged.mounted,
         engaged.play_deg,
-        engaged.train_deg,
         practice.seat,
+        engaged.train_deg,
     )
     shown = with_play(
         replace(engaged, side=side, off_crank_deg=None if other.mounted else crank),

@@ -96,7 +96,8 @@ class HistoryPage(Page):
         return box
 
     def _show_usual(self) -> None:
-        self.usual.setText(usual_words(self._inches))
+        empty = tr("Left empty: blades in steps of 0.001 in, a rule to 0.5 mm, a disc to 1°.")
+        self.usual.setText(f"{empty} {usual_words(self._inches)}")
 
     # -------------------------------------------------------------- reading
 

@@ -113,8 +113,8 @@ class WearPanel(QWidget):
         self.gap_error.show_value(one_reading("blades-thou"))
         self.late_error.show_value(round(one_reading("rule-half-mm"), 2))
         usual = usual_words(self._inches)
-        for spin in (self.gap_error, self.late_error):
-            spin.setToolTip(tr("How far this reading may be out to either side. {usual}", usual=usual))
+        for error in (self.gap_error, self.late_error):
+            error.setToolTip(tr("How far this reading may be out to either side. {usual}", usual=usual))
         for spin in (self.at, self.gap, self.gap_error, self.late, self.late_error):
             spin.said.connect(self._model.refused)
         form.addRow(tr("At, since it was set"), self.at)
