@@ -13,7 +13,7 @@ from math import nan, sqrt
 
 import numpy as np
 
-from magview.physics.uncertainty import Array, Input, Linear, Model
+from magview.physics.uncertainty import Array, Input, Linear, Matrix, Model, correlations
 from magview.spec.frozen import frozen
 from magview.spec.language import marked, number, tr
 
@@ -107,6 +107,7 @@ def monte_carlo(
     rng: np.random.Generator,
     probability: float = 0.95,
     *,
+    correlation: Matrix | None = None,
     progress: Callable[[float], None] | None = None,
     should_stop: Callable[[], bool] | None = None,
 ) -> MonteCarlo | Cancelled:
@@ -119,6 +120,7 @@ def monte_carlo(
     trials : number of draws [-]; JCGM 101 7.2.2 advises 10⁴/(1 − probability) or more.
     rng : where the randomness comes from.
     probability : of the intervals [-], 0…1.
+    correlation : of the inputs [-], as for `magview.physics.uncertainty.propagate` (JCGM 101 6.4.8).
     progress : called with the share done [-], 0…1, after each chunk; what it raises comes through.
     should_stop : asked before each chunk; true ends the run.
 
@@ -126,7 +128,7 @@ def monte_carlo(
     ------
     ValueError : too few trials for an interval of this probability.
     """
-    values = sample(model, inputs, trials, rng, progress=progress, should_stop=should_stop)
+    values = sample(model, inputs, trials, rng, correlation=correlation, progress=progress, should_stop=should_stop)
     return values if isinstance(values, Cancelled) else summarise(values[0], probability)
 
 
@@ -136,6 +138,7 @@ def sample(
     trials: int,
     rng: np.random.Generator,
     *,
+    correlation: Matrix | None = None,
     progress: Callable[[float], None] | None = None,
     should_stop: Callable[[], bool] | None = None,
 ) -> Array | Cancelled:
@@ -146,6 +149,7 @@ def sample(
     """
     if trials < 1:
         raise ValueError(tr("a Monte Carlo of {trials} trials tells nothing; it takes at least 1", trials=trials))
+    r = correlations(inputs, correlation)
     x = np.empty((len(inputs), min(_CHUNK, trials)))
     values = np.empty((0, trials))
     for start in range(0, trials, _CHUNK):
@@ -154,6 +158,8 @@ def sample(
         end = min(start + _CHUNK, trials)
         for item, row in zip(inputs, x, strict=True):
             item.draw(rng, row[: end - start])
+        if r is not None:
+            _correlate(inputs, r, x[:, : end - start])
         y = np.atleast_2d(model(x[:, : end - start]))
         if start == 0:
             values = np.empty((len(y), trials))
@@ -256,3 +262,16 @@ def compare(linear: Linear, drawn: MonteCarlo, significant_digits: int = 2) -> A
         high_difference=high,
         enough_trials=max(drawn.endpoint_error) <= tolerance / 5,
     )
+
+
+def _correlate(inputs: Sequence[Input], r: Array, x: Array) -> None:
+    """Mix independent normal rows so that they have the correlations `r`; rows of their own stay as drawn."""
+    rows = np.flatnonzero((r != np.eye(len(r))).any(axis=1))
+    if not len(rows):
+        return
+    middle = np.array([[inputs[i].estimate] for i in rows.tolist()])
+    u = np.array([[inputs[i].standard_uncertainty or 1.0] for i in rows.tolist()])
+    # Of a matrix that is just semidefinite the square root exists where Cholesky's factor may not.
+    values, vectors = np.linalg.eigh(r[np.ix_(rows, rows)])
+    root = vectors * np.sqrt(np.clip(values, 0.0, None)) @ vectors.T
+    x[rows] = middle + u * (root @ ((x[rows] - middle) / u))

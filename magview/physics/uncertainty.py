@@ -1,8 +1,8 @@
 """Uncertainty of a computed quantity: inputs and linear propagation (``model.md`` §8).
 
 A model takes an array of shape (inputs, n), one row an input in the order they are listed, and gives (n,) or,
-for several quantities at once, (quantities, n). Inputs are taken as independent: correlations are left out, and
-quantities that share a source must be written as functions of it. The same models and inputs go to
+for several quantities at once, (quantities, n). Inputs are independent, or normal with a correlation matrix; what
+shares a source is best written as a function of it. The same models and inputs go to
 `magview.physics.monte_carlo`.
 
 References
@@ -13,8 +13,8 @@ JCGM 101:2008, *Supplement 1: Propagation of distributions using a Monte Carlo m
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
-from math import floor, inf, isfinite, isinf, sqrt
+from collections.abc import Callable, Iterator, Sequence
+from math import inf, isfinite, isinf, sqrt
 from statistics import NormalDist
 from typing import Literal
 
@@ -26,6 +26,7 @@ from magview.spec.language import number, tr
 
 Array = NDArray[np.float64]
 Model = Callable[[Array], Array]
+Matrix = Array | Sequence[Sequence[float]]
 Distribution = Literal["normal", "t", "rectangular", "triangular", "arcsine"]
 
 _DIVISOR = {"rectangular": sqrt(3.0), "triangular": sqrt(6.0), "arcsine": sqrt(2.0)}
@@ -136,7 +137,7 @@ class Contribution:
     uncertainty: float
     """|∂f/∂x|·u(x) [unit of the quantity]."""
     share: float
-    """Of the combined variance [-], 0…1; what the lines leave of 1 is second order."""
+    """Its own variance over the combined one [-]; what the lines leave of 1 is second order or correlation."""
 
 
 @frozen
@@ -152,7 +153,7 @@ class Linear:
     probability: float
     """Of the interval [-]."""
     coverage_factor: float
-    """k of the t distribution at `dof` cut to a whole number [-]."""
+    """k of the t distribution at `dof` [-], interpolated and not cut to a whole number (GUM G.4.1, note 1)."""
     expanded_uncertainty: float
     """U = k·u_c."""
     budget: tuple[Contribution, ...]
@@ -178,7 +179,7 @@ class Linear:
         else:
             from scipy.special import stdtr  # loads slowly, and only few quantities need it
 
-            below = [float(stdtr(_whole(self.dof), end)) for end in ends]
+            below = [float(stdtr(self.dof, end)) for end in ends]
         return below[1] - below[0]
 
 
@@ -192,6 +193,7 @@ def propagate(
     *,
     sensitivities: Sequence[float] | None = None,
     second_order: bool = False,
+    correlation: Matrix | None = None,
 ) -> Linear:
     """Propagate uncertainty through a model of one quantity by its slopes.
 
@@ -203,13 +205,19 @@ def propagate(
     sensitivities : ∂f/∂x of each input where they are known; left out: central differences.
     second_order : add the next terms of the variance's expansion (GUM 5.1.2, note), which are right for normal
         inputs. Degrees of freedom stay those of the first-order terms, as in GUM H.1.
+    correlation : of the inputs [-], shape (inputs, inputs) (GUM 5.2.2); left out: independent. Correlated inputs
+        come from the same readings and count as one component with their common degrees of freedom
+        (R. Willink, Metrologia 44, 2007, 340–349).
 
     Raises
     ------
-    ValueError : a probability outside 0…1, or second-order terms that leave no variance.
+    ValueError : a probability outside 0…1, second-order terms that leave no variance or stand beside correlations,
+        or a matrix that is none of correlations.
     """
     given = None if sensitivities is None else [sensitivities]
-    (result,) = propagate_each(model, inputs, probability, sensitivities=given, second_order=second_order)
+    (result,) = propagate_each(
+        model, inputs, probability, sensitivities=given, second_order=second_order, correlation=correlation
+    )
     return result
 
 
@@ -220,6 +228,7 @@ def propagate_each(
     *,
     sensitivities: Sequence[Sequence[float]] | None = None,
     second_order: bool = False,
+    correlation: Matrix | None = None,
 ) -> tuple[Linear, ...]:
     """As `propagate`, for a model of several quantities: one result each.
 
@@ -227,8 +236,11 @@ def propagate_each(
     ----------
     model, inputs, probability : as for `propagate`.
     sensitivities : ∂f/∂x, shape (quantities, inputs); left out: central differences.
-    second_order : as for `propagate`.
+    second_order, correlation : as for `propagate`.
     """
+    r = correlations(inputs, correlation)
+    if second_order and correlation is not None:
+        raise ValueError(tr("second-order terms are for independent inputs"))
     x = np.array([item.estimate for item in inputs])
     u = np.array([item.standard_uncertainty for item in inputs])
     steps = np.diag(_STEP * u)
@@ -242,7 +254,7 @@ def propagate_each(
         slopes = np.array(sensitivities, dtype=float)
     more = _second_order(model, x, u) if second_order else np.zeros(len(values))
     return tuple(
-        _combine(inputs, float(y[0]), c, float(extra), probability)
+        _combine(inputs, float(y[0]), c, float(extra), probability, r)
         for y, c, extra in zip(values, slopes, more, strict=True)
     )
 
@@ -274,26 +286,67 @@ def coverage_factor(probability: float, dof: float = inf) -> float:
     return float(stdtrit(dof, (1 + probability) / 2))
 
 
-def _combine(inputs: Sequence[Input], y: float, slopes: Array, extra: float, probability: float) -> Linear:
-    parts = [abs(float(c)) * item.standard_uncertainty for c, item in zip(slopes, inputs, strict=True)]
-    first = sum(part**2 for part in parts)
+def correlations(inputs: Sequence[Input], given: Matrix | None) -> Array | None:
+    """The correlation matrix, seen to be one; None for independent inputs.
+
+    Raises ValueError for another shape, a diagonal that is not 1, no symmetry, a negative variance of some
+    combination, and for correlated inputs that are not normal or differ in their degrees of freedom.
+    """
+    if given is None:
+        return None
+    r = np.asarray(given, dtype=float)
+    if (
+        r.shape != (len(inputs), len(inputs))
+        or not np.array_equal(r, r.T)
+        or (np.diag(r) != 1.0).any()
+        or np.linalg.eigvalsh(r).min() < -1e-9
+    ):
+        raise ValueError(tr("these are no correlations: a symmetric matrix with 1 on its diagonal is needed"))
+    for i, j in zip(*np.nonzero(np.triu(r, 1)), strict=True):
+        if inputs[i].distribution != "normal" or inputs[j].distribution != "normal" or inputs[i].dof != inputs[j].dof:
+            raise ValueError(
+                tr(
+                    "{one} and {other} are correlated: both must be normal, with the same degrees of freedom",
+                    one=inputs[i].name,
+                    other=inputs[j].name,
+                )
+            )
+    return r
+
+
+def _components(signed: Array, inputs: Sequence[Input], r: Array) -> Iterator[tuple[float, float]]:
+    """Variance and degrees of freedom of each group of inputs that hang together by correlation."""
+    left = set(range(len(inputs)))
+    while left:
+        group, grown = {left.pop()}, set[int]()
+        while grown != group:
+            grown = set(group)
+            group |= {int(j) for i in grown for j in np.flatnonzero(r[i])}
+        left -= group
+        rows = sorted(group)
+        yield float(signed[rows] @ r[np.ix_(rows, rows)] @ signed[rows]), inputs[rows[0]].dof
+
+
+def _combine(
+    inputs: Sequence[Input], y: float, slopes: Array, extra: float, probability: float, r: Array | None
+) -> Linear:
+    signed = slopes * np.array([item.standard_uncertainty for item in inputs])
+    parts = [abs(float(part)) for part in signed]
+    matrix = np.eye(len(inputs)) if r is None else r
+    first = max(float(signed @ matrix @ signed), 0.0)
     variance = first + extra
     if variance < 0.0:
         raise ValueError(tr("the second-order terms leave no variance: the expansion does not hold for this model"))
-    shares = [part**2 / first if first > 0.0 else 0.0 for part in parts]
-    doubt = sum(share**2 / item.dof for share, item in zip(shares, inputs, strict=True))
+    doubt = (
+        sum((part / first) ** 2 / dof for part, dof in _components(signed, inputs, matrix)) if first > 0.0 else 0.0
+    )
     dof = 1.0 / doubt if doubt > 0.0 else inf
-    u, k = sqrt(variance), coverage_factor(probability, _whole(dof))
+    u, k = sqrt(variance), coverage_factor(probability, dof)
     budget = tuple(
         Contribution(item, float(c), part, part**2 / variance if variance > 0.0 else 0.0)
         for item, c, part in zip(inputs, slopes, parts, strict=True)
     )
     return Linear(y, u, dof, probability, k, k * u, budget)
-
-
-def _whole(dof: float) -> float:
-    """Cut to a whole number (GUM G.4.1), but not for the last bit of a sum."""
-    return dof if isinf(dof) else float(max(1, floor(dof * (1 + 1e-12))))
 
 
 def _second_order(model: Model, x: Array, u: Array) -> Array:

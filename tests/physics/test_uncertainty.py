@@ -106,10 +106,10 @@ def test_a_product_has_the_sum_of_relative_variances():
     second = propagate(lambda x: x[0] * x[1] * x[2], inputs, second_order=True)
     assert second.standard_uncertainty**2 == pytest.approx(0.61 + 0.1**2 * 0.2**2, rel=1e-9)
     assert sum(line.share for line in second.budget) == pytest.approx(0.61 / 0.6104, rel=1e-9)
-    # Welch–Satterthwaite by hand, and k at its whole part.
+    # Welch–Satterthwaite by hand, and k there.
     dof = 0.61**2 / (0.25**2 / 4 + 0.36**2 / 9)
     assert first.dof == pytest.approx(dof, rel=1e-9)
-    assert first.coverage_factor == pytest.approx(stats.t.ppf(0.975, math.floor(dof)), rel=1e-9)
+    assert first.coverage_factor == pytest.approx(stats.t.ppf(0.975, dof), rel=1e-9)
     assert first.expanded_uncertainty == pytest.approx(first.coverage_factor * first.standard_uncertainty)
 
 

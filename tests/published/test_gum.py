@@ -12,9 +12,10 @@ import math
 import numpy as np
 import pytest
 from scipy.stats import ncx2
+from scipy.stats import t as t_distribution
 
 from magview.physics.monte_carlo import MonteCarlo, compare, monte_carlo, numerical_tolerance
-from magview.physics.uncertainty import Input, Linear, coverage_factor, propagate
+from magview.physics.uncertainty import Input, Linear, coverage_factor, propagate, propagate_each
 
 TRIALS = 1_000_000
 
@@ -60,10 +61,12 @@ def test_end_gauge_by_first_order():
     assert found.standard_uncertainty * nm == pytest.approx(32, abs=0.5)
     assert found.standard_uncertainty**2 * nm**2 == pytest.approx(1002, abs=1)
     assert int(found.dof) == 16
-    assert found.coverage_factor == pytest.approx(2.92, abs=0.005)
+    # The example cuts the degrees of freedom down; interpolated, k is a little smaller.
+    cut = coverage_factor(0.99, int(found.dof))
+    assert cut == pytest.approx(2.92, abs=0.005) and 2.89 < found.coverage_factor < cut
     # The example multiplies rounded values: 2.92 × 32 nm = 93 nm.
-    assert round(found.coverage_factor * round(found.standard_uncertainty * nm)) == 93
-    assert found.expanded_uncertainty * nm == pytest.approx(93, abs=0.6)
+    assert round(cut * round(found.standard_uncertainty * nm)) == 93
+    assert cut * found.standard_uncertainty * nm == pytest.approx(93, abs=0.6)
 
 
 def test_end_gauge_contributions():
@@ -217,3 +220,90 @@ def test_comparison_loss_at_zero_has_an_exponential_s_shortest_interval():
     inputs = [Input("X1", 0.0, 0.005), Input("X2", 0.0, 0.005)]
     _, drawn = both(lambda x: (x**2).sum(axis=0) * 1e6, inputs)
     assert drawn.shortest == pytest.approx((0.0, 50 * math.log(20)), abs=1.0)
+
+
+# ---------------------------------------------------------------------- GUM H.2 and H.3: correlated inputs
+
+IMPEDANCE = [
+    Input("voltage [V]", 4.9990, 0.0032),
+    Input("current [A]", 19.661e-3, 0.0095e-3),
+    Input("phase [rad]", 1.04446, 0.00075),
+]
+IMPEDANCE_R = [[1.0, -0.36, 0.86], [-0.36, 1.0, -0.65], [0.86, -0.65, 1.0]]
+
+
+def impedance(x: np.ndarray) -> np.ndarray:
+    v, i, phi = x
+    return np.stack([v / i * np.cos(phi), v / i * np.sin(phi), v / i])
+
+
+def test_simultaneous_resistance_and_reactance():
+    """H.2, tables H.3 and H.4: R 127.732, X 219.847, |Z| 254.260 Ω; 0.071, 0.295, 0.236 Ω; their correlations."""
+    found = propagate_each(impedance, IMPEDANCE, correlation=IMPEDANCE_R)
+    assert [f.estimate for f in found] == pytest.approx([127.732, 219.847, 254.260], abs=6e-4)
+    assert [f.standard_uncertainty for f in found] == pytest.approx([0.071, 0.295, 0.236], abs=1.5e-3)
+    rows = np.array([[line.sensitivity * line.input.spread for line in f.budget] for f in found])
+    covariance = rows @ np.array(IMPEDANCE_R) @ rows.T
+    scale = np.sqrt(np.diag(covariance))
+    r = covariance / np.outer(scale, scale)
+    # From the printed, rounded correlations of V, I and φ.
+    assert [r[0, 1], r[0, 2], r[1, 2]] == pytest.approx([-0.588, -0.485, 0.993], abs=0.02)
+
+
+def test_correlated_draws_agree_with_propagation():
+    linear = propagate(lambda x: impedance(x)[1], IMPEDANCE, correlation=IMPEDANCE_R)
+    drawn = monte_carlo(
+        lambda x: impedance(x)[1], IMPEDANCE, TRIALS, np.random.default_rng(2), correlation=IMPEDANCE_R
+    )
+    assert isinstance(drawn, MonteCarlo)
+    assert drawn.standard_uncertainty == pytest.approx(linear.standard_uncertainty, rel=5e-3)
+    assert drawn.mean == pytest.approx(linear.estimate, abs=5e-3)
+
+
+def test_calibration_line_at_thirty_degrees():
+    """H.3, table H.6: intercept −0.1712(29) °C, slope 0.002 18(67), r −0.930; at 30 °C −0.1494 °C with 0.0041 °C and
+    9 degrees of freedom."""
+    t = np.array([21.521, 22.012, 22.512, 23.003, 23.507, 23.999, 24.513, 25.002, 25.503, 26.010, 26.511]) - 20.0
+    b = np.array([-171, -169, -166, -159, -164, -165, -156, -157, -159, -161, -160]) / 1000.0
+    (slope, intercept), covariance = np.polyfit(t, b, 1, cov=True)
+    u = np.sqrt(np.diag(covariance))
+    r = covariance[0, 1] / u[0] / u[1]
+    assert (round(intercept, 4), round(slope, 5), round(r, 3)) == (-0.1712, 0.00218, -0.930)
+    inputs = [Input("intercept", intercept, u[1], dof=9), Input("slope", slope, u[0], dof=9)]
+    found = propagate(lambda x: x[0] + x[1] * 10.0, inputs, correlation=[[1.0, r], [r, 1.0]])
+    assert found.estimate == pytest.approx(-0.1494, abs=6e-5)
+    assert found.standard_uncertainty == pytest.approx(0.0041, abs=6e-5)
+    assert found.dof == pytest.approx(9.0)
+
+
+@pytest.mark.parametrize(
+    ("r", "says"),
+    [
+        ([[1.0, 0.5], [0.4, 1.0]], "symmetric"), ([[1.0, 1.5], [1.5, 1.0]], "symmetric"), ([[1.0]], "symmetric"),
+        ([[2.0, 0.0], [0.0, 1.0]], "symmetric"), ([[1.0, 0.5], [0.5, 1.0]], "must be normal"),
+    ],
+)  # fmt: skip
+def test_what_are_no_correlations_is_refused(r, says):
+    with pytest.raises(ValueError, match=says):
+        propagate(lambda x: x[0] + x[1], [Input("a", 1.0, 0.1), half("b", 1.0, 0.1)], correlation=r)
+
+
+def test_degrees_of_freedom_are_not_cut_down():
+    """G.4.1, note 1: a broken number may be interpolated; Student's t by scipy."""
+    found = propagate(lambda x: x[0] + x[1], [Input("a", 0.0, 1.0, dof=18.9987), Input("b", 0.0, 1e-9)], 0.95)
+    assert found.coverage_factor == pytest.approx(float(t_distribution.ppf(0.975, 18.9987)), rel=1e-9)
+
+
+# ---------------------------------------------------------------------- JCGM 106:2012, probability of conformity
+
+
+def test_one_sided_tolerance_of_a_breakdown_voltage():
+    """7.4, example: y = −5.47 V, u = 0.05 V, upper limit −5.40 V: p = Φ(1.40) = 0.92 (from memory)."""
+    found = propagate(lambda x: x[0], [Input("voltage [V]", -5.47, 0.05)])
+    assert found.probability_between(-math.inf, -5.40) == pytest.approx(0.92, abs=0.005)
+
+
+def test_two_sided_tolerance_of_a_kinematic_viscosity():
+    """7.5, example: 12.5 to 16.3 mm²/s, y = 13.6, u = 1.8: p = Φ(1.5) − Φ(−0.61) = 0.66 (from memory)."""
+    found = propagate(lambda x: x[0], [Input("viscosity [mm²/s]", 13.6, 1.8)])
+    assert found.probability_between(12.5, 16.3) == pytest.approx(0.66, abs=0.005)
