@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from dataclasses import replace
 
 from magview.bench.actions import Action, Advance
 from magview.bench.apply import apply
@@ -97,7 +98,8 @@ class Store:
         """Take an action. Raises SpecError for one that cannot be taken; the state then stands."""
         old, new = self._state, apply(self._state, action)
         if new == old:
-            self._state = new if new.touched != old.touched else old
+            # −0.0 equals 0.0 and is written otherwise: what is no step must not change what is kept.
+            self._state = replace(old, touched=new.touched) if new.touched != old.touched else old
             return
         self._remember(action, gesture, old, new)
         self._record(action, gesture, old)
