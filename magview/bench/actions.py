@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-from magview.bench.state import (
-    Side,
-)
+from magview.bench.state import Check, Side
 from magview.physics.inspection import Inspection
 from magview.physics.trials import Trial
 from magview.spec.engine import Installation
@@ -141,6 +139,15 @@ class ReadLamp:
 
 
 @frozen
+class CheckFirst:
+    """Say that something was looked at again for the lamp's present reading, or take that back."""
+
+    side: Side
+    what: Check
+    done: bool
+
+
+@frozen
 class WantTiming:
     """Say where a magneto should fire [crank deg BTDC]."""
 
@@ -217,7 +224,9 @@ class DropInspection:
     place: int
 
 
-EngineAction = TurnCrank | LoadTrain | MountMagneto | ReadLamp | WantTiming | MoveTeeth | PaintMarks | ViewSide
+EngineAction = (
+    TurnCrank | LoadTrain | MountMagneto | ReadLamp | CheckFirst | WantTiming | MoveTeeth | PaintMarks | ViewSide
+)
 RotorAction = TurnRotor | HoldRotor | LetGo | Advance | SettleRotor
 LeadAction = PullPlug | SwitchIgnition | SetLeadFault
 ScrewAction = TurnBackplate | TurnScrew | SetBoth | TightenLock | TightenClamps

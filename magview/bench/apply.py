@@ -10,6 +10,7 @@ from magview.bench.actions import (
     Action,
     Advance,
     BurnFaces,
+    CheckFirst,
     DropInspection,
     DropTrial,
     EngineAction,
@@ -45,6 +46,7 @@ from magview.bench.actions import (
     WearAction,
     WearHeel,
 )
+from magview.bench.lamp import checked, mounting_read
 from magview.bench.state import (
     BenchState,
     By,
@@ -72,7 +74,10 @@ ROTOR_LIMIT_DEG = 1e6
 """Some 2,800 turns either way: beyond it a rotor angle is a slip of the keyboard, not a position."""
 
 BTDC_LIMIT_DEG = 90.0
-"""A lamp reading further from top dead centre belongs to another stroke."""
+"""No engine is timed further from top dead centre."""
+
+LAMP_LIMIT_DEG = 180.0
+"""As far as a disc reads to either side: a lamp may change there, on a wrong stroke or by a slipped disc."""
 
 MOST_NOTES = 200
 """Inspections or trials on one bench: more is not noted by anybody."""
@@ -335,6 +340,8 @@ def _apply_to_engine(state: BenchState, action: EngineAction) -> BenchState:
             return _load_train(state, engaged)
         case ReadLamp(side, btdc_deg):
             return _read_lamp(state, engaged, side, btdc_deg)
+        case CheckFirst(side, what, done):
+            return _with_mounting(state, engaged, side, checked(mounting_of(engaged, side), what, done))
         case PaintMarks():
             at = engaged.mounting
             painted = replace(
@@ -376,20 +383,12 @@ def _load_train(state: BenchState, engaged: Engaged) -> BenchState:
 
 
 def _read_lamp(state: BenchState, engaged: Engaged, side: Side, btdc_deg: float) -> BenchState:
-    opens = opening_deg(state)
-    if math.isnan(opens):
-        raise SpecError(tr("with this setting the contacts never open and close, so the lamp tells no timing"))
     reads = _within(
         btdc_deg,
-        (-BTDC_LIMIT_DEG, BTDC_LIMIT_DEG),
+        (-LAMP_LIMIT_DEG, LAMP_LIMIT_DEG),
         marked("the lamp's reading is {value}; it must be a finite number of degrees"),
     )
-    was = mounting_of(engaged, side)
-    # The paint stays where it is on the metal; only the counting starts anew.
-    found = Mounting(
-        opens + engaged.ratio * reads, was.wanted_btdc_deg, reads, 0, 0, *was.marks_apart, True, was.painted
-    )
-    return _with_mounting(state, engaged, side, found)
+    return _with_mounting(state, engaged, side, mounting_read(state, side, reads))
 
 
 def _turn_crank(state: BenchState, engaged: Engaged, crank: float) -> BenchState:

@@ -6,8 +6,10 @@ from magview.bench.actions import (
     Action,
     Advance,
     BurnFaces,
+    CheckFirst,
     DropInspection,
     DropTrial,
+    EngineAction,
     GrowPip,
     HoldRotor,
     LetGo,
@@ -38,6 +40,17 @@ from magview.bench.actions import (
 from magview.bench.state import BenchState, crank_deg
 from magview.bench.words import plate_turn, screw_move, way_words
 from magview.spec.language import marked, number, tr
+
+_CHECKS = {
+    ("reading", True): marked("note that the lamp was read again"),
+    ("reading", False): marked("take back that the lamp was read again"),
+    ("stroke", True): marked("note that the stroke was looked at"),
+    ("stroke", False): marked("take back that the stroke was looked at"),
+    ("mark", True): marked("note that disc and marks were looked at"),
+    ("mark", False): marked("take back that disc and marks were looked at"),
+    ("finger", True): marked("note that the finger was looked at"),
+    ("finger", False): marked("take back that the finger was looked at"),
+}
 
 _FAULTS = {
     ("shorted", True): marked("put in a short inside the magneto"),
@@ -129,7 +142,7 @@ def _lead_text(action: PullPlug | SwitchIgnition | SetLeadFault) -> str:
 
 
 def _engine_text(
-    action: TurnCrank | LoadTrain | MountMagneto | ReadLamp | WantTiming | MoveTeeth | PaintMarks | ViewSide,
+    action: EngineAction,
     before: BenchState,
     after: BenchState,
 ) -> str:
@@ -140,16 +153,8 @@ def _engine_text(
             return tr("load the drive train against rotation")
         case MountMagneto(on):
             return tr("refit the magneto by its marks") if on else tr("take the magneto off the engine")
-        case ReadLamp(side, btdc_deg):
-            btdc = number(btdc_deg, 2)
-            if side == "left":
-                return tr("read the lamp: left fires {btdc}° before top dead centre", btdc=btdc)
-            return tr("read the lamp: right fires {btdc}° before top dead centre", btdc=btdc)
-        case WantTiming(side, btdc_deg):
-            btdc = number(btdc_deg, 2)
-            if side == "left":
-                return tr("want left at {btdc}° before top dead centre", btdc=btdc)
-            return tr("want right at {btdc}° before top dead centre", btdc=btdc)
+        case ReadLamp() | WantTiming() | CheckFirst():
+            return _lamp_text(action)
         case MoveTeeth():
             return _teeth_text(before, after)
         case PaintMarks():
@@ -166,6 +171,22 @@ def _crank_text(before: BenchState, after: BenchState) -> str:
     if turned >= 0:
         return tr("turn the crank {angle}° with rotation", angle=angle)
     return tr("turn the crank {angle}° against rotation", angle=angle)
+
+
+def _lamp_text(action: ReadLamp | WantTiming | CheckFirst) -> str:
+    match action:
+        case ReadLamp(side, btdc_deg):
+            btdc = number(btdc_deg, 2)
+            if side == "left":
+                return tr("read the lamp: left fires {btdc}° before top dead centre", btdc=btdc)
+            return tr("read the lamp: right fires {btdc}° before top dead centre", btdc=btdc)
+        case CheckFirst(_, what, done):
+            return tr(_CHECKS[what, done])
+        case WantTiming(side, btdc_deg):
+            btdc = number(btdc_deg, 2)
+            if side == "left":
+                return tr("want left at {btdc}° before top dead centre", btdc=btdc)
+            return tr("want right at {btdc}° before top dead centre", btdc=btdc)
 
 
 def _teeth_text(before: BenchState, after: BenchState) -> str:

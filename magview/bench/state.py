@@ -9,6 +9,7 @@ from typing import Literal
 from magview.physics.circuit import Circuit, Lead, circuit
 from magview.physics.coupling import rotor_shift_deg
 from magview.physics.inspection import Inspection
+from magview.physics.lamp import Foretold, lamp_after_deg
 from magview.physics.play import Play
 from magview.physics.setting import Readings, internal_timing
 from magview.physics.trials import Trial
@@ -21,6 +22,8 @@ from magview.spec.magneto import Magneto
 Side = Literal["left", "right"]
 By = Literal["setting", "wear", "pip", "lead", "crank"]
 """What hands can lay hold of on a bench."""
+Check = Literal["reading", "stroke", "mark", "finger"]
+"""What a person can say to have looked at again for a reading of the lamp."""
 
 TOUCHING_MM = 0.0005
 """Half a micron is no gap to any instrument; contacts just touching must not read "open 0.000"."""
@@ -34,7 +37,10 @@ class Mounting:
     """Rotor angle with No. 1 at top dead centre and the teeth as found [rotor deg]: what the lamp told."""
     wanted_btdc_deg: float
     reads_btdc_deg: float
-    """The reading as it was entered [crank deg BTDC]; setting the contacts anew makes it out of date."""
+    """The reading as it was entered [crank deg BTDC]; setting the contacts anew makes it out of date.
+
+    Together with the phase it holds the internal setting that it was taken at: `read_opening_deg`.
+    """
     magneto_teeth: int = 0
     disc_teeth: int = 0
     painted_magneto_teeth: int = 0
@@ -44,11 +50,19 @@ class Mounting:
     """Whether `reads_btdc_deg` was entered; a new bench begins with the timing wanted."""
     painted: bool = False
     """Whether marks were painted."""
+    foretold: Foretold | None = None
+    """What the lamp should have read when it was last read, by the reading before and the acts since."""
+    checked: tuple[Check, ...] = ()
+    """What was looked at again for this reading."""
 
     @property
     def marks_apart(self) -> tuple[int, int]:
         """How the painted marks stand now: magneto flange from the disc, disc from the drive flange [teeth]."""
         return self.painted_magneto_teeth + self.magneto_teeth, self.painted_disc_teeth + self.disc_teeth
+
+    def read_opening_deg(self, rotor_turns_per_crank_turn: float) -> float:
+        """The setting that the lamp was read at: where the lobe in play opened the contacts then [rotor deg]."""
+        return self.phase_deg - rotor_turns_per_crank_turn * self.reads_btdc_deg
 
 
 @frozen
@@ -176,8 +190,15 @@ def firing_btdc_deg(state: BenchState, side: Side, as_found: bool = False) -> fl
     Raises SpecError without an engine.
     """
     engaged = _engaged(state)
-    shift = 0.0 if as_found else shift_deg(engaged, side)
-    return (mounting_of(engaged, side).phase_deg + shift - opening_deg(state)) / engaged.ratio
+    opens, mounting = opening_deg(state), mounting_of(engaged, side)
+    if math.isnan(opens):
+        return math.nan
+    return lamp_after_deg(
+        mounting.reads_btdc_deg,
+        engaged.ratio,
+        opening_change_deg=opens - mounting.read_opening_deg(engaged.ratio),
+        rotor_shift_deg=0.0 if as_found else shift_deg(engaged, side),
+    )
 
 
 _SAME_DEG = 1e-6

@@ -1,0 +1,160 @@
+"""What the lamp's readings are worth, in words: what it should read now, what contradicts it, what explains it."""
+
+from __future__ import annotations
+
+from magview.bench.lamp import (
+    SHOWN_DEG,
+    Standing,
+    explanations,
+    foretold,
+    slack_deg,
+    standing,
+    unanswered,
+)
+from magview.bench.state import BenchState, Check, Side, mounting_of
+from magview.bench.words import way_words
+from magview.physics.lamp import ASK_FIRST_DEG, Cause, Explanation
+from magview.spec.language import marked, number, tr
+
+LOOK_FIRST = marked(
+    "Check stroke, mark and finger first: No. 1 on its compression stroke, the disc's zero and the painted marks as "
+    "they were, the finger at No. 1."
+)
+
+CHECK_WORDS: dict[Check, str] = {
+    "reading": marked("I read the lamp again: it says so"),
+    "stroke": marked("No. 1 is on its compression stroke"),
+    "mark": marked("The disc's zero and the painted marks are right"),
+    "finger": marked("The finger stands at No. 1"),
+}
+"""What a person says who has looked."""
+
+
+def place_words(btdc_deg: float) -> str:
+    """A place of the crank [crank deg BTDC] with its side of top dead centre."""
+    angle = number(abs(btdc_deg), 2)
+    if abs(btdc_deg) < SHOWN_DEG:
+        return tr("top dead centre")
+    return (
+        tr("{angle}° before top dead centre", angle=angle)
+        if btdc_deg > 0
+        else tr("{angle}° after top dead centre", angle=angle)
+    )
+
+
+def should_read_words(state: BenchState, side: Side) -> str:
+    """What the lamp should read now, by its last reading and the acts since; nothing where there were none."""
+    assert state.engaged is not None
+    acts, reads = foretold(state, side), mounting_of(state.engaged, side).reads_btdc_deg
+    if acts.btdc_deg != acts.btdc_deg or abs(acts.btdc_deg - reads) <= SHOWN_DEG:
+        return ""
+    return tr("The lamp should now read {now}. Read it again, coming with rotation.", now=place_words(acts.btdc_deg))
+
+
+_OUT_OF_DATE = {
+    ("single", True): marked("⚠ {old} is out of date: the contacts were set anew and open {change}° of rotor later. "
+                             "The lamp should now read {now}. Read it again before any tooth is moved."),
+    ("single", False): marked("⚠ {old} is out of date: the contacts were set anew and open {change}° of rotor "
+                              "earlier. The lamp should now read {now}. Read it again before any tooth is moved."),
+    ("left", True): marked("⚠ Left, {old} is out of date: the contacts were set anew and open {change}° of rotor "
+                           "later. The lamp should now read {now}. Read it again before any tooth is moved."),
+    ("left", False): marked("⚠ Left, {old} is out of date: the contacts were set anew and open {change}° of rotor "
+                            "earlier. The lamp should now read {now}. Read it again before any tooth is moved."),
+    ("right", True): marked("⚠ Right, {old} is out of date: the contacts were set anew and open {change}° of rotor "
+                            "later. The lamp should now read {now}. Read it again before any tooth is moved."),
+    ("right", False): marked("⚠ Right, {old} is out of date: the contacts were set anew and open {change}° of rotor "
+                             "earlier. The lamp should now read {now}. Read it again before any tooth is moved."),
+}  # fmt: skip
+"""By the magneto, and whether the contacts open later."""
+
+_CONTRADICTED = marked(
+    "✗ Stop: the lamp reads {reads} and should read {should}. They are {apart}° apart, and two readings may be "
+    "{slack}°. Likeliest: {cause} Look, and read the lamp again."
+)
+
+
+def standing_words(state: BenchState, side: Side) -> str:
+    """What is wrong with a magneto's reading, in one sentence or two; nothing of one that stands."""
+    engaged = state.engaged
+    assert engaged is not None
+    mounting, now = mounting_of(engaged, side), standing(state, side)
+    if now is Standing.OUT_OF_DATE:
+        acts = foretold(state, side)
+        who = "single" if engaged.installation.position == "single" else side
+        return tr(
+            _OUT_OF_DATE[who, acts.opening_deg > 0],
+            old=f"{number(mounting.reads_btdc_deg, 2)}°",
+            change=number(abs(acts.opening_deg), 2),
+            now=place_words(acts.btdc_deg),
+        )
+    if now is Standing.CONTRADICTED and mounting.foretold is not None:
+        should, reads = mounting.foretold.btdc_deg, mounting.reads_btdc_deg
+        likeliest = explanations(state, side, reads)[0]
+        return tr(
+            _CONTRADICTED,
+            should=place_words(should),
+            reads=place_words(reads),
+            apart=number(abs(reads - should), 2),
+            slack=number(slack_deg(engaged.installation), 2),
+            cause=explanation_words(likeliest),
+        )
+    return ""
+
+
+def unanswered_words(state: BenchState, side: Side) -> str:
+    """Why no teeth are planned from an error so large; nothing where they are."""
+    if not unanswered(state, side):
+        return ""
+    return tr(
+        "✗ It is more than {limit}° of crank out. No tooth is planned until stroke, mark and finger were looked at.",
+        limit=number(ASK_FIRST_DEG),
+    )
+
+
+_WORDS = {
+    Cause.NOTHING: marked("nothing need have moved: it should read {reads}."),
+    Cause.NOT_MOVED: marked("no tooth was moved: it then reads {reads}."),
+    Cause.WRONG_WAY: marked(
+        "the teeth were moved the wrong way (magneto flange {flange}, disc {disc}): it then reads {reads}."
+    ),
+    Cause.WRONG_FACE: marked(
+        "the teeth were moved on the wrong face (magneto flange {flange}, disc {disc}): it then reads {reads}."
+    ),
+    Cause.ONE_FACE: marked("only one face was moved (magneto flange {flange}, disc {disc}): it then reads {reads}."),
+    Cause.MISCOUNTED: marked(
+        "one tooth was miscounted (magneto flange {flange}, disc {disc}): it then reads {reads}."
+    ),
+    Cause.CONTACTS_AS_BEFORE: marked("the contacts were not set anew after all: it then reads {reads}."),
+    Cause.AGAINST_ROTATION: marked("the lamp was read coming against rotation: it then reads {reads}."),
+    Cause.OTHER_LOBE: marked("lobe {lobe} was read, which stands off its place: it then reads {reads}."),
+    Cause.OTHER_CYLINDER: marked("the opening for another cylinder was read, on lobe {lobe}: it then reads {reads}."),
+    Cause.OTHER_STROKE: marked("No. 1 was on its exhaust stroke, lobe {lobe} opening: it then reads {reads}."),
+    Cause.TEETH: marked(
+        "teeth were moved beyond those entered (magneto flange {flange}, disc {disc}): it then reads {reads}."
+    ),
+}
+
+_OPENING = {
+    True: marked("the contacts open {amount}° of rotor later than they did: plate, screw or heel moved."),
+    False: marked("the contacts open {amount}° of rotor earlier than they did: plate, screw or heel moved."),
+}
+_DISC = {
+    True: marked("the disc or its pointer slipped on the crank, or was not at zero: it reads {amount}° too early."),
+    False: marked("the disc or its pointer slipped on the crank, or was not at zero: it reads {amount}° too late."),
+}
+
+
+def explanation_words(found: Explanation) -> str:
+    """One explanation of a reading, to follow a colon."""
+    amount = number(abs(found.amount_deg), 2)
+    if found.cause is Cause.OPENING:
+        return tr(_OPENING[found.amount_deg > 0], amount=amount)
+    if found.cause is Cause.DISC:
+        return tr(_DISC[found.amount_deg > 0], amount=amount)
+    return tr(
+        _WORDS[found.cause],
+        flange=way_words(found.magneto_teeth),
+        disc=way_words(found.disc_teeth),
+        lobe=found.lobe,
+        reads=place_words(found.reads_btdc_deg),
+    )
