@@ -17,7 +17,11 @@ class TimingError:
     crank_deg: float
     rotor_deg: float
     piston_mm: float
-    """Piston of No. 1 between the two places; positive = it fires with the piston further down."""
+    """Travel of No. 1's piston between the two places, over the top where they lie on either side of it."""
+    fires_mm: float
+    """No. 1's piston below its top where it fires [mm]; negative = after top dead centre."""
+    wanted_mm: float
+    """The same where it is wanted."""
 
 
 def timing_error(state: BenchState, side: Side) -> TimingError | None:
@@ -28,7 +32,9 @@ def timing_error(state: BenchState, side: Side) -> TimingError | None:
         return None
     wanted = (engaged.left if side == "left" else engaged.right).wanted_btdc_deg
     drop = piston_drop_mm(engaged.installation.engine, [-fires, -wanted])
-    return TimingError(fires - wanted, (fires - wanted) * engaged.ratio, float(drop[0] - drop[1]))
+    # The same height stands on either side of the top: which side it is must not be lost.
+    at, meant = math.copysign(float(drop[0]), fires), math.copysign(float(drop[1]), wanted)
+    return TimingError(fires - wanted, (fires - wanted) * engaged.ratio, at - meant, at, meant)
 
 
 def timing_verdict(state: BenchState, side: Side) -> bool:
