@@ -48,7 +48,12 @@ def should_read_words(state: BenchState, side: Side) -> str:
     acts, reads = foretold(state, side), mounting_of(state.engaged, side).reads_btdc_deg
     if acts.btdc_deg != acts.btdc_deg or abs(acts.btdc_deg - reads) <= SHOWN_DEG:
         return ""
-    return tr("The lamp should now read {now}. Read it again, coming with rotation.", now=place_words(acts.btdc_deg))
+    return should_words(acts.btdc_deg)
+
+
+def should_words(btdc_deg: float) -> str:
+    """What the lamp should read now [crank deg BTDC]."""
+    return tr("The lamp should now read {now}. Read it again, coming with rotation.", now=place_words(btdc_deg))
 
 
 _OUT_OF_DATE = {

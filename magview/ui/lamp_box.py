@@ -17,9 +17,11 @@ from PySide6.QtWidgets import (
 )
 
 from magview.bench.actions import Action, ReadLamp, TurnCrank, ViewSide, WantTiming
-from magview.bench.apply import BTDC_LIMIT_DEG
-from magview.bench.state import BenchState, Engaged, Side, crank_deg, firing_btdc_deg, mounting_of, readings
-from magview.bench.timing import timing_error, timing_verdict
+from magview.bench.apply import BTDC_LIMIT_DEG, LAMP_LIMIT_DEG
+from magview.bench.lamp import Standing, foretold, standing
+from magview.bench.lamp_words import should_read_words, should_words, standing_words
+from magview.bench.state import BenchState, Engaged, Side, crank_deg, firing_btdc_deg, readings
+from magview.bench.timing import TimingError, timing_error, timing_verdict
 from magview.physics.coupling import speed_mismatch
 from magview.spec.language import marked, number, tr
 from magview.spec.units import format_angle, format_length
@@ -35,19 +37,13 @@ _SIDE_WORDS = {"left": marked("Left"), "right": marked("Right")}
 
 _EARLY = marked("{crank}° of crank early = {rotor}° of rotor = {piston} of piston travel.")
 _LATE = marked("{crank}° of crank late = {rotor}° of rotor = {piston} of piston travel.")
-
-
-_OTHER_OLD = {
-    "left": marked(
-        "Left: its lamp was read before the contacts were set anew. With this internal setting it would now read "
-        "{found}; read it again."
-    ),
-    "right": marked(
-        "Right: its lamp was read before the contacts were set anew. With this internal setting it would now read "
-        "{found}; read it again."
-    ),
+_PISTON = {
+    (True, True): marked("Piston of No. 1: fires {fires} before its top, wanted {wanted} before it."),
+    (True, False): marked("Piston of No. 1: fires {fires} before its top, wanted {wanted} after it."),
+    (False, True): marked("Piston of No. 1: fires {fires} after its top, wanted {wanted} before it."),
+    (False, False): marked("Piston of No. 1: fires {fires} after its top, wanted {wanted} after it."),
 }
-"""Of a magneto that is not in view."""
+"""By whether it fires, and is wanted, before top dead centre."""
 
 
 class LampBox(QGroupBox):
@@ -68,7 +64,7 @@ class LampBox(QGroupBox):
             radio = QRadioButton(tr(_SIDE_WORDS[side]))
             radio.setToolTip(tr("Show this magneto's coupling"))
             self.sides.addButton(radio, row)
-            reads, wanted = (BtdcSpin(0.5, -BTDC_LIMIT_DEG, BTDC_LIMIT_DEG) for _ in range(2))
+            reads, wanted = (BtdcSpin(0.5, -limit, limit) for limit in (LAMP_LIMIT_DEG, BTDC_LIMIT_DEG))
             left = side == "left"
             reads.setAccessibleName(tr("left magneto, lamp reads") if left else tr("right magneto, lamp reads"))
             wanted.setAccessibleName(tr("left magneto, wanted") if left else tr("right magneto, wanted"))
@@ -91,7 +87,15 @@ class LampBox(QGroupBox):
         grid.setColumnStretch(3, 1)
         self.warning = QLabel()
         self.warning.setWordWrap(True)
-        grid.addWidget(self.warning, 5, 0, 1, 4)
+        grid.addWidget(self.warning, 6, 0, 1, 4)
+        self.should = SteadyLabel()
+        self.reads_so = QPushButton(tr("It reads s&o"))
+        self.reads_so.setToolTip(tr("Enter as the new reading what the lamp should now read, once it was read again"))
+        self.reads_so.clicked.connect(self._reads_so)
+        should_row = QHBoxLayout()
+        should_row.addWidget(self.should, 1)
+        should_row.addWidget(self.reads_so)
+        grid.addLayout(should_row, 5, 0, 1, 4)
         self.error = SteadyLabel()
         grid.addWidget(self.error, 3, 0, 1, 4)
         row_box = QHBoxLayout()
@@ -151,26 +155,24 @@ class LampBox(QGroupBox):
             warnings.append(tr("⚠ The installation does not fit together: {mismatch}.", mismatch=mismatch))
         if not engaged.mounted:
             warnings.append(tr("The magneto is off the engine: all this holds once it is refitted by its marks."))
-        warnings += self._out_of_date(state, engaged)
+        warnings += self._of_readings(state, engaged)
         self.warning.setText(" ".join(warnings))
         self.warning.setVisible(bool(warnings))
-        tint(self.warning, theme.bad)
+        tint(self.warning, theme.bad, bold=True)
+        should = should_read_words(state, engaged.side)
+        self.should.setText(should or tr("The lamp reads what it should, or was not read yet."))
+        self.should.keep_room_for((should_words(LAMP_LIMIT_DEG),))
+        self.reads_so.setEnabled(bool(should))
 
     @staticmethod
-    def _out_of_date(state: BenchState, engaged: Engaged) -> list[str]:
-        """What is to be said of readings older than the contacts' setting, of the magneto not in view as well."""
-        sides = SIDES if engaged.installation.position != "single" else SIDES[:1]
-        would = {side: firing_btdc_deg(state, side, as_found=True) for side in sides}
-        old = [side for side in sides if abs(would[side] - mounting_of(engaged, side).reads_btdc_deg) > 0.005]
-        if engaged.side in old:
-            return [
-                tr(
-                    "The contacts were set anew since the lamp was read: with the teeth as found it would "
-                    "now read {found}. Both magnetos are shown with this one's internal setting.",
-                    found=format_angle(would[engaged.side]),
-                )
-            ]
-        return [tr(_OTHER_OLD[side], found=format_angle(would[side])) for side in old]
+    def _of_readings(state: BenchState, engaged: Engaged) -> list[str]:
+        """What is wrong with the readings, of the magneto in view first."""
+        single = engaged.installation.position == "single"
+        sides = SIDES[:1] if single else sorted(SIDES, key=lambda side: side != engaged.side)
+        said = [words for side in sides if (words := standing_words(state, side))]
+        if not single and any(standing(state, side) is Standing.OUT_OF_DATE for side in sides):
+            said.append(tr("Both magnetos are shown with this one's internal setting."))
+        return said
 
     def _show_error(self, state: BenchState, engaged: Engaged, inches: bool) -> None:
         error = timing_error(state, engaged.side)
@@ -180,10 +182,10 @@ class LampBox(QGroupBox):
         if abs(error.crank_deg) < 0.005:
             self.error.setText(_of_side(engaged, tr("At the timing wanted.")))
         else:
-            values = error.crank_deg, error.rotor_deg, error.piston_mm
-            self.error.setText(_of_side(engaged, _error_words(*values, inches)))
+            self.error.setText(_of_side(engaged, _error_words(error, inches)))
         far = engaged.installation.engine.stroke_mm - 0.001
-        self.error.keep_room_for(_of_side(engaged, _error_words(e, e, far, inches)) for e in (88.88, -88.88))
+        widest = (TimingError(e, e, far, far, -far) for e in (88.88, -88.88))
+        self.error.keep_room_for(_of_side(engaged, _error_words(e, inches)) for e in widest)
 
     def changeEvent(self, event: QEvent) -> None:
         """Type of another size needs other room."""
@@ -221,6 +223,11 @@ class LampBox(QGroupBox):
         if not self._model.send(action) and engaged is not None:
             self._show_entries(engaged)
 
+    def _reads_so(self) -> None:
+        engaged = self._model.state.engaged
+        if engaged is not None:
+            self._model.send(ReadLamp(engaged.side, foretold(self._model.state, engaged.side).btdc_deg))
+
     def _side_chosen(self, which: int) -> None:
         self._model.send(ViewSide(SIDES[which - 1]))
 
@@ -249,13 +256,19 @@ class LampBox(QGroupBox):
         self._model.send(TurnCrank(goal), gesture)
 
 
-def _error_words(crank_deg_: float, rotor_deg: float, piston_mm: float, inches: bool) -> str:
-    return tr(
-        _EARLY if crank_deg_ > 0 else _LATE,
-        crank=number(abs(crank_deg_), 2),
-        rotor=number(abs(rotor_deg), 2),
-        piston=format_length(abs(piston_mm), inches),
+def _error_words(error: TimingError, inches: bool) -> str:
+    off = tr(
+        _EARLY if error.crank_deg > 0 else _LATE,
+        crank=number(abs(error.crank_deg), 2),
+        rotor=number(abs(error.rotor_deg), 2),
+        piston=format_length(abs(error.piston_mm), inches),
     )
+    piston = tr(
+        _PISTON[error.fires_mm >= 0.0, error.wanted_mm >= 0.0],
+        fires=format_length(abs(error.fires_mm), inches),
+        wanted=format_length(abs(error.wanted_mm), inches),
+    )
+    return f"{off} {piston}"
 
 
 def _of_side(engaged: Engaged, text: str) -> str:

@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
 )
 
 from magview.bench.actions import MoveTeeth
+from magview.bench.lamp import may_plan, unanswered
 from magview.bench.state import BenchState, Engaged, Mounting, readings
 from magview.bench.timing import timing_plan
 from magview.bench.tooth_steps import ToothStep, far_apart, step_words, steps_between
@@ -29,8 +30,10 @@ from magview.physics.coupling import Move, nearest_firings, outside_tolerance
 from magview.spec.language import marked, number, tr
 from magview.spec.magneto import Rotation
 from magview.spec.units import format_angle
+from magview.ui.look_first import LookFirst
 from magview.ui.model import BenchModel
 from magview.ui.steady_label import SteadyLabel
+from magview.ui.theme import Theme
 
 _POINT = marked("Point at a move to see where it brings the marks; choose one to step through it.")
 _MADE = marked(
@@ -58,6 +61,8 @@ class PlanBox(QGroupBox):
         self._model = model
         self._moves: list[Move] = []
         self._steps: list[ToothStep] = []
+        self._may_plan = True
+        """Whether teeth may be planned from the reading as it is."""
         self._target: tuple[int, int] | None = None
         self._counts_from: object = None
         """The side and reading that the chosen move counts from."""
@@ -94,7 +99,8 @@ class PlanBox(QGroupBox):
         self.print.setMenu(papers)
         self.viewpoint = QLabel()
         self.viewpoint.setWordWrap(True)
-        for widget in (self.verdict, self.viewpoint, self.table, self.words):
+        self.first = LookFirst(model)
+        for widget in (self.first, self.verdict, self.viewpoint, self.table, self.words):
             column.addWidget(widget)
         row = QHBoxLayout()
         row.addWidget(self.next, 1)
@@ -106,15 +112,22 @@ class PlanBox(QGroupBox):
         """The move that is chosen; None if none is."""
         return next((m for m in self._moves if (m.magneto_teeth, m.disc_teeth) == self._target), None)
 
-    def show_plan(self, state: BenchState, engaged: Engaged) -> None:
-        """Show the moves for a state."""
+    def show_plan(self, state: BenchState, engaged: Engaged, theme: Theme) -> None:
+        """Show the moves for a state; greyed while the lamp has to be read again, none while something is asked."""
         self._pointed = None  # another state, another list: a row means another move
-        self._moves = timing_plan(state, engaged.side)
+        self.first.show_questions(state, engaged, theme)
+        self._may_plan = may_plan(state, engaged.side)
+        self._moves = [] if unanswered(state, engaged.side) else timing_plan(state, engaged.side)
+        self.table.setEnabled(self._may_plan)
         tolerance = engaged.installation.engine.timing_tolerance_deg
         outside = outside_tolerance(self._moves, tolerance) if self._moves else None
         rotation = state.magneto.rotation
-        if not self._moves:
+        if unanswered(state, engaged.side):
+            self.verdict.setText(tr("No moves are shown yet."))
+        elif not self._moves:
             self.verdict.setText(tr("There is no reading to plan from."))
+        elif not self._may_plan:
+            self.verdict.setText(tr("The moves wait: read the lamp again, then plan from what it reads."))
         elif outside:
             near = [f"{number(m.result_btdc_deg, 2)}°" for m in nearest_firings(self._moves)]
             self.verdict.setText(
@@ -196,8 +209,8 @@ class PlanBox(QGroupBox):
             self._counts_from, self._target = counts_from, None
             self.table.scrollToTop()
         row = next((n for n, m in enumerate(self._moves) if (m.magneto_teeth, m.disc_teeth) == self._target), None)
-        if row is None:
-            self._target = None
+        if row is None or not self._may_plan:
+            row = self._target = None
         self.table.blockSignals(True)
         if row is None:
             self.table.clearSelection()
@@ -208,7 +221,7 @@ class PlanBox(QGroupBox):
         if not self._steps and self.next.hasFocus():
             self.table.setFocus()  # or the keyboard would jump to some other field, and the panel with it
         self.next.setEnabled(bool(self._steps))
-        self.print.setEnabled(bool(self._moves))
+        self.print.setEnabled(bool(self._moves) and self._may_plan)
         rotation = state.magneto.rotation
         if self._target is None:
             self.words.setText(tr(_POINT))
@@ -246,7 +259,7 @@ class PlanBox(QGroupBox):
 
     def _tell(self) -> None:
         """Say what is to be previewed now."""
-        if self._pointed is not None and self._pointed < len(self._moves):
+        if self._may_plan and self._pointed is not None and self._pointed < len(self._moves):
             self.previewed.emit(self._moves[self._pointed])
         else:
             self.previewed.emit(self.chosen if self._steps else None)

@@ -12,8 +12,10 @@ from magview.physics.coupling import Move
 from magview.physics.engine import firing_order_mismatch
 from magview.spec.language import marked, number, tr
 from magview.ui.callout import Callout
+from magview.ui.conditions_box import ConditionsBox
 from magview.ui.lamp_box import SIDES, LampBox
 from magview.ui.model import BenchModel
+from magview.ui.moved_box import MovedBox
 from magview.ui.plan_box import PlanBox
 from magview.ui.stop_box import StopBox
 from magview.ui.teeth_box import TeethBox
@@ -22,8 +24,8 @@ from magview.ui.theme import Theme
 MAKING_SAFE = marked(
     "Before turning the crank: switch off, switch lead grounded and proved, plugs out, wheels chocked, nobody in the "
     "propeller's arc. Paint marks on disc, both flanges and engine before taking anything apart; move one tooth at a "
-    "time; approach every reading in the direction of rotation, so that backlash is taken up. The maker's current "
-    "manual and local rules govern."
+    "time. End every reading coming with rotation: a crank turned back brings the play of the whole drive into it. "
+    "The maker's current manual and local rules govern."
 )
 
 _TITLES = {
@@ -62,7 +64,10 @@ class TimingPanel(QWidget):
         self.stop.said.connect(model.refused)
         self.lamp, self.teeth = LampBox(model), TeethBox(model)
         # The plan before the teeth moved by hand: a job's way from reading to next tooth is in view at 1280×720.
-        self._boxes = [self.lamp, self.plan, self.teeth, self._build_synchronising(), self.stop]
+        self.conditions, self.moved = ConditionsBox(), MovedBox(model)
+        self._boxes = [
+            self.lamp, self.plan, self.conditions, self.teeth, self._build_synchronising(), self.moved, self.stop,
+        ]  # fmt: skip
         for box in self._boxes:
             layout.addWidget(box)
         safe = QLabel(tr(MAKING_SAFE))
@@ -131,7 +136,9 @@ class TimingPanel(QWidget):
         teeth, moves = _TITLES["single" if single else engaged.side]
         self.teeth.setTitle(tr(teeth))
         self.plan.setTitle(tr(moves))
-        self.plan.show_plan(state, engaged)
+        self.plan.show_plan(state, engaged, self._theme)
+        self.conditions.show_conditions(state, engaged, self._theme)
+        self.moved.show_explanations(state)
         self._show_synchronising(state)
 
     @staticmethod

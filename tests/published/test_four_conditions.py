@@ -1,7 +1,7 @@
 """The four conditions of a magneto timed to its engine, over one full engine cycle of every installation.
 
-Source: FAA-H-8083-32B, *Aviation Maintenance Technician Handbook – Powerplant*, ch. 4 (magneto internal timing and
-timing to the engine): when No. 1 is to fire, its piston stands at its degrees on the compression stroke, the magnet at
+Source: FAA-H-8083-32B, *Aviation Maintenance Technician Handbook – Powerplant*, ch. 4 (internal timing, and
+timing to the engine): when No. 1 is to fire, its piston stands at its degrees on compression, the magnet at
 the E-gap, the contacts just open, and the distributor's finger points at the outlet of No. 1. A four-stroke engine
 fires each cylinder once in two turns of the crank, so the four agree at one instant in 720° and at no other.
 

@@ -199,7 +199,9 @@ def test_a_reading_no_engine_has_is_refused_and_nothing_is_planned_from_it(plann
     assert spin.text() == ("+22.00°" if what == "reads" else "+25.00°")
     assert teeth_of(planned.timing.plan, 0) == moves
     assert len(said) == 1
-    for words in ("left magneto", "lamp reads" if what == "reads" else "wanted", "221", "-90.00°", "+90.00°"):
+    # A disc reads to half a turn on either side; no engine is timed beyond a quarter.
+    limit, name = ("180", "lamp reads") if what == "reads" else ("90", "wanted")
+    for words in ("left magneto", name, "221", f"-{limit}.00°", f"+{limit}.00°"):
         assert words in said[0]
     assert said[0][1:] in planned.statusBar().currentMessage()
     if key == Qt.Key.Key_Return:
