@@ -158,7 +158,7 @@ def verdict_words(verdict: Verdict) -> str:
         case Condition.PISTON:
             assert verdict.stroke is not None
             return tr(
-                "No. 1 is {found}, {stroke}; wanted {wanted}, ±{allowed}°",
+                "{found} {stroke}; wanted {wanted}, ±{allowed}°",
                 found=place_words(verdict.value),
                 stroke=tr(STROKE_WORDS[verdict.stroke]),
                 wanted=place_words(verdict.wanted),

@@ -16,7 +16,7 @@ from magview.physics.lamp import ASK_FIRST_DEG, LOOK_FIRST_DEG, Cause, Elsewhere
 from magview.physics.setting import internal_timing
 from magview.spec.base import SpecError
 from magview.spec.engine import Installation
-from magview.spec.language import tr
+from magview.spec.language import number, tr
 
 SHOWN_DEG = 0.005
 """Less than this is no change of a reading: it would be written 0.00°."""
@@ -89,6 +89,19 @@ def may_plan(state: BenchState, side: Side) -> bool:
     """Whether teeth may be planned: from a reading that is worth it, with nothing left to be asked."""
     good = standing(state, side) in (Standing.STANDS, Standing.NOT_READ)
     return good and not unanswered(state, side)
+
+
+def refuse_unasked(state: BenchState, side: Side) -> None:
+    """Raises SpecError where the error is no matter of teeth until somebody has looked at more than the lamp."""
+    if unanswered(state, side):
+        raise SpecError(
+            tr(
+                "the timing is {error}° of crank out, more than {limit}°: look at stroke, mark and finger first, and "
+                "tick them on the Engine page",
+                error=number(abs(error_found_deg(state, side)), 2),
+                limit=number(ASK_FIRST_DEG),
+            )
+        )
 
 
 @lru_cache(maxsize=32)

@@ -11,6 +11,7 @@ from dataclasses import replace
 from typing import Any
 
 from magview.bench.apply import new_bench
+from magview.bench.lamp import refuse_unasked
 from magview.bench.state import (
     BenchState,
     Side,
@@ -205,6 +206,8 @@ def tooth_plan(job: Job, state: BenchState, side: Side, move: Move | None = None
     Raises SpecError without an engine, a lamp reading that stands, or a plan.
     """
     reads = lamp_reading_deg(state, side, as_found=True)
+    if state.engaged is not None:
+        refuse_unasked(state, side)
     chosen = move or next(iter(timing_plan(state, side, most=1)), None)
     if chosen is None or state.engaged is None:
         raise SpecError(tr("with this setting the contacts never open and close, so there is nothing to plan"))

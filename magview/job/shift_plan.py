@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Iterator
 from dataclasses import replace
 
 from magview import __version__
 from magview.bench.actions import ReadLamp, ViewSide, WantTiming
 from magview.bench.apply import apply, new_bench
-from magview.bench.state import BenchState, Engaged, Mounting, Side, firing_btdc_deg, mounting_of, readings
+from magview.bench.lamp import look_first, refuse_unasked
+from magview.bench.lamp_words import LOOK_FIRST, standing_words
+from magview.bench.state import BenchState, Engaged, Mounting, Side, readings
 from magview.bench.timing import timing_plan
 from magview.bench.tooth_steps import steps_between, tooth_degrees
 from magview.bench.words import direction_word, teeth_words, turned_words, way_words
@@ -80,6 +81,7 @@ def plan_of(state: BenchState, side: Side, move: Move | None = None) -> ShiftPla
     """
     if state.engaged is None:
         raise SpecError(tr("this magneto is not on an engine: there is no coupling to move"))
+    refuse_unasked(state, side)
     chosen = move or next(iter(timing_plan(state, side, most=1)), None)
     if chosen is None:
         raise SpecError(tr("with this setting the contacts never open and close, so there is nothing to plan"))
@@ -156,13 +158,10 @@ def _warnings(plan: ShiftPlan) -> Iterator[Block]:
     mismatch = speed_mismatch(engaged.installation)
     if mismatch:
         yield Paragraph(tr("⚠ The installation does not fit together: {mismatch}.", mismatch=mismatch), "warning")
-    found = firing_btdc_deg(state, side, as_found=True)
-    if math.isfinite(found) and abs(found - mounting_of(engaged, side).reads_btdc_deg) > 0.005:
-        words = tr(
-            "The contacts were set anew since the lamp was read: with the teeth as found it would now read {found}.",
-            found=format_angle(found),
-        )
-        yield Paragraph(words, "warning")
+    if doubt := standing_words(state, side):
+        yield Paragraph(doubt, "warning")
+    if look_first(state, side):
+        yield Paragraph(tr(LOOK_FIRST), "warning")
 
 
 def _pictures(plan: ShiftPlan, width: float) -> Figures:

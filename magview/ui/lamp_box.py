@@ -160,7 +160,7 @@ class LampBox(QGroupBox):
         self.warning.setVisible(bool(warnings))
         tint(self.warning, theme.bad, bold=True)
         should = should_read_words(state, engaged.side)
-        self.should.setText(should or tr("The lamp reads what it should, or was not read yet."))
+        self.should.setText(should or tr("Nothing was moved since the lamp was read."))
         self.should.keep_room_for((should_words(LAMP_LIMIT_DEG),))
         self.reads_so.setEnabled(bool(should))
 
