@@ -16,9 +16,10 @@ from magview.bench.words import way_words
 from magview.physics.lamp import ASK_FIRST_DEG, Cause, Explanation
 from magview.spec.language import marked, number, tr
 
-LOOK_FIRST = marked(
-    "Check stroke, mark and finger first: No. 1 on its compression stroke, the disc's zero and the painted marks as "
-    "they were, the finger at No. 1."
+LOOK_FIRST = marked("⚠ Check stroke, mark and finger first.")
+LOOK_FIRST_WHY = marked(
+    "So large an error is seldom one of teeth: No. 1 may be on its exhaust stroke, the disc off its zero, a painted "
+    "mark not the right one, the finger at another outlet."
 )
 
 CHECK_WORDS: dict[Check, str] = {

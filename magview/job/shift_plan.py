@@ -104,7 +104,9 @@ def shift_document(plan: ShiftPlan, figure_width: float = 0.46, tight: bool = Fa
 
 def _document(plan: ShiftPlan, figure_width: float, tight: bool) -> Iterator[Block]:
     yield Heading(tr("Tooth-shift plan"), 1)
-    yield Paragraph(" ".join((tr("Cautions."), *(f"{i}. {tr(c)}" for i, c in enumerate(CAUTIONS, 1)))), "caution")
+    first = (tr(LOOK_FIRST),) if look_first(plan.state, plan.engaged.side) else ()
+    cautions = (tr("Cautions."), *(f"{i}. {tr(c)}" for i, c in enumerate(CAUTIONS, 1)))
+    yield Paragraph(" ".join((*first, *cautions)), "caution")
     yield _what(plan)
     yield from _warnings(plan)
     yield _move(plan)
@@ -160,8 +162,6 @@ def _warnings(plan: ShiftPlan) -> Iterator[Block]:
         yield Paragraph(tr("⚠ The installation does not fit together: {mismatch}.", mismatch=mismatch), "warning")
     if doubt := standing_words(state, side):
         yield Paragraph(doubt, "warning")
-    if look_first(state, side):
-        yield Paragraph(tr(LOOK_FIRST), "warning")
 
 
 def _pictures(plan: ShiftPlan, width: float) -> Figures:

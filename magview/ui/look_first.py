@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QCheckBox, QLabel, QVBoxLayout, QWidget
 
 from magview.bench.actions import CheckFirst
 from magview.bench.lamp import CHECKS, Standing, look_first, questions, standing
-from magview.bench.lamp_words import CHECK_WORDS, LOOK_FIRST, unanswered_words
+from magview.bench.lamp_words import CHECK_WORDS, LOOK_FIRST, LOOK_FIRST_WHY, unanswered_words
 from magview.bench.state import BenchState, Check, Engaged
 from magview.spec.language import tr
 from magview.ui.model import BenchModel
@@ -44,7 +44,7 @@ class LookFirst(QWidget):
             box.setVisible(check in asked)
             box.setChecked(check in engaged.mounting.checked)
         large = look_first(state, engaged.side)
-        words = [tr(LOOK_FIRST)] if large else []
+        words = [tr(LOOK_FIRST), tr(LOOK_FIRST_WHY)] if large else []
         if refused := unanswered_words(state, engaged.side):
             words.append(refused)
         self.words.setText(" ".join(words))

@@ -13,7 +13,16 @@ from magview.job.report import Paper
 from magview.job.shift_plan import ShiftPlan, shift_document
 from magview.ui.print_pdf import Layout, pages_pdf, save_pages
 
-_TRIED = ((0.46, False), (0.42, False), (0.38, False), (0.34, False), (0.34, True), (0.28, True), (0.22, True))
+_TRIED = (
+    (0.46, False),
+    (0.42, False),
+    (0.38, False),
+    (0.34, False),
+    (0.34, True),
+    (0.28, True),
+    (0.22, True),
+    (0.18, True),
+)
 """Share of the page's width that a picture takes, and whether the rest is tight: the first that leaves one page."""
 
 
