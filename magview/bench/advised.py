@@ -8,8 +8,18 @@ from magview.bench.state import BenchState
 from magview.bench.words import setting_moves
 from magview.physics.setting import internal_timing
 from magview.spec.frozen import frozen
-from magview.spec.language import number, tr
+from magview.spec.language import marked, number, tr
 from magview.spec.units import format_angle, format_length
+
+ORDERS = marked(
+    "Gap by the contact screw first, then opening by the backplate ends in one pass: the plate never changes the "
+    "gap. Opening by the screw, then gap by the plate repeats: the screw changes both. Both orders are used."
+)
+"""The two orders of work and the reason, in the same words wherever the bench or the guide advises."""
+
+_CHECK = marked(
+    "Plate and screw both move the opening, only the screw moves the gap: check both again after tightening."
+)
 
 _MOVED_DEG = 0.005
 """Less than this is no move: it would be written 0.00°."""
@@ -80,20 +90,25 @@ def advised_words(state: BenchState, plan: Advised, inches: bool) -> str:
             creep=tr("tightening the lock screw brings the contact screw to {angle}", angle=_at(plan.lands_deg)),
             gap=gap,
         )
-    clamps, lock = state.clamps_tight and abs(plate) >= _MOVED_DEG, state.lock_tight and abs(screw) >= _MOVED_DEG
-    if clamps and lock:
-        moves.insert(0, tr("slacken the clamp screws and the lock screw"))
-    elif clamps:
-        moves.insert(0, tr("slacken the clamp screws"))
-    elif lock:
-        moves.insert(0, tr("slacken the lock screw"))
-    text = reduce(lambda first, then: tr("{first}, then {then}", first=first, then=then), moves)
-    if creep:
-        text = tr("{moves}; contact screw: {creep}", moves=text, creep=creep)
-    check = tr(
-        "Plate and screw both move the opening, only the screw moves the gap: check both again after tightening."
-    )
-    return f"{text[0].upper()}{text[1:]}. {check}"
+    # Gap by the screw first: the plate, turned after it, leaves the gap alone.
+    turned, swung = abs(screw) >= _MOVED_DEG, abs(plate) >= _MOVED_DEG
+    parts = []
+    if turned:
+        parts.append(_then([tr("slacken the lock screw")] * state.lock_tight + moves[:1]))
+    if creep and turned:
+        parts = [tr("{moves}; contact screw: {creep}", moves=parts[0], creep=creep)]
+    elif creep:
+        parts = [tr("contact screw: {creep}", creep=creep)]
+    if swung:
+        parts.append(_then([tr("slacken the clamp screws")] * state.clamps_tight + moves[-1:]))
+    told = " ".join(f"{part[0].upper()}{part[1:]}." for part in parts)
+    if turned and swung:
+        return f"{told} {tr(ORDERS)} {tr('Check both again after tightening.')}"
+    return f"{told} {tr(_CHECK)}"
+
+
+def _then(moves: list[str]) -> str:
+    return reduce(lambda first, then: tr("{first}, then {then}", first=first, then=then), moves)
 
 
 def creep_words(plan: Advised) -> str:

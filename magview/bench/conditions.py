@@ -10,9 +10,10 @@ from dataclasses import replace
 from enum import Enum
 
 from magview.bench.lamp_words import place_words
-from magview.bench.state import BenchState, Side, crank_deg, firing_btdc_deg, opening_deg, readings
+from magview.bench.state import BenchState, Side, crank_deg, firing_btdc_deg, opening_deg, readings, with_play
 from magview.physics.engine import strokes
 from magview.physics.instruments import instrument
+from magview.physics.play import Play
 from magview.physics.setting import internal_timing
 from magview.spec.frozen import frozen
 from magview.spec.language import marked, number, tr
@@ -76,7 +77,7 @@ def conditions_at_opening(state: BenchState, side: Side) -> tuple[Verdict, Verdi
     engaged = state.engaged
     if engaged is None or math.isnan(fires):
         return None
-    there = replace(engaged, side=side, off_crank_deg=None, play_deg=0.0)
+    there = with_play(replace(engaged, side=side, off_crank_deg=None), Play())
     return conditions(replace(state, engaged=there, rotor_deg=opening_deg(state)))
 
 

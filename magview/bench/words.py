@@ -85,12 +85,12 @@ def screw_move(magneto: Magneto, degrees: float) -> str:
 
 
 def setting_moves(magneto: Magneto, plate_deg: float, screw_deg: float) -> list[str]:
-    """The moves of plate and screw [deg] that are large enough to be made."""
+    """The moves of screw and plate [deg] that are large enough to be made, in the order that ends in one pass."""
     moves = []
-    if abs(plate_deg) >= 0.005:
-        moves.append(plate_move(magneto, plate_deg))
     if abs(screw_deg) >= 0.005:
         moves.append(screw_move(magneto, screw_deg))
+    if abs(plate_deg) >= 0.005:
+        moves.append(plate_move(magneto, plate_deg))
     return moves
 
 

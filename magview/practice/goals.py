@@ -261,7 +261,9 @@ def timing_proved(found: Evidence, track: Track) -> tuple[bool, str]:
     if not (found.both_stops() or start.disc_at_zero):
         return False, tr("the disc's zero was never found by the stop from both sides")
     since = max(track.set_at, track.meshed_at)
-    why = track.set_why if track.set_at > track.meshed_at else track.meshed_why
+    # Contacts set anew move the firing as much as teeth do: what the lamp read before is out of date.
+    moved = tr("{why}, which moves the firing", why=track.set_why)
+    why = moved if track.set_at > track.meshed_at else track.meshed_why
     looks = [o for o in track.openings if o.disc is not None and o.disc.value is not None and o.first_cylinder]
     return _since(
         [o.index for o in looks if o.forward],

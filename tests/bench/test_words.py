@@ -84,7 +84,7 @@ def test_moves_name_amount_direction_and_viewpoint() -> None:
 def test_only_moves_that_hands_can_make_are_told() -> None:
     seven = find_magneto("seven-radial")
     assert setting_moves(seven, 0.004, -0.004) == []
-    assert setting_moves(seven, -1.0, 2.0) == [plate_move(seven, -1.0), screw_move(seven, 2.0)]
+    assert setting_moves(seven, -1.0, 2.0) == [screw_move(seven, 2.0), plate_move(seven, -1.0)]
     assert setting_moves(seven, 0.0, 2.0) == [screw_move(seven, 2.0)]
 
 

@@ -11,6 +11,7 @@ from math import acos, asin, atan, cos, degrees, gcd, lcm, pi, radians, sin, sqr
 
 import pytest
 
+from magview.bench.advised import ORDERS
 from magview.guide.pages import pages
 from magview.spec.library import find_engine, find_installation, find_magneto
 
@@ -52,6 +53,20 @@ def test_offset_at_the_rim():
         f"one degree is {radius * tan(radians(1)):.3f} mm",
         f"{tolerance:g} mm is {degrees(atan(tolerance / radius)):.2f}°",
     )
+
+
+def test_contacts_opening_later_read_less_at_the_lamp():
+    """Plain gearing: rotor degrees over the rotor's turns for each turn of the crank."""
+    ratio = Fraction(find_installation("seven-radial-left").rotor_turns_per_crank_turn)
+    holds(
+        "engine-timing",
+        f"The rotor turns {ratio} of the crank.",
+        f"0.70°/({ratio}) = {float(Fraction(7, 10) / ratio):.2f}° less",
+    )
+
+
+def test_the_orders_of_work_are_said_in_the_bench_s_own_words():
+    holds("internal-timing", ORDERS)
 
 
 def modified_sine(x: float) -> float:
