@@ -34,11 +34,13 @@ _DISC_HALF_TURN_DEG = 180.0
 class Standing(Enum):
     """What a magneto's lamp reading is worth now."""
 
-    NEVER_OPENS = "the contacts never open and close"
-    NOT_READ = "the lamp was not read yet"
-    STANDS = "the reading stands"
-    OUT_OF_DATE = "the contacts were set anew since"
-    CONTRADICTED = "the reading is not what the acts before it lead to"
+    NEVER_OPENS = "never-opens"
+    NOT_READ = "not-read"
+    STANDS = "stands"
+    OUT_OF_DATE = "out-of-date"
+    """The contacts were set anew since."""
+    CONTRADICTED = "contradicted"
+    """It is not what the reading before and the acts since lead to."""
 
 
 def standing(state: BenchState, side: Side) -> Standing:

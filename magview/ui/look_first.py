@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from functools import partial
-
 from PySide6.QtWidgets import QCheckBox, QLabel, QVBoxLayout, QWidget
 
 from magview.bench.actions import CheckFirst
@@ -30,7 +28,7 @@ class LookFirst(QWidget):
         self.ticks: dict[Check, QCheckBox] = {}
         for check in CHECKS:
             box = QCheckBox(tr(CHECK_WORDS[check]))
-            box.clicked.connect(partial(self._ticked, check))
+            box.clicked.connect(self._ticked)
             column.addWidget(box)
             self.ticks[check] = box
 
@@ -52,7 +50,10 @@ class LookFirst(QWidget):
         tint(self.words, theme.bad, bold=True)
         self.setVisible(bool(words) or bool(asked))
 
-    def _ticked(self, check: Check, done: bool) -> None:
+    def _ticked(self) -> None:
         engaged = self._model.state.engaged
-        if engaged is not None:
-            self._model.send(CheckFirst(engaged.side, check, done))
+        if engaged is None:
+            return
+        for check, box in self.ticks.items():
+            if box.isChecked() != (check in engaged.mounting.checked):
+                self._model.send(CheckFirst(engaged.side, check, box.isChecked()))
