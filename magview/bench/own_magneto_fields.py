@@ -209,6 +209,23 @@ MAGNETO_PAGES: tuple[Page, ...] = (
         ),
     ),
     Page(
+        marked("Switch lead and capacitor"),
+        marked("From the maker's manual. Do not find out by pulling the lead: not known counts as live."),
+        (
+            Entry("grounding_tab", "choice", marked("Grounding tab"),
+                  marked("Whether a tab inside grounds the primary when the switch lead is pulled."),
+                  marked("Left empty: the program takes it that pulling the lead makes the magneto live."),
+                  choices=((True, marked("yes: the pulled lead leaves it grounded")),
+                           (False, marked("no: the pulled lead leaves it live"))), optional=True),
+            Entry("lead_terminal", "text", marked("Terminal of the lead"),
+                  marked("Where the switch lead is joined on; a jumper to ground goes there."),
+                  marked("One line of up to 120 characters."), optional=True),
+            Entry("capacitor_uf", "number", marked("Capacitor"),
+                  marked("Capacitance across the contacts."),
+                  marked("Read with a capacitance meter, one end taken off."), "µF", optional=True),
+        ),
+    ),
+    Page(
         marked("Condition"),
         marked("What wear and handling have done. New or not known? Leave it empty."),
         (

@@ -222,7 +222,7 @@ class Condition(Model):
 
 
 class Magneto(Model):
-    """A magneto as its file describes it. Angles in degrees, lengths in millimetres (``model.md`` §2)."""
+    """A magneto as its file describes it. Angles in degrees, lengths in millimetres."""
 
     format: Literal["magview-magneto/1"]
     name: Name
@@ -239,6 +239,13 @@ class Magneto(Model):
     designed_setting: DesignedSetting
     detent: Detent | None = None
     electrical: Electrical | None = None
+    grounding_tab: bool | None = None
+    """Whether a tab inside grounds the primary when the switch lead is pulled. None, not known: it counts as false,
+    so that pulling the lead makes the magneto live."""
+    lead_terminal: Name | None = None
+    """Where the switch lead is joined on, and a jumper goes: in words, for people."""
+    capacitor_uf: Annotated[float, Field(ge=0.001, le=10.0)] | None = None
+    """The capacitor across the contacts [µF]."""
     # As new. Not validated, which would build the validator of a part before that of the whole.
     condition: Condition = Field(default_factory=Condition.model_construct)
     sources: Sources = ()
