@@ -173,10 +173,13 @@ def needed(draft: Draft) -> tuple[str, ...]:
     begun = [p.needed for p in PARTS[draft.kind] if any(v.startswith(f"{p.path}.") for v in draft.values)]
     parts = {path for group in begun for path in group}
     drawn = draft.values.get("cam.profile.kind") == "law"
+    shown = asked(draft)
+    # A range with one end is no range.
+    ranges = {entry.field for path, entry in shown.items() if entry.end is not None and path in draft.values}
     return tuple(
         path
-        for path, entry in asked(draft).items()
-        if not entry.optional or path in parts or (drawn and path.startswith("breaker."))
+        for path, entry in shown.items()
+        if not entry.optional or path in parts or entry.field in ranges or (drawn and path.startswith("breaker."))
     )
 
 

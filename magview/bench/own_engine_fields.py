@@ -49,6 +49,21 @@ ENGINE_PAGES: tuple[Page, ...] = (
         ),
     ),
     Page(
+        marked("Drops at the ground run"),
+        marked("From the manual. Not given there? Leave all empty: a job sheet then warns only of no drop at all."),
+        (
+            Entry("drop_rpm[0]", "number", marked("Smallest drop on one magneto"),
+                  marked("What the engine loses at least, in turns per minute, when it runs on one magneto alone."),
+                  marked("Above 0: with no drop the other magneto is probably not grounded."), optional=True),
+            Entry("drop_rpm[1]", "number", marked("Largest drop on one magneto"),
+                  marked("What the engine loses at most, in turns per minute, when it runs on one magneto alone."),
+                  marked("Above the smallest drop."), optional=True),
+            Entry("drop_difference_rpm", "number", marked("Largest difference of the drops"),
+                  marked("How far the drops on left and right may differ, in turns per minute."),
+                  marked("0 or more."), optional=True),
+        ),
+    ),
+    Page(
         marked("Stroke and rod"),
         marked("From the manual; they tell how far the piston stands down at the timing."),
         (

@@ -9,6 +9,9 @@ from magview.spec.language import tr
 from magview.spec.magneto import Magneto, Rotation
 from magview.spec.sources import Sources, check_sources
 
+Revs = Annotated[float, Field(ge=0.0, le=20_000.0)]
+"""Crank turns per minute [rpm]."""
+
 
 class FiringBtdc(Model):
     """Where each magneto fires [crank deg before top dead centre], larger = earlier."""
@@ -42,11 +45,29 @@ class Engine(Model):
     rod_mm: Length
     rotation: Rotation
     articulation: Articulation | None = None
+    drop_rpm: tuple[Revs, Revs] | None = None
+    """Smallest and largest drop on one magneto at the ground run [rpm]; silent = only a drop of nothing is judged."""
+    drop_difference_rpm: Revs | None = None
+    """How far the two drops may differ at most [rpm]."""
     sources: Sources = ()
 
     @model_validator(mode="after")
     def _sources_known(self) -> Self:
         check_sources(Engine, self.sources)
+        return self
+
+    @model_validator(mode="after")
+    def _drops_in_order(self) -> Self:
+        if self.drop_rpm is not None and not 0.0 < self.drop_rpm[0] < self.drop_rpm[1]:
+            low, high = self.drop_rpm
+            raise ValueError(
+                tr(
+                    "drop_rpm is {low:g} to {high:g}; the smallest drop must be above 0 and below the largest, such "
+                    "as 40 to 120",
+                    low=low,
+                    high=high,
+                )
+            )
         return self
 
     @model_validator(mode="after")

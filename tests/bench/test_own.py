@@ -302,6 +302,20 @@ def test_half_a_range_is_no_range():
     assert checked.item is None and checked.missing == ("gap_limits_mm[1]",) and not checked.refused
 
 
+def test_half_a_range_that_may_be_left_out_is_missing_its_other_end():
+    own = own_of("engine", "seven-radial")
+
+    def checked(**ends):
+        engine = own.engine
+        for path, value in (("drop_rpm[0]", ends.get("low")), ("drop_rpm[1]", ends.get("high"))):
+            engine = with_value(engine, path, value)
+        return check(own.put(engine), "engine")
+
+    assert checked(low=40.0, high=120.0).item.drop_rpm == (40.0, 120.0)
+    assert checked(high=120.0).missing == ("drop_rpm[0]",) and checked(low=40.0).missing == ("drop_rpm[1]",)
+    assert checked().item is not None and checked().item.drop_rpm is None
+
+
 def test_a_note_taken_back_leaves_the_value_without_a_source():
     own = own_of("magneto", "seven-radial")
     entry = entries("magneto")["e_gap_deg"]
