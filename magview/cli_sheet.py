@@ -111,6 +111,7 @@ def _text(job: Job, drift: Drift | None) -> str:
     found = judge.progress(job)
     lines = [job.title or "Magneto job sheet"]
     lines += ["Invented for demonstration."] if job.invented else []
+    lines += standing.earlier(job)
     lines += standing.dangers(job)
     for number, name in enumerate(STAGES, 1):
         stage = stage_of(job, name)
@@ -121,6 +122,7 @@ def _text(job: Job, drift: Drift | None) -> str:
         limits = f" ({row.limits_shown})" if row.limits_shown else ""
         lines.append(f"  {row.verdict}: {title_of(row.stage)}, {inside(row.label)}: {row.shown}{limits}")
     lines += [f"  MISSING: {sentence}" for sentence in found.missing]
+    lines += [f"  {sentence}" for name in STAGES for sentence in standing.follows(job, name) if name == "ground_run"]
     lines += [f"  TO BE CLEARED UP: {sentence}" for name in found.doubtful for sentence in standing.doubts(job, name)]
     lines += [f"  {sentence}" for sentence in (unjudged_words(job),) if sentence]
     signed = {None: "not signed", True: "signed", False: "CHANGED SINCE IT WAS SIGNED"}[found.signature]

@@ -31,14 +31,14 @@ def test_a_finished_job_in_limits_is_exit_0_and_says_its_stages_and_cautions(cap
     code, out, err = run(capsys, "sheet", "seven-radial-left")
     assert (code, err) == (0, "")
     assert "Finished; signed." in out and "Invented for demonstration" in out
-    assert "propeller as live" in out and "5  Condition of the contacts    done" in out
+    assert "propeller as live" in out and "6  Condition of the contacts    done" in out
 
 
 def test_out_of_limits_and_unfinished_are_exit_1(capsys, tmp_path):
     path = tmp_path / "x-job.json"
     write_model(path, change_in(demo(), "internal_timing", gap_mm=0.4))
     code, out, _ = run(capsys, "sheet", str(path))
-    assert code == 1 and "OUT OF LIMITS: Internal timing, as left, largest gap: 0.400 mm" in out
+    assert code == 1 and "OUT OF LIMITS: Setting, as left, largest gap: 0.400 mm" in out
     assert "CHANGED SINCE IT WAS SIGNED" in out
     write_model(path, of_magneto(10.0, 0.23, 0.25))
     assert run(capsys, "sheet", str(path))[0] == 1

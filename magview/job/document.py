@@ -112,6 +112,7 @@ def _document(job: Job, drift: Drift | None) -> Iterator[Block]:
     yield Heading(job.title or tr("Magneto job sheet"), 1)
     if job.invented:
         yield Paragraph(tr("INVENTED FOR DEMONSTRATION: no such aircraft, engine, magneto or person."), "warning")
+    yield from (Paragraph(sentence, "warning") for sentence in standing.earlier(job))
     yield Paragraph(" ".join((tr("Cautions."), *(f"{i}. {tr(c)}" for i, c in enumerate(CAUTIONS, 1)))), "caution")
     yield from _dangers(job)
     yield _identities(job)
@@ -203,14 +204,14 @@ def _label(job: Job, verdict: judge.Verdict) -> str:
 def _stage(job: Job, place: int, name: str, found: list[Row]) -> Iterator[Block]:
     stage = stage_of(job, name)
     yield Heading(f"{place}. {title_of(name)}", mark=standing.state_of(job, name))
-    if name == "switch_lead":
-        yield from _dangers(job)
+    yield from (Paragraph(f"⚠ {sentence}", "warning") for sentence in standing.dangers_in(job, name))
     if stage.state == "skipped":
         yield Paragraph(tr("Skipped: {reason}", reason=stage.reason))
     plain = [r for r in found if not r.field.startswith(("trials[", "lobes[", "uncertainty.")) and r.field != "text"]
     if plain:
         yield _readings(plain)
     yield from (Paragraph(tr("TO BE CLEARED UP: {what}", what=d), "warning") for d in standing.doubts(job, name))
+    yield from (Paragraph(sentence) for sentence in standing.follows(job, name))
     if isinstance(stage, InternalTiming) and stage.trials:
         yield _trials(stage)
     if isinstance(stage, Lobes) and stage.lobes:
@@ -227,7 +228,10 @@ def _stage(job: Job, place: int, name: str, found: list[Row]) -> Iterator[Block]
         yield Paragraph(tr("Nothing entered."), "small")
 
 
-_FAILED = (marked("OUT OF LIMITS"), marked("NOT AS IT MUST BE"), marked("found out of limits"))
+_FAILED = (
+    marked("OUT OF LIMITS"), marked("NOT AS IT MUST BE"), marked("found out of limits"),
+    marked("OUT OF DATE, NOT JUDGED"),
+)  # fmt: skip
 
 
 def _readings(found: list[Row]) -> Table:
@@ -328,7 +332,7 @@ def _figures(job: Job) -> Iterator[Block]:
         yield Figures(tuple(drawn.values()))
     if couplings:
         yield Heading(tr("As found and as left: coupling, seen from the drive end"), 3)
-        yield Figures(tuple(couplings[0]), 0.4)
+        yield Figures(tuple(couplings[0]), 0.38)
         yield Paragraph(couplings[1], "small")
 
 
@@ -421,7 +425,7 @@ def _end(job: Job) -> Iterator[Block]:
     second, second_licence = ("", "") if s is None else (s.checked_by, s.checked_licence_no)
     yield SignatureLines(
         (
-            (tr("Work done and released by"), who),
+            (tr("Work done by"), who),
             (tr("Licence no."), licence),
             (tr("Date"), day),
             (tr("Signature"), ""),
@@ -435,5 +439,6 @@ def _end(job: Job) -> Iterator[Block]:
             (tr("Signature"), ""),
         )
     )
+    yield Paragraph(tr("This sheet is a training and planning aid. It is no release to service."), "small")
     if s is not None:
         yield Paragraph(tr("The signature covers the sheet with the digest {covers}.", covers=s.covers), "small")

@@ -8,7 +8,8 @@ from math import inf, sqrt
 import numpy as np
 from numpy.typing import NDArray
 
-from magview.job.judge import firing_limits_deg, opening_limit_deg
+from magview.job.derived import opening_limit_deg, side_of, true_btdc_deg
+from magview.job.judge import firing_limits_deg
 from magview.job.sheet import Job
 from magview.physics.instruments import one_reading
 from magview.physics.straight_line import StraightLine, straight_line
@@ -55,11 +56,6 @@ def _angle(deg: float | None) -> str:
 
 def _crank(deg: float | None) -> str:
     return "–" if deg is None else format_angle(deg)
-
-
-def side_of(job: Job) -> str:
-    """Which of the engine's two places the magneto has; a single one stands in the left one's."""
-    return "right" if job.magneto.position == "right" else "left"
 
 
 def _gap_limits(job: Job) -> tuple[float, float] | None:
@@ -112,8 +108,8 @@ READINGS = {
         _angle,
     ),
     "firing": Reading(
-        lambda job: getattr(job.as_found, f"{side_of(job)}_btdc_deg"),
-        lambda job: getattr(job.synchronising, f"{side_of(job)}_btdc_deg"),
+        lambda job: true_btdc_deg(job, "as_found", f"{side_of(job)}_btdc_deg"),
+        lambda job: true_btdc_deg(job, "synchronising", f"{side_of(job)}_btdc_deg"),
         lambda job: firing_limits_deg(job, side_of(job)),
         one_reading("disc-1deg"),
         lambda job: job.reading_errors.firing_deg,

@@ -25,8 +25,9 @@ from magview.bench.state import (
 )
 from magview.bench.sureness import read_internal
 from magview.bench.timing import timing_plan
+from magview.job.derived import disc_zero_deg
 from magview.job.parts import LobeReading, Sure, TrialRecord, Uncertainty
-from magview.job.sheet import Job, change, change_in
+from magview.job.sheet import Job, change, change_in, title_of
 from magview.physics.coupling import Move
 from magview.physics.engine import strokes
 from magview.physics.instruments import Instrument
@@ -35,6 +36,7 @@ from magview.physics.setting import Adjustment
 from magview.spec.base import SpecError
 from magview.spec.language import marked, tr
 from magview.spec.magneto import Condition, Magneto
+from magview.spec.units import format_angle
 
 
 def take_bench(job: Job, state: BenchState) -> Job:
@@ -60,6 +62,10 @@ def take_bench(job: Job, state: BenchState) -> Job:
             "timing_tolerance_deg": engine.timing_tolerance_deg,
             "synchronising_tolerance_deg": engine.synchronising_tolerance_deg,
         }
+        if engine.drop_rpm is not None:
+            limits["drop_low_rpm"], limits["drop_rpm"] = engine.drop_rpm
+        if engine.drop_difference_rpm is not None:
+            limits["drop_difference_rpm"] = engine.drop_difference_rpm
         if engaged.installation.position == "single":
             limits["right_btdc_deg"] = None
         job = change_in(job, "magneto", position=engaged.installation.position)
@@ -109,9 +115,9 @@ def stroke(job: Job, state: BenchState) -> Job:
 def as_found(job: Job, state: BenchState, tools: Sequence[Instrument] = ()) -> Job:
     """Note the bench's setting as found, with `tools` as these would read it; the timing where the lamp was read."""
     job = change_in(job, "as_found", **_setting(state, tools))
-    if state.engaged is None:
+    if state.engaged is None or not _lamp(state):
         return job
-    return change_in(job, "as_found", **_lamp(state))
+    return timing_found(job, state)
 
 
 def timing_found(job: Job, state: BenchState) -> Job:
@@ -119,6 +125,7 @@ def timing_found(job: Job, state: BenchState) -> Job:
     read = _lamp(state)
     if not read:
         raise SpecError(tr(_NOT_READ))
+    _same_zero(job)
     return change_in(job, "as_found", **read)
 
 
@@ -139,7 +146,7 @@ def internal_timing(job: Job, state: BenchState, tools: Sequence[Instrument] = (
 def planned_setting(job: Job, plan: Adjustment, gap_mm: float) -> Job:
     """Note where an adjustment puts backplate and screw for a gap [mm]. Raises SpecError where it has no answer."""
     if not plan.reachable:
-        raise SpecError(tr("this gap cannot be had: {reason}", reason=plan.reason))
+        raise SpecError(tr("this gap cannot be set: {reason}", reason=plan.reason))
     return change_in(
         job,
         "internal_timing",
@@ -213,6 +220,7 @@ def tooth_plan(job: Job, state: BenchState, side: Side, move: Move | None = None
         raise SpecError(tr("with this setting the contacts never open and close, so there is nothing to plan"))
     if reads is None:
         raise SpecError(tr(_NOT_READ))
+    _same_zero(job)
     wanted = state.engaged.left if side == "left" else state.engaged.right
     return change_in(
         job, "tooth_shift", side=side, reads_btdc_deg=_tidy(reads), wanted_btdc_deg=wanted.wanted_btdc_deg,
@@ -245,6 +253,7 @@ def synchronising(job: Job, state: BenchState) -> Job:
     read = _lamp(state)
     if not read:
         raise SpecError(tr(_NOT_READ))
+    _same_zero(job)
     return change_in(job, "synchronising", **read)
 
 
@@ -346,6 +355,21 @@ def _worn(state: BenchState) -> dict[str, float | None]:
         "pip_height_mm": condition.pip_height_mm if "pip" in touched or condition.pip_height_mm else None,
         "heel_wear_mm": condition.heel_wear_mm if "wear" in touched or condition.heel_wear_mm else None,
     }
+
+
+def _same_zero(job: Job) -> None:
+    """The bench counts from the true top: what it has is no reading of a disc whose zero is elsewhere."""
+    zero = disc_zero_deg(job)
+    if zero:
+        raise SpecError(
+            tr(
+                "the bench counts from the true top dead centre, and this sheet adds {zero} to every reading of a "
+                "disc that was not set to zero there: set the disc to zero and say so at “{stage}”, or type what it "
+                "reads",
+                zero=format_angle(zero, True),
+                stage=title_of("dead_centre"),
+            )
+        )
 
 
 _NOT_READ = marked(

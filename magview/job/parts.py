@@ -87,21 +87,20 @@ class Limits(Model):
     right_btdc_deg: Deg | None = _f(marked("Right should fire"))
     timing_tolerance_deg: Size | None = _f(marked("Timing to the engine, either way"))
     synchronising_tolerance_deg: Size | None = _f(marked("Left against right, either way"))
+    drop_low_rpm: Speed | None = _f(marked("Smallest drop on one magneto"))
     drop_rpm: Speed | None = _f(marked("Largest drop on one magneto"))
     drop_difference_rpm: Speed | None = _f(marked("Largest difference of the drops"))
     source: Line = _f(marked("Taken from"), "")
 
     @model_validator(mode="after")
     def _order(self) -> Self:
-        low, high = self.gap_low_mm, self.gap_high_mm
-        if low is not None and high is not None and not low <= high:
-            raise ValueError(
-                tr(
-                    "gap_low_mm is {low}; it must not be above gap_high_mm, {high}",
-                    low=number(low, "g"),
-                    high=number(high, "g"),
-                )
-            )
+        gaps, drops = (self.gap_low_mm, self.gap_high_mm), (self.drop_low_rpm, self.drop_rpm)
+        for words, (low, high) in (
+            (marked("gap_low_mm is {low}; it must not be above gap_high_mm, {high}"), gaps),
+            (marked("drop_low_rpm is {low}; it must not be above drop_rpm, {high}"), drops),
+        ):
+            if low is not None and high is not None and not low <= high:
+                raise ValueError(tr(words, low=number(low, "g"), high=number(high, "g")))
         return self
 
 
@@ -121,7 +120,11 @@ class ReadingErrors(Model):
 
 
 class Signature(Model):
-    """Who answers for the work. `covers` is a digest of what was signed: a later change shows."""
+    """Who answers for the work.
+
+    `covers` is a digest of what was signed: a later change shows. `rules` counts the rules of signing up: a sheet of
+    fewer than the present ones keeps its signature, and says so.
+    """
 
     who: Line = _f(marked("Name"), "")
     licence_no: Line = _f(marked("Licence no."), "")
@@ -129,6 +132,7 @@ class Signature(Model):
     checked_by: Line = _f(marked("Independent check by"), "")
     checked_licence_no: Line = _f(marked("Licence no."), "")
     covers: Annotated[str, Field(max_length=64)] = ""
+    rules: Annotated[int, Field(ge=1, le=1000)] = 1
 
 
 # ---------------------------------------------------------------------- how sure
@@ -179,32 +183,74 @@ class Stage(Model):
 
 
 class Cautions(Stage):
-    """Cautions read and the aircraft made safe. Each is to be confirmed."""
+    """Making safe, a list: each is to be confirmed, and the stage cannot be skipped.
 
+    A plug out of each cylinder takes away compression, not the spark (common practice); the rest is of
+    FAA-H-8083-32B, ch. 4, and common practice.
+    """
+
+    place: Literal["engine", "bench"] | None = _f(marked("The magneto is"))
+    """Not answered counts as on the engine."""
     propeller_treated_as_live: Check = _f(marked("Propeller treated as live; its arc kept clear"))
+    fuel_off: Check = _f(marked("Fuel off"))
+    mixture_cut_off: Check = _f(marked("Mixture cut off"))
+    throttle_closed: Check = _f(marked("Throttle closed"))
     switch_off: Check = _f(marked("Ignition switch off, key out"))
-    lead_grounded: Check = _f(marked("Switch lead grounded, to be proved at the next stage"))
-    plugs_out: Check = _f(marked("Plugs out: at least one from every cylinder"))
-    wheels_chocked: Check = _f(marked("Wheels chocked"))
-    manual_at_hand: Check = _f(marked("The maker's current manual and local rules at hand"))
+    lead_grounded: Check = _f(marked("Switch leads on, to be proved at the next stage"))
+    plugs_out: Check = _f(marked("Spark plugs out: at least one from every cylinder"))
+    hanging_leads_clear: Check = _f(marked("Other spark plugs and hanging plug leads grounded, or kept clear"))
+    wheels_chocked: Check = _f(marked("Wheels chocked, or aircraft tied down"))
+    nobody_in_arc: Check = _f(marked("Nobody in the propeller's arc"))
+    outlets_grounded: Check = _f(marked("On a bench: outlets covered, or secondary grounded through a test gap"))
+    no_vapour: Check = _f(marked("On a bench: no solvent or fuel vapour near"))
+    manual_at_hand: Check = _f(marked("The current manual and local rules at hand"))
     manual: Line = _f(marked("Manual and revision"), "")
+
+    @property
+    def on_bench(self) -> bool:
+        """Whether the magneto is off its engine: then there is no propeller that it could move."""
+        return self.place == "bench"
+
+
+_ON_BENCH = ("outlets_grounded", "no_vapour")
+"""What is confirmed of a magneto on a bench, besides the manual; everything else of one on its engine."""
+
+
+def checks(stage: Stage) -> tuple[str, ...]:
+    """The fields of a stage that are to be confirmed by a tick."""
+    fields = tuple(f for f, info in type(stage).model_fields.items() if is_check(info))
+    if not isinstance(stage, Cautions):
+        return fields
+    if stage.on_bench:
+        return (*_ON_BENCH, "manual_at_hand")
+    return tuple(f for f in fields if f not in _ON_BENCH)
 
 
 class SwitchLead(Stage):
-    """Switch-lead proof: what meter and lamp said. The lamp tells something only while the contacts are open."""
+    """Proof of the switch leads: what meter and lamp said. The lamp tells something only while the contacts are open.
+
+    Either magneto makes the propeller live, so that the other one's lead is proved, too (trade: common practice).
+    """
 
     meter_grounded_switch_off: bool | None = _f(marked("Meter on the lead, switch off: grounded"))
     meter_grounded_switch_on: bool | None = _f(marked("Meter on the lead, switch on: grounded"))
-    lamp_grounded_switch_off: bool | None = _f(marked("Lamp, plug in, switch off: grounded"))
-    lamp_grounded_switch_on: bool | None = _f(marked("Lamp, plug in, switch on: grounded"))
-    lamp_grounded_plug_out: bool | None = _f(marked("Lamp, plug out: grounded by the tab"))
+    lamp_grounded_switch_off: bool | None = _f(marked("Lamp, lead on, switch off: grounded"))
+    lamp_grounded_switch_on: bool | None = _f(marked("Lamp, lead on, switch on: grounded"))
+    lamp_grounded_plug_out: bool | None = _f(marked("Lamp, lead pulled: grounded by the tab"))
+    jumper_fitted: bool | None = _f(marked("Primary grounded by a jumper before the lead was pulled"))
+    other_meter_grounded_switch_off: bool | None = _f(marked("Other magneto, meter, switch off: grounded"))
+    other_meter_grounded_switch_on: bool | None = _f(marked("Other magneto, meter, switch on: grounded"))
+    other_lamp_grounded_switch_off: bool | None = _f(marked("Other magneto, lamp, switch off: grounded"))
+    other_lamp_grounded_switch_on: bool | None = _f(marked("Other magneto, lamp, switch on: grounded"))
 
 
 class DeadCentre(Stage):
-    """True top dead centre from a positive stop, and the stroke."""
+    """True top dead centre from a positive stop, and the stroke. What the disc says before its zero is negative."""
 
     first_stop_deg: Deg | None = _f(marked("Disc at the stop, one way"))
     second_stop_deg: Deg | None = _f(marked("Disc at the stop, the other way"))
+    disc_reset: bool | None = _f(marked("Disc then set to zero at true top dead centre"))
+    """If not, every later reading of the disc is corrected."""
     stroke: Literal["intake", "compression", "power", "exhaust"] | None = _f(
         marked("Stroke of No. 1 before it fires")
     )
@@ -328,16 +374,27 @@ class Closing(Stage):
     safety_wired: Check = _f(marked("Safety wire fitted"))
     plugs_refitted: Check = _f(marked("Spark plugs refitted and torqued as the manual says"))
     leads_connected: Check = _f(marked("Plug leads connected, each to its cylinder"))
-    switch_lead_connected: Check = _f(marked("Switch lead connected and proved again"))
+    switch_lead_connected: Check = _f(marked("Switch leads connected"))
+    no_jumper_left: Check = _f(marked("No jumper left on: with one the magneto is dead"))
+    lead_grounded_switch_off: bool | None = _f(marked("Lead proved again, switch off: grounded"))
+    lead_grounded_switch_on: bool | None = _f(marked("Lead proved again, switch on: grounded"))
+    other_lead_grounded_switch_off: bool | None = _f(marked("Other magneto's lead again, switch off: grounded"))
+    other_lead_grounded_switch_on: bool | None = _f(marked("Other magneto's lead again, switch on: grounded"))
     tools_counted: Check = _f(marked("Tools, timing pins and stop counted back"))
 
 
 class GroundRun(Stage):
-    """Ground run after the work."""
+    """Ground run after the work. A single magneto has no drop: there is no other to run on.
+
+    Sudden and rough points to a plug or its lead, slow and smooth to the timing (FAA-H-8083-32B, ch. 4; common
+    practice).
+    """
 
     run_rpm: Speed | None = _f(marked("Engine speed"))
     drop_left_rpm: Speed | None = _f(marked("Drop, running on left"))
+    runs_left: Literal["smooth", "rough"] | None = _f(marked("On left it runs"))
     drop_right_rpm: Speed | None = _f(marked("Drop, running on right"))
+    runs_right: Literal["smooth", "rough"] | None = _f(marked("On right it runs"))
     dead_cut_checked: bool | None = _f(marked("Stops firing with the switch off, at idle"))
 
 

@@ -11,7 +11,10 @@ from typing import Any, Literal
 
 from magview import __version__
 from magview.job import judge, standing
-from magview.job.parts import Stage, Sure, Uncertainty, is_check, title_in
+from magview.job.danger import dangers
+from magview.job.derived import dead_centre_deg, disc_zero_deg, drop_difference_rpm, timing_difference_deg
+from magview.job.parts import Stage, Sure, Uncertainty, checks, is_check, title_in
+from magview.job.requirements import earlier_rules
 from magview.job.sheet import STAGES, Job, stage_of, title_of
 from magview.job.words import UNITS, digits_for, limits_words, shown, unit_of
 from magview.spec.base import Model
@@ -22,8 +25,8 @@ from magview.spec.magneto import Rotation
 _OF_THE_STAGE = frozenset(Stage.model_fields)
 
 Judged = Literal[
-    "", "no limit given, not judged", "in limits", "OUT OF LIMITS", "found out of limits", "as it must be",
-    "NOT AS IT MUST BE",
+    "", "no limit given, not judged", "OUT OF DATE, NOT JUDGED", "in limits", "OUT OF LIMITS", "found out of limits",
+    "as it must be", "NOT AS IT MUST BE",
 ]  # fmt: skip
 
 
@@ -42,21 +45,27 @@ class Row:
     verdict: Judged
     shown: str
     limits_shown: str
+    judged_value: float | None = None
+    """What is judged where it is not the value itself: the disc's reading, its zero corrected."""
 
 
 def rows(job: Job) -> list[Row]:
     """Every reading that was taken, and what follows from readings, in the sheet's order."""
     judged: _Judged = {(v.stage, v.field): v for v in judge.verdicts(job)}
-    judged |= dict.fromkeys(judge.unjudged(job), "no limit")
+    judged |= dict.fromkeys(judge.unjudged(job), "no limit given, not judged")
+    judged |= dict.fromkeys(judge.outdated(job), "OUT OF DATE, NOT JUDGED")
     return [row for name in STAGES for row in _of_stage(job, name, judged)]
 
 
-_Judged = dict[tuple[str, str], judge.Verdict | Literal["no limit"]]
+_Judged = dict[tuple[str, str], judge.Verdict | Judged]
 
 
 def _of_stage(job: Job, name: str, judged: _Judged) -> Iterator[Row]:
     stage, rotation = stage_of(job, name), rotation_of(job)
+    not_asked = {f for f, info in type(stage).model_fields.items() if is_check(info)} - set(checks(stage))
     for field, label, value in _walk(stage, ""):
+        if value is None and field in not_asked:
+            continue
         yield _row(name, field, label, value, judged.get((name, field)), rotation)
     for field, label, derived in _derived(job, name):
         if derived is not None:
@@ -80,17 +89,24 @@ def unjudged_words(job: Job) -> str:
         if stage != "as_found" and field != "reads_btdc_deg":
             named.setdefault(stage, []).append(inside(label_of(job, stage, field)))
     what = "; ".join(f"{inside(title_of(stage))}: {', '.join(fields)}" for stage, fields in named.items())
-    return tr("Not judged, for no limit was given: {what}.", what=what) if what else ""
+    told = [tr("Not judged, for no limit was given: {what}.", what=what)] if what else []
+    dropped = judge.drops(job)
+    if dropped and job.limits.drop_low_rpm is None:
+        told.append(tr("No smallest drop was given: only a drop of nothing was looked for."))
+    return " ".join(told)
 
 
 def _derived(job: Job, name: str) -> tuple[tuple[str, str, float | None], ...]:
     match name:
         case "dead_centre":
-            return (("true_centre_deg", tr("Disc at true top dead centre"), judge.dead_centre_deg(job)),)
+            return (
+                ("true_centre_deg", tr("Disc at true top dead centre"), dead_centre_deg(job)),
+                ("disc_zero_deg", tr("Added to every later reading of the disc"), disc_zero_deg(job) or None),
+            )
         case "synchronising":
-            return (("difference_deg", tr("Left error less right error"), judge.timing_difference_deg(job)),)
+            return (("difference_deg", tr("Left error less right error"), timing_difference_deg(job)),)
         case "ground_run":
-            return (("drop_difference_rpm", tr("Difference of the drops"), judge.drop_difference_rpm(job)),)
+            return (("drop_difference_rpm", tr("Difference of the drops"), drop_difference_rpm(job)),)
     return ()
 
 
@@ -132,17 +148,19 @@ def _row(
     field: str,
     label: str,
     value: Any,
-    found: judge.Verdict | Literal["no limit"] | None,
+    found: judge.Verdict | Judged | None,
     rotation: Rotation | None,
 ) -> Row:
     verdict = found if isinstance(found, judge.Verdict) else None
     low, high = (None, None) if verdict is None else (verdict.low, verdict.high)
-    words: Judged = marked("no limit given, not judged") if found == "no limit" else judged_words(verdict)
+    words: Judged = found if isinstance(found, str) else judged_words(verdict)
     digits = digits_for(value, low, high)
-    return Row(
-        stage, field, label, value, unit_of(field), low, high, words, shown(field, value, digits, rotation),
-        limits_words(field, low, high, digits),
-    )  # fmt: skip
+    told, counted = shown(field, value, digits, rotation), None
+    if verdict is not None and verdict.wanted is None and isinstance(verdict.value, float) and verdict.value != value:
+        counted = verdict.value
+        told = tr("{read}; {true} by true top dead centre", read=told, true=shown(field, counted, digits))
+    limits = limits_words(field, low, high, digits) if verdict is not None else ""
+    return Row(stage, field, label, value, unit_of(field), low, high, words, told, limits, counted)
 
 
 def judged_words(verdict: judge.Verdict | None) -> Judged:
@@ -163,11 +181,17 @@ def csv_text(job: Job) -> str:
     """All readings as CSV (RFC 4180): full precision, a line each, the unit in its own column."""
     out = io.StringIO()
     writer = csv.writer(out, lineterminator="\r\n")
-    writer.writerow(("stage", "field", "reading", "value", "unit", "low", "high", "verdict"))
+    writer.writerow(("stage", "field", "reading", "value", "unit", "low", "high", "verdict", "judged value"))
+    with in_english():
+        for words in standing.earlier(job):
+            writer.writerow(("", "note", _safe(words), "", "", "", "", "NOTE", ""))
+        for found in dangers(job):
+            words = standing.danger_words(found)
+            writer.writerow((found.stage, "warning", _safe(words), "", "", "", "", "WARNING", ""))
     for row in _in_english(job):
         writer.writerow((
             row.stage, row.field, _safe(row.label), _cell(row.value), row.unit, _cell(row.low), _cell(row.high),
-            row.verdict,
+            row.verdict, _cell(row.judged_value),
         ))  # fmt: skip
     return out.getvalue()
 
@@ -217,6 +241,7 @@ def _as_plain(job: Job) -> dict[str, Any]:
         "readings": [
             {k: v for k, v in asdict(row).items() if k not in ("shown", "limits_shown")} for row in rows(job)
         ],
+        "signed_under_earlier_rules": list(earlier_rules(job)),
         "dangers": list(standing.dangers(job)),
         "open": list(found.open),
         "missing": list(found.missing),

@@ -16,10 +16,10 @@ from magview.spec.language import marked, tr
 from magview.spec.magneto import Magneto
 
 CAUTIONS = (
-    marked("Treat the propeller as live at all times: keep out of its arc, and let nobody else near it."),
-    marked("Ignition switch off; switch lead grounded and proved with a meter or lamp, not taken for granted."),
-    marked("Plugs out: at least one from every cylinder."),
-    marked("Wheels chocked; the aircraft cannot move."),
+    marked("Treat the propeller as live at all times, by either magneto: nobody in its arc."),
+    marked("Fuel off, mixture cut off, throttle closed, switch off, wheels chocked."),
+    marked("Both switch leads proved. Without a grounding tab a pulled lead is live: fit a jumper first."),
+    marked("Plugs out: at least one from every cylinder. The spark stays: hanging leads grounded, or kept clear."),
     marked("The manufacturer's current manual and local rules govern, not this sheet."),
     marked("Work on a certified aircraft is done or released by a licensed person."),
     marked("magview is a training and planning aid; the magnetos it ships are invented."),
@@ -73,31 +73,31 @@ class Job(Model):
     """…the magneto alone."""
     limits: parts.Limits = Field(default_factory=parts.Limits.model_construct, title=marked("Limits"))
 
-    cautions: parts.Cautions = Field(
-        default_factory=parts.Cautions.model_construct, title=marked("Cautions and making safe")
-    )
+    cautions: parts.Cautions = Field(default_factory=parts.Cautions.model_construct, title=marked("Make safe"))
     switch_lead: parts.SwitchLead = Field(
-        default_factory=parts.SwitchLead.model_construct, title=marked("Switch-lead proof")
+        default_factory=parts.SwitchLead.model_construct, title=marked("Prove both switch leads")
     )
     dead_centre: parts.DeadCentre = Field(
-        default_factory=parts.DeadCentre.model_construct, title=marked("Top dead centre and stroke")
+        default_factory=parts.DeadCentre.model_construct, title=marked("Top dead centre, stroke")
     )
     as_found: parts.AsFound = Field(default_factory=parts.AsFound.model_construct, title=marked("As found"))
     contacts: parts.Contacts = Field(
         default_factory=parts.Contacts.model_construct, title=marked("Condition of the contacts")
     )
     internal_timing: parts.InternalTiming = Field(
-        default_factory=parts.InternalTiming.model_construct, title=marked("Internal timing, as left")
+        default_factory=parts.InternalTiming.model_construct, title=marked("Setting, as left")
     )
     lobes: parts.Lobes = Field(default_factory=parts.Lobes.model_construct, title=marked("Every lobe"))
-    marks: parts.Marks = Field(default_factory=parts.Marks.model_construct, title=marked("Marks before removal"))
+    marks: parts.Marks = Field(default_factory=parts.Marks.model_construct, title=marked("Paint marks"))
     tooth_shift: parts.ToothShift = Field(
-        default_factory=parts.ToothShift.model_construct, title=marked("Tooth shift")
+        default_factory=parts.ToothShift.model_construct, title=marked("Tooth shift, lamp again")
     )
     synchronising: parts.Synchronising = Field(
-        default_factory=parts.Synchronising.model_construct, title=marked("Synchronising")
+        default_factory=parts.Synchronising.model_construct, title=marked("Both together")
     )
-    closing: parts.Closing = Field(default_factory=parts.Closing.model_construct, title=marked("Closing checks"))
+    closing: parts.Closing = Field(
+        default_factory=parts.Closing.model_construct, title=marked("Close, prove leads again")
+    )
     ground_run: parts.GroundRun = Field(default_factory=parts.GroundRun.model_construct, title=marked("Ground run"))
     remarks: parts.Remarks = Field(default_factory=parts.Remarks.model_construct, title=marked("Remarks"))
 
@@ -123,10 +123,16 @@ class Job(Model):
 
 
 STAGES: tuple[str, ...] = (
-    "cautions", "switch_lead", "dead_centre", "as_found", "contacts", "internal_timing", "lobes", "marks",
+    "cautions", "switch_lead", "dead_centre", "marks", "as_found", "contacts", "internal_timing", "lobes",
     "tooth_shift", "synchronising", "closing", "ground_run", "remarks",
 )  # fmt: skip
-"""Names of the stages, in the trade's order."""
+"""Names of the stages, in the order of the work: marks are painted before anything is slackened."""
+
+RULES = 2
+"""The rules that a sheet is signed under now; sheets of the first ones were signed with less asked for."""
+
+NEVER_SKIPPED = ("cautions", "switch_lead")
+"""Stages that no reason takes the place of."""
 
 
 def title_of(name: str) -> str:
@@ -178,12 +184,6 @@ def open_again(job: Job, name: str) -> Job:
     return change_in(job, name, state="open", reason="")
 
 
-def skip(job: Job, name: str, reason: str) -> Job:
-    """Skip a stage. Raises SpecError without a reason."""
-    stage_of(job, name)
-    return change_in(job, name, state="skipped", reason=reason)
-
-
 def without_history(job: Job) -> Job:
     """The sheet itself."""
     return job if job.history is None else job.model_copy(update={"history": None})
@@ -196,17 +196,6 @@ def digest(job: Job) -> str:
     """What a signature covers: a SHA-256 of everything on the sheet but the signature itself and the history."""
     bare = job.model_copy(update={"history": None, "signature": None})
     return hashlib.sha256(dump_json(bare).encode("utf-8")).hexdigest()
-
-
-def sign(job: Job, who: str, licence_no: str, day: str, checked_by: str = "", checked_licence_no: str = "") -> Job:
-    """Sign the sheet as it stands. Raises SpecError without a name and a date."""
-    if not who.strip() or not day:
-        raise SpecError(tr("a signature takes a name and a date"))
-    signature = {
-        "who": who, "licence_no": licence_no, "day": day, "checked_by": checked_by,
-        "checked_licence_no": checked_licence_no, "covers": digest(job),
-    }  # fmt: skip
-    return change(job, signature=signature)
 
 
 def signature_holds(job: Job) -> bool | None:

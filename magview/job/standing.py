@@ -2,34 +2,88 @@
 
 from __future__ import annotations
 
-from magview.job import judge
-from magview.job.sheet import Job, stage_of
+from collections.abc import Callable
+
+from magview.job import danger, judge
+from magview.job.danger import Danger, Kind, drop_is_too_small
+from magview.job.derived import (
+    LampDue,
+    lamp_should_read_deg,
+    opening_change_deg,
+    sides,
+    teeth_contradict,
+)
+from magview.job.parts import checks
+from magview.job.requirements import earlier_rules, missing
+from magview.job.sheet import Job, stage_of, title_of
 from magview.job.words import limits_words, shown
 from magview.spec.frozen import frozen
-from magview.spec.language import marked, tr
+from magview.spec.language import marked, number, tr
+from magview.spec.units import format_angle
 
-_LIVE_OFF = marked(
-    "DANGER: THE MAGNETO IS LIVE WITH THE SWITCH OFF. Stop. Keep clear of the propeller. Repair the switch lead, or "
-    "take the magneto out of use, and prove the lead again before anything is turned."
+_STOP = marked("Stop. Keep clear of the propeller.")
+_REPAIR = marked(
+    "Repair its switch lead, or take the magneto out of use. Prove the lead again before anything is turned."
 )
-_LIVE_OUT = marked(
-    "DANGER: THE MAGNETO IS LIVE WITH ITS PLUG OUT: the tab does not ground it. Stop. Keep clear of the propeller; "
-    "ground the magneto before anything is turned."
-)
-_LIVE = {
-    "meter_grounded_switch_off": _LIVE_OFF,
-    "lamp_grounded_switch_off": _LIVE_OFF,
-    "lamp_grounded_plug_out": _LIVE_OUT,
-}
+_DANGERS = {
+    Kind.LIVE: marked("WARNING: THIS MAGNETO IS LIVE WITH THE SWITCH OFF. {stop} {repair}"),
+    Kind.OTHER_LIVE: marked("WARNING: THE OTHER MAGNETO IS LIVE WITH THE SWITCH OFF. {stop} {repair}"),
+    Kind.LIVE_LEAD_PULLED: marked(
+        "WARNING: THIS MAGNETO IS LIVE WITH ITS SWITCH LEAD PULLED: nothing inside grounds it. {stop} Ground its "
+        "primary by a jumper at the terminal before anything is turned."
+    ),
+    Kind.NO_DROP: marked(
+        "WARNING: NO PROPER DROP WHEN RUNNING ON {side}: {drop} rpm. {stop} The {other} magneto is probably not "
+        "grounded, or the {own} one fires far too early. Prove both switch leads again before anything is turned."
+    ),
+    Kind.SWITCH_DOES_NOT_STOP: marked(
+        "WARNING: THE ENGINE FIRES ON WITH THE SWITCH OFF: a magneto is live. {stop} Prove both switch leads again "
+        "before anything is turned."
+    ),
+    Kind.WRONG_STROKE: marked(
+        "WARNING: NO. 1 IS NOT ON ITS COMPRESSION STROKE BEFORE IT FIRES. Stop. An engine timed so can kick back and "
+        "hurt whoever starts it. Turn the crank to the compression stroke of No. 1, and read again what was read."
+    ),
+    Kind.NOT_SAFE: marked(
+        "WARNING: WORK STANDS ON THIS SHEET AND “{stage}” DOES NOT. Treat the propeller as live. {stop} Do “{stage}” "
+        "before anything is turned."
+    ),
+}  # fmt: skip
+_SIDES = {"left": marked("left"), "right": marked("right")}
+
+
+def danger_words(found: Danger) -> str:
+    """A danger as a warning: what it is, and what to do."""
+    other = {"left": "right", "right": "left"}.get(found.side, "left")
+    own = _SIDES.get(found.side, _SIDES["left"])
+    return tr(
+        _DANGERS[found.kind],
+        stop=tr(_STOP),
+        repair=tr(_REPAIR),
+        side=tr(own).upper(),
+        own=tr(own),
+        other=tr(_SIDES[other]),
+        drop=number(found.drop_rpm),
+        stage=title_of(found.stage),
+    )
 
 
 def dangers(job: Job) -> tuple[str, ...]:
-    """What readings of the switch lead say of the magneto, if they say that it can fire: a warning each.
+    """What on a sheet can hurt somebody: a warning each, those that say the same once."""
+    return tuple(dict.fromkeys(danger_words(found) for found in danger.dangers(job)))
 
-    A reading warns for as long as it stands on the sheet, whatever was done or skipped since.
-    """
-    bad = [v.field for v in judge.verdicts(job) if v.stage == "switch_lead" and not v.ok]
-    return tuple(dict.fromkeys(tr(_LIVE[field]) for field in bad if field in _LIVE))
+
+def dangers_in(job: Job, name: str) -> tuple[str, ...]:
+    """The warnings that one stage gives cause for."""
+    return tuple(dict.fromkeys(danger_words(found) for found in danger.dangers(job) if found.stage == name))
+
+
+def earlier(job: Job) -> tuple[str, ...]:
+    """One sentence on a sheet that was signed under earlier rules and would not be signed so now; none of others."""
+    told = earlier_rules(job)
+    if not told:
+        return ()
+    return (tr("Signed under earlier rules: {what}. The signature stands.", what="; ".join(told)),)
 
 
 @frozen
@@ -44,15 +98,15 @@ class Out:
 
 def out_in(job: Job, name: str) -> Out:
     """How many readings of a stage are out."""
-    if name in ("cautions", "closing"):  # a check that is not confirmed is missing
-        return Out(0, 0)
-    bad = [v.as_left for v in judge.verdicts(job) if v.stage == name and not v.ok]
+    # A check that is not confirmed is missing.
+    unconfirmed = checks(stage_of(job, name)) if name in ("cautions", "closing") else ()
+    bad = [v.as_left for v in judge.verdicts(job) if v.stage == name and not v.ok and v.field not in unconfirmed]
     return Out(sum(bad), len(bad) - sum(bad))
 
 
 def is_well(job: Job, name: str) -> bool:
     """Whether nothing stands against a stage but what was found."""
-    return not (judge.missing(job, name) or out_in(job, name).left or doubts(job, name))
+    return not (missing(job, name) or out_in(job, name).left or doubts(job, name) or dangers_in(job, name))
 
 
 def out_words(count: int) -> str:
@@ -84,7 +138,10 @@ def doubts(job: Job, name: str) -> tuple[str, ...]:
                 limits=limits_words("wanted_btdc_deg", low, high),
             )
         )
-    moved = judge.teeth_contradict(job) if name == "tooth_shift" else None
+    due = judge.stale_lamp(job) if name == "tooth_shift" else None
+    if due is not None:
+        told.append(_out_of_date(due))
+    moved = teeth_contradict(job) if name == "tooth_shift" else None
     if moved is not None:
         shift = job.tooth_shift
         told.append(
@@ -99,7 +156,72 @@ def doubts(job: Job, name: str) -> tuple[str, ...]:
                 after=shown("result_btdc_deg", moved.fires_btdc_deg),
             )
         )
+    both = judge.last_reading_contradicts(job) if name == "synchronising" else None
+    if both is not None:
+        told.append(
+            tr(
+                "By the readings before, this magneto should read {should}; it is said to read {reads}. Find out "
+                "what was moved since, or whether the disc slipped on the crank, and read the lamp again.",
+                should=shown("reads_btdc_deg", both.should_btdc_deg),
+                reads=shown("reads_btdc_deg", both.reads_btdc_deg),
+            )
+        )
     return tuple(told)
+
+
+def _out_of_date(due: LampDue) -> str:
+    places = {
+        "reads": shown("reads_btdc_deg", due.reads_btdc_deg),
+        "should": shown("reads_btdc_deg", due.should_btdc_deg),
+        "moved": format_angle(abs(due.opening_change_deg)),
+    }
+    if due.opening_change_deg > 0:
+        return tr(
+            "The reading {reads} is out of date or wrong. As left, the contacts open {moved} of rotor later than as "
+            "found, so that the lamp should now read {should}. Read it again before any tooth is moved.",
+            **places,
+        )
+    return tr(
+        "The reading {reads} is out of date or wrong. As left, the contacts open {moved} of rotor earlier than as "
+        "found, so that the lamp should now read {should}. Read it again before any tooth is moved.",
+        **places,
+    )
+
+
+def points_to(job: Job) -> tuple[str, ...]:
+    """What the ground run points to, a sentence each (FAA-H-8083-32B, ch. 4; common practice)."""
+    return tuple(sentence for side in sides(job) for sentence in _points_to(job, side)) if len(sides(job)) > 1 else ()
+
+
+def _points_to(job: Job, side: str) -> tuple[str, ...]:
+    drop, runs = getattr(job.ground_run, f"drop_{side}_rpm"), getattr(job.ground_run, f"runs_{side}")
+    where = tr(_SIDES[side])
+    if runs == "rough":
+        return (tr("On {side} it runs rough: that points to a plug or its lead. Look there first.", side=where),)
+    most = job.limits.drop_rpm
+    if drop is None or drop_is_too_small(job, side) or most is None or drop <= most + 1e-9 or runs is None:
+        return ()
+    return (tr("On {side} the drop is large and smooth: that points to late timing.", side=where),)
+
+
+def lamp_should_read(job: Job) -> tuple[str, ...]:
+    """What the lamp should read of this magneto once its setting is as left, where the setting moved it."""
+    should, change = lamp_should_read_deg(job), opening_change_deg(job)
+    if should is None or not change:
+        return ()
+    return (tr("With the setting as left the lamp should read {should}.", should=shown("reads_btdc_deg", should)),)
+
+
+_FOLLOWS: dict[str, Callable[[Job], tuple[str, ...]]] = {
+    "internal_timing": lamp_should_read,
+    "tooth_shift": lamp_should_read,
+    "ground_run": points_to,
+}
+
+
+def follows(job: Job, name: str) -> tuple[str, ...]:
+    """What follows from a stage's readings, a sentence each."""
+    return _FOLLOWS[name](job) if name in _FOLLOWS else ()
 
 
 def _doubt_words(count: int) -> str:
@@ -108,7 +230,7 @@ def _doubt_words(count: int) -> str:
 
 def done_words(job: Job, name: str) -> str:
     """What stands against a stage that is marked as done; nothing where nothing does."""
-    lacks, out, unclear = judge.missing(job, name), out_in(job, name), doubts(job, name)
+    lacks, out, unclear = missing(job, name), out_in(job, name), doubts(job, name)
     told = []
     if lacks:
         told.append(tr("1 missing") if len(lacks) == 1 else tr("{count} missing", count=len(lacks)))

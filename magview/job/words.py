@@ -36,8 +36,14 @@ _CHOICES = {
     "exhaust": marked("exhaust"),
     "left": marked("left"),
     "right": marked("right"),
+    "engine": marked("on its engine"),
+    "bench": marked("on a bench, off its engine"),
+    "smooth": marked("smooth"),
+    "rough": marked("rough"),
 }
 """Readings that are one of a few words."""
+
+_CHOSEN = ("stroke", "side", "place", "runs_left", "runs_right")
 
 
 @frozen
@@ -63,7 +69,7 @@ def digits_for(value: Any, low: float | None, high: float | None) -> Digits:
     )
 
 
-_SIGNED = ("backplate_deg", "screw_deg", "error_deg", "difference_deg")
+_SIGNED = ("backplate_deg", "screw_deg", "error_deg", "difference_deg", "zero_deg")
 
 
 def shown(field: str, value: Any, digits: Digits = _USUAL, rotation: Rotation | None = None) -> str:
@@ -73,7 +79,7 @@ def shown(field: str, value: Any, digits: Digits = _USUAL, rotation: Rotation | 
     if isinstance(value, bool):
         return tr("yes") if value else tr("no")
     if isinstance(value, str):
-        return tr(_CHOICES[value]) if field in ("stroke", "side") else value
+        return tr(_CHOICES[value]) if field in _CHOSEN else value
     unit = unit_of(field)
     if unit == "mm":
         return (
@@ -102,7 +108,11 @@ def shown(field: str, value: Any, digits: Digits = _USUAL, rotation: Rotation | 
 
 
 def limits_words(field: str, low: float | None, high: float | None, digits: Digits = _USUAL) -> str:
-    """Limits in the words of their reading; nothing where there are none."""
+    """Limits in the words of their reading; nothing where there are none. A drop is always to be above nothing."""
+    if field in ("drop_left_rpm", "drop_right_rpm") and low is None:
+        if high is None:
+            return tr("above 0 rpm")
+        return tr("above 0 rpm, at most {limit}", limit=_plain(field, high, digits))
     if low is None and high is None:
         return ""
     if low is None or high is None:

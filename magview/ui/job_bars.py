@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 )
 
 from magview.job import judge, standing
+from magview.job.requirements import missing
 from magview.job.sheet import STAGES, Job, stage_of
 from magview.spec.language import marked, tr
 from magview.ui.job_model import NOT_TAKEN, JobModel, part_title
@@ -33,7 +34,7 @@ _TITLES = {
 
 def state_words(job: Job, name: str) -> str:
     """How a stage stands, a sign and words."""
-    stage, lacks = stage_of(job, name), judge.missing(job, name)
+    stage, lacks = stage_of(job, name), missing(job, name)
     if stage.state == "skipped":
         return tr("→ skipped: {reason}", reason=stage.reason.splitlines()[0][:60])
     out = standing.out_in(job, name)
@@ -211,7 +212,7 @@ class StageBar(QFrame):
         if not stage:
             self.missing.clear()
             return
-        state, lacks = stage_of(job, stage).state, judge.missing(job, stage)
+        state, lacks = stage_of(job, stage).state, missing(job, stage)
         pending = self._model.pending_in(stage)
         self.done.setEnabled(writable and state == "open")
         self.skip.setEnabled(writable and state != "skipped")
@@ -249,7 +250,7 @@ class StageBar(QFrame):
 
 
 class Danger(QFrame):
-    """Over every page, for as long as a reading says that the magneto can fire: what, and to stop."""
+    """Over every page: that the sheet was signed under earlier rules, and what on it is dangerous, and to stop."""
 
     def __init__(self, model: JobModel, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -258,15 +259,22 @@ class Danger(QFrame):
         self.words = QLabel()
         self.words.setWordWrap(True)
         self.words.setAccessibleName(tr("Danger"))
-        row = QHBoxLayout(self)
-        row.addWidget(self.words)
+        self.notes = QLabel()
+        self.notes.setWordWrap(True)
+        self.notes.setAccessibleName(tr("Earlier rules"))
+        column = QVBoxLayout(self)
+        for label in (self.notes, self.words):
+            column.addWidget(label)
         model.changed.connect(self._changed)
         self._changed(model.job)
 
     def _changed(self, job: Job, old: Job | None = None) -> None:
-        text = "\n".join(f"⚠ {sentence}" for sentence in standing.dangers(job))
-        self.words.setText(text)
-        self.setVisible(bool(text))
+        warnings, notes = standing.dangers(job), standing.earlier(job)
+        self.notes.setText("\n".join(notes))
+        self.words.setText("\n".join(f"⚠ {sentence}" for sentence in warnings))
+        for label, told in ((self.notes, notes), (self.words, warnings)):
+            label.setVisible(bool(told))
+        self.setVisible(bool(warnings or notes))
 
     def set_theme(self, theme: Theme) -> None:
         """Change colours, of the words and of the frame."""

@@ -8,8 +8,9 @@ from PySide6.QtWidgets import QGridLayout, QGroupBox, QLabel, QPushButton, QVBox
 from magview.job import judge
 from magview.job.parts import Signature
 from magview.job.readings import unjudged_words
-from magview.job.sheet import Job, change, sign, signature_holds, title_of
-from magview.job.standing import dangers
+from magview.job.sheet import Job, change, signature_holds, title_of
+from magview.job.signing import sign
+from magview.job.standing import dangers, earlier
 from magview.spec.base import SpecError
 from magview.spec.language import tr
 from magview.ui.job_edits import DayEdit, LineEdit
@@ -24,7 +25,7 @@ from magview.ui.theme import Theme
 def standing(job: Job) -> list[str]:
     """What still stands between the sheet and its end, a sentence each; empty if nothing does."""
     found = judge.progress(job)
-    told = list(dangers(job))
+    told = [*earlier(job), *dangers(job)]
     if found.open:
         told.append(tr("Not done yet: {stages}.", stages=", ".join(tr(title_of(n)) for n in found.open)))
     told += [tr("Missing in {what}.", what=sentence) for sentence in found.missing]

@@ -41,6 +41,7 @@ def verdict_of(row: Row | None) -> str:
         "as it must be": "✓",
         "found out of limits": "△",
         "no limit given, not judged": "–",
+        "OUT OF DATE, NOT JUDGED": "✗",
     }.get(row.verdict, "✗")
     if not row.limits_shown:
         return f"{mark} {tr(row.verdict)}"
@@ -267,9 +268,11 @@ class Form(QWidget):
 
     def _show_verdict(self, entry: Entry, row: Row | None, value: Any) -> None:
         words = meaning(entry.field, value) if entry.kind == "number" else ""
+        if row is not None and row.judged_value is not None:
+            words = row.shown
         verdict = verdict_of(row)
         text = " · ".join(t for t in (words, verdict) if t)
-        bad = row is not None and row.verdict in ("OUT OF LIMITS", "NOT AS IT MUST BE")
+        bad = row is not None and row.verdict in ("OUT OF LIMITS", "NOT AS IT MUST BE", "OUT OF DATE, NOT JUDGED")
         good = row is not None and row.verdict in ("in limits", "as it must be")
         self._say(entry, text, self._theme.bad if bad else self._theme.good if good else self._theme.text)
 
@@ -289,6 +292,8 @@ class Form(QWidget):
         ]  # fmt: skip
         doubts = standing.doubts(self.model.job, self.part) if self.part in STAGES else ()
         rows_told += [(tr("To be cleared up"), f"✗ {sentence}", None) for sentence in doubts]
+        follows = standing.follows(self.model.job, self.part) if self.part in STAGES else ()
+        rows_told += [(tr("What follows"), sentence, None) for sentence in follows]
         sure = self._sure_rows()
         for label in self._told:
             self._grid.removeWidget(label)

@@ -29,6 +29,8 @@ _TITLES = {"title": marked("Title"), "note": marked("Note"), "by": marked("Done 
 _CHOICES = {
     "left": marked("left"), "right": marked("right"), "single": marked("single"), "intake": marked("intake"),
     "compression": marked("compression"), "power": marked("power"), "exhaust": marked("exhaust"),
+    "engine": marked("on its engine"), "bench": marked("on a bench, off its engine"),
+    "smooth": marked("smooth"), "rough": marked("rough"),
 }  # fmt: skip
 
 
@@ -76,7 +78,7 @@ def entries(part: str, model: type[Model]) -> tuple[Entry, ...]:
     else:
         own = [n for n in model.model_fields if n not in Stage.model_fields]
         names = [*own, *OF_A_STAGE]
-    return tuple(entry_of(part, name, model.model_fields[name]) for name in names if name != "covers")
+    return tuple(entry_of(part, name, model.model_fields[name]) for name in names if name not in ("covers", "rules"))
 
 
 def entry_of(part: str, name: str, info: FieldInfo) -> Entry:
@@ -144,7 +146,9 @@ def unit_words(field: str, inches: bool) -> str:
             return tr("°, + with rotation")
         if "screw" in field:
             return tr("°, + closer")
-        return tr("crank °") if "tolerance" in field or "stop" in field else "°"
+        if "stop" in field:
+            return tr("crank °, before the disc's zero negative")
+        return tr("crank °") if "tolerance" in field else "°"
     if "_from_" in field:  # the title says which way is positive
         return tr("teeth")
     return {"rpm": tr("rpm"), "h": tr("h"), "teeth": tr("teeth, + with rotation"), "N": "N", "": ""}[unit]

@@ -10,7 +10,7 @@ from PySide6.QtCore import QObject, Signal
 
 from magview.job import judge
 from magview.job.readings import Row, rows
-from magview.job.sheet import Job, change, change_in, open_again, skip, title_of
+from magview.job.sheet import Job, change, change_in, open_again, title_of
 from magview.job.store import JobStore
 from magview.spec.base import Model, SpecError
 from magview.spec.language import marked, tr
@@ -140,7 +140,7 @@ class JobModel(QObject):
     def skip(self, stage: str, reason: str) -> bool:
         """Skip a stage for a reason."""
         name = tr("{stage}: skipped", stage=part_title(stage))
-        return self.step(lambda job: skip(job, stage, reason.strip()), name)
+        return self.step(lambda job: judge.skip(job, stage, reason.strip()), name)
 
     def open_again(self, stage: str) -> bool:
         """Open a stage that was done or skipped."""

@@ -19,7 +19,8 @@ from PySide6.QtWidgets import (
 )
 
 from magview.job.history import identity
-from magview.job.sheet import STAGES, Job
+from magview.job.requirements import skip_refusal
+from magview.job.sheet import NEVER_SKIPPED, STAGES, Job
 from magview.job.store import JobStore
 from magview.spec.language import tr
 from magview.ui.asking import ACCEPT, DESTROY, REJECT, ask, refuse
@@ -260,6 +261,9 @@ class JobWindow(QMainWindow):
     def ask_skip(self) -> None:
         """Ask for a reason, and skip the stage in front."""
         if self.page_name not in STAGES:
+            return
+        if self.page_name in NEVER_SKIPPED:
+            self._refused(skip_refusal(self.model.job, self.page_name, ""))
             return
         dialog = QInputDialog(self)
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)

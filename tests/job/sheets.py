@@ -4,14 +4,50 @@ from __future__ import annotations
 
 from pathlib import Path
 
+from magview.job import judge
 from magview.job.library import find_job, read_job
-from magview.job.sheet import Job, change_in, new_job, without_history
+from magview.job.parts import checks
+from magview.job.sheet import Job, change, change_in, digest, new_job, without_history
+from magview.job.signing import sign
 from magview.job.store import JobStore
 
 
 def demo() -> Job:
     """The shipped finished sheet."""
     return without_history(find_job("seven-radial-left"))
+
+
+def safe(job: Job | None = None, **lead: bool) -> Job:
+    """A sheet made safe, both leads proved with these readings besides sound ones, both stages done."""
+    job = new_job("safe") if job is None else job
+    job = change_in(job, "cautions", state="open", place="engine")
+    job = judge.finish(change_in(job, "cautions", **dict.fromkeys(checks(job.cautions), True)), "cautions")
+    sound = {f"{of}meter_grounded_switch_{way}": way == "off" for of in ("", "other_") for way in ("off", "on")}
+    return judge.finish(change_in(job, "switch_lead", **(sound | lead)), "switch_lead")
+
+
+def on_bench(job: Job | None = None) -> Job:
+    """A sheet of a magneto off its engine, made safe as such."""
+    job = change_in(new_job("bench") if job is None else job, "cautions", place="bench")
+    job = judge.finish(change_in(job, "cautions", **dict.fromkeys(checks(job.cautions), True)), "cautions")
+    return judge.finish(job, "switch_lead")
+
+
+def marked(job: Job) -> Job:
+    """The sheet with all parts of the coupling marked, that stage done."""
+    fields = ("drive_flange_marked", "disc_marked", "magneto_flange_marked", "engine_marked")
+    return judge.finish(change_in(job, "marks", **dict.fromkeys(fields, True)), "marks")
+
+
+def signed(job: Job) -> Job:
+    """The sheet signed by one person."""
+    return sign(job, "A. Person", "", "2026-11-25")
+
+
+def signed_earlier(job: Job) -> Job:
+    """The sheet signed as the first rules had it, whatever is on it."""
+    signature = {"who": "A. Person", "licence_no": "X-1", "day": "2026-10-14", "covers": digest(job)}
+    return change(job, signature=signature)
 
 
 def of_magneto(hours: float, found: float | None, left: float, *, opens_found: float = 0.0, day: str = "") -> Job:

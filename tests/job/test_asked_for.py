@@ -11,19 +11,18 @@ from magview.cli import main
 from magview.job import feeds, judge
 from magview.job.document import Paragraph, Table, document
 from magview.job.readings import csv_text, unjudged_words
-from magview.job.sheet import Job, change_in, new_job, sign, skip
+from magview.job.requirements import earlier_rules
+from magview.job.sheet import Job, change_in, new_job
 from magview.spec.base import SpecError
 from magview.spec.files import dump_json, parse_json, validate, write_model
 from magview.spec.library import find_installation, find_magneto
-from tests.job.sheets import demo
-
-
-def safe():
-    return skip(skip(new_job("asked"), "cautions", "x"), "switch_lead", "x")
+from tests.job.sheets import demo, safe, signed, signed_earlier
 
 
 def test_a_ground_run_is_not_done_before_the_switch_was_seen_to_stop_it():
-    job = change_in(safe(), "ground_run", drop_left_rpm=50.0, drop_right_rpm=60.0)
+    job = change_in(
+        safe(), "ground_run", drop_left_rpm=50.0, drop_right_rpm=60.0, runs_left="smooth", runs_right="smooth"
+    )  # fmt: skip
     with pytest.raises(SpecError, match="stops firing with the switch off"):
         judge.finish(job, "ground_run")
     for said in (True, False):
@@ -56,20 +55,24 @@ def test_a_sheet_signed_before_this_was_asked_stays_finished():
     for stage, field in (("closing", "plugs_refitted"), ("ground_run", "dead_cut_checked")):
         del data[stage][field]
     del data["signature"]
-    job = sign(validate(Job, parse_json(json.dumps(data).encode(), "old"), "old"), "A. Person", "", "2026-10-14")
-    assert judge.progress(job).finished
+    job = signed_earlier(validate(Job, parse_json(json.dumps(data).encode(), "old"), "old"))
+    assert judge.progress(job).finished and judge.progress(job).passed
+    assert earlier_rules(job) == (
+        "close, prove leads again: spark plugs refitted and torqued as the manual says",
+        "ground run: stops firing with the switch off, at idle",
+    )
     # Changed since, it is asked for like any other.
     changed = change_in(job, "remarks", text="once more")
     told = " ".join(judge.progress(changed).missing)
     assert "spark plugs refitted" in told and "switch off" in told
     # And a stage that is open is never done without, signed or not.
-    opened = sign(change_in(job, "closing", state="open"), "A. Person", "", "2026-10-14")
+    opened = signed_earlier(change_in(job, "closing", state="open"))
     with pytest.raises(SpecError, match="spark plugs refitted"):
         judge.finish(opened, "closing")
 
 
 def test_readings_without_a_limit_are_named_as_not_judged(tmp_path, capsys):
-    job = change_in(demo(), "limits", drop_rpm=None, drop_difference_rpm=None)
+    job = change_in(demo(), "limits", drop_low_rpm=None, drop_rpm=None, drop_difference_rpm=None)
     assert judge.unjudged(demo()) == () and unjudged_words(demo()) == ""
     assert judge.unjudged(job) == (
         ("ground_run", "drop_left_rpm"), ("ground_run", "drop_right_rpm"), ("ground_run", "drop_difference_rpm"),
@@ -77,7 +80,7 @@ def test_readings_without_a_limit_are_named_as_not_judged(tmp_path, capsys):
     told = unjudged_words(job)
     assert told == (
         "Not judged, for no limit was given: ground run: drop, running on left, drop, running on right, "
-        "difference of the drops."
+        "difference of the drops. No smallest drop was given: only a drop of nothing was looked for."
     )
     blocks = document(job)
     assert told in [b.text for b in blocks if isinstance(b, Paragraph)]
@@ -85,7 +88,7 @@ def test_readings_without_a_limit_are_named_as_not_judged(tmp_path, capsys):
     assert cells["Drop, running on left"] == "no limit given, not judged"
     assert csv_text(job).count("no limit given, not judged") == 3
     path = tmp_path / "a-job.json"
-    write_model(path, sign(job, "A. Person", "", "2026-10-14"))
+    write_model(path, signed(job))
     assert main(["sheet", str(path)]) == 0
     assert told in capsys.readouterr().out
     # Nothing read, nothing to say.

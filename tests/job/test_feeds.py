@@ -120,7 +120,7 @@ def test_an_adjustment_is_noted_and_an_impossible_one_refused():
     planned = job.internal_timing
     error, gap = timing.opening_and_gap(planned.planned_backplate_deg, planned.planned_screw_deg)
     assert float(error) == pytest.approx(0.0, abs=1e-6) and float(gap) == pytest.approx(0.24, abs=1e-6)
-    with pytest.raises(SpecError, match="cannot be had"):
+    with pytest.raises(SpecError, match="cannot be set"):
         feeds.planned_setting(new_job(), timing.adjust(5.0), 5.0)
 
 

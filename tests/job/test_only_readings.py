@@ -13,12 +13,13 @@ from magview.bench.apply import apply
 from magview.bench.state import BenchState
 from magview.bench.sureness import ENGINE_ROLES, read_engine, tool_for
 from magview.job import feeds, judge
-from magview.job.sheet import change_in, new_job, skip
+from magview.job.sheet import change_in, new_job
 from magview.physics.measurement import judge_linear
 from magview.physics.setting_uncertainty import engine_measurement
 from magview.spec.base import SpecError
 from magview.spec.library import find_installation
 from magview.ui.job_sources import FEEDS, noted
+from tests.job.sheets import marked, safe
 from tests.magnetos import bench_after
 
 FILE = find_installation("seven-radial-left")
@@ -67,7 +68,7 @@ def test_only_the_magneto_that_was_read_is_noted():
 
 
 def test_a_tooth_shift_is_not_done_before_the_lamp_was_read_again():
-    job = skip(skip(new_job(), "cautions", "x"), "switch_lead", "x")
+    job = marked(safe())
     state = bench(ReadLamp("left", 22.0))
     job = feeds.tooth_plan(job, state, "left")
     job = feeds.tooth_result(job, apply(state, MoveTeeth(3, -3)), "left")

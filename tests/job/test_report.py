@@ -12,11 +12,12 @@ import pytest
 
 from magview import __version__
 from magview.job import judge
+from magview.job.derived import dead_centre_deg
 from magview.job.document import STATEMENT
 from magview.job.history import drift_of
 from magview.job.readings import csv_text, json_text, rows
 from magview.job.report import html_text
-from magview.job.sheet import CAUTIONS, STAGES, change, change_in, new_job, skip, title_of
+from magview.job.sheet import CAUTIONS, STAGES, change, change_in, new_job, title_of
 from tests.job.sheets import demo, fires, of_magneto
 
 
@@ -76,7 +77,7 @@ def test_the_page_has_cautions_version_signature_lines_uncertainty_and_identitie
     text = Page(html_text(job)).text
     assert all(caution in text for caution in CAUTIONS)
     assert f"magview {__version__}" in text and STATEMENT in text
-    for words in ("Work done and released by", "Independent check by", "Licence no.", "Signature", "Date"):
+    for words in ("Work done by", "Independent check by", "Licence no.", "Signature", "Date"):
         assert words in text
     for words in ("X-DEMO", "INVENTED-M1", "INVENTED-E7", "A. Person (invented)", "INVENTED FOR DEMONSTRATION"):
         assert words in text
@@ -124,13 +125,13 @@ def test_verdicts_on_the_page_are_those_of_the_limits():
         "OUT OF LIMITS OR NOT AS IT MUST BE: ground run: difference of the drops; ground run: drop, running on "
         in page
     )
-    assert "internal timing, as left: largest gap" in page
+    assert "setting, as left: largest gap" in page
     assert "CHANGED SINCE IT WAS SIGNED" in page
 
 
 def test_an_unfinished_sheet_says_what_is_open_and_why_a_stage_was_skipped():
-    page = Page(html_text(skip(new_job("half"), "lobes", "the cam is out"))).text
-    assert "NOT FINISHED: open: cautions and making safe" in page
+    page = Page(html_text(judge.skip(new_job("half"), "lobes", "the cam is out"))).text
+    assert "NOT FINISHED: open: make safe" in page
     assert "Skipped: the cam is out" in page and "Nothing entered." in page
 
 
@@ -154,9 +155,11 @@ def test_csv_reads_back_to_the_last_bit():
     assert len(by) == len(lines) == len(rows(job))
     gap = by["internal_timing", "gap_mm"]
     assert float(gap["value"]) == job.internal_timing.gap_mm
-    assert (gap["unit"], float(gap["low"]), float(gap["high"]), gap["verdict"]) == ("mm", 0.2032, 0.254, "in limits")
+    assert (gap["unit"], float(gap["low"]), float(gap["high"]), gap["verdict"]) == (
+        "mm", *job.installation.magneto.gap_limits_mm, "in limits"
+    )  # fmt: skip
     assert by["cautions", "plugs_out"]["value"] == "true"
-    assert by["tooth_shift", "moved_disc_teeth"]["value"] == "-3"
+    assert by["tooth_shift", "moved_disc_teeth"]["value"] == str(job.tooth_shift.moved_disc_teeth)
     assert float(by["lobes", "lobes[3].dwell_deg"]["value"]) == job.lobes.lobes[3].dwell_deg
     assert by["as_found", "left_btdc_deg"]["verdict"] == "found out of limits"
     assert csv_text(job).count("\r\n") == len(lines) + 1
@@ -173,7 +176,7 @@ def test_json_of_the_readings():
     data = json.loads(json_text(job))
     by = {(r["stage"], r["field"]): r for r in data["readings"]}
     assert by["as_found", "gap_mm"]["value"] == job.as_found.gap_mm
-    assert by["dead_centre", "true_centre_deg"]["value"] == judge.dead_centre_deg(job) == 1.5
+    assert by["dead_centre", "true_centre_deg"]["value"] == dead_centre_deg(job) == 1.5
     assert (data["passed"], data["finished"], data["open"], data["signature_holds"]) == (True, True, [], True)
     assert data["magneto"]["serial"] == "INVENTED-M1"
 
@@ -182,7 +185,7 @@ def test_an_empty_sheet_has_its_papers_too():
     job = new_job()
     assert Page(html_text(job)).text.count("Nothing entered.") >= 3
     assert json.loads(json_text(job))["passed"] is False
-    assert csv_text(job).startswith("stage,field,reading,value,unit,low,high,verdict\r\n")
+    assert csv_text(job).startswith("stage,field,reading,value,unit,low,high,verdict,judged value\r\n")
 
 
 def test_earlier_sheets_are_drawn_with_their_drift():

@@ -10,16 +10,9 @@ from magview.cli import main
 from magview.job import judge, standing
 from magview.job.document import Heading, Paragraph, document
 from magview.job.readings import json_text
-from magview.job.sheet import change_in, new_job, sign, skip
+from magview.job.sheet import change_in, new_job
 from magview.spec.files import write_model
-from tests.job.sheets import demo
-
-
-def proved(**lead):
-    """A sheet made safe, its switch lead proved with these readings, and marked as done."""
-    job = skip(new_job("lead"), "cautions", "check")
-    sound = {"meter_grounded_switch_off": True, "meter_grounded_switch_on": False}
-    return judge.finish(change_in(job, "switch_lead", **(sound | lead)), "switch_lead")
+from tests.job.sheets import demo, safe, signed
 
 
 @pytest.mark.parametrize(
@@ -27,12 +20,12 @@ def proved(**lead):
     [
         ("meter_grounded_switch_off", "LIVE WITH THE SWITCH OFF"),
         ("lamp_grounded_switch_off", "LIVE WITH THE SWITCH OFF"),
-        ("lamp_grounded_plug_out", "LIVE WITH ITS PLUG OUT"),
+        ("lamp_grounded_plug_out", "LIVE WITH ITS SWITCH LEAD PULLED"),
     ],
 )
 def test_a_lead_that_does_not_ground_is_a_danger_on_every_paper(field, words, capsys, tmp_path):
     """An open switch lead leaves the magneto live with the switch off (FAA-H-8083-32B, ch. 4)."""
-    job = proved(**{field: False})
+    job = safe(**{field: False})
     (told,) = standing.dangers(job)
     assert (
         words in told and "Stop" in told and "clear of the propeller" in told and "before anything is turned" in told
@@ -47,15 +40,15 @@ def test_a_lead_that_does_not_ground_is_a_danger_on_every_paper(field, words, ca
     assert told in capsys.readouterr().out
 
 
-@pytest.mark.parametrize("job", [proved(), demo(), new_job("empty"), proved(meter_grounded_switch_on=True)])
+@pytest.mark.parametrize("job", [safe(), demo(), new_job("empty"), safe(meter_grounded_switch_on=True)])
 def test_a_magneto_that_the_switch_grounds_is_no_danger(job):
     assert standing.dangers(job) == ()
 
 
-def test_two_readings_that_say_the_same_warn_once_and_skipping_does_not_silence_them():
-    job = proved(meter_grounded_switch_off=False, lamp_grounded_switch_off=False)
+def test_two_readings_that_say_the_same_warn_once_and_only_a_better_reading_silences_them():
+    job = safe(meter_grounded_switch_off=False, lamp_grounded_switch_off=False)
     assert len(standing.dangers(job)) == 1
-    assert standing.dangers(skip(job, "switch_lead", "no time")) == standing.dangers(job)
+    assert standing.dangers(change_in(job, "remarks", text="no time")) == standing.dangers(job)
     mended = change_in(job, "switch_lead", meter_grounded_switch_off=True, lamp_grounded_switch_off=True)
     assert standing.dangers(mended) == ()
 
@@ -65,30 +58,30 @@ def heading(job, words: str) -> str:
 
 
 def test_done_is_said_with_what_is_out():
-    assert heading(proved(), "Switch-lead proof") == "done"
-    one = proved(meter_grounded_switch_off=False)
-    assert heading(one, "Switch-lead proof") == "done, with 1 reading out of limits or not as it must be"
-    two = proved(meter_grounded_switch_off=False, meter_grounded_switch_on=True)
-    assert heading(two, "Switch-lead proof") == "done, with 2 readings out of limits or not as they must be"
+    assert heading(safe(), "Prove both switch leads") == "done"
+    one = safe(meter_grounded_switch_off=False)
+    assert heading(one, "Prove both switch leads") == "done, with 1 reading out of limits or not as it must be"
+    two = safe(meter_grounded_switch_off=False, meter_grounded_switch_on=True)
+    assert heading(two, "Prove both switch leads") == "done, with 2 readings out of limits or not as they must be"
     assert standing.out_in(two, "switch_lead") == standing.Out(2, 0)
     found = change_in(demo(), "as_found", gap_mm=0.05)
     count = sum(v.stage == "as_found" and not v.ok for v in judge.verdicts(found))
     assert heading(found, ". As found").endswith(f"{count} readings found out of limits") and count > 1
     lacking = change_in(demo(), "closing", safety_wired=False)
-    assert heading(lacking, "Closing checks").startswith("done, with 1 missing")
+    assert heading(lacking, "Close, prove leads again").startswith("done, with 1 missing")
 
 
 def test_the_command_says_fields_by_their_words_and_never_simply_finished(capsys, tmp_path):
     job = change_in(demo(), "ground_run", dead_cut_checked=False, drop_left_rpm=140.0)
     path = tmp_path / "a-job.json"
-    write_model(path, sign(job, "A. Person", "", "2026-11-25"))
+    write_model(path, signed(job))
     assert main(["sheet", str(path)]) == 1
     out = capsys.readouterr().out
     assert "NOT AS IT MUST BE: Ground run, stops firing with the switch off, at idle: no\n" in out
-    assert "OUT OF LIMITS: Ground run, drop, running on left: 140 rpm (at most 100 rpm)\n" in out
+    assert "OUT OF LIMITS: Ground run, drop, running on left: 140 rpm (40 rpm to 120 rpm)\n" in out
     assert "dead_cut" not in out and "False" not in out and "_rpm" not in out
     # Two drops of 140 and 75 rpm differ by 65, and 40 is the most.
     assert "Finished; signed, with 3 readings out of limits or not as they must be.\n" in out
-    write_model(path, sign(change_in(job, "ground_run", drop_left_rpm=75.0), "A. Person", "", "2026-11-25"))
+    write_model(path, signed(change_in(job, "ground_run", drop_left_rpm=75.0)))
     assert main(["sheet", str(path)]) == 1
     assert "Finished; signed, with 1 reading out of limits or not as it must be.\n" in capsys.readouterr().out

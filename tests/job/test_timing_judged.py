@@ -7,14 +7,14 @@ import pytest
 from magview.bench.apply import new_bench
 from magview.job import feeds, judge, standing
 from magview.job.document import Paragraph, document
-from magview.job.sheet import change, change_in, new_job, sign, skip
-from tests.job.sheets import demo
+from magview.job.sheet import change, change_in
+from tests.job.sheets import demo, marked, safe, signed
 from tests.magnetos import on_the_published_coupling
 
 
 def sheet(**shift):
     """A sheet made safe, whose left magneto is to fire at 25° ± 1° and its right one at 28° ± 1°."""
-    job = skip(skip(new_job("teeth"), "cautions", "x"), "switch_lead", "x")
+    job = marked(safe())
     job = change_in(job, "limits", left_btdc_deg=25.0, right_btdc_deg=28.0, timing_tolerance_deg=1.0)
     return change_in(job, "tooth_shift", **shift)
 
@@ -118,6 +118,6 @@ def test_a_sheet_that_contradicts_itself_has_not_passed():
     job = demo()
     assert judge.progress(job).passed
     wrong = change_in(job, "tooth_shift", moved_disc_teeth=-job.tooth_shift.moved_disc_teeth)
-    wrong = sign(wrong, "A. Person", "", "2026-11-25")
+    wrong = signed(wrong)
     found = judge.progress(wrong)
     assert found.finished and not found.out and not found.passed

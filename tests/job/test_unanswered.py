@@ -12,9 +12,9 @@ from magview.job import judge
 from magview.job.document import Table, document
 from magview.job.library import read_job
 from magview.job.readings import csv_text, json_text
-from magview.job.sheet import change_in, new_job, sign, signature_holds
+from magview.job.sheet import change_in, new_job, signature_holds
 from magview.spec.files import dump_json
-from tests.job.sheets import demo
+from tests.job.sheets import demo, signed_earlier
 
 
 def printed(job, label: str) -> str:
@@ -26,7 +26,7 @@ def printed(job, label: str) -> str:
 @pytest.mark.parametrize(
     ("stage", "field", "label"),
     [
-        ("cautions", "wheels_chocked", "Wheels chocked"),
+        ("cautions", "wheels_chocked", "Wheels chocked, or aircraft tied down"),
         ("closing", "safety_wired", "Safety wire fitted"),
         ("marks", "disc_marked", "Disc marked"),
         ("internal_timing", "read_after_tightening", "Read again after tightening"),
@@ -48,7 +48,7 @@ def test_yes_no_and_nothing_are_three_things(stage, field, label):
 
 def test_a_file_and_a_signature_of_before_stand(tmp_path):
     """Earlier programs left out of the file what was not ticked, and signed without it."""
-    job = sign(change_in(new_job("old"), "cautions", wheels_chocked=True), "A. Person", "", "2026-11-25")
+    job = signed_earlier(change_in(new_job("old"), "cautions", wheels_chocked=True))
     data = json.loads(dump_json(job))
     assert data["cautions"] == {"wheels_chocked": True}
     path = tmp_path / "old-job.json"

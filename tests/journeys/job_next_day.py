@@ -12,7 +12,9 @@ from PySide6.QtCore import Qt  # noqa: E402, RUF100
 from PySide6.QtTest import QTest  # noqa: E402, RUF100
 from PySide6.QtWidgets import QApplication, QFileDialog, QInputDialog, QLineEdit  # noqa: E402, RUF100
 
+from magview.job.derived import lamp_should_read_deg  # noqa: E402, RUF100
 from magview.job.library import read_job  # noqa: E402, RUF100
+from magview.job.parts import checks  # noqa: E402, RUF100
 from magview.ui.job_window import END  # noqa: E402, RUF100
 from tests.job_windows import choose_page, form_of, pick, press, tick, write  # noqa: E402, RUF100
 from tests.journeys.job_hands import Mechanic, chosen_file, open_bench, wait_for  # noqa: E402, RUF100
@@ -31,7 +33,7 @@ def main() -> None:
 
     # Yesterday's last step is taken back, and done again.
     assert read_job(path).internal_timing.note == "Set twice."
-    assert sheet.menus.undo_action.text() == "&Undo: Internal timing, as left: Note"
+    assert sheet.menus.undo_action.text() == "&Undo: Setting, as left: Note"
     QTest.keyClick(sheet, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
     assert read_job(path).internal_timing.note == ""
     QTest.keyClick(sheet, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.ShiftModifier)
@@ -48,12 +50,10 @@ def main() -> None:
     hands.tab("timing")
     timing = hands.main.timing
     hands.spin(timing.lamp.reads["right"], "24,5")
-    hands.spin(timing.lamp.reads["left"], "21,5")  # the last one read is the one in view, and planned for
-    paint = next(b for b in timing.findChildren(type(timing.plan.next)) if "marks" in b.text())
-    hands.button(paint)
-    hands.note("marks")
-    tick(sheet, "marks", "engine_marked")
-    hands.done("marks")
+    # The contacts were set anew, so that the lamp reads something else than yesterday: as an engine would have it, to
+    # half a degree. The last one read is the one in view, and planned for.
+    should = lamp_should_read_deg(read_job(path))
+    hands.spin(timing.lamp.reads["left"], f"{round(2 * should) / 2:g}".replace(".", ","))
 
     # Teeth: planned, moved one at a time, read again.
     hands.note("teeth")
@@ -70,6 +70,11 @@ def main() -> None:
     job = read_job(path)
     moved = abs(job.tooth_shift.moved_magneto_teeth) + abs(job.tooth_shift.moved_disc_teeth)
     assert presses == moved > 0
+    # The reading of yesterday would not do.
+    write(sheet, "tooth_shift", "reads_btdc_deg", f"{job.as_found.left_btdc_deg:g}")
+    verdict = form_of(sheet, "tooth_shift").verdicts["reads_btdc_deg"]
+    assert verdict.text() == "✗ OUT OF DATE, NOT JUDGED", verdict.text()
+    QTest.keyClick(sheet, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
     # Where it fires now is read, not reckoned: the stage waits for it.
     press(sheet.bar.done)
     assert "missing: fires, afterwards" in sheet.bar.said.text(), sheet.bar.said.text()
@@ -83,23 +88,28 @@ def main() -> None:
     hands.done("synchronising")
 
     # Closing checks, ground run, remarks; the run is put off, for a reason, and then made after all.
-    for field in form_of(sheet, "closing").edits:
-        if field not in ("note", "by"):
-            tick(sheet, "closing", field)
+    for field in checks(sheet.model.job.closing):
+        tick(sheet, "closing", field)
+    press(sheet.bar.done)
+    assert "missing: lead proved again, switch off: grounded" in sheet.bar.said.text(), sheet.bar.said.text()
+    for field in ("lead_grounded_switch_off", "other_lead_grounded_switch_off"):
+        pick(sheet, "closing", field, True)
+        pick(sheet, "closing", field.replace("off", "on"), False)
     hands.done("closing")
     choose_page(sheet, "ground_run")
     press(sheet.bar.skip)
     dialog = next(d for d in sheet.findChildren(QInputDialog) if d.isVisible())
-    QTest.keyClicks(dialog.findChild(QLineEdit), "Rain")
+    QTest.keyClicks(dialog.findChild(QLineEdit), "Rain all day long")
     QTest.keyClick(dialog.findChild(QLineEdit), Qt.Key.Key_Return)
-    assert read_job(path).ground_run.reason == "Rain"
+    assert read_job(path).ground_run.reason == "Rain all day long"
     choose_page(sheet, "ground_run")
     press(sheet.bar.again)
     for field, text in (("run_rpm", "1700"), ("drop_left_rpm", "60"), ("drop_right_rpm", "130")):
         write(sheet, "ground_run", field, text)
     assert "✗ OUT OF LIMITS" in form_of(sheet, "ground_run").verdicts["drop_right_rpm"].text()
     write(sheet, "ground_run", "drop_right_rpm", "75")
-    pick(sheet, "ground_run", "dead_cut_checked", True)
+    for field, value in (("runs_left", "smooth"), ("runs_right", "smooth"), ("dead_cut_checked", True)):
+        pick(sheet, "ground_run", field, value)
     hands.done("ground_run")
     write(sheet, "remarks", "text", "Gap to be looked at again at the next check.")
     hands.done("remarks")

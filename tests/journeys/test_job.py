@@ -17,6 +17,7 @@ from PySide6.QtWidgets import QFileDialog
 
 from magview.job.judge import progress
 from magview.job.library import read_job
+from magview.job.parts import checks
 from magview.job.sheet import CAUTIONS, STAGES, stage_of, title_of
 from tests.job_windows import form_of, pick, press, tick, write
 from tests.journeys.job_hands import Mechanic, chosen_file
@@ -40,7 +41,7 @@ def test_a_job_from_the_first_caution_to_the_printed_signature(open_window, tmp_
     write(sheet, "internal_timing", "note", "Set twice.")
     sheet.close()
     assert not main.jobs.windows
-    assert [n for n in STAGES if stage_of(read_job(path), n).state == "done"] == list(STAGES[:6])
+    assert [n for n in STAGES if stage_of(read_job(path), n).state == "done"] == list(STAGES[:7])
 
     # The next day, another process.
     done = subprocess.run(
@@ -67,15 +68,15 @@ def _begin(hands: Mechanic) -> None:
     ):  # fmt: skip
         write(sheet, part, field, text)
     hands.note("bench")
-    for field, text in (("drop_rpm", "100"), ("drop_difference_rpm", "40")):
+    for field, text in (("drop_low_rpm", "40"), ("drop_rpm", "100"), ("drop_difference_rpm", "40")):
         write(sheet, "limits", field, text)
 
 
 def _make_safe(hands: Mechanic) -> None:
     sheet = hands.sheet
-    for field in form_of(sheet, "cautions").edits:
-        if field not in ("manual", "note", "by"):
-            tick(sheet, "cautions", field)
+    pick(sheet, "cautions", "place", "engine")
+    for field in checks(sheet.model.job.cautions):
+        tick(sheet, "cautions", field)
     write(sheet, "cautions", "manual", "Practice manual, revision 0")
     hands.done("cautions")
     # Lead: the contacts open, then meter and lamp with the plug in and out, the switch off and on.
@@ -91,6 +92,9 @@ def _make_safe(hands: Mechanic) -> None:
     hands.note("lead")
     form = form_of(sheet, "switch_lead")
     assert form.verdicts["meter_grounded_switch_on"].text() == "✓ as it must be"
+    # Either magneto makes the propeller live: the right one's lead is read with a meter, too.
+    for field, grounded in (("other_meter_grounded_switch_off", True), ("other_meter_grounded_switch_on", False)):
+        pick(sheet, "switch_lead", field, grounded)
     hands.done("switch_lead")
     hands.box(hands.main.lead.switch)
     hands.box(hands.main.lead.plug)
@@ -103,7 +107,18 @@ def _make_safe(hands: Mechanic) -> None:
     hands.spin(hands.main.timing.lamp.crank, "-30")
     hands.note("stroke")
     assert read_job(sheet.model.store.path).dead_centre.stroke == "compression"
+    press(sheet.bar.done)
+    assert "missing: disc then set to zero" in sheet.bar.said.text()
+    pick(sheet, "dead_centre", "disc_reset", True)
     hands.done("dead_centre")
+    # Marks, before anything is slackened.
+    hands.at_bench()
+    timing = hands.main.timing
+    paint = next(b for b in timing.findChildren(type(timing.plan.next)) if "marks" in b.text())
+    hands.button(paint)
+    hands.note("marks")
+    tick(sheet, "marks", "engine_marked")
+    hands.done("marks")
 
 
 def _as_found(hands: Mechanic) -> None:

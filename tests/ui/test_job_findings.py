@@ -6,13 +6,15 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QInputDialog, QLineEdit
 
-from magview.job.judge import checks, progress, verdicts
+from magview.job.derived import lamp_should_read_deg
+from magview.job.judge import progress, verdicts
 from magview.job.library import read_job
-from magview.job.sheet import change_in, skip
+from magview.job.parts import checks
+from magview.job.sheet import change_in
 from magview.spec.files import write_model
 from magview.ui.job_sources import FEEDS
 from magview.ui.job_window import END, PAGES
-from tests.job.sheets import demo
+from tests.job.sheets import demo, marked, safe, signed_earlier
 from tests.job_windows import choose_page, form_of, front, pick, press, tick, write
 
 
@@ -25,7 +27,15 @@ def state(window, name: str) -> str:
 
 
 def made_safe(window) -> None:
-    window.model.skip("cautions", "check")
+    """Made safe, and the other magneto's lead proved."""
+    job = safe(window.model.job)
+    own = {"meter_grounded_switch_off": None, "meter_grounded_switch_on": None}
+    window.model.store.commit(change_in(job, "switch_lead", state="open", **own), "made safe")
+
+
+def ready(window) -> None:
+    """Made safe, both leads proved, the coupling marked."""
+    window.model.store.commit(marked(safe(window.model.job)), "ready")
 
 
 # ---------------------------------------------------------------------- a magneto that is live
@@ -38,14 +48,16 @@ def test_a_magneto_live_with_the_switch_off_is_a_loud_danger_on_every_page(open_
     pick(window, "switch_lead", "meter_grounded_switch_on", False)
     pick(window, "switch_lead", "meter_grounded_switch_off", False)
     words = window.danger.words
-    assert window.danger.isVisible() and words.text().startswith("⚠ DANGER: THE MAGNETO IS LIVE WITH THE SWITCH OFF")
+    assert window.danger.isVisible() and words.text().startswith(
+        "⚠ WARNING: THIS MAGNETO IS LIVE WITH THE SWITCH OFF"
+    )
     assert words.font().bold() and colour(words) == window.theme.bad
     assert window.bar.missing.text().startswith("✗ Nothing is missing, but 1 reading out of limits or not as it must")
     press(window.bar.done)
     # Recorded as done, and never in green.
     assert read_job(window.model.store.path).switch_lead.state == "done"
     assert window.bar.said.text() == (
-        "✗ Switch-lead proof is marked as done, with 1 reading out of limits or not as it must be."
+        "✗ Prove both switch leads is marked as done, with 1 reading out of limits or not as it must be."
     )
     assert colour(window.bar.said) == window.theme.bad
     assert state(window, "switch_lead") == "✗ done, but 1 reading out of limits or not as it must be"
@@ -59,7 +71,7 @@ def test_a_magneto_live_with_the_switch_off_is_a_loud_danger_on_every_page(open_
 
 
 def test_done_with_readings_found_out_of_limits_is_not_plainly_done(open_job, tmp_path):
-    job = skip(skip(change_in(demo(), "as_found", state="open"), "cautions", "x"), "switch_lead", "x")
+    job = change_in(demo(), "as_found", state="open")
     write_model(tmp_path / "b-job.json", change_in(job, "as_found", gap_mm=0.05))
     window = open_job(path=tmp_path / "b-job.json")
     form_of(window, "as_found")
@@ -116,8 +128,7 @@ def test_a_lamp_that_says_what_the_field_began_with_is_a_reading(open_job):
 
 def test_fires_as_typed_in_wanted_and_yet_out_of_the_sheets_limits(open_job):
     window = open_job()
-    made_safe(window)
-    window.model.skip("switch_lead", "check")
+    ready(window)
     for field, text in (("left_btdc_deg", "25"), ("timing_tolerance_deg", "1")):
         write(window, "limits", field, text)
     write(window, "tooth_shift", "result_btdc_deg", "22")
@@ -133,8 +144,7 @@ def test_fires_as_typed_in_wanted_and_yet_out_of_the_sheets_limits(open_job):
 
 def test_a_contradictory_tooth_shift_is_said_and_not_done_in_green(open_job):
     window = open_job()
-    made_safe(window)
-    window.model.skip("switch_lead", "check")
+    ready(window)
     window.note(next(f for f in FEEDS if f.key == "bench"))
     for field, text in (
         ("reads_btdc_deg", "22"), ("wanted_btdc_deg", "25"), ("planned_magneto_teeth", "3"),
@@ -145,7 +155,9 @@ def test_a_contradictory_tooth_shift_is_said_and_not_done_in_green(open_job):
     told = [label.text() for label in form_of(window, "tooth_shift")._told]  # noqa: SLF001
     assert any(text.startswith("✗ Teeth and readings contradict each other") for text in told)
     press(window.bar.done)
-    assert window.bar.said.text().startswith("✗ Tooth shift is marked as done, with 1 point to be cleared up")
+    assert window.bar.said.text().startswith(
+        "✗ Tooth shift, lamp again is marked as done, with 1 point to be cleared up"
+    )
     assert colour(window.bar.said) == window.theme.bad
     assert state(window, "tooth_shift").startswith("✗ done, but 1 point to be cleared up")
 
@@ -176,7 +188,51 @@ def test_a_drop_without_a_limit_is_not_judged_and_says_so(open_job):
     form_of(window, "ground_run")
     assert verdict.text().startswith("✓ in limits")
     choose_page(window, END)
+    assert window.page.unjudged.text() == "No smallest drop was given: only a drop of nothing was looked for."
+    write(window, "limits", "drop_low_rpm", "40")
+    choose_page(window, END)
     assert not window.page.unjudged.isVisible()
+
+
+def test_a_drop_of_nothing_is_as_loud_as_a_live_lead(open_job):
+    window = open_job()
+    write(window, "ground_run", "drop_right_rpm", "0")
+    words = window.danger.words
+    assert window.danger.isVisible() and words.text().startswith(
+        "⚠ WARNING: NO PROPER DROP WHEN RUNNING ON RIGHT: 0 rpm"
+    )
+    assert words.font().bold() and colour(words) == window.theme.bad
+    verdict = form_of(window, "ground_run").verdicts["drop_right_rpm"]
+    assert verdict.text() == "✗ OUT OF LIMITS (above 0 rpm)" and colour(verdict) == window.theme.bad
+    for name in PAGES:
+        choose_page(window, name)
+        assert window.danger.isVisible(), name
+    write(window, "ground_run", "drop_right_rpm", "60")
+    assert not window.danger.isVisible()
+
+
+def test_a_sheet_signed_under_earlier_rules_says_so_on_every_page(open_job, tmp_path):
+    write_model(tmp_path / "old-job.json", signed_earlier(change_in(demo(), "ground_run", runs_left=None)))
+    window = open_job(path=tmp_path / "old-job.json")
+    for name in PAGES:
+        choose_page(window, name)
+        assert window.danger.notes.isVisible() and not window.danger.words.isVisible(), name
+    assert window.danger.notes.text().startswith("Signed under earlier rules: ground run: on left it runs.")
+    write(window, "remarks", "text", "changed")
+    assert not window.danger.isVisible()
+
+
+def test_a_lamp_reading_of_before_the_setting_is_not_judged(open_job, tmp_path):
+    job = change_in(demo(), "as_found", opening_error_deg=2.4)
+    job = change_in(job, "tooth_shift", state="open", reads_btdc_deg=job.as_found.left_btdc_deg)
+    write_model(tmp_path / "b-job.json", job)
+    window = open_job(path=tmp_path / "b-job.json")
+    verdict = form_of(window, "tooth_shift").verdicts["reads_btdc_deg"]
+    assert verdict.text() == "✗ OUT OF DATE, NOT JUDGED" and colour(verdict) == window.theme.bad
+    press(window.bar.done)
+    should = f"which should now say {lamp_should_read_deg(job):.2f}° before top dead centre"
+    assert should in window.bar.said.text()
+    assert read_job(window.model.store.path).tooth_shift.state == "open"
 
 
 # ---------------------------------------------------------------------- as mechanics write
@@ -210,10 +266,10 @@ def test_teeth_and_angles_as_mechanics_write_them(open_job):
 
 def test_a_refusal_goes_with_its_correction_and_till_then_nothing_is_said_to_be_whole(open_job):
     window = open_job()
-    made_safe(window)
-    window.model.skip("switch_lead", "check")
+    ready(window)
     for field, text in (("first_stop_deg", "41"), ("second_stop_deg", "-39")):
         write(window, "dead_centre", field, text)
+    pick(window, "dead_centre", "disc_reset", False)
     pick(window, "dead_centre", "stroke", "compression")
     assert window.bar.missing.text() == "✓ Nothing is missing."
     write(window, "dead_centre", "second_stop_deg", "about 39")
@@ -279,13 +335,15 @@ def test_after_done_and_after_skipping_the_next_pages_first_entry_has_the_keyboa
     press(window.bar.done)
     assert window.page_name == "switch_lead"
     assert form_of(window, "switch_lead").edits["meter_grounded_switch_off"].hasFocus()
+    window.model.store.commit(safe(window.model.job), "both leads proved")
+    choose_page(window, "dead_centre")
     press(window.bar.skip)
     dialog = next(d for d in window.findChildren(QInputDialog) if d.isVisible())
-    QTest.keyClicks(dialog.findChild(QLineEdit), "no lead")
+    QTest.keyClicks(dialog.findChild(QLineEdit), "single magneto, splined")
     QTest.keyClick(dialog, Qt.Key.Key_Return)
-    assert window.page_name == "dead_centre" and window.bar.said.text() == "Skipped: Switch-lead proof."
+    assert window.page_name == "marks" and window.bar.said.text() == "Skipped: Top dead centre, stroke."
     front(qtbot, window)
-    qtbot.waitUntil(form_of(window, "dead_centre").edits["first_stop_deg"].hasFocus)
+    qtbot.waitUntil(form_of(window, "marks").edits["drive_flange_marked"].hasFocus)
 
 
 def test_the_marks_labels_say_with_rotation_once_and_one_reading_is_one(open_job):

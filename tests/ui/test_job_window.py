@@ -11,12 +11,12 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QHeaderView, QInputDialog, QLineEdit, QMessageBox
 
 from magview.job.library import read_job
-from magview.job.sheet import STAGES, change_in, sign
+from magview.job.parts import checks
+from magview.job.sheet import STAGES, change_in, title_of
 from magview.spec.files import write_model
-from magview.ui.job_kinds import entries
 from magview.ui.job_window import END, PAGES, PREVIEW
-from tests.job.sheets import demo
-from tests.job_windows import choose_page, model_of, press, tick, write
+from tests.job.sheets import demo, safe, signed
+from tests.job_windows import choose_page, press, tick, write
 
 # ---------------------------------------------------------------------- stages
 
@@ -31,28 +31,35 @@ def test_states_of_stages_in_words_and_signs(open_job):
     assert window.contents.progress.text() == "0 of 13 stages done or skipped"
     choose_page(window, "cautions")
     press(window.bar.done)
-    assert "Cautions and making safe is not done yet; missing: propeller treated as live" in window.bar.said.text()
-    for field in [e.field for e in entries("cautions", model_of("cautions")) if e.kind == "check"]:
+    assert "“Make safe” is not done yet; missing: propeller treated as live" in window.bar.said.text()
+    for field in checks(window.model.job.cautions):
         tick(window, "cautions", field)
     assert state("cautions") == "◐ nothing missing; not marked done"
     press(window.bar.done)
     assert state("cautions") == "✓ done" and window.page_name == "switch_lead"
-    # Proof of the lead comes before everything else, or is skipped for a reason.
+    # Proof of both leads comes before everything else, and no reason takes its place.
     choose_page(window, "ground_run")
     write(window, "ground_run", "run_rpm", "1700")
     press(window.bar.done)
-    assert "comes after switch-lead proof" in window.bar.said.text()
-    assert state("ground_run").startswith("◐ begun; 3 missing")
-    choose_page(window, "switch_lead")
-    _skip(window, "   ")
-    assert "can be skipped only with a reason" in window.bar.said.text()
-    _skip(window, "No lead: magneto on the bench")
-    assert state("switch_lead") == "→ skipped: No lead: magneto on the bench"
-    assert read_job(window.model.store.path).switch_lead.state == "skipped"
-    choose_page(window, "switch_lead")
-    assert "No lead" in window.bar.missing.text()
+    assert "comes after “Prove both switch leads”: do that first" in window.bar.said.text()
+    assert state("ground_run").startswith("◐ begun; 5 missing")
+    for name in ("cautions", "switch_lead"):
+        choose_page(window, name)
+        press(window.bar.skip)
+        assert not window.findChildren(QInputDialog)
+        assert f"“{title_of(name)}” cannot be skipped" in window.bar.said.text()
+    # Another stage is skipped for a reason that says something.
+    choose_page(window, "lobes")
+    for short in ("   ", "none"):
+        _skip(window, short)
+        assert "at least two words and six different letters" in window.bar.said.text()
+    _skip(window, "No lobe but one")
+    assert state("lobes") == "→ skipped: No lobe but one"
+    assert read_job(window.model.store.path).lobes.state == "skipped"
+    choose_page(window, "lobes")
+    assert "No lobe" in window.bar.missing.text()
     press(window.bar.again)
-    assert state("switch_lead") == "○ not begun"
+    assert state("lobes") == "○ not begun"
     # Marked as done, then a confirmation taken back: something is missing again.
     tick(window, "cautions", "wheels_chocked")
     assert state("cautions") == "✗ done, but 1 missing"
@@ -79,13 +86,21 @@ def test_signing_and_what_is_missing(open_job):
     window = open_job()
     choose_page(window, END)
     page = window.page
-    assert "Not done yet: Cautions and making safe, Switch-lead proof" in page.told.text()
+    assert "Not done yet: Make safe, Prove both switch leads" in page.told.text()
     press(page.sign_button)
     assert "A signature takes a name and a date" in page.refusal.text()
     for field, text in (("who", "A. Person"), ("licence_no", "X-1")):
         page.edits[field].setFocus()
         QTest.keyClicks(page.edits[field], text)
     press(page.today)
+    press(page.sign_button)
+    assert "cannot be signed before “Make safe” and “Prove both switch leads”" in page.refusal.text()
+    window.model.store.commit(safe(window.model.job), "made safe")
+    page.edits["checked_by"].setFocus()
+    QTest.keyClicks(page.edits["checked_by"], "a. person")
+    press(page.sign_button)
+    assert "is by the person who signs" in page.refusal.text() and read_job(window.model.store.path).signature is None
+    page.edits["checked_by"].clear()
     press(page.sign_button)
     job = read_job(window.model.store.path)
     assert (job.signature.who, job.signature.licence_no) == ("A. Person", "X-1") and job.signature.day
@@ -104,7 +119,7 @@ def test_signing_and_what_is_missing(open_job):
 def test_a_finished_sheet_says_so(open_job, tmp_path):
     job = change_in(demo(), "remarks", text="mine")
     path = tmp_path / "b-job.json"
-    write_model(path, sign(job, "A. Person", "X-1", "2026-11-25"))
+    write_model(path, signed(job))
     window = open_job(path=path)
     choose_page(window, END)
     assert window.page.told.text().startswith("✓ Finished")

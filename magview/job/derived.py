@@ -1,0 +1,202 @@
+"""What follows from a sheet's readings and is never stored: dead centre, firing, what the lamp should read."""
+
+from __future__ import annotations
+
+from math import atan2, degrees, hypot
+
+from magview.job.parts import Setting
+from magview.job.sheet import Job
+from magview.physics.coupling import finest_shift_deg, rotor_shift_deg
+from magview.physics.engine import disc_zero_error_deg
+from magview.physics.lamp import lamp_after_deg
+from magview.spec.frozen import frozen
+from magview.spec.magneto import Magneto
+
+READ_TWICE_DEG = 0.5
+"""How far lamp and disc read by hand may be out [crank deg] (common practice)."""
+
+_HAIR = 1e-9
+
+
+def side_of(job: Job) -> str:
+    """Which of the engine's two places the magneto has; a single one stands in the left one's."""
+    return "right" if job.magneto.position == "right" else "left"
+
+
+def sides(job: Job) -> tuple[str, ...]:
+    """The magnetos the engine has: both, or the left one's place for a single."""
+    return ("left",) if job.magneto.position == "single" else ("left", "right")
+
+
+def dead_centre_deg(job: Job) -> float | None:
+    """What the disc reads at true top dead centre [deg]: halfway between the stops; None if that cannot be told."""
+    first, second = job.dead_centre.first_stop_deg, job.dead_centre.second_stop_deg
+    if first is None or second is None:
+        return None
+    try:
+        return disc_zero_error_deg(first, second)
+    except ValueError:
+        return None
+
+
+def disc_zero_deg(job: Job) -> float:
+    """What every reading before top dead centre is corrected by [crank deg]: 0 where the disc was set to zero.
+
+    The disc counts what is before its zero as negative. At the true top it reads z; the reading R before its own zero
+    is then R + z before the true top.
+    """
+    return (dead_centre_deg(job) or 0.0) if job.dead_centre.disc_reset is False else 0.0
+
+
+def true_btdc_deg(job: Job, stage: str, field: str) -> float | None:
+    """A reading of the disc, counted from the true top dead centre [crank deg]; None where it was not read."""
+    value: float | None = getattr(getattr(job, stage), field)
+    return None if value is None else value + disc_zero_deg(job)
+
+
+def timing_difference_deg(job: Job) -> float | None:
+    """Left error less right error [crank deg], a wanted stagger taken off; None unless both were read."""
+    stage, limits = job.synchronising, job.limits
+    if stage.left_btdc_deg is None or stage.right_btdc_deg is None:
+        return None
+    stagger = 0.0
+    if limits.left_btdc_deg is not None and limits.right_btdc_deg is not None:
+        stagger = limits.left_btdc_deg - limits.right_btdc_deg
+    return stage.left_btdc_deg - stage.right_btdc_deg - stagger
+
+
+def drop_difference_rpm(job: Job) -> float | None:
+    """How far the two drops differ [rpm], ≥ 0; None unless both were read."""
+    left, right = job.ground_run.drop_left_rpm, job.ground_run.drop_right_rpm
+    return None if left is None or right is None else abs(left - right)
+
+
+# ---------------------------------------------------------------------- the chain from contacts to crank
+
+
+@frozen
+class LampDue:
+    """A reading of the lamp and what it should be, by the reading before and what was changed since."""
+
+    should_btdc_deg: float
+    reads_btdc_deg: float
+    """Both as the disc says, uncorrected [crank deg BTDC]."""
+    opening_change_deg: float
+    """How much later the contacts open than when the lamp was read before [rotor deg]."""
+    slack_deg: float
+    """How far the two may be apart [crank deg]."""
+
+    @property
+    def contradicts(self) -> bool:
+        """Whether the reading is further from what it should be than readings can be out."""
+        return abs(self.reads_btdc_deg - self.should_btdc_deg) > self.slack_deg + _HAIR
+
+
+def opening_error_deg(job: Job, setting: Setting) -> float | None:
+    """How late the contacts open [rotor deg]: as read, or else by the straightedge at the rim; None if neither."""
+    if setting.opening_error_deg is not None:
+        return setting.opening_error_deg
+    magneto, offset = job.described, setting.mark_offset_mm
+    return None if magneto is None or offset is None else _at_the_rotor_deg(magneto, offset)
+
+
+def opening_limit_deg(job: Job) -> float | None:
+    """How far an opening may be from its place [rotor deg]: the tolerance at the rim, at the marks' radius."""
+    magneto, tolerance = job.described, job.limits.mark_tolerance_mm
+    return None if magneto is None or tolerance is None else _at_the_rotor_deg(magneto, tolerance)
+
+
+def _at_the_rotor_deg(magneto: Magneto, offset_mm: float) -> float:
+    """What an offset at the rim marks is at the rotor [deg]."""
+    return degrees(atan2(offset_mm, magneto.marks.radius_mm)) / magneto.cam.turns_per_rotor_turn
+
+
+def opening_change_deg(job: Job) -> float | None:
+    """How much later the contacts open as left than as found [rotor deg]; None where either was not read."""
+    found, left = opening_error_deg(job, job.as_found), opening_error_deg(job, job.internal_timing)
+    return None if found is None or left is None else left - found
+
+
+def lamp_should_read_deg(job: Job) -> float | None:
+    """What the lamp should read of this magneto with its setting as left and its teeth as found [crank deg BTDC].
+
+    As the disc says, like the reading as found that it follows from; None where something is not known.
+    """
+    found, change = getattr(job.as_found, f"{side_of(job)}_btdc_deg"), opening_change_deg(job)
+    if job.installation is None or found is None or change is None:
+        return None
+    return lamp_after_deg(found, job.installation.rotor_turns_per_crank_turn, opening_change_deg=change)
+
+
+def lamp_out_of_date(job: Job) -> LampDue | None:
+    """A tooth shift's first reading of the lamp that cannot have been taken after the setting; None if it can.
+
+    It contradicts what the lamp should read, or is the very figure read as found although the setting moved it.
+    """
+    shift, should, change = job.tooth_shift, lamp_should_read_deg(job), opening_change_deg(job)
+    reads = shift.reads_btdc_deg
+    if should is None or change is None or reads is None or shift.side != side_of(job):
+        return None
+    due = LampDue(should, reads, change, _slack_deg(job))
+    found = getattr(job.as_found, f"{side_of(job)}_btdc_deg")
+    copied = reads == found and abs(should - found) > READ_TWICE_DEG
+    return due if due.contradicts or copied else None
+
+
+def both_contradict(job: Job) -> LampDue | None:
+    """This magneto's last reading where it contradicts the one before it; None where they go together.
+
+    The one before is the reading after the teeth were moved, else the one before that, else what follows from the
+    reading as found.
+    """
+    last = getattr(job.synchronising, f"{side_of(job)}_btdc_deg")
+    shift, should = job.tooth_shift, lamp_should_read_deg(job)
+    if shift.state != "skipped" and shift.side == side_of(job):
+        if shift.result_btdc_deg is not None:
+            should = shift.result_btdc_deg
+        elif shift.reads_btdc_deg is not None:
+            return None  # the teeth are still to be moved
+    if last is None or should is None:
+        return None
+    due = LampDue(should, last, opening_change_deg(job) or 0.0, _slack_deg(job))
+    return due if due.contradicts else None
+
+
+def _slack_deg(job: Job) -> float:
+    """How far what the lamp should read and what it reads may be apart [crank deg].
+
+    Two readings of the lamp and two of the opening, each with the uncertainty stated on the sheet; where none is, the
+    timing's tolerance.
+    """
+    lamp = getattr(job.synchronising.uncertainty, f"{side_of(job)}_btdc_deg")
+    opening = job.internal_timing.uncertainty.opening_error_deg
+    if lamp is None or opening is None or job.installation is None:
+        return job.limits.timing_tolerance_deg or 2 * READ_TWICE_DEG
+    at_crank = opening.expanded_uncertainty / job.installation.rotor_turns_per_crank_turn
+    return 2**0.5 * hypot(lamp.expanded_uncertainty, at_crank)
+
+
+@frozen
+class TeethMoved:
+    """What the teeth moved should have done, and what the lamp says they did [crank deg BTDC, as the disc says]."""
+
+    expected_btdc_deg: float
+    fires_btdc_deg: float
+
+
+def teeth_contradict(job: Job) -> TeethMoved | None:
+    """Teeth moved that do not account for the readings before and after; None where they do, or it is not known.
+
+    What a reading may be off by is the timing's tolerance; the teeth themselves, by one step of the coupling.
+    """
+    shift, installation = job.tooth_shift, job.installation
+    before, after = shift.reads_btdc_deg, shift.result_btdc_deg
+    i, j = shift.moved_magneto_teeth, shift.moved_disc_teeth
+    if installation is None or before is None or after is None or i is None or j is None:
+        return None
+    teeth, ratio = installation.coupling, installation.rotor_turns_per_crank_turn
+    turned = rotor_shift_deg(teeth.magneto_teeth, teeth.drive_teeth, i, j)
+    expected = lamp_after_deg(before, ratio, rotor_shift_deg=turned)
+    step = finest_shift_deg(teeth.magneto_teeth, teeth.drive_teeth) / ratio
+    off = abs(after - expected) - (job.limits.timing_tolerance_deg or 0.0) - step
+    return TeethMoved(expected, after) if off > _HAIR else None
