@@ -63,7 +63,7 @@ def demo() -> Job:
     job = change_in(feeds.dead_centre(job, 41.5, -38.5, "disc to 0.5°"), "dead_centre", disc_reset=True)
     job = feeds.stroke(job, apply(bench, do.TurnCrank(-30.0)))
     job = change_in(feeds.marks(job, apply(bench, do.PaintMarks())), "marks", engine_marked=True)
-    job = feeds.as_found(job, bench)
+    job = change_in(feeds.as_found(job, bench), "as_found", finger_at_no_1=True)
     job = feeds.contacts(job, bench)
     job = change_in(job, "contacts", clean=True, aligned=True, felt_oiled=True, dressed=True, replaced=False)
     job, engine = _internal(job, engine)
@@ -164,7 +164,7 @@ def _teeth(job: Job, engine: BenchState) -> Job:
     # And read once more.
     bench = _lamp_read(apply(engine, teeth))
     job = change_in(job, "tooth_shift", result_btdc_deg=lamp_reading_deg(bench, "left"))
-    job = feeds.synchronising(job, bench)
+    job = change_in(feeds.synchronising(job, bench), "synchronising", finger_at_no_1=True)
     installation = bench.engaged.installation if bench.engaged else find_installation("seven-radial-left")
     tools = tuple(tool for role in ENGINE_ROLES for tool in (*TOOLS, *instruments(role)) if tool.role == role)
     firsts = tuple({tool.role: tool for tool in reversed(tools)}.values())

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from enum import Enum
+
 from magview.job.danger import Danger, dangers, drop_is_too_small
 from magview.job.derived import (
     LampDue,
@@ -9,6 +11,7 @@ from magview.job.derived import (
     drop_difference_rpm,
     lamp_out_of_date,
     opening_limit_deg,
+    side_of,
     sides,
     teeth_contradict,
     timing_difference_deg,
@@ -112,6 +115,7 @@ def verdicts(job: Job) -> tuple[Verdict, ...]:
         *_yes("dead_centre", "stroke", job.dead_centre.stroke, "compression"),
         *_setting(job, "as_found", as_left=False),
         *_engine(job, "as_found", as_left=False),
+        *_yes("as_found", "finger_at_no_1", job.as_found.finger_at_no_1, True, as_left=False),
         *_setting(job, "internal_timing", as_left=True),
         *_lobes(job),
         *_teeth(job),
@@ -122,6 +126,7 @@ def verdicts(job: Job) -> tuple[Verdict, ...]:
             timing_difference_deg(job),
             *_about(0.0, job.limits.synchronising_tolerance_deg),
         ),
+        *_yes("synchronising", "finger_at_no_1", job.synchronising.finger_at_no_1, True),
         *_checks(job, "closing"),
         *_closing(job),
         *_run(job),
@@ -173,8 +178,8 @@ def _about(middle: float | None, tolerance: float | None) -> tuple[float | None,
     return (None, None) if middle is None or tolerance is None else (middle - tolerance, middle + tolerance)
 
 
-def _yes(stage: str, field: str, value: bool | str | None, wanted: bool | str) -> list[Verdict]:
-    return [] if value is None else [Verdict(stage, field, value, None, None, wanted, value == wanted, True)]
+def _yes(stage: str, field: str, value: bool | str | None, wanted: bool | str, as_left: bool = True) -> list[Verdict]:
+    return [] if value is None else [Verdict(stage, field, value, None, None, wanted, value == wanted, as_left)]
 
 
 def _checks(job: Job, name: str) -> list[Verdict]:
@@ -256,6 +261,31 @@ def wanted_outside(job: Job) -> bool:
     """Whether the tooth shift aims outside the sheet's limits."""
     wanted, limits = job.tooth_shift.wanted_btdc_deg, firing_limits_deg(job, job.tooth_shift.side)
     return wanted is not None and limits is not None and not limits[0] - _HAIR <= wanted <= limits[1] + _HAIR
+
+
+class Condition(Enum):
+    """What agrees at the instant No. 1 fires (FAA-H-8083-32B, ch. 4)."""
+
+    PISTON = "piston at its degrees on the compression stroke"
+    MAGNET = "magnet at the E-gap"
+    CONTACTS = "contacts just opening"
+    FINGER = "finger at No. 1, its mark in the window"
+
+
+def conditions(job: Job) -> dict[Condition, bool | None]:
+    """Whether each condition holds as left, by the sheet's readings of this magneto; None where it was not read.
+
+    The straightedge at its mark tells of the magnet as the contacts open; the opening, read as such, of the contacts.
+    """
+    ok = {(v.stage, v.field): v.ok for v in verdicts(job)}
+    fires, stroke = ok.get(("synchronising", f"{side_of(job)}_btdc_deg")), ok.get(("dead_centre", "stroke"))
+    late, opens = opening_limit_deg(job), job.internal_timing.opening_error_deg
+    return {
+        Condition.PISTON: False if False in (fires, stroke) else None if None in (fires, stroke) else True,
+        Condition.MAGNET: ok.get(("internal_timing", "mark_offset_mm")),
+        Condition.CONTACTS: None if late is None or opens is None else abs(opens) <= late + _HAIR,
+        Condition.FINGER: ok.get(("synchronising", "finger_at_no_1")),
+    }
 
 
 def stale_lamp(job: Job) -> LampDue | None:

@@ -275,6 +275,7 @@ class AsFound(Setting):
 
     left_btdc_deg: Deg | None = _f(marked("Left fires"))
     right_btdc_deg: Deg | None = _f(marked("Right fires"))
+    finger_at_no_1: bool | None = _f(marked("Finger at No. 1 there, its mark in the window"))
 
 
 class Contacts(Stage):
@@ -358,16 +359,18 @@ class ToothShift(Stage):
 
 
 class Synchronising(Stage):
-    """Both magnetos on the engine."""
+    """Both magnetos on the engine, and the finger of this one."""
 
     left_btdc_deg: Deg | None = _f(marked("Left fires"))
     right_btdc_deg: Deg | None = _f(marked("Right fires"))
+    finger_at_no_1: bool | None = _f(marked("Finger at No. 1 there, its mark in the window"))
     uncertainty: Uncertainty = Field(default_factory=Uncertainty.model_construct, title=marked("Uncertainty"))
 
 
 class Closing(Stage):
     """Closing checks. Each is to be confirmed."""
 
+    instruments_off: Check = _f(marked("Timing light and straightedge off, no paper between the contacts"))
     lock_screws_tight: Check = _f(marked("Lock screw and clamp screws tight"))
     pins_fitted: Check = _f(marked("Coupling pins and split pins fitted"))
     nuts_torqued: Check = _f(marked("Nuts torqued as the manual says"))
@@ -381,6 +384,7 @@ class Closing(Stage):
     other_lead_grounded_switch_off: bool | None = _f(marked("Other magneto's lead again, switch off: grounded"))
     other_lead_grounded_switch_on: bool | None = _f(marked("Other magneto's lead again, switch on: grounded"))
     tools_counted: Check = _f(marked("Tools, timing pins and stop counted back"))
+    chocks_decided: Check = _f(marked("Chocks left in place for the ground run, or taken away on purpose"))
 
 
 class GroundRun(Stage):

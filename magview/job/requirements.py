@@ -178,9 +178,11 @@ _SINCE_2 = {
     "cautions": ("fuel_off", "mixture_cut_off", "throttle_closed", "hanging_leads_clear", "nobody_in_arc"),
     "dead_centre": ("disc_reset",),
     "as_found": ("left_btdc_deg", "right_btdc_deg"),
+    "synchronising": ("finger_at_no_1",),
+    "contacts": ("felt_oiled",),
     "closing": (
-        "plugs_refitted", "no_jumper_left", "lead_grounded_switch_off", "lead_grounded_switch_on",
-        "other_lead_grounded_switch_off", "other_lead_grounded_switch_on",
+        "instruments_off", "plugs_refitted", "no_jumper_left", "lead_grounded_switch_off", "lead_grounded_switch_on",
+        "other_lead_grounded_switch_off", "other_lead_grounded_switch_on", "chocks_decided",
     ),
     "ground_run": ("dead_cut_checked", "runs_left", "runs_right"),
 }  # fmt: skip
@@ -246,11 +248,11 @@ def _needed(job: Job, name: str) -> tuple[str, ...]:
             again = ("read_after_tightening",) if name == "internal_timing" else ()
             return ("mark_offset_mm", "gap_mm", *timing, *again)
         case "contacts":
-            return ("clean", "aligned")
+            return ("clean", "aligned", "felt_oiled")
         case "tooth_shift":
             return ("reads_btdc_deg", "wanted_btdc_deg", "moved_magneto_teeth", "moved_disc_teeth", "result_btdc_deg")
         case "synchronising":
-            return tuple(f"{s}_btdc_deg" for s in sides(job))
+            return (*(f"{s}_btdc_deg" for s in sides(job)), "finger_at_no_1")
         case "ground_run":
             two = sides(job) if len(sides(job)) > 1 else ()
             return (*(f for s in two for f in (f"drop_{s}_rpm", f"runs_{s}")), "dead_cut_checked")

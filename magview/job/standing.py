@@ -10,6 +10,7 @@ from magview.job.derived import (
     LampDue,
     lamp_should_read_deg,
     opening_change_deg,
+    side_of,
     sides,
     teeth_contradict,
 )
@@ -212,7 +213,38 @@ def lamp_should_read(job: Job) -> tuple[str, ...]:
     return (tr("With the setting as left the lamp should read {should}.", should=shown("reads_btdc_deg", should)),)
 
 
+_CONDITIONS = {
+    judge.Condition.PISTON: marked("piston at its degrees on the compression stroke"),
+    judge.Condition.MAGNET: marked("magnet at the E-gap"),
+    judge.Condition.CONTACTS: marked("contacts just opening"),
+    judge.Condition.FINGER: marked("finger at No. 1, its mark in the window"),
+}
+
+
+def agree(job: Job) -> tuple[str, ...]:
+    """The four things that agree when No. 1 fires, in one sentence; nothing before this magneto's firing was read."""
+    if getattr(job.synchronising, f"{side_of(job)}_btdc_deg") is None:
+        return ()
+    marks = {True: "✓", False: "✗", None: "–"}
+    told = "; ".join(f"{marks[holds]} {tr(_CONDITIONS[what])}" for what, holds in judge.conditions(job).items())
+    return (tr("When No. 1 fires: {conditions}.", conditions=told),)
+
+
+def without_tab(job: Job) -> tuple[str, ...]:
+    """That pulling the lead makes the magneto live, unless its file says that a tab grounds it."""
+    if job.described is not None and job.described.grounding_tab:
+        return ()
+    return (
+        tr(
+            "Pulling the switch lead makes this magneto live, unless its manual names a grounding tab. Fit a jumper "
+            "from its terminal to the case first."
+        ),
+    )
+
+
 _FOLLOWS: dict[str, Callable[[Job], tuple[str, ...]]] = {
+    "switch_lead": without_tab,
+    "synchronising": agree,
     "internal_timing": lamp_should_read,
     "tooth_shift": lamp_should_read,
     "ground_run": points_to,

@@ -21,8 +21,11 @@ NEW = {
     "cautions": ("place", "fuel_off", "mixture_cut_off", "throttle_closed", "hanging_leads_clear", "nobody_in_arc"),
     "switch_lead": ("other_meter_grounded_switch_off", "other_meter_grounded_switch_on"),
     "dead_centre": ("disc_reset",),
-    "closing": ("no_jumper_left", "lead_grounded_switch_off", "lead_grounded_switch_on",
-                "other_lead_grounded_switch_off", "other_lead_grounded_switch_on"),
+    "synchronising": ("finger_at_no_1",),
+    "closing": (
+        "instruments_off", "no_jumper_left", "lead_grounded_switch_off", "lead_grounded_switch_on",
+        "other_lead_grounded_switch_off", "other_lead_grounded_switch_on", "chocks_decided",
+    ),
     "ground_run": ("runs_left", "runs_right"),
     "limits": ("drop_low_rpm",),
 }  # fmt: skip
@@ -47,14 +50,14 @@ def test_it_opens_keeps_its_signature_and_says_so_first(tmp_path, capsys):
     assert signature_holds(job) is True and judge.progress(job).passed
     (told,) = standing.earlier(job)
     assert told.startswith("Signed under earlier rules: make safe: 5 entries; prove both switch leads: other magneto")
-    for words in ("disc then set to zero", "close, prove leads again: 5 entries", "ground run: on left it runs"):
+    for words in ("disc then set to zero", "close, prove leads again: 7 entries", "ground run: on left it runs"):
         assert words in told
     blocks = [b for b in document(job) if isinstance(b, Heading | Paragraph)]
     assert blocks[2] == Paragraph(told, "warning"), "after the title and that all is invented"
     assert main(["sheet", str(path)]) == 0
     assert capsys.readouterr().out.splitlines()[2] == told
     assert csv_text(job).splitlines()[1].startswith(",note,")
-    assert len(as_plain(job)["signed_under_earlier_rules"]) == 5
+    assert len(as_plain(job)["signed_under_earlier_rules"]) == 6
 
 
 @pytest.mark.parametrize(
@@ -85,7 +88,7 @@ def test_a_check_by_the_same_person_is_told():
 def test_changed_or_signed_anew_it_is_held_to_the_present_rules():
     job = change_in(old(), "remarks", text="once more")
     assert earlier_rules(job) == () and standing.earlier(job) == ()
-    assert len(judge.progress(job).missing) == 5
+    assert len(judge.progress(job).missing) == 6
     unsafe = change_in(old(cautions={"state": "skipped", "reason": "x"}), "remarks", text="once more")
     assert any("it was skipped, which is not allowed" in words for words in judge.progress(unsafe).missing)
     assert any("“Make safe”" in words for words in standing.dangers(unsafe))

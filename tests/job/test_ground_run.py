@@ -14,7 +14,7 @@ from magview.job import feeds, judge, standing
 from magview.job.document import Paragraph, Table, document
 from magview.job.readings import csv_text, json_text
 from magview.job.report import html_text
-from magview.job.sheet import Job, change_in, new_job
+from magview.job.sheet import Job, change, change_in, new_job
 from magview.spec.base import SpecError
 from magview.spec.engine import Engine
 from magview.spec.files import dump_json, parse_json, validate, write_model
@@ -163,6 +163,35 @@ def test_work_that_stands_on_a_sheet_no_longer_safe_warns(part, field):
     job = change_in(demo(), part, **{field: None})
     (told,) = standing.dangers(job)
     assert "WORK STANDS ON THIS SHEET" in told and "Treat the propeller as live" in told
+
+
+def test_four_things_agree_when_no_1_fires():
+    """Piston, magnet, contacts and finger at one instant (FAA-H-8083-32B, ch. 4)."""
+    condition = judge.Condition
+    assert set(judge.conditions(demo()).values()) == {True}
+    for part, fields, wrong in (
+        ("dead_centre", {"stroke": "exhaust"}, condition.PISTON),
+        ("synchronising", {"left_btdc_deg": 5.0}, condition.PISTON),
+        ("internal_timing", {"mark_offset_mm": 3.0}, condition.MAGNET),
+        ("internal_timing", {"opening_error_deg": -4.0}, condition.CONTACTS),
+        ("synchronising", {"finger_at_no_1": False}, condition.FINGER),
+    ):
+        job = change_in(demo(), part, **fields)
+        assert [c for c, holds in judge.conditions(job).items() if holds is False] == [wrong]
+        unread = change_in(demo(), part, **dict.fromkeys(fields))
+        assert judge.conditions(unread)[wrong] is None
+    (told,) = standing.follows(change_in(demo(), "synchronising", finger_at_no_1=False), "synchronising")
+    assert told.count("✓") == 3 and "✗ finger at No. 1, its mark in the window" in told
+    assert set(judge.conditions(new_job()).values()) == {None} and standing.follows(new_job(), "synchronising") == ()
+
+
+def test_a_magneto_whose_file_names_no_tab_is_said_to_be_live_with_its_lead_pulled():
+    item = demo().installation
+    for tab, told in ((True, 0), (False, 1), (None, 1)):
+        magneto = item.magneto.model_copy(update={"grounding_tab": tab})
+        job = change(demo(), installation=item.model_copy(update={"magneto": magneto}))
+        assert len(standing.follows(job, "switch_lead")) == told
+    assert "makes this magneto live" in standing.follows(new_job(), "switch_lead")[0]
 
 
 # ---------------------------------------------------------------------- the engine's file

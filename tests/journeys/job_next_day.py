@@ -85,6 +85,7 @@ def main() -> None:
     hands.tab("timing")
     hands.spin(timing.lamp.reads["left"], "25")
     hands.note("sync")
+    pick(sheet, "synchronising", "finger_at_no_1", True)
     hands.done("synchronising")
 
     # Closing checks, ground run, remarks; the run is put off, for a reason, and then made after all.
