@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from enum import Enum
-
+from magview.bench.conditions import Condition
 from magview.job.danger import Danger, dangers, drop_is_too_small
 from magview.job.derived import (
     LampDue,
@@ -261,15 +260,6 @@ def wanted_outside(job: Job) -> bool:
     """Whether the tooth shift aims outside the sheet's limits."""
     wanted, limits = job.tooth_shift.wanted_btdc_deg, firing_limits_deg(job, job.tooth_shift.side)
     return wanted is not None and limits is not None and not limits[0] - _HAIR <= wanted <= limits[1] + _HAIR
-
-
-class Condition(Enum):
-    """What agrees at the instant No. 1 fires (FAA-H-8083-32B, ch. 4)."""
-
-    PISTON = "piston at its degrees on the compression stroke"
-    MAGNET = "magnet at the E-gap"
-    CONTACTS = "contacts just opening"
-    FINGER = "finger at No. 1, its mark in the window"
 
 
 def conditions(job: Job) -> dict[Condition, bool | None]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+from magview.bench.conditions import CONDITION_WORDS
 from magview.job import danger, judge
 from magview.job.danger import Danger, Kind, drop_is_too_small
 from magview.job.derived import (
@@ -19,7 +20,7 @@ from magview.job.requirements import earlier_rules, missing
 from magview.job.sheet import Job, stage_of, title_of
 from magview.job.words import limits_words, shown
 from magview.spec.frozen import frozen
-from magview.spec.language import marked, number, tr
+from magview.spec.language import inside, marked, number, tr
 from magview.spec.units import format_angle
 
 _STOP = marked("Stop. Keep clear of the propeller.")
@@ -213,20 +214,14 @@ def lamp_should_read(job: Job) -> tuple[str, ...]:
     return (tr("With the setting as left the lamp should read {should}.", should=shown("reads_btdc_deg", should)),)
 
 
-_CONDITIONS = {
-    judge.Condition.PISTON: marked("piston at its degrees on the compression stroke"),
-    judge.Condition.MAGNET: marked("magnet at the E-gap"),
-    judge.Condition.CONTACTS: marked("contacts just opening"),
-    judge.Condition.FINGER: marked("finger at No. 1, its mark in the window"),
-}
-
-
 def agree(job: Job) -> tuple[str, ...]:
     """The four things that agree when No. 1 fires, in one sentence; nothing before this magneto's firing was read."""
     if getattr(job.synchronising, f"{side_of(job)}_btdc_deg") is None:
         return ()
     marks = {True: "✓", False: "✗", None: "–"}
-    told = "; ".join(f"{marks[holds]} {tr(_CONDITIONS[what])}" for what, holds in judge.conditions(job).items())
+    told = "; ".join(
+        f"{marks[holds]} {inside(tr(CONDITION_WORDS[what]))}" for what, holds in judge.conditions(job).items()
+    )
     return (tr("When No. 1 fires: {conditions}.", conditions=told),)
 
 
