@@ -4,16 +4,21 @@ from __future__ import annotations
 
 from math import atan2, degrees, hypot
 
+from magview.bench.lamp import slack_deg
 from magview.job.parts import Setting
 from magview.job.sheet import Job
 from magview.physics.coupling import finest_shift_deg, rotor_shift_deg
 from magview.physics.engine import disc_zero_error_deg
-from magview.physics.lamp import lamp_after_deg
+from magview.physics.lamp import Explanation, Foretold, explain, lamp_after_deg
 from magview.spec.frozen import frozen
 from magview.spec.magneto import Magneto
 
 READ_TWICE_DEG = 0.5
 """How far lamp and disc read by hand may be out [crank deg] (common practice)."""
+
+OPENING_BY_HAND_DEG = 1.96 * 0.5 / 3**0.5
+"""Expanded uncertainty of one opening by rule and straightedge, evenly likely within 0.5° [rotor deg]
+(common practice; JCGM 100:2008, 4.3.7)."""
 
 _HAIR = 1e-9
 
@@ -149,6 +154,8 @@ def both_contradict(job: Job) -> LampDue | None:
     The one before is the reading after the teeth were moved, else the one before that, else what follows from the
     reading as found.
     """
+    if job.installation is None:
+        return None
     last = getattr(job.synchronising, f"{side_of(job)}_btdc_deg")
     shift, should = job.tooth_shift, lamp_should_read_deg(job)
     if shift.state != "skipped" and shift.side == side_of(job):
@@ -165,15 +172,15 @@ def both_contradict(job: Job) -> LampDue | None:
 def _slack_deg(job: Job) -> float:
     """How far what the lamp should read and what it reads may be apart [crank deg].
 
-    Two readings of the lamp and two of the opening, each with the uncertainty stated on the sheet; where none is, the
-    timing's tolerance.
+    Two readings of the lamp and two of the opening, each with the uncertainty stated on the sheet; where none is
+    stated, as the lamp's on the bench, and the opening's by rule and straightedge.
     """
+    assert job.installation is not None
     lamp = getattr(job.synchronising.uncertainty, f"{side_of(job)}_btdc_deg")
     opening = job.internal_timing.uncertainty.opening_error_deg
-    if lamp is None or opening is None or job.installation is None:
-        return job.limits.timing_tolerance_deg or 2 * READ_TWICE_DEG
-    at_crank = opening.expanded_uncertainty / job.installation.rotor_turns_per_crank_turn
-    return 2**0.5 * hypot(lamp.expanded_uncertainty, at_crank)
+    both = slack_deg(job.installation) if lamp is None else 2**0.5 * lamp.expanded_uncertainty
+    once = OPENING_BY_HAND_DEG if opening is None else opening.expanded_uncertainty
+    return hypot(both, 2**0.5 * once / job.installation.rotor_turns_per_crank_turn)
 
 
 @frozen
@@ -182,6 +189,8 @@ class TeethMoved:
 
     expected_btdc_deg: float
     fires_btdc_deg: float
+    likeliest: Explanation
+    """What explains it best."""
 
 
 def teeth_contradict(job: Job) -> TeethMoved | None:
@@ -198,5 +207,8 @@ def teeth_contradict(job: Job) -> TeethMoved | None:
     turned = rotor_shift_deg(teeth.magneto_teeth, teeth.drive_teeth, i, j)
     expected = lamp_after_deg(before, ratio, rotor_shift_deg=turned)
     step = finest_shift_deg(teeth.magneto_teeth, teeth.drive_teeth) / ratio
-    off = abs(after - expected) - (job.limits.timing_tolerance_deg or 0.0) - step
-    return TeethMoved(expected, after) if off > _HAIR else None
+    slack = (job.limits.timing_tolerance_deg or 0.0) + step
+    if abs(after - expected) <= slack + _HAIR:
+        return None
+    acts = Foretold(expected, i, j)
+    return TeethMoved(expected, after, explain(after, acts, step, teeth.magneto_teeth, teeth.drive_teeth, ratio)[0])

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from magview.bench.conditions import CONDITION_WORDS
+from magview.bench.lamp_words import explanation_words
 from magview.job import danger, judge
 from magview.job.danger import Danger, Kind, drop_is_too_small
 from magview.job.derived import (
@@ -149,13 +150,14 @@ def doubts(job: Job, name: str) -> tuple[str, ...]:
         told.append(
             tr(
                 "Teeth and readings contradict each other: magneto flange {magneto} and disc {disc} would bring it "
-                "from {before} to {expected}, and it is said to fire {after}; count the teeth, and read the lamp "
-                "again.",
+                "from {before} to {expected}, and it is said to fire {after}. Likeliest: {cause} Count the "
+                "teeth, and read the lamp again.",
                 magneto=shown("_teeth", shift.moved_magneto_teeth),
                 disc=shown("_teeth", shift.moved_disc_teeth),
                 before=shown("reads_btdc_deg", shift.reads_btdc_deg),
                 expected=shown("result_btdc_deg", moved.expected_btdc_deg),
                 after=shown("result_btdc_deg", moved.fires_btdc_deg),
+                cause=explanation_words(moved.likeliest),
             )
         )
     both = judge.last_reading_contradicts(job) if name == "synchronising" else None

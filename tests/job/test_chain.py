@@ -134,12 +134,12 @@ def test_the_tooth_shift_refuses_to_judge_by_a_reading_of_before_and_says_what_i
 
 
 def test_a_reading_that_was_only_copied_is_out_of_date_too():
-    """2.0° of crank is within a tolerance of 3°; the very figure of before is still no reading of now."""
-    job = change_in(stale(), "as_found", opening_error_deg=1.75)
-    job = change_in(change_in(job, "limits", timing_tolerance_deg=3.0), "internal_timing", opening_error_deg=0.0)
+    """0.6° of crank is within what readings by hand can be out; the very figure of before is no reading of now."""
+    job = change_in(stale(), "as_found", opening_error_deg=0.6 * 0.875)
+    job = change_in(job, "internal_timing", opening_error_deg=0.0)
     job = change_in(change_in(job, "internal_timing", uncertainty={}), "synchronising", uncertainty={})
     assert judge.outdated(job)
-    nearly = change_in(job, "tooth_shift", reads_btdc_deg=job.as_found.left_btdc_deg + 0.5)
+    nearly = change_in(job, "tooth_shift", reads_btdc_deg=job.as_found.left_btdc_deg + 0.25)
     assert not judge.outdated(nearly)
 
 
