@@ -119,7 +119,7 @@ def test_verdicts_on_the_page_are_those_of_the_limits():
     page = Page(html_text(job)).text
     assert "Finished; as left, all readings that have limits are within them." in page
     assert "OUT OF LIMITS" not in page and "found out of limits" in page
-    bad = change_in(change_in(job, "internal_timing", gap_mm=0.31), "ground_run", drop_right_rpm=130.0)
+    bad = change_in(change_in(job, "internal_timing", gap_mm=job.limits.gap_high_mm + 0.06), "ground_run", drop_right_rpm=130.0)
     page = Page(html_text(bad)).text
     assert (
         "OUT OF LIMITS OR NOT AS IT MUST BE: ground run: difference of the drops; ground run: drop, running on "
@@ -142,7 +142,7 @@ def test_a_cam_that_cannot_be_drawn_costs_the_drawing_only():
     profile = magneto.cam.profile.model_copy(update={"lift_mm": 4.0, "rise_deg": 9.0, "fall_deg": 9.0})
     broken = magneto.model_copy(update={"cam": magneto.cam.model_copy(update={"profile": profile})})
     page = Page(html_text(change(job, installation=job.installation.model_copy(update={"magneto": broken})))).text
-    assert "No drawings:" in page and "0.229 mm" in page
+    assert "No drawings:" in page and f"{job.as_found.gap_mm:.3f} mm" in page
 
 
 # ---------------------------------------------------------------------- CSV and JSON
