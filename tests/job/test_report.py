@@ -119,7 +119,8 @@ def test_verdicts_on_the_page_are_those_of_the_limits():
     page = Page(html_text(job)).text
     assert "Finished; as left, all readings that have limits are within them." in page
     assert "OUT OF LIMITS" not in page and "found out of limits" in page
-    bad = change_in(change_in(job, "internal_timing", gap_mm=job.limits.gap_high_mm + 0.06), "ground_run", drop_right_rpm=130.0)
+    bad = change_in(job, "internal_timing", gap_mm=job.limits.gap_high_mm + 0.06)
+    bad = change_in(bad, "ground_run", drop_right_rpm=130.0)
     page = Page(html_text(bad)).text
     assert (
         "OUT OF LIMITS OR NOT AS IT MUST BE: ground run: difference of the drops; ground run: drop, running on "
