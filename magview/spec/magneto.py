@@ -4,7 +4,7 @@ import math
 from itertools import pairwise
 from typing import Annotated, Literal, Self
 
-from pydantic import Field, model_validator
+from pydantic import Field, field_validator, model_validator
 
 from magview.spec.base import Angle, Length, LengthOrZero, Model, Name, Text
 from magview.spec.language import tr
@@ -13,6 +13,9 @@ from magview.spec.sources import Sources, check_sources
 Law = Literal["harmonic", "cycloidal", "polynomial-345", "polynomial-4567", "modified-sine", "modified-trapezoid"]
 Rotation = Literal["clockwise", "anticlockwise"]
 Range = tuple[Angle, Angle]
+
+LAST_BITS_MM = 1e-9
+"""Lifts that differ by less are the same: a millionth of a micrometre, which no gauge reads."""
 
 
 class Marks(Model):
@@ -40,6 +43,13 @@ class MeasuredProfile(Model):
     kind: Literal["measured"]
     angle_deg: Annotated[tuple[Angle, ...], Field(min_length=5, max_length=20_000)]
     contact_lift_mm: Annotated[tuple[LengthOrZero, ...], Field(min_length=5, max_length=20_000)]
+
+    @field_validator("contact_lift_mm")
+    @classmethod
+    def _without_last_bits(cls, lifts: tuple[float, ...]) -> tuple[float, ...]:
+        """What a computation left in the last bits is neither a dip of a flat top nor a lift off the base circle."""
+        top = max(lifts)
+        return tuple(top if top - s < LAST_BITS_MM else 0.0 if s < LAST_BITS_MM else s for s in lifts)
 
     @model_validator(mode="after")
     def _one_hump(self) -> Self:

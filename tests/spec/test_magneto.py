@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 
 from magview.physics.breaker import lift_curve
 from magview.spec.base import SpecError
-from magview.spec.magneto import Cam, LawProfile, lobe_overlap
+from magview.spec.magneto import Cam, LawProfile, MeasuredProfile, lobe_overlap
 from tests.magnetos import build, magnetos, plain
 
 MEASURED = {
@@ -190,3 +190,21 @@ def test_lobe_errors_that_move_all_lobes_alike_never_overlap(shift, lobes):
         profile=LawProfile(**{**plain()["cam"]["profile"], "rise_deg": 15.0, "dwell_deg": 3.0, "fall_deg": 18.0}),
     )
     assert lobe_overlap(cam, (shift,) * lobes) is None
+
+
+def test_a_flat_top_with_noise_in_its_last_bits_is_read():
+    """0.1 + 0.2 is not 0.3 in IEEE 754 arithmetic; a lift table from a spreadsheet has such a top."""
+    top = 0.1 + 0.2
+    lifts = (0.0, 1e-17, 0.1, 0.3, top, 0.3, top, 0.15, 5e-18, 0.0)
+    assert top != 0.3
+    profile = MeasuredProfile(
+        kind="measured", angle_deg=(-20.0, -16.0, -8.0, -2.0, 0.0, 1.0, 2.0, 9.0, 15.0, 19.0), contact_lift_mm=lifts
+    )
+    assert profile.contact_lift_mm == (0.0, 0.0, 0.1, top, top, top, top, 0.15, 0.0, 0.0)
+
+
+def test_a_dip_that_a_gauge_could_read_is_refused():
+    with pytest.raises(ValueError, match="without steps or dips"):
+        MeasuredProfile(
+            kind="measured", angle_deg=(-9.0, -3.0, 0.0, 3.0, 9.0), contact_lift_mm=(0.0, 0.3, 0.2999, 0.3, 0.0)
+        )
