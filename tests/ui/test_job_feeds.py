@@ -287,13 +287,16 @@ def test_recent_sheets(open_window, tmp_path):
 
 
 def test_earlier_sheets_side_by_side_drift_and_reminder(open_job, tmp_path, qtbot, monkeypatch):
-    # Left at 0.25 mm each time and found 0.01 mm smaller after every 100 h: it moves −0.01 mm in 100 h.
+    # Left at 0.25 mm each time and found 0.01 mm smaller after every 100 h: it moves −0.01 mm in 100 h. Read to
+    # ±0.005 mm, which keeps it surely within 0.20 mm to 0.26 mm for now.
     for n, hours in enumerate((100.0, 200.0, 300.0)):
         made = of_magneto(hours, None if n == 0 else 0.24, 0.25, day=f"202{n}-05-01")
+        made = change_in(made, "reading_errors", gap_mm=0.005)
         write_model(tmp_path / f"{n}-job.json", made)
     write_model(tmp_path / "other-job.json", change_in(of_magneto(50.0, 0.2, 0.3), "magneto", serial="N 8"))
     (tmp_path / "broken-job.json").write_text("{", encoding="utf-8")
     now = of_magneto(400.0, 0.24, 0.25, day="2026-05-01")
+    now = change_in(now, "reading_errors", gap_mm=0.005)
     now = change_in(now, "next_check", day=(datetime.date.today() + datetime.timedelta(days=3)).isoformat())
     write_model(tmp_path / "now-job.json", now)
     threads = []
@@ -379,3 +382,21 @@ def test_an_earlier_sheet_opens_by_return(open_job, tmp_path, qtbot):
     window.history.table.setCurrentCell(0, 0)
     QTest.keyClick(window.history.table, Qt.Key.Key_Return)
     assert [w.model.store.path.name for w in main.jobs.windows] == ["now-job.json", "0-job.json"]
+
+
+def test_how_well_it_is_read_is_entered_beside_the_drift_and_narrows_it(open_job, tmp_path, qtbot):
+    write_model(tmp_path / "0-job.json", of_magneto(100.0, None, 0.25))
+    write_model(tmp_path / "now-job.json", of_magneto(200.0, 0.24, 0.25))
+    window = open_job(path=tmp_path / "now-job.json")
+    choose_page(window, HISTORY)
+    page = window.history
+    qtbot.waitUntil(lambda: page.table.rowCount() == 2)
+    assert "The gap may be out of its limits already at 200 h" in page.told.text(), "0.25 of 0.26 mm, by blades"
+    assert "blades in steps of 0.001 in ±0.015 mm" in page.usual.text()
+    edit = page.errors.edits["gap_mm"]
+    edit.setFocus()
+    edit.selectAll()
+    QTest.keyClicks(edit, "0.003")
+    QTest.keyClick(edit, Qt.Key.Key_Tab)
+    assert window.model.job.reading_errors.gap_mm == 0.003
+    assert "already" not in page.told.text() and "The gap may leave its limits from" in page.told.text()
