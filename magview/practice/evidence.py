@@ -267,6 +267,11 @@ def _danger(found: Evidence, step: Step) -> None:
         _flag(found, step, "unmarked", tr("took the magneto off with no marks across its coupling"))
     if before.bench.engaged is None or not isinstance(step.act, do.Turning):
         return
+    if isinstance(step.act, bench.LoadTrain):
+        # The crank stands still, the rotor does not: it may spark.
+        if not before.plugs_out and true_circuit(before.bench).live:
+            _flag(found, step, "live", tr("pressed the rotor of a live magneto round with the spark plugs in"))
+        return
     if before.chocked and before.plugs_out:
         return
     if abs(crank_deg(after.bench) - crank_deg(before.bench)) < 1e-9:

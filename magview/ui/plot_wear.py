@@ -112,7 +112,7 @@ class WearSheet(PlotSheet):
         self._gap_plot.setYRange(low - 0.1 * (high - low), high + 0.35 * (high - low), padding=0.0)
         there = error[np.isfinite(error)]
         low, high = min([-bound, *there, *(engine or ())]), max([bound, *there, *(engine or ())])
-        self._error_plot.setYRange(low - 0.1 * (high - low), high + 0.1 * (high - low), padding=0.0)
+        self._error_plot.setYRange(low - 0.1 * (high - low), high + 0.35 * (high - low), padding=0.0)
         self._word.setText(" " + tr("next inspection"))
         self._word.setPos(self._panel.hours.exact, float(self._gap_plot.viewRange()[1][0]))
         self._show_seen(state)

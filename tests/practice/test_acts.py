@@ -14,6 +14,7 @@ from magview.practice.faults import begin
 from magview.practice.instruments import compression, disc, light
 from magview.practice.library import find_exercise
 from magview.practice.state import Practice, true_firing_deg, true_readings, view
+from magview.practice.words import act_words
 from magview.spec.base import SpecError
 
 
@@ -63,6 +64,19 @@ def test_the_play_lies_on_the_other_side_when_turned_back():
     # Overshoots of up to 0.15° of rotor on both sides.
     assert forward - crank_deg(back.bench) == pytest.approx(play / ratio, abs=0.35 / ratio)
     assert play > 1.0
+
+
+def test_loading_the_train_takes_the_play_out_as_coming_with_rotation_does():
+    """TM 1-1500-204-23-1, General Aircraft Maintenance Manual, power plant (from memory)."""
+    practice = acted(engine(), do.TurnPropeller(20.0))
+    here, rotor = crank_deg(practice.bench), practice.bench.rotor_deg
+    back = acted(practice, do.TurnPropeller(20.0), do.TurnPropeller(-20.0))
+    assert crank_deg(back.bench) == pytest.approx(here)
+    play = practice.bench.magneto.condition.coupling_backlash_deg
+    assert back.bench.rotor_deg - rotor == pytest.approx(play) and play > 1.0
+    loaded = acted(back, bench.LoadTrain())
+    assert loaded.bench.rotor_deg == pytest.approx(rotor) and crank_deg(loaded.bench) == pytest.approx(here)
+    assert "Load the drive train" in act_words(bench.LoadTrain(), back, loaded)
 
 
 def test_what_holds_the_rotor_holds_the_propeller():

@@ -384,3 +384,13 @@ def test_an_attempt_of_no_acts_can_be_marked():
     session = Session(find_exercise("left-and-right-apart"), 0)
     marking = mark(session.attempt)
     assert not marking.passed and not marking.dangers
+
+
+def test_pressing_the_rotor_of_a_live_magneto_round_is_dangerous():
+    """The crank stands still while the drive train is loaded, but the rotor moves: it can spark. Common practice."""
+    session = Session(find_exercise("a-step-or-two-out"), 4)
+    session.send(do.Chock(True), 1.0)
+    for at_s, act in enumerate((bench.SwitchIgnition(True), bench.LoadTrain()), 2):
+        session.send(act, float(at_s))
+    session.send(do.HandIn(), 5.0)
+    assert [danger.kind for danger in mark(session.attempt).dangers] == ["live"]
