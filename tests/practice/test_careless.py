@@ -393,4 +393,4 @@ def test_pressing_the_rotor_of_a_live_magneto_round_is_dangerous():
     for at_s, act in enumerate((bench.SwitchIgnition(True), bench.LoadTrain()), 2):
         session.send(act, float(at_s))
     session.send(do.HandIn(), 5.0)
-    assert [danger.kind for danger in mark(session.attempt).dangers] == ["live"]
+    assert "pressed the rotor" in mark(session.attempt).dangers[0].text
