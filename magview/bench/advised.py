@@ -102,8 +102,6 @@ def advised_words(state: BenchState, plan: Advised, inches: bool) -> str:
     if swung:
         parts.append(_then([tr("slacken the clamp screws")] * state.clamps_tight + moves[-1:]))
     told = " ".join(f"{part[0].upper()}{part[1:]}." for part in parts)
-    if turned and swung:
-        return f"{told} {tr(ORDERS)} {tr('Check both again after tightening.')}"
     return f"{told} {tr(_CHECK)}"
 
 

@@ -33,9 +33,11 @@ from magview.bench.actions import (
     TurnRotor,
     TurnScrew,
 )
-from magview.bench.advised import Advised, advised, advised_words
+from magview.bench.advised import ORDERS, Advised, advised, advised_words
 from magview.bench.apply import ROTOR_LIMIT_DEG
 from magview.bench.events import KINDS
+from magview.bench.lamp import Standing, standing
+from magview.bench.lamp_words import standing_words
 from magview.bench.state import BenchState, readings, same_but_worn
 from magview.bench.verdict import faults, judged_words, mark_words, never_words
 from magview.physics.setting import Readings
@@ -223,6 +225,12 @@ class SettingPanel(QWidget):
         self.advice.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         column.addLayout(row)
         column.addWidget(self.advice)
+        self.orders = QLabel(tr(ORDERS))
+        self.orders.setWordWrap(True)
+        column.addWidget(self.orders)
+        self.lamp = QLabel()
+        self.lamp.setWordWrap(True)
+        column.addWidget(self.lamp)
         self.wanted.entered.connect(self._wanted_entered)
         self.wanted.said.connect(partial(self._said, self.wanted))
         return box
@@ -264,6 +272,8 @@ class SettingPanel(QWidget):
             old.magneto, old.backplate_deg, old.screw_deg, old.lock_tight, old.clamps_tight
         ):  # fmt: skip
             self._show_advice(state)
+        if old is None or (*setting, state.engaged) != (old.magneto, old.backplate_deg, old.screw_deg, old.engaged):
+            self._show_lamp(state)
 
     def halt(self) -> None:
         """Nothing runs here."""
@@ -377,6 +387,14 @@ class SettingPanel(QWidget):
         self._advised = advised(state, self.wanted.exact)
         self.do_it.setEnabled(self._advised.reachable)
         self.advice.setText(advised_words(state, self._advised, self._inches))
+
+    def _show_lamp(self, state: BenchState) -> None:
+        """What setting the contacts does to the reading of the timing lamp: said here too, where it is done."""
+        engaged = state.engaged
+        old = engaged is not None and standing(state, engaged.side) is Standing.OUT_OF_DATE
+        self.lamp.setText(standing_words(state, engaged.side) if engaged is not None and old else "")
+        self.lamp.setVisible(old)
+        tint(self.lamp, self._theme.bad, bold=True)
 
     # -------------------------------------------------------------- sending
 

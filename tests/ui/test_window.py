@@ -154,7 +154,7 @@ def test_the_advice_to_slacken_goes_as_soon_as_it_is_done(open_window):
     assert "lacken" not in advice.text()
     window.panel.clamps.click()
     assert "Slacken the clamp screws, then" in advice.text()
-    assert ORDERS in advice.text()
+    assert ORDERS in window.panel.orders.text()
 
 
 def test_a_screw_that_would_have_to_stand_beyond_its_travel_is_said(open_window):
