@@ -148,6 +148,13 @@ def _parser() -> _Parser:
     shift.add_argument("--left-wanted", type=_btdc, metavar="BTDC", help="where the left magneto should")
     shift.add_argument("--right-wanted", type=_btdc, metavar="BTDC", help="where the right magneto should")
     shift.add_argument(
+        "--opening-change", type=_angle, metavar="DEG",
+        help="how much later the contacts open since the lamp was read, degrees of rotor; earlier is negative",
+    )  # fmt: skip
+    shift.add_argument(
+        "--checked", action="store_true", help="stroke, mark and finger were looked at: plan more than 90° of crank"
+    )
+    shift.add_argument(
         "--move", type=_whole, metavar="N", help="which of the moves is judged and printed; left out: 1"
     )
     shift.add_argument("--pdf", metavar="OUT", help="write the move as a plan on one page, its steps to be ticked")

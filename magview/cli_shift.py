@@ -12,6 +12,7 @@ from typing import TextIO
 
 from magview import CAUTION
 from magview.bench.apply import BTDC_LIMIT_DEG
+from magview.bench.lamp_words import LOOK_FIRST, LOOK_FIRST_WHY
 from magview.bench.state import Side
 from magview.bench.tooth_steps import tooth_degrees
 from magview.bench.words import move_words, way_words
@@ -24,6 +25,7 @@ from magview.physics.coupling import (
     plan,
     within_tolerance,
 )
+from magview.physics.lamp import ASK_FIRST_DEG, LOOK_FIRST_DEG, lamp_after_deg
 from magview.physics.pair_plan import PairPlan, Reading, plan_pair
 from magview.spec.base import SpecError
 from magview.spec.engine import Installation
@@ -108,6 +110,14 @@ def _reading(arguments: argparse.Namespace, coupling: Coupling, side: Side, read
     for name, value in ((option, reads), (option.replace("reads", "wanted"), wanted)):
         if abs(value) > BTDC_LIMIT_DEG:
             raise SpecError(f"{name} is {value:g}; it must lie within ±{BTDC_LIMIT_DEG:g}° of top dead centre")
+    if arguments.opening_change is not None:
+        reads = lamp_after_deg(reads, coupling.ratio, opening_change_deg=arguments.opening_change)
+    off = abs(reads - wanted)
+    if off > ASK_FIRST_DEG and not arguments.checked:
+        raise SpecError(
+            f"the timing is {off:g}° of crank out, more than {ASK_FIRST_DEG:g}°: look at stroke, mark and finger "
+            "first, then say --checked"
+        )
     return Reading(coupling.magneto_teeth, coupling.drive_teeth, coupling.ratio, reads, wanted)
 
 
@@ -125,20 +135,31 @@ def _run_one(arguments: argparse.Namespace, coupling: Coupling, reading: Reading
     if not 1 <= number <= len(moves):
         raise SpecError(f"--move is {number}; there are the moves 1 to {len(moves)}")
     move, tolerance = moves[number - 1], coupling.timing_tolerance_deg
+    if arguments.pdf is not None and arguments.opening_change is not None:
+        raise SpecError("--pdf needs a reading that stands: read the lamp again, and leave --opening-change out")
     _print_plan(arguments, coupling, reading, move)
     good = None if tolerance is None else within_tolerance(move, tolerance)
+    change = arguments.opening_change
+    before = {} if change is None else {"read_before_btdc_deg": arguments.reads, "opening_change_deg": change}
     if arguments.json:
         print_json({
             **_inputs(coupling), "reads_btdc_deg": reads, "wanted_btdc_deg": wanted, "move": number,
-            "within_tolerance": good, "moves": [asdict(move) for move in moves],
+            "within_tolerance": good, **before, "moves": [asdict(move) for move in moves],
         })  # fmt: skip
     else:
         shown = moves[: max(MOST_SHOWN, number)]
+        if arguments.opening_change is not None:
+            say(
+                f"{arguments.reads:g}° is out of date: the contacts were set anew. The lamp should now read "
+                f"{format_angle(reads)}. Read it again before any tooth is moved.", stream
+            )  # fmt: skip
+        if abs(reads - wanted) > LOOK_FIRST_DEG:
+            say(f"{LOOK_FIRST} {LOOK_FIRST_WHY}", stream)
         say(_moves_text(shown, reading, coupling), stream)
         say(f"  {tooth_degrees(reading.magneto_teeth, reading.drive_teeth, coupling.ratio)}", stream)
         say(f"  {_verdict_text(moves, number, arguments.move is not None, tolerance)}", stream)
         _say_care(stream)
-    return FAIL if good is False else PASS
+    return FAIL if good is False or arguments.opening_change is not None else PASS
 
 
 def _inputs(coupling: Coupling) -> dict[str, object]:
@@ -209,7 +230,9 @@ def _print_plan(arguments: argparse.Namespace, coupling: Coupling, reading: Read
     from magview.job.shift_plan import plan_from
     from magview.ui.preflight import why_no_window
 
-    page = plan_from(coupling.installation, reading.reads_btdc_deg, reading.wanted_btdc_deg, move)
+    page = plan_from(
+        coupling.installation, reading.reads_btdc_deg, reading.wanted_btdc_deg, move, checked=arguments.checked
+    )
     if sys.platform.startswith("linux"):
         os.environ["QT_QPA_PLATFORM"] = "offscreen"  # paper needs no display, even where there is one
     reason = why_no_window()
@@ -227,6 +250,8 @@ def _run_both(arguments: argparse.Namespace, coupling: Coupling) -> int:
     timing, together = coupling.timing_tolerance_deg, coupling.synchronising_tolerance_deg
     if arguments.reads is not None or arguments.left_reads is None or arguments.right_reads is None:
         raise SpecError("give --reads for one magneto, or both --left-reads and --right-reads")
+    if arguments.opening_change is not None:
+        raise SpecError("--opening-change is for one magneto: give --reads")
     if arguments.pdf is not None or arguments.move is not None:
         raise SpecError("--pdf and --move are for one magneto: give --reads, and print each magneto's plan by itself")
     if coupling.installation is not None and coupling.installation.position == "single":

@@ -133,6 +133,9 @@ def test_both_typed_in_and_no_pair_that_does(capsys):
         (["seven-radial-left", "--reads", "25", "--name", "x"], "not both"),
         (["seven-radial-left", "--left-reads", "25", "--right-reads", "25", "--move", "2"], "for one magneto"),
         (["seven-radial-left", "--left-reads", "25", "--right-reads", "99"], "--right-reads is 99"),
+        ([*TYPED, "--reads", "-65", "--wanted", "27"], "stroke, mark and finger first"),
+        (["seven-radial-left", "--reads", "20", "--opening-change", "1", "--pdf", "x.pdf"], "read the lamp again"),
+        (["seven-radial-left", "--left-reads", "25", "--right-reads", "25", "--opening-change", "1"], "one magneto"),
         (["traced-six-single", "--left-reads", "25", "--right-reads", "25"], "single magneto"),
         (["seven-radial-left", "--reads", "20", "--json", "--pdf", "-"], "one thing at a time"),
     ],
@@ -142,6 +145,23 @@ def test_bad_input_is_exit_2_and_one_sentence(capsys, argv, says):
     assert (code, out) == (2, "")
     assert says in err
     assert err.count("\n") == 1
+
+
+def test_contacts_set_anew_put_the_reading_out_of_date(capsys):
+    """1.5° of rotor later at one and a half times crank speed is 1° of crank less (plain gearing)."""
+    typed = ["--magneto-teeth", "17", "--drive-teeth", "18", "--rotor-turns-per-crank-turn", "3/2", "--wanted", "20"]
+    code, out, _ = run(capsys, "shift", *typed, "--reads", "21", "--tolerance", "1", "--opening-change", "1.5")
+    assert code == 1
+    assert "21° is out of date" in out and "should now read 20.00°" in out
+    code, out, _ = run(capsys, "shift", *typed, "--reads", "21", "--opening-change", "1.5", "--json")
+    data = json.loads(out)
+    assert (data["reads_btdc_deg"], data["read_before_btdc_deg"], code) == (20.0, 21.0, 1)
+
+
+def test_more_than_a_quarter_turn_is_planned_once_it_was_looked_at(capsys):
+    code, out, _ = run(capsys, "shift", *TYPED, "--reads", "-65", "--wanted", "27", "--checked")
+    assert code == 0 and "Check stroke, mark and finger first" in out
+    assert "finger" not in run(capsys, "shift", *TYPED, "--reads", "22", "--wanted", "27")[1]
 
 
 # ---------------------------------------------------------------------- standard input and output

@@ -25,7 +25,7 @@ _SAME_DEG = 1e-6
 """A reading goes through the rotor's angle and back; a millionth of a degree of rotor is no change of the opening."""
 
 CHECKS: tuple[Check, ...] = ("reading", "stroke", "mark", "finger")
-LOOK_FIRST: tuple[Check, ...] = ("stroke", "mark", "finger")
+LOOK_FIRST_CHECKS: tuple[Check, ...] = ("stroke", "mark", "finger")
 """What is looked at before an error of more than a quarter turn of the crank is put down to teeth."""
 
 _DISC_HALF_TURN_DEG = 180.0
@@ -77,7 +77,7 @@ def questions(state: BenchState, side: Side) -> tuple[Check, ...]:
     """What must be answered before teeth are planned from an error so large; nothing of one that teeth can make."""
     if not abs(error_found_deg(state, side)) > ASK_FIRST_DEG + 1e-9:
         return ()
-    return LOOK_FIRST
+    return LOOK_FIRST_CHECKS
 
 
 def unanswered(state: BenchState, side: Side) -> tuple[Check, ...]:

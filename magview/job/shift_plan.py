@@ -6,9 +6,9 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from magview import __version__
-from magview.bench.actions import ReadLamp, ViewSide, WantTiming
+from magview.bench.actions import CheckFirst, ReadLamp, ViewSide, WantTiming
 from magview.bench.apply import apply, new_bench
-from magview.bench.lamp import look_first, refuse_unasked
+from magview.bench.lamp import LOOK_FIRST_CHECKS, look_first, refuse_unasked
 from magview.bench.lamp_words import LOOK_FIRST, standing_words
 from magview.bench.state import BenchState, Engaged, Mounting, Side, readings
 from magview.bench.timing import timing_plan
@@ -88,12 +88,19 @@ def plan_of(state: BenchState, side: Side, move: Move | None = None) -> ShiftPla
     return ShiftPlan(state, replace(state.engaged, side=side), chosen)
 
 
-def plan_from(installation: Installation, reads_btdc_deg: float, wanted_btdc_deg: float, move: Move) -> ShiftPlan:
-    """The plan of an installation from a reading and the timing wanted [crank deg BTDC]. Raises SpecError."""
+def plan_from(
+    installation: Installation, reads_btdc_deg: float, wanted_btdc_deg: float, move: Move, *, checked: bool = False
+) -> ShiftPlan:
+    """The plan of an installation from a reading and the timing wanted [crank deg BTDC].
+
+    `checked`: stroke, mark and finger were looked at. Raises SpecError.
+    """
     side: Side = "right" if installation.position == "right" else "left"
     state = new_bench(installation)
     for act in (ViewSide(side), ReadLamp(side, reads_btdc_deg), WantTiming(side, wanted_btdc_deg)):
         state = apply(state, act)
+    for check in LOOK_FIRST_CHECKS if checked else ():
+        state = apply(state, CheckFirst(side, check, True))
     return plan_of(state, side, move)
 
 
