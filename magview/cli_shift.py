@@ -111,7 +111,7 @@ def _reading(arguments: argparse.Namespace, coupling: Coupling, side: Side, read
         if abs(value) > BTDC_LIMIT_DEG:
             raise SpecError(f"{name} is {value:g}; it must lie within ±{BTDC_LIMIT_DEG:g}° of top dead centre")
     if arguments.opening_change is not None:
-        reads = lamp_after_deg(reads, coupling.ratio, opening_change_deg=arguments.opening_change)
+        reads = lamp_after_deg(reads, float(coupling.ratio), opening_change_deg=arguments.opening_change)
     off = abs(reads - wanted)
     if off > ASK_FIRST_DEG and not arguments.checked:
         raise SpecError(
