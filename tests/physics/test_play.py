@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from dataclasses import replace
 from math import asin, cos, degrees, radians
 
@@ -15,6 +16,8 @@ from magview.bench.state import crank_deg
 from magview.physics.magnet import STEP_S, rest_deg, swing
 from magview.physics.play import Play
 from magview.spec.base import SpecError
+from magview.spec.engine import Installation
+from magview.spec.files import dump_json, parse_json, validate
 from magview.spec.library import find_installation
 from magview.spec.magneto import Detent
 
@@ -144,3 +147,12 @@ def test_the_swing_stops_within_the_band_that_friction_holds():
         return -cos(radians(4 * deg)) / 4.0
 
     assert energy(start) - energy(lowest) == pytest.approx(0.05 * radians(start - lowest), rel=0.02)
+
+
+@pytest.mark.parametrize("value", [-0.1, 90.1])
+def test_play_that_no_drive_has_is_refused_in_one_sentence(value):
+    data = json.loads(dump_json(find_installation("seven-radial-left")))
+    read = parse_json(json.dumps({**data, "drive_play_deg": value}).encode(), "this file")
+    with pytest.raises(SpecError, match="drive_play_deg is"):
+        validate(Installation, read, "this file")
+    assert "drive_play_deg" not in data, "silent as older files are"

@@ -78,6 +78,7 @@ def measured(**changes) -> dict:
         ),
         ({"condition": {"lobe_angle_error_deg": (-25.0, 0.0, 0.0, 0.0)}}, "lobes 4 and 1 overlap"),
         ({"condition": {"heel_wear_mm": -0.1}}, "condition.heel_wear_mm is -0.1"),
+        ({"condition": {"face_burn_mm": -0.1}}, "condition.face_burn_mm is -0.1"),
         (measured(angle_deg=(-30.0, -20.0, -10.0, 0.0)), "at least 5 values"),
         (measured(angle_deg=(-30.0, -20.0, -10.0, 0.0, 10.0)), "angle_deg has 5 values and contact_lift_mm 7"),
         (

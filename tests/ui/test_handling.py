@@ -10,11 +10,22 @@ from PySide6.QtGui import QImage
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QCheckBox, QMessageBox
 
-from magview.bench.actions import HoldRotor, LetGo, TightenClamps, TightenLock, TurnBackplate, TurnRotor, TurnScrew
+from magview.bench.actions import (
+    HoldRotor,
+    LetGo,
+    PlaceInstallation,
+    TightenClamps,
+    TightenLock,
+    TurnBackplate,
+    TurnCrank,
+    TurnRotor,
+    TurnScrew,
+)
 from magview.bench.autosave import Autosave
 from magview.bench.breaker_end import pose
 from magview.bench.events import KINDS, nearest_event, next_event
 from magview.bench.state import readings
+from magview.spec.library import find_installation
 from magview.ui.export import scale_bar
 from tests.hands import send_mouse
 from tests.magnetos import on_the_published_coupling
@@ -117,6 +128,21 @@ def test_let_go_it_swings_to_neutral_and_a_hand_stops_it(open_window):
     assert model.state.rotor_deg == caught
     window.menus.name_steps()
     assert window.menus.undo_action.text() == "&Undo: Hold the rotor"
+
+
+def test_the_menu_loads_the_drive_train_of_a_magneto_on_its_engine(open_window):
+    window, item = open_window("seven-radial"), find_installation("seven-radial-left")
+    assert not window.menus.load_action.isEnabled(), "off the engine there is none"
+    window.model.send(PlaceInstallation(item.model_copy(update={"drive_play_deg": 2.0})))
+    for to in (-20.0, -30.0):
+        window.model.send(TurnCrank(to))
+    play = 2.0 * 7 / 8 + item.magneto.condition.coupling_backlash_deg
+    assert window.model.state.engaged.play.deg == pytest.approx(play)
+    assert f"play of {play:.2f}°" in window.crank.shown_foot()
+    window.menus.load_action.trigger()
+    assert window.model.state.engaged.play.deg == 0.0
+    window.menus.name_steps()
+    assert window.menus.undo_action.text() == "&Undo: Load the drive train against rotation"
 
 
 def test_while_it_is_dragged_the_magnet_waits(open_window):
