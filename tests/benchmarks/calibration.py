@@ -145,6 +145,7 @@ def _sheet(kind: str, hours: float, found: float | None, left: float | None, hal
         as_found=SimpleNamespace(**{names[kind]: found}),
         internal_timing=as_left,
         synchronising=as_left,
+        dead_centre=SimpleNamespace(disc_reset=None),
         reading_errors=SimpleNamespace(**{f"{kind}_{'mm' if kind == 'gap' else 'deg'}": half}),
     )
 
