@@ -156,7 +156,7 @@ class LampBox(QGroupBox):
         if not engaged.mounted:
             warnings.append(tr("The magneto is off the engine: all this holds once it is refitted by its marks."))
         warnings += self._of_readings(state, engaged)
-        self.warning.setText(" ".join(warnings))
+        self.warning.setText("\n".join(warnings))
         self.warning.setVisible(bool(warnings))
         tint(self.warning, theme.bad, bold=True)
         should = should_read_words(state, engaged.side)
@@ -169,10 +169,11 @@ class LampBox(QGroupBox):
         """What is wrong with the readings, of the magneto in view first."""
         single = engaged.installation.position == "single"
         sides = SIDES[:1] if single else sorted(SIDES, key=lambda side: side != engaged.side)
-        said = [words for side in sides if (words := standing_words(state, side))]
-        if not single and any(standing(state, side) is Standing.OUT_OF_DATE for side in sides):
-            said.append(tr("Both magnetos are shown with this one's internal setting."))
-        return said
+        if standing(state, engaged.side) is Standing.OUT_OF_DATE and not single:
+            # The other's is out of date with it: it is told once that one is looked at.
+            both = tr("Both magnetos are shown with this one's internal setting.")
+            return [f"{standing_words(state, engaged.side)} {both}"]
+        return [words for side in sides if (words := standing_words(state, side))]
 
     def _show_error(self, state: BenchState, engaged: Engaged, inches: bool) -> None:
         error = timing_error(state, engaged.side)

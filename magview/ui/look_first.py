@@ -24,7 +24,10 @@ class LookFirst(QWidget):
         column.setContentsMargins(0, 0, 0, 0)
         self.words = QLabel()
         self.words.setWordWrap(True)
+        self.why = QLabel(tr(LOOK_FIRST_WHY))
+        self.why.setWordWrap(True)
         column.addWidget(self.words)
+        column.addWidget(self.why)
         self.ticks: dict[Check, QCheckBox] = {}
         for check in CHECKS:
             box = QCheckBox(tr(CHECK_WORDS[check]))
@@ -42,11 +45,12 @@ class LookFirst(QWidget):
             box.setVisible(check in asked)
             box.setChecked(check in engaged.mounting.checked)
         large = look_first(state, engaged.side)
-        words = [tr(LOOK_FIRST), tr(LOOK_FIRST_WHY)] if large else []
+        words = [tr(LOOK_FIRST)] if large else []
         if refused := unanswered_words(state, engaged.side):
             words.append(refused)
         self.words.setText(" ".join(words))
         self.words.setVisible(bool(words))
+        self.why.setVisible(large)
         tint(self.words, theme.bad, bold=True)
         self.setVisible(bool(words) or bool(asked))
 
