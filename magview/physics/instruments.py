@@ -181,7 +181,8 @@ def one_reading(key: str, rim_radius_mm: float = 40.0, cam_turns_per_rotor_turn:
 
     Returns
     -------
-    A half-width: blades with their drag, rule with straightedge and turning by hand, disc with turning by hand.
+    A half-width: blades with their drag, rule with straightedge and turning by hand, disc with turning by hand and
+    its zero.
 
     Raises
     ------
@@ -190,7 +191,7 @@ def one_reading(key: str, rim_radius_mm: float = 40.0, cam_turns_per_rotor_turn:
     Examples
     --------
     >>> [round(one_reading(key), 3) for key in ("blades-thou", "rule-half-mm", "disc-1deg")]
-    [0.015, 0.522, 0.559]
+    [0.015, 0.522, 0.685]
     """
     main = _BY_KEY[key]
     match main.role:
@@ -203,7 +204,9 @@ def one_reading(key: str, rim_radius_mm: float = 40.0, cam_turns_per_rotor_turn:
             at_rim = degrees(edge / rim_radius_mm) / cam_turns_per_rotor_turn
             return hypot(at_rim, _BY_KEY["rotor-hand"].half_width)
         case "disc":
-            return hypot(main.half_width, _BY_KEY["crank-hand"].half_width)
+            once = hypot(main.half_width, _BY_KEY["crank-hand"].half_width)
+            # The disc's zero is halfway between two such readings, at the stop.
+            return hypot(once, once / 2**0.5)
     raise KeyError(key)
 
 

@@ -75,12 +75,14 @@ class Course:
     half_width: float
     most_per_100h: float
     """True rates lie evenly between this and its negative."""
+    of_sheet: float = 0.0
+    """Share of the variance that all readings of one sheet have in common: the disc's zero, found anew each time."""
 
 
 COURSES = {
     "gap": Course((0.30, 0.36), hypot(THOU / 2, DRAG, DRAG), 0.012),
     "opening": Course((-1.2, 1.2), 0.4, 0.4),
-    "firing": Course((24.0, 27.0), 0.5, 0.4),
+    "firing": Course((24.0, 27.0), 0.685, 0.4, 1 / 3),
 }
 
 
@@ -97,23 +99,25 @@ def drift_history(
     low, high = np.array(course.limits) + rng.uniform(0.0, 2.0 * course.half_width)
     rate = rng.uniform(-1.0, 1.0) * course.most_per_100h / 100.0
     hours, jobs, value = 0.0, [], 0.0
+    own, shared = half * sqrt(1.0 - course.of_sheet), half * sqrt(course.of_sheet)
     for n in range(sheets):
-        found = None
+        found, zero = None, draw(rng, 0.0, shared) if shared else 0.0
         if n:
             span = rng.uniform(25.0, 150.0)
             hours, value = hours + span, value + rate * span * (1.0 + rng.uniform(-uneven, uneven))
-            found = draw(rng, value, half)
+            found = zero + draw(rng, value, own)
         left = None
         if n == 0 or rng.random() < 0.7:
             value = low + (high - low) * rng.uniform(1 / 3, 2 / 3)
-            left = draw(rng, value, half)
+            left = zero + draw(rng, value, own)
         jobs.append(_sheet(kind, hours, found, left, half))
     line = line_of(jobs, READINGS[kind], 0.95)
     assert line is not None
     slope, u = _slope(line)
     ahead = hours + rng.uniform(25.0, 150.0)
     _, down, up = line.predict(ahead)
-    next_reading = draw(rng, value + rate * (ahead - hours), half)
+    zero = draw(rng, 0.0, shared) if shared else 0.0
+    next_reading = zero + draw(rng, value + rate * (ahead - hours), own)
     if not low <= value <= high:
         leaves = hours
     elif rate == 0.0:
