@@ -4,10 +4,15 @@ from __future__ import annotations
 
 import math
 
-from magview.bench.state import BenchState, Side, firing_btdc_deg
+from magview.bench.state import BenchState, Side, firing_btdc_deg, mounting_of
+from magview.bench.words import move_words
 from magview.physics.coupling import Move, Synchronising, plan, synchronise
 from magview.physics.engine import piston_drop_mm
+from magview.physics.pair_plan import PairPlan, Reading, plan_pair
 from magview.spec.frozen import frozen
+from magview.spec.language import number, tr
+
+SIDES: tuple[Side, ...] = ("left", "right")
 
 
 @frozen
@@ -58,6 +63,50 @@ def timing_plan(state: BenchState, side: Side, most: int = 12) -> list[Move]:
     return plan(
         coupling.magneto_teeth, coupling.drive_teeth, engaged.ratio, round(found, 9), wanted, most=most
     )  # fmt: skip
+
+
+def both_plan(state: BenchState) -> PairPlan | None:
+    """The best pair of moves of both magnetos from as found; None without a reading or a pair in limits."""
+    engaged = state.engaged
+    if engaged is None:
+        return None
+    coupling, engine = engaged.installation.coupling, engaged.installation.engine
+    found = {side: firing_btdc_deg(state, side, as_found=True) for side in SIDES}
+    if any(math.isnan(fires) for fires in found.values()):
+        return None
+    left, right = (
+        Reading(
+            coupling.magneto_teeth,
+            coupling.drive_teeth,
+            engaged.ratio,
+            round(found[side], 9),  # as in `timing_plan`
+            mounting_of(engaged, side).wanted_btdc_deg,
+        )
+        for side in SIDES
+    )
+    return plan_pair(left, right, engine.timing_tolerance_deg, engine.synchronising_tolerance_deg)
+
+
+def both_words(state: BenchState) -> str:
+    """What puts both magnetos right together, in words; nothing where both are right as they stand."""
+    result, engaged = synchronising(state), state.engaged
+    if result is None or engaged is None or (result.left_ok and result.right_ok and result.synchronised):
+        return ""
+    found = both_plan(state)
+    if found is None:
+        return tr("No pair of moves brings both magnetos within their tolerance and within that of synchronising.")
+    rotation = state.magneto.rotation
+    left, right = (move_words(move, rotation, "drive end") for move in (found.left, found.right))
+    return tr(
+        "Both together, from as found. Left: magneto flange {left_flange}, disc {left_disc}; it then fires {left}°. "
+        "Right: magneto flange {right_flange}, disc {right_disc}; it then fires {right}°.",
+        left_flange=left[0],
+        left_disc=left[1],
+        left=number(found.left.result_btdc_deg, 2),
+        right_flange=right[0],
+        right_disc=right[1],
+        right=number(found.right.result_btdc_deg, 2),
+    )
 
 
 def synchronising(state: BenchState) -> Synchronising | None:

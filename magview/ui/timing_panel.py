@@ -7,7 +7,7 @@ from PySide6.QtGui import QMoveEvent, QShowEvent
 from PySide6.QtWidgets import QGroupBox, QLabel, QVBoxLayout, QWidget
 
 from magview.bench.state import BenchState, firing_btdc_deg
-from magview.bench.timing import synchronising
+from magview.bench.timing import both_words, synchronising
 from magview.physics.coupling import Move
 from magview.physics.engine import firing_order_mismatch
 from magview.spec.language import marked, number, tr
@@ -185,7 +185,8 @@ class TimingPanel(QWidget):
         words = f"{mark} {text}"
         if mismatch:
             words = f"{words} {tr('Take care: {mismatch}.', mismatch=mismatch)}"
-        self.synchronising.setText(words)
+        both = both_words(state)
+        self.synchronising.setText(f"{words}\n{both}" if both else words)
 
 
 def _apart(left_less_right_deg: float) -> str:

@@ -25,7 +25,7 @@ from magview.bench.actions import (
 from magview.bench.apply import apply, new_bench
 from magview.bench.drive_end import drive_pose
 from magview.bench.state import BenchState, crank_deg, firing_btdc_deg, opening_deg
-from magview.bench.timing import synchronising, timing_error, timing_plan, timing_verdict
+from magview.bench.timing import both_plan, both_words, synchronising, timing_error, timing_plan, timing_verdict
 from magview.bench.tooth_steps import coupling_words, marks_words, step_words, steps_between
 from magview.spec.base import SpecError
 from magview.spec.library import find_installation, shipped_names
@@ -252,3 +252,22 @@ def test_without_an_engine_there_is_nothing_to_synchronise():
     assert synchronising(alone) is None
     with pytest.raises(SpecError, match="not on an engine"):
         timing_error(alone, "left")
+
+
+def test_both_magnetos_are_brought_right_together_by_the_moves_named():
+    """Made on the bench, the pair is within every tolerance of the engine; then nothing more is said."""
+    state = bench()
+    engine, wanted = state.engaged.installation.engine, state.engaged.installation.engine.firing_btdc_deg
+    assert both_words(state) == ""
+    for act in (ReadLamp("left", wanted.left - 4.0), ReadLamp("right", wanted.right + 5.0)):
+        state = apply(state, act)
+    found, said = both_plan(state), both_words(state)
+    assert found is not None
+    for side, move in (("left", found.left), ("right", found.right)):
+        assert f"it then fires {move.result_btdc_deg:.2f}°" in said
+        for act in (ViewSide(side), MoveTeeth(move.magneto_teeth, move.disc_teeth)):
+            state = apply(state, act)
+        assert abs(firing_btdc_deg(state, side) - getattr(wanted, side)) <= engine.timing_tolerance_deg
+    result = synchronising(state)
+    assert abs(result.difference_deg) <= engine.synchronising_tolerance_deg and result.synchronised
+    assert both_words(state) == ""
