@@ -192,10 +192,18 @@ def without_history(job: Job) -> Job:
 # ---------------------------------------------------------------------- signature
 
 
+_digested: tuple[Job, str] | None = None
+"""The sheet that was digested last, which cannot change, and its digest: it is asked for many times over."""
+
+
 def digest(job: Job) -> str:
     """What a signature covers: a SHA-256 of everything on the sheet but the signature itself and the history."""
-    bare = job.model_copy(update={"history": None, "signature": None})
-    return hashlib.sha256(dump_json(bare).encode("utf-8")).hexdigest()
+    global _digested
+    known = _digested
+    if known is None or known[0] is not job:
+        bare = job.model_copy(update={"history": None, "signature": None})
+        known = _digested = (job, hashlib.sha256(dump_json(bare).encode("utf-8")).hexdigest())
+    return known[1]
 
 
 def signature_holds(job: Job) -> bool | None:
