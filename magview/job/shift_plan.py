@@ -8,6 +8,7 @@ from dataclasses import replace
 from magview import __version__
 from magview.bench.actions import CheckFirst, ReadLamp, ViewSide, WantTiming
 from magview.bench.apply import apply, new_bench
+from magview.bench.conditions import CONDITION_WORDS, conditions_at_opening
 from magview.bench.lamp import LOOK_FIRST_CHECKS, look_first, refuse_unasked
 from magview.bench.lamp_words import LOOK_FIRST, standing_words
 from magview.bench.state import BenchState, Engaged, Mounting, Side, readings
@@ -122,6 +123,7 @@ def _document(plan: ShiftPlan, figure_width: float, tight: bool) -> Iterator[Blo
     yield Paragraph(f"{how_drawn(plan.state)} {slots}", "small")
     yield _degrees(plan, tight)
     yield from _steps(plan)
+    yield from _four(plan)
     yield from _afterwards()
 
 
@@ -251,6 +253,24 @@ def _slots(plan: ShiftPlan, at: Mounting) -> tuple[str, str]:
         tr("{slot} of {teeth}", slot=now.magneto_slots[0] + 1, teeth=coupling.magneto_teeth),
         tr("{slot} of {teeth}", slot=now.drive_slots[0] + 1, teeth=coupling.drive_teeth),
     )
+
+
+def _four(plan: ShiftPlan) -> Iterator[Block]:
+    """The four conditions by the readings as found, and boxes to look at them again."""
+    found = conditions_at_opening(replace(plan.state, engaged=_as_found(plan)), plan.engaged.side)
+    if found is None:
+        return
+    names = [tr(CONDITION_WORDS[one.condition]) for one in found]
+    judged = " ".join(f"{'✓' if one.met else '✗'} {name}" for one, name in zip(found, names, strict=True))
+    again = " ".join(f"{BOX} {name}" for name in names)
+    words = tr("When No. 1's contacts open, as found: {judged}. Afterwards: {again}.", judged=judged, again=again)
+    yield Paragraph(words, "small")
+
+
+def _as_found(plan: ShiftPlan) -> Engaged:
+    if plan.engaged.side == "left":
+        return replace(plan.engaged, left=plan.found)
+    return replace(plan.engaged, right=plan.found)
 
 
 def _afterwards() -> Iterator[Block]:
