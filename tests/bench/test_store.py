@@ -52,7 +52,9 @@ anything = st.one_of(
     st.builds(do.LoadTrain),
     st.builds(do.MountMagneto, st.booleans()),
     st.builds(do.ReadLamp, side, angle),
-    st.builds(do.CheckFirst, side, st.sampled_from(["reading", "stroke", "mark", "finger", "weather"]), st.booleans()),
+    st.builds(
+        do.CheckFirst, side, st.sampled_from(["reading", "stroke", "mark", "finger", "weather"]), st.booleans()
+    ),
     st.builds(do.WantTiming, side, angle),
     st.builds(do.MoveTeeth, st.integers(-25, 25), st.integers(-25, 25)),
     st.builds(do.PaintMarks),
