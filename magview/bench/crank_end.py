@@ -54,7 +54,7 @@ class CrankPose:
 
 def engine_sense(engine: Engine) -> int:
     """+1 where the engine turns clockwise seen from the propeller end."""
-    return 1 if engine.rotation == "clockwise" else -1
+    return 1 if engine.rotation_from("propeller") == "clockwise" else -1
 
 
 def crank_pose(engine: Engine, crank_deg: float) -> CrankPose:

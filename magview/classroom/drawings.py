@@ -88,7 +88,7 @@ def _caption(state: BenchState, end: End) -> str:
         case "crank":
             assert state.engaged is not None
             engine = state.engaged.installation.engine
-            way = tr("clockwise") if engine.rotation == "clockwise" else tr("anticlockwise")
+            way = tr("clockwise") if engine.rotation_from("propeller") == "clockwise" else tr("anticlockwise")
             return tr("{engine}, seen from the propeller end; it turns {way}.", engine=engine.name, way=way)
         case "lead":
             return tr("The primary circuit with its switch lead; the switch is off.")

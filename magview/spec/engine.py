@@ -12,6 +12,9 @@ from magview.spec.sources import Sources, check_sources
 Revs = Annotated[float, Field(ge=0.0, le=20_000.0)]
 """Crank turns per minute [rpm]."""
 
+EngineView = Literal["propeller", "rear"]
+"""The end an engine is looked at from: the propeller's, which drives; or the rear, where the accessories are."""
+
 
 class FiringBtdc(Model):
     """Where each magneto fires [crank deg before top dead centre], larger = earlier."""
@@ -44,12 +47,22 @@ class Engine(Model):
     stroke_mm: Length
     rod_mm: Length
     rotation: Rotation
+    rotation_seen_from: EngineView = "propeller"
+    """From which end `rotation` is meant: engine manuals often mean the rear, the accessory end."""
+    timing_cylinder: Annotated[int, Field(ge=1, le=36)] = 1
+    """The cylinder whose piston gives top dead centre and to which the timing is read; most often No. 1."""
     articulation: Articulation | None = None
     drop_rpm: tuple[Revs, Revs] | None = None
     """Smallest and largest drop on one magneto at the ground run [rpm]; silent = only a drop of nothing is judged."""
     drop_difference_rpm: Revs | None = None
     """How far the two drops may differ at most [rpm]."""
     sources: Sources = ()
+
+    def rotation_from(self, end: EngineView) -> Rotation:
+        """Which way the crank turns seen from an end, whichever end the file names."""
+        if end == self.rotation_seen_from:
+            return self.rotation
+        return "anticlockwise" if self.rotation == "clockwise" else "clockwise"
 
     @model_validator(mode="after")
     def _sources_known(self) -> Self:
@@ -95,6 +108,14 @@ class Engine(Model):
                     "rod_mm is {rod:g}; it must be longer than half the stroke, {crank:g} mm",
                     rod=self.rod_mm,
                     crank=crank,
+                )
+            )
+        if self.timing_cylinder > n:
+            raise ValueError(
+                tr(
+                    "timing_cylinder is {cylinder}; the engine has {n} cylinders",
+                    cylinder=self.timing_cylinder,
+                    n=n,
                 )
             )
         link = self.articulation
@@ -155,6 +176,8 @@ class Installation(Model):
     position: Literal["left", "right", "single"]
     drive_play_deg: Annotated[float, Field(ge=0.0, le=90.0)] = 0.0
     """Play of the gears between crank and drive flange, the coupling's not counted [crank deg]."""
+    crank_turns_per_propeller_turn: Annotated[float, Field(ge=0.2, le=5.0)] = 1.0
+    """Of the reduction gear between crank and propeller; 1 where the propeller is on the crank."""
     sources: Sources = ()
 
     @model_validator(mode="after")

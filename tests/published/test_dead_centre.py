@@ -1,0 +1,156 @@
+"""Top dead centre by a stop, in a cylinder with a link rod as well, against a mechanism written for this test alone.
+
+That top dead centre lies halfway between the two stop readings is common practice for a rod on the crank pin. For
+link rods no table is cited: here the pins are points of the complex plane, found from the rods' lengths, and the
+places of stop and top are sought with scipy's scalar methods (any text on the dynamics of radial engines has the
+figure). Rotation of an engine is given from the rear in many manuals, from the propeller in others: seen from the
+other end a turn is the other way round, which is plain geometry.
+"""
+
+from __future__ import annotations
+
+import cmath
+import math
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from scipy.optimize import brentq, minimize_scalar
+
+from magview.bench.crank_end import engine_sense
+from magview.physics.dead_centre import (
+    has_link_rod,
+    stop_middle_deg,
+    stop_reach_deg,
+    tdc_from_stops,
+    timing_centre_deg,
+)
+from magview.physics.engine import true_tdc_from_stops
+from magview.spec.base import SpecError
+from magview.spec.engine import Engine
+from magview.spec.files import validate
+
+
+def radial(cylinders: int = 7, timing: int = 4, master: int = 1, **changes) -> Engine:
+    first, second = range(1, cylinders + 1, 2), range(2, cylinders + 1, 2)
+    data = {
+        "format": "magview-engine/1",
+        "name": "Test radial",
+        "cylinders": cylinders,
+        "arrangement": "radial",
+        "firing_order": (*first, *second),
+        "firing_btdc_deg": {"left": 20.0, "right": 20.0},
+        "timing_tolerance_deg": 1.0,
+        "synchronising_tolerance_deg": 1.0,
+        "stroke_mm": 140.0,
+        "rod_mm": 260.0,
+        "rotation": "clockwise",
+        "timing_cylinder": timing,
+        "articulation": {"master_cylinder": master, "knuckle_radius_mm": 56.0, "link_rod_mm": 204.0},
+        **changes,
+    }
+    return validate(Engine, data, "test")
+
+
+class Pins:
+    """One cylinder of an articulated engine by its pins, cylinder 1's axis along the real axis."""
+
+    def __init__(self, engine: Engine, cylinder: int) -> None:
+        link = engine.articulation
+        self.r, self.rod = engine.stroke_mm / 2, engine.rod_mm
+        axis = lambda number: cmath.exp(2j * math.pi * (number - 1) / engine.cylinders)  # noqa: E731
+        self.own, self.main = axis(cylinder), axis(link.master_cylinder)
+        self.link = None
+        if cylinder != link.master_cylinder:
+            self.link, self.knuckle = link.link_rod_mm, link.knuckle_radius_mm * self.own / self.main
+
+    def height(self, crank_deg: float) -> float:
+        """Piston pin from the crank's axis."""
+        crank = self.r * cmath.exp(1j * math.radians(crank_deg))
+        reach = self._along(crank, self.main, self.rod)
+        if self.link is None:
+            return reach
+        master_rod = (reach * self.main - crank) / self.rod
+        return self._along(crank + self.knuckle * master_rod, self.own, self.link)
+
+    @staticmethod
+    def _along(pin: complex, axis: complex, rod: float) -> float:
+        seen = pin / axis
+        return seen.real + math.sqrt(rod**2 - seen.imag**2)
+
+    def top(self) -> float:
+        near = math.degrees(cmath.phase(self.own))
+        found = minimize_scalar(lambda a: -self.height(a), bracket=(near - 20, near, near + 20), tol=1e-14)
+        return float(found.x)
+
+    def stops(self, drop_mm: float) -> tuple[float, float]:
+        """Crank angles before and after the top at which the piston meets a stop that far below the top."""
+        top = self.top()
+        at = lambda a: self.height(top) - drop_mm - self.height(a)  # noqa: E731
+        before = brentq(at, top - 100, top - 1e-3, xtol=1e-11)
+        return float(before), float(brentq(at, top + 1e-3, top + 100, xtol=1e-11))
+
+
+@given(
+    cylinders=st.sampled_from([3, 5, 7, 9]),
+    timing=st.integers(1, 9),
+    master=st.integers(1, 9),
+    drop=st.floats(4.0, 40.0),
+    zero=st.floats(0.0, 360.0),
+)
+@settings(max_examples=80, deadline=None)
+def test_the_top_by_a_stop_is_the_mechanisms_own(cylinders, timing, master, drop, zero):
+    engine = radial(cylinders, (timing - 1) % cylinders + 1, (master - 1) % cylinders + 1)
+    pins = Pins(engine, engine.timing_cylinder)
+    top, (before, after) = pins.top(), pins.stops(drop)
+    # A disc that counts with rotation, from anywhere; and one that counts degrees before.
+    found = tdc_from_stops(engine, (after + zero) % 360, (before + zero) % 360)
+    assert abs((found - top - zero + 180) % 360 - 180) < 2e-5
+    found = tdc_from_stops(engine, (zero - before) % 360, (zero - after) % 360, counts="before")
+    assert abs((found - zero + top + 180) % 360 - 180) < 2e-5
+    assert stop_middle_deg(engine, after - before) == pytest.approx((after + before) / 2 - top, abs=2e-5)
+
+
+def test_halfway_is_off_where_a_link_rod_meets_the_stop():
+    """It matters: with these rods the middle lies a fifth of a degree of crank off the top."""
+    engine = radial(timing=2)
+    pins = Pins(engine, 2)
+    before, after = pins.stops(25.0)
+    off = (before + after) / 2 - pins.top()
+    assert 0.15 < abs(off) < 0.25
+    assert has_link_rod(engine) and not has_link_rod(radial(timing=1))
+    # On the master rod halfway is exact, as common practice has it.
+    assert tdc_from_stops(radial(timing=1), 340.0, 24.0) == true_tdc_from_stops(340.0, 24.0) == 2.0
+
+
+@given(timing=st.integers(1, 7), reach=st.floats(5.0, 70.0))
+@settings(max_examples=40, deadline=None)
+def test_a_stop_is_met_at_one_depth_on_both_sides(timing, reach):
+    engine = radial(timing=timing)
+    pins, top = Pins(engine, timing), Pins(engine, timing).top()
+    after, before = stop_reach_deg(engine, reach)
+    assert after == reach
+    assert pins.height(top + after) == pytest.approx(pins.height(top - before), abs=2e-5)
+
+
+def test_the_timing_cylinders_own_top_counts_from_cylinder_1s():
+    engine = radial(timing=4)
+    first, fourth = Pins(engine, 1).top(), Pins(engine, 4).top()
+    assert abs((timing_centre_deg(engine) - (fourth - first) + 180) % 360 - 180) < 2e-5
+    assert timing_centre_deg(radial(timing=1)) == 0.0
+
+
+def test_an_engine_without_that_cylinder_is_refused():
+    with pytest.raises(SpecError, match="timing_cylinder is 8; the engine has 7 cylinders"):
+        radial(timing=8)
+
+
+@pytest.mark.parametrize("typed", ["clockwise", "anticlockwise"])
+def test_rotation_is_converted_from_the_end_it_was_read_at(typed):
+    other = {"clockwise": "anticlockwise", "anticlockwise": "clockwise"}[typed]
+    rear = radial(rotation=typed, rotation_seen_from="rear")
+    assert (rear.rotation_from("rear"), rear.rotation_from("propeller")) == (typed, other)
+    silent = radial(rotation=typed)
+    assert (silent.rotation_from("propeller"), silent.rotation_from("rear")) == (typed, other)
+    # The pictures of the crank are seen from the propeller end.
+    assert engine_sense(rear) == -engine_sense(silent) == (1 if other == "clockwise" else -1)
