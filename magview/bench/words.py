@@ -7,6 +7,7 @@ from typing import Literal
 
 from magview.physics.coupling import Move
 from magview.spec.base import SpecError
+from magview.spec.engine import Engine
 from magview.spec.language import in_english, marked, number, tr
 from magview.spec.magneto import Magneto, Rotation
 
@@ -225,3 +226,16 @@ PARTS = (
     marked("timing disc"),
 )
 """What drawn parts are called; their names in the drawings, which `tr` reads out where they are shown."""
+
+
+_CRANK = {
+    "clockwise": marked("turns clockwise seen from the propeller end, anticlockwise from the rear end"),
+    "anticlockwise": marked("turns anticlockwise seen from the propeller end, clockwise from the rear end"),
+}
+"""By the way seen from the propeller end."""
+
+
+def rotation_words(engine: Engine) -> str:
+    """Which way a crank turns, from both viewpoints in use: engine manuals often mean the rear, pictures here the
+    propeller end."""
+    return tr(_CRANK[engine.rotation_from("propeller")])

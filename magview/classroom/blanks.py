@@ -9,13 +9,14 @@ from dataclasses import replace
 from magview.bench.state import Side
 from magview.bench.words import move_words
 from magview.physics.circuit import circuit
-from magview.practice.advice import PIP_MM, teeth_wanted
+from magview.practice.advice import teeth_wanted
+from magview.practice.contacts import PIP_MM, TOLD, best
 from magview.practice.exercise import Exercise
 from magview.practice.faults import begin
 from magview.practice.readings import lead_truth
 from magview.practice.state import Practice, true_firing_deg, true_readings, view
 from magview.spec.frozen import frozen
-from magview.spec.language import tr
+from magview.spec.language import marked, tr
 from magview.spec.units import MM_PER_INCH, format_length
 
 
@@ -124,9 +125,21 @@ def _e_gap(exercise: Exercise) -> Blanks:
     )
 
 
+_DECISIONS = {"leave": marked("left"), "dress": marked("dressed"), "renew": marked("renewed")}
+
+
 def _contacts(exercise: Exercise, room: Practice, side: Side) -> Blanks:
     pip = room.bench.magneto.condition.pip_height_mm
     found = tr("a pip of {length}", length=format_length(pip, False)) if pip > PIP_MM else tr("clean and flat")
+    if exercise.rules >= 2:
+        return Blanks(
+            _named(exercise, tr("The contacts"), side),
+            (tr("Looked at"), tr("As found"), tr("Left, dressed or renewed")),
+            ((tr("Faces of the contacts"), Cell(tr(TOLD[room.seat.faces])),
+              Cell(tr(_DECISIONS[best(exercise, room.seat.faces)]))),),
+            (2.2, 2.0, 2.0),
+            tr("Look before measuring, and decide by the manual; a new pair is looked at again after running in."),
+        )  # fmt: skip
     return Blanks(
         _named(exercise, tr("The contacts"), side),
         (tr("Looked at"), tr("As found"), tr("As left")),

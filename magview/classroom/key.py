@@ -9,6 +9,7 @@ from dataclasses import dataclass
 
 from magview.bench.state import Side
 from magview.classroom.sets import ClassSet
+from magview.practice.contacts import TOLD
 from magview.practice.debrief import Truth, truths
 from magview.practice.exercise import Exercise, FaultKind
 from magview.practice.faults import Drawn, begin, drawn
@@ -111,8 +112,18 @@ def _words(found: Drawn, kind: FaultKind) -> str:
         case "wrong-stroke" | "rotor-at-neutral":
             at_neutral = tr("fitted with the rotor at neutral")
             return at_neutral if kind == "rotor-at-neutral" else tr("fires on the wrong stroke")
-        case "lead":
-            return _lead_words(found.lead)
+        case "lead" | "contacts" | "dry-felt":
+            return _found_words(found, kind)
+
+
+def _found_words(found: Drawn, kind: str) -> str:
+    """What is found rather than measured."""
+    if kind == "lead":
+        return _lead_words(found.lead)
+    if kind == "dry-felt":
+        return tr("dry felt")
+    told = tr(TOLD[found.contacts])
+    return f"{told}, {format_length(found.pip, False)}" if found.pip else told
 
 
 def _wear_words(found: Drawn, kind: str) -> str:
@@ -163,6 +174,8 @@ def _size(found: Drawn, kind: FaultKind) -> float:
     """The size drawn; 1 for a fault without size that is there, 0 for one that is not."""
     if kind == "lead":
         return 1.0  # "sound" is an answer too
+    if kind == "contacts":
+        return float(bool(found.contacts))
     return float(getattr(found, kind.replace("-", "_")))
 
 

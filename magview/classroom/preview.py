@@ -11,6 +11,7 @@ from magview.practice.debrief import truths
 from magview.practice.exercise import Exercise
 from magview.practice.faults import begin
 from magview.practice.paper import goal_words, paper_lines
+from magview.practice.story import story
 from magview.spec.language import tr
 
 _NEEDED = {
@@ -43,7 +44,7 @@ def preview_html(exercise: Exercise, seed: int) -> str:
         _table([(t.what, t.as_found) for t in truths(room, room)]),
         _head(tr("What the pupil reads")),
         f"<p><b>{escape(tr(exercise.name))}</b></p>",
-        _text(tr(exercise.story)),
+        _text(story(exercise, seed)),
         f"<b>{_text(tr(exercise.task))}</b>",
         _list(goal_words(exercise)),
         _text(guide),

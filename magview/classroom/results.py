@@ -231,6 +231,8 @@ SHOWN_BY: dict[str, tuple[str, ...]] = {
     "rotor-at-neutral": ("timing", "firing"),
     "disc-zero": ("disc-zero", "timing"),
     "lead": ("lead",),
+    "contacts": ("contacts",),
+    "dry-felt": ("secured",),
 }
 """By which goals and readings it shows that a fault was dealt with; the first that the exercise has counts."""
 

@@ -39,6 +39,8 @@ FAULTS = {
     "wrong-stroke": marked("on the wrong stroke"),
     "rotor-at-neutral": marked("fitted at neutral"),
     "lead": marked("switch lead"),
+    "contacts": marked("the contacts' faces"),
+    "dry-felt": marked("a dry felt"),
 }
 DANGERS = {
     "unmarked": marked("took the magneto off unmarked"),

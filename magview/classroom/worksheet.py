@@ -21,6 +21,7 @@ from magview.practice.exercise import Exercise
 from magview.practice.faults import begin
 from magview.practice.paper import goal_words, paper_lines
 from magview.practice.state import true_readings
+from magview.practice.story import story
 from magview.spec.frozen import frozen
 from magview.spec.language import marked, tr
 
@@ -161,7 +162,7 @@ def _blocks(exercise: Exercise, seed: int, whose: Whose, title: str, key: bool, 
     yield Paragraph(_begin_words(whose, seed), "small")
     yield Paragraph(tr(CAUTION), "caution")
     yield Heading(tr("The case"))
-    yield Paragraph(tr(exercise.story))
+    yield Paragraph(story(exercise, seed))
     yield Paragraph(tr(exercise.task))
     yield Paragraph(tr("About {minutes} minutes. Done when:", minutes=f"{exercise.minutes:g}"))
     yield Steps(tuple(goal_words(exercise)))

@@ -105,7 +105,38 @@ class InspectContacts:
 
 @frozen
 class DressContacts:
-    """Stone the contacts clean and flat."""
+    """Stone the contacts flat; it takes metal off."""
+
+
+@frozen
+class RenewContacts:
+    """Fit a new pair of contacts: everything is then set anew."""
+
+
+@frozen
+class LeaveAsIs:
+    """Decide that something stays as it is: the contacts as they look, or the chocks at the wheels."""
+
+    what: Literal["contacts", "chocks"]
+
+
+@frozen
+class TakeCoilOff:
+    """Take the coil's primary off the contacts, or put it on again."""
+
+    off: bool
+
+
+@frozen
+class PressFelt:
+    """Press a thumbnail to the felt that oils the cam."""
+
+
+@frozen
+class OilFelt:
+    """Give the felt some drops of oil."""
+
+    drops: int
 
 
 @frozen
@@ -139,6 +170,13 @@ class SparkPlugs:
     """Take the spark plugs out, one at least of each cylinder, or put them in."""
 
     out: bool
+
+
+@frozen
+class PlugLeads:
+    """Put the leads on their spark plugs, or take them off."""
+
+    on: bool
 
 
 @frozen
@@ -219,19 +257,22 @@ class HandIn:
 
 
 Turning = TurnRotor | TurnPropeller | TurnUntil | TurnToReading | LetGo | bench.HoldRotor | bench.LoadTrain
-Setting = TurnPlate | TurnScrew | bench.TightenLock | bench.TightenClamps | InspectContacts | DressContacts
+Setting = TurnPlate | TurnScrew | bench.TightenLock | bench.TightenClamps
+Care = InspectContacts | DressContacts | RenewContacts | LeaveAsIs | TakeCoilOff | PressFelt | OilFelt
 Tool = LayStraightedge | Sight | ConnectLamp | TryBlades | MeterLead | FitStop | TurnDisc | FeelCompression
 LeadWork = bench.PullPlug | bench.SwitchIgnition | SlipPaper | Renew
-EngineWork = Chock | SparkPlugs | Nuts | Pin | Remove | Refit | MoveTooth | bench.PaintMarks | bench.ViewSide
-Act = Turning | Setting | Tool | LeadWork | EngineWork | PointAt | WriteReading | HandIn
+Safety = Chock | SparkPlugs | PlugLeads
+EngineWork = Safety | Nuts | Pin | Remove | Refit | MoveTooth | bench.PaintMarks | bench.ViewSide
+Act = Turning | Setting | Care | Tool | LeadWork | EngineWork | PointAt | WriteReading | HandIn
 
 ACTS: tuple[type[Act], ...] = (
     TurnRotor, TurnPropeller, TurnUntil, TurnToReading, LetGo, bench.HoldRotor,
     bench.LoadTrain,
-    TurnPlate, TurnScrew, bench.TightenLock, bench.TightenClamps, InspectContacts, DressContacts,
+    TurnPlate, TurnScrew, bench.TightenLock, bench.TightenClamps,
+    InspectContacts, DressContacts, RenewContacts, LeaveAsIs, TakeCoilOff, PressFelt, OilFelt,
     LayStraightedge, Sight, ConnectLamp, TryBlades, MeterLead, FitStop, TurnDisc, FeelCompression,
     bench.PullPlug, bench.SwitchIgnition, SlipPaper, Renew,
-    Chock, SparkPlugs, Nuts, Pin, Remove, Refit, MoveTooth, bench.PaintMarks, bench.ViewSide,
+    Chock, SparkPlugs, PlugLeads, Nuts, Pin, Remove, Refit, MoveTooth, bench.PaintMarks, bench.ViewSide,
     PointAt, WriteReading, HandIn,
 )  # fmt: skip
 """Every kind of act."""

@@ -7,16 +7,16 @@ from __future__ import annotations
 
 import math
 
+from magview.bench.orders import ORDER
 from magview.bench.state import BenchState, Engaged
 from magview.bench.words import move_words, plate_move, screw_move
 from magview.physics.coupling import Move, plan
 from magview.physics.setting import internal_timing
+from magview.practice.contacts import PIP_MM, best
 from magview.practice.state import Practice, true_readings, view
 from magview.practice.words import side_words
 from magview.spec.frozen import frozen
 from magview.spec.language import marked, number, tr
-
-PIP_MM = 0.004
 
 
 @frozen
@@ -78,8 +78,32 @@ def efficient_path(found: Practice) -> list[str]:
     if "e-gap" in goals:
         path.append(tr("Lay the straightedge on, look square over it, turn to the mark with rotation, and hold."))
     if "secured" in goals:
+        path += _closing(found)
+    return path
+
+
+def _closing(found: Practice) -> list[str]:
+    if found.exercise.rules < 2:
+        return [tr("Close up: screws, nuts, plug in, switch off; and look once more at what tightening can shift.")]
+    exercise = found.exercise
+    path = []
+    for side in found.sides:
+        room = view(found, side)
+        name = side_words(room, side)
+        if exercise.felt_drops is not None and room.seat.felt_dry:
+            path.append(
+                tr("On {name}, the felt is dry: drops of oil as the manual says: {drops}.", name=name,
+                   drops=exercise.felt_drops)
+            )  # fmt: skip
+        elif exercise.felt_drops is not None:
+            path.append(tr("On {name}, press a thumbnail to the felt: oil shows, so it gets none.", name=name))
+    path.append(tr("Close up: timing light and straightedge off, paper out, screws tight."))
+    if found.bench.engaged is not None:
         path.append(
-            tr("Close up: screws, nuts, plug in, switch off; and look once more at what tightening can shift.")
+            tr(
+                "On the engine: nuts tight, stop out, spark plugs in, their leads on; each switch lead proved again, "
+                "its plug in, the switch off; chocks left in or taken away last, as you decide."
+            )
         )
     return path
 
@@ -100,6 +124,19 @@ _RENEW = {
 }
 
 
+_DECIDE = {
+    "leave": marked("On {name}, look at the contacts and leave them as they are."),
+    "dress": marked(
+        "On {name}, look at the contacts, dress them as the manual says, look again; only then measure: the stone "
+        "took metal off."
+    ),
+    "renew": marked(
+        "On {name}, look at the contacts, renew them, look again, note them for after running in; then set "
+        "everything anew."
+    ),
+}
+
+
 def _inside(room: Practice, goals: set[str]) -> list[str]:
     name, state, path = side_words(room, room.side), room.bench, []
     if "lead" in goals:
@@ -111,8 +148,11 @@ def _inside(room: Practice, goals: set[str]) -> list[str]:
         )
         faults = {"lead": state.lead.broken, "insulation": state.lead.shorted, "tab": not room.seat.tab_sound}
         path += [tr(_RENEW[part], name=name) for part, bad in faults.items() if bad]
-    if goals & {"contacts", "gap"} and state.magneto.condition.pip_height_mm > PIP_MM:
-        path.append(tr("On {name}, dress the contacts before measuring.", name=name))
+    if room.exercise.rules < 2:
+        if goals & {"contacts", "gap"} and state.magneto.condition.pip_height_mm > PIP_MM:
+            path.append(tr("On {name}, dress the contacts before measuring.", name=name))
+    elif "contacts" in goals:
+        path.append(tr(_DECIDE[best(room.exercise, room.seat.faces)], name=name))
     if "opening" in goals or "gap" in goals:
         path += _setting(room, name)
     return path
@@ -124,7 +164,7 @@ def _setting(room: Practice, name: str) -> list[str]:
         return [tr("On {name}, no setting puts gap and opening right at once.", name=name)]
     creep, (low, high) = state.magneto.condition.screw_creep_deg, state.magneto.gap_limits_mm
     gaps = true_readings(state).max_gap_mm
-    path = []
+    path = [tr(ORDER)] if room.exercise.rules >= 2 else []
     if float(gaps.min()) < low or float(gaps.max()) > high or not state.lock_tight:
         turn = screw_move(state.magneto, wanted.screw_deg - state.screw_deg)
         if creep:

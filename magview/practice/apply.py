@@ -12,7 +12,7 @@ from magview.bench.state import Mounting, Side, crank_deg, shift_deg, with_play
 from magview.physics.coupling import finest_shift_deg
 from magview.physics.play import Play
 from magview.practice import actions as do
-from magview.practice import instruments, turning
+from magview.practice import contacts, instruments, turning
 from magview.practice.draws import between, uniform, whole
 from magview.practice.exercise import LeadFault
 from magview.practice.state import Note, Practice, ReadingKind, Said, true_circuit, view
@@ -22,6 +22,7 @@ from magview.spec.language import marked, tr
 MOST_NOTES = 500
 MOST_TEXT = 400
 MOST_PART = 60
+MOST_DROPS = 20
 
 
 def apply(practice: Practice, act: do.Act) -> Practice:
@@ -36,6 +37,8 @@ def _apply(practice: Practice, act: do.Act) -> Practice:
         return _turn(practice, act)
     if isinstance(act, do.Setting):
         return _set(practice, act)
+    if isinstance(act, do.Care):
+        return _care(practice, act)
     if isinstance(act, do.LeadWork):
         return _lead(practice, act)
     if isinstance(act, do.Tool):
@@ -97,17 +100,41 @@ def _set(practice: Practice, act: do.Setting) -> Practice:
             turned = practice.seat.screw_turned_deg + after.bench.screw_deg - state.screw_deg
             after = replace(after, seat=replace(after.seat, screw_turned_deg=turned))
             return _at_end(after, to, after.bench.screw_deg, marked("the contact screw is at the end of its travel"))
-        case bench.TightenLock() | bench.TightenClamps():
-            return _on_bench(practice, act)
-        case do.InspectContacts():
-            return replace(practice, said=instruments.contacts(practice))
-    condition = state.magneto.condition.model_copy(update={"pip_height_mm": 0.0})
-    clean = state.magneto.model_copy(update={"condition": condition})
-    return replace(practice, bench=replace(state, magneto=clean))
+    return _on_bench(practice, act)
 
 
 def _at_end(practice: Practice, wanted: float, now: float, words: str) -> Practice:
     return replace(practice, said=Said("hand", words)) if abs(wanted - now) > 1e-6 else practice
+
+
+# ---------------------------------------------------------------------- what contacts and cam are cared for with
+
+
+def _care(practice: Practice, act: do.Care) -> Practice:
+    seat = practice.seat
+    match act:
+        case do.InspectContacts():
+            return replace(practice, said=contacts.look(practice))
+        case do.DressContacts():
+            return contacts.dress(practice)
+        case do.RenewContacts():
+            return contacts.renew(practice)
+        case do.LeaveAsIs("chocks") if practice.bench.engaged is None:
+            raise SpecError(tr("there are no wheels here"))
+        case do.LeaveAsIs(what):
+            if what not in ("contacts", "chocks"):
+                raise SpecError(tr("what can be left as it is are the contacts or the chocks"))
+            return practice
+        case do.TakeCoilOff(off):
+            return replace(practice, seat=replace(seat, coil_off=off))
+        case do.PressFelt():
+            return replace(practice, said=instruments.felt(practice))
+        case do.OilFelt(drops):
+            if not 1 <= drops <= MOST_DROPS:
+                raise SpecError(
+                    tr("{drops} drops of oil cannot be given at once; 1 to {most} can", drops=drops, most=MOST_DROPS)
+                )
+            return replace(practice, seat=replace(seat, oil_drops=seat.oil_drops + drops))
 
 
 # ---------------------------------------------------------------------- switch lead
@@ -183,9 +210,19 @@ def _stop(practice: Practice, on: bool) -> Practice:
         marked("there is no piston stop on the tray"),
     )
     if on and not practice.plugs_out:
-        raise SpecError(tr("the stop goes into No. 1's plug hole: take the spark plugs out first"))
+        raise SpecError(
+            tr(
+                "the stop goes into the plug hole of No. {cylinder}: take the spark plugs out first",
+                cylinder=practice.timing_cylinder,
+            )
+        )
     if on and not practice.stop_fitted and not turning.free_of_stop(practice):
-        raise SpecError(tr("the piston of No. 1 stands too high for the stop: turn the propeller on first"))
+        raise SpecError(
+            tr(
+                "the piston of No. {cylinder} stands too high for the stop: turn the propeller on first",
+                cylinder=practice.timing_cylinder,
+            )
+        )
     return replace(practice, stop_fitted=on)
 
 
@@ -201,11 +238,9 @@ def _engine(practice: Practice, act: do.EngineWork) -> Practice:
     engaged, seat = practice.bench.engaged, practice.seat
     if engaged is None:
         raise SpecError(tr("there is no engine here"))
+    if isinstance(act, do.Safety):
+        return _safety(practice, act)
     match act:
-        case do.Chock(on):
-            return replace(practice, chocked=on)
-        case do.SparkPlugs(out):
-            return _spark_plugs(practice, out)
         case do.Nuts(tight):
             return _nuts(practice, tight)
         case do.Pin(on):
@@ -222,10 +257,23 @@ def _engine(practice: Practice, act: do.EngineWork) -> Practice:
             return _look_at(practice, side)
 
 
+def _safety(practice: Practice, act: do.Safety) -> Practice:
+    match act:
+        case do.Chock(on):
+            return replace(practice, chocked=on)
+        case do.SparkPlugs(out):
+            return _spark_plugs(practice, out)
+        case do.PlugLeads(on):
+            if on and practice.plugs_out:
+                raise SpecError(tr("the spark plugs are out: put them in first"))
+            return replace(practice, leads_hang=not on)
+
+
 def _spark_plugs(practice: Practice, out: bool) -> Practice:
     if not out and practice.stop_fitted:
-        raise SpecError(tr("the piston stop is in No. 1's plug hole: take it out first"))
-    return replace(practice, plugs_out=out)
+        raise SpecError(tr("the piston stop is in a plug hole: take it out first"))
+    hang = practice.leads_hang or (out and practice.exercise.rules >= 2)
+    return replace(practice, plugs_out=out, leads_hang=hang)
 
 
 def _nuts(practice: Practice, tight: bool) -> Practice:
@@ -319,9 +367,9 @@ def _write(practice: Practice, act: do.WriteReading) -> Practice:
         raise SpecError(tr("a note is one line of at most {most} characters", most=MOST_TEXT))
     if act.kind == "lead" and act.text not in get_args(LeadFault):
         raise SpecError(tr("a finding on the switch lead is sound, broken, shorted or tab"))
-    if act.kind in ("lead", "note") and act.value is not None:
+    if act.kind in ("lead", "note", "running-in") and act.value is not None:
         raise SpecError(tr("a finding in words takes no number"))
-    if act.kind in ("lead", "note"):
+    if act.kind in ("lead", "note", "running-in"):
         return _noted(practice, Note(act.kind, side, None, act.text))
     if act.value is None:
         raise SpecError(tr("a reading needs its number"))

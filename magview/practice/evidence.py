@@ -14,6 +14,7 @@ from magview.bench.state import BenchState, Side, crank_deg
 from magview.practice import actions as do
 from magview.practice import instruments
 from magview.practice.attempt import Attempt
+from magview.practice.contacts import Decision
 from magview.practice.state import Note, Practice, Said, true_circuit, true_gap_mm, true_readings, view
 from magview.spec.frozen import frozen
 from magview.spec.language import tr
@@ -49,7 +50,7 @@ class Opening:
     disc: Said | None
     """What the disc read then; None where the magneto was off the engine."""
     first_cylinder: bool
-    """Whether the finger stood at No. 1."""
+    """Whether the finger stood at the timing cylinder, which is No. 1 in most engines."""
 
 
 @frozen
@@ -90,6 +91,10 @@ class Track:
     steady: list[tuple[int, bool, str]] = field(default_factory=list)
     """Step, plug in, what the lamp showed all the way round."""
     contacts: list[tuple[int, str]] = field(default_factory=list)
+    decided: list[tuple[int, Decision]] = field(default_factory=list)
+    """Step and what was decided of the contacts."""
+    due: list[int] = field(default_factory=list)
+    """Steps in which it was noted that new contacts are due to be looked at after running in."""
 
 
 @frozen
@@ -114,6 +119,10 @@ class Evidence:
     disc_moved: list[int] = field(default_factory=list)
     notes: list[tuple[int, Note, Practice]] = field(default_factory=list)
     dangers: dict[str, Danger] = field(default_factory=dict)
+    turned_at: int = 0
+    """Last step that turned the crank."""
+    chocks_at: int = 0
+    """Last step that put chocks in, took them away, or left them deliberately."""
 
     @property
     def first(self) -> Practice:
@@ -163,6 +172,8 @@ def _setting(found: Evidence, step: Step) -> None:
             why = tr("the clamp screws were tightened")
         case do.DressContacts():
             why = tr("the contacts were dressed")
+        case do.RenewContacts():
+            why = tr("the contacts were renewed")
         case do.TurnPlate() if old.backplate_deg != new.backplate_deg:
             why = tr("the backplate was turned")
         case do.TurnScrew() if old.screw_deg != new.screw_deg:
@@ -199,14 +210,16 @@ def _lamp(found: Evidence, step: Step) -> None:
         return
     track, moved = found.tracks[after.side], after.bench.rotor_deg - before.bench.rotor_deg
     if after.said is not None and after.said.instrument == "lamp":
-        track.steady.append((step.index, after.bench.lead.plug_in, after.said.plain.split(" ")[0]))
+        shown = instruments.shows_open(after)
+        if shown is not None:
+            track.steady.append((step.index, after.bench.lead.plug_in, "light" if shown else "dark"))
         return
     slow = isinstance(step.act, do.TurnUntil) or abs(moved) <= SLOW_DEG
     if not slow or not before.lamp_on:
         return
-    burns = instruments.light(before), instruments.light(after)
-    # Turning with rotation it lights as the contacts open; against rotation it goes out at the same place.
-    if burns not in ((False, True), (True, False)) or (burns[1] is True) != (moved > 0):
+    shown = instruments.shows_open(before), instruments.shows_open(after)
+    # Turning with rotation it shows them open as they open; against rotation it changes back at the same place.
+    if shown not in ((False, True), (True, False)) or (shown[1] is True) != (moved > 0):
         return
     opens = true_readings(after.bench).opens_deg
     turn = 360.0 / after.bench.magneto.cam.turns_per_rotor_turn
@@ -221,7 +234,7 @@ def _lamp(found: Evidence, step: Step) -> None:
             instruments.straightedge(after) if after.edge_laid else None,
             abs(after.eye_deg) <= instruments.SQUARE_EYE_DEG,
             instruments.disc(after) if mounted else None,
-            not mounted or instruments.finger(after).value == 1.0,
+            not mounted or instruments.finger(after).value == after.timing_cylinder,
         )
     )
 
@@ -243,8 +256,24 @@ def _instruments(found: Evidence, step: Step) -> None:
             track.contacts.append((step.index, said.plain))
         case do.Renew(part):
             track.renewed[part] = step.index
-        case do.WriteReading():
+        case do.WriteReading(kind):
             found.notes.append((step.index, after.notebook[-1], after))
+            if kind == "running-in":
+                found.tracks[after.notebook[-1].side].due.append(step.index)
+        case do.DressContacts() | do.RenewContacts() | do.LeaveAsIs("contacts"):
+            track.decided.append((step.index, _DECIDED[type(step.act)]))
+        case do.Chock() | do.LeaveAsIs("chocks"):
+            found.chocks_at = step.index
+    if isinstance(step.act, do.Turning) and _crank_moved(step):
+        found.turned_at = step.index
+
+
+_DECIDED: dict[type, Decision] = {do.DressContacts: "dress", do.RenewContacts: "renew", do.LeaveAsIs: "leave"}
+
+
+def _crank_moved(step: Step) -> bool:
+    before, after = step.before.bench, step.after.bench
+    return before.engaged is not None and abs(crank_deg(after) - crank_deg(before)) >= 1e-9
 
 
 def _lobe_at(state: BenchState) -> int | None:
@@ -262,7 +291,7 @@ def _lobe_at(state: BenchState) -> int | None:
 
 
 def _danger(found: Evidence, step: Step) -> None:
-    before, after = step.before, step.after
+    before = step.before
     if isinstance(step.act, do.Remove) and not before.seat.marked:
         _flag(found, step, "unmarked", tr("took the magneto off with no marks across its coupling"))
     if before.bench.engaged is None or not isinstance(step.act, do.Turning):
@@ -274,7 +303,7 @@ def _danger(found: Evidence, step: Step) -> None:
         return
     if before.chocked and before.plugs_out:
         return
-    if abs(crank_deg(after.bench) - crank_deg(before.bench)) < 1e-9:
+    if not _crank_moved(step):
         return
     if not before.chocked:
         _flag(found, step, "chocks", tr("turned the propeller with no chocks at the wheels"))

@@ -7,11 +7,12 @@ tray; what counts as done, with weights; hints; a guide to the time it takes.
 from __future__ import annotations
 
 from collections import Counter
-from typing import Annotated, Literal, Self
+from typing import Annotated, Literal, Self, get_args
 
 from pydantic import Field, model_validator
 
 from magview.bench.state import Side
+from magview.physics.timing_light import LampKind
 from magview.spec.base import Model, Name, Text
 from magview.spec.engine import Installation
 from magview.spec.language import marked, number, tr
@@ -32,7 +33,12 @@ FaultKind = Literal[
     "wrong-stroke",
     "rotor-at-neutral",
     "lead",
+    "contacts",
+    "dry-felt",
 ]
+ContactGrade = Literal["frosted", "light", "mound", "pit"]
+"""How the faces of the contacts are found: dull grey and frosted; light marks, with no deep pit and no high mound;
+a mound that stands well above its face; a deep pit."""
 LeadFault = Literal["sound", "broken", "shorted", "tab"]
 GoalKind = Literal[
     "e-gap",
@@ -61,6 +67,7 @@ FAULT_LIMITS: dict[str, tuple[float, str]] = {
     "disc-teeth": (12.0, marked("whole teeth at the drive flange, positive = fires early")),
     "vernier": (12.0, marked("whole vernier steps, positive = fires early")),
     "disc-zero": (45.0, marked("crank degrees the disc reads at top dead centre")),
+    "contacts": (0.5, marked("millimetres a mound stands above its face")),
 }
 """The largest size of each kind of fault that has one, and its unit and sign. The other kinds have no size."""
 
@@ -80,8 +87,13 @@ class Fault(Model):
     chance: Annotated[float, Field(gt=0.0, le=1.0)] = 1.0
     lobe: Annotated[int, Field(ge=1, le=36)] | None = None
     """Which lobe is low; left out: drawn."""
-    among: Annotated[tuple[LeadFault, ...], Field(max_length=4)] = ()
-    """What the switch lead may suffer from: one is drawn."""
+    among: Annotated[tuple[LeadFault | ContactGrade, ...], Field(max_length=4)] = ()
+    """What the switch lead may suffer from, or how the contacts may look: one is drawn."""
+
+    @property
+    def sized(self) -> bool:
+        """Whether a size is drawn for it."""
+        return self.kind in FAULT_LIMITS and (self.kind != "contacts" or "mound" in self.among)
 
     @model_validator(mode="after")
     def _size_fits_kind(self) -> Self:
@@ -94,7 +106,7 @@ class Fault(Model):
                     high=number(high, "g"),
                 )
             )
-        if self.kind in FAULT_LIMITS:
+        if self.sized:
             most, unit = FAULT_LIMITS[self.kind]
             if not 0.0 < high <= most:
                 raise ValueError(
@@ -117,11 +129,20 @@ class Fault(Model):
                 )
         elif high != 0.0:
             raise ValueError(tr("size is not for {kind}, which is there or is not", kind=self.kind))
-        if (self.kind == "lead") != bool(self.among):
-            raise ValueError(tr("among is for kind lead, which needs it: a list of sound, broken, shorted, tab"))
-        if self.kind in ("pip", "lobe-low", "backlash") and self.way != "plus":
+        self._check_among()
+        if self.kind in ("pip", "lobe-low", "backlash", "contacts") and self.way != "plus":
             raise ValueError(tr('way of {kind} must be left out or "plus"', kind=self.kind))
         return self
+
+    def _check_among(self) -> None:
+        allowed: tuple[str, ...] = {"lead": get_args(LeadFault), "contacts": get_args(ContactGrade)}.get(
+            self.kind, ()
+        )
+        if bool(allowed) == bool(self.among) and set(self.among) <= set(allowed):
+            return
+        if self.kind == "contacts":
+            raise ValueError(tr("among of kind contacts must be a list of frosted, light, mound, pit"))
+        raise ValueError(tr("among is for kind lead, which needs it: a list of sound, broken, shorted, tab"))
 
 
 class Tray(Model):
@@ -130,6 +151,9 @@ class Tray(Model):
     straightedge: Literal["1/32 in", "1/64 in", "0.5 mm"] | None = None
     """The divisions of the marks on the rim."""
     lamp: bool = False
+    lamp_kind: LampKind = "open"
+    """What the timing light does: burns on open contacts, on closed ones, buzzes, or is a plain battery lamp that
+    cannot tell them apart while the coil is connected."""
     blades: Annotated[tuple[Literal["inch", "metric"], ...], Field(max_length=2)] = ()
     disc_step_deg: Annotated[float, Field(ge=0.1, le=5.0)] | None = None
     """How finely the crank disc can be read [crank deg]."""
@@ -163,7 +187,8 @@ class Goal(Model):
     side: Side | None = None
     """The magneto; left out: each, the weight shared."""
     every_lobe: bool = False
-    """gap: blades must have been tried on every lobe."""
+    """gap: blades must have been tried on every lobe. opening: it must have been seen on every lobe (rules 2, where
+    no other goal takes it)."""
     reading: Written | None = None
     within: Annotated[float, Field(gt=0.0, le=100.0)] | None = None
     """reading: how near to the truth what was written must be, in the reading's own unit."""
@@ -177,14 +202,29 @@ class Goal(Model):
         return self
 
 
+class StoryByWay(Model):
+    """What is told besides, by the way in which a fault was drawn. It must not give a number away."""
+
+    fault: FaultKind
+    plus: Text
+    minus: Text
+    none: Text = ""
+    """Where the fault was not drawn."""
+
+
 class Exercise(Model):
     """An exercise as its file describes it."""
 
     format: Literal["magview-exercise/1"]
+    rules: Literal[1, 2] = 1
+    """By which rules it is drawn and marked. 2: contacts are graded and the right decision counts, dressing takes
+    metal off, plugs taken out leave their leads hanging, and closed up means all that was opened or clipped on."""
     name: Name
     level: Annotated[int, Field(ge=1, le=5)]
     story: Text
     """What the trainee is told of the case."""
+    story_by_way: StoryByWay | None = None
+    """What is told after it, as the fault's way was drawn (on the first magneto that has it)."""
     task: Text
     """What is to be done."""
     hints: Annotated[tuple[Text, ...], Field(max_length=12)] = ()
@@ -199,6 +239,10 @@ class Exercise(Model):
     faults: Annotated[tuple[Fault, ...], Field(max_length=40)] = ()
     goals: Annotated[tuple[Goal, ...], Field(min_length=1, max_length=30)]
     pass_percent: Annotated[float, Field(ge=1.0, le=100.0)] = 80.0
+    dressing_allowed: Annotated[tuple[Literal["light", "mound"], ...], Field(max_length=2)] = ()
+    """What this manual gives a procedure and limits to dress; left out: it gives none, and nothing is dressed."""
+    felt_drops: Annotated[int, Field(ge=1, le=20)] | None = None
+    """Drops of oil that this manual gives a felt that is found dry; left out: the felt is not asked for."""
 
     @property
     def sides(self) -> tuple[Side, ...]:
@@ -233,7 +277,32 @@ class Exercise(Model):
                         tr("goals[{i}] is {goal} of an engine, which needs an installation", i=i, goal=goal.goal)
                     )
         self._check_sides()
+        self._check_rules()
         return self
+
+    def _check_rules(self) -> None:
+        story, kinds = self.story_by_way, {fault.kind for fault in self.faults}
+        if story is not None and story.fault not in kinds:
+            raise ValueError(tr("story_by_way.fault is {kind}, which is not among the faults", kind=story.fault))
+        if {"pip", "contacts"} <= kinds:
+            raise ValueError(tr("faults has both pip and contacts; contacts draws a mound of its own"))
+        if "dry-felt" in kinds and self.felt_drops is None:
+            raise ValueError(
+                tr("faults has dry-felt, which needs felt_drops: how much oil the manual gives a dry felt")
+            )
+        if self.rules < 2:
+            return
+        for i, goal in enumerate(self.goals):
+            taken = goal.goal == "gap" or (goal.goal == "opening" and not self.unit.compensated)
+            if goal.every_lobe and not taken:
+                raise ValueError(
+                    tr(
+                        "goals[{i}].every_lobe is true for {goal}; it is for gap, and for opening where the cam is "
+                        "not compensated",
+                        i=i,
+                        goal=goal.goal,
+                    )
+                )
 
     def _check_sides(self) -> None:
         given = [(tr("faults[{i}]", i=i), f.side) for i, f in enumerate(self.faults)]

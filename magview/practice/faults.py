@@ -8,9 +8,10 @@ from magview.bench.state import BenchState, Engaged, Mounting, Side
 from magview.physics.circuit import Lead
 from magview.physics.coupling import finest_shift_deg, rotor_shift_deg
 from magview.physics.setting import internal_timing
+from magview.practice.contacts import faces_found
 from magview.practice.draws import between, uniform, whole
 from magview.practice.exercise import Exercise, Fault
-from magview.practice.state import Kept, Practice, Seat, view
+from magview.practice.state import Kept, Practice, Seat, first_spark_deg, view
 from magview.spec.base import SpecError
 from magview.spec.frozen import frozen
 from magview.spec.language import number, tr
@@ -42,6 +43,9 @@ class Drawn:
     wrong_stroke: bool = False
     rotor_at_neutral: bool = False
     lead: str = "sound"
+    contacts: str = ""
+    """How the faces of the contacts look; "" where nothing was drawn of them."""
+    dry_felt: bool = False
 
 
 def drawn(exercise: Exercise, seed: int, side: Side) -> Drawn:
@@ -60,8 +64,12 @@ def _one(exercise: Exercise, seed: int, side: Side, fault: Fault) -> dict[str, o
     match kind:
         case "lead":
             return {"lead": fault.among[whole(seed, 0, len(fault.among) - 1, side, kind, "among")]}
-        case "wrong-stroke" | "rotor-at-neutral":
+        case "wrong-stroke" | "rotor-at-neutral" | "dry-felt":
             return {kind.replace("-", "_"): True}
+        case "contacts":
+            grade = fault.among[whole(seed, 0, len(fault.among) - 1, side, kind, "among")]
+            mound = {"pip": between(seed, *fault.size, side, kind, "size")} if grade == "mound" else {}
+            return {"contacts": grade, **mound}
         case "teeth" | "disc-teeth" | "vernier":
             size = whole(seed, int(fault.size[0]), int(fault.size[1]), side, kind, "size")
             return {kind.replace("-", "_"): sign * size}
@@ -129,11 +137,18 @@ def _room(exercise: Exercise, seed: int, side: Side) -> Practice:
         clamps_tight=not start.slack,
         lead=lead,
     )
-    seat = Seat(marked=start.marked, tab_sound=lead.tab_touches, proved=start.proved and not lead.broken)
+    seat = Seat(
+        faces=faces_found(found.contacts, found.pip),
+        felt_dry=found.dry_felt,
+        marked=start.marked,
+        tab_sound=lead.tab_touches,
+        proved=start.proved and not lead.broken,
+    )
     if exercise.installation is None:
         return Practice(exercise, seed, bench, seat)
     crank = between(seed, -180.0, 540.0, "crank")
-    mounting = _mounting(exercise, seed, side, found, float(internal_timing(magneto).places_deg[0]))
+    places = internal_timing(magneto).places_deg
+    mounting = _mounting(exercise, seed, side, found, first_spark_deg(exercise.installation, places))
     ratio = exercise.installation.rotor_turns_per_crank_turn
     engaged = Engaged(exercise.installation, mounting, mounting, side, None if start.mounted else crank)
     if start.mounted:
@@ -229,7 +244,7 @@ def _mounting(exercise: Exercise, seed: int, side: Side, found: Drawn, place_deg
     )
     phase = place_deg + ratio * wanted + between(seed, -residue, residue, side, "residue") + moved
     if found.rotor_at_neutral:
-        phase -= place_deg
+        phase -= exercise.unit.e_gap_deg
     if found.wrong_stroke:
         phase += 360.0 * ratio
     return Mounting(round(phase, 6), wanted, wanted)

@@ -8,13 +8,16 @@ from typing import NamedTuple
 import numpy as np
 
 from magview.bench.state import Side
+from magview.practice.closing import closed_up
+from magview.practice.contacts import PIP_MM
+from magview.practice.decisions import decided_rightly
 from magview.practice.evidence import Evidence, Track
 from magview.practice.exercise import Goal
 from magview.practice.instruments import DRAG_MM, SQUARE_EYE_DEG, edge_mm, parallax_mm
+from magview.practice.judged import Judged
 from magview.practice.readings import judge_reading
 from magview.practice.state import Practice, true_firing_deg, true_readings, view
 from magview.practice.words import side_words
-from magview.spec.frozen import frozen
 from magview.spec.language import marked, number, together, tr
 from magview.spec.units import MM_DIGITS, digits_beside, format_length, length_digits
 
@@ -22,22 +25,8 @@ NEAR_FACTOR = 2.0
 """Within so many times what is allowed is nearly right."""
 
 DISC_TOLERANCE_DEG = 0.5
-PIP_MM = 0.004
 UPPER_BLADE_MM = 0.030
 """A blade this much thicker than the upper limit still says something of it."""
-
-
-@frozen
-class Judged:
-    """How one thing that counts was found."""
-
-    what: str
-    right: bool
-    near: bool
-    proved: bool
-    evidence: str
-    share: float | None = None
-    """The part of the weight, where it is not by right and proved."""
 
 
 def judge(found: Evidence, left: Practice, goal: Goal, side: Side) -> Judged:
@@ -47,11 +36,11 @@ def judge(found: Evidence, left: Practice, goal: Goal, side: Side) -> Judged:
         case "e-gap":
             return _e_gap(view(found.last, side))
         case "opening":
-            return _opening(room, track)
+            return _opening(room, track, goal.every_lobe and room.exercise.rules >= 2)
         case "gap":
             return _gap(room, track, goal.every_lobe)
         case "contacts":
-            return _contacts(room, track)
+            return decided_rightly(found, room, track) if room.exercise.rules >= 2 else _contacts(room, track)
         case "disc-zero":
             return _disc(found, left)
         case "timing":
@@ -63,7 +52,7 @@ def judge(found: Evidence, left: Practice, goal: Goal, side: Side) -> Judged:
         case "marks":
             return _marks(room, track)
         case "secured":
-            return _secured(view(found.last, side))
+            return _secured(found, view(found.last, side), track)
         case "reading":
             return Judged(*judge_reading(found, goal, side))
 
@@ -89,7 +78,7 @@ def _e_gap(room: Practice) -> Judged:
     return Judged(tr("Rotor at the E-gap"), right, offset <= NEAR_FACTOR * allowed, proved, f"{_cap(told)}; {how}.")
 
 
-def _opening(room: Practice, track: Track) -> Judged:
+def _opening(room: Practice, track: Track, every_lobe: bool) -> Judged:
     now, magneto = true_readings(room.bench), room.bench.magneto
     judged = now.e_gap_error_deg[:1] if magneto.compensated else now.e_gap_error_deg
     cam = np.radians(np.clip(judged * magneto.cam.turns_per_rotor_turn, -89.0, 89.0))
@@ -108,6 +97,9 @@ def _opening(room: Practice, track: Track) -> Judged:
             marked("never checked by lamp and straightedge, looked at square"),
         ),
     )
+    unseen = set(range(1, len(now.opens_deg) + 1)) - {o.lobe for o in looks if o.square and o.index > track.set_at}
+    if every_lobe and proved and unseen:
+        proved, how = False, tr("not every lobe was seen to open after the last change")
     told = (
         tr(
             "opens {worst} mm from the mark, {allowed} mm are allowed",
@@ -357,7 +349,7 @@ def _marks(room: Practice, track: Track) -> Judged:
     return Judged(what, bool(share), False, True, told, share)
 
 
-def _secured(room: Practice) -> Judged:
+def _secured(found: Evidence, room: Practice, track: Track) -> Judged:
     state = room.bench
     checks = {tr("lock screw tight"): state.lock_tight, tr("clamp screws tight"): state.clamps_tight}
     if state.engaged is not None:
@@ -370,6 +362,8 @@ def _secured(room: Practice) -> Judged:
             tr("switch off"): not state.lead.switch_on,
             tr("piston stop out"): not room.stop_fitted,
         }
+    if room.exercise.rules >= 2:
+        checks |= {tr(words): done for words, done in closed_up(found, room, track)}
     missing = [name for name, done in checks.items() if not done]
     told = tr("Everything is closed up.") if not missing else tr("Not so: {missing}.", missing=", ".join(missing))
     what = tr("{magneto}: closed up", magneto=_cap(side_words(room, room.side)))

@@ -9,7 +9,9 @@ from __future__ import annotations
 import math
 
 from magview.bench.state import crank_deg
+from magview.physics.dead_centre import timing_centre_deg
 from magview.physics.engine import strokes
+from magview.physics.timing_light import LampKind, lamp_burns, lamp_tells
 from magview.practice.state import Practice, Said, true_circuit, true_gap_mm
 from magview.spec.base import SpecError
 from magview.spec.language import marked, number, tr
@@ -46,14 +48,57 @@ DIVISIONS_MM = {"1/32 in": MM_PER_INCH / 32.0, "1/64 in": MM_PER_INCH / 64.0, "0
 
 
 def light(practice: Practice) -> bool | None:
-    """Whether the timing lamp burns: contacts open and primary not grounded. None where it is not connected."""
-    return not true_circuit(practice.bench).lamp_sees_closed if practice.lamp_on else None
+    """Whether the timing light burns (a buzzer: buzzes high), by its kind. None where it is not connected."""
+    if not practice.lamp_on:
+        return None
+    closed = true_circuit(practice.bench).lamp_sees_closed
+    return lamp_burns(practice.exercise.tray.lamp_kind, closed, not practice.seat.coil_off)
+
+
+def shows_open(practice: Practice) -> bool | None:
+    """Whether the timing light says that the contacts are open and nothing grounds the primary.
+
+    None where it is not connected, and for a plain lamp with the coil on, which burns either way.
+    """
+    if not practice.lamp_on or not lamp_tells(practice.exercise.tray.lamp_kind, not practice.seat.coil_off):
+        return None
+    return not true_circuit(practice.bench).lamp_sees_closed
+
+
+LAMPS: dict[LampKind, str] = {
+    "open": marked("lights when the contacts are open"),
+    "closed": marked("lights when the contacts are closed"),
+    "buzzer": marked("buzzes high when the contacts are open, low when they are closed"),
+    "plain": marked("a plain battery lamp: it cannot tell while the coil is connected"),
+}
+"""What each kind of timing light does."""
+
+BURNS = {
+    False: (marked("dark"), marked("light")),
+    True: (marked("buzzes low"), marked("buzzes high")),
+}
+"""By buzzer: what it does, not burning and burning."""
+
+STEADY = {
+    "dark": marked("dark all the way round"),
+    "light": marked("light all the way round"),
+    "buzzes low": marked("buzzes low all the way round"),
+    "buzzes high": marked("buzzes high all the way round"),
+}
 
 
 def lamp(practice: Practice) -> Said:
-    """The timing lamp: "light", "dark" or "not connected"."""
+    """The timing light: "light", "dark", or how it buzzes; "not connected"."""
     burns = light(practice)
-    return Said("lamp", marked("not connected") if burns is None else marked("light") if burns else marked("dark"))
+    if burns is None:
+        return Said("lamp", marked("not connected"))
+    return Said("lamp", BURNS[practice.exercise.tray.lamp_kind == "buzzer"][burns])
+
+
+def felt(practice: Practice) -> Said:
+    """A thumbnail pressed to the felt (FAA-H-8083-32B, ch. 4): oil shows on it, or the felt is dry."""
+    dry = practice.seat.felt_dry and not practice.seat.oil_drops
+    return Said("felt", marked("no oil shows: it is dry") if dry else marked("oil shows on the thumbnail"))
 
 
 def parallax_mm(practice: Practice) -> float:
@@ -146,17 +191,11 @@ def blades(practice: Practice, kind: str, stack: tuple[float, ...]) -> Said:
     return Said("blades", marked("drag") if room - thick <= DRAG_MM else marked("go"))
 
 
-def contacts(practice: Practice) -> Said:
-    """The faces of the contacts, by eye."""
-    worn = practice.bench.magneto.condition.pip_height_mm > 0.004
-    return Said(
-        "contacts", marked("a pip stands on one contact, a pit in the other") if worn else marked("clean and flat")
-    )
-
-
 def true_disc_deg(practice: Practice) -> float:
     """What the pointer truly stands at on the crank disc [crank deg BTDC], −180…180."""
-    return (practice.disc_error_deg - crank_deg(practice.bench) + 180.0) % 360.0 - 180.0
+    engaged = practice.bench.engaged
+    top = timing_centre_deg(engaged.installation.engine) if engaged is not None else 0.0
+    return (practice.disc_error_deg - crank_deg(practice.bench) + top + 180.0) % 360.0 - 180.0
 
 
 def disc(practice: Practice) -> Said:
@@ -189,13 +228,15 @@ def finger(practice: Practice) -> Said:
 
 
 def compression(practice: Practice) -> Said:
-    """A thumb over No. 1's plug hole while the crank is rocked."""
+    """A thumb over the timing cylinder's plug hole while the crank is rocked."""
     engaged = practice.bench.engaged
     if engaged is None:
         raise SpecError(tr("there is no engine here"))
     if not practice.plugs_out:
         raise SpecError(tr("the spark plug is in its hole: take the plugs out first"))
-    rising = str(strokes(engaged.installation.engine, crank_deg(practice.bench))) == "compression"
-    return Said(
-        "thumb", marked("pressure: No. 1 is on compression") if rising else marked("no pressure"), float(rising)
-    )
+    cylinder = practice.timing_cylinder
+    rising = str(strokes(engaged.installation.engine, crank_deg(practice.bench), cylinder)) == "compression"
+    if not rising:
+        return Said("thumb", marked("no pressure"), 0.0)
+    words = marked("pressure: No. {cylinder} is on compression")
+    return Said("thumb", words, 1.0, (("cylinder", float(cylinder)),))

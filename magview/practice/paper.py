@@ -3,10 +3,13 @@
 from __future__ import annotations
 
 from magview.bench.state import Side
-from magview.bench.words import breaker_end_sense
+from magview.bench.words import breaker_end_sense, rotation_words
+from magview.physics.dead_centre import has_link_rod, stop_middle_deg
+from magview.practice.contacts import manual_words
 from magview.practice.exercise import Exercise, Goal
+from magview.practice.instruments import LAMPS
 from magview.practice.readings import UNITS
-from magview.spec.engine import Installation
+from magview.spec.engine import Engine, Installation
 from magview.spec.language import marked, number, tr
 from magview.spec.magneto import EccentricScrew, Magneto
 from magview.spec.units import MM_PER_INCH
@@ -22,6 +25,13 @@ _GOALS = {
     "lead": marked("the switch lead is sound and proved"),
     "marks": marked("the coupling was marked before it was taken apart"),
     "secured": marked("every screw and nut is tight, the plug in, the switch off"),
+}
+_BY_RULES_2 = {
+    "contacts": marked("the contacts were looked at, and the right thing was decided of them"),
+    "secured": marked(
+        "it is closed up: every screw and nut tight, all that was clipped on or taken off as it was, the felt as "
+        "the manual says, the lead proved again, the switch off, the chocks decided"
+    ),
 }
 _ON_EVERY_LOBE = {
     "e-gap": marked("the rotor is held at the E-gap, the straightedge on it and looked at square, on every lobe"),
@@ -47,11 +57,13 @@ _READINGS = {
 def goal_words(exercise: Exercise) -> list[str]:
     """What counts as done, one line a goal, with its part of the marks."""
     whole = sum(goal.weight for goal in exercise.goals)
-    return [f"{_goal(goal)} ({number(100 * goal.weight / whole, 0)} %)" for goal in exercise.goals]
+    return [f"{_goal(goal, exercise.rules)} ({number(100 * goal.weight / whole, 0)} %)" for goal in exercise.goals]
 
 
-def _goal(goal: Goal) -> str:
-    if goal.reading is None:
+def _goal(goal: Goal, rules: int) -> str:
+    if goal.reading is None and rules >= 2 and goal.goal in _BY_RULES_2:
+        words = tr(_BY_RULES_2[goal.goal])
+    elif goal.reading is None:
         words = tr(_ON_EVERY_LOBE[goal.goal] if goal.every_lobe else _GOALS[goal.goal])
     elif goal.within is None:
         words = tr(_READINGS[goal.reading])
@@ -67,6 +79,12 @@ def _goal(goal: Goal) -> str:
 def paper_lines(exercise: Exercise) -> list[tuple[str, str]]:
     """The data sheet of the magneto, and of the engine it is on: what, and how much."""
     lines = _of_magneto(exercise.unit)
+    if any(goal.goal == "contacts" for goal in exercise.goals) and exercise.rules >= 2:
+        lines.append((tr("Contacts"), manual_words(exercise)))
+    if exercise.felt_drops is not None:
+        lines.append((tr("Felt"), tr("oil only where it is dry; drops: {drops}", drops=exercise.felt_drops)))
+    if exercise.tray.lamp:
+        lines.append((tr("Timing light"), tr(LAMPS[exercise.tray.lamp_kind])))
     if exercise.installation is not None:
         lines += _of_engine(exercise.installation, exercise.sides)
     return lines
@@ -134,7 +152,16 @@ def _of_engine(on: Installation, sides: tuple[Side, ...]) -> list[tuple[str, str
     btdc = {"left": engine.firing_btdc_deg.left, "right": engine.firing_btdc_deg.right}
     fires = ", ".join(_fires(btdc[side], side if len(sides) > 1 else None) for side in sides)
     lines = [
-        (tr("Engine"), tr("{name}; No. 1 fires {fires} before top dead centre", name=engine.name, fires=fires)),
+        (
+            tr("Engine"),
+            tr(
+                "{name}; No. {cylinder} fires {fires} before top dead centre",
+                name=engine.name,
+                cylinder=engine.timing_cylinder,
+                fires=fires,
+            ),
+        ),
+        (tr("Crank"), rotation_words(engine)),
         (tr("Allowed"), tr("{tolerance}° of crank", tolerance=number(engine.timing_tolerance_deg, "g"))),
         (tr("Firing order"), "–".join(str(n) for n in engine.firing_order)),
         (
@@ -153,6 +180,18 @@ def _of_engine(on: Installation, sides: tuple[Side, ...]) -> list[tuple[str, str
             ),
         ),
     ]
+    if on.crank_turns_per_propeller_turn != 1.0:
+        lines.append(
+            (
+                tr("Propeller"),
+                tr(
+                    "geared: 1° at the propeller is {turns}° of crank; timing is in crank degrees",
+                    turns=number(on.crank_turns_per_propeller_turn, "g"),
+                ),
+            )
+        )
+    if has_link_rod(engine):
+        lines.append((tr("Dead centre"), link_rod_words(engine)))
     if len(sides) > 1:
         lines.append(
             (
@@ -164,3 +203,25 @@ def _of_engine(on: Installation, sides: tuple[Side, ...]) -> list[tuple[str, str
             )
         )
     return lines
+
+
+_ARCS_DEG = (50.0, 60.0, 70.0, 80.0)
+"""How far apart stop readings usually lie."""
+
+
+def link_rod_words(engine: Engine) -> str:
+    """What the middle between two stop readings is off by, where the timing cylinder has a link rod."""
+    off = [(arc, stop_middle_deg(engine, arc)) for arc in _ARCS_DEG]
+    amounts = ", ".join(
+        tr("{off}° at {arc}°", off=number(abs(past), 2), arc=number(arc, "g")) for arc, past in off
+    )  # fmt: skip
+    words = (
+        marked(
+            "No. {cylinder} has a link rod: the top lies before the middle of the stop readings, by {amounts} apart"
+        )
+        if off[0][1] > 0
+        else marked(
+            "No. {cylinder} has a link rod: the top lies after the middle of the stop readings, by {amounts} apart"
+        )
+    )
+    return tr(words, cylinder=engine.timing_cylinder, amounts=amounts)

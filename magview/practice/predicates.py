@@ -156,8 +156,8 @@ def _of_acts(name: str, moment: Moment, what: str) -> bool:
             met = after.said is not None and after.said.instrument == "stop"
             return met and moment.turned_with == (what == "with")
         case "contacts-seen-opening":
-            lit = instruments.light(moment.before), instruments.light(after)
-            return lit == (False, True) and after.bench.rotor_deg > moment.before.bench.rotor_deg
+            seen = instruments.shows_open(moment.before), instruments.shows_open(after)
+            return seen == (False, True) and after.bench.rotor_deg > moment.before.bench.rotor_deg
         case "wrote":
             return isinstance(act, do.WriteReading) and act.kind == what
     raise ValueError(tr("“{name}” is no predicate", name=name))

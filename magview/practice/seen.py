@@ -111,6 +111,7 @@ def secrets(practice: Practice) -> dict[str, float]:
             "gap_mm": true_gap_mm(bench),
             "mark_offset_mm": float(now.mark_offset_mm),
             "pip_mm": bench.magneto.condition.pip_height_mm,
+            "face_burn_mm": bench.magneto.condition.face_burn_mm,
             "creep_deg": bench.magneto.condition.screw_creep_deg,
         }
         for i, (opens, gap) in enumerate(zip(now.opens_deg.tolist(), now.max_gap_mm.tolist(), strict=True)):
@@ -175,7 +176,8 @@ def _engine(practice: Practice) -> str:
     parts = [
         tr("wheels chocked") if practice.chocked else tr("no chocks"),
         tr("spark plugs out") if practice.plugs_out else tr("spark plugs in"),
-        *([tr("piston stop in No. 1")] if practice.stop_fitted else []),
+        *([tr("the plugs' leads hang")] if practice.leads_hang else []),
+        *([tr("piston stop in No. {cylinder}", cylinder=practice.timing_cylinder)] if practice.stop_fitted else []),
         tr("magneto on the engine") if practice.mounted else tr("magneto off the engine"),
         tr("nuts tight") if seat.nuts_tight else tr("nuts off"),
         *([tr("rotor pinned")] if seat.pinned else []),

@@ -11,19 +11,27 @@ from dataclasses import replace
 from functools import lru_cache
 from typing import Literal
 
+import numpy as np
+from numpy.typing import NDArray
+
 from magview.bench.state import BenchState, Side, crank_deg, gap_now_mm, readings, shift_deg, with_play
 from magview.physics.circuit import Circuit, Lead, circuit
+from magview.physics.dead_centre import timing_centre_deg
 from magview.physics.play import Play
 from magview.physics.setting import Readings
 from magview.practice.exercise import Exercise
+from magview.spec.engine import Installation
 from magview.spec.frozen import frozen
 from magview.spec.language import marked, number, tr
 from magview.spec.magneto import Magneto
 
-ReadingKind = Literal["opening", "gap", "firing", "disc-zero", "lead", "note"]
+ReadingKind = Literal["opening", "gap", "firing", "disc-zero", "lead", "note", "running-in"]
 """What can be written down: offset of the straightedge as the contacts open [mm, positive past], largest gap of a
 lobe [mm], firing before top dead centre [crank deg], what the disc reads at top dead centre [crank deg], what the
-switch lead was found to be, anything else in words."""
+switch lead was found to be, anything else in words, and that new contacts are to be looked at after running in."""
+
+Faces = Literal["frosted", "light", "mound", "pit", "dressed", "new"]
+"""How the faces of the contacts look: as found, or what hands have made of them."""
 
 
 @frozen
@@ -43,6 +51,13 @@ class Seat:
     """A slip of paper under the spring tab keeps it off the case."""
     tab_sound: bool = True
     """Whether the tab touches the case when nothing lies under it."""
+    faces: Faces = "frosted"
+    felt_dry: bool = False
+    """How the felt that oils the cam was found."""
+    oil_drops: int = 0
+    """Drops of oil given to it since."""
+    coil_off: bool = False
+    """The coil's primary is taken off the contacts."""
     proved: bool = False
     """The meter has seen ground through the lead, switch off, since it was last worked on."""
 
@@ -76,6 +91,7 @@ INSTRUMENTS = {
     "thumb": marked("thumb"),
     "stop": marked("stop"),
     "hand": marked("hand"),
+    "felt": marked("felt"),
 }
 """What answers, in words."""
 
@@ -140,7 +156,9 @@ class Practice:
     stop_fitted: bool = False
     chocked: bool = False
     plugs_out: bool = False
-    """Spark plugs out: nothing to fire, nothing to compress."""
+    """Spark plugs out: nothing to compress. Their leads still fire whatever they hang near."""
+    leads_hang: bool = False
+    """The leads of plugs that were taken out hang free."""
     lamp_on: bool = False
     """The timing lamp is clipped across the contacts of the magneto in view."""
     edge_laid: bool = False
@@ -163,6 +181,12 @@ class Practice:
         if self.other is None:
             return (self.side,)
         return ("left", "right")
+
+    @property
+    def timing_cylinder(self) -> int:
+        """The cylinder whose top dead centre and firing are read; 1 where there is no engine."""
+        engaged = self.bench.engaged
+        return engaged.installation.engine.timing_cylinder if engaged is not None else 1
 
     @property
     def mounted(self) -> bool:
@@ -266,9 +290,20 @@ def true_circuit(bench: BenchState) -> Circuit:
 
 
 def true_firing_deg(bench: BenchState) -> float:
-    """Where the magneto in view fires No. 1 [crank deg BTDC], −360…360; NaN if it never opens."""
+    """Where the magneto in view fires the timing cylinder [crank deg BTDC], −360…360; NaN if it never opens."""
     engaged = bench.engaged
     assert engaged is not None
     phase = engaged.mounting.phase_deg + shift_deg(engaged, engaged.side)
-    fires = (phase - float(true_readings(bench).opens_deg[0])) / engaged.ratio
+    fires = (phase - first_spark_deg(engaged.installation, true_readings(bench).opens_deg)) / engaged.ratio
     return (fires + 360.0) % 720.0 - 360.0
+
+
+def first_spark_deg(installation: Installation, opens_deg: NDArray[np.float64]) -> float:
+    """The rotor angle at which the timing cylinder is fired [deg], its top dead centre put at crank 0.
+
+    `opens_deg`: where each lobe opens the contacts, lobe 1 firing No. 1. For No. 1 itself this is lobe 1's opening.
+    """
+    engine, cam = installation.engine, installation.magneto.cam
+    turns, lobe = divmod(engine.firing_order.index(engine.timing_cylinder), len(cam.lobe_peaks_deg))
+    rotor = float(opens_deg[lobe]) + turns * 360.0 / cam.turns_per_rotor_turn
+    return rotor - installation.rotor_turns_per_crank_turn * timing_centre_deg(engine)

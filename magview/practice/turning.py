@@ -8,17 +8,23 @@ from dataclasses import replace
 from functools import lru_cache
 from typing import Literal
 
-import numpy as np
-
 from magview.bench.actions import TurnCrank
 from magview.bench.actions import TurnRotor as BenchTurnRotor
 from magview.bench.apply import apply
 from magview.bench.state import Engaged, crank_deg
-from magview.physics.engine import piston_drop_mm
+from magview.physics.dead_centre import stop_reach_deg, timing_centre_deg
 from magview.physics.play import Play
 from magview.physics.setting import internal_timing
 from magview.practice.draws import between
-from magview.practice.instruments import DIVISIONS_MM, light, parallax_mm, true_disc_deg
+from magview.practice.instruments import (
+    DIVISIONS_MM,
+    STEADY,
+    lamp,
+    light,
+    parallax_mm,
+    shows_open,
+    true_disc_deg,
+)
 from magview.practice.state import Practice, Said, true_circuit, true_readings
 from magview.spec.base import SpecError
 from magview.spec.engine import Engine
@@ -151,10 +157,10 @@ def _until_lamp(practice: Practice, forward: bool) -> Practice:
     found, way = true_readings(practice.bench), 1.0 if forward else -1.0
     angles = [a for a in (*found.opens_deg.tolist(), *found.closes_deg.tolist()) if math.isfinite(a)]
     turn = 360.0 / practice.bench.magneto.cam.turns_per_rotor_turn
-    sees = not angles or true_circuit(practice.bench).grounded
-    if sees:  # nothing will change: that too is seen only by turning right round
+    idle = not angles or true_circuit(practice.bench).grounded or shows_open(practice) is None
+    if idle:  # nothing will change: that too is seen only by turning right round
         after = _to_rotor(practice, practice.bench.rotor_deg + way * turn)
-        steady = Said("lamp", marked("light all the way round") if before else marked("dark all the way round"))
+        steady = Said("lamp", STEADY[lamp(practice).words])
         return after if after.said is not None else replace(after, said=steady)
     over = between(practice.seed, 0.03, 0.15, "hand", str(practice.acts), "overshoot")
     after = _to_rotor(practice, _next(practice, angles, forward) + way * over)
@@ -197,14 +203,14 @@ def _to_rotor(practice: Practice, to_deg: float) -> Practice:
 
 def _free_arc(practice: Practice, engaged: Engaged, crank: float) -> tuple[float, float]:
     """Between which crank angles the piston clears its stop, round the bottom dead centre nearest [crank deg]."""
-    after, before = _reach(engaged.installation.engine, practice.stop_reach_deg)
-    turn = math.floor((crank - after + 1e-9) / 360.0) * 360.0
+    engine = engaged.installation.engine
+    after, before = _reach(engine, practice.stop_reach_deg)
+    top = timing_centre_deg(engine)
+    turn = math.floor((crank - top - after + 1e-9) / 360.0) * 360.0 + top
     return turn + after, turn + 360.0 - before
 
 
 @lru_cache(maxsize=256)
 def _reach(engine: Engine, reach_deg: float) -> tuple[float, float]:
     """Where the piston meets the stop after and before top dead centre [crank deg], at one and the same drop."""
-    depth, grid = float(piston_drop_mm(engine, reach_deg)), np.linspace(0.0, 180.0, 3601)
-    drop = piston_drop_mm(engine, -grid)
-    return reach_deg, float(np.interp(depth, drop[: int(np.argmax(drop)) + 1], grid[: int(np.argmax(drop)) + 1]))
+    return stop_reach_deg(engine, reach_deg)

@@ -50,6 +50,7 @@ _READINGS = {
     "disc-zero": marked("disc reads at top dead centre"),
     "lead": marked("switch lead"),
     "note": marked("note"),
+    "running-in": marked("new contacts: look at them again after running in"),
 }
 
 FINDINGS = {"sound": marked("sound"), "broken": marked("broken"), "shorted": marked("shorted"), "tab": marked("tab")}
@@ -64,6 +65,8 @@ def side_words(practice: Practice, side: Side) -> str:
 def note_words(note: Note) -> str:
     """A line of the notebook: what, which, how much."""
     name = tr(_READINGS[note.kind])
+    if note.kind == "running-in":
+        return name
     if note.value is None:
         return f"{name}: {tr(FINDINGS[note.text]) if note.kind == 'lead' else note.text}"
     if note.kind in ("opening", "gap"):
@@ -89,8 +92,10 @@ def _words(act: do.Act, before: Practice, after: Practice) -> str:
         return _turning(act, after)
     if isinstance(act, do.Setting):
         return _setting(act, before, after)
+    if isinstance(act, do.Care):
+        return _care(act)
     if isinstance(act, do.Tool):
-        return _tool(act)
+        return _tool(act, before.timing_cylinder)
     if isinstance(act, do.LeadWork):
         return _lead(act, before, after)
     match act:
@@ -141,15 +146,31 @@ def _setting(act: do.Setting, before: Practice, after: Practice) -> str:
             return plate_move(magneto, after.bench.backplate_deg - before.bench.backplate_deg)
         case do.TurnScrew():
             return screw_move(magneto, after.bench.screw_deg - before.bench.screw_deg)
-        case do.InspectContacts():
-            return tr("look at the contacts")
-        case do.DressContacts():
-            return tr("dress the contacts")
-        case _:
-            return describe(act, before.bench, after.bench)
+    return describe(act, before.bench, after.bench)
 
 
-def _tool(act: do.Tool) -> str:
+_CARE = {
+    do.InspectContacts: marked("look at the contacts"),
+    do.DressContacts: marked("dress the contacts"),
+    do.RenewContacts: marked("fit a new pair of contacts"),
+    do.PressFelt: marked("press a thumbnail to the felt"),
+}
+
+
+def _care(act: do.Care) -> str:
+    match act:
+        case do.LeaveAsIs(what):
+            return (
+                tr("leave the contacts as they are") if what == "contacts" else tr("leave the chocks where they are")
+            )
+        case do.TakeCoilOff(off):
+            return tr("take the coil off the contacts") if off else tr("put the coil on the contacts again")
+        case do.OilFelt(drops):
+            return tr("give the felt 1 drop of oil") if drops == 1 else tr("give the felt {drops} drops", drops=drops)
+    return tr(_CARE[type(act)])
+
+
+def _tool(act: do.Tool, cylinder: int) -> str:
     match act:
         case do.LayStraightedge(on):
             return tr("lay the straightedge on") if on else tr("take the straightedge away")
@@ -175,7 +196,7 @@ def _tool(act: do.Tool) -> str:
                 if by_deg >= 0
                 else tr("turn the disc on the crank {by}° later", by=by)
             )
-    return tr("thumb over No. 1's plug hole")
+    return tr("thumb over the plug hole of No. {cylinder}", cylinder=cylinder)
 
 
 def _lead(act: do.LeadWork, before: Practice, after: Practice) -> str:
@@ -194,6 +215,8 @@ def _engine(act: do.EngineWork, after: Practice) -> str:
             return tr("chock the wheels") if on else tr("take the chocks away")
         case do.SparkPlugs(out):
             return tr("take the spark plugs out") if out else tr("put the spark plugs in")
+        case do.PlugLeads(on):
+            return tr("put the leads on their plugs") if on else tr("take the leads off their plugs")
         case do.Nuts(tight):
             return tr("tighten the magneto's nuts") if tight else tr("take the nuts off and draw the magneto back")
         case do.Pin(on):

@@ -24,6 +24,7 @@ from PySide6.QtWidgets import (
 from magview.classroom.sets import MOST_MINUTES, MOST_SEED, UNITS, ClassSet, new_seed
 from magview.practice.exercise import Exercise
 from magview.practice.library import find_exercise, shipped_exercises
+from magview.practice.story import story
 from magview.spec.base import SpecError
 from magview.spec.language import tr
 from magview.ui.class_window import push_button
@@ -149,7 +150,7 @@ class SetFields(QWidget):
     def _tell(self, item: QListWidgetItem | None) -> None:
         if item is not None:
             exercise = item.data(_HELD)
-            self.tale.setText(f"{tr(exercise.story)} {tr(exercise.task)}")
+            self.tale.setText(f"{story(exercise, None)} {tr(exercise.task)}")
 
     def add(self) -> None:
         """Put the exercise that is chosen at the end of the set."""

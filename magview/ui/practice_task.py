@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QFormLayout, QGroupBox, QPushButton, QVBoxLayout
 
 from magview.practice.paper import goal_words, paper_lines
 from magview.practice.state import Practice
+from magview.practice.story import story
 from magview.spec.language import number, tr
 from magview.ui.practice_controls import PracticePanel, wrapped
 from magview.ui.practice_model import PracticeModel
@@ -24,7 +25,7 @@ class TaskPanel(PracticePanel):
         layout.setContentsMargins(8, 4, 8, 4)
         self.name = wrapped(tr(exercise.name))
         layout.addWidget(self.name)
-        layout.addWidget(wrapped(tr(exercise.story)))
+        layout.addWidget(wrapped(story(exercise, model.practice.seed)))
         self.task = wrapped(tr(exercise.task))
         layout.addWidget(self.task)
         done = QGroupBox(tr("What counts"))

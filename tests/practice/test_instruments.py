@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 from magview.bench import actions as bench
 from magview.bench.state import crank_deg
 from magview.practice import actions as do
-from magview.practice import instruments
+from magview.practice import contacts, instruments
 from magview.practice.apply import apply
 from magview.practice.faults import begin
 from magview.practice.library import find_exercise
@@ -117,8 +117,8 @@ def test_a_pip_is_in_the_way():
     assert instruments.blades(with_gap(0.260, pip_mm=0.05), "inch", (9,)).text == "no-go"
     clean = acted(with_gap(0.260, pip_mm=0.05), do.DressContacts())
     assert instruments.blades(clean, "inch", (9,)).text == "go"
-    assert instruments.contacts(clean).text == "clean and flat"
-    assert "pip" in instruments.contacts(with_gap(0.260, pip_mm=0.05)).text
+    assert contacts.look(clean).text == "clean and flat"
+    assert "pip" in contacts.look(with_gap(0.260, pip_mm=0.05)).text
 
 
 @pytest.mark.parametrize(

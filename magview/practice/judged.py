@@ -1,0 +1,18 @@
+"""How one thing that counts was found."""
+
+from __future__ import annotations
+
+from magview.spec.frozen import frozen
+
+
+@frozen
+class Judged:
+    """What was judged; whether it is right, nearly right, and proved; and the sentence that says why."""
+
+    what: str
+    right: bool
+    near: bool
+    proved: bool
+    evidence: str
+    share: float | None = None
+    """The part of the weight, where it is not by right and proved."""
