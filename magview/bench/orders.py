@@ -6,6 +6,6 @@ from magview.spec.language import marked
 
 ORDER = marked(
     "Gap by the contact screw first, then the opening by the backplate: the plate never changes the gap, so one pass "
-    "does. (The other order, opening by the screw and gap by the plate, moves both each time and is repeated.)"
+    "does. The other order, opening by the screw and gap by the plate, moves both each time and is repeated."
 )
 """Plate never changes the gap; screw changes gap and opening (common practice)."""

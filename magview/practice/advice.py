@@ -11,9 +11,11 @@ from magview.bench.orders import ORDER
 from magview.bench.state import BenchState, Engaged
 from magview.bench.words import move_words, plate_move, screw_move
 from magview.physics.coupling import Move, plan
+from magview.physics.dead_centre import has_link_rod
 from magview.physics.setting import internal_timing
 from magview.practice.contacts import PIP_MM, best
-from magview.practice.state import Practice, true_readings, view
+from magview.practice.paper import link_rod_words
+from magview.practice.state import Practice, first_spark_deg, true_readings, view
 from magview.practice.words import side_words
 from magview.spec.frozen import frozen
 from magview.spec.language import marked, number, tr
@@ -48,7 +50,7 @@ def teeth_wanted(state: BenchState) -> Move | None:
     """
     engaged = state.engaged
     assert engaged is not None
-    place = float(internal_timing(state.magneto).places_deg[0])
+    place = first_spark_deg(engaged.installation, internal_timing(state.magneto).places_deg)
     fires = (engaged.mounting.phase_deg - place) / engaged.ratio
     fires = (fires + 360.0) % 720.0 - 360.0
     if abs(fires - engaged.mounting.wanted_btdc_deg) > 90.0:
@@ -198,11 +200,22 @@ def _disc(found: Practice) -> list[str]:
         return []
     error = found.disc_error_deg
     return [
-        tr("Stop in No. 1, met gently from both sides; half-way between the two readings is top dead centre."),
+        tr(
+            "Stop in No. {cylinder}, met gently from both sides; half-way between the readings is top dead centre.",
+            cylinder=found.timing_cylinder,
+        ),
+        *_link_rod(found),
         tr("Turn the disc {error}° later, to read zero there. Stop out.", error=number(abs(error), 2))
         if error >= 0
         else tr("Turn the disc {error}° earlier, to read zero there. Stop out.", error=number(abs(error), 2)),
     ]
+
+
+def _link_rod(found: Practice) -> list[str]:
+    engaged = found.bench.engaged
+    assert engaged is not None
+    engine = engaged.installation.engine
+    return [f"{link_rod_words(engine)}."] if has_link_rod(engine) else []
 
 
 def _teeth(room: Practice) -> list[str]:
@@ -213,8 +226,9 @@ def _teeth(room: Practice) -> list[str]:
         return [
             tr("On {name}: paint marks, plug out, nuts off, lift it off.", name=name),
             tr(
-                "No. 1 on compression at {wanted}° before top dead centre, the rotor where the "
-                "contacts open with the finger at No. 1; mesh to the nearest tooth.",
+                "No. {cylinder} on compression at {wanted}° before top dead centre, the rotor where the "
+                "contacts open with the finger at No. {cylinder}; mesh to the nearest tooth.",
+                cylinder=room.timing_cylinder,
                 wanted=number(engaged.mounting.wanted_btdc_deg, "g"),
             ),
         ]

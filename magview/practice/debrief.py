@@ -128,7 +128,8 @@ def truths(first: Practice, left: Practice) -> list[Truth]:
         told += _of_magneto(view(first, side), view(left, side), side)
     if first.bench.engaged is not None:
         zero = (f"{number(first.disc_error_deg, '+.2f')}°", f"{number(left.disc_error_deg, '+.2f')}°")
-        told.append(Truth(tr("Disc at top dead centre of No. 1"), *zero, "0°"))
+        what = tr("Disc at top dead centre of No. {cylinder}", cylinder=first.timing_cylinder)
+        told.append(Truth(what, *zero, "0°"))
     return told
 
 

@@ -281,9 +281,7 @@ class Exercise(Model):
         return self
 
     def _check_rules(self) -> None:
-        story, kinds = self.story_by_way, {fault.kind for fault in self.faults}
-        if story is not None and story.fault not in kinds:
-            raise ValueError(tr("story_by_way.fault is {kind}, which is not among the faults", kind=story.fault))
+        kinds = {fault.kind for fault in self.faults}
         if {"pip", "contacts"} <= kinds:
             raise ValueError(tr("faults has both pip and contacts; contacts draws a mound of its own"))
         if "dry-felt" in kinds and self.felt_drops is None:

@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
 )
 
 from magview.practice.exercise import Exercise, Fault, Goal
+from magview.practice.instruments import LAMPS
 from magview.spec.engine import Installation
 from magview.spec.language import tr
 from magview.spec.library import find_installation, find_magneto, shipped_names
@@ -44,6 +45,7 @@ class ExerciseFields(QTabWidget):
     def __init__(self) -> None:
         super().__init__()
         self._quiet = False
+        self._kept: Exercise | None = None
         self.setDocumentMode(True)
         self.faults = RowList(tr("&Add a fault"), Fault(kind="opening", size=(1.0, 3.0), way="either"))
         self.goals = RowList(tr("A&dd a goal"), Goal(goal="opening", weight=4.0))
@@ -123,6 +125,7 @@ class ExerciseFields(QTabWidget):
         column.addLayout(form)
         column.addWidget(self._build_start())
         column.addWidget(self._build_tray())
+        column.addWidget(self._build_manual())
         column.addStretch(1)
         return page
 
@@ -147,12 +150,32 @@ class ExerciseFields(QTabWidget):
         form.addRow(tr("Straightedge"), self.edge)
         self.disc = self._combo([(tr("none"), None), *((f"{d:g}°", d) for d in (0.25, 0.5, 1.0, 2.0, 5.0))])
         form.addRow(tr("Crank disc, read to"), self.disc)
+        kinds = [(f"{tr(words)[:1].upper()}{tr(words)[1:]}", kind) for kind, words in LAMPS.items()]
+        self.lamp_kind = self._combo(kinds)
+        self.lamp_kind.setSizeAdjustPolicy(QuietCombo.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        self.lamp_kind.setMinimumContentsLength(24)
+        form.addRow(tr("Timing light"), self.lamp_kind)
         self.tray: dict[str, QCheckBox] = {}
         for name, text in (
             ("lamp", tr("timing lamp")), ("inch", tr("blades in inches")), ("metric", tr("metric blades")),
             ("stop", tr("piston stop")), ("meter", tr("meter for the switch lead")),
         ):  # fmt: skip
             check = self.tray[name] = QCheckBox(text)
+            check.toggled.connect(self._changed)
+            form.addRow(check)
+        return box
+
+    def _build_manual(self) -> QGroupBox:
+        box = QGroupBox(tr("What this manual says"))
+        form = QFormLayout(box)
+        self.felt = QSpinBox()
+        self.felt.setRange(0, 20)
+        self.felt.setSpecialValueText(tr("not asked for"))
+        self.felt.valueChanged.connect(self._changed)
+        form.addRow(tr("Drops of oil for a dry felt"), self.felt)
+        self.dressing: dict[str, QCheckBox] = {}
+        for name, text in (("light", tr("light marks may be dressed")), ("mound", tr("a mound may be dressed"))):
+            check = self.dressing[name] = QCheckBox(text)
             check.toggled.connect(self._changed)
             form.addRow(check)
         return box
@@ -183,6 +206,7 @@ class ExerciseFields(QTabWidget):
     def show_exercise(self, exercise: Exercise) -> None:
         """Fill the fields."""
         self._quiet = True
+        self._kept = exercise
         self.name.setText(exercise.name)
         self.level.setValue(exercise.level)
         self.minutes.show_value(exercise.minutes)
@@ -202,8 +226,12 @@ class ExerciseFields(QTabWidget):
         if self.disc.findData(tray.disc_step_deg) < 0:
             self.disc.addItem(f"{tray.disc_step_deg:g}°", tray.disc_step_deg)
         self.disc.setCurrentIndex(self.disc.findData(tray.disc_step_deg))
+        self.lamp_kind.setCurrentIndex(self.lamp_kind.findData(tray.lamp_kind))
         for name, check in self.tray.items():
             check.setChecked(name in tray.blades if name in ("inch", "metric") else getattr(tray, name))
+        self.felt.setValue(exercise.felt_drops or 0)
+        for name, check in self.dressing.items():
+            check.setChecked(name in exercise.dressing_allowed)
         self.faults.show_entries(exercise.faults)
         self.goals.show_entries(exercise.goals)
         self._quiet = False
@@ -216,6 +244,7 @@ class ExerciseFields(QTabWidget):
         tray = {name: check.isChecked() for name, check in self.tray.items()}
         return {
             "format": "magview-exercise/1",
+            **self._kept_entries(),
             "name": self.name.text().strip(),
             "level": self.level.value(),
             "story": self.story.toPlainText().strip(),
@@ -230,15 +259,24 @@ class ExerciseFields(QTabWidget):
                 "rotor": self.rotor.currentData(),
                 **{name: check.isChecked() for name, check in self.start.items()},
             },
+            "felt_drops": self.felt.value() or None,
+            "dressing_allowed": tuple(name for name, check in self.dressing.items() if check.isChecked()),
             "tray": {
                 "straightedge": self.edge.currentData(),
                 "disc_step_deg": self.disc.currentData(),
                 "blades": tuple(unit for unit in ("inch", "metric") if tray.pop(unit)),
+                "lamp_kind": self.lamp_kind.currentData(),
                 **tray,
             },
             "faults": self.faults.entries(),
             "goals": self.goals.entries(),
         }
+
+    def _kept_entries(self) -> dict[str, Any]:
+        """What these fields do not ask for stays as it was in the exercise shown; a new one goes by the new rules."""
+        if self._kept is None:
+            return {"rules": 2}
+        return {"rules": self._kept.rules, "story_by_way": self._kept.story_by_way}
 
     def fit_bench(self) -> None:
         """What there is only on an engine, or only off it, can be chosen there alone."""

@@ -8,7 +8,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QLabel, QPushButton, QSpinBox, QVBoxLayout, QWidget
 
 from magview.classroom.words import FAULTS, READINGS, STEPS
-from magview.practice.exercise import FAULT_LIMITS, Fault, Goal, GoalKind, LeadFault, Written
+from magview.practice.exercise import FAULT_LIMITS, ContactGrade, Fault, Goal, GoalKind, LeadFault, Written
 from magview.spec.language import marked, tr
 from magview.ui.inputs import NumberSpin, QuietCombo
 
@@ -24,6 +24,7 @@ _UNITS = {
     "disc-teeth": marked("teeth"),
     "vernier": marked("steps"),
     "disc-zero": marked("crank °"),
+    "contacts": marked("mm"),
 }
 _WAYS = {
     "opening": (marked("late"), marked("early")),
@@ -41,6 +42,14 @@ _LEADS = {
     "shorted": marked("shorted"),
     "tab": marked("tab"),
 }
+_GRADES = {
+    "frosted": marked("frosted"),
+    "light": marked("light marks"),
+    "mound": marked("mound"),
+    "pit": marked("deep pit"),
+}
+_AMONG: dict[str, tuple[str, ...]] = {"lead": get_args(LeadFault), "contacts": get_args(ContactGrade)}
+"""What one is drawn of, by the kind of fault."""
 _WITHIN = {"opening": marked("mm"), "gap": marked("mm"), "firing": marked("°"), "disc-zero": marked("°")}
 
 
@@ -126,10 +135,10 @@ class FaultRow(Row):
         self.lobe.setAccessibleName(tr("Which lobe"))
         self.lobe.valueChanged.connect(self.changed)
         self.below.addWidget(self.lobe)
-        self.among: dict[LeadFault, QCheckBox] = {}
-        self._order: tuple[LeadFault, ...] = fault.among
-        for lead in get_args(LeadFault):
-            box = self.among[lead] = QCheckBox(tr(_LEADS[lead]))
+        self.among: dict[str, QCheckBox] = {}
+        self._order: tuple[str, ...] = fault.among
+        for name, words in {**_LEADS, **_GRADES}.items():
+            box = self.among[name] = QCheckBox(tr(words))
             box.toggled.connect(self.changed)
             self.below.addWidget(box)
         self.chance = self.number(tr("How likely it is there [%]"), 5.0, 100.0, places=1, where=self.below)
@@ -169,21 +178,23 @@ class FaultRow(Row):
             for i, words in enumerate(way):
                 self.way.setItemText(i, tr(words))
         self.lobe.setVisible(kind == "lobe-low")
-        for box in self.among.values():
-            box.setVisible(kind == "lead")
+        for name, box in self.among.items():
+            box.setVisible(name in _AMONG.get(kind, ()))
         self.changed.emit()
 
     def entry(self) -> dict[str, Any]:
         """What the file has for it."""
         kind = self.kind.currentData()
+        among = tuple(n for n in self._order if n in _AMONG.get(kind, ()) and self.among[n].isChecked())
+        sized = kind in FAULT_LIMITS and (kind != "contacts" or "mound" in among)
         return {
             "kind": kind,
             "side": self.side.currentData(),
-            "size": (self.low.exact, self.high.exact) if kind in FAULT_LIMITS else (0.0, 0.0),
+            "size": (self.low.exact, self.high.exact) if sized else (0.0, 0.0),
             "way": self.way.currentData() if kind in _WAYS else "plus",
             "chance": self.chance.exact / 100.0,
             "lobe": (self.lobe.value() or None) if kind == "lobe-low" else None,
-            "among": tuple(lead for lead in self._order if self.among[lead].isChecked()) if kind == "lead" else (),
+            "among": among,
         }
 
 

@@ -34,6 +34,7 @@ _KINDS = {
     "disc-zero": marked("Disc reads at top dead centre"),
     "lead": marked("Switch lead"),
     "note": marked("Remark"),
+    "running-in": marked("New contacts: look again after running in"),
 }
 _LEADS = {
     "sound": marked("sound"),
@@ -146,6 +147,7 @@ class NotebookPanel(PracticePanel):
         self.lobe.setEnabled(kind == "gap")  # its row stays, so that nothing moves under the hand
         self._form.setRowVisible(self.lead, kind == "lead")
         self._form.setRowVisible(self.value, kind != "lead")
+        self.value.setEnabled(kind != "running-in")
         self.value.setPlaceholderText(tr(_HINTS[kind]) if kind in _HINTS else "")
         self._say("")
 
@@ -165,6 +167,8 @@ class NotebookPanel(PracticePanel):
         match kind:
             case "lead":
                 return do.WriteReading("lead", text=self.lead.currentData())
+            case "running-in":
+                return do.WriteReading("running-in")
             case "note":
                 if not text:
                     raise SpecError(tr("there is nothing to write down yet"))

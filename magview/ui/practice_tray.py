@@ -8,7 +8,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QGridLayout, QGroupBox, QHBoxLayout, QLabel, QPushButton, QSlider, QVBoxLayout
 
 from magview.practice import actions as do
-from magview.practice.instruments import BLADES, MOST_BLADES, MOST_EYE_DEG
+from magview.practice.instruments import BLADES, LAMPS, MOST_BLADES, MOST_EYE_DEG
 from magview.practice.state import Practice
 from magview.spec.language import number, tr
 from magview.ui.inputs import QuietCombo
@@ -145,7 +145,9 @@ class TrayPanel(PracticePanel):
 
     def _build_lamp(self, lamp: bool, meter: bool) -> QGroupBox:
         box = QGroupBox(tr("Electrical"))
-        row = QHBoxLayout(box)
+        column = QVBoxLayout(box)
+        row = QHBoxLayout()
+        column.addLayout(row)
         if lamp:
             self.lamp = self.check(tr("Lamp a&cross the contacts"), do.ConnectLamp, lambda p: p.lamp_on)
             row.addWidget(self.lamp)
@@ -154,6 +156,12 @@ class TrayPanel(PracticePanel):
             self.meter = self.button(tr("Meter the &lead to the case"), do.MeterLead)
             self.meter.setToolTip(tr("From the pulled plug of the switch lead to the case"))
             row.addWidget(self.meter)
+        if lamp:
+            kind = self.model.practice.exercise.tray.lamp_kind
+            column.addWidget(wrapped(tr("The timing light: {kind}.", kind=tr(LAMPS[kind]))))
+            if kind == "plain":
+                self.coil = self.check(tr("Coil taken off the contacts"), do.TakeCoilOff, lambda p: p.seat.coil_off)
+                column.addWidget(self.coil)
         return box
 
     def _build_disc(self, disc: bool, stop: bool) -> QGroupBox:
@@ -167,12 +175,12 @@ class TrayPanel(PracticePanel):
                 tr("Turn the disc on the crank, so that it reads earlier or later under its pointer")
             )
             column.addWidget(self.disc)
-        row = QHBoxLayout()
+        row, cylinder = QHBoxLayout(), self.model.practice.timing_cylinder
         if stop:
-            self.stop = self.check(tr("Piston st&op in No. 1"), do.FitStop, lambda p: p.stop_fitted)
+            self.stop = self.check(tr("Piston st&op in No. {n}", n=cylinder), do.FitStop, lambda p: p.stop_fitted)
             row.addWidget(self.stop)
         row.addStretch(1)
-        self.thumb = self.button(tr("Th&umb over No. 1's plug hole"), do.FeelCompression)
+        self.thumb = self.button(tr("Th&umb over the plug hole of No. {n}", n=cylinder), do.FeelCompression)
         row.addWidget(self.thumb)
         column.addLayout(row)
         return box

@@ -49,12 +49,17 @@ class WorkPanel(PracticePanel):
         column.addWidget(self.screw)
         column.addWidget(self.plate)
         column.addWidget(self.turned)
-        row = QHBoxLayout()
+        grid = QGridLayout()
+        grid.setVerticalSpacing(3)
         self.look = self.button(tr("Look at the &contacts"), do.InspectContacts)
+        self.leave = self.button(tr("Leave them as they are"), lambda: do.LeaveAsIs("contacts"))
         self.dress = self.button(tr("D&ress them"), do.DressContacts)
-        for button in (self.look, self.dress):
-            row.addWidget(button)
-        column.addLayout(row)
+        self.fit_new = self.button(tr("Fit a new pair"), do.RenewContacts)
+        self.felt = self.button(tr("Thumbnail to the felt"), do.PressFelt)
+        self.oil = self.button(tr("A drop of oil to the felt"), lambda: do.OilFelt(1))
+        for i, button in enumerate((self.look, self.leave, self.dress, self.fit_new, self.felt, self.oil)):
+            grid.addWidget(button, i // 2, i % 2)
+        column.addLayout(grid)
         return box
 
     def _build_lead(self) -> QGroupBox:
@@ -87,12 +92,13 @@ class WorkPanel(PracticePanel):
         self.remove = self.button(tr("Lift the magneto o&ff"), do.Remove)
         self.by_marks = self.button(tr("Refit by its marks"), lambda: do.Refit(by_marks=True))
         self.as_stands = self.button(tr("Refit as the rotor stands"), lambda: do.Refit(by_marks=False))
-        for i, widget in enumerate((self.chocks, self.plugs, self.nuts, self.pin)):
+        self.stay = self.button(tr("Leave the chocks in"), lambda: do.LeaveAsIs("chocks"))
+        self.plug_leads = self.check(tr("Leads on their plugs"), do.PlugLeads, lambda p: not p.leads_hang)
+        order = (self.chocks, self.stay, self.plugs, self.plug_leads, self.nuts, self.pin, self.remove, self.by_marks)
+        for i, widget in enumerate(order):
             grid.addWidget(widget, i // 2, i % 2)
-        grid.addWidget(self.remove, 2, 0)
-        grid.addWidget(self.by_marks, 2, 1)
-        grid.addWidget(self.as_stands, 3, 0, 1, 2)
-        grid.addWidget(self.engine, 4, 0, 1, 2)
+        grid.addWidget(self.as_stands, 4, 0, 1, 2)
+        grid.addWidget(self.engine, 5, 0, 1, 2)
         return box
 
     def _build_coupling(self) -> QGroupBox:

@@ -32,6 +32,11 @@ class Hands:
     def lamp(self) -> str:
         return instruments.lamp(self._room()).text
 
+    def sees_open(self) -> bool:
+        """What the lamp says, by the kind that the data sheet names."""
+        burns = {"open": "light", "closed": "dark", "buzzer": "buzzes high"}
+        return self.lamp() == burns[self.exercise.tray.lamp_kind]
+
     def edge(self) -> int | None:
         value = instruments.straightedge(self._room()).value
         return None if value is None else int(value)

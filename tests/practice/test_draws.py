@@ -51,13 +51,16 @@ def test_draws_fill_their_range_evenly():
 @pytest.mark.parametrize("name", shipped_exercises())
 def test_every_size_lies_in_its_range_and_hangs_on_nothing_else(name):
     exercise = find_exercise(name)
-    fields = {"lobe-low": "lobe_low", "disc-zero": "disc_zero", "disc-teeth": "disc_teeth"}
+    fields = {"lobe-low": "lobe_low", "disc-zero": "disc_zero", "disc-teeth": "disc_teeth", "contacts": "pip"}
     reversed_faults = exercise.model_copy(update={"faults": exercise.faults[::-1]})
     for fault in exercise.faults:
         alone: Exercise = exercise.model_copy(update={"faults": (fault,)})
         for seed in SEEDS:
             for side in exercise.sides:
-                if fault.side not in (None, side) or fault.kind in ("lead", "wrong-stroke", "rotor-at-neutral"):
+                if fault.side not in (None, side) or (fault.kind != "contacts" and not fault.sized):
+                    continue
+                if fault.kind == "contacts" and drawn(exercise, seed, side).contacts != "mound":
+                    assert drawn(exercise, seed, side).pip == 0.0
                     continue
                 field = fields.get(fault.kind, fault.kind)
                 size = getattr(drawn(exercise, seed, side), field)

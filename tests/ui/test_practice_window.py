@@ -70,11 +70,13 @@ def buttons(w):
         (w.work, w.work.tooth["magneto", -1], do.MoveTooth("magneto", -1)),
         (w.work, w.work.tooth["disc", 1], do.MoveTooth("disc", 1)),
         (w.work, w.work.tooth["disc", -1], do.MoveTooth("disc", -1)),
-        (w.work, w.work.remove, do.Remove()),
+        (w.work, w.work.remove, do.Remove()), (w.work, w.work.leave, do.LeaveAsIs("contacts")),
+        (w.work, w.work.fit_new, do.RenewContacts()), (w.work, w.work.felt, do.PressFelt()),
+        (w.work, w.work.oil, do.OilFelt(1)), (w.work, w.work.stay, do.LeaveAsIs("chocks")),
     ]  # fmt: skip
 
 
-@pytest.mark.parametrize("index", range(14))
+@pytest.mark.parametrize("index", range(19))
 def test_a_button_does_its_act(window, index):
     for act in (do.LayStraightedge(True), do.SparkPlugs(True), bench.PullPlug(True), do.Nuts(False)):
         window.model.do(act)
