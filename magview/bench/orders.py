@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from magview.spec.language import marked
 
-ORDER = marked(
-    "Gap by the contact screw first, then the opening by the backplate: the plate never changes the gap, so one pass "
-    "does. The other order, opening by the screw and gap by the plate, moves both each time and is repeated."
+ORDERS = marked(
+    "Gap by the contact screw first, then opening by the backplate ends in one pass: the plate never changes the "
+    "gap. Opening by the screw, then gap by the plate repeats: the screw changes both. Both orders are used."
 )
 """Plate never changes the gap; screw changes gap and opening (common practice)."""

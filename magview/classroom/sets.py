@@ -37,7 +37,7 @@ MOST_IN_CODE = 9
 """Exercises in a code: a tenth would make it longer than can be checked."""
 
 _HEAD_SYMBOLS = 10
-_TEXTS = {"name", "story", "task", "hints", "minutes"}
+_TEXTS = {"name", "story", "story_by_way", "task", "hints", "minutes"}
 """What an exercise says: changing it leaves what is drawn and marked as it was."""
 
 

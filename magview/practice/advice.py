@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import math
 
-from magview.bench.orders import ORDER
+from magview.bench.orders import ORDERS
 from magview.bench.state import BenchState, Engaged
 from magview.bench.words import move_words, plate_move, screw_move
 from magview.physics.coupling import Move, plan
@@ -166,7 +166,7 @@ def _setting(room: Practice, name: str) -> list[str]:
         return [tr("On {name}, no setting puts gap and opening right at once.", name=name)]
     creep, (low, high) = state.magneto.condition.screw_creep_deg, state.magneto.gap_limits_mm
     gaps = true_readings(state).max_gap_mm
-    path = [tr(ORDER)] if room.exercise.rules >= 2 else []
+    path = [tr(ORDERS)] if room.exercise.rules >= 2 else []
     if float(gaps.min()) < low or float(gaps.max()) > high or not state.lock_tight:
         turn = screw_move(state.magneto, wanted.screw_deg - state.screw_deg)
         if creep:

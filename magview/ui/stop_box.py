@@ -5,7 +5,9 @@ from __future__ import annotations
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QGridLayout, QGroupBox, QLabel, QWidget
 
+from magview.physics.dead_centre import has_link_rod, tdc_from_stops
 from magview.physics.engine import true_tdc_from_stops
+from magview.spec.engine import Engine
 from magview.spec.language import number, tr
 from magview.ui.inputs import AngleSpin
 
@@ -28,6 +30,7 @@ class StopBox(QGroupBox):
             spin.said.connect(self.said)
             spin.lineEdit().textEdited.connect(self._typed)
             spin.entered.connect(self._typed)
+        self._engine: Engine | None = None
         self._entered: set[object] = set()
         self.stops[0].show_value(340.0)
         self.stops[1].show_value(24.0)
@@ -49,7 +52,11 @@ class StopBox(QGroupBox):
     def _stop_entered(self, value: float = 0.0) -> None:
         first, second = (spin.exact for spin in self.stops)
         try:
-            middle = true_tdc_from_stops(first, second)
+            middle = (
+                true_tdc_from_stops(first, second)
+                if self._engine is None
+                else tdc_from_stops(self._engine, first, second)
+            )
         except ValueError as error:
             self.tdc.setText(f"{str(error)[0].upper()}{str(error)[1:]}.")
             return
@@ -60,9 +67,28 @@ class StopBox(QGroupBox):
             tr(
                 "True top dead centre is at {middle}° on the disc; set the pointer to zero there. (Disc "
                 "numbered 0 to 360°, or to both sides with what is before zero negative. If the stop was "
-                "met about bottom dead centre, the top is at {opposite}°. Exact for a rod on the crank "
-                "pin: use the master rod's.)",
+                "met about bottom dead centre, the top is at {opposite}°. {rod})",
                 middle=number(middle, 2),
                 opposite=number(opposite, 2),
+                rod=self._rod_words(),
             )
+        )
+
+    def show_engine(self, engine: Engine | None) -> None:
+        """Go by an engine's timing cylinder and rods."""
+        if engine is not self._engine:
+            self._engine = engine
+            self._stop_entered()
+
+    def _rod_words(self) -> str:
+        if self._engine is None:
+            return tr("Exact for a rod on the crank pin: use the master rod's.")
+        cylinder = self._engine.timing_cylinder
+        if has_link_rod(self._engine):
+            return tr(
+                "The stop belongs in No. {cylinder}, the timing cylinder; its link rod is allowed for.",
+                cylinder=cylinder,
+            )
+        return tr(
+            "The stop belongs in No. {cylinder}, the timing cylinder: there the middle is exact.", cylinder=cylinder
         )

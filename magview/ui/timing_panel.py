@@ -127,6 +127,7 @@ class TimingPanel(QWidget):
         if engaged is None:
             return
         self.lamp.show_crank(state)
+        self.stop.show_engine(engaged.installation.engine)
         if old is not None and self._same_timing(state, old):
             return
         single = engaged.installation.position == "single"
