@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import math
 
-from magview.bench.orders import ORDERS
+from magview.bench.advised import ORDERS
 from magview.bench.state import BenchState, Engaged
 from magview.bench.words import move_words, plate_move, screw_move
 from magview.physics.coupling import Move, plan
@@ -156,8 +156,16 @@ def _inside(room: Practice, goals: set[str]) -> list[str]:
     elif "contacts" in goals:
         path.append(tr(_DECIDE[best(room.exercise, room.seat.faces)], name=name))
     if "opening" in goals or "gap" in goals:
-        path += _setting(room, name)
+        anew = room.exercise.rules >= 2 and "contacts" in goals and best(room.exercise, room.seat.faces) != "leave"
+        # What the stone takes off and where a new pair comes to stand is not known beforehand.
+        path += [tr(ORDERS), tr(_ANEW, name=name)] if anew else _setting(room, name)
     return path
+
+
+_ANEW = marked(
+    "On {name}, turn the contact screw until blades on both limits prove the gap, tighten its lock screw; turn the "
+    "backplate until the contacts open at the mark, tighten its clamp screws; check both again."
+)
 
 
 def _setting(room: Practice, name: str) -> list[str]:

@@ -217,9 +217,9 @@ def _lamp(found: Evidence, step: Step) -> None:
     slow = isinstance(step.act, do.TurnUntil) or abs(moved) <= SLOW_DEG
     if not slow or not before.lamp_on:
         return
-    shown = instruments.shows_open(before), instruments.shows_open(after)
+    both = instruments.shows_open(before), instruments.shows_open(after)
     # Turning with rotation it shows them open as they open; against rotation it changes back at the same place.
-    if shown not in ((False, True), (True, False)) or (shown[1] is True) != (moved > 0):
+    if both not in ((False, True), (True, False)) or (both[1] is True) != (moved > 0):
         return
     opens = true_readings(after.bench).opens_deg
     turn = 360.0 / after.bench.magneto.cam.turns_per_rotor_turn

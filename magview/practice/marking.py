@@ -20,7 +20,8 @@ from magview.practice.attempt import RULES, Attempt
 from magview.practice.draws import between
 from magview.practice.evidence import Danger, Evidence, evidence
 from magview.practice.exercise import Goal
-from magview.practice.goals import Judged, judge
+from magview.practice.goals import judge
+from magview.practice.judged import Judged
 from magview.practice.state import Practice, view
 from magview.spec.frozen import frozen
 from magview.spec.language import marked, number, tr

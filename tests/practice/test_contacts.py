@@ -8,8 +8,11 @@ from itertools import product
 import pytest
 
 from magview.bench import actions as bench
+from magview.bench.advised import ORDERS
+from magview.physics.lobes import places_of_lobe
 from magview.practice import actions as do
 from magview.practice import contacts, instruments
+from magview.practice.advice import efficient_path
 from magview.practice.apply import apply
 from magview.practice.attempt import Attempt, Event
 from magview.practice.exercise import Exercise
@@ -20,7 +23,7 @@ from magview.practice.state import Practice, true_readings
 from magview.practice.story import story
 from magview.spec.base import SpecError
 from magview.spec.files import dump_json, validate
-from magview.spec.library import find_installation, find_magneto
+from magview.spec.library import find_installation, find_magneto, resources
 
 
 def exercise(**changes) -> Exercise:
@@ -176,8 +179,6 @@ def test_a_story_of_teeth_follows_the_sign_drawn(seed):
 
 def test_a_low_lobe_weakens_every_cylinder_where_the_story_says_so():
     found = find_exercise("one-lobe-low")
-    from magview.physics.lobes import places_of_lobe
-
     lobes, cylinders = len(found.unit.cam.lobe_peaks_deg), find_installation("seven-radial-left").engine.cylinders
     assert not found.unit.compensated
     assert all(len(places_of_lobe(lobes, cylinders, lobe)) == cylinders for lobe in range(1, lobes + 1))
@@ -276,3 +277,15 @@ def test_a_felt_shows_oil_or_not(dry, pressed):
     room = begin(exercise(faults=faults, felt_drops=2), 1)
     room = acted(room, *([do.OilFelt(1)] if pressed else []), do.PressFelt())
     assert ("dry" in room.said.plain) == (dry and not pressed)
+
+
+def test_the_orders_of_work_are_told_in_the_same_words_everywhere():
+    told = [
+        find_exercise("gap-wrong").hints,
+        find_exercise("one-lobe-low").hints,
+        efficient_path(begin(find_exercise("gap-wrong"), 1)),
+    ]
+    assert all(ORDERS in lines for lines in told)
+    guide = resources() / "guide"
+    for page in ("practice.md", "trainee.md"):
+        assert ORDERS in (guide / page).read_text(encoding="utf-8")

@@ -9,7 +9,7 @@ from magview.practice.library import find_exercise, shipped_exercises
 from magview.practice.marking import mark
 from tests.practice.trainee import Trainee
 
-SEEDS = range(6)
+SEEDS = range(50)
 
 
 @pytest.mark.parametrize("name", shipped_exercises())
