@@ -253,9 +253,10 @@ class InternalTiming:
         if not isinstance(screw, EccentricScrew):
             return float(move / screw.lead_mm * 360.0)
         sine = move / screw.throw_mm
-        if not -1.0 <= sine <= 1.0:
+        if abs(sine) > 1.0 + 1e-9:
             return np.nan
-        angle, (low, high) = degrees(asin(sine)), screw.range_deg
+        # At the full throw the last bit must not refuse what is offered as the nearest.
+        angle, (low, high) = degrees(asin(min(max(sine, -1.0), 1.0))), screw.range_deg
         turns = [a + 360.0 * k for a in (angle, 180.0 - angle) for k in range(-10, 11)]
         inside = [a for a in turns if low <= a <= high]
         return min(inside, key=abs) if inside else angle

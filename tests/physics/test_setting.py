@@ -284,13 +284,27 @@ def test_unreachable_gap_is_answered_with_the_nearest(magneto, share):
         assert gaps.size == 0
         return
     nearest = found.nearest_gap_mm
-    # A millionth towards the reachable side: the very end may fail by the last bit.
-    assert any(timing.adjust(max(0.0, nearest + d)).reachable for d in (0.0, 2e-6, -2e-6))
+    assert timing.adjust(nearest).reachable
+    said = re.search(r"nearest gap that can be had is ([\d.]+) mm", found.reason)
+    assert said is not None and timing.adjust(float(said[1])).reachable, "what is said must not be refused"
     # The screw was tried in steps; no gap found lies nearer to the one asked for.
     step = np.ptp(timing.stop_mm(np.linspace(*magneto.contact_screw.range_deg, 20_001))) / 5000
     between = (min(wanted, nearest) + 1e-6 < gaps) & (gaps < max(wanted, nearest) - 1e-6)
     assert not between.any()
     assert gaps.size == 0 or np.abs(gaps - nearest).min() < step + 1e-5
+
+
+def test_the_nearest_gap_at_the_full_throw_is_one_that_is_accepted():
+    """Designed gap ± the throw of 0.1 mm: in binary many of these sums lie a last bit beyond the throw."""
+    screw = {**plain()["contact_screw"], "throw_mm": 0.1, "range_deg": (-120.0, 120.0)}
+    for thousandths in range(120, 200):
+        gap = thousandths / 1000
+        designed = {"backplate_deg": 0.0, "gap_mm": gap}
+        timing = InternalTiming(build(contact_screw=screw, designed_setting=designed))
+        for wanted, nearest in ((gap + 0.15, gap + 0.1), (gap - 0.11, gap - 0.1)):
+            found = timing.adjust(wanted)
+            assert not found.reachable and found.nearest_gap_mm == pytest.approx(nearest, abs=1e-9)
+            assert timing.adjust(found.nearest_gap_mm).reachable, gap
 
 
 @pytest.mark.parametrize(("lobes_moved_deg", "where"), [(-22.0, "dwell"), (-29.0, "past"), (25.0, "foot")])
