@@ -58,7 +58,10 @@ def run_adjust(arguments: argparse.Namespace) -> int:
     if arguments.gap < 0:
         raise SpecError(f"--gap is {arguments.gap:g} mm; it must be 0 or more")
     timing, low_high = internal_timing(magneto), magneto.gap_limits_mm
-    answer, orders = timing.adjust(arguments.gap), advised(new_bench(magneto), arguments.gap)
+    answer, orders = (
+        timing.adjust(arguments.gap, magneto.condition.screw_creep_deg),
+        advised(new_bench(magneto), arguments.gap),
+    )
     result = timing.readings(orders.backplate_deg, orders.lands_deg) if orders.reachable else None
     within = None if result is None else bool(result.within_limits)
     if arguments.json:

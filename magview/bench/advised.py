@@ -8,7 +8,7 @@ from magview.bench.state import BenchState
 from magview.bench.words import setting_moves
 from magview.physics.setting import internal_timing
 from magview.spec.frozen import frozen
-from magview.spec.language import marked, number, tr
+from magview.spec.language import marked, tr
 from magview.spec.units import format_angle, format_length
 
 ORDERS = marked(
@@ -51,25 +51,13 @@ def advised(state: BenchState, gap_mm: float) -> Advised:
     A screw that has to be turned, or whose lock screw is slack, will be carried along by the magneto's creep when
     that is tightened, so it is set as much to the other side. One that is tight and right stays untouched.
     """
-    answer = internal_timing(state.magneto).adjust(gap_mm)
-    if not answer.reachable:
-        return Advised(gap_mm, answer.backplate_deg, answer.screw_deg, answer.screw_deg, False, answer.reason)
-    if state.lock_tight and abs(answer.screw_deg - state.screw_deg) < _MOVED_DEG:
-        return Advised(gap_mm, answer.backplate_deg, state.screw_deg, state.screw_deg, True, "")
-    turn_to = answer.screw_deg - state.magneto.condition.screw_creep_deg
-    low, high = state.magneto.contact_screw.range_deg
-    beyond = max(turn_to - high, low - turn_to)
-    reason = ""
-    if beyond > 1e-9:
-        reason = tr(
-            "tightening the lock screw carries the contact screw along, which would first have to stand at {value}°, "
-            "{beyond}° beyond the end of its travel ({low}° to {high}°)",
-            value=number(turn_to, 2),
-            beyond=number(beyond, 2),
-            low=number(low),
-            high=number(high),
-        )
-    return Advised(gap_mm, answer.backplate_deg, turn_to, answer.screw_deg, not reason, reason)
+    timing, creep = internal_timing(state.magneto), state.magneto.condition.screw_creep_deg
+    stays = timing.adjust(gap_mm)
+    if stays.reachable and state.lock_tight and abs(stays.screw_deg - state.screw_deg) < _MOVED_DEG:
+        return Advised(gap_mm, stays.backplate_deg, state.screw_deg, state.screw_deg, True, "")
+    answer = timing.adjust(gap_mm, creep)
+    turn_to = answer.screw_deg - creep
+    return Advised(gap_mm, answer.backplate_deg, turn_to, answer.screw_deg, answer.reachable, answer.reason)
 
 
 def advised_words(state: BenchState, plan: Advised, inches: bool) -> str:

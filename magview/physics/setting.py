@@ -210,15 +210,18 @@ class InternalTiming:
 
     # ------------------------------------------------------------------ backwards
 
-    def adjust(self, gap_mm: float) -> Adjustment:
+    def adjust(self, gap_mm: float, screw_creep_deg: float = 0.0) -> Adjustment:
         """Where to put plate and screw for this largest gap on lobe 1 with its opening exactly at the E-gap.
 
-        Closed form, on lobe 1's own flank as worn. A gap [mm] out of reach is answered with the nearest one.
+        Closed form, on lobe 1's own flank as worn. A gap [mm] out of reach is answered with the nearest one. The
+        screw's place is where it stands when tight; it is set so much before it as tightening then carries it
+        [deg, positive = closer], and that, too, must lie within its travel.
         Raises ValueError for one below 0 or that is no number.
         """
         if not isfinite(gap_mm) or gap_mm < 0:
             raise ValueError(tr("the gap is {gap} mm; it must be 0 or more", gap=number(gap_mm, "g")))
-        backplate, screw = self._solve(gap_mm)
+        travel = self._travel_deg(screw_creep_deg)
+        backplate, screw = self._solve(gap_mm, travel)
         low_b, high_b = self.magneto.backplate.range_deg
         low_s, high_s = self.magneto.contact_screw.range_deg
         reasons = []
@@ -229,25 +232,31 @@ class InternalTiming:
             reasons.append(tr("the contact screw's eccentric does not reach that far"))
         else:
             reasons += _outside(backplate, low_b, high_b, _PLATE_BEYOND)
-            reasons += _outside(screw, low_s, high_s, _SCREW_BEYOND)
+            beyond = _outside(screw, low_s, high_s, _SCREW_BEYOND)
+            reasons += beyond or _outside(screw - screw_creep_deg, low_s, high_s, _CREEP_BEYOND)
         if not reasons:
             return Adjustment(backplate, screw, True, "", gap_mm)
-        nearest = self._nearest_gap(gap_mm)
+        nearest = self._nearest_gap(gap_mm, travel)
         if np.isnan(nearest):
             reasons.append(tr("no gap within reach opens at the E-gap"))
         else:
-            reasons.append(tr(self._nearest_words(nearest), gap=_both(_inwards(nearest, gap_mm))))
+            reasons.append(tr(self._nearest_words(nearest, travel), gap=_both(_inwards(nearest, gap_mm))))
         return Adjustment(np.nan, np.nan, False, "; ".join(reasons), nearest)
 
-    def _solve(self, gap_mm: float) -> tuple[float, float]:
+    def _travel_deg(self, creep_deg: float) -> tuple[float, float]:
+        """Where the screw may stand when tight [deg], so that it can be set before tightening carries it there."""
+        low, high = self.magneto.contact_screw.range_deg
+        return max(low, low + creep_deg), min(high, high + creep_deg)
+
+    def _solve(self, gap_mm: float, travel_deg: tuple[float, float]) -> tuple[float, float]:
         stop = float(self.curve.top_mm + self.lift_errors_mm[0] - self.wear_lift_mm - gap_mm)
         # A gap of 0 is the very top, which the last bit must not overshoot.
         level = min(float((stop + self.wear_lift_mm) / self.scale[0]), self.curve.top_mm)
         before = float(self.curve.before_top_deg(level if level > 0 else nan))
         backplate = self.ratio * self.places_deg[0] - self.peaks_deg[0] + before
-        return float(backplate), self._screw_at(stop)
+        return float(backplate), self._screw_at(stop, travel_deg)
 
-    def _screw_at(self, stop_mm: float) -> float:
+    def _screw_at(self, stop_mm: float, travel_deg: tuple[float, float]) -> float:
         """Screw angle [deg] for a stop level, the one within range if any; NaN beyond the eccentric's throw."""
         screw, move = self.magneto.contact_screw, stop_mm - self.stop_at_zero_mm
         if not isinstance(screw, EccentricScrew):
@@ -256,14 +265,14 @@ class InternalTiming:
         if abs(sine) > 1.0 + 1e-9:
             return np.nan
         # At the full throw the last bit must not refuse what is offered as the nearest.
-        angle, (low, high) = degrees(asin(min(max(sine, -1.0), 1.0))), screw.range_deg
+        angle, (low, high) = degrees(asin(min(max(sine, -1.0), 1.0))), travel_deg
         turns = [a + 360.0 * k for a in (angle, 180.0 - angle) for k in range(-10, 11)]
         inside = [a for a in turns if low <= a <= high]
         return min(inside, key=abs) if inside else angle
 
-    def _nearest_words(self, gap_mm: float) -> str:
+    def _nearest_words(self, gap_mm: float, travel_deg: tuple[float, float]) -> str:
         """What is said of the nearest gap and of what ends there, not yet read out."""
-        plate, screw = self._solve(gap_mm)
+        plate, screw = self._solve(gap_mm, travel_deg)
         for value, limits, words in (
             (
                 plate,
@@ -272,7 +281,7 @@ class InternalTiming:
             ),
             (
                 screw,
-                self.magneto.contact_screw.range_deg,
+                travel_deg,
                 marked("the nearest gap that can be had is {gap}, with the contact screw at the end of its travel"),
             ),
         ):
@@ -280,7 +289,7 @@ class InternalTiming:
                 return words
         return marked("the nearest gap that can be had is {gap}")
 
-    def _nearest_gap(self, gap_mm: float) -> float:
+    def _nearest_gap(self, gap_mm: float, travel_deg: tuple[float, float]) -> float:
         """The gap nearest to the one asked for within plate, screw and lift; NaN if none."""
         # Plate: opening at the E-gap with the plate at b asks for the lift found r before the top.
         target = self.peaks_deg[0] - self.ratio * self.places_deg[0]
@@ -288,7 +297,9 @@ class InternalTiming:
         if before[1] < self.curve.before_top_deg(self.curve.top_mm) or before[0] > self.curve.reach_deg[0]:
             return np.nan  # the whole slot lies on the lobe's dwell or past it, or short of its foot
         levels = [float(self.scale[0] * self.curve.lift_mm(-max(0.0, x))) - self.wear_lift_mm for x in before]
-        low_s, high_s = self.magneto.contact_screw.range_deg
+        low_s, high_s = travel_deg
+        if not low_s <= high_s:
+            return np.nan
         # The eccentric's extremes may lie inside its travel, at odd quarter turns.
         quarters = [90.0 * q for q in range(ceil(low_s / 90.0), floor(high_s / 90.0) + 1) if q % 2]
         stops = self.stop_mm(np.array([low_s, high_s, *quarters]))
@@ -316,6 +327,11 @@ _PLATE_BEYOND = marked(
 )
 _SCREW_BEYOND = marked(
     "the contact screw would stand at {value}°, {beyond}° beyond the end of its travel ({low}° to {high}°)"
+)
+
+_CREEP_BEYOND = marked(
+    "tightening the lock screw carries the contact screw along, which would first have to stand at {value}°, "
+    "{beyond}° beyond the end of its travel ({low}° to {high}°)"
 )
 
 

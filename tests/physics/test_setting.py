@@ -294,6 +294,23 @@ def test_unreachable_gap_is_answered_with_the_nearest(magneto, share):
     assert gaps.size == 0 or np.abs(gaps - nearest).min() < step + 1e-5
 
 
+@few
+@given(magnetos(), st.floats(0.0, 1.3), st.floats(-9.0, 9.0))
+def test_the_nearest_gap_can_be_set_where_tightening_carries_the_screw(magneto, share, creep):
+    timing, (low, high) = InternalTiming(magneto), magneto.contact_screw.range_deg
+    found = timing.adjust(share * timing.curve.top_mm, creep)
+    if not found.reachable:
+        if np.isnan(found.nearest_gap_mm):
+            return
+        found = timing.adjust(found.nearest_gap_mm, creep)
+        assert found.reachable
+    for stands in (found.screw_deg, found.screw_deg - creep):
+        assert low - 1e-6 <= stands <= high + 1e-6
+    assert float(timing.readings(found.backplate_deg, found.screw_deg).e_gap_error_deg[0]) == pytest.approx(
+        0, abs=1e-6
+    )
+
+
 def test_the_nearest_gap_at_the_full_throw_is_one_that_is_accepted():
     """Designed gap ± the throw of 0.1 mm: in binary many of these sums lie a last bit beyond the throw."""
     screw = {**plain()["contact_screw"], "throw_mm": 0.1, "range_deg": (-120.0, 120.0)}
