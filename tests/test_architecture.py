@@ -2,12 +2,18 @@
 
 from __future__ import annotations
 
+import ast
 import pkgutil
+import re
 import subprocess
 import sys
 from pathlib import Path
 
+import pytest
+
 import magview
+
+ROOT = Path(__file__).parents[1]
 
 
 def python(code: str) -> None:
@@ -48,9 +54,18 @@ def test_the_window_starts_without_the_slow_libraries():
     )
 
 
-def test_the_contributors_guide_names_every_module():
-    guide = (Path(__file__).parents[1] / "DEVELOPERS.md").read_text(encoding="utf-8")
-    for module in pkgutil.walk_packages(magview.__path__, "magview."):
-        file = f"`{module.name.rsplit('.')[-1]}.py`"
-        if not module.ispkg and module.name != "magview.__main__":
-            assert file in guide or f"`magview/{module.name.rsplit('.')[-1]}.py`" in guide, module.name
+@pytest.mark.parametrize("room", sorted(p.parent for p in Path(magview.__path__[0]).glob("*/__init__.py")), ids=str)
+def test_every_room_has_its_sign(room):
+    """What lives there and where to begin reading; what it names exists."""
+    sign = ast.get_docstring(ast.parse((room / "__init__.py").read_text(encoding="utf-8"))) or ""
+    (begin,) = re.findall(r"Begin\s+reading in\s+`(\w+\.py)`", sign)
+    assert (room / begin).exists()
+
+
+def test_the_contributors_guide_is_a_map_whose_places_exist():
+    guide = (ROOT / "DEVELOPERS.md").read_text(encoding="utf-8")
+    assert len(guide.splitlines()) <= 100
+    for place in re.findall(r"`((?:bench|physics|spec|practice|ui|job)/\w+\.py)`", guide):
+        assert (ROOT / "magview" / place).exists(), place
+    for place in re.findall(r"`((?:tests|resources|magview|\.ci)/[\w/.-]+)`", guide):
+        assert (ROOT / place).exists(), place

@@ -14,13 +14,13 @@ from magview.spec.frozen import frozen
 class Kind(Enum):
     """What is dangerous."""
 
-    LIVE = "this magneto is live with the switch off"
-    OTHER_LIVE = "the other magneto is live with the switch off"
-    LIVE_LEAD_PULLED = "live with its lead pulled"
-    NO_DROP = "no proper drop at the ground run"
-    SWITCH_DOES_NOT_STOP = "the engine runs on with the switch off"
-    WRONG_STROKE = "No. 1 not on its compression stroke"
-    NOT_SAFE = "work stands on the sheet that was not made safe for"
+    LIVE = "live"
+    OTHER_LIVE = "other-live"
+    LIVE_LEAD_PULLED = "live-lead-pulled"
+    NO_DROP = "no-drop"
+    SWITCH_DOES_NOT_STOP = "switch-does-not-stop"
+    WRONG_STROKE = "wrong-stroke"
+    NOT_SAFE = "not-safe"
 
 
 @frozen

@@ -181,7 +181,7 @@ def csv_text(job: Job) -> str:
     """All readings as CSV (RFC 4180): full precision, a line each, the unit in its own column."""
     out = io.StringIO()
     writer = csv.writer(out, lineterminator="\r\n")
-    writer.writerow(("stage", "field", "reading", "value", "unit", "low", "high", "verdict", "judged value"))
+    writer.writerow(("stage", "field", "reading", "value", "unit", "low", "high", "verdict", "judged_value"))
     with in_english():
         for words in standing.earlier(job):
             writer.writerow(("", "note", _safe(words), "", "", "", "", "NOTE", ""))

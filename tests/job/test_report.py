@@ -186,7 +186,7 @@ def test_an_empty_sheet_has_its_papers_too():
     job = new_job()
     assert Page(html_text(job)).text.count("Nothing entered.") >= 3
     assert json.loads(json_text(job))["passed"] is False
-    assert csv_text(job).startswith("stage,field,reading,value,unit,low,high,verdict,judged value\r\n")
+    assert csv_text(job).startswith("stage,field,reading,value,unit,low,high,verdict,judged_value\r\n")
 
 
 def test_earlier_sheets_are_drawn_with_their_drift():
