@@ -62,6 +62,8 @@ class BreakerEnd:
     """…the unit direction in which the moving contact leaves it."""
     contact_half_mm: float
     """Half the width of a contact's face."""
+    mark_numbers: tuple[Point, ...]
+    """Where the number of each rim mark stands [mm]: a little before its mark, lobe 1 first."""
 
 
 @frozen
@@ -147,8 +149,16 @@ class _Draughtsman:
         self.plate = max(0.87 * self.rim, float(reach), arms.pivot_distance_mm + 5.0 * self.size)
         self.rim_outer = max(self.rim, self.plate * 1.08)
         self.marks_bearing = self.pivot_bearing - 38.0 * self.sense
+        """Of lobe 1's rim mark; each other stands as much further on as its lobe should open later [cam deg]."""
+        places = self.timing.places_deg
+        self.marks = self.marks_bearing + self.sense * self.timing.ratio * (places - places[0])
 
     # -------------------------------------------------------------- frame
+
+    @property
+    def number_radius(self) -> float:
+        """Middle of the rim, where it is clear of the plate and its scale."""
+        return (1.01 * self.plate + self.rim_outer) / 2
 
     def at(self, along: float, out: float, angle_rad: float | None = None) -> Array:
         """A point on the arm: so far from the pivot, so far out from the contact's line [mm], plate at 0."""
@@ -217,6 +227,9 @@ class _Draughtsman:
             contact=_point(face),
             opening=_point(ahead - face),
             contact_half_mm=2.3 * k,
+            mark_numbers=tuple(
+                _point(polar(self.number_radius, b - _NUMBER_BEFORE_DEG * self.sense)) for b in self.marks
+            ),
         )
 
     def _magnet(self) -> list[Shape]:
@@ -238,15 +251,12 @@ class _Draughtsman:
         return [*shapes, Shape("rotor", "rotor", "index", (index,), filled=False)]
 
     def _case(self) -> list[Shape]:
-        """The housing's rim with its two marks, neutral and E-gap ticks outside, clamp screws."""
+        """The housing's rim with a mark for each lobe, neutral and E-gap ticks outside, clamp screws."""
         r, shapes = self.rim_outer, []
         shapes.append(
             Shape("rim", "case", "housing", (circle((0, 0), r, 180), circle((0, 0), self.plate * 1.01, 180)))
         )
-        marks = [
-            np.array([polar(self.rim * 0.9, b), polar(self.rim, b)])
-            for b in (self.marks_bearing, self.marks_bearing + 180.0)
-        ]
+        marks = [np.array([polar(self.rim * 0.9, b), polar(self.rim, b)]) for b in self.marks]
         shapes.append(Shape("rim mark", "case", "mark", tuple(marks), filled=False))
         ticks = [
             np.array([polar(1.41 * r, b), polar(1.47 * r, b)]) for b in (0.0, self.sense * self.magneto.e_gap_deg)
@@ -268,7 +278,7 @@ class _Draughtsman:
         for c in clamps:
             shapes.append(Shape("clamp screw", "case-front", "screw", (circle(_point(c), 2.3 * k),)))
             shapes.append(Shape("clamp screw", "case-front", "slot", (cross_slot(_point(c), 1.9 * k, 0.3 * k),)))
-        zero = self.turned(_POINTER_DEG)
+        zero = self.turned(self._pointer_deg)
         pointer = np.array([polar(self.plate * 0.94, zero), polar(self.plate, zero)])
         shapes.append(Shape("backplate", "plate", "mark", (pointer,), filled=False))
         scale = [
@@ -277,6 +287,18 @@ class _Draughtsman:
         ]
         shapes.append(Shape("plate scale", "case", "scale", tuple(scale), filled=False))
         return shapes + self._fixed_contact(screw)
+
+    @property
+    def _pointer_deg(self) -> float:
+        """Where the plate's scale stands [deg on from the pivot]: as near to its usual place as marks leave room."""
+        marks = self.sense * (self.marks - self.pivot_bearing)
+        taken = np.concatenate([marks, marks - _NUMBER_BEFORE_DEG])
+
+        def suits(at: float) -> tuple[float, float]:
+            clear = float(np.abs((taken - at + 180.0) % 360.0 - 180.0).min())
+            return min(clear, _SCALE_CLEAR_DEG), -abs(at - _POINTER_DEG)
+
+        return float(max(np.arange(150.0, 251.0).tolist(), key=suits))
 
     def _fixed_contact(self, screw: Point) -> list[Shape]:
         k, arm = self.size, self.arms.contact_arm_mm
@@ -364,7 +386,8 @@ class _Draughtsman:
     def _front(self) -> list[Shape]:
         """The straightedge along the step, and the arrow of rotation round the outside."""
         step, r = self._step_bearing(), self.rim_outer
-        ends = [polar(self.rim, step), polar(self.rim, step + 180.0)]
+        # One end alone reaches the rim, so that it is plain against which mark the edge is read.
+        ends = [polar(self.rim, step), polar(_FAR_END * self.rim, step + 180.0)]
         start = 180.0 - 24.0 * self.sense
         end = 180.0 + 24.0 * self.sense
         shaft = arc(1.46 * r, start, end)
@@ -379,7 +402,14 @@ class _Draughtsman:
 _CLAMPS_DEG = (165.0, 235.0, 292.0)
 """Clamp screws, degrees on from the pivot in the direction of rotation: clear of arm and contacts."""
 
-_POINTER_DEG = 200.0
+_POINTER_DEG, _SCALE_CLEAR_DEG = 200.0, 14.0
+"""Where the plate's scale usually stands [deg on from the pivot], and how far from any mark and number."""
+
+_FAR_END = 0.45
+"""How far the straightedge reaches beyond the cam's centre, of the rim's radius."""
+
+_NUMBER_BEFORE_DEG = 6.5
+"""A mark's number stands so far before it, so that the edge never covers both at once."""
 
 
 def cam_outline_mm(timing: InternalTiming, arms: Linkage) -> Array:

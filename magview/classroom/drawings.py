@@ -21,7 +21,7 @@ from magview.bench.state import BenchState, crank_deg
 from magview.bench.told import ENDS, TOLD, End
 from magview.bench.words import breaker_end_sense, direction_word, drive_end_sense
 from magview.job.coupling_picture import paint, rotation_arrow, slot_numbers, upright
-from magview.job.svg import Frame, Places, path, pieces, svg, words
+from magview.job.svg import Frame, Places, mark_numbers, path, pieces, svg, words
 from magview.spec.base import SpecError
 from magview.spec.engine import Engine
 from magview.spec.frozen import frozen
@@ -58,7 +58,7 @@ def drawing(state: BenchState, end: End, labels: Labels = "names") -> Drawn:
     if not has(state, end):
         raise SpecError(tr("This magneto is not on an engine: there is no such picture of it"))
     makers: dict[End, Callable[[BenchState], tuple[float, str, Tips]]] = {
-        "breaker": _breaker,
+        "breaker": partial(_breaker, labels=labels),
         "drive": partial(_drive, labels=labels),
         "crank": _crank,
         "lead": _lead,
@@ -97,13 +97,15 @@ def _caption(state: BenchState, end: End) -> str:
 # ---------------------------------------------------------------------- pictures: height, body, where names point
 
 
-def _breaker(state: BenchState) -> tuple[float, str, Tips]:
+def _breaker(state: BenchState, labels: Labels) -> tuple[float, str, Tips]:
     shown, now = breaker_end(state.magneto), pose(state)
     places = Places(BREAKER_PARENTS, shown.origins, now.turns_deg)
     side = _WIDTH - 2 * _MARGIN
     height = side + 12.0
     frame = Frame(side / (2 * shown.extent_mm), _WIDTH / 2, height / 2)
     body = pieces(shown.shapes, places, frame) + _poles(state, shown.extent_mm / 1.56, frame)
+    if labels in ("names", "none"):  # numbers of marks beside numbered parts would be taken for theirs
+        body += mark_numbers(shown, frame, 9.0)
     return height, body, _tips(shown.anchors, places, frame)
 
 
@@ -126,7 +128,7 @@ def _drive(state: BenchState, labels: Labels) -> tuple[float, str, Tips]:
     side = _WIDTH - 2 * _MARGIN - 40.0
     frame = Frame(side / (2 * EXTENT_MM), _WIDTH / 2, side / 2)
     body = pieces(drive_end(coupling), places, frame)
-    if labels == "names":  # numbers of slots beside numbered names would be taken for them
+    if labels == "names":  # as of the marks above
         body += slot_numbers(coupling, drive_end_sense(state.magneto), turns, frame)
     body += paint(turns, frame) + rotation_arrow(drive_end_sense(state.magneto), frame)
     return side, body, _tips(drive_anchors(), places, frame)

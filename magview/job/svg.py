@@ -12,7 +12,7 @@ from html import escape
 import numpy as np
 
 from magview.bench.breaker_end import PARENTS as BREAKER_PARENTS
-from magview.bench.breaker_end import breaker_end, pose
+from magview.bench.breaker_end import BreakerEnd, breaker_end, pose
 from magview.bench.curves import round_levels
 from magview.bench.labels import arrange
 from magview.bench.shapes import Array, Point, Shape, hatching, polar, rotate
@@ -65,7 +65,7 @@ def breaker_svg(state: BenchState, title: str, width: int = 372, names: bool = T
     head = 12.0 if names else 0.0  # a line over the drawing, for the words of its two ticks
     height = head + side + 8.0
     frame = Frame(side / (2 * drawing.extent_mm), width / 2, head + side / 2 + 4.0)
-    body = pieces(drawing.shapes, places, frame)
+    body = pieces(drawing.shapes, places, frame) + mark_numbers(drawing, frame)
     if names:
         tips = {
             name: tuple(frame.of(places.put(group, np.array([point])))[0].tolist())
@@ -73,6 +73,12 @@ def breaker_svg(state: BenchState, title: str, width: int = 372, names: bool = T
         }
         body += _names(tips, margin, width - margin, height) + _ticks(state, frame, drawing.extent_mm)
     return svg(width, height, title, body)
+
+
+def mark_numbers(drawing: BreakerEnd, frame: Frame, size: float = 7.0) -> str:
+    """The numbers of the rim marks, beside them."""
+    points = frame.of(np.array(drawing.mark_numbers)).tolist()
+    return "".join(words(x, y + 0.36 * size, str(i), "middle", size) for i, (x, y) in enumerate(points, 1))
 
 
 def _ticks(state: BenchState, frame: Frame, extent_mm: float) -> str:

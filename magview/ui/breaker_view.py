@@ -7,6 +7,7 @@ import math
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt, Signal
 from PySide6.QtGui import (
     QColor,
+    QFont,
     QFontMetricsF,
     QKeyEvent,
     QMouseEvent,
@@ -40,6 +41,9 @@ from magview.ui.picture import PictureScene
 from magview.ui.picture_view import PictureView, bearing_about, fill, step_factor
 from magview.ui.pictured import Pictured
 from magview.ui.theme import Theme
+
+_LEAST_POINTS = 6.0
+"""Smaller type is read by nobody."""
 
 
 class BreakerView(PictureView):
@@ -251,6 +255,20 @@ class BreakerView(PictureView):
     def edges(self) -> tuple[str, str]:
         """The viewpoint; what is drawn true and what is not."""
         return self._head(), self._foot()
+
+    def paint_edges(self, painter: QPainter) -> None:
+        """The words of the edges, and the numbers of the rim marks, which stand as still."""
+        super().paint_edges(painter)
+        font = QFont(painter.font())
+        font.setPointSizeF(max(_LEAST_POINTS, 0.8 * font.pointSizeF()))
+        painter.setFont(font)
+        painter.setPen(QColor(self._theme.text))
+        metrics = painter.fontMetrics()
+        for lobe, place in enumerate(self.drawing.mark_numbers, 1):
+            at = self.pixel(*place)
+            box = metrics.tightBoundingRect(str(lobe))
+            painter.drawText(at - QPointF(box.center()), str(lobe))
+        painter.setFont(self.font())
 
     def paint_words(self, painter: QPainter) -> None:
         """Scales, pole letters and the names of the parts."""
