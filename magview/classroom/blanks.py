@@ -149,10 +149,18 @@ def _contacts(exercise: Exercise, room: Practice, side: Side) -> Blanks:
     )
 
 
+def offset_side(mm: float) -> int:
+    """On which side of its mark a straightedge stands as it is written: 1 past it, -1 short of it, 0 in line."""
+    written = round(mm, 2)
+    return (written > 0) - (written < 0)
+
+
 def offset_words(mm: float) -> str:
     """Where the straightedge stands as the contacts open, from its mark [mm]; positive is past it."""
     if not math.isfinite(mm):
         return tr("never opens")
+    if offset_side(mm) == 0:
+        return tr("in line")
     amount = f"{abs(mm):.2f}"
     return tr("{amount} mm past", amount=amount) if mm >= 0 else tr("{amount} mm short", amount=amount)
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable, Mapping
 from functools import partial
 from typing import Literal
@@ -20,6 +21,7 @@ from magview.bench.shapes import Array, Point, polar
 from magview.bench.state import BenchState, crank_deg
 from magview.bench.told import ENDS, TOLD, End
 from magview.bench.words import breaker_end_sense, direction_word, drive_end_sense
+from magview.classroom.blanks import offset_side
 from magview.job.coupling_picture import paint, rotation_arrow, slot_numbers, upright
 from magview.job.svg import Frame, Places, mark_numbers, path, pieces, svg, words
 from magview.spec.base import SpecError
@@ -266,19 +268,24 @@ def gap_svg(answer: str) -> str:
     return svg(340.0, 150.0, tr("Largest gap"), body + _blank(196.0, 80.0, answer, 84.0, tr("mm")))
 
 
-def mark_svg(state: BenchState, answer: str) -> str:
-    """Rim, mark and straightedge as the contacts open, with a line for the distance; not to scale."""
+def mark_svg(state: BenchState, offset_mm: float | None, answer: str) -> str:
+    """Rim and mark, with a line for the straightedge's distance; not to scale.
+
+    With an offset [mm], positive past the mark, the straightedge stands on its side; with None it is left to draw.
+    """
     sense = breaker_end_sense(state.magneto)
     rim = "".join(
         f'<path d="M{170 - 150} {y + 26}Q170 {y - 26} {170 + 150} {y + 26}" fill="none" stroke="#000000" '
         'stroke-width="1.2"/>' for y in (40, 70)
     )  # fmt: skip
-    edge = 170 + sense * 62
     rim += '<path d="M170 14L170 44" stroke="#000000" stroke-width="3" fill="none"/>'
-    rim += f'<path d="M{edge} 20L{170 + sense * 22} 150" stroke="#000000" stroke-width="1.6" fill="none" '
-    rim += 'stroke-dasharray="8 5"/>'
-    near = 170.0 + 2.0 * sense
-    rim += _across(18.0, near, edge) + _across(18.0, edge, near)  # both ways: which of them is for the pupil to say
+    if offset_mm is not None and math.isfinite(offset_mm):
+        side = sense * offset_side(offset_mm)
+        edge = 170 + side * 62
+        rim += f'<path d="M{edge} 20L{170 + side * 22} 150" stroke="#000000" stroke-width="1.6" fill="none" '
+        rim += 'stroke-dasharray="8 5"/>'
+        if side:
+            rim += _across(18.0, 170.0 + 2.0 * side, edge)
     way = tr("turns {way}", way=tr(direction_word(1, state.magneto.rotation, "breaker end")))
     start, end = (28.0, 78.0) if sense > 0 else (78.0, 28.0)
     rim += _across(124.0, start, end) + words(53.0, 142.0, way, "middle", 10.0)

@@ -223,11 +223,13 @@ def _figures(exercise: Exercise, seed: int, key: bool) -> list[tuple[str, str]]:
     tray, wants = exercise.tray, {g.goal for g in exercise.goals} | {g.reading for g in exercise.goals}
     room, found = begin(exercise, seed), list[tuple[str, str]]()
     if tray.lamp and tray.straightedge is not None and wants & {"opening"}:
-        answer = offset_words(offsets_mm(room)[0]) if key else ""
-        caption = tr(
-            "The straightedge (dashed) as the contacts open, and the rim mark: how far apart, short or past?"
-        )
-        found.append((mark_svg(room.bench, answer), caption))
+        offset = offsets_mm(room)[0]
+        if key:
+            caption = tr("The straightedge (dashed) as the contacts open, and the rim mark. Not to scale.")
+            found.append((mark_svg(room.bench, offset, offset_words(offset)), caption))
+        else:
+            caption = tr("Draw the straightedge as the contacts open: how far from the rim mark, short or past?")
+            found.append((mark_svg(room.bench, None, ""), caption))
     if tray.blades and wants & {"gap"}:
         answer = both_units(float(true_readings(room.bench).max_gap_mm[0])) if key else ""
         found.append((gap_svg(answer), tr("The contacts at their widest. Not to scale.")))
