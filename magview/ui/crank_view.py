@@ -75,14 +75,14 @@ class CrankView(PictureView):
         """Show a state; the outlines are rebuilt only for another engine."""
         engaged = state.engaged
         drawing = crank_end(engaged.installation.engine) if engaged else None
+        # Known before the picture is fitted: its caption, which takes room, says where the crank stands.
+        now = self._now = crank_pose(engaged.installation.engine, crank_deg(state)) if engaged else None
         if drawing is not self._drawing or (drawing is None and old is None):
             self._drawing = drawing
             self._picture.build(drawing.shapes if drawing else (), dict.fromkeys(PARENTS, (0.0, 0.0)), self._theme)
             self.fit()
-        if engaged is not None:
-            engine = engaged.installation.engine
-            now = self._now = crank_pose(engine, crank_deg(state))
-            error = engine_sense(engine) * self._disc_error
+        if engaged is not None and now is not None:
+            error = engine_sense(engaged.installation.engine) * self._disc_error
             self._picture.turn({"disc": now.crank_turn_deg - error, "web": now.crank_turn_deg})
             self._picture.move("rod", now.pin)
             along = bearing_about(QPointF(now.pin[0], -now.pin[1]), QPointF(now.piston[0], -now.piston[1]))

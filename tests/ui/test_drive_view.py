@@ -110,6 +110,43 @@ def test_play_not_taken_up_is_warned_of_on_the_picture_itself(open_window, size)
     assert "piston" in view.viewport().toolTip()
 
 
+@pytest.mark.parametrize("size", [(1280, 720), (853, 480)])
+def test_the_caption_of_the_crank_follows_a_change_of_magneto_and_undo(open_window, size):
+    """Which stands where with its crank is worked out here from the slider-crank, not asked of the picture."""
+    window = open_window("seven-radial-left", size)
+    view, model = window.crank, window.model
+
+    def says_where_it_stands() -> None:
+        QApplication.processEvents()
+        view.grab()
+        engine, crank = model.state.engaged.installation.engine, crank_deg(model.state)
+        before = 360.0 - (crank + 360.0) % 720.0
+        where = f"{abs(before):.1f}° {'BTDC' if before >= 0 else 'ATDC'}"
+        r, rod, a = engine.stroke_mm / 2, engine.rod_mm, math.radians(crank)
+        drop = r + rod - r * math.cos(a) - math.sqrt(rod**2 - (r * math.sin(a)) ** 2)
+        whole = view.viewport().toolTip()
+        assert where in whole
+        assert where in view.shown_foot() or view.shown_foot().endswith(" …"), "cut short where there is no room"
+        assert engine.articulation is None or engine.articulation.master_cylinder == 1, "its rod is on the pin"
+        assert f"piston {drop:.3f} mm down" in whole
+        assert f"{abs(before):.1f}°" in view.accessibleDescription()
+
+    says_where_it_stands()
+    for name in ("nine-radial", "four-opposed", "seven-radial"):
+        window.place(name)
+        model.send(TurnRotor(model.state.rotor_deg + 17.3))
+        window.place("traced-six")
+        says_where_it_stands()
+        window.place(name)
+        says_where_it_stands()
+    for _ in range(9):
+        model.undo()
+        says_where_it_stands()
+    for _ in range(9):
+        model.redo()
+        says_where_it_stands()
+
+
 def test_without_an_engine_the_bench_says_so(open_window):
     window = open_window(on_the_published_coupling())
     window.tabs.setCurrentIndex(1)
