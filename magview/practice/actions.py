@@ -78,7 +78,7 @@ class LayStraightedge:
 
 @frozen
 class Sight:
-    """Look over the straightedge from an angle [deg]; 0 is square on."""
+    """Look over the straightedge from an angle [deg]; 0 is square on, positive from behind, negative from ahead."""
 
     eye_deg: float
 

@@ -58,18 +58,22 @@ def judge(found: Evidence, left: Practice, goal: Goal, side: Side) -> Judged:
 
 
 def _e_gap(room: Practice) -> Judged:
-    seen, allowed = edge_mm(room), room.bench.magneto.marks.tolerance_mm
-    offset = math.inf if seen is None else abs(seen[0] - parallax_mm(room))
+    seen, magneto = edge_mm(room), room.bench.magneto
+    allowed = magneto.marks.tolerance_mm
+    # The magnet's E-gap comes at even steps: a compensated cam's other lobes open where it is not.
+    elsewhere = seen is not None and magneto.compensated and seen[1] != 1
+    offset = math.inf if seen is None or elsewhere else abs(seen[0] - parallax_mm(room))
     proved = room.edge_laid and abs(room.eye_deg) <= SQUARE_EYE_DEG
     right = offset <= allowed
-    told = (
-        tr(
+    if seen is None:
+        told = tr("the rotor stands near no mark")
+    elif elsewhere:
+        told = tr("the edge stands near mark {mark}; on this cam the E-gap is at mark 1", mark=seen[1])
+    else:
+        told = tr(
             "the edge stands {offset} mm from the mark, {allowed} mm are allowed",
             **_beside("offset", offset, allowed),
         )
-        if seen is not None
-        else tr("the rotor stands near no mark")
-    )
     how = (
         tr("the straightedge lay on it, looked at square")
         if proved
@@ -86,6 +90,7 @@ def _opening(room: Practice, track: Track, every_lobe: bool) -> Judged:
     allowed = magneto.marks.tolerance_mm
     worst = float(np.max(np.abs(offsets))) if np.isfinite(offsets).all() else math.inf
     looks = [o for o in track.openings if o.forward and o.edge is not None and o.edge.value is not None]
+    looks = [o for o in looks if o.lobe == 1 or not magneto.compensated]
     proved, how = _since(
         [o.index for o in looks if o.square],
         track.set_at,

@@ -11,6 +11,7 @@ import math
 from magview.bench.state import crank_deg
 from magview.physics.dead_centre import timing_centre_deg
 from magview.physics.engine import strokes
+from magview.physics.setting import internal_timing
 from magview.physics.timing_light import LampKind, lamp_burns, lamp_tells
 from magview.practice.state import Practice, Said, true_circuit, true_gap_mm
 from magview.spec.base import SpecError
@@ -18,7 +19,7 @@ from magview.spec.language import marked, number, tr
 from magview.spec.units import MM_PER_INCH, MM_PER_THOU
 
 EDGE_HEIGHT_MM = 2.0
-"""The straightedge lies this far above the rim: looked at from the side, it seems to stand elsewhere."""
+"""The sight edge lies this far above the rim: looked at from the side, it seems to stand elsewhere."""
 
 MOST_EYE_DEG = 40.0
 SQUARE_EYE_DEG = 5.0
@@ -102,25 +103,28 @@ def felt(practice: Practice) -> Said:
 
 
 def parallax_mm(practice: Practice) -> float:
-    """How far the edge seems to stand from where it does [mm]."""
+    """How far past its place the edge seems to stand [mm]: an eye behind it sees it further on, one ahead short.
+
+    The line of sight slopes from the eye through the edge down to the rim, away from the eye.
+    """
     return EDGE_HEIGHT_MM * math.tan(math.radians(practice.eye_deg))
 
 
 def edge_mm(practice: Practice) -> tuple[float, int] | None:
     """Where the edge truly seems to stand: past the nearest mark [mm], and that mark's number. None out of sight.
 
-    For marking and for the instrument below; no screen shows it.
+    Each lobe has its mark, where it should open: evenly spaced, or on a compensated cam each at its own place. For
+    marking and for the instrument below; no screen shows it.
     """
-    bench = practice.bench
-    timing_ratio, magneto = bench.magneto.cam.turns_per_rotor_turn, bench.magneto
-    marks = 1 if magneto.compensated else magneto.poles
-    pitch = 360.0 / timing_ratio if magneto.compensated else 360.0 / magneto.poles
-    from_first = bench.rotor_deg - magneto.e_gap_deg
-    number = math.floor(from_first / pitch + 0.5)
-    cam = timing_ratio * (from_first - number * pitch)
+    timing, here = internal_timing(practice.bench.magneto), practice.bench.rotor_deg
+    turn = 360.0 / timing.ratio
+    away = [(here - place + turn / 2) % turn - turn / 2 for place in timing.places_deg.tolist()]
+    nearest = min(range(timing.lobes), key=lambda lobe: abs(away[lobe]))
+    cam = timing.ratio * away[nearest]
     if abs(cam) > IN_SIGHT_DEG:
         return None
-    return magneto.marks.radius_mm * math.tan(math.radians(cam)) + parallax_mm(practice), number % marks + 1
+    radius = timing.magneto.marks.radius_mm
+    return radius * math.tan(math.radians(cam)) + parallax_mm(practice), nearest + 1
 
 
 def straightedge(practice: Practice) -> Said:
@@ -135,25 +139,16 @@ def straightedge(practice: Practice) -> Said:
     if seen is None:
         return Said("straightedge", marked("no mark near the edge"))
     divisions = math.floor(seen[0] / DIVISIONS_MM[marks] + 0.5)
-    # A compensated magneto has one mark, which needs no name.
-    named = not practice.bench.magneto.compensated
-    mark: tuple[tuple[str, str | float], ...] = (("mark", seen[1]),) if named else ()
+    mark: tuple[tuple[str, str | float], ...] = (("mark", seen[1]),)
     if divisions == 0:
-        words = marked("in line with the mark (mark {mark})") if named else marked("in line with the mark")
-        return Said("straightedge", words, 0.0, mark)
+        return Said("straightedge", marked("in line with the mark (mark {mark})"), 0.0, mark)
     size: tuple[tuple[str, str | float], ...] = (
         (("size", f"{abs(divisions)}/{marks.removeprefix('1/').removesuffix(' in')}"), ("unit", "in"))
         if marks != "0.5 mm"
         else (("size", abs(divisions) * 0.5), ("unit", "mm"))
     )
-    if divisions > 0:
-        words = (
-            marked("{size} {unit} past the mark (mark {mark})") if named else marked("{size} {unit} past the mark")
-        )
-    elif named:
-        words = marked("{size} {unit} short of the mark (mark {mark})")
-    else:
-        words = marked("{size} {unit} short of the mark")
+    past = marked("{size} {unit} past the mark (mark {mark})")
+    words = past if divisions > 0 else marked("{size} {unit} short of the mark (mark {mark})")
     return Said("straightedge", words, float(divisions), size + mark)
 
 

@@ -135,9 +135,9 @@ def _of_magneto(magneto: Magneto) -> list[tuple[str, str]]:
             ),
         ),
         (
-            tr("Rim mark"),
+            tr("Rim marks"),
             tr(
-                "within {tolerance} mm, at {radius} mm radius",
+                "one for each lobe; within {tolerance} mm, at {radius} mm radius",
                 tolerance=number(marks.tolerance_mm, ".3g"),
                 radius=number(marks.radius_mm, "g"),
             ),

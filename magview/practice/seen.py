@@ -148,7 +148,7 @@ def _eye(practice: Practice) -> str:
     if abs(practice.eye_deg) <= instruments.SQUARE_EYE_DEG:
         return tr("square over the edge")
     eye = number(abs(practice.eye_deg), 0)
-    if practice.eye_deg > 0:
+    if practice.eye_deg < 0:
         return tr("from {eye}° ahead with rotation", eye=eye)
     return tr("from {eye}° behind against rotation", eye=eye)
 

@@ -163,7 +163,8 @@ class Practice:
     """The timing lamp is clipped across the contacts of the magneto in view."""
     edge_laid: bool = False
     eye_deg: float = 0.0
-    """From how far to the side the eye looks over the straightedge [deg], positive from ahead with rotation."""
+    """From how far to the side the eye looks over the straightedge [deg]: positive the way the edge then seems to be
+    further on with rotation, which is from behind; negative from ahead."""
     acts: int = 0
     """Acts so far; each act's unsteadiness of hand is drawn by its number."""
     said: Said | None = None

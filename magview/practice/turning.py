@@ -175,12 +175,10 @@ def _until_mark(practice: Practice, forward: bool) -> Practice:
     marks = practice.exercise.tray.straightedge
     if not practice.edge_laid or marks is None:
         raise SpecError(tr("lay the straightedge along the cam's step first"))
-    magneto, ratio = practice.bench.magneto, practice.bench.magneto.cam.turns_per_rotor_turn
+    timing, radius = internal_timing(practice.bench.magneto), practice.bench.magneto.marks.radius_mm
     by_eye = DIVISIONS_MM[marks] * between(practice.seed, -0.25, 0.25, "hand", str(practice.acts), "mark")
-    seen = math.degrees(math.atan((by_eye - parallax_mm(practice)) / magneto.marks.radius_mm)) / ratio
-    number = 1 if magneto.compensated else magneto.poles
-    pitch = 360.0 / ratio if magneto.compensated else 360.0 / magneto.poles
-    places = [magneto.e_gap_deg + i * pitch + seen for i in range(number)]
+    seen = math.degrees(math.atan((by_eye - parallax_mm(practice)) / radius)) / timing.ratio
+    places = (timing.places_deg + seen).tolist()
     return _to_rotor(practice, _next(practice, places, forward, _BY_EYE_DEG))
 
 

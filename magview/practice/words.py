@@ -175,11 +175,12 @@ def _tool(act: do.Tool, cylinder: int) -> str:
         case do.LayStraightedge(on):
             return tr("lay the straightedge on") if on else tr("take the straightedge away")
         case do.Sight(eye_deg):
-            return (
-                tr("look square over the straightedge")
-                if eye_deg == 0
-                else tr("look from {eye}° to the side", eye=number(eye_deg, "g"))
-            )
+            if eye_deg == 0:
+                return tr("look square over the straightedge")
+            eye = number(abs(eye_deg), "g")
+            if eye_deg < 0:
+                return tr("look from {eye}° ahead with rotation", eye=eye)
+            return tr("look from {eye}° behind against rotation", eye=eye)
         case do.ConnectLamp(on):
             return tr("clip the lamp across the contacts") if on else tr("take the lamp off")
         case do.TryBlades(blades, kind):

@@ -192,11 +192,11 @@ class TrayPanel(PracticePanel):
             self.square.setEnabled(practice.edge_laid)
             self.eye.setEnabled(practice.edge_laid)
             blocked = self.eye.blockSignals(True)
-            self.eye.setValue(round(practice.eye_deg))
+            self.eye.setValue(-round(practice.eye_deg))  # the slider goes with rotation, from behind to ahead
             self.eye.blockSignals(blocked)
 
     def _looked(self, value: int) -> None:
-        self.model.do(do.Sight(float(value)))
+        self.model.do(do.Sight(0.0 - value))
 
     def _turn_disc(self, by_deg: float) -> None:
         with self.model.asked_by(self.disc):

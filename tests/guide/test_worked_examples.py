@@ -69,6 +69,17 @@ def test_the_orders_of_work_are_said_in_the_bench_s_own_words():
     holds("internal-timing", ORDERS)
 
 
+def test_a_tolerance_at_the_rim_in_rotor_degrees():
+    nine = find_magneto("nine-radial")
+    radius, ratio = nine.marks.radius_mm, Fraction(nine.cam.turns_per_rotor_turn).limit_denominator(20)
+    cam = degrees(atan(0.7 / radius))
+    holds(
+        "theory-setting",
+        f"At a rim of {radius:g} mm, 0.7 mm are {cam:.3f}° of the cam; with the cam at {ratio} of the rotor's speed "
+        f"they are {cam / ratio:.3f}° of the rotor",
+    )
+
+
 def modified_sine(x: float) -> float:
     """The law as handbooks of cam design write it."""
     c = 1 / (4 + pi)

@@ -39,9 +39,12 @@ def rotor_at(practice: Practice, deg: float) -> Practice:
 
 @given(st.floats(-20.0, 20.0), st.floats(-25.0, 25.0))
 def test_straightedge_reads_whole_divisions_of_the_rim_with_parallax(away, eye):
-    """Rim radius 36 mm, E-gap 11°, divisions of 0.5 mm; the edge lies 2 mm above the rim: plane trigonometry."""
-    practice = replace(rotor_at(room("find-the-e-gap"), 11.0 + away), edge_laid=True, eye_deg=eye)
-    true = 36.0 * math.tan(math.radians(away)) + 2.0 * math.tan(math.radians(eye))
+    """Rim radius 36 mm, E-gap 11°, divisions of 0.5 mm; the edge lies 2 mm above the rim: plane trigonometry.
+
+    An eye ahead reads short: reading = true − height · tan of the eye's angle. The room counts from behind.
+    """
+    practice = replace(rotor_at(room("find-the-e-gap"), 11.0 + away), edge_laid=True, eye_deg=-eye)
+    true = 36.0 * math.tan(math.radians(away)) - 2.0 * math.tan(math.radians(eye))
     said = instruments.straightedge(practice)
     assert said.value == int(said.value)
     assert abs(said.value * 0.5 - true) <= 0.25 + 1e-9

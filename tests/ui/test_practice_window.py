@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QApplication
 from magview.bench import actions as bench
 from magview.practice import actions as do
 from magview.practice.seen import seen
+from magview.practice.words import act_words
 from tests.hands import click, last_act, show
 
 ALL = "both-everything-wrong"
@@ -126,11 +127,16 @@ def test_the_eye_goes_where_the_slider_is_put_and_the_slider_where_the_eye_is(wi
     show(window, window.tray)
     assert not window.tray.eye.isEnabled()
     window.model.do(do.LayStraightedge(True))
-    assert window.tray.eye.value() == round(window.model.practice.eye_deg) != 0
+    ahead = "ahead with rotation" in window.sight.edge.text()
+    assert window.tray.eye.value() == (1 if ahead else -1) * round(abs(window.model.practice.eye_deg)) != 0
     window.tray.eye.setFocus()
-    QTest.keyClick(window.tray.eye, Qt.Key.Key_Home)
-    assert last_act(window) == do.Sight(-40.0)
-    assert "behind against rotation" in window.sight.edge.text()
+    for key, words in ((Qt.Key.Key_Home, "from 40° behind against"), (Qt.Key.Key_End, "from 40° ahead with")):
+        QTest.keyClick(window.tray.eye, key)
+        assert words in window.sight.edge.text()
+        assert words in act_words(last_act(window), window.model.practice, window.model.practice)
+        assert window.tray.eye.value() == (-40 if key == Qt.Key.Key_Home else 40)
+    click(window.tray.square)
+    assert last_act(window) == do.Sight(0.0) and window.tray.eye.value() == 0
 
 
 def test_blades_are_picked_held_together_and_tried(window):
