@@ -189,7 +189,7 @@ MAGNETO_PAGES: tuple[Page, ...] = (
     ),
     Page(
         marked("Coil"),
-        marked("Bridge and ohmmeter at the primary, if you have them. Not known? Leave all five empty."),
+        marked("Bridge and ohmmeter at the primary. Not known? Leave all empty; the last three may always be."),
         (
             Entry("electrical.coil_turns", "number", marked("Turns of the primary"),
                   marked("How many turns of thick wire the primary winding has."),
@@ -206,6 +206,15 @@ MAGNETO_PAGES: tuple[Page, ...] = (
             Entry("electrical.third_harmonic", "number", marked("Third harmonic of the flux"),
                   marked("How far the flux departs from a plain sine: 0 is a plain one."),
                   marked("Between −1 and 1; illustrative unless it was measured."), optional=True),
+            Entry("electrical.spark_energy_mj", "number", marked("Energy a spark needs"),
+                  marked("What must be in the coil as the contacts part, for a spark that is sure."),
+                  marked("Above 0; drawn as a line over the energy the coil has."), "mJ", optional=True),
+            Entry("electrical.starting_rpm", "number", marked("Rotor speed at starting"),
+                  marked("Turns a minute of the rotor while the engine is being started."),
+                  marked("Above 0 and below the running speed."), "/min", optional=True),
+            Entry("electrical.running_rpm", "number", marked("Rotor speed at full power"),
+                  marked("Turns a minute of the rotor while the engine runs at full power."),
+                  marked("Above the starting speed, at most 20000."), "/min", optional=True),
         ),
     ),
     Page(

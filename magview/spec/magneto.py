@@ -209,14 +209,37 @@ class Detent(Model):
     """Dry friction of bearings, seal and heel: less pull than this moves nothing."""
 
 
+Speed = Annotated[float, Field(gt=0.0, le=20_000.0)]
+
+
 class Electrical(Model):
-    """Coil and magnet; illustrative unless measured."""
+    """Coil and magnet; illustrative unless measured.
+
+    `spark_energy_mj`: what must be in the coil as the contacts part for a spark to be sure. Speeds: of the rotor
+    [1/min], as the engine is started, and at full running speed. Each may be left out: nothing is made up for it.
+    """
 
     coil_turns: Annotated[float, Field(ge=1.0, le=1e5)]
     inductance_h: Annotated[float, Field(ge=1e-6, le=10.0)]
     resistance_ohm: Annotated[float, Field(ge=0.0, le=1e4)]
     peak_flux_wb: Annotated[float, Field(ge=0.0, le=1.0)]
     third_harmonic: Annotated[float, Field(ge=-1.0, le=1.0)]
+    spark_energy_mj: Annotated[float, Field(gt=0.0, le=10_000.0)] | None = None
+    starting_rpm: Speed | None = None
+    running_rpm: Speed | None = None
+
+    @model_validator(mode="after")
+    def _starts_slower(self) -> Self:
+        start, run = self.starting_rpm, self.running_rpm
+        if start is not None and run is not None and not start < run:
+            raise ValueError(
+                tr(
+                    "starting_rpm is {start:g}; it must be below running_rpm, {run:g}, such as 100 and 2000",
+                    start=start,
+                    run=run,
+                )
+            )
+        return self
 
 
 class Condition(Model):
