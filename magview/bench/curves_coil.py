@@ -10,14 +10,44 @@ from magview.bench.curves import Array, Table, turn_deg
 from magview.bench.state import BenchState, readings
 from magview.physics.coil import ContactCycle, contact_cycle, opening_energy_j
 from magview.physics.magnet import detent_torque_nm, rest_deg
+from magview.spec.frozen import frozen
 from magview.spec.language import marked
 from magview.spec.magneto import Magneto
 
+COIL_WHY = marked(
+    "The E-gap is the best opening where the spark is scarce: at the speed of starting. At running speed the current "
+    "lags and the best moment comes later, but there is energy to spare, and a late opening only fires the engine "
+    "late. The maker's E-gap governs. Below what a spark needs one may still jump: treat the propeller as live."
+)
+
 COIL_ASSUMPTIONS = marked(
     "Assumed: constant speed, linear core without losses, contacts that make and break at once, no load on the "
-    "secondary while they are closed; illustrative unless the file's values are measured. At running speed this "
-    "model's best opening lies past the E-gap: the maker's E-gap governs."
+    "secondary while they are closed; illustrative unless the file's values are measured."
 )
+
+ASSUMED_RPM = (100.0, 2000.0)
+"""Speeds of starting and running [rotor/min] where the file gives none; whoever shows them says so."""
+
+
+@frozen
+class Speeds:
+    """The two speeds that a coil is looked at [rotor/min]."""
+
+    starting_rpm: float
+    running_rpm: float
+    starting_assumed: bool = False
+    running_assumed: bool = False
+    """Whether the file does not give it."""
+
+
+def speeds_of(magneto: Magneto) -> Speeds:
+    """Starting and running speed of a magneto's file; assumed where it is silent."""
+    coil = magneto.electrical
+    start, run = (coil.starting_rpm, coil.running_rpm) if coil is not None else (None, None)
+    # One given beyond the other's usual value keeps its distance.
+    slow = start if start is not None else min(ASSUMED_RPM[0], (run or ASSUMED_RPM[1]) / 2)
+    fast = run if run is not None else max(ASSUMED_RPM[1], 2 * slow)
+    return Speeds(slow, fast, start is None, run is None)
 
 
 def coil_cycle(state: BenchState, speed_rpm: float) -> ContactCycle:
@@ -25,31 +55,52 @@ def coil_cycle(state: BenchState, speed_rpm: float) -> ContactCycle:
     return contact_cycle(state.magneto, readings(state), speed_rpm, turn_deg(state.magneto))
 
 
-def energy_curve(state: BenchState, speed_rpm: float) -> tuple[Array, Array]:
-    """Opening error (n,) [rotor deg] and energy left in the coil then (n,) [J], with lobe 1's present dwell.
+@frozen
+class EnergyCurve:
+    """What is in the coil as lobe 1 opens it, against how late that is, with its present dwell.
 
-    The plate carries opening and closing together, so the dwell stays what it is. Empty where it never works.
+    The plate carries opening and closing together, so the dwell stays what it is. Empty where lobe 1 never works.
     """
+
+    error_deg: Array
+    """Opening from the E-gap (n,) [rotor deg], positive late, half a span between neutral and register each way."""
+    energy_j: Array
+    """(n,) [J]"""
+
+    @property
+    def best_deg(self) -> float:
+        """Where most is left [rotor deg]. The top is flat: a few degrees to either side cost little."""
+        return float(self.error_deg[int(self.energy_j.argmax())])
+
+    def at_j(self, error_deg: float) -> float:
+        """Energy at an opening error [J]."""
+        return float(np.interp(error_deg, self.error_deg, self.energy_j))
+
+
+def energy_curve(state: BenchState, speed_rpm: float) -> EnergyCurve:
+    """Energy at opening of the present setting's lobe 1 at a rotor speed [1/min]."""
     magneto, result = state.magneto, readings(state)
     dwell = float(result.dwell_deg[0])
     if magneto.electrical is None or not math.isfinite(dwell):
-        return np.empty(0), np.empty(0)
+        return EnergyCurve(np.empty(0), np.empty(0))
     half = 90.0 / magneto.poles
     errors = np.linspace(-half, half, 361)
     energy = opening_energy_j(magneto.electrical, magneto.poles, speed_rpm, magneto.e_gap_deg + errors, dwell)
-    return errors, energy
+    return EnergyCurve(errors, energy)
 
 
-def coil_table(state: BenchState, speed_rpm: float) -> Table:
-    """Flux and current over a cam turn at a rotor speed [1/min], as columns. ValueError without electrical values."""
-    cycle = coil_cycle(state, speed_rpm)
-    return [
-        ("rotor angle past neutral [deg]", cycle.rotor_deg),
-        ("static flux [Wb]", cycle.static_flux_wb),
-        ("resultant flux [Wb]", cycle.flux_wb),
-        ("primary current [A]", cycle.current_a),
-        ("contacts closed", cycle.closed.astype(float)),
+def coil_table(state: BenchState, *speeds_rpm: float) -> Table:
+    """Flux and current over a cam turn at rotor speeds [1/min], as columns. ValueError without electrical values."""
+    cycles = [(f"{speed:g}/min", coil_cycle(state, speed)) for speed in speeds_rpm]
+    first = cycles[0][1]
+    columns = [
+        ("rotor angle past neutral [deg]", first.rotor_deg),
+        ("static flux [Wb]", first.static_flux_wb),
+        ("contacts closed", first.closed.astype(float)),
     ]
+    for at, cycle in cycles:
+        columns += [(f"resultant flux, {at} [Wb]", cycle.flux_wb), (f"primary current, {at} [A]", cycle.current_a)]
+    return columns
 
 
 def pulls(magneto: Magneto) -> bool:

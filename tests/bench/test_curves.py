@@ -209,7 +209,8 @@ def test_the_energy_curve_by_integrating_the_circuit_step_by_step(name, rpm):
     """½ L i² with i from L di/dt + R i = −N dΦs/dt, integrated by the trapezoidal rule from closing to opening."""
     state = new_bench(find_magneto(name))
     magneto, coil = state.magneto, state.magneto.electrical
-    errors, energy = curves_coil.energy_curve(state, rpm)
+    curve = curves_coil.energy_curve(state, rpm)
+    errors, energy = curve.error_deg, curve.energy_j
     assert errors[0] == -errors[-1] == pytest.approx(-90.0 / magneto.poles)
     dwell = float(dict(curves.lobe_table(state))["dwell [rotor deg]"][0])
 
@@ -226,15 +227,15 @@ def test_the_energy_curve_by_integrating_the_circuit_step_by_step(name, rpm):
 
     for n in (0, 90, 180, 270, 360):
         assert energy[n] == pytest.approx(stored_j(magneto.e_gap_deg + errors[n]), rel=1e-4, abs=1e-9)
-    best = int(energy.argmax())
     fine = magneto.e_gap_deg + np.linspace(-90.0 / magneto.poles, 90.0 / magneto.poles, 5001)
     brute = primary_current_a(coil, magneto.poles, rpm, fine - dwell, fine) ** 2
-    assert errors[best] + magneto.e_gap_deg == pytest.approx(fine[int(brute.argmax())], abs=0.3)
+    assert curve.best_deg + magneto.e_gap_deg == pytest.approx(fine[int(brute.argmax())], abs=0.3)
+    assert curve.at_j(0.0) == pytest.approx(energy[180])
 
 
 def test_the_coils_table_is_dark_where_the_contacts_are_open():
     state = new_bench(in_thousandths())
-    columns = dict(curves_coil.coil_table(state, 100.0))
+    columns = dict(curves_coil.coil_table(state, 100.0, 2000.0))
     angles, closed = columns["rotor angle past neutral [deg]"], columns["contacts closed"] > 0.5
     inside, clear = np.zeros(angles.shape, dtype=bool), np.ones(angles.shape, dtype=bool)
     for start, end in curves.open_spans_deg(state):
@@ -243,8 +244,28 @@ def test_the_coils_table_is_dark_where_the_contacts_are_open():
             clear &= np.abs(angles - edge) > 1e-9  # the E-gap is a sampled angle: rounding decides there
     assert clear.sum() > 1400
     assert np.array_equal(closed[clear], ~inside[clear])
-    assert np.all(columns["primary current [A]"][~closed] == 0.0)
-    assert np.array_equal(columns["resultant flux [Wb]"][~closed], columns["static flux [Wb]"][~closed])
+    for speed in ("100/min", "2000/min"):
+        assert np.all(columns[f"primary current, {speed} [A]"][~closed] == 0.0)
+        assert np.array_equal(columns[f"resultant flux, {speed} [Wb]"][~closed], columns["static flux [Wb]"][~closed])
+    both = np.array([columns[f"primary current, {speed} [A]"] for speed in ("100/min", "2000/min")])
+    assert np.abs(both[1]).max() > np.abs(both[0]).max()
+
+
+def test_the_two_speeds_are_the_files_own_or_said_to_be_assumed():
+    magneto = find_magneto("seven-radial")
+    coil = magneto.electrical
+    assert curves_coil.speeds_of(magneto) == curves_coil.Speeds(coil.starting_rpm, coil.running_rpm)
+
+    def of(**speeds):
+        changed = coil.model_copy(update={"starting_rpm": None, "running_rpm": None, **speeds})
+        found = curves_coil.speeds_of(magneto.model_copy(update={"electrical": changed}))
+        return found.starting_rpm, found.running_rpm, found.starting_assumed, found.running_assumed
+
+    assert of() == (100.0, 2000.0, True, True)
+    assert of(starting_rpm=1500.0) == (1500.0, 3000.0, False, True)
+    assert of(running_rpm=120.0) == (60.0, 120.0, True, False)
+    silent = curves_coil.speeds_of(magneto.model_copy(update={"electrical": None}))
+    assert silent.starting_assumed and silent.running_assumed
 
 
 @pytest.mark.parametrize("name", shipped_names("magnetos"))
@@ -313,7 +334,7 @@ def all_tables():
         "lift": curves.lift_table(curves.setting_of(state), before),
         "lobes": curves.lobe_table(state),
         "window": curves_window.window_table(state, 11),
-        "coil": curves_coil.coil_table(state, 100.0),
+        "coil": curves_coil.coil_table(state, 100.0, 2000.0),
         "pull": curves_coil.detent_table(state.magneto),
         "shifts": curves_coupling.shift_table(moves),
     }
@@ -383,9 +404,9 @@ def test_no_energy_where_there_is_no_coil_or_the_contacts_never_work(lost):
     magneto = in_thousandths()
     worn = magneto.condition.model_copy(update={"heel_wear_mm": 0.5})  # 0.81 mm off, more than the lobe lifts
     without = {"electrical": None} if lost == "coil" else {"condition": worn}
-    errors, energy = curves_coil.energy_curve(new_bench(magneto.model_copy(update=without)), 200.0)
-    assert errors.size == energy.size == 0
-    assert curves_coil.energy_curve(new_bench(magneto), 200.0)[0].size
+    curve = curves_coil.energy_curve(new_bench(magneto.model_copy(update=without)), 200.0)
+    assert curve.error_deg.size == curve.energy_j.size == 0
+    assert curves_coil.energy_curve(new_bench(magneto), 200.0).error_deg.size
 
 
 def test_the_curve_through_trials_goes_through_them_and_the_files_is_the_adjustments():

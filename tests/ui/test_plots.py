@@ -30,7 +30,7 @@ def test_a_magneto_without_coil_pull_engine_or_heel_arm(open_plots, tmp_path):
     sheets = {name: window.plots.choose(name) for name in SHEETS}
     QApplication.processEvents()
     assert "no coil" in sheets["coil"].summary()
-    assert not sheets["coil"].speed.isEnabled()
+    assert not any(slider.isEnabled() for slider in sheets["coil"].speeds.values())
     assert "no pull" in sheets["pull"].summary()
     assert "No timing" in sheets["coupling"].summary()
     assert not any(spin.isEnabled() for spin in sheets["coupling"].teeth.values())
