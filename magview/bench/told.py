@@ -31,7 +31,7 @@ TOLD: dict[End, dict[str, str]] = {
         marked("backplate"): marked("It carries contacts and arm; turned about the cam it shifts the opening alone."),
         marked("clamp screw"): marked("The clamp screws hold the backplate in its slots."),
         marked("step"): marked("An edge on the cam along which a straightedge is laid."),
-        marked("rim mark"): marked("One for each lobe: with the straightedge in line, that lobe should just part them."),
+        marked("rim mark"): marked("One for each lobe: with the straightedge in line, that lobe should just open."),
     },
     "drive": {
         marked("drive flange"): marked("The engine turns it; its slots take the disc's outer teeth."),

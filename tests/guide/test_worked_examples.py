@@ -6,13 +6,15 @@ Each example is read out of the page: an example that is changed and no longer t
 from __future__ import annotations
 
 import re
+from cmath import rect
 from fractions import Fraction
-from math import acos, asin, atan, cos, degrees, gcd, lcm, pi, radians, sin, sqrt, tan
+from math import acos, asin, atan, cos, degrees, exp, gcd, lcm, pi, radians, sin, sqrt, tan
 
 import pytest
 
 from magview.bench.advised import ORDERS
 from magview.guide.pages import pages
+from magview.physics.setting import internal_timing
 from magview.spec.library import find_engine, find_installation, find_magneto
 
 
@@ -77,6 +79,37 @@ def test_a_tolerance_at_the_rim_in_rotor_degrees():
         "theory-setting",
         f"At a rim of {radius:g} mm, 0.7 mm are {cam:.3f}° of the cam; with the cam at {ratio} of the rotor's speed "
         f"they are {cam / ratio:.3f}° of the rotor",
+    )
+
+
+def test_the_coil_at_two_speeds():
+    """Phasors and a dying transient, from closing to opening; the best opening by trying every hundredth degree."""
+    coil, cam = SEVEN.electrical, internal_timing(SEVEN)
+    dwell = float(cam.readings(SEVEN.designed_setting.backplate_deg, 0.0).dwell_deg[0])
+
+    def current(rpm: float, opens: float) -> float:
+        rate, e = SEVEN.poles * pi * rpm / 60, [radians(SEVEN.poles * a / 2) for a in (opens - dwell, opens)]
+        dying = exp(-coil.resistance_ohm / coil.inductance_h * (e[1] - e[0]) / rate)
+        total = 0.0
+        for n, share in ((1, 1.0), (3, coil.third_harmonic)):
+            phasor = n * share * coil.coil_turns * coil.peak_flux_wb * rate
+            phasor = phasor / complex(coil.resistance_ohm, n * rate * coil.inductance_h)
+            closing, opening = ((phasor * rect(1.0, n * angle)).real for angle in e)
+            total += opening - closing * dying
+        return total
+
+    def best(rpm: float) -> float:
+        return max((step / 100 for step in range(-2200, 2201)), key=lambda off: current(rpm, SEVEN.e_gap_deg + off))
+
+    start, run = coil.starting_rpm, coil.running_rpm
+    amperes = [current(rpm, SEVEN.e_gap_deg) for rpm in (start, run)]
+    energy = [1e3 * coil.inductance_h / 2 * i**2 for i in amperes]
+    holds(
+        "theory-coil",
+        f"starts at {start:g} rotor turns a minute and runs at {run:g}",
+        f"the coil has {amperes[0]:.2f} A and {energy[0]:.1f} mJ at starting, {amperes[1]:.2f} A and "
+        f"{energy[1]:.1f} mJ when running; a spark is taken to need {coil.spark_energy_mj:g} mJ",
+        f"about {-best(start):.1f}° before the E-gap at starting, and {best(run):.1f}° past it when running",
     )
 
 
