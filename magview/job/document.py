@@ -5,6 +5,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
 from typing import Literal
 
@@ -359,7 +360,16 @@ def _breaker(job: Job, stage: str) -> tuple[str, str] | None:
         told.append(tr("opens {angle} against the E-gap", angle=opens))
     if setting.gap_mm is not None:
         told.append(tr("largest gap {gap}", gap=shown("gap_mm", setting.gap_mm)))
-    drawn_mm = float(readings(state).max_gap_mm[0])
+    drawn = readings(state)
+    drawn_mm, offset_mm = float(drawn.max_gap_mm[0]), float(drawn.mark_offset_mm)
+    if setting.mark_offset_mm is not None and _elsewhere(offset_mm, setting.mark_offset_mm):
+        told.append(
+            tr(
+                "straightedge {read}; drawn is the opening that plate and screw give, {drawn}",
+                read=shown("mark_offset_mm", setting.mark_offset_mm),
+                drawn=shown("mark_offset_mm", offset_mm),
+            )
+        )
     if setting.gap_mm is not None and abs(drawn_mm - setting.gap_mm) >= _SAME_MM:
         told.append(tr("drawn is the gap that plate and screw give, {gap}", gap=shown("gap_mm", drawn_mm)))
     seen = (
@@ -369,6 +379,16 @@ def _breaker(job: Job, stage: str) -> tuple[str, str] | None:
     )
     caption = f"{tr(_SIDES[side])}: {', '.join(told)}. {seen}"
     return svg.breaker_svg(state, tr(_BREAKER_END[side])), caption
+
+
+def _elsewhere(drawn_mm: float, read_mm: float) -> bool:
+    """Whether the straightedge drawn stands beside the mark otherwise than it was read [mm], as one would see."""
+    other_side = drawn_mm * read_mm < 0 and min(abs(drawn_mm), abs(read_mm)) >= _SEEN_MM
+    return math.isfinite(drawn_mm) and (other_side or abs(drawn_mm - read_mm) >= _OFF_MM)
+
+
+_SEEN_MM, _OFF_MM = 0.05, 0.3
+"""At the rim: what is seen as beside the mark at all, and what is more than a rule's half division."""
 
 
 def _couplings(job: Job) -> tuple[list[tuple[str, str]], str] | None:

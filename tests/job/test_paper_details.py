@@ -53,6 +53,25 @@ def test_the_caption_says_which_gap_is_drawn_where_it_is_not_the_one_read():
     assert "drawn is" not in caption(change_in(job, "as_found", gap_mm=None))
 
 
+@pytest.mark.parametrize(("read_mm", "side"), [(0.45, "past"), (-0.45, "short"), (2.0, "past")])
+def test_the_caption_says_so_where_the_edge_drawn_stands_elsewhere_than_it_was_read(read_mm, side):
+    """Drawn is where plate and screw put it; read was what somebody saw. The picture never silently contradicts."""
+    job, state = set_sheet("as_found")
+
+    def caption(sheet) -> str:
+        return next(b for b in document(sheet) if isinstance(b, Figures)).pictures[0][1]
+
+    drawn_mm = float(readings(state).mark_offset_mm)
+    told = caption(change_in(job, "as_found", mark_offset_mm=read_mm))
+    other_side = drawn_mm * read_mm < 0
+    apart = abs(drawn_mm - read_mm)
+    assert ("straightedge " in told) == (other_side or apart >= 0.3)
+    if "straightedge " in told:
+        read, drawn = told.split("; drawn is the opening that plate and screw give, ")
+        assert read.endswith(side) and ("past" if drawn_mm > 0 else "short") in drawn
+    assert "straightedge " not in caption(change_in(job, "as_found", mark_offset_mm=round(drawn_mm, 2)))
+
+
 @pytest.mark.parametrize("name", shipped_names("magnetos"))
 def test_both_ticks_over_the_breaker_end_are_named_at_their_places(name):
     magneto = find_magneto(name)
