@@ -2,8 +2,9 @@
 
     python .ci/retire_exercises.py
 
-Run it after an exercise, or a magneto or engine it stands on, was changed. An old revision gets what silence meant
-then: where pulling the switch lead was taken to ground the magneto, its file now says so.
+Run it after an exercise, or a magneto or engine it stands on, was changed, and again after a field was added that
+says what silence meant. An old revision gets what it meant then: where pulling the switch lead was taken to ground the
+magneto, its file says so, as soon as files can.
 """
 
 from __future__ import annotations
@@ -17,6 +18,7 @@ sys.path.insert(0, str(ROOT))
 
 from magview.classroom.sets import work_id  # noqa: E402  (needs the path above)
 from magview.practice.library import find_exercise, shipped_exercises  # noqa: E402
+from magview.spec.magneto import Magneto  # noqa: E402
 
 FROZEN = ROOT / "tests" / "old" / "exercises"
 TARGET = ROOT / "resources" / "exercises" / "old" / "1"
@@ -28,11 +30,12 @@ def main() -> None:
     for path in sorted(FROZEN.glob("*.json")):
         name, known_by = path.stem.rsplit(".", 1)
         target = TARGET / path.name
-        if now.get(name) == known_by or target.exists():
+        if now.get(name) == known_by:
             continue
         data = json.loads(path.read_text(encoding="utf-8"))
         magneto = data.get("magneto") or data["installation"]["magneto"]
-        magneto.setdefault("grounding_tab", True)
+        if "grounding_tab" in Magneto.model_fields:
+            magneto.setdefault("grounding_tab", True)
         TARGET.mkdir(parents=True, exist_ok=True)
         target.write_text(json.dumps(data, ensure_ascii=False, indent=2) + "\n", encoding="utf-8")
         sys.stdout.write(f"{target.relative_to(ROOT)}\n")

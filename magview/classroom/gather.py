@@ -21,6 +21,7 @@ from pathlib import Path
 
 from magview import __version__
 from magview.classroom.results import Result, dump_result, load_result, result_of
+from magview.practice.attempt import RULES
 from magview.spec.base import SpecError
 from magview.spec.files import parse_json, read_bytes
 from magview.spec.language import tr
@@ -151,7 +152,7 @@ class Gatherer:
 
     @property
     def _key(self) -> str:
-        return f"{__version__}/{_RULES}"
+        return f"{__version__}/{RULES}/{_RULES}"
 
     def _load(self) -> dict[str, Result]:
         found: dict[str, Result] = {}

@@ -36,7 +36,7 @@ MOST_EVENTS = 10_000
 
 MOST_NAME = 120
 
-RULES = 1
+RULES = 2
 """What follows from an act and what it earns, as a number: raised whenever an attempt could replay or be marked
 otherwise than before. An attempt under earlier rules is shown and never marked again."""
 
