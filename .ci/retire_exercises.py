@@ -3,8 +3,8 @@
     python .ci/retire_exercises.py
 
 Run it after an exercise, or a magneto or engine it stands on, was changed, and again after a field was added that
-says what silence meant. An old revision gets what it meant then: where pulling the switch lead was taken to ground the
-magneto, its file says so, as soon as files can.
+says what silence meant. An old revision gets what it meant then: where pulling the switch lead was taken to ground
+the magneto, its file says so, as soon as files can.
 """
 
 from __future__ import annotations

@@ -2,9 +2,6 @@
 
 from __future__ import annotations
 
-import subprocess
-from shutil import which
-
 import numpy as np
 import pytest
 from hypothesis import assume, given, settings
@@ -110,35 +107,6 @@ def test_current_and_flux_against_an_ode_solver(run):
     np.testing.assert_allclose(found, expected, rtol=1e-6, atol=1e-6 * np.abs(expected).max())
     held = resultant_flux_wb(e, poles, rpm, closes, closes + 2 * span, rotor)
     np.testing.assert_allclose(held, solved.y[0] / e.coil_turns, rtol=1e-6, atol=1e-9 * e.peak_flux_wb)
-
-
-@pytest.mark.skipif(which("ngspice") is None, reason="ngspice is not installed")
-@pytest.mark.parametrize("name", WIRED)
-@pytest.mark.parametrize("speed", ["starting_rpm", "running_rpm"])
-def test_current_against_a_circuit_simulator(name, speed, tmp_path):
-    """ngspice on the same circuit as a netlist, from closing to opening: a source of the e.m.f., R, L in series."""
-    magneto = find_magneto(name)
-    e, poles, rpm = magneto.electrical, magneto.poles, getattr(magneto.electrical, speed)
-    read = internal_timing(magneto).readings(magneto.designed_setting.backplate_deg, 0.0)
-    opens, span = float(read.opens_deg[0]), float(read.dwell_deg[0])
-    rate, start = poles / 2 * rpm * 2 * np.pi / 60, float(poles / 2 * np.radians(opens - span))
-    volts, seconds, out = e.coil_turns * e.peak_flux_wb * rate, span / (6 * rpm), tmp_path / "current.txt"
-    angle = f"({rate!r}*time+({start!r}))"
-    netlist = tmp_path / "primary.cir"
-    netlist.write_text(
-        "primary coil, contacts closed\n"
-        f"B1 1 0 V={volts!r}*(cos({angle})+{3 * e.third_harmonic!r}*cos(3*{angle}))\n"
-        f"R1 1 2 {e.resistance_ohm!r}\n"
-        f"L1 2 0 {e.inductance_h!r} IC=0\n"
-        f".tran {seconds / 2000!r} {seconds!r} 0 {seconds / 2000!r} uic\n"
-        ".options reltol=1e-7 method=trap\n"
-        f".control\nrun\nset wr_singlescale\nwrdata {out} i(L1)\nquit 0\n.endc\n.end\n"
-    )
-    subprocess.run(["ngspice", "-b", str(netlist)], check=True, capture_output=True, timeout=60)
-    times, simulated = np.loadtxt(out).T
-    assert times[-1] == pytest.approx(seconds)
-    found = primary_current_a(e, poles, rpm, opens - span, opens - span + 6 * rpm * times)
-    np.testing.assert_allclose(found, simulated, rtol=0, atol=1e-4 * np.abs(simulated).max())
 
 
 @given(runs())
