@@ -1,4 +1,4 @@
-"""What ``magview readings``, ``adjust`` and ``engine`` answer, in words or as JSON (``model.md`` §10)."""
+"""What ``magview readings``, ``adjust`` and ``engine`` answer, in words or as JSON (guide: commands)."""
 
 from __future__ import annotations
 

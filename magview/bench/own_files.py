@@ -73,7 +73,7 @@ def file_text(own: Own, kind: Kind, target: Path) -> str:
     """A finished draft as the text of a file at `target`. Raises SpecError while it is not finished.
 
     A magneto or engine that an installation takes from a file is named by its path from the installation's folder,
-    as ``model.md`` §2 has it; one of this window or a shipped one is written into it.
+    as guide: files has it; one of this window or a shipped one is written into it.
     """
     item = check(own, kind).item
     if item is None:

@@ -108,7 +108,7 @@ class Engaged:
 
 @frozen
 class BenchState:
-    """Everything the bench shows, as one frozen value. Angles [deg], signs as in ``model.md`` §1."""
+    """Everything the bench shows, as one frozen value. Angles [deg], signs as in guide: theory-setting."""
 
     magneto: Magneto
     rotor_deg: float = 0.0

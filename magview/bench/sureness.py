@@ -1,4 +1,4 @@
-"""How sure a setting is: what instruments would read of the bench, and a measurement in words (``model.md`` §8)."""
+"""How sure a setting is: what instruments would read of the bench, and a measurement in words (guide: theory-uncertainty)."""
 
 from __future__ import annotations
 

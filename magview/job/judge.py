@@ -239,7 +239,7 @@ def _lobes(job: Job) -> list[Verdict]:
     for i, lobe in enumerate(job.lobes.lobes):
         place = f"lobes[{i}]."
         found += _between("lobes", f"{place}gap_mm", lobe.gap_mm, limits.gap_low_mm, limits.gap_high_mm)
-        # A compensated cam's opening is judged on lobe 1 (``model.md`` §4).
+        # A compensated cam's opening is judged on lobe 1 (guide: theory-setting).
         if magneto is not None and (i == 0 or not magneto.compensated) and limits.mark_tolerance_mm is not None:
             late = opening_limit_deg(job)
             found += _between("lobes", f"{place}opening_error_deg", lobe.opening_error_deg, *_about(0.0, late))

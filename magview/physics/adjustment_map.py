@@ -1,7 +1,7 @@
 """The map of backplate × contact screw: what every setting in the window would read, and the way to a wanted one.
 
 The screw alone decides lift and gap; the plate only carries the openings along, opens = plate/c + function of the
-screw (model.md §4). So a map costs one reading for each screw angle and a sum for each pixel.
+screw (guide: theory-setting). So a map costs one reading for each screw angle and a sum for each pixel.
 """
 
 from __future__ import annotations

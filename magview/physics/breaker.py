@@ -3,7 +3,7 @@
 φ is cam degrees turned past the top of the lobe: negative on the rise, which meets the heel first.
 The pitch curve (the profile offset by the heel's radius) makes iteration unnecessary: a pitch-curve point
 at radius R and cam-frame angle β meets the heel at φ = α(R) − β, with α from the triangle cam centre –
-pivot – heel (``model.md`` §3).
+pivot – heel (guide: theory-breaker).
 """
 
 from __future__ import annotations

@@ -1,4 +1,4 @@
-"""Primary circuit and switch lead: what grounds it, what lamp and meter then show (model.md §5)."""
+"""Primary circuit and switch lead: what grounds it, what lamp and meter then show (guide: theory-coil)."""
 
 from __future__ import annotations
 

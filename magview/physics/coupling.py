@@ -1,4 +1,4 @@
-"""Timing a magneto to the engine at the toothed coupling (``model.md`` §6).
+"""Timing a magneto to the engine at the toothed coupling (guide: theory-coupling).
 
 A disc with `magneto_teeth` teeth on one face and `drive_teeth` on the other sits between two flanges. Its
 position (i, j): the magneto's flange moved i teeth with rotation relative to the disc, the disc moved j

@@ -1,4 +1,4 @@
-"""Crank, rods and pistons: true top dead centres, piston drop and when each cylinder fires (``model.md`` §7).
+"""Crank, rods and pistons: true top dead centres, piston drop and when each cylinder fires (guide: theory-engine).
 
 Crank degrees count from cylinder 1's own firing top dead centre, positive the way the engine turns; a cycle is
 720. Arrays "by cylinder number" have shape (cylinders,), cylinder 1 first.

@@ -1,4 +1,4 @@
-"""The pull of the magnet on the rotor: detent torque, and the damped swing of a rotor let go (model.md §5)."""
+"""The pull of the magnet on the rotor: detent torque, and the damped swing of a rotor let go (guide: theory-coil)."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Internal timing: from backplate and contact screw to opening angle and largest gap, and back (model.md §4)."""
+"""Internal timing: from backplate and contact screw to opening angle and largest gap, and back (guide: theory-setting)."""
 
 from __future__ import annotations
 

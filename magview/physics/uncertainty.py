@@ -1,4 +1,4 @@
-"""Uncertainty of a computed quantity: inputs and linear propagation (``model.md`` §8).
+"""Uncertainty of a computed quantity: inputs and linear propagation (guide: theory-uncertainty).
 
 A model takes an array of shape (inputs, n), one row an input in the order they are listed, and gives (n,) or,
 for several quantities at once, (quantities, n). Inputs are independent, or normal with a correlation matrix; what

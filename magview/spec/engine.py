@@ -34,7 +34,7 @@ class Articulation(Model):
 
 
 class Engine(Model):
-    """A four-stroke piston engine as its file describes it (``model.md`` §2, §7)."""
+    """A four-stroke piston engine as its file describes it (guide: files, §7)."""
 
     format: Literal["magview-engine/1"]
     name: Name
@@ -166,7 +166,7 @@ class Coupling(Model):
 
 
 class Installation(Model):
-    """One magneto on one engine, with both of their files read in (``model.md`` §2)."""
+    """One magneto on one engine, with both of their files read in (guide: files)."""
 
     format: Literal["magview-installation/1"]
     magneto: Magneto

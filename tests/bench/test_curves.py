@@ -475,7 +475,7 @@ def test_the_budgets_columns_add_up():
 
 
 def test_wear_takes_its_lever_off_the_gap_and_the_pip_off_the_blade():
-    """Lift lost at the contacts = heel wear times contact arm over heel arm (``model.md`` §4): 27.5/17."""
+    """Lift lost at the contacts = heel wear times contact arm over heel arm (guide: theory-setting): 27.5/17."""
     state = new_bench(in_thousandths())
     found = curves_wear.wear_course(state, WearRates(0.01, 0.02), 400.0)
     columns = dict(curves_wear.wear_table(found, state))

@@ -259,7 +259,7 @@ def test_every_limit_told_is_the_published_schemas(kind):
     ],
 )
 def test_limits_are_told_as_people_write_them(kind, path, words):
-    """The numbers as ``model.md`` §2 has them."""
+    """The numbers as guide: files has them."""
     assert allowed_words(kind, entries(kind)[path]) == words
 
 
@@ -591,7 +591,7 @@ def test_what_differs_is_told_with_what_it_comes_to():
 
 
 def test_an_engine_without_link_rods_has_even_centres_and_the_textbooks_piston():
-    """Crank and rod (model.md §7): x = r cos a + √(l² − r² sin² a)."""
+    """Crank and rod (guide: theory-engine): x = r cos a + √(l² − r² sin² a)."""
     from math import cos, radians, sin, sqrt
 
     engine = find_engine("six-inline")

@@ -66,14 +66,14 @@ def test_a_magneto_off_the_engine_brings_its_own_limits_only():
 
 
 def test_the_plate_alone_moves_the_opening_by_as_much_and_leaves_the_gap():
-    """``model.md`` §4: the plate alone moves the opening, never the largest gap (cam on the rotor shaft: 1 to 1)."""
+    """guide: theory-setting: the plate alone moves the opening, never the largest gap (cam on the rotor shaft: 1 to 1)."""
     job = feeds.as_found(new_job(), bench(SetBoth(1.5, 0.0)))
     assert job.as_found.opening_error_deg == pytest.approx(1.5, abs=1e-9)
     assert job.as_found.gap_mm == pytest.approx(0.009 * 25.4, abs=1e-12)
     assert job.as_found.backplate_deg == 1.5
     # Straightedge at the 36 mm rim: 36·tan 1.5°.
     assert job.as_found.mark_offset_mm == pytest.approx(0.94270, abs=1e-4)
-    # 1.5° of rotor late is 1.5/0.875° of crank late (model.md §6), with the teeth as they were: the bench says so,
+    # 1.5° of rotor late is 1.5/0.875° of crank late (guide: theory-coupling), with the teeth as they were: the bench says so,
     # and the sheet does not, for nobody has read it.
     assert firing_btdc_deg(bench(SetBoth(1.5, 0.0)), "left") == pytest.approx(25.0 - 1.5 / 0.875, abs=1e-9)
     assert job.as_found.left_btdc_deg is None
@@ -84,7 +84,7 @@ def test_wear_and_pips_are_readings_not_the_magneto():
     job = feeds.as_found(feeds.take_bench(new_job(), state), state)
     assert (job.as_found.heel_wear_mm, job.as_found.pip_height_mm) == (0.05, 0.02)
     assert job.described is not None and job.described.condition.heel_wear_mm == 0.0
-    # Wear lowers the lift by w·K/A (model.md §4): 0.05·27.5/17.
+    # Wear lowers the lift by w·K/A (guide: theory-setting): 0.05·27.5/17.
     assert job.as_found.gap_mm == pytest.approx(0.2286 - 0.05 * 27.5 / 17.0, abs=1e-9)
 
 

@@ -78,7 +78,7 @@ def test_a_gap_in_limits_with_the_opening_off_the_mark_is_not_done():
 
 @pytest.mark.parametrize("name", shipped_names("magnetos"))
 def test_a_gap_too_small_wants_the_plate_with_rotation(name):
-    """Re-set to open at the E-gap, turning the plate with rotation widens the gap (model.md §4)."""
+    """Re-set to open at the E-gap, turning the plate with rotation widens the gap (guide: theory-setting)."""
     magneto = find_magneto(name)
     low, high = magneto.gap_limits_mm
     for gap, sign in ((0.8 * low, 1), (1.2 * high, -1)):
@@ -323,7 +323,7 @@ def test_simulated_mechanics_do_better_with_advice_and_intervals_hold():
 
 
 def test_the_mechanic_s_magneto_is_the_one_the_bench_would_show():
-    """The simulation's own short way to the gap against the readings of model.md §4."""
+    """The simulation's own short way to the gap against the readings of guide: theory-setting."""
     m = mechanic(np.random.default_rng(6), "nine-radial", 0.0)
     for plate in (-1.5, 0.0, 2.0):
         gap = m.gap_mm(plate)

@@ -38,7 +38,7 @@ def coil(**changes: float) -> Electrical:
 
 
 def flux(e: Electrical, poles: int, rotor_deg: np.ndarray) -> np.ndarray:
-    """The core flux as model.md §5 writes it [Wb]."""
+    """The core flux as guide: theory-coil writes it [Wb]."""
     angle = poles * np.radians(rotor_deg) / 2
     return -e.peak_flux_wb * (np.sin(angle) + e.third_harmonic * np.sin(3 * angle))
 

@@ -228,7 +228,7 @@ def test_one_wide_lobe_lifts_all_the_way_round():
 
 @given(st.floats(-400, 400), st.floats(0.3, 2.0), st.floats(5, 80))
 def test_mark_offset_is_the_tangent_of_the_cam_angle_and_odd(error, ratio, radius):
-    """model.md §4: radius·tan(c·error). Beyond a quarter turn of the cam the straightedge meets no rim."""
+    """guide: theory-setting: radius·tan(c·error). Beyond a quarter turn of the cam the straightedge meets no rim."""
     cam = {**plain()["cam"], "turns_per_rotor_turn": ratio}
     timing = InternalTiming(build(cam=cam, marks={"radius_mm": radius, "tolerance_mm": 0.8}))
     offset = float(timing.mark_offset_mm(error))

@@ -87,5 +87,5 @@ def test_the_square_stands_where_the_magneto_fires(open_plots):
     moved = plots._now.getData()[0][0]  # noqa: SLF001
     engaged = window.model.state.engaged
     teeth = engaged.installation.coupling
-    vernier = 360.0 * (1 / teeth.magneto_teeth - 1 / teeth.drive_teeth) / engaged.ratio  # model.md §6
+    vernier = 360.0 * (1 / teeth.magneto_teeth - 1 / teeth.drive_teeth) / engaged.ratio  # guide: theory-coupling
     assert moved - panel_before == pytest.approx(vernier, abs=1e-9)

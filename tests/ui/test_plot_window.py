@@ -83,7 +83,7 @@ def test_the_wear_slider_wears_the_heel_and_everything_follows(open_plots):
     assert str(window.model.store.undo_name).startswith("Wear the heel")
     now = readings(state)
     arm = state.magneto.breaker
-    expected = before.max_gap_mm[0] - wear * arm.contact_arm_mm / arm.heel_arm_mm  # model.md §4
+    expected = before.max_gap_mm[0] - wear * arm.contact_arm_mm / arm.heel_arm_mm  # guide: theory-setting
     assert now.max_gap_mm[0] == pytest.approx(max(expected, 0.0), abs=1e-9)
     if np.isfinite(now.opens_deg[0]):
         assert now.opens_deg[0] > before.opens_deg[0]
@@ -159,7 +159,7 @@ def test_an_eccentric_past_its_dead_point_has_two_lines_for_a_gap(open_plots):
     _, y = plots._gap_edges.getData()  # noqa: SLF001
     timing_stop = [magneto.designed_setting.gap_mm - g for g in magneto.gap_limits_mm]
     expected = []
-    for move in timing_stop:  # s₀ = s_top − gap + throw·sin σ, model.md §4
+    for move in timing_stop:  # s₀ = s_top − gap + throw·sin σ, guide: theory-setting
         angle = math.degrees(math.asin(move / screw.throw_mm))
         expected += [a for a in (angle, 180.0 - angle) if low < a < high]
     assert sorted(set(np.round(y, 6))) == pytest.approx(sorted(expected), abs=0.5)

@@ -54,7 +54,7 @@ def test_trials_of_a_real_magneto_that_the_file_has_wrong_lead_into_limits(panel
         if page.advice.outcome == "done":
             break
         plate = page.advice.backplate_deg
-        # model.md §4 backwards: the gap at which the screw opens it at the E-gap with the plate here.
+        # guide: theory-setting backwards: the gap at which the screw opens it at the E-gap with the plate here.
         gaps = np.linspace(0.01, 0.98 * top, 4000)
         plates = designed.backplate_deg + np.array(
             timing.curve.before_top_deg(top - gaps) - timing.curve.before_top_deg(top - designed.gap_mm)
