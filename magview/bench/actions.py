@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from magview.bench.state import Check, Side
 from magview.physics.inspection import Inspection
-from magview.physics.trials import Trial
+from magview.physics.trials import HowRead, Trial
 from magview.spec.engine import Installation
 from magview.spec.frozen import frozen
 from magview.spec.magneto import Magneto
@@ -211,6 +211,13 @@ class DropTrial:
 
 
 @frozen
+class ReadTrials:
+    """Say in what the plate is read at trials, and how closely plate, opening and blades are."""
+
+    how: HowRead
+
+
+@frozen
 class NoteInspection:
     """Note what was read of this setting at so many hours."""
 
@@ -230,7 +237,7 @@ EngineAction = (
 RotorAction = TurnRotor | HoldRotor | LetGo | Advance | SettleRotor
 LeadAction = PullPlug | SwitchIgnition | SetLeadFault
 ScrewAction = TurnBackplate | TurnScrew | SetBoth | TightenLock | TightenClamps
-NoteAction = NoteTrial | DropTrial | NoteInspection | DropInspection
+NoteAction = NoteTrial | DropTrial | ReadTrials | NoteInspection | DropInspection
 WearAction = WearHeel | GrowPip | BurnFaces
 Action = (
     PlaceMagneto | PlaceInstallation | NoteAction | WearAction | RotorAction | ScrewAction | LeadAction | EngineAction

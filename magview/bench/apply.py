@@ -29,6 +29,7 @@ from magview.bench.actions import (
     PlaceMagneto,
     PullPlug,
     ReadLamp,
+    ReadTrials,
     RotorAction,
     ScrewAction,
     SetBoth,
@@ -139,7 +140,7 @@ _TOUCHES: dict[type, By] = {
 def _apply(state: BenchState, action: Action) -> BenchState:
     match action:
         case PlaceMagneto(item) | PlaceInstallation(item):
-            return new_bench(item)
+            return replace(new_bench(item), trials_read=state.trials_read)  # the same hands
         case TurnRotor() | HoldRotor() | LetGo() | Advance() | SettleRotor():
             return _apply_to_rotor(state, action)
         case TurnBackplate() | TurnScrew() | SetBoth() | TightenLock() | TightenClamps():
@@ -148,7 +149,7 @@ def _apply(state: BenchState, action: Action) -> BenchState:
             return _apply_to_lead(state, action)
         case WearHeel() | GrowPip() | BurnFaces():
             return _apply_wear(state, action)
-        case NoteTrial() | DropTrial() | NoteInspection() | DropInspection():
+        case NoteTrial() | DropTrial() | ReadTrials() | NoteInspection() | DropInspection():
             return _apply_note(state, action)
         case _:
             return _apply_to_engine(state, action)
@@ -165,6 +166,8 @@ def _apply_note(state: BenchState, action: NoteAction) -> BenchState:
             return replace(
                 state, trials=_without(state.trials, place, marked("there is no trial {place}; there are {count}"))
             )
+        case ReadTrials(how):
+            return replace(state, trials_read=how)
         case NoteInspection(inspection):
             return replace(
                 state,

@@ -6,7 +6,7 @@ import numpy as np
 
 from magview.bench.curves import Array, Table
 from magview.physics.advice import Advice
-from magview.physics.flank_fit import fit_flank
+from magview.physics.flank import Flank
 from magview.spec.frozen import frozen
 
 
@@ -28,11 +28,9 @@ def trials_curve(advice: Advice) -> TrialsCurve:
     """The curves of some trials over the slot, and as far as was tried."""
     fit = advice.fit
     low, high = fit.magneto.backplate.range_deg
-    tried = fit.tried_deg or (low, high)
-    plates = np.linspace(min(low, *tried), max(high, *tried), 241)
+    plates = np.linspace(min(low, *fit.plates), max(high, *fit.plates), 241)
     there = fit.predict(plates, as_set=True)
-    as_filed = fit_flank(fit.magneto, ())
-    return TrialsCurve(plates, as_filed.predict(plates).gap_mm, there.gap_mm, there.low_mm, there.high_mm)
+    return TrialsCurve(plates, Flank(fit.magneto).gap_mm(plates), there.gap_mm, there.low_mm, there.high_mm)
 
 
 def trials_table(found: TrialsCurve) -> Table:

@@ -16,6 +16,7 @@ from magview.bench.actions import (
     LoadTrain,
     MountMagneto,
     MoveTeeth,
+    NoteAction,
     NoteInspection,
     NoteTrial,
     PaintMarks,
@@ -23,6 +24,7 @@ from magview.bench.actions import (
     PlaceMagneto,
     PullPlug,
     ReadLamp,
+    ReadTrials,
     SetBoth,
     SetLeadFault,
     SettleRotor,
@@ -88,7 +90,7 @@ def _text(action: Action, before: BenchState, after: BenchState) -> str:
             return _lead_text(action)
         case WearHeel() | GrowPip() | BurnFaces():
             return _wear_text(action, after)
-        case NoteTrial() | DropTrial() | NoteInspection() | DropInspection():
+        case NoteTrial() | DropTrial() | ReadTrials() | NoteInspection() | DropInspection():
             return _note_text(action)
         case _:
             return _engine_text(action, before, after)
@@ -111,7 +113,7 @@ def _rotor_text(
     return tr("let go of the rotor")
 
 
-def _note_text(action: NoteTrial | DropTrial | NoteInspection | DropInspection) -> str:
+def _note_text(action: NoteAction) -> str:
     match action:
         case NoteTrial(trial):
             return tr("note the trial at plate {backplate}°", backplate=number(trial.backplate_deg, "+.2f"))
@@ -119,6 +121,8 @@ def _note_text(action: NoteTrial | DropTrial | NoteInspection | DropInspection) 
             return tr("note the inspection at {hours} h", hours=number(inspection.hours, "g"))
         case DropTrial(place):
             return tr("strike out trial {place}", place=place + 1)
+        case ReadTrials():
+            return tr("say how trials are read")
         case DropInspection(place):
             return tr("strike out inspection {place}", place=place + 1)
 

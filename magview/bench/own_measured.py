@@ -8,7 +8,8 @@ from collections.abc import Sequence
 from magview.bench.own import OWN, Draft, Note, Own, check, in_words, referred, with_note, with_value
 from magview.bench.own_entry import Value
 from magview.physics.coupling import speed_ratio
-from magview.physics.trials import Trial
+from magview.physics.flank_fit import fit_flank, fitted_magneto
+from magview.physics.trials import ReadingErrors, Trial
 from magview.spec.base import SpecError
 from magview.spec.engine import Engine, Installation
 from magview.spec.files import format_of, validate
@@ -66,20 +67,18 @@ def _length(value: Value | None) -> bool:
     return isinstance(value, int | float) and 0.001 <= value <= 1000.0
 
 
-def with_trials(own: Own, trials: Sequence[Trial]) -> Draft:
-    """The magneto's draft with lift, rise and setting as trials tell them.
+def with_trials(own: Own, trials: Sequence[Trial], errors: ReadingErrors | None = None) -> Draft:
+    """The magneto's draft with lift, rise and setting as trials, read so closely, tell them.
 
     Raises SpecError while the magneto is not complete, where there are no trials, or where no magneto fits them.
     """
-    from magview.physics.flank_fit import fit_flank, fitted_magneto  # slow to load, and only trials need it
-
     if not trials:
         raise SpecError(tr("there are no trials on the bench: note some on its page Trials first"))
     item = check(own, "magneto").item
     if not isinstance(item, Magneto):
         raise SpecError(tr("trials correct a complete magneto: begin from a shipped one and fill in what is known"))
     try:
-        fitted = fitted_magneto(fit_flank(item, trials))
+        fitted = fitted_magneto(fit_flank(item, trials, errors))
     except ValueError as error:
         raise SpecError(in_words("magneto", str(error))) from error
     profile, designed = fitted.cam.profile, fitted.designed_setting

@@ -12,7 +12,7 @@ from magview.physics.inspection import Inspection
 from magview.physics.lamp import Foretold, lamp_after_deg
 from magview.physics.play import Play
 from magview.physics.setting import Readings, internal_timing
-from magview.physics.trials import Trial
+from magview.physics.trials import HowRead, Trial
 from magview.spec.base import SpecError
 from magview.spec.engine import Installation
 from magview.spec.frozen import frozen
@@ -128,6 +128,8 @@ class BenchState:
     lead: Lead = field(default_factory=Lead)
     trials: tuple[Trial, ...] = ()
     """Trials of the largest gap on this magneto, in the order they were made."""
+    trials_read: HowRead = field(default_factory=HowRead)
+    """In what the plate is read at trials, and how closely plate, opening and blades are."""
     inspections: tuple[Inspection, ...] = ()
     """What was read of this setting over its hours, in the order it was noted."""
     inspected_at: tuple[tuple[float, float], ...] = ()

@@ -2,25 +2,40 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import replace
-from itertools import permutations
-from math import isfinite, nan, radians, tan
-from typing import Literal
+from enum import StrEnum
+from math import ceil, floor, inf, isfinite, nan, radians, tan
 
 import numpy as np
+from numpy.typing import NDArray
 
 from magview.physics.flank_fit import FlankFit, fit_flank
-from magview.physics.trials import Budget, Doubt, Trial
+from magview.physics.trials import DEGREES, PlateScale, ReadingErrors, Trial, plate_text
 from magview.spec.frozen import frozen
-from magview.spec.language import marked, number, tr
+from magview.spec.language import number, tr
 from magview.spec.magneto import Magneto
 from magview.spec.units import MM_PER_INCH
 
-Outcome = Literal["start", "move", "repeat", "done", "unreachable"]
+Array = NDArray[np.float64]
 
-STEP_SHARE = 0.15
-"""The plate goes no farther beyond what has been tried than this share of the file's rise."""
+HOPELESS = 0.05
+"""A chance below this is none [-]."""
+
+
+class Outcome(StrEnum):
+    """What to do next."""
+
+    START = "start"
+    """No trial yet: the plate to begin at."""
+    MOVE = "move"
+    """Turn the plate."""
+    REPEAT = "repeat"
+    """Leave the plate, set the opening again, closer to the mark: once at a plate."""
+    DONE = "done"
+    """The gap is in limits."""
+    UNREACHABLE = "unreachable"
+    """Not in limits anywhere in the slot; the plate is the nearest to it."""
 
 
 @frozen
@@ -28,8 +43,6 @@ class Advice:
     """The next move. Plate in cam degrees, positive with cam rotation; gaps on lobe 1 in millimetres."""
 
     outcome: Outcome
-    """"start": no trial yet. "move": turn the plate. "repeat": the plate is right, set the opening again. "done": the
-    gap is in limits. "unreachable": not in limits anywhere in the slot; the plate is the nearest to it."""
     backplate_deg: float
     """Where to put the plate; where it is, when done."""
     move_deg: float
@@ -41,11 +54,9 @@ class Advice:
     """It lies between these with `probability` [-], errors of setting included; the blades' own when done."""
     probability: float
     chance: float
-    """Probability that it will be in limits [-]."""
-    limited: bool
-    """The move stops short, so as not to go far beyond what has been tried."""
+    """Probability that the blades will say that it is in limits [-]."""
     reason: str
-    """One or two sentences."""
+    """One to three sentences."""
     warnings: tuple[str, ...]
     """What is odd about the trials, sentences."""
     fit: FlankFit
@@ -55,9 +66,8 @@ def advise(
     magneto: Magneto,
     trials: Sequence[Trial],
     limits_mm: tuple[float, float] | None = None,
-    wanted_mm: float | None = None,
-    budget: Budget | None = None,
-    doubt: Doubt | None = None,
+    errors: ReadingErrors | None = None,
+    scale: PlateScale = DEGREES,
     probability: float = 0.95,
 ) -> Advice:
     """The next plate position from the trials so far; the last trial is where the plate is now.
@@ -67,18 +77,18 @@ def advise(
     magneto : the file to begin with.
     trials : as for `fit_flank`, in the order they were made.
     limits_mm : the largest gap allowed, low and high [mm]; None = the file's.
-    wanted_mm : gap to aim for [mm], within the limits; None = whatever is likeliest to be in limits.
-    budget, doubt : as for `fit_flank`.
+    errors : as for `fit_flank`.
+    scale : in what the plate is read; plates advised are whole steps of what can be read there.
     probability : of the interval stated for the gap [-].
 
     Notes
     -----
-    The plate never leaves its slot. It goes at most STEP_SHARE of the rise beyond the plates tried, and the
-    reason says so when that stops it.
+    The plate advised is the one where the blades are likeliest to say "in limits", never outside the slot. A
+    plate that was tried is advised again once, with the opening set closer to the mark, where no other is as good.
 
     Raises
     ------
-    ValueError : limits out of order, a wanted gap outside them, or what `fit_flank` refuses.
+    ValueError : limits out of order, or what `fit_flank` refuses.
     """
     limits = magneto.gap_limits_mm if limits_mm is None else limits_mm
     if not 0.0 < limits[0] < limits[1] < 1000.0:
@@ -89,51 +99,52 @@ def advise(
                 high=number(limits[1], "g"),
             )
         )
-    if wanted_mm is not None and not limits[0] <= wanted_mm <= limits[1]:
-        raise ValueError(
-            tr(
-                "the wanted gap is {wanted} mm; the limits are {low} to {high} mm",
-                wanted=number(wanted_mm, "g"),
-                low=number(limits[0], "g"),
-                high=number(limits[1], "g"),
-            )
-        )
-    fit = fit_flank(magneto, trials, budget, doubt)
-    return _Adviser(fit, limits, wanted_mm, probability).advice()
+    return _Adviser(fit_flank(magneto, trials, errors), limits, scale, probability).advice()
 
 
 @frozen
 class _Adviser:
     fit: FlankFit
     limits: tuple[float, float]
-    wanted_mm: float | None
+    scale: PlateScale
     probability: float
 
     def advice(self) -> Advice:
-        trials, fit = self.fit.trials, self.fit
+        trials, designed = self.fit.trials, self.fit.magneto.designed_setting
+        if not trials and self.limits[0] <= designed.gap_mm <= self.limits[1]:
+            return self._make(Outcome.START, designed.backplate_deg, self._start_words)
         if trials and self._in_limits(trials[-1]):
             return self._done(trials[-1])
-        aim = self._aim_deg()
-        low, high = fit.magneto.backplate.range_deg
-        nearest = min(max(aim, low), high)
-        plate = nearest
-        if fit.tried_deg is not None:
-            step = STEP_SHARE * fit.file_rise_deg
-            plate = min(max(plate, fit.tried_deg[0] - step), fit.tried_deg[1] + step)
-            plate = min(max(plate, low), high)
-        limited = abs(plate - nearest) > fit.budget.plate_deg
-        if not limited:
-            plate = nearest
-            if plate != aim and not self._may_be_in_limits(plate):
-                return self._make("unreachable", plate, self._unreachable_words(aim, plate))
+        told, plates = self._told_limits(), self._plates()
+        chances = self.fit.chance(plates, told)
+        best = int(chances.argmax())
         if not trials:
-            return self._make("start", plate, self._start_words(plate))
-        now = trials[-1].backplate_deg
-        if self._as_good(now, plate):
-            return self._make("repeat", now, self._repeat_words(trials[-1], at_end=plate != aim))
-        return self._make("move", plate, self._move_words(plate, now, aim, limited), limited)
+            return self._make(Outcome.START, float(plates[best]), self._start_words)
+        # Too large at the slot's near end or too small at its far one, plate and opening exact.
+        over = 1.0 - float(self.fit.below([told[1]], plates[:1])[0, 0])
+        short = float(self.fit.below([told[0]], plates[-1:])[0, 0])
+        if 1.0 - over - short < HOPELESS:
+            return self._make(Outcome.UNREACHABLE, float(plates[0 if over > short else -1]), self._unreachable_words)
+        apart = np.abs(plates[:, None] - np.array([t.backplate_deg for t in trials]))
+        times = (apart <= self.scale.step_deg(self.fit.errors) / 2 + 1e-9).sum(axis=1)
+        at_end = best in (0, len(plates) - 1) and times[best] > 0
+        # Once at a plate the opening may be set again; a plate not tried is worth half as much again and more.
+        worth = np.where(times == 0, 0.0 if at_end else 1.0, np.where(times == 1, 0.5, 0.0)) * chances
+        at = int(worth.argmax())
+        if worth[at] < HOPELESS:
+            return self._make(Outcome.UNREACHABLE, float(plates[best]), self._unreachable_words)
+        if times[at]:
+            return self._make(Outcome.REPEAT, float(plates[at]), self._repeat_words)
+        return self._make(Outcome.MOVE, float(plates[at]), self._move_words)
 
     # ------------------------------------------------------------------ judging
+
+    def _plates(self) -> Array:
+        """The plates of the slot that can be told apart, its ends included [deg]."""
+        low, high = self.fit.magneto.backplate.range_deg
+        step = self.scale.step_deg(self.fit.errors)
+        inner = step * np.arange(ceil(low / step + 1e-9), floor(high / step - 1e-9) + 1)
+        return np.r_[low, inner, high]
 
     def _in_limits(self, trial: Trial) -> bool:
         magneto = self.fit.magneto
@@ -142,32 +153,19 @@ class _Adviser:
         off = magneto.marks.radius_mm * tan(radians(magneto.cam.turns_per_rotor_turn * trial.opening_error_deg))
         return gap_ok and abs(off) <= magneto.marks.tolerance_mm + 1e-9
 
-    def _aim_deg(self) -> float:
-        """The plate for the wanted gap; without one the middle of the plates whose gap is in limits."""
-        designed = self.fit.magneto.designed_setting
-        if self.wanted_mm is None and not self.fit.trials and self.limits[0] <= designed.gap_mm <= self.limits[1]:
-            return designed.backplate_deg
-        gaps = np.array(self.limits if self.wanted_mm is None else [self.wanted_mm])
-        # A gap above the whole lift asks for a plate off the lobe: beyond any slot, and so said.
-        return float(self.fit.plate_for_deg(np.minimum(gaps, 0.999 * self.fit.full_gap_mm)).mean())
+    def _told_limits(self) -> tuple[float, float]:
+        """What lies between blades both in limits, counted in the narrowest step of the trials; else the limits."""
+        low, high = self.limits
+        widths = [(t.gap_high_mm - t.gap_low_mm, t.gap_low_mm) for t in self.fit.trials if isfinite(t.gap_high_mm)]
+        step, start = min((w for w in widths if w[0] > 1e-6), default=(inf, 0.0))
+        first = start + step * ceil((low - start) / step - 1e-6) if isfinite(step) else low
+        last = start + step * floor((high - start) / step + 1e-6) if isfinite(step) else high
+        return (first, last) if first < last - 1e-9 else (low, high)
 
-    def _may_be_in_limits(self, plate: float) -> bool:
-        there = self.fit.predict(plate, self.probability)
-        return bool(there.high_mm >= self.limits[0] and there.low_mm <= self.limits[1])
-
-    def _as_good(self, now: float, plate: float) -> bool:
-        """Whether a move is not worth its while: smaller than it can be read, or no likelier to end in limits."""
-        there = self.fit.chance(plate, self.limits)
-        return abs(plate - now) <= max(self.fit.budget.plate_deg, 1e-6) or (
-            there > 0.05 and self.wanted_mm is None and self.fit.chance(now, self.limits) > 0.97 * there
-        )
-
-    def _make(self, outcome: Outcome, plate: float, reason: str, limited: bool = False) -> Advice:
+    def _make(self, outcome: Outcome, plate: float, words: Callable[[Advice], str]) -> Advice:
         fit = self.fit
-        if outcome != "done" and contradictory(fit):
-            reason = f"{tr('The trials contradict each other; clear that up before going on.')} {reason}"
         there = fit.predict(plate, self.probability, as_set=True)
-        return Advice(
+        made = Advice(
             outcome=outcome,
             backplate_deg=plate,
             move_deg=plate - fit.trials[-1].backplate_deg if fit.trials else nan,
@@ -175,186 +173,126 @@ class _Adviser:
             low_mm=float(there.low_mm),
             high_mm=float(there.high_mm),
             probability=self.probability,
-            chance=fit.chance(plate, self.limits),
-            limited=limited,
-            reason=reason,
+            chance=float(fit.chance([plate], self._told_limits())[0]),
+            reason="",
             warnings=disagreements(fit),
             fit=fit,
         )
+        reason = words(made)
+        if outcome != Outcome.DONE and contradictory(fit):
+            reason = f"{tr('The trials contradict each other; clear that up before going on.')} {reason}"
+        return replace(made, reason=reason)
 
     def _done(self, last: Trial) -> Advice:
-        words = tr("Done: the gap, {span}, is in limits.", span=_span(last.gap_low_mm, last.gap_high_mm))
-        if len(self.fit.trials) - 1 in self.fit.outliers:
-            words = f"{words} {tr('It is not what the other trials lead to expect, so try the blades once more.')}"
-        made = self._make("done", last.backplate_deg, words)
+        made = self._make(Outcome.DONE, last.backplate_deg, self._done_words)
         return replace(made, gap_mm=last.middle_mm, low_mm=last.gap_low_mm, high_mm=last.gap_high_mm, chance=1.0)
 
     # ------------------------------------------------------------------ words
 
-    def _expected(self, plate: float) -> str:
-        there = self.fit.predict(plate, self.probability, as_set=True)
-        low, high = float(there.low_mm), float(there.high_mm)
+    def _done_words(self, _: Advice) -> str:
+        last = self.fit.trials[-1]
+        words = tr("Done: the gap, {span}, is in limits.", span=_span(last.gap_low_mm, last.gap_high_mm))
+        if len(self.fit.trials) - 1 in self.fit.outliers:
+            return f"{words} {tr('It is not what the other trials lead to expect, so try the blades once more.')}"
+        return words
+
+    def _start_words(self, made: Advice) -> str:
         return tr(
-            "{gap}; {probability} times in 100 it will be {span}",
-            gap=_both(float(there.gap_mm)),
-            probability=number(100 * self.probability, "g"),
-            span=_span(low, high),
+            "Start with the plate at {plate} and the contacts set to open at the E-gap. By the file the gap should "
+            "be {gap}; no trial has tested the file yet.",
+            plate=self._at(made.backplate_deg),
+            gap=_both(made.gap_mm),
         )
 
-    def _start_words(self, plate: float) -> str:
-        return tr(
-            "Start with the plate at {plate}° and the contacts set to open at the E-gap: by the file "
-            "the gap should be {expected}.",
-            plate=number(plate, "+.2f"),
-            expected=self._expected(plate),
-        )
-
-    def _move_words(self, plate: float, now: float, aim: float, limited: bool) -> str:
-        places = {
-            "turn": number(abs(plate - now), 2),
-            "plate": number(plate, "+.2f"),
-            "expected": self._expected(plate),
-        }
+    def _move_words(self, made: Advice) -> str:
+        places = {"turn": self._by(abs(made.move_deg)), "plate": self._at(made.backplate_deg)}
         words = (
-            tr("Turn the plate {turn}° with cam rotation, to {plate}°: the gap should be {expected}.", **places)
-            if plate > now
-            else tr(
-                "Turn the plate {turn}° against cam rotation, to {plate}°: the gap should be {expected}.", **places
-            )
+            tr("Turn the plate {turn} with cam rotation, to {plate}.", **places)
+            if made.move_deg > 0
+            else tr("Turn the plate {turn} against cam rotation, to {plate}.", **places)
         )
-        if limited:
-            more = tr(
-                "The aim is about {aim}°, but that is too far from what was tried to be sure of.",
-                aim=number(aim, "+.2f"),
-            )
-            return f"{words} {more}"
-        if plate != aim:
+        words = f"{words} {self._expected(made)}"
+        if made.backplate_deg in self.fit.magneto.backplate.range_deg:
             return f"{words} {tr('That is the end of the slot; the gap may just come into limits there.')}"
         return words
 
-    def _unreachable_words(self, aim: float, plate: float) -> str:
-        low, high = self.fit.magneto.backplate.range_deg
+    def _repeat_words(self, made: Advice) -> str:
+        last, plate = self.fit.trials[-1], self._at(made.backplate_deg)
+        if abs(made.move_deg) > 1e-9 + self.scale.step_deg(self.fit.errors) / 2:
+            words = tr("Turn the plate back to {plate} and set the opening again, closer to the mark.", plate=plate)
+        elif self.limits[0] + 1e-9 < last.gap_high_mm and last.gap_low_mm < self.limits[1] - 1e-9:
+            words = tr(
+                "The gap, {span}, may be in limits, but the blades cannot tell. Leave the plate at {plate}. Try "
+                "finer blades, or set the opening again, closer to the mark.",
+                span=_span(last.gap_low_mm, last.gap_high_mm),
+                plate=plate,
+            )
+        else:
+            words = tr("Leave the plate at {plate} and set the opening again, closer to the mark.", plate=plate)
+        why = tr("An opening off the mark by no more than you said explains the gap found there.")
+        return f"{words} {why} {self._expected(made)}"
+
+    def _unreachable_words(self, made: Advice) -> str:
+        slot = self.fit.magneto.backplate.range_deg
+        if made.backplate_deg not in slot:
+            return tr(
+                "Plate, opening and blades are not read closely enough for these limits: at best the blades say “in "
+                "limits” {chance} times in 100. Read the opening closer to the mark, or use finer blades.",
+                chance=number(100 * made.chance, 0),
+            )
+        aim = self.fit.plate_for_deg([self.limits[int(made.backplate_deg == slot[0])]])[0]
+        words = tr(
+            "The gap cannot be brought into limits within the slot, {low} to {high}.",
+            low=self._at(slot[0]),
+            high=self._at(slot[1]),
+        )
+        if isfinite(aim) and not slot[0] <= aim <= slot[1]:
+            words = f"{words} {tr('That would take about {aim}.', aim=self._at(aim))}"
+        nearest = tr("The nearest is the end of the slot at {plate}.", plate=self._at(made.backplate_deg))
+        return f"{words} {nearest} {self._expected(made)}"
+
+    def _expected(self, made: Advice) -> str:
         return tr(
-            "The gap cannot be brought into limits within the slot ({low}° to {high}°): that would "
-            "take about {aim}°. The nearest is the end of the slot at {plate}°, where the gap should "
-            "be {expected}.",
-            low=number(low, "g"),
-            high=number(high, "g"),
-            aim=number(aim, "+.2f"),
-            plate=number(plate, "+.2f"),
-            expected=self._expected(plate),
+            "The gap should be {gap}; {probability} times in 100 it will be {span}.",
+            gap=_both(made.gap_mm),
+            probability=number(100 * self.probability, "g"),
+            span=_span(made.low_mm, made.high_mm),
         )
 
-    def _repeat_words(self, last: Trial, at_end: bool) -> str:
-        if self.limits[0] + 1e-9 < last.gap_high_mm and last.gap_low_mm < self.limits[1] - 1e-9:
-            return tr(
-                "The gap, {span}, may be in limits, but the blades cannot tell: the plate is right "
-                "where it is, so try finer blades, or set the opening again, closer to the mark.",
-                span=_span(last.gap_low_mm, last.gap_high_mm),
-            )
-        expected = self._expected(last.backplate_deg)
-        if at_end:
-            return tr(
-                "Leave the plate at the end of the slot and set the opening again, closer to the mark: an opening "
-                "off the mark but within the tolerance explains this gap, which should be {expected}.",
-                expected=expected,
-            )
-        return tr(
-            "Leave the plate at {plate}° and set the opening again, closer to the mark: an opening off "
-            "the mark but within the tolerance explains this gap, which should be {expected}.",
-            plate=number(last.backplate_deg, "+.2f"),
-            expected=expected,
-        )
+    def _at(self, plate_deg: float) -> str:
+        return plate_text(self.scale, plate_deg)
+
+    def _by(self, turn_deg: float) -> str:
+        return plate_text(self.scale, turn_deg, signed=False)
+
+
+def contradictory(fit: FlankFit) -> bool:
+    """Whether some trials more likely than not cannot all be true, and none can be named."""
+    return not fit.outliers and fit.agree < 0.5
 
 
 def disagreements(fit: FlankFit) -> tuple[str, ...]:
     """What is odd about the trials, as sentences; empty when nothing is."""
     said = [
-        tr(
-            "Trial {trial} does not fit the others and is left out: its gap is larger than any opening "
-            "within the tolerance explains; check it.",
-            trial=i + 1,
-        )
-        if fit.misfits[i] > 0
+        tr("Trial {trial} does not fit the others and hardly counts: its gap is too large; check it.", trial=i + 1)
+        if fit.trials[i].middle_mm > float(fit.predict(fit.plates[i]).gap_mm)
         else tr(
-            "Trial {trial} does not fit the others and is left out: its gap is smaller than any opening "
-            "within the tolerance explains; check it.",
-            trial=i + 1,
+            "Trial {trial} does not fit the others and hardly counts: its gap is too small; check it.", trial=i + 1
         )
         for i in fit.outliers
     ]
-    worst = max(_fallen(fit), default=None)
-    if worst is not None:
-        excess, i, j = worst
-        same = abs(fit.trials[i].backplate_deg - fit.trials[j].backplate_deg) <= fit.budget.plate_deg
-        said.append(_fallen_words(i + 1, j + 1, same, excess > _explained_deg(fit)))
-    for words, scale, doubt in (
-        (_OTHER_LIFT, fit.lift_scale, fit.doubt.lift),
-        (_OTHER_RISE, fit.rise_scale, fit.doubt.rise),
-    ):
-        if abs(np.log(scale)) > 1.5 * doubt:
-            said.append(tr(words, scale=number(scale, 2)))
-    return tuple(said)
-
-
-_OTHER_LIFT = marked("The trials ask for {scale} times the file's lift: check that this is the file for this cam.")
-_OTHER_RISE = marked("The trials ask for {scale} times the file's rise: check that this is the file for this cam.")
-
-
-def _fallen_words(ahead: int, behind: int, same: bool, contradict: bool) -> str:
-    """What is odd about two trials, and what to do."""
-    if same:
-        places = {"first": min(ahead, behind), "second": max(ahead, behind)}
-        if contradict:
-            return tr(
-                "Trials {first} and {second} stood at the same plate and give different gaps, more than openings "
-                "within the tolerance explain: check that the clamping screws hold, that lobe 1 was used, and which "
-                "blades were, and repeat one of the two.",
-                **places,
+    if contradictory(fit):
+        first, second = sorted(np.argsort(fit.slip)[-2:].tolist())
+        said.append(
+            tr(
+                "Trials {first} and {second} cannot both be right, if they were read as closely as you said. Check "
+                "that the clamping screws hold, that lobe 1 was used, which blades were, and that this is the file "
+                "for this cam. Then repeat one of the two.",
+                first=first + 1,
+                second=second + 1,
             )
-        return tr(
-            "Trials {first} and {second} stood at the same plate and give different gaps; openings off the mark but "
-            "within the tolerance explain it: set them closer to the mark.",
-            **places,
         )
-    places = {"behind": behind, "ahead": ahead}
-    if contradict:
-        return tr(
-            "The gap of trial {behind} is smaller than that of trial {ahead}, though its plate stands further with "
-            "rotation, more than openings within the tolerance explain: check that the clamping screws hold, that "
-            "lobe 1 was used, and which blades were, and repeat one of the two.",
-            **places,
-        )
-    return tr(
-        "The gap of trial {behind} is smaller than that of trial {ahead}, though its plate stands further with "
-        "rotation; openings off the mark but within the tolerance explain it: set them closer to the mark.",
-        **places,
-    )
-
-
-def contradictory(fit: FlankFit) -> bool:
-    """Whether some of the trials that were kept cannot all be true, whatever the cam."""
-    return max(_fallen(fit), default=(0.0,))[0] > _explained_deg(fit)
-
-
-def _explained_deg(fit: FlankFit) -> float:
-    """What two openings within the tolerance, one early and one late, are worth along the plate [deg]."""
-    return 2 * fit.budget.setting_deg(fit.magneto)[0]
-
-
-def _fallen(fit: FlankFit) -> list[tuple[float, int, int]]:
-    """Pairs whose gap falls though the plate stands no less far: how much plate is missing [deg], and indices."""
-    found = []
-    kept = [i for i in range(len(fit.trials)) if i not in fit.outliers]
-    for i, j in permutations(kept, 2):
-        one, other = fit.trials[i], fit.trials[j]
-        ahead = other.plate_as_opened_deg(fit.magneto) - one.plate_as_opened_deg(fit.magneto)
-        fall = one.gap_low_mm - other.gap_high_mm - 2 * fit.budget.blade_mm
-        if ahead >= -1e-9 and fall > 0:
-            ends = fit.plate_for_deg([one.gap_low_mm, other.gap_high_mm])
-            width = float(ends[0] - ends[1]) if np.isfinite(ends).all() else fit.file_rise_deg
-            found.append((ahead + width, i, j))
-    return found
+    return tuple(said)
 
 
 def _both(mm: float) -> str:

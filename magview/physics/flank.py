@@ -30,6 +30,7 @@ class Flank:
         late = (condition.lobe_angle_error_deg or (0.0,))[0]
         self.scale = 1.0 + (condition.lobe_lift_error_mm or (0.0,))[0] / top
         opening = float(self.curve.before_top_deg(top - designed.gap_mm))
+        self.late_deg = late
         self.foot_deg = designed.backplate_deg - opening - late
         """Plate at which lobe 1 would open at its very top [deg]."""
 

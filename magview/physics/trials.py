@@ -7,16 +7,12 @@ Lengths in millimetres; plate in cam degrees, positive with cam rotation.
 
 from __future__ import annotations
 
-from math import atan, degrees, hypot, inf, isfinite, sqrt
-
-import numpy as np
-from numpy.typing import ArrayLike, NDArray
+from enum import StrEnum
+from math import atan, degrees, floor, inf, isfinite, log10
 
 from magview.spec.frozen import frozen
 from magview.spec.language import marked, number, tr
 from magview.spec.magneto import Magneto
-
-Array = NDArray[np.float64]
 
 MAX_TRIALS = 200
 """More than anyone makes on one magneto; it bounds the work."""
@@ -24,45 +20,76 @@ MAX_TRIALS = 200
 # ---------------------------------------------------------------------- what is read on the plate
 
 
-def plate_deg_from_slot_mm(along_mm: ArrayLike, radius_mm: float) -> Array:
-    """Plate angle [deg] from a movement along the slot's arc [mm], any shape, at a radius [mm]; signs stay.
-
-    Raises ValueError for a radius that is not above 0.
-    """
-    _positive(radius_mm, marked("the radius of the slot is {value}; it must be above 0"))
-    return np.asarray(np.degrees(np.asarray(along_mm, dtype=float) / radius_mm))
-
-
-def slot_mm_from_plate_deg(backplate_deg: ArrayLike, radius_mm: float) -> Array:
-    """Movement along the slot's arc [mm] at a radius [mm] for a plate angle [deg], any shape; signs stay.
-
-    Raises ValueError for a radius that is not above 0.
-    """
-    _positive(radius_mm, marked("the radius of the slot is {value}; it must be above 0"))
-    return np.asarray(np.radians(np.asarray(backplate_deg, dtype=float)) * radius_mm)
-
-
-def plate_deg_from_marks(marks: ArrayLike, deg_per_mark: float) -> Array:
-    """Plate angle [deg] from a reading in scale marks [-], any shape, each so many degrees [deg] from the next.
-
-    Raises ValueError for an angle between marks that is not above 0.
-    """
-    _positive(deg_per_mark, marked("the angle between two marks is {value}; it must be above 0"))
-    return np.asarray(np.asarray(marks, dtype=float) * deg_per_mark)
-
-
-def marks_from_plate_deg(backplate_deg: ArrayLike, deg_per_mark: float) -> Array:
-    """Reading in scale marks [-], each so many degrees [deg] from the next, for a plate angle [deg], any shape.
-
-    Raises ValueError for an angle between marks that is not above 0.
-    """
-    _positive(deg_per_mark, marked("the angle between two marks is {value}; it must be above 0"))
-    return np.asarray(np.asarray(backplate_deg, dtype=float) / deg_per_mark)
-
-
 def _positive(value: float, words: str) -> None:
     if not (isfinite(value) and value > 0):
         raise ValueError(tr(words, value=number(value)))
+
+
+class ScaleKind(StrEnum):
+    """In what the plate is read."""
+
+    DEGREES = "degrees"
+    SLOT = "slot"
+    MARKS = "marks"
+
+
+@frozen
+class PlateScale:
+    """In what the plate is read: degrees, millimetres along the slot's arc, or marks of a scale.
+
+    Raises ValueError for a unit that is not above 0 degrees.
+    """
+
+    kind: ScaleKind = ScaleKind.DEGREES
+    deg_per_unit: float = 1.0
+    """Degrees of plate in a degree, a millimetre or a mark."""
+
+    def __post_init__(self) -> None:
+        _positive(self.deg_per_unit, marked("the angle between two marks is {value}; it must be above 0"))
+
+    @classmethod
+    def slot(cls, radius_mm: float) -> PlateScale:
+        """Millimetres along a slot of this radius [mm]. Raises ValueError for a radius that is not above 0."""
+        _positive(radius_mm, marked("the radius of the slot is {value}; it must be above 0"))
+        return cls(ScaleKind.SLOT, degrees(1.0 / radius_mm))
+
+    @classmethod
+    def marks(cls, deg_per_mark: float) -> PlateScale:
+        """Marks so far apart [deg]. Raises ValueError for an angle that is not above 0."""
+        return cls(ScaleKind.MARKS, deg_per_mark)
+
+    def to_deg(self, reading: float) -> float:
+        """Plate [deg] from a reading in this unit; signs stay."""
+        return reading * self.deg_per_unit
+
+    def from_deg(self, backplate_deg: float) -> float:
+        """Reading in this unit for a plate [deg]; signs stay."""
+        return backplate_deg / self.deg_per_unit
+
+    @property
+    def slot_radius_mm(self) -> float:
+        """The slot's radius [mm], where the unit is a millimetre along it."""
+        return degrees(1.0 / self.deg_per_unit)
+
+    def step_deg(self, errors: ReadingErrors) -> float:
+        """The roundest step of this unit that is no coarser than the plate's reading error [deg]."""
+        fine = max(errors.plate_deg / self.deg_per_unit, 0.01)
+        tens = 10.0 ** floor(log10(fine))
+        return float(tens * max(m for m in (1.0, 2.0, 5.0) if m * tens <= fine * (1 + 1e-9))) * self.deg_per_unit
+
+
+DEGREES = PlateScale()
+
+
+def plate_text(scale: PlateScale, backplate_deg: float, signed: bool = True) -> str:
+    """A plate, or a turn of it [deg], in words and in the unit in which it is read."""
+    value = number(round(scale.from_deg(backplate_deg), 2) + 0.0, "+.2f" if signed else ".2f")
+    match scale.kind:
+        case ScaleKind.SLOT:
+            return tr("{value} mm along the slot", value=value)
+        case ScaleKind.MARKS:
+            return tr("{value} marks", value=value)
+    return tr("{value}°", value=value)
 
 
 # ---------------------------------------------------------------------- trials, their errors, the file's doubts
@@ -141,48 +168,31 @@ class Trial:
 
 
 @frozen
-class Budget:
-    """The largest errors of one trial: half-widths of rectangular distributions (JCGM 100:2008, 4.3.7)."""
+class ReadingErrors:
+    """How well the person reads, for one trial: half-widths, the truth evenly within (JCGM 101:2008, 6.4.2).
 
-    mark_mm: float
-    """Straightedge from the rim mark when the contacts open [mm]."""
+    Raises ValueError for what is not a number of 0 or more.
+    """
+
+    mark_mm: float = 0.2
+    """Straightedge from the rim mark when the contacts open [mm]: held by hand, sighted by eye (common practice)."""
     plate_deg: float = 0.1
-    """Reading of the plate [deg]."""
-    blade_mm: float = 0.003
-    """Feel of the blade, or error of the gauge [mm]."""
+    """Reading of the plate [cam deg]."""
+    blade_mm: float = 0.005
+    """Feel of the blade, or error of the gauge [mm]: drag judged by one blade (common practice)."""
 
     def __post_init__(self) -> None:
         if not all(isfinite(v) and v >= 0 for v in (self.mark_mm, self.plate_deg, self.blade_mm)):
             raise ValueError(tr("the errors of a trial must be numbers, 0 or more"))
 
-    @classmethod
-    def of(cls, magneto: Magneto) -> Budget:
-        """The file's own tolerance at the marks, and plain values for plate and blade."""
-        return cls(magneto.marks.tolerance_mm)
-
-    def setting_deg(self, magneto: Magneto) -> tuple[float, float]:
-        """What mark and plate together are worth along the plate [cam deg]: largest, and standard deviation.
-
-        The mark's part is atan(mark/radius): the edge lies along the cam's step.
-        """
-        mark = degrees(atan(self.mark_mm / magneto.marks.radius_mm))
-        return mark + self.plate_deg, hypot(mark, self.plate_deg) / sqrt(3)
+    def mark_deg(self, magneto: Magneto) -> float:
+        """What the mark's part is worth along the plate [cam deg]: the edge lies along the cam's step."""
+        return degrees(atan(self.mark_mm / magneto.marks.radius_mm))
 
 
 @frozen
-class Doubt:
-    """How far the file may be off, before any trial: half-widths of rectangular distributions.
+class HowRead:
+    """How a person reads trials: in what the plate is read, and how closely everything is."""
 
-    These keep lift and rise near the file's until trials say otherwise. The index has no such hold once one
-    trial gives the gap from both sides: then the curve goes through it.
-    """
-
-    lift: float = 0.2
-    rise: float = 0.2
-    """Fractions of the file's lift and rise [-]."""
-    index_deg: float = 2.0
-    """Plate for the designed gap [cam deg]."""
-
-    def __post_init__(self) -> None:
-        if not (0 < self.lift <= 1 and 0 < self.rise <= 1 and 0 < self.index_deg <= 90):
-            raise ValueError(tr("doubt in lift and rise must be above 0 and at most 1, in the index at most 90°"))
+    scale: PlateScale = DEGREES
+    errors: ReadingErrors = ReadingErrors()

@@ -180,8 +180,9 @@ class FileWork(QObject):
         """Fill lift, rise and setting from the bench's trials, or say in one sentence why not."""
         self._window.commit()
         trials = self.bench.trials if self.bench is not None else ()
+        errors = self.bench.trials_read.errors if self.bench is not None else None
         try:
-            draft = with_trials(self._model.own, trials)
+            draft = with_trials(self._model.own, trials, errors)
         except SpecError as error:
             self._model.said.emit(str(error))
             return

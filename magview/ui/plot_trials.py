@@ -12,7 +12,7 @@ from magview.bench.actions import TurnBackplate
 from magview.bench.curves import Table
 from magview.bench.curves_trials import trials_curve, trials_table
 from magview.bench.state import BenchState
-from magview.physics.advice import Advice
+from magview.physics.advice import Advice, Outcome
 from magview.spec.language import marked, tr
 from magview.spec.units import format_angle, format_length
 from magview.ui.plot_sheet import PlotSheet
@@ -96,7 +96,7 @@ class TrialsSheet(PlotSheet):
         self._plot.setXRange(float(curve.backplate_deg[0]), float(curve.backplate_deg[-1]), padding=0.0)
         top = max(limits[1], float(np.nanmax(curve.high_mm)) * per_mm)
         self._plot.setYRange(0.0, 1.25 * top, padding=0.0)
-        done = advice.outcome == "done"
+        done = advice.outcome is Outcome.DONE
         self._next.setData([advice.backplate_deg], [advice.gap_mm * per_mm])
         self._word.setText(tr("here: done") if done else tr("next"))
         self._word.setPos(advice.backplate_deg, advice.high_mm * per_mm)
@@ -104,7 +104,7 @@ class TrialsSheet(PlotSheet):
     def _show_trials(self, advice: Advice) -> None:
         trials, per_mm = advice.fit.trials, self.per_mm
         most = advice.fit.full_gap_mm
-        plates = np.array([t.plate_as_opened_deg(advice.fit.magneto) for t in trials])
+        plates = advice.fit.plates
         ends = np.array([(t.gap_low_mm, min(t.gap_high_mm, most)) for t in trials]).reshape(-1, 2) * per_mm
         self._spans.setData(np.repeat(plates, 2), ends.ravel())
         out = [i in advice.fit.outliers for i in range(len(trials))]

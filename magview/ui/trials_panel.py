@@ -2,13 +2,11 @@
 
 from __future__ import annotations
 
-import importlib
 import math
-import threading
 from collections.abc import Sequence
 from pathlib import Path
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QSignalBlocker, Qt, Signal
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
@@ -25,12 +23,13 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from magview.bench.actions import DropTrial, NoteTrial, TurnBackplate
+from magview.bench.actions import DropTrial, NoteTrial, ReadTrials, TurnBackplate
 from magview.bench.state import BenchState, readings
 from magview.bench.sureness import NEVER_OPENS
-from magview.physics.advice import Advice, advise
+from magview.physics.advice import Advice, Outcome, advise
 from magview.physics.flank_fit import fitted_magneto
-from magview.physics.trials import Trial, plate_deg_from_marks, plate_deg_from_slot_mm
+from magview.physics.instruments import INSTRUMENTS, Role
+from magview.physics.trials import HowRead, PlateScale, ReadingErrors, ScaleKind, Trial, plate_text
 from magview.spec.base import SpecError
 from magview.spec.files import write_model
 from magview.spec.formats import ENDING
@@ -43,7 +42,14 @@ from magview.ui.style import tint
 from magview.ui.theme import Theme
 
 _COLUMNS = (marked("Plate"), marked("Gap"), marked("Opened"))
-_SCALES = (marked("Degrees"), marked("Millimetres along the slot"), marked("Scale marks"))
+_SCALES = {
+    ScaleKind.DEGREES: marked("Degrees"),
+    ScaleKind.SLOT: marked("Millimetres along the slot"),
+    ScaleKind.MARKS: marked("Scale marks"),
+}
+_PLATE_READ = {ScaleKind.DEGREES: 0.1, ScaleKind.SLOT: 0.25, ScaleKind.MARKS: 0.25}
+"""How closely the plate is read in each, until somebody says otherwise (common practice): a tenth of a degree, a rule
+to half a millimetre, a quarter of the way between two marks."""
 
 
 class TrialsPanel(QWidget):
@@ -66,14 +72,13 @@ class TrialsPanel(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(8, 4, 8, 4)
         column.addWidget(self._build_trial())
+        column.addWidget(self._build_reading())
         column.addWidget(self._build_list())
         column.addWidget(self._build_advice())
         column.addWidget(caution())
         column.addStretch(1)
-        self._scale_chosen(0)
+        self._show_reading(model.state.trials_read)
         self.take_from_bench()
-        # The library that fits trials takes a while to load: it does so while the first one is made.
-        threading.Thread(target=importlib.import_module, args=("scipy.optimize",), daemon=True).start()
         model.changed.connect(self._changed)
         # A fit takes a while: made once the bench has taken all that one move sends it, and only if somebody looks.
         self._came_stale.connect(self._catch_up, Qt.ConnectionType.QueuedConnection)
@@ -84,26 +89,18 @@ class TrialsPanel(QWidget):
     def _build_trial(self) -> QGroupBox:
         box = QGroupBox(tr("A trial: set to open at the E-gap"))
         form = self._form = QFormLayout(box)
-        self.scale = QuietCombo()
-        self.scale.addItems([tr(scale) for scale in _SCALES])
-        self.scale.currentIndexChanged.connect(self._scale_chosen)
         self.plate = AngleSpin(0.25, -3600.0, 3600.0)
         self.along = LengthSpin(0.1, -500.0, 500.0)
-        self.marks, self.per_mark = NumberSpin(1.0, -1000.0, 1000.0), AngleSpin(0.25, 0.01, 90.0)
+        self.marks = NumberSpin(1.0, -1000.0, 1000.0)
         self.marks.show_value(0.0)
-        self.radius = LengthSpin(1.0, 1.0, 500.0)
-        self.per_mark.show_value(1.0)
-        self.radius.show_value(30.0)
         self.go, self.no_go = LengthSpin(0.01, 0.0, 10.0), LengthSpin(0.01, 0.0, 10.0)
         self.go.setToolTip(tr("The thickest blade that passes at the top of lobe 1; 0 if none does"))
         self.no_go.setToolTip(tr("The thinnest blade that does not pass; 0 if every blade did"))
         self.opened = AngleSpin(0.25, -45.0, 45.0)
         self.opened.setToolTip(tr("How far past the E-gap the contacts opened, if the straightedge showed it"))
-        form.addRow(tr("Plate rea&d in"), self.scale)
         for name, spin in (
             (tr("Plate, with rotation +"), self.plate), (tr("Along the slot"), self.along),
-            (tr("Slot's radius"), self.radius),
-            (tr("Marks, with rotation +"), self.marks), (tr("Between two marks"), self.per_mark),
+            (tr("Marks, with rotation +"), self.marks),
             (tr("&Blade that passes"), self.go), (tr("Blade that does n&ot"), self.no_go),
             (tr("Opened late by"), self.opened),
         ):  # fmt: skip
@@ -120,6 +117,53 @@ class TrialsPanel(QWidget):
         row.addWidget(note)
         form.addRow(row)
         return box
+
+    def _build_reading(self) -> QGroupBox:
+        box = QGroupBox(tr("How it is read"))
+        form = self._reading_form = QFormLayout(box)
+        self.scale = QuietCombo()
+        self.scale.addItems([tr(scale) for scale in _SCALES.values()])
+        self.scale.currentIndexChanged.connect(self._scale_chosen)
+        self.radius, self.per_mark = LengthSpin(1.0, 1.0, 500.0), AngleSpin(0.25, 0.01, 90.0)
+        self.radius.show_value(30.0)
+        self.per_mark.show_value(1.0)
+        self.plate_error = NumberSpin(0.05, 0.0, 90.0)
+        self.mark_error, self.blade_error = LengthSpin(0.05, 0.0, 10.0), LengthSpin(0.001, 0.0, 1.0)
+        self.straightedge = self._instruments("straightedge", self.mark_error)
+        self.feel = self._instruments("feel", self.blade_error)
+        self.plate_error.setToolTip(tr("How far a plate read may be off, to either side, in the unit it is read in"))
+        self.mark_error.setToolTip(
+            tr("How far the rim mark may be from the straightedge when you say that they meet")
+        )
+        self.blade_error.setToolTip(tr("How far the gap may be from the blade that just passes"))
+        form.addRow(tr("Plate rea&d in"), self.scale)
+        for name, widget in (
+            (tr("Slot's radius"), self.radius), (tr("Between two marks"), self.per_mark),
+            (tr("Plate read to ±"), self.plate_error),
+            (tr("Opening shown by"), self.straightedge), (tr("Opening read to ±"), self.mark_error),
+            (tr("Blades judged by"), self.feel), (tr("Blades felt to ±"), self.blade_error),
+        ):  # fmt: skip
+            form.addRow(name, widget)
+            if isinstance(widget, QuantitySpin):
+                widget.said.connect(self._model.refused)
+                widget.entered.connect(self._reading_entered)
+        return box
+
+    def _instruments(self, role: Role, error: LengthSpin) -> QuietCombo:
+        """A choice of instruments that fills in how closely they read; the figure may be changed."""
+        combo = QuietCombo()
+        for instrument in INSTRUMENTS:
+            if instrument.role == role:
+                combo.addItem(tr(instrument.name), instrument.half_width)
+        combo.addItem(tr("as entered below"), None)
+
+        def chosen(_: int) -> None:
+            if (half := combo.currentData()) is not None:
+                error.show_value(half)
+                self._reading_entered()
+
+        combo.activated.connect(chosen)
+        return combo
 
     def _build_list(self) -> QGroupBox:
         box = QGroupBox(tr("Trials made"))
@@ -164,20 +208,55 @@ class TrialsPanel(QWidget):
 
     # -------------------------------------------------------------- the trial
 
-    def _scale_chosen(self, index: int) -> None:
-        for kind, widgets in enumerate(((self.plate,), (self.along, self.radius), (self.marks, self.per_mark))):
-            for widget in widgets:
-                self._form.setRowVisible(widget, kind == index)
+    @property
+    def _kind(self) -> ScaleKind:
+        return tuple(_SCALES)[self.scale.currentIndex()]
+
+    @property
+    def _scale(self) -> PlateScale:
+        match self._kind:
+            case ScaleKind.SLOT:
+                return PlateScale.slot(self.radius.exact)
+            case ScaleKind.MARKS:
+                return PlateScale.marks(self.per_mark.exact)
+        return PlateScale()
+
+    def _scale_chosen(self, _: int) -> None:
+        self.plate_error.show_value(_PLATE_READ[self._kind])
+        self._reading_entered()
+
+    def _reading_entered(self, _: float = 0.0) -> None:
+        scale = self._scale
+        errors = ReadingErrors(self.mark_error.exact, scale.to_deg(self.plate_error.exact), self.blade_error.exact)
+        self._model.send(ReadTrials(HowRead(scale, errors)))
+
+    def _show_reading(self, how: HowRead) -> None:
+        kind, errors = how.scale.kind, how.errors
+        with QSignalBlocker(self.scale):
+            self.scale.setCurrentIndex(tuple(_SCALES).index(kind))
+        if kind is ScaleKind.SLOT:
+            self.radius.show_value(how.scale.slot_radius_mm)
+        if kind is ScaleKind.MARKS:
+            self.per_mark.show_value(how.scale.deg_per_unit)
+        self.plate_error.show_value(how.scale.from_deg(errors.plate_deg))
+        for combo, spin, value in (
+            (self.straightedge, self.mark_error, errors.mark_mm), (self.feel, self.blade_error, errors.blade_mm)
+        ):  # fmt: skip
+            spin.show_value(value)
+            known = [i for i in range(combo.count() - 1) if abs(combo.itemData(i) - value) < 1e-9]
+            combo.setCurrentIndex(known[0] if known else combo.count() - 1)
+        for of, form, widget in (
+            (ScaleKind.DEGREES, self._form, self.plate),
+            (ScaleKind.SLOT, self._form, self.along), (ScaleKind.SLOT, self._reading_form, self.radius),
+            (ScaleKind.MARKS, self._form, self.marks), (ScaleKind.MARKS, self._reading_form, self.per_mark),
+        ):  # fmt: skip
+            form.setRowVisible(widget, of is kind)
 
     @property
     def plate_deg(self) -> float:
         """The plate as it was read [deg], positive with cam rotation."""
-        match self.scale.currentIndex():
-            case 1:
-                return float(plate_deg_from_slot_mm(self.along.exact, self.radius.exact))
-            case 2:
-                return float(plate_deg_from_marks(self.marks.exact, self.per_mark.exact))
-        return self.plate.exact
+        read = {ScaleKind.DEGREES: self.plate, ScaleKind.SLOT: self.along, ScaleKind.MARKS: self.marks}[self._kind]
+        return self._scale.to_deg(read.exact)
 
     def take_from_bench(self) -> None:
         """Read plate, blades and opening of the bench as it stands."""
@@ -187,13 +266,17 @@ class TrialsPanel(QWidget):
             self._model.refused.emit(tr(NEVER_OPENS))
             return
         passes = math.floor(float(result.blade_gap_mm[0]) / MM_PER_THOU + 1e-9) * MM_PER_THOU
-        self.plate.show_value(state.backplate_deg)
+        for scale, spin in (
+            (PlateScale(), self.plate),
+            (PlateScale.slot(self.radius.exact), self.along),
+            (PlateScale.marks(self.per_mark.exact), self.marks),
+        ):
+            spin.show_value(scale.from_deg(state.backplate_deg))
         self.go.show_value(passes)
         self.no_go.show_value(passes + MM_PER_THOU)
         error = float(result.e_gap_error_deg[0])
         # Within the marks' tolerance nobody sees it.
         self.opened.show_value(0.0 if bool(result.timing_ok[0]) else round(error, 1))
-        self.scale.setCurrentIndex(0)
 
     def note(self) -> None:
         """Put the trial on the list, or say why it cannot be one."""
@@ -215,7 +298,9 @@ class TrialsPanel(QWidget):
     # -------------------------------------------------------------- advice
 
     def _changed(self, state: BenchState, old: BenchState) -> None:
-        if (state.magneto, state.trials) == (old.magneto, old.trials):
+        if state.trials_read != old.trials_read:
+            self._show_reading(state.trials_read)
+        if (state.magneto, state.trials, state.trials_read) == (old.magneto, old.trials, old.trials_read):
             return
         self._stale = True
         self._show_list(state, ())
@@ -248,7 +333,9 @@ class TrialsPanel(QWidget):
             self._stale = False
             state = self._model.state
             try:
-                self._advice = advise(state.magneto, state.trials)
+                self._advice = advise(
+                    state.magneto, state.trials, errors=state.trials_read.errors, scale=state.trials_read.scale
+                )
             except ValueError as error:
                 self._advice, self._refusal = None, str(error)
         return self._advice
@@ -264,12 +351,14 @@ class TrialsPanel(QWidget):
             button.setEnabled(advice is not None)
         if advice is not None:
             self.save_button.setEnabled(bool(state.trials))
-            self.turn_button.setEnabled(advice.outcome in ("start", "move", "unreachable"))
-            done = advice.outcome == "done"
+            self.turn_button.setEnabled(advice.outcome in (Outcome.START, Outcome.MOVE, Outcome.UNREACHABLE))
+            done = advice.outcome is Outcome.DONE
             self.chance.setText(
                 tr("✓ Done")
                 if done
-                else tr("{chance} % likely within limits there", chance=number(100 * advice.chance, 0))
+                else tr(
+                    "{chance} % likely that the blades say “in limits” there", chance=number(100 * advice.chance, 0)
+                )
             )
             tint(self.chance, self._theme.good if done or advice.chance >= 0.5 else self._theme.text, bold=True)
             self.reason.setText(advice.reason)
@@ -293,7 +382,9 @@ class TrialsPanel(QWidget):
                 tr("at the mark") if trial.opening_error_deg == 0 else format_angle(trial.opening_error_deg, True)
             )
             mark = " ⚠" if row in out else ""
-            for place, text in enumerate((format_angle(trial.backplate_deg, True), gap + mark, opened)):
+            for place, text in enumerate(
+                (plate_text(state.trials_read.scale, trial.backplate_deg), gap + mark, opened)
+            ):
                 self.table.setItem(row, place, QTableWidgetItem(text))
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         header.setSectionResizeMode(1, QHeaderView.ResizeMode.Stretch)
@@ -333,7 +424,7 @@ class TrialsPanel(QWidget):
     def set_inches(self, inches: bool) -> None:
         """Show lengths in inches or in millimetres."""
         self._inches = inches
-        for spin in (self.along, self.radius, self.go, self.no_go):
+        for spin in (self.along, self.radius, self.go, self.no_go, self.mark_error, self.blade_error):
             spin.set_inches(inches)
         self._show()
 
