@@ -1,4 +1,7 @@
-"""How sure a setting is: what instruments would read of the bench, and a measurement in words (guide: theory-uncertainty)."""
+"""How sure a setting is: what instruments would read of the bench, and a measurement in words.
+
+Guide: theory-uncertainty.
+"""
 
 from __future__ import annotations
 

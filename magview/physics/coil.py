@@ -1,6 +1,7 @@
 """Primary coil: core flux, the current it drives through closed contacts, and what is broken off at opening.
 
-guide: theory-coil. Electrical angle e = poles·θ/2 [rad], θ from neutral; static core flux Φs = −Φm (sin e + h₃ sin 3e).
+Guide: theory-coil. Electrical angle e = poles·θ/2 [rad], θ from neutral; static core flux
+Φs = −Φm (sin e + h₃ sin 3e).
 Contacts closed: L di/dt + R i = −N dΦs/dt with i = 0 at closing; flux linkage N·Φ = N·Φs + L·i. Contacts open:
 Φ = Φs. A positive current holds back the fall of the flux past neutral.
 

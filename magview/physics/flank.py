@@ -1,4 +1,4 @@
-"""Lobe 1's rising flank as plate against gap, and a file's cam scaled in lift and rise (guide: theory-setting, §9)."""
+"""Lobe 1's rising flank as plate against gap, and a file's cam scaled in lift and rise (guide: theory-trials)."""
 
 from __future__ import annotations
 

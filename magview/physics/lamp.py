@@ -1,7 +1,7 @@
 """What the timing lamp reads after contacts and teeth were moved, and what explains a reading.
 
 A magneto fires where its contacts open. A later opening of the contacts fires later, teeth moved with rotation fire
-earlier, and the gears turn degrees of the rotor into degrees of the crank (guide: theory-setting, §6). So a lamp reading
+earlier, and the gears turn degrees of the rotor into degrees of the crank (guide: theory-coupling). So a lamp reading
 taken before either of them was changed is out of date, and what the lamp reads afterwards is known beforehand.
 """
 

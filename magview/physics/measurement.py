@@ -1,4 +1,6 @@
-"""Measuring with real instruments: what was read, what follows from it, and how sure that is (guide: theory-uncertainty).
+"""Measuring with real instruments: what was read, what follows from it, and how sure that is.
+
+Guide: theory-uncertainty.
 
 The models of internal timing and of timing to the engine are in `magview.physics.setting_uncertainty`.
 """

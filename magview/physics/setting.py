@@ -1,4 +1,7 @@
-"""Internal timing: from backplate and contact screw to opening angle and largest gap, and back (guide: theory-setting)."""
+"""Internal timing: from backplate and contact screw to opening angle and largest gap, and back.
+
+Guide: theory-setting.
+"""
 
 from __future__ import annotations
 

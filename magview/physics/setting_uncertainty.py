@@ -7,7 +7,7 @@ the cam's step is then read against the rim mark, and blades are tried in the wi
     opening  = arctan((offset + placing)/radius)/c + turning + play + (r(s + parting) − r(s + creep))/c
 
 with s the stop level that the gap read stands for, r(s) the cam degrees before the top at which the contacts lift s
-(guide: theory-setting), `parting` the gap at which the indicator answers, always late, and `creep` what tightening moves
+(guide: theory-setting), `parting` the gap at which the indicator answers, always late, `creep` what tightening moves
 the stop [mm] after the reading. Play not taken up lets the rotor lag behind the cam it drives: in service it
 opens later.
 

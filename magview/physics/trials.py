@@ -1,6 +1,6 @@
 """Trials: "opening at the E-gap with the plate here, the largest gap is so much" (guide: theory-trials).
 
-A trial (plate b, gap g) is a point on the curve b(g) of guide: theory-setting; `flank_fit` draws the curve through them and
+A trial (plate b, gap g) is a point on the curve b(g); `flank_fit` draws the curve through them and
 `advice` names the next plate position. Here: what a trial is, how it is read, and how far it and the file may be off.
 Lengths in millimetres; plate in cam degrees, positive with cam rotation.
 """

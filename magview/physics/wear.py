@@ -1,6 +1,6 @@
 """Wear of heel and contacts against running hours: what a setting becomes, and when it leaves its limits.
 
-Wear w at the heel lowers every lift at the contacts by w·K/A (guide: theory-setting): later opening, smaller gap. Faces
+Wear w at the heel lowers every lift at the contacts by w·K/A: later opening, smaller gap. Faces
 that burn away meet later: earlier opening, larger gap. A pip leaves the gap as it is and takes its height off what a
 feeler blade finds. All are taken to grow evenly, as running-in or a dry felt would not (common practice: an average
 over the hours between two inspections).

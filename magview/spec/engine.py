@@ -34,7 +34,7 @@ class Articulation(Model):
 
 
 class Engine(Model):
-    """A four-stroke piston engine as its file describes it (guide: files, §7)."""
+    """A four-stroke piston engine as its file describes it (guide: theory-engine)."""
 
     format: Literal["magview-engine/1"]
     name: Name

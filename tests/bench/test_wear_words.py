@@ -1,4 +1,4 @@
-"""Wear in words, against the lever: w at the heel takes w·K/A off the lift at the contacts (guide: theory-setting)."""
+"""Wear in words, against the lever: w at the heel takes w·K/A off the lift (guide: theory-setting)."""
 
 from __future__ import annotations
 

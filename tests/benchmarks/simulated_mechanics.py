@@ -44,7 +44,7 @@ class Mechanic:
     rng: np.random.Generator
 
     def gap_mm(self, plate: float, late_cam_deg: float = 0.0) -> float:
-        """The largest gap with the plate there and lobe 1 opening so late [cam deg]: guide: theory-setting forwards."""
+        """The largest gap with the plate there and lobe 1 opening so late [cam deg] (guide: theory-setting)."""
         before = self.true.first_peak_deg + plate - self.true.ratio * self.file.e_gap_deg - late_cam_deg
         return self.true.curve.top_mm - float(self.true.curve.lift_mm(-max(before, 0.0)))
 

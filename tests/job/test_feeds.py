@@ -66,14 +66,14 @@ def test_a_magneto_off_the_engine_brings_its_own_limits_only():
 
 
 def test_the_plate_alone_moves_the_opening_by_as_much_and_leaves_the_gap():
-    """guide: theory-setting: the plate alone moves the opening, never the largest gap (cam on the rotor shaft: 1 to 1)."""
+    """Guide, theory-setting: the plate alone moves the opening, never the largest gap (cam on the rotor: 1 to 1)."""
     job = feeds.as_found(new_job(), bench(SetBoth(1.5, 0.0)))
     assert job.as_found.opening_error_deg == pytest.approx(1.5, abs=1e-9)
     assert job.as_found.gap_mm == pytest.approx(0.009 * 25.4, abs=1e-12)
     assert job.as_found.backplate_deg == 1.5
     # Straightedge at the 36 mm rim: 36·tan 1.5°.
     assert job.as_found.mark_offset_mm == pytest.approx(0.94270, abs=1e-4)
-    # 1.5° of rotor late is 1.5/0.875° of crank late (guide: theory-coupling), with the teeth as they were: the bench says so,
+    # 1.5° of rotor late is 1.5/0.875° of crank late with the teeth as they were: the bench says so,
     # and the sheet does not, for nobody has read it.
     assert firing_btdc_deg(bench(SetBoth(1.5, 0.0)), "left") == pytest.approx(25.0 - 1.5 / 0.875, abs=1e-9)
     assert job.as_found.left_btdc_deg is None

@@ -83,7 +83,7 @@ def test_both_ticks_over_the_breaker_end_are_named_at_their_places(name):
         if word in ("neutral", "E-gap")
     }
     assert set(at) == {"neutral", "E-gap"}
-    # From the breaker end the rotation is seen mirrored: "rotation" in the file is from the drive end (guide: theory-setting).
+    # From the breaker end the rotation is seen mirrored: "rotation" in the file is from the drive end.
     sense = -1 if magneto.rotation == "clockwise" else 1
     middle = at["neutral"][0] + 2 * sense  # the tick itself stands over the middle, and the word two dots beside it
     assert middle == pytest.approx(372 / 2)

@@ -73,7 +73,7 @@ def moved(i, j, before, after, **more):
 
 
 STEP = 360 / 380 / 0.875
-"""One step (+1, −1) of 19 and 20 teeth at 0.875 turns of the rotor to one of the crank [crank deg]: guide: theory-coupling."""
+"""One step (+1, −1) of 19 and 20 teeth at 0.875 turns of the rotor to one of the crank [crank deg]."""
 
 
 @pytest.mark.parametrize(
