@@ -67,6 +67,7 @@ def take(target: Path, installation: str, width: int, height: int, theme: str, s
         TurnScrew,
     )
     from magview.bench.apply import new_bench
+    from magview.job.sheet import STAGES
     from magview.physics.trials import Trial
     from magview.spec.library import find_installation
     from magview.ui.model import BenchModel
@@ -124,7 +125,7 @@ def take(target: Path, installation: str, width: int, height: int, theme: str, s
         window.open_shipped_job()
         (sheet,) = window.jobs.windows
         sheet.resize(window.size())
-        sheet.contents.list.setCurrentRow(4)  # as found
+        sheet.contents.list.setCurrentRow(1 + list(STAGES).index("as_found"))
         shown = sheet
     app.processEvents()
     shown.grab().save(str(target))
