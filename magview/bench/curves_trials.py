@@ -28,7 +28,7 @@ def trials_curve(advice: Advice) -> TrialsCurve:
     """The curves of some trials over the slot, and as far as was tried."""
     fit = advice.fit
     low, high = fit.magneto.backplate.range_deg
-    plates = np.linspace(min(low, *fit.plates), max(high, *fit.plates), 241)
+    plates = np.linspace(min([low, *fit.plates]), max([high, *fit.plates]), 241)
     there = fit.predict(plates, as_set=True)
     return TrialsCurve(plates, Flank(fit.magneto).gap_mm(plates), there.gap_mm, there.low_mm, there.high_mm)
 

@@ -144,7 +144,7 @@ class _Adviser:
         low, high = self.fit.magneto.backplate.range_deg
         step = self.scale.step_deg(self.fit.errors)
         inner = step * np.arange(ceil(low / step + 1e-9), floor(high / step - 1e-9) + 1)
-        return np.r_[low, inner, high]
+        return np.array([low, *inner.tolist(), high])
 
     def _in_limits(self, trial: Trial) -> bool:
         magneto = self.fit.magneto
@@ -179,7 +179,7 @@ class _Adviser:
             fit=fit,
         )
         reason = words(made)
-        if outcome != Outcome.DONE and contradictory(fit):
+        if outcome != Outcome.DONE and fit.contradictory and len(fit.trials) > 1:
             reason = f"{tr('The trials contradict each other; clear that up before going on.')} {reason}"
         return replace(made, reason=reason)
 
@@ -266,11 +266,6 @@ class _Adviser:
         return plate_text(self.scale, turn_deg, signed=False)
 
 
-def contradictory(fit: FlankFit) -> bool:
-    """Whether some trials more likely than not cannot all be true, and none can be named."""
-    return not fit.outliers and fit.agree < 0.5
-
-
 def disagreements(fit: FlankFit) -> tuple[str, ...]:
     """What is odd about the trials, as sentences; empty when nothing is."""
     said = [
@@ -281,7 +276,11 @@ def disagreements(fit: FlankFit) -> tuple[str, ...]:
         )
         for i in fit.outliers
     ]
-    if contradictory(fit):
+    if fit.contradictory and len(fit.trials) == 1:
+        said.append(
+            tr("Trial 1 is far from anything this file can give: check it, and that this is the file for this cam.")
+        )
+    elif fit.contradictory:
         first, second = sorted(np.argsort(fit.slip)[-2:].tolist())
         said.append(
             tr(

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from math import inf
 from typing import Any
 
 import numpy as np
@@ -31,6 +30,7 @@ class Flank:
         self.scale = 1.0 + (condition.lobe_lift_error_mm or (0.0,))[0] / top
         opening = float(self.curve.before_top_deg(top - designed.gap_mm))
         self.late_deg = late
+        """How late lobe 1 stands by its error [cam deg]."""
         self.foot_deg = designed.backplate_deg - opening - late
         """Plate at which lobe 1 would open at its very top [deg]."""
 
@@ -38,27 +38,6 @@ class Flank:
         """Gap [mm] at plates [deg], any shape: 0 on the dwell, the whole lift off the lobe."""
         before = np.asarray(plate_deg, dtype=float) - self.foot_deg
         return np.asarray(self.scale * (self.curve.top_mm - self.curve.lift_mm(-np.maximum(before, 0.0))))
-
-    def plate_deg(self, gap_mm: ArrayLike) -> Array:
-        """Plate [deg] for gaps [mm], any shape: −inf for 0; beyond the lift the mean slope goes on; inf stays."""
-        gap = np.asarray(gap_mm, dtype=float)
-        level = self.curve.top_mm - gap / self.scale
-        reach = self.curve.reach_deg[0]
-        before = np.where(
-            level > 0,
-            self.curve.before_top_deg(np.where(level > 0, level, np.nan)),
-            reach * (1.0 - level / self.curve.top_mm),
-        )
-        return np.asarray(np.where(gap > 0, self.foot_deg + before, -inf))
-
-    def slope_mm_per_deg(self, gap_mm: Array) -> Array:
-        """dg/db [mm/deg] about gaps [mm], any shape, never below a thousandth of the mean slope."""
-        mean = self.curve.top_mm / self.curve.reach_deg[0]
-        whole = self.scale * self.curve.top_mm
-        near = np.clip(gap_mm, 0.02 * whole, 0.98 * whole)
-        plate = self.plate_deg(near)
-        half = 1e-3 * self.curve.reach_deg[0]
-        return np.maximum((self.gap_mm(plate + half) - self.gap_mm(plate - half)) / (2 * half), 1e-3 * mean)
 
 
 def scaled_magneto(magneto: Magneto, lift_scale: float, rise_scale: float, **changes: Any) -> Magneto:

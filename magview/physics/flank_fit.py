@@ -43,11 +43,13 @@ SHIFT_SCALE_DEG, SHIFT_FREEDOM = 1.5, 3.0
 """The index about the file's: Student's t of this scale [deg]; its tails let a file be far wrong."""
 BLUNDER = 0.005
 """How likely a trial is to be a slip of the hand that says nothing, before it is looked at [-]."""
+CLOSEST_DEG = 0.1
+"""Plates read closer than this count as read so [deg]: the grid of lift and rise is no finer."""
 
 _SCALES = np.linspace(-0.3, 0.3, 9) + 1.0
-_STEPS = 600
+_STEPS = 800
 """Steps of the grid along the plate in the file's whole rise."""
-_GAPS = 160
+_GAPS = 100
 
 
 @frozen
@@ -93,10 +95,11 @@ class FlankFit:
         self._file = file = _file_flank(magneto)
         self._lift, self._rise = (scale.ravel() for scale in np.meshgrid(_SCALES, _SCALES))
         self._step = step = file.curve.reach_deg[0] / _STEPS
-        mark, plate = errors.mark_deg(magneto), errors.plate_deg
-        slope = float(file.slope_mm_per_deg(np.array(magneto.designed_setting.gap_mm)))
+        mark, plate = errors.mark_deg(magneto), max(errors.plate_deg, CLOSEST_DEG)
+        beside = magneto.designed_setting.backplate_deg + np.array([-0.05, 0.05])
+        slope = float(np.diff(file.gap_mm(beside))[0]) / 0.1
         self._setting = _Spread((mark, plate), step)
-        self._reading = _Spread((mark, plate, errors.blade_mm / slope), step)
+        self._reading = _Spread((mark, plate, errors.blade_mm / max(slope, 1e-4)), step)
         self.plates = np.array([t.plate_as_opened_deg(magneto) for t in self.trials])
         self._weigh()
 
@@ -175,9 +178,15 @@ class FlankFit:
         return self.lift_scale * self._file.scale * self._file.curve.top_mm
 
     @property
+    def contradictory(self) -> bool:
+        """Whether the trials more likely than not fit neither one another nor the file, and none can be named."""
+        return not self.outliers and self.agree < 0.5
+
+    @property
     def outliers(self) -> tuple[int, ...]:
-        """Indices of the trials that more likely than not are blunders; they hardly count."""
-        return tuple(np.flatnonzero(self.slip > 0.5).tolist())
+        """Indices of the trials that more likely than not are blunders; none where that would be over one in three."""
+        found = np.flatnonzero(self.slip > 0.5)
+        return tuple(found.tolist()) if 3 * len(found) <= len(self.trials) else ()
 
     def below(self, gap_mm: ArrayLike, backplate_deg: ArrayLike, as_set: bool = False) -> Array:
         """How likely the gap is at most so much with the plate there.
@@ -242,6 +251,11 @@ class FlankFit:
         plates = np.asarray(backplate_deg, dtype=float)
         flat = plates.ravel()
         gaps = np.linspace(1e-6, _SCALES[-1] * self._file.scale * self._file.curve.top_mm, _GAPS)
+        rough = self.below(gaps, flat, as_set)
+        # Once more where it matters, that the steps do not widen what is narrow.
+        some = np.flatnonzero(((rough > 1e-3) & (rough < 1 - 1e-3)).any(axis=1))
+        first, last = (some[0], some[-1]) if len(some) else (0, len(gaps) - 1)
+        gaps = np.linspace(gaps[max(first - 1, 0)], gaps[min(last + 1, len(gaps) - 1)], _GAPS)
         below = self.below(gaps, flat, as_set)
         at = [(1 - probability) / 2, 0.5, (1 + probability) / 2]
         low, gap, high = np.array([np.interp(at, column, gaps) for column in below.T]).T
@@ -252,7 +266,8 @@ class FlankFit:
             ends = self.trials[one].gap_low_mm, self.trials[other].gap_high_mm
             wider = (self.plates[one] < flat) & (flat < self.plates[other]) & (high - low > ends[1] - ends[0])
             low, gap, high = (np.where(wider, np.clip(v, *ends), v) for v in (low, gap, high))
-        return Prediction(*(v.reshape(plates.shape) for v in (gap, low, high)), probability)
+        gap, low, high = (v.reshape(plates.shape) for v in (gap, low, high))
+        return Prediction(gap, low, high, probability)
 
     def plate_for_deg(self, gap_mm: ArrayLike) -> Array:
         """Plate [deg] for gaps [mm], shape (n,), in the slot or not: the mean; NaN where most cams never give it."""
@@ -278,7 +293,7 @@ class FlankFit:
     def chance(self, backplate_deg: ArrayLike, limits_mm: tuple[float, float], as_set: bool = True) -> Array:
         """Probability [-] that the gap with the plate there [deg], shape (m,), lies within limits [mm]."""
         low, high = self.below(np.array(limits_mm), backplate_deg, as_set)
-        return np.asarray(np.maximum(high - low, 0.0))
+        return np.asarray(np.clip(high - low, 0.0, 1.0))
 
 
 def fit_flank(magneto: Magneto, trials: Sequence[Trial], errors: ReadingErrors | None = None) -> FlankFit:
@@ -316,8 +331,10 @@ def fitted_magneto(fit: FlankFit, name: str | None = None) -> Magneto:
 
     Raises
     ------
-    SpecError : no file can hold it, with the reason.
+    SpecError : no file can hold it, with the reason, or the trials contradict one another or the file.
     """
+    if fit.contradictory:
+        raise SpecError(tr("the trials contradict one another or the file: check them before a file is made of them"))
     magneto, used = fit.magneto, len(fit.trials) - len(fit.outliers)
     trials = tr("1 trial") if used == 1 else tr("{count} trials", count=used)
     title = name or tr("{name}, fitted from {trials}", name=magneto.name[: 118 - len(trials) - 15], trials=trials)

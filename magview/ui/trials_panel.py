@@ -132,9 +132,7 @@ class TrialsPanel(QWidget):
         self.straightedge = self._instruments("straightedge", self.mark_error)
         self.feel = self._instruments("feel", self.blade_error)
         self.plate_error.setToolTip(tr("How far a plate read may be off, to either side, in the unit it is read in"))
-        self.mark_error.setToolTip(
-            tr("How far the rim mark may be from the straightedge when you say that they meet")
-        )
+        self.mark_error.setToolTip(tr("How far the rim mark may be from the straightedge when they seem to meet"))
         self.blade_error.setToolTip(tr("How far the gap may be from the blade that just passes"))
         form.addRow(tr("Plate rea&d in"), self.scale)
         for name, widget in (

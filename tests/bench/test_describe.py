@@ -9,7 +9,7 @@ from magview.bench.apply import new_bench
 from magview.bench.describe import describe
 from magview.bench.store import Store
 from magview.physics.inspection import Inspection
-from magview.physics.trials import Trial
+from magview.physics.trials import HowRead, PlateScale, Trial
 from magview.spec.library import find_installation, find_magneto
 from tests.magnetos import on_the_published_coupling
 
@@ -44,6 +44,7 @@ SAID = [
     ([do.GrowPip(0.02)], "Grow a pip of 0.020 mm"),
     ([do.NoteTrial(Trial.blades(-1.5, 0.2, 0.23))], "Note the trial at plate -1.50°"),
     ([do.NoteTrial(Trial.blades(1.5, 0.2, 0.23)), do.DropTrial(0)], "Strike out trial 1"),
+    ([do.ReadTrials(HowRead(PlateScale.marks(0.5)))], "Say how trials are read"),
     ([do.NoteInspection(Inspection(25.0, 0.22, 0.01))], "Note the inspection at 25 h"),
     ([do.NoteInspection(Inspection(25.0, 0.22, 0.01)), do.DropInspection(0)], "Strike out inspection 1"),
     ([do.TurnCrank(-20.0)], "Turn the crank 5.00° with rotation"),

@@ -20,7 +20,7 @@ from magview.bench.apply import apply, new_bench
 from magview.bench.autosave import Autosave, dump_state, load_state
 from magview.bench.state import outdated_inspections
 from magview.bench.store import Redo, Store, Undo, replay
-from magview.physics.trials import Trial
+from magview.physics.trials import HowRead, PlateScale, ReadingErrors, Trial
 from magview.physics.wear import Inspection
 from magview.spec.base import SpecError
 from magview.spec.library import find_installation, find_magneto, shipped_names
@@ -32,6 +32,7 @@ INSTALLATIONS = [find_installation(n) for n in shipped_names("installations")]
 
 angle = st.one_of(st.floats(-720, 720), st.floats())
 side = st.sampled_from(["left", "right"])
+ROUGH = ReadingErrors(0.5, 0.3, 0.01)
 anything = st.one_of(
     st.builds(do.PlaceMagneto, st.sampled_from(MAGNETOS)),
     st.builds(do.PlaceInstallation, st.sampled_from(INSTALLATIONS)),
@@ -63,6 +64,7 @@ anything = st.one_of(
         do.NoteTrial, st.builds(Trial.blades, st.floats(-6, 6), st.floats(0.1, 0.3), st.sampled_from([None, 0.4]))
     ),
     st.builds(do.DropTrial, st.integers(-1, 3)),
+    st.builds(do.ReadTrials, st.builds(HowRead, st.builds(PlateScale.slot, st.floats(10, 50)), st.just(ROUGH))),
     st.builds(do.NoteInspection, st.builds(Inspection, st.floats(0, 1000), st.floats(0, 1), st.just(0.01))),
     st.builds(do.DropInspection, st.integers(-1, 3)),
     st.builds(do.GrowPip, st.floats(-1.0, 3.0)),

@@ -226,6 +226,9 @@ def covered(hands: Iterable[Mechanic], seed: int, most: int = 4) -> Coverage:
 FAR_DEG = 12.0
 """Index errors among which magnetos out of reach are looked for [deg]: the slots reach 4° to 9°."""
 
+CAREFUL = ReadingErrors(mark_mm=0.1, plate_deg=0.1, blade_mm=0.0025)
+"""A straightedge clamped to the cam; a plate read to a tenth of a degree; drag compared with the next blade's."""
+
 SCENARIOS = (
     ("blades of 0.01 mm, index within ±2°", 0.01, 2.0),
     ("blades of 0.001 in, index within ±2°", THOU, 2.0),
@@ -240,7 +243,7 @@ def summary(c: np.ndarray) -> str:
 
 
 def main(mechanics: int = 500, seed: int = 1, only: int | None = None) -> None:
-    errors = ReadingErrors(mark_mm=0.1)  # a straightedge clamped to the cam
+    errors = CAREFUL
     print(f"{mechanics} mechanics, seed {seed}: {errors}")
     for title, blade_mm, index_deg in SCENARIOS if only is None else SCENARIOS[only - 1 : only]:
         began = time.perf_counter()

@@ -16,6 +16,7 @@ from magview.bench.state import readings
 from magview.physics.advice import advise
 from magview.physics.breaker import lift_curve
 from magview.physics.setting import internal_timing
+from magview.physics.trials import PlateScale
 from magview.spec.files import read_magneto
 from magview.spec.library import find_magneto
 from magview.spec.units import MM_PER_THOU
@@ -188,7 +189,7 @@ def test_advice_is_made_once_a_move_and_only_for_somebody_who_looks(panel, monke
     fill(page, 0.0, 0.2794, 0.3048)
     click(page.note_button)
     made: list[int] = []
-    monkeypatch.setattr(trials_panel, "advise", lambda m, t: made.append(len(t)) or advise(m, t))
+    monkeypatch.setattr(trials_panel, "advise", lambda m, t, **how: made.append(len(t)) or advise(m, t, **how))
     window.set_theme(DARK)
     window.set_inches(True)
     assert made == []  # the same advice in other colours and units
@@ -204,6 +205,30 @@ def test_advice_is_made_once_a_move_and_only_for_somebody_who_looks(panel, monke
     window.tabs.setCurrentIndex(3)
     assert made == [1, 1]
     assert page.reason.text() == advise(window.model.state.magneto, window.model.state.trials).reason
+
+
+def test_how_it_is_read_is_kept_undone_and_advised_in(panel, tmp_path):
+    window, page = panel
+    fill(page, 0.0, 0.2286, 0.2540)
+    click(page.note_button)
+    page.scale.setCurrentIndex(2)
+    page.per_mark.setValue(0.5)
+    page.plate_error.setValue(0.5)
+    page.straightedge.setCurrentIndex(1)
+    page.straightedge.activated.emit(1)
+    how = window.model.state.trials_read
+    assert how.scale == PlateScale.marks(0.5)
+    assert (how.errors.mark_mm, how.errors.plate_deg) == (0.1, 0.25)  # clamped; half a mark of half a degree
+    QApplication.processEvents()
+    assert page.advice.reason.startswith("Turn the plate") and " marks with cam rotation" in page.advice.reason
+    assert page.table.item(0, 0).text().endswith(" marks")
+    Autosave(tmp_path).keep(window.model.state)
+    (lock,) = tmp_path.glob("*.lock")
+    lock.unlink()
+    assert Autosave(tmp_path).recover() == window.model.state
+    window.model.undo()
+    assert page.straightedge.currentIndex() == 0
+    assert page.mark_error.exact == 0.2
 
 
 def test_tab_leads_through_the_list_not_into_every_cell(panel):
