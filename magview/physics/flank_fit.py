@@ -184,7 +184,7 @@ class FlankFit:
 
     @property
     def outliers(self) -> tuple[int, ...]:
-        """Indices of the trials that more likely than not are blunders; none where that would be over one in three."""
+        """Indices of the trials that more likely than not are blunders; none where that were more than a third."""
         found = np.flatnonzero(self.slip > 0.5)
         return tuple(found.tolist()) if 3 * len(found) <= len(self.trials) else ()
 
