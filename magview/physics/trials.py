@@ -1,7 +1,7 @@
 """Trials: "opening at the E-gap with the plate here, the largest gap is so much" (guide: theory-trials).
 
-A trial (plate b, gap g) is a point on the curve b(g); `flank_fit` draws the curve through them and
-`advice` names the next plate position. Here: what a trial is, how it is read, and how far it and the file may be off.
+A trial (plate b, gap g) is a point on the curve b(g); `flank_fit` draws the curve through them and `advice` names the
+next plate position. Here: what a trial is, in what its plate is read, and how closely it is read.
 Lengths in millimetres; plate in cam degrees, positive with cam rotation.
 """
 

@@ -184,7 +184,7 @@ def test_a_hair_beyond_the_bounds_of_a_trial_is_refused(make):
 @few
 @given(magnetos(), st.floats(-1.0, 1.0), st.floats(0.3, 0.7))
 def test_an_opening_off_the_mark_is_a_plate_off_its_place(magneto, late, share):
-    """Move the plate by c·e with the screw left alone: the opening moves by e, the gap not."""
+    """Move the plate by c·e, the screw left alone: the opening moves by e, the gap not (guide: theory-setting)."""
     timing = InternalTiming(magneto)
     gap = share * magneto.designed_setting.gap_mm
     right = plate_at(timing, gap)
