@@ -14,7 +14,8 @@ from magview.bench.apply import apply, new_bench
 from magview.bench.curves import csv_text as curve_csv
 from magview.bench.curves import lobe_table
 from magview.bench.describe import describe
-from magview.bench.lead_picture import lead_picture, lead_words, meter_words
+from magview.bench.lead_picture import lead_picture
+from magview.bench.lead_words import lead_meter_words, lead_words, tab_words, terminal_meter_words
 from magview.bench.state import readings
 from magview.bench.sureness import matters_words, outcome_words, read_internal
 from magview.bench.tooth_steps import coupling_words, step_words, steps_between
@@ -118,7 +119,8 @@ def test_readings_and_moves_are_heard() -> None:
     assert engaged is not None
     magneto, coupling = state.magneto, engaged.installation.coupling
     texts = [*faults(magneto, readings(state)), *setting_moves(magneto, 1.5, -2.0), short_words(3), short_words(-1)]
-    texts += [lead_words(state)[0], meter_words(state), *(word for word, _ in lead_picture(state).words)]
+    texts += [lead_words(state)[0], lead_meter_words(state), terminal_meter_words(state), tab_words(state.magneto)]
+    texts += [*(word for word, _ in lead_picture(state).words)]
     moves = plan(coupling.magneto_teeth, coupling.drive_teeth, engaged.ratio, 21.3, 25.0, most=3)
     texts += [word for move in moves for word in move_words(move, magneto.rotation, "drive end")]
     texts += [outside_tolerance(moves, 1e-6) or "", coupling_words(engaged)]
@@ -218,7 +220,7 @@ def test_acts_in_practice_are_heard_done_or_refused() -> None:
                     do.ConnectLamp(True), do.LayStraightedge(True), do.TryBlades((8.0,), "inch"), do.MeterLead(),
                     do.FitStop(draw.random() < 0.5), do.SparkPlugs(draw.random() < 0.5), do.Nuts(draw.random() < 0.5),
                     do.Pin(draw.random() < 0.3), do.Remove(), do.Refit(draw.random() < 0.5), do.TurnDisc(1.0),
-                    do.MoveTooth("disc", 1), do.SlipPaper(draw.random() < 0.5), do.PointAt("rotor"),
+                    do.MoveTooth("disc", 1), bench.SlipPaper(draw.random() < 0.5), do.PointAt("rotor"),
                     do.InspectContacts(),
                     do.WriteReading("gap", 0.25), do.WriteReading("lead", None, "broken"), bench.SwitchIgnition(True),
                 ]

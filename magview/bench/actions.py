@@ -104,8 +104,30 @@ class SwitchIgnition:
 
 
 @frozen
+class SwitchOther:
+    """Switch the other magneto of the engine on or off."""
+
+    on: bool
+
+
+@frozen
+class FitJumper:
+    """Clip a jumper from the magneto's terminal to ground, or take it off."""
+
+    on: bool
+
+
+@frozen
+class SlipPaper:
+    """Slip paper under the grounding tab, so that it does not ground the primary; or take it out."""
+
+    under: bool
+
+
+@frozen
 class SetLeadFault:
-    """Give the switch lead a fault, or take it away: "shorted", "broken" or "tab"."""
+    """Give the switch lead a fault, or take it away: "shorted", "broken", "chafed", "tab", "never-opens",
+    "never-closes" or "crossed"."""
 
     fault: str
     present: bool
@@ -235,7 +257,7 @@ EngineAction = (
     TurnCrank | LoadTrain | MountMagneto | ReadLamp | CheckFirst | WantTiming | MoveTeeth | PaintMarks | ViewSide
 )
 RotorAction = TurnRotor | HoldRotor | LetGo | Advance | SettleRotor
-LeadAction = PullPlug | SwitchIgnition | SetLeadFault
+LeadAction = PullPlug | SwitchIgnition | SwitchOther | FitJumper | SlipPaper | SetLeadFault
 ScrewAction = TurnBackplate | TurnScrew | SetBoth | TightenLock | TightenClamps
 NoteAction = NoteTrial | DropTrial | ReadTrials | NoteInspection | DropInspection
 WearAction = WearHeel | GrowPip | BurnFaces

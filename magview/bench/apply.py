@@ -14,9 +14,9 @@ from magview.bench.actions import (
     DropInspection,
     DropTrial,
     EngineAction,
+    FitJumper,
     GrowPip,
     HoldRotor,
-    LeadAction,
     LetGo,
     LoadTrain,
     MountMagneto,
@@ -35,7 +35,9 @@ from magview.bench.actions import (
     SetBoth,
     SetLeadFault,
     SettleRotor,
+    SlipPaper,
     SwitchIgnition,
+    SwitchOther,
     TightenClamps,
     TightenLock,
     TurnBackplate,
@@ -47,6 +49,7 @@ from magview.bench.actions import (
     WearAction,
     WearHeel,
 )
+from magview.bench.apply_lead import apply_to_lead, lead_in_view
 from magview.bench.lamp import checked, mounting_read
 from magview.bench.state import (
     BenchState,
@@ -133,7 +136,8 @@ def apply(state: BenchState, action: Action) -> BenchState:
 _TOUCHES: dict[type, By] = {
     TurnBackplate: "setting", TurnScrew: "setting", SetBoth: "setting", TightenLock: "setting",
     TightenClamps: "setting", WearHeel: "wear", BurnFaces: "wear", GrowPip: "pip", PullPlug: "lead",
-    SwitchIgnition: "lead", TurnCrank: "crank", TurnRotor: "crank",
+    SwitchIgnition: "lead", SwitchOther: "lead", FitJumper: "lead", SlipPaper: "lead",
+    TurnCrank: "crank", TurnRotor: "crank",
 }  # fmt: skip
 
 
@@ -145,8 +149,8 @@ def _apply(state: BenchState, action: Action) -> BenchState:
             return _apply_to_rotor(state, action)
         case TurnBackplate() | TurnScrew() | SetBoth() | TightenLock() | TightenClamps():
             return _apply_to_screws(state, action)
-        case PullPlug() | SwitchIgnition() | SetLeadFault():
-            return _apply_to_lead(state, action)
+        case PullPlug() | SwitchIgnition() | SwitchOther() | FitJumper() | SlipPaper() | SetLeadFault():
+            return apply_to_lead(state, action)
         case WearHeel() | GrowPip() | BurnFaces():
             return _apply_wear(state, action)
         case NoteTrial() | DropTrial() | ReadTrials() | NoteInspection() | DropInspection():
@@ -304,25 +308,6 @@ def _turn_screw(state: BenchState, to_deg: float) -> BenchState:
     return replace(state, screw_deg=angle)
 
 
-def _apply_to_lead(state: BenchState, action: LeadAction) -> BenchState:
-    lead = state.lead
-    match action:
-        case PullPlug(out):
-            return replace(state, lead=replace(lead, plug_in=not out))
-        case SwitchIgnition(on):
-            return replace(state, lead=replace(lead, switch_on=on))
-        case SetLeadFault("shorted", present):
-            return replace(state, lead=replace(lead, shorted=present))
-        case SetLeadFault("broken", present):
-            return replace(state, lead=replace(lead, broken=present))
-        case SetLeadFault("tab", present):
-            return replace(state, lead=replace(lead, tab_touches=not present))
-        case SetLeadFault(fault, _):
-            raise SpecError(
-                tr("“{fault}” is not a fault of the switch lead; it is shorted, broken or tab", fault=fault[:40])
-            )
-
-
 def _apply_to_engine(state: BenchState, action: EngineAction) -> BenchState:
     engaged = state.engaged
     if engaged is None:
@@ -367,7 +352,7 @@ def _apply_to_engine(state: BenchState, action: EngineAction) -> BenchState:
             moved = replace(engaged.mounting, magneto_teeth=magneto_teeth, disc_teeth=disc_teeth)
             return _with_mounting(state, engaged, engaged.side, moved)
         case ViewSide(side):
-            return _with_crank(state, replace(engaged, side=side), crank_deg(state))
+            return _with_crank(lead_in_view(state, side), replace(engaged, side=side), crank_deg(state))
 
 
 def _mount(state: BenchState, engaged: Engaged, on: bool) -> BenchState:

@@ -6,6 +6,7 @@ import math
 from collections.abc import Iterator
 
 from magview.bench.state import BenchState, mounting_of, readings, same_but_worn
+from magview.physics.circuit import Lead
 from magview.spec.language import tr
 from magview.spec.units import format_angle, format_length
 
@@ -64,11 +65,27 @@ def _screws_and_lead(before: BenchState, after: BenchState) -> Iterator[str]:
         ),
         (before.lead.switch_on, after.lead.switch_on, tr("The switch is on."), tr("The switch is off.")),
         (before.lead.plug_in, after.lead.plug_in, tr("The lead's plug is in."), tr("The lead's plug is out.")),
+        (
+            before.lead.other_on,
+            after.lead.other_on,
+            tr("The other magneto's switch is on."),
+            tr("The other magneto's switch is off."),
+        ),
+        (before.lead.jumper, after.lead.jumper, tr("The jumper is on."), tr("The jumper is off.")),
+        (
+            before.lead.paper,
+            after.lead.paper,
+            tr("Paper lies under the grounding tab."),
+            tr("The paper is out from under the grounding tab."),
+        ),
     )
     yield from (yes if now else no for was, now, yes, no in pairs if was != now)
-    faults = (before.lead.broken, before.lead.shorted, before.lead.tab_touches)
-    if faults != (after.lead.broken, after.lead.shorted, after.lead.tab_touches):
+    if _faults(before.lead) != _faults(after.lead):
         yield tr("The switch lead is in another condition.")
+
+
+def _faults(lead: Lead) -> tuple[object, ...]:
+    return lead.broken, lead.shorted, lead.chafed, lead.tab_touches, lead.switch, lead.crossed
 
 
 def _on_the_engine(before: BenchState, after: BenchState) -> Iterator[str]:

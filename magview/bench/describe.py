@@ -10,8 +10,10 @@ from magview.bench.actions import (
     DropInspection,
     DropTrial,
     EngineAction,
+    FitJumper,
     GrowPip,
     HoldRotor,
+    LeadAction,
     LetGo,
     LoadTrain,
     MountMagneto,
@@ -28,7 +30,9 @@ from magview.bench.actions import (
     SetBoth,
     SetLeadFault,
     SettleRotor,
+    SlipPaper,
     SwitchIgnition,
+    SwitchOther,
     TightenClamps,
     TightenLock,
     TurnBackplate,
@@ -59,8 +63,16 @@ _FAULTS = {
     ("shorted", False): marked("take away a short inside the magneto"),
     ("broken", True): marked("put in a break in the switch lead"),
     ("broken", False): marked("take away a break in the switch lead"),
-    ("tab", True): marked("put in a bent spring tab"),
-    ("tab", False): marked("take away a bent spring tab"),
+    ("chafed", True): marked("chafe the switch lead through to ground"),
+    ("chafed", False): marked("take away a chafe of the switch lead"),
+    ("tab", True): marked("bend the grounding tab clear of the case"),
+    ("tab", False): marked("bend the grounding tab back to the case"),
+    ("never-opens", True): marked("put in a switch that never opens"),
+    ("never-opens", False): marked("take away a switch that never opens"),
+    ("never-closes", True): marked("put in a switch that never closes"),
+    ("never-closes", False): marked("take away a switch that never closes"),
+    ("crossed", True): marked("cross the switch leads of left and right"),
+    ("crossed", False): marked("put the switch leads of left and right back in their places"),
 }
 
 
@@ -86,7 +98,7 @@ def _text(action: Action, before: BenchState, after: BenchState) -> str:
             return tr("tighten the lock screw") if tight else tr("slacken the lock screw")
         case TightenClamps(tight):
             return tr("tighten the clamp screws") if tight else tr("slacken the clamp screws")
-        case PullPlug() | SwitchIgnition() | SetLeadFault():
+        case PullPlug() | SwitchIgnition() | SwitchOther() | FitJumper() | SlipPaper() | SetLeadFault():
             return _lead_text(action)
         case WearHeel() | GrowPip() | BurnFaces():
             return _wear_text(action, after)
@@ -135,12 +147,18 @@ def _wear_text(action: WearHeel | GrowPip | BurnFaces, after: BenchState) -> str
     return tr("grow a pip of {pip_height} mm", pip_height=number(after.magneto.condition.pip_height_mm, 3))
 
 
-def _lead_text(action: PullPlug | SwitchIgnition | SetLeadFault) -> str:
+def _lead_text(action: LeadAction) -> str:
     match action:
         case PullPlug(out):
             return tr("pull the switch lead's plug") if out else tr("push in the switch lead's plug")
         case SwitchIgnition(on):
             return tr("switch on") if on else tr("switch off")
+        case SwitchOther(on):
+            return tr("switch the other magneto on") if on else tr("switch the other magneto off")
+        case FitJumper(on):
+            return tr("clip the jumper on") if on else tr("take the jumper off")
+        case SlipPaper(under):
+            return tr("slip paper under the grounding tab") if under else tr("take the paper from the grounding tab")
         case SetLeadFault(fault, present):
             return tr(_FAULTS[fault, present])
 

@@ -6,7 +6,7 @@ import math
 from dataclasses import field, replace
 from typing import Literal
 
-from magview.physics.circuit import Circuit, Lead, circuit
+from magview.physics.circuit import PRIMARY_OHM, Circuit, Lead, circuit
 from magview.physics.coupling import rotor_shift_deg
 from magview.physics.inspection import Inspection
 from magview.physics.lamp import Foretold, lamp_after_deg
@@ -126,6 +126,9 @@ class BenchState:
     clamps_tight: bool = False
     """Clamp screws of the backplate."""
     lead: Lead = field(default_factory=Lead)
+    """The switch lead of the magneto in view."""
+    other_lead: Lead = field(default_factory=Lead)
+    """That of the engine's other magneto: one switch, two leads."""
     trials: tuple[Trial, ...] = ()
     """Trials of the largest gap on this magneto, in the order they were made."""
     trials_read: HowRead = field(default_factory=HowRead)
@@ -228,7 +231,25 @@ def gap_now_mm(state: BenchState) -> float:
 
 def circuit_now(state: BenchState) -> Circuit:
     """What the primary circuit and its instruments do now."""
-    return circuit(state.lead, contacts_closed=gap_now_mm(state) <= 0.0)
+    return circuit_with(state, gap_now_mm(state) <= 0.0)
+
+
+def circuit_with(state: BenchState, contacts_closed: bool) -> Circuit:
+    """The same with the contacts as given. A file that does not say that there is a grounding tab has none."""
+    electrical = state.magneto.electrical
+    ohm = PRIMARY_OHM if electrical is None else electrical.resistance_ohm
+    return circuit(state.lead, contacts_closed, state.magneto.grounding_tab is True, ohm)
+
+
+def other_circuit(state: BenchState) -> Circuit | None:
+    """What the other magneto of the engine does, its contacts open; None where there is no other.
+
+    Both are alike but for their leads.
+    """
+    engaged = state.engaged
+    if engaged is None or engaged.installation.position == "single":
+        return None
+    return circuit_with(replace(state, lead=state.other_lead), contacts_closed=False)
 
 
 def swing_limits_deg(state: BenchState) -> tuple[float, float]:

@@ -51,8 +51,9 @@ TOLD: dict[End, dict[str, str]] = {
     "lead": {
         marked("coil"): marked("The primary winding, grounded at one end."),
         marked("contacts"): marked("Closed, they carry the primary current; open, they break it."),
-        marked("plug"): marked("It joins the lead to the magneto, and pulled, lets the spring tab touch the case."),
-        marked("spring tab"): marked("With the plug out it grounds the coil on the case – if it touches."),
+        marked("capacitor"): marked("It takes up the current as the contacts part, so that they burn less."),
+        marked("plug"): marked("It joins the lead to the magneto's terminal; a jumper to ground goes there too."),
+        marked("grounding tab"): marked("With the plug out it grounds the coil on the case – if it touches."),
         marked("lead"): marked("The wire to the switch; broken inside, it leaves the magneto live."),
         marked("switch"): marked("Off, it is closed and grounds the primary: no spark."),
     },

@@ -6,9 +6,8 @@ import math
 from collections.abc import Iterator
 from dataclasses import replace
 
-from magview.bench.state import Side
+from magview.bench.state import Side, circuit_with
 from magview.bench.words import move_words
-from magview.physics.circuit import circuit
 from magview.practice.advice import teeth_wanted
 from magview.practice.contacts import PIP_MM, TOLD, best
 from magview.practice.exercise import Exercise
@@ -90,13 +89,18 @@ def _of_magneto(exercise: Exercise, room: Practice, side: Side) -> Iterator[Blan
 
 def _lead(exercise: Exercise, room: Practice, side: Side) -> Blanks:
     def meter(on: bool) -> str:
-        grounded = circuit(replace(room.bench.lead, plug_in=False, switch_on=on), contacts_closed=True)
+        lead = replace(room.bench.lead, plug_in=False, switch_on=on)
+        grounded = circuit_with(replace(room.bench, lead=lead), contacts_closed=True)
         return tr("ground") if grounded.meter_sees_ground else tr("no ground")
 
     finding = {
         "broken": tr("the lead is broken inside"),
         "shorted": tr("a short inside the magneto grounds it"),
-        "tab": tr("the spring tab does not touch the case"),
+        "tab": tr("the grounding tab does not touch the case"),
+        "chafed": tr("the lead is chafed through to ground"),
+        "never-opens": tr("the switch never opens"),
+        "never-closes": tr("the switch never closes"),
+        "crossed": tr("the leads of left and right are crossed"),
         "sound": tr("nothing: it is sound"),
     }[lead_truth(room)]
     left = Cell(tr("sound, and proved"), False)
@@ -109,7 +113,12 @@ def _lead(exercise: Exercise, room: Practice, side: Side) -> Blanks:
             (tr("What it suffers from"), Cell(finding), left),
         ),
         (2.2, 2.0, 2.0),
-        tr("Plug out. A lead without ground while the switch is off leaves the magneto live."),
+        tr("Plug out. A lead without ground while the switch is off leaves the magneto live.")
+        if room.bench.magneto.grounding_tab is True
+        else tr(
+            "Jumper on, then plug out: no tab grounds this magneto. A lead without ground while the switch is off "
+            "leaves it live."
+        ),
     )
 
 

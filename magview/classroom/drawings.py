@@ -93,7 +93,9 @@ def _caption(state: BenchState, end: End) -> str:
             way = tr("clockwise") if engine.rotation_from("propeller") == "clockwise" else tr("anticlockwise")
             return tr("{engine}, seen from the propeller end; it turns {way}.", engine=engine.name, way=way)
         case "lead":
-            return tr("The primary circuit with its switch lead; the switch is off.")
+            if state.lead.switch_on:
+                return tr("The primary circuit with its switch lead; the switch is on, so it is open.")
+            return tr("The primary circuit with its switch lead; the switch is off, so it is closed to ground.")
 
 
 # ---------------------------------------------------------------------- pictures: height, body, where names point
@@ -186,18 +188,13 @@ def _lead(state: BenchState) -> tuple[float, str, Tips]:
     scale = (_WIDTH - 2 * _MARGIN) / WIDTH
     height = scale * HEIGHT
     frame = Frame(scale, _MARGIN, height)
-    widths = {"wire": 1.2, "part": 2.2, "fault": 2.8, "ground": 1.6}
+    widths: dict[str, float] = {"wire": 1.2, "part": 2.2, "fault": 2.8, "ground": 1.6}
     body = "".join(
         f'<path d="{path(frame.of(stroke.points), False)}" fill="none" stroke="#000000" '
         f'stroke-width="{widths[stroke.kind]:g}"/>\n'
         for stroke in shown.strokes
     )
-    plug = 44.0 if state.lead.plug_in else 54.0
-    anchors: Mapping[str, Point] = {
-        "coil": (12.0, 28.0), "contacts": (24.0, 34.0), "plug": (plug, 48.4), "spring tab": (44.0, 41.2),
-        "lead": (72.0, 46.0), "switch": (84.0, 31.5),
-    }  # fmt: skip
-    return height, body, {name: _pair(frame.of(np.array([point]))) for name, point in anchors.items()}
+    return height, body, {name: _pair(frame.of(np.array([point]))) for name, point in shown.anchors.items()}
 
 
 def _at(radius: float, bearing: float) -> Point:

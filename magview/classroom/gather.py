@@ -32,7 +32,7 @@ ShouldStop = Callable[[], bool]
 LOOKED = 0.1
 """The share of the work that is done when every file has been looked at; the rest is marking what is new."""
 
-_RULES = 1
+_RULES = 2
 """Raised whenever marks come out otherwise within one version of the program."""
 
 _CHUNK = 16

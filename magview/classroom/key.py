@@ -164,8 +164,12 @@ def _teeth_words(kind: str, size: int) -> str:
 def _lead_words(lead: str) -> str:
     return {
         "broken": tr("switch lead broken: no ground"),
-        "shorted": tr("switch lead shorted: always grounded"),
-        "tab": tr("spring tab does not touch: the coil is not joined"),
+        "shorted": tr("short inside the magneto: always grounded"),
+        "tab": tr("grounding tab does not touch: live with the plug out"),
+        "chafed": tr("switch lead chafed through: always grounded while it is plugged in"),
+        "never-opens": tr("switch never opens: always grounded while the lead is plugged in"),
+        "never-closes": tr("switch never closes: no ground"),
+        "crossed": tr("leads of left and right crossed"),
         "sound": tr("switch lead sound"),
     }[lead]
 

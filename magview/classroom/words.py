@@ -46,7 +46,12 @@ DANGERS = {
     "unmarked": marked("took the magneto off unmarked"),
     "chocks": marked("turned the propeller with no chocks at the wheels"),
     "live": marked("turned the propeller with a live magneto and the plugs in"),
-    "unproved": marked("turned the propeller, plugs in, without proving the switch"),
+    "unproved": marked("turned the propeller without proving that each magneto is grounded"),
+    "pulled": marked("made a magneto live by pulling its lead"),
+    "list": marked("turned the propeller before everything was made safe"),
+    "pressed": marked("pressed the rotor of a live magneto round with the plugs in"),
+    "idle": marked("turned the propeller with a live magneto that was not being read"),
+    "jumper": marked("handed in with the jumper on"),
     "slack": marked("handed in with screws or nuts slack"),
     "switch": marked("handed in with the switch on"),
 }

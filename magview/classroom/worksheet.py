@@ -26,9 +26,10 @@ from magview.spec.frozen import frozen
 from magview.spec.language import marked, tr
 
 CAUTION = marked(
-    "On a real magneto: treat the propeller as live; switch off, its lead grounded and proved; plugs out; wheels "
-    "chocked. The maker's current manual and local rules govern; work on a certified aircraft is done or released by "
-    "a licensed person. This sheet is for training; its magneto is invented."
+    "On a real magneto: treat the propeller as live; fuel off, mixture cut off, throttle closed; switch off, each "
+    "lead grounded and proved; plugs out, hanging leads grounded; wheels chocked. On the bench: outlets covered, "
+    "fingers off them, no fuel vapour near. The maker's current manual and local rules govern; work on a certified "
+    "aircraft is done or released by a licensed person. This sheet is for training; its magneto is invented."
 )
 
 

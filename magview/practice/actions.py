@@ -10,7 +10,7 @@ from typing import Literal
 
 from magview.bench import actions as bench
 from magview.bench.state import BenchState, Side, crank_deg
-from magview.practice.state import Practice, ReadingKind
+from magview.practice.state import Practice, ReadingKind, SafeThing
 from magview.spec.base import SpecError
 from magview.spec.frozen import frozen
 from magview.spec.language import tr
@@ -140,22 +140,27 @@ class OilFelt:
 
 
 @frozen
-class SlipPaper:
-    """Slip a piece of paper under the spring tab, so that it does not ground the primary; or take it out."""
-
-    under: bool
-
-
-@frozen
 class MeterLead:
     """Hold the meter from the lead's plug to the case."""
 
 
 @frozen
-class Renew:
-    """Put a new part in: the switch lead, the spring tab, or the insulation inside the magneto."""
+class MeterTerminal:
+    """Hold the meter from the magneto's terminal to the case."""
 
-    part: Literal["lead", "tab", "insulation"]
+
+@frozen
+class MeterSwitch:
+    """Take the lead off its end at the switch, hold the meter from this magneto's pole of the switch to ground, and
+    join the lead on again."""
+
+
+@frozen
+class Renew:
+    """Put a new part in: the switch lead, the grounding tab, the insulation inside the magneto, the ignition switch;
+    or put both leads in their own places at the switch."""
+
+    part: Literal["lead", "tab", "insulation", "switch", "places"]
 
 
 @frozen
@@ -163,6 +168,14 @@ class Chock:
     """Put chocks at the wheels, or take them away."""
 
     on: bool
+
+
+@frozen
+class MakeSafe:
+    """See to one more thing on the list of making safe, or undo it."""
+
+    what: SafeThing
+    done: bool
 
 
 @frozen
@@ -259,20 +272,23 @@ class HandIn:
 Turning = TurnRotor | TurnPropeller | TurnUntil | TurnToReading | LetGo | bench.HoldRotor | bench.LoadTrain
 Setting = TurnPlate | TurnScrew | bench.TightenLock | bench.TightenClamps
 Care = InspectContacts | DressContacts | RenewContacts | LeaveAsIs | TakeCoilOff | PressFelt | OilFelt
-Tool = LayStraightedge | Sight | ConnectLamp | TryBlades | MeterLead | FitStop | TurnDisc | FeelCompression
-LeadWork = bench.PullPlug | bench.SwitchIgnition | SlipPaper | Renew
-Safety = Chock | SparkPlugs | PlugLeads
+Tool = LayStraightedge | Sight | ConnectLamp | TryBlades | FitStop | TurnDisc | FeelCompression
+Meter = MeterLead | MeterTerminal | MeterSwitch
+LeadWork = bench.PullPlug | bench.SwitchIgnition | bench.SwitchOther | bench.FitJumper | bench.SlipPaper | Renew
+Safety = Chock | MakeSafe | SparkPlugs | PlugLeads
 EngineWork = Safety | Nuts | Pin | Remove | Refit | MoveTooth | bench.PaintMarks | bench.ViewSide
-Act = Turning | Setting | Care | Tool | LeadWork | EngineWork | PointAt | WriteReading | HandIn
+Act = Turning | Setting | Care | Tool | Meter | LeadWork | EngineWork | PointAt | WriteReading | HandIn
 
 ACTS: tuple[type[Act], ...] = (
     TurnRotor, TurnPropeller, TurnUntil, TurnToReading, LetGo, bench.HoldRotor,
     bench.LoadTrain,
     TurnPlate, TurnScrew, bench.TightenLock, bench.TightenClamps,
     InspectContacts, DressContacts, RenewContacts, LeaveAsIs, TakeCoilOff, PressFelt, OilFelt,
-    LayStraightedge, Sight, ConnectLamp, TryBlades, MeterLead, FitStop, TurnDisc, FeelCompression,
-    bench.PullPlug, bench.SwitchIgnition, SlipPaper, Renew,
-    Chock, SparkPlugs, PlugLeads, Nuts, Pin, Remove, Refit, MoveTooth, bench.PaintMarks, bench.ViewSide,
+    LayStraightedge, Sight, ConnectLamp, TryBlades, FitStop, TurnDisc, FeelCompression,
+    MeterLead, MeterTerminal, MeterSwitch,
+    bench.PullPlug, bench.SwitchIgnition, bench.SwitchOther, bench.FitJumper, bench.SlipPaper, Renew,
+    Chock, MakeSafe, SparkPlugs, PlugLeads,
+    Nuts, Pin, Remove, Refit, MoveTooth, bench.PaintMarks, bench.ViewSide,
     PointAt, WriteReading, HandIn,
 )  # fmt: skip
 """Every kind of act."""
@@ -309,6 +325,9 @@ def from_bench(practice: Practice, action: bench.Action) -> Act | None:
             | bench.TightenClamps()
             | bench.PullPlug()
             | bench.SwitchIgnition()
+            | bench.SwitchOther()
+            | bench.FitJumper()
+            | bench.SlipPaper()
             | bench.PaintMarks()
             | bench.ViewSide()
         ):

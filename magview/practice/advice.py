@@ -15,7 +15,7 @@ from magview.physics.dead_centre import has_link_rod
 from magview.physics.setting import internal_timing
 from magview.practice.contacts import PIP_MM, best
 from magview.practice.paper import link_rod_words
-from magview.practice.state import Practice, first_spark_deg, true_readings, view
+from magview.practice.state import SAFE_THINGS, Practice, first_spark_deg, true_readings, view
 from magview.practice.words import side_words
 from magview.spec.frozen import frozen
 from magview.spec.language import marked, number, tr
@@ -116,13 +116,23 @@ def _safe(found: Practice) -> list[str]:
         *([tr("switch off")] if found.bench.lead.switch_on else []),
         *([tr("spark plugs out")] if not found.plugs_out else []),
     ]
+    unseen = [thing for thing in SAFE_THINGS if thing not in found.seen_to]
+    words = [*words[:1], *(tr(_SAFE[thing]) for thing in unseen), *words[1:]]
+    if not all(view(found, side).seat.proved for side in found.sides):
+        words.append(tr("each lead proved, or a jumper on its magneto"))
     return [tr("Make it safe: {words}.", words=", ".join(words))] if words else []
 
 
+_SAFE = {
+    "fuel": marked("fuel off"), "mixture": marked("mixture cut off"), "throttle": marked("throttle closed"),
+    "leads": marked("hanging plug leads grounded"),
+}  # fmt: skip
 _RENEW = {
     "lead": marked("On {name}, renew the lead, and prove it again."),
     "insulation": marked("On {name}, renew the insulation, and prove it again."),
     "tab": marked("On {name}, renew the tab, and prove it again."),
+    "switch": marked("Renew the switch, and prove {name} again."),
+    "places": marked("Put both leads in their own places at the switch, and prove {name} again."),
 }
 
 
@@ -147,8 +157,20 @@ def _inside(room: Practice, goals: set[str]) -> list[str]:
                 "On {name}, prove the lead: plug pulled, meter with the switch off and on, lamp for tab and coil.",
                 name=name,
             )
+            if state.magneto.grounding_tab is True
+            else tr(
+                "On {name}, prove the lead: jumper on, plug pulled, meter with the switch off and on; plug in, "
+                "jumper off, lamp for the coil.",
+                name=name,
+            )
         )
-        faults = {"lead": state.lead.broken, "insulation": state.lead.shorted, "tab": not room.seat.tab_sound}
+        faults = {
+            "lead": state.lead.broken or state.lead.chafed,
+            "insulation": state.lead.shorted,
+            "tab": not state.lead.tab_touches,
+            "switch": state.lead.switch != "sound",
+            "places": state.lead.crossed,
+        }
         path += [tr(_RENEW[part], name=name) for part, bad in faults.items() if bad]
     if room.exercise.rules < 2:
         if goals & {"contacts", "gap"} and state.magneto.condition.pip_height_mm > PIP_MM:
@@ -232,7 +254,9 @@ def _teeth(room: Practice) -> list[str]:
     move = teeth_wanted(room.bench)
     if move is None:
         return [
-            tr("On {name}: paint marks, plug out, nuts off, lift it off.", name=name),
+            tr("On {name}: paint marks, plug out, nuts off, lift it off.", name=name)
+            if room.bench.magneto.grounding_tab is True
+            else tr("On {name}: paint marks, jumper on, plug out, nuts off, lift it off.", name=name),
             tr(
                 "No. {cylinder} on compression at {wanted}° before top dead centre, the rotor where the "
                 "contacts open with the finger at No. {cylinder}; mesh to the nearest tooth.",

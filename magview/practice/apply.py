@@ -8,14 +8,14 @@ from typing import get_args
 
 from magview.bench import actions as bench
 from magview.bench.apply import apply as apply_to_bench
-from magview.bench.state import Mounting, Side, crank_deg, shift_deg, with_play
+from magview.bench.state import Mounting, Side, crank_deg, other_circuit, shift_deg, with_play
 from magview.physics.coupling import finest_shift_deg
 from magview.physics.play import Play
 from magview.practice import actions as do
 from magview.practice import contacts, instruments, turning
 from magview.practice.draws import between, uniform, whole
 from magview.practice.exercise import LeadFault
-from magview.practice.state import Note, Practice, ReadingKind, Said, true_circuit, view
+from magview.practice.state import SAFE_THINGS, Note, Practice, ReadingKind, Said, true_circuit, view
 from magview.spec.base import SpecError
 from magview.spec.language import marked, tr
 
@@ -43,6 +43,8 @@ def _apply(practice: Practice, act: do.Act) -> Practice:
         return _lead(practice, act)
     if isinstance(act, do.Tool):
         return _tool(practice, act)
+    if isinstance(act, do.Meter):
+        return _meter(practice, act)
     match act:
         case do.PointAt(part):
             if not part.isprintable() or len(part) > MOST_PART:
@@ -141,28 +143,49 @@ def _care(practice: Practice, act: do.Care) -> Practice:
 
 
 def _lead(practice: Practice, act: do.LeadWork) -> Practice:
-    seat, lead = practice.seat, practice.bench.lead
     match act:
-        case bench.PullPlug() | bench.SwitchIgnition():
+        case bench.SwitchOther() if other_circuit(practice.bench) is None:
+            raise SpecError(tr("there is no other magneto here"))
+        case bench.SlipPaper(True) | do.Renew("tab") if practice.bench.magneto.grounding_tab is not True:
+            return replace(practice, said=Said("hand", marked("there is no grounding tab here")))
+        case do.Renew(part):
+            return _renew(practice, part)
+        case _:
             return _on_bench(practice, act)
-        case do.SlipPaper(under):
-            seat = replace(seat, paper=under)
-        case do.Renew("lead"):
-            lead, seat = replace(lead, broken=False), replace(seat, proved=False)
-        case do.Renew("tab"):
-            seat = replace(seat, tab_sound=True)
-        case do.Renew("insulation"):
-            lead = replace(lead, shorted=False)
-        case do.Renew():
-            raise SpecError(tr("what can be renewed is the lead, the tab or the insulation"))
-    lead = replace(lead, tab_touches=seat.tab_sound and not seat.paper)
-    return replace(practice, bench=replace(practice.bench, lead=lead), seat=seat)
 
 
-def _meter(practice: Practice) -> Practice:
+_MENDED = {
+    "lead": ("broken", "chafed"), "tab": ("tab",), "insulation": ("shorted",),
+    "switch": ("never-opens", "never-closes"), "places": ("crossed",),
+}  # fmt: skip
+"""What each new part puts right."""
+
+
+def _renew(practice: Practice, part: str) -> Practice:
+    if part not in _MENDED:
+        raise SpecError(
+            tr("what can be renewed is the lead, the tab, the insulation, the switch or the leads' places")
+        )
+    for fault in _MENDED[part]:
+        practice = _on_bench(practice, bench.SetLeadFault(fault, False))
+    if part in ("lead", "switch", "places"):
+        practice = replace(practice, seat=replace(practice.seat, proved=False))
+    if part in ("switch", "places") and practice.other is not None:
+        other = practice.other
+        practice = replace(practice, other=replace(other, seat=replace(other.seat, proved=False)))
+    return practice
+
+
+def _meter(practice: Practice, act: do.Meter) -> Practice:
     if not practice.exercise.tray.meter:
         raise SpecError(tr("there is no meter on the tray"))
-    said = instruments.meter(practice)
+    match act:
+        case do.MeterTerminal():
+            return replace(practice, said=instruments.terminal_meter(practice))
+        case do.MeterSwitch():
+            return replace(practice, said=instruments.switch_meter(practice))
+        case do.MeterLead():
+            said = instruments.meter(practice)
     if practice.bench.lead.switch_on:
         return replace(practice, said=said)
     proved = true_circuit(practice.bench).meter_sees_ground
@@ -191,8 +214,6 @@ def _tool(practice: Practice, act: do.Tool) -> Practice:
             return replace(practice, said=instruments.blades(practice, kind, stack))
         case do.FeelCompression():
             return replace(practice, said=instruments.compression(practice))
-        case do.MeterLead():
-            return _meter(practice)
         case do.FitStop(on):
             return _stop(practice, on)
         case do.TurnDisc(by_deg):
@@ -261,6 +282,11 @@ def _safety(practice: Practice, act: do.Safety) -> Practice:
     match act:
         case do.Chock(on):
             return replace(practice, chocked=on)
+        case do.MakeSafe(what, done):
+            if what not in SAFE_THINGS:
+                raise SpecError(tr("what is seen to is the fuel, the mixture, the throttle or the hanging leads"))
+            seen_to = practice.seen_to | {what} if done else practice.seen_to - {what}
+            return replace(practice, seen_to=seen_to)
         case do.SparkPlugs(out):
             return _spark_plugs(practice, out)
         case do.PlugLeads(on):
@@ -366,7 +392,7 @@ def _write(practice: Practice, act: do.WriteReading) -> Practice:
     if len(act.text) > MOST_TEXT or not act.text.isprintable():
         raise SpecError(tr("a note is one line of at most {most} characters", most=MOST_TEXT))
     if act.kind == "lead" and act.text not in get_args(LeadFault):
-        raise SpecError(tr("a finding on the switch lead is sound, broken, shorted or tab"))
+        raise SpecError(tr("a finding on the switch lead is one of {known}", known=", ".join(get_args(LeadFault))))
     if act.kind in ("lead", "note", "running-in") and act.value is not None:
         raise SpecError(tr("a finding in words takes no number"))
     if act.kind in ("lead", "note", "running-in"):

@@ -28,7 +28,7 @@ def closed_up(found: Evidence, room: Practice, track: Track) -> list[tuple[str, 
     """
     exercise, seat, engine = room.exercise, room.seat, room.bench.engaged is not None
     goals = {goal.goal for goal in exercise.goals}
-    done: dict[str, bool] = {"paper": not seat.paper}
+    done: dict[str, bool] = {"paper": not room.bench.lead.paper}
     if exercise.tray.lamp:
         done |= {"lamp": not room.lamp_on, "coil": not seat.coil_off}
     if exercise.tray.straightedge is not None and "e-gap" not in goals:
@@ -44,5 +44,6 @@ def closed_up(found: Evidence, room: Practice, track: Track) -> list[tuple[str, 
 
 
 def _proved_since(track: Track) -> bool:
-    since = max(track.set_at, track.meshed_at, track.renewed.get("lead", 0))
-    return any(index > since and not on and said == "ground" for index, on, said in track.meter)
+    renewed = (track.renewed.get(part, 0) for part in ("lead", "switch", "places"))
+    since = max(track.set_at, track.meshed_at, *renewed)
+    return any(index > since and not lead.switch_on and said == "ground" for index, lead, said in track.meter)

@@ -11,11 +11,13 @@ from dataclasses import dataclass, field
 
 from magview.bench import actions as bench
 from magview.bench.state import BenchState, Side, crank_deg
+from magview.physics.circuit import Lead
 from magview.practice import actions as do
 from magview.practice import instruments
 from magview.practice.attempt import Attempt
 from magview.practice.contacts import Decision
-from magview.practice.state import Note, Practice, Said, true_circuit, true_gap_mm, true_readings, view
+from magview.practice.dangers import DANGERS, dangers_of
+from magview.practice.state import Note, Practice, Said, true_gap_mm, true_readings
 from magview.spec.frozen import frozen
 from magview.spec.language import tr
 
@@ -80,14 +82,19 @@ class Track:
     """All such steps."""
     renewed: dict[str, int] = field(default_factory=dict)
     """Last step in which a part of the switch lead was renewed, by the part."""
+    mended_at: int | None = None
+    """First step in which any of them was: what was read before is of the lead as found."""
     disturbed_at: int | None = None
     """First step that took the coupling apart, and…"""
     marked_first: bool = True
     """…whether it was marked by then."""
     openings: list[Opening] = field(default_factory=list)
     tried: list[Tried] = field(default_factory=list)
-    meter: list[tuple[int, bool, str]] = field(default_factory=list)
-    """Step, switch on, what it said."""
+    meter: list[tuple[int, Lead, str]] = field(default_factory=list)
+    """Step, how the lead stood, what the meter at its plug said."""
+    electrical: list[tuple[int, Practice, do.Meter | None, str]] = field(default_factory=list)
+    """Step, the room then, which meter (None: the lamp), what it said: for a lamp "dark" where nothing lit it in a
+    whole turn, else "light"."""
     steady: list[tuple[int, bool, str]] = field(default_factory=list)
     """Step, plug in, what the lamp showed all the way round."""
     contacts: list[tuple[int, str]] = field(default_factory=list)
@@ -156,6 +163,7 @@ def evidence(attempt: Attempt, states: Sequence[Practice] | None = None) -> Evid
         _coupling(found, step)
         _lamp(found, step)
         _instruments(found, step)
+        _electrical(found, step)
         _danger(found, step)
     return found
 
@@ -213,7 +221,10 @@ def _lamp(found: Evidence, step: Step) -> None:
         shown = instruments.shows_open(after)
         if shown is not None:
             track.steady.append((step.index, after.bench.lead.plug_in, "light" if shown else "dark"))
+            track.electrical.append((step.index, after, None, "light" if shown else "dark"))
         return
+    if instruments.shows_open(before) or instruments.shows_open(after):
+        track.electrical.append((step.index, after, None, "light"))
     slow = isinstance(step.act, do.TurnUntil) or abs(moved) <= SLOW_DEG
     if not slow or not before.lamp_on:
         return
@@ -250,12 +261,8 @@ def _instruments(found: Evidence, step: Step) -> None:
             lobe = _lobe_at(after.bench)
             if lobe is not None:
                 track.tried.append(Tried(step.index, lobe, instruments.thickness_mm(kind, stack), said.plain))
-        case do.MeterLead() if said is not None:
-            track.meter.append((step.index, after.bench.lead.switch_on, said.plain))
         case do.InspectContacts() if said is not None:
             track.contacts.append((step.index, said.plain))
-        case do.Renew(part):
-            track.renewed[part] = step.index
         case do.WriteReading(kind):
             found.notes.append((step.index, after.notebook[-1], after))
             if kind == "running-in":
@@ -266,6 +273,18 @@ def _instruments(found: Evidence, step: Step) -> None:
             found.chocks_at = step.index
     if isinstance(step.act, do.Turning) and _crank_moved(step):
         found.turned_at = step.index
+
+
+def _electrical(found: Evidence, step: Step) -> None:
+    track, said = found.tracks[step.after.side], step.after.said
+    if isinstance(step.act, do.Meter) and said is not None:
+        track.electrical.append((step.index, step.after, step.act, said.plain))
+        if isinstance(step.act, do.MeterLead):
+            track.meter.append((step.index, step.after.bench.lead, said.plain))
+    elif isinstance(step.act, do.Renew):
+        track.renewed[step.act.part] = step.index
+        for seen in found.tracks.values():  # a switch, or two leads' places, are of both magnetos
+            seen.mended_at = seen.mended_at or step.index
 
 
 _DECIDED: dict[type, Decision] = {do.DressContacts: "dress", do.RenewContacts: "renew", do.LeaveAsIs: "leave"}
@@ -294,31 +313,8 @@ def _danger(found: Evidence, step: Step) -> None:
     before = step.before
     if isinstance(step.act, do.Remove) and not before.seat.marked:
         _flag(found, step, "unmarked", tr("took the magneto off with no marks across its coupling"))
-    if before.bench.engaged is None or not isinstance(step.act, do.Turning):
-        return
-    if isinstance(step.act, bench.LoadTrain):
-        # The crank stands still, the rotor does not: it may spark.
-        if not before.plugs_out and true_circuit(before.bench).live:
-            _flag(found, step, "live", tr("pressed the rotor of a live magneto round with the spark plugs in"))
-        return
-    if before.chocked and before.plugs_out:
-        return
-    if not _crank_moved(step):
-        return
-    if not before.chocked:
-        _flag(found, step, "chocks", tr("turned the propeller with no chocks at the wheels"))
-    if before.plugs_out:
-        return
-    rooms = [view(before, side) for side in before.sides]
-    rooms = [room for room in rooms if room.mounted]
-    if any(true_circuit(room.bench).live for room in rooms):
-        _flag(found, step, "live", tr("turned the propeller with a live magneto and the spark plugs in"))
-    elif not all(_made_safe(room) for room in rooms):
-        _flag(found, step, "unproved", tr("turned the propeller, plugs in, without proving that the switch grounds"))
-
-
-def _made_safe(room: Practice) -> bool:
-    return room.seat.proved and room.bench.lead.plug_in and not room.bench.lead.switch_on
+    for kind in dangers_of(step.act, before, step.after):
+        _flag(found, step, kind, tr(DANGERS[kind]))
 
 
 def _flag(found: Evidence, step: Step, kind: str, text: str) -> None:

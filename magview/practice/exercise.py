@@ -39,7 +39,9 @@ FaultKind = Literal[
 ContactGrade = Literal["frosted", "light", "mound", "pit"]
 """How the faces of the contacts are found: dull grey and frosted; light marks, with no deep pit and no high mound;
 a mound that stands well above its face; a deep pit."""
-LeadFault = Literal["sound", "broken", "shorted", "tab"]
+LeadFault = Literal[
+    "sound", "broken", "shorted", "tab", "chafed", "never-opens", "never-closes", "crossed"
+]  # fmt: skip
 GoalKind = Literal[
     "e-gap",
     "opening",
@@ -87,7 +89,7 @@ class Fault(Model):
     chance: Annotated[float, Field(gt=0.0, le=1.0)] = 1.0
     lobe: Annotated[int, Field(ge=1, le=36)] | None = None
     """Which lobe is low; left out: drawn."""
-    among: Annotated[tuple[LeadFault | ContactGrade, ...], Field(max_length=4)] = ()
+    among: Annotated[tuple[LeadFault | ContactGrade, ...], Field(max_length=8)] = ()
     """What the switch lead may suffer from, or how the contacts may look: one is drawn."""
 
     @property
@@ -142,7 +144,8 @@ class Fault(Model):
             return
         if self.kind == "contacts":
             raise ValueError(tr("among of kind contacts must be a list of frosted, light, mound, pit"))
-        raise ValueError(tr("among is for kind lead, which needs it: a list of sound, broken, shorted, tab"))
+        known = ", ".join(get_args(LeadFault))
+        raise ValueError(tr("among is for kind lead, which needs it: a list of {known}", known=known))
 
 
 class Tray(Model):
@@ -173,6 +176,8 @@ class Start(Model):
     marked: bool = False
     chocked: bool = False
     plugs_out: bool = False
+    made_safe: bool = False
+    """Fuel off, mixture cut off, throttle closed, hanging leads grounded or kept clear."""
     proved: bool = False
     """The switch lead has been proved by whoever handed the work over."""
     disc_at_zero: bool = False
@@ -278,6 +283,7 @@ class Exercise(Model):
                     )
         self._check_sides()
         self._check_rules()
+        self._check_lead()
         return self
 
     def _check_rules(self) -> None:
@@ -301,6 +307,14 @@ class Exercise(Model):
                         goal=goal.goal,
                     )
                 )
+
+    def _check_lead(self) -> None:
+        for i, fault in enumerate(self.faults):
+            if "tab" in fault.among and self.unit.grounding_tab is False:
+                raise ValueError(tr("faults[{i}].among has tab, and this magneto has no grounding tab", i=i))
+            alone = self.installation is None or self.installation.position == "single"
+            if "crossed" in fault.among and alone:
+                raise ValueError(tr("faults[{i}].among has crossed, which needs an engine with two magnetos", i=i))
 
     def _check_sides(self) -> None:
         given = [(tr("faults[{i}]", i=i), f.side) for i, f in enumerate(self.faults)]

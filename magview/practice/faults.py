@@ -4,14 +4,15 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from magview.bench.apply_lead import with_fault
 from magview.bench.state import BenchState, Engaged, Mounting, Side
-from magview.physics.circuit import Lead
+from magview.physics.circuit import Lead, circuit
 from magview.physics.coupling import finest_shift_deg, rotor_shift_deg
 from magview.physics.setting import internal_timing
 from magview.practice.contacts import faces_found
 from magview.practice.draws import between, uniform, whole
 from magview.practice.exercise import Exercise, Fault
-from magview.practice.state import Kept, Practice, Seat, first_spark_deg, view
+from magview.practice.state import SAFE_THINGS, Kept, Practice, Seat, first_spark_deg, view
 from magview.spec.base import SpecError
 from magview.spec.frozen import frozen
 from magview.spec.language import number, tr
@@ -107,26 +108,31 @@ def begin(exercise: Exercise, seed: int) -> Practice:
         right.bench.screw_deg,
         right.bench.lock_tight,
         right.bench.clamps_tight,
-        right.bench.lead,
         right.mounted,
         0.0,
         right.seat,
     )
-    both = replace(first, bench=replace(first.bench, engaged=engaged), other=kept)
+    crossed = first.bench.lead.crossed or right.bench.lead.crossed
+    bench = replace(
+        first.bench,
+        engaged=engaged,
+        lead=replace(first.bench.lead, crossed=crossed),
+        other_lead=replace(right.bench.lead, crossed=crossed),
+    )
+    both = replace(first, bench=bench, other=kept)
     return view(view(both, "right"), "left")
 
 
 def _room(exercise: Exercise, seed: int, side: Side) -> Practice:
     """One magneto of the exercise by itself."""
     start, found = exercise.start, drawn(exercise, seed, side)
-    magneto = _worn(exercise.unit, found)
+    # An exercise in which the tab may be bent says that there is one, also of a magneto whose file is silent.
+    tab_told = any("tab" in fault.among for fault in exercise.faults)
+    magneto = _worn(exercise.unit, found, tab_told)
     plate, screw = _setting(magneto, found)
-    lead = Lead(
-        switch_on=start.switch_on,
-        tab_touches=found.lead != "tab",
-        shorted=found.lead == "shorted",
-        broken=found.lead == "broken",
-    )
+    lead = Lead(switch_on=start.switch_on, other_on=start.switch_on)
+    if found.lead != "sound":
+        lead = with_fault(lead, found.lead, True)
     bench = BenchState(
         magneto,
         _rotor(exercise, seed, side),
@@ -136,13 +142,15 @@ def _room(exercise: Exercise, seed: int, side: Side) -> Practice:
         lock_tight=not start.slack,
         clamps_tight=not start.slack,
         lead=lead,
+        other_lead=replace(Lead(), switch_on=lead.other_on, other_on=lead.switch_on, crossed=lead.crossed),
     )
+    off = replace(lead, plug_in=False, switch_on=False, other_on=False)
+    proved = start.proved and circuit(off, contacts_closed=True, tab=False).meter_sees_ground
     seat = Seat(
         faces=faces_found(found.contacts, found.pip),
         felt_dry=found.dry_felt,
         marked=start.marked,
-        tab_sound=lead.tab_touches,
-        proved=start.proved and not lead.broken,
+        proved=proved,
     )
     if exercise.installation is None:
         return Practice(exercise, seed, bench, seat)
@@ -163,10 +171,11 @@ def _room(exercise: Exercise, seed: int, side: Side) -> Practice:
         stop_reach_deg=between(seed, 24.0, 40.0, "stop"),
         chocked=start.chocked,
         plugs_out=start.plugs_out,
+        seen_to=frozenset(SAFE_THINGS) if start.made_safe else frozenset(),
     )
 
 
-def _worn(magneto: Magneto, found: Drawn) -> Magneto:
+def _worn(magneto: Magneto, found: Drawn, tab_told: bool) -> Magneto:
     """The magneto with what the faults have done to it; its file's own creep and play are the exercise's to give."""
     low = [0.0] * len(magneto.cam.lobe_peaks_deg)
     if found.lobe:
@@ -188,7 +197,10 @@ def _worn(magneto: Magneto, found: Drawn) -> Magneto:
                 top_lift=number(magneto.top_lift_mm, ".3g"),
             )
         )
-    return magneto.model_copy(update={"condition": condition})
+    update: dict[str, object] = {"condition": condition}
+    if tab_told and magneto.grounding_tab is None:
+        update["grounding_tab"] = True
+    return magneto.model_copy(update=update)
 
 
 def _setting(magneto: Magneto, found: Drawn) -> tuple[float, float]:

@@ -15,10 +15,11 @@ from magview.practice.evidence import Evidence, Track
 from magview.practice.exercise import Goal
 from magview.practice.instruments import DRAG_MM, SQUARE_EYE_DEG, edge_mm, parallax_mm
 from magview.practice.judged import Judged
+from magview.practice.lead_proof import judge_lead
 from magview.practice.readings import judge_reading
 from magview.practice.state import Practice, true_firing_deg, true_readings, view
 from magview.practice.words import side_words
-from magview.spec.language import marked, number, together, tr
+from magview.spec.language import marked, number, tr
 from magview.spec.units import MM_DIGITS, digits_beside, format_length, length_digits
 
 NEAR_FACTOR = 2.0
@@ -48,7 +49,7 @@ def judge(found: Evidence, left: Practice, goal: Goal, side: Side) -> Judged:
         case "synchronised":
             return _synchronised(found, left)
         case "lead":
-            return _lead(found, room, track)
+            return Judged(*judge_lead(found, room, track))
         case "marks":
             return _marks(room, track)
         case "secured":
@@ -305,40 +306,6 @@ def _synchronised(found: Evidence, left: Practice) -> Judged:
     )
 
 
-def _lead(found: Evidence, room: Practice, track: Track) -> Judged:
-    lead, seat, was = room.bench.lead, room.seat, view(found.first, room.side).bench.lead
-    wrong = [
-        *([tr("the lead is broken inside")] if lead.broken else []),
-        *([tr("the primary is shorted inside")] if lead.shorted else []),
-        *([tr("the spring tab does not touch the case")] if not seat.tab_sound else []),
-    ]
-    lead_at, tab_at, inside_at = (track.renewed.get(part, 0) for part in ("lead", "tab", "insulation"))
-    off = any(i > lead_at and not on and said == "ground" for i, on, said in track.meter)
-    on = any(i > lead_at and on and said == "no ground" for i, on, said in track.meter)
-    checks = {tr("the meter with the switch off and on"): off and on}
-    if was.shorted:
-        checks[tr("the lamp lighting")] = any(o.index > inside_at for o in track.openings)
-    if not view(found.first, room.side).seat.tab_sound:
-        checks[tr("the lamp staying dark with the plug out")] = any(
-            i > tab_at and not plug_in and shown == "dark" for i, plug_in, shown in track.steady
-        )
-    proved = all(checks.values())
-    missing = [name for name, done in checks.items() if not done]
-    how = (
-        tr("proved by {checks}", checks=together(list(checks)))
-        if proved
-        else tr("not proved by {checks}", checks=together(missing))
-    )
-    told = tr("The switch lead is sound") if not wrong else _cap(together(wrong))
-    return Judged(
-        tr("{magneto}: switch lead sound", magneto=_cap(side_words(room, room.side))),
-        not wrong,
-        False,
-        proved,
-        f"{told}; {how}.",
-    )
-
-
 def _marks(room: Practice, track: Track) -> Judged:
     what = tr("{magneto}: coupling marked before it was taken apart", magneto=_cap(side_words(room, room.side)))
     if track.disturbed_at is None:
@@ -357,12 +324,14 @@ def _marks(room: Practice, track: Track) -> Judged:
 def _secured(found: Evidence, room: Practice, track: Track) -> Judged:
     state = room.bench
     checks = {tr("lock screw tight"): state.lock_tight, tr("clamp screws tight"): state.clamps_tight}
+    if state.lead.jumper:
+        checks[tr("jumper off: with it on this magneto is dead")] = False
     if state.engaged is not None:
         checks |= {
             tr("magneto on the engine"): room.mounted,
             tr("nuts tight"): room.seat.nuts_tight,
             tr("pin out"): not room.seat.pinned,
-            tr("paper out"): not room.seat.paper,
+            tr("paper out"): not state.lead.paper,
             tr("plug in"): state.lead.plug_in,
             tr("switch off"): not state.lead.switch_on,
             tr("piston stop out"): not room.stop_fitted,

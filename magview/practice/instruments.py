@@ -210,6 +210,27 @@ def meter(practice: Practice) -> Said:
     return Said("meter", marked("ground") if true_circuit(practice.bench).meter_sees_ground else marked("no ground"))
 
 
+def terminal_meter(practice: Practice) -> Said:
+    """The meter from the magneto's terminal to the case, to a tenth of an ohm: it always sees the winding."""
+    now = true_circuit(practice.bench)
+    ohm = round(now.terminal_ohm, 1)
+    return Said("meter", _AT_TERMINAL[now.terminal_says], ohm, (("ohm", ohm),))
+
+
+_AT_TERMINAL = {
+    "ground": marked("ground, {ohm} Ω"),
+    "winding": marked("the winding alone, {ohm} Ω"),
+    "cannot-tell": marked("{ohm} Ω, which may be the winding or ground"),
+}
+
+
+def switch_meter(practice: Practice) -> Said:
+    """The meter at this magneto's pole of the switch, the lead taken off it for the reading."""
+    if practice.bench.lead.plug_in:
+        raise SpecError(tr("with the lead off the switch nothing there grounds the magneto: pull the plug first"))
+    return Said("meter", marked("ground") if practice.bench.lead.own_pole_closed else marked("no ground"))
+
+
 def finger(practice: Practice) -> Said:
     """Which cylinder's electrode the distributor finger is nearest to; `value` is the cylinder."""
     engaged = practice.bench.engaged

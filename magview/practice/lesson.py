@@ -37,6 +37,8 @@ Predicate = Literal[
     "gap-in-limits",
     "switch-on",
     "plug-out",
+    "jumper-on",
+    "made-safe",
     "chocked",
     "plugs-out",
     "proved",

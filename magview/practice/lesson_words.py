@@ -19,6 +19,8 @@ _WORDS = {
     "gap-in-limits": (marked("the largest gap within its limits"), ""),
     "switch-on": (marked("the switch on"), marked("the switch off")),
     "plug-out": (marked("the plug pulled out"), marked("the plug in")),
+    "jumper-on": (marked("the jumper on"), marked("the jumper off")),
+    "made-safe": (marked("fuel, mixture, throttle and hanging leads seen to"), ""),
     "chocked": (marked("chocks at the wheels"), marked("the chocks away")),
     "plugs-out": (marked("the spark plugs out"), marked("the spark plugs in")),
     "proved": (marked("the lead proved: meter, plug out, switch off"), ""),
@@ -62,13 +64,15 @@ _PARTS = {
 _TABS = {
     "lamp-connected": "tray", "edge-square": "tray", "stop-fitted": "tray", "disc-at-zero": "tray",
     "turned": "work", "lock-tight": "work", "clamps-tight": "work", "opening-at-mark": "work",
-    "gap-in-limits": "work", "switch-on": "work", "plug-out": "work", "chocked": "work", "plugs-out": "work",
+    "gap-in-limits": "work", "switch-on": "work", "plug-out": "work", "chocked": "work",
+    "jumper-on": "work", "made-safe": "work", "plugs-out": "work",
     "marked": "work", "nuts-tight": "work", "magneto-on": "work", "timing-in-limits": "work",
     "wrote": "notebook",
 }  # fmt: skip
 """Where lies what brings a condition about; turning is always in view."""
 _ACT_TABS = {
-    "try-blades": "tray", "meter-lead": "tray", "feel-compression": "tray", "turn-disc": "tray",
+    "try-blades": "tray", "meter-lead": "tray", "meter-terminal": "tray", "meter-switch": "tray",
+    "feel-compression": "tray", "turn-disc": "tray",
     "inspect-contacts": "work", "dress-contacts": "work", "renew": "work",
 }  # fmt: skip
 

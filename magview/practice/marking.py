@@ -153,6 +153,9 @@ def _left_dangerous(found: Evidence) -> list[Danger]:
         if slack:
             text = tr(_SLACK[tuple(slack)])
             dangers.append(Danger(f"slack-{side}", step.at_s, step.index, text))
+        if room.bench.lead.jumper:
+            text = tr("handed in with the jumper on: this magneto gives no spark")
+            dangers.append(Danger(f"jumper-{side}", step.at_s, step.index, text))
         if room.mounted and room.bench.lead.switch_on and kinds & {"timing", "secured", "lead"}:
             dangers.append(Danger(f"switch-{side}", step.at_s, step.index, tr("handed in with the switch on")))
     return dangers

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from magview.bench.lead_words import tab_words
 from magview.bench.state import Side
 from magview.bench.words import breaker_end_sense, rotation_words
 from magview.physics.dead_centre import has_link_rod, stop_middle_deg
@@ -24,7 +25,7 @@ _GOALS = {
     "synchronised": marked("both magnetos fire together within what is allowed"),
     "lead": marked("the switch lead is sound and proved"),
     "marks": marked("the coupling was marked before it was taken apart"),
-    "secured": marked("every screw and nut is tight, the plug in, the switch off"),
+    "secured": marked("every screw and nut is tight, the plug in, the switch off, jumper and paper out"),
 }
 _BY_RULES_2 = {
     "contacts": marked("the contacts were looked at, and the right thing was decided of them"),
@@ -43,7 +44,9 @@ _ON_EVERY_LOBE = {
     "synchronised": marked("both magnetos fire together within what is allowed, on every lobe"),
     "lead": marked("the switch lead is sound and proved, on every lobe"),
     "marks": marked("the coupling was marked before it was taken apart, on every lobe"),
-    "secured": marked("every screw and nut is tight, the plug in, the switch off, on every lobe"),
+    "secured": marked(
+        "every screw and nut is tight, the plug in, the switch off, jumper and paper out, on every lobe"
+    ),
 }
 _READINGS = {
     "opening": marked("written down: how far past the mark the contacts open"),
@@ -144,6 +147,7 @@ def _of_magneto(magneto: Magneto) -> list[tuple[str, str]]:
         ),
         (tr("Contact screw"), tr(words, size=number(size))),
         (tr("Lobes"), tr("{lobes}, unequally spaced", lobes=lobes) if magneto.compensated else str(lobes)),
+        (tr("Switch lead"), tab_words(magneto)),
     ]
 
 

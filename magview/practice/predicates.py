@@ -10,7 +10,7 @@ from magview.practice import actions as do
 from magview.practice import instruments
 from magview.practice.attempt import name_of
 from magview.practice.goals import DISC_TOLERANCE_DEG, timing_error_deg
-from magview.practice.state import Practice, ReadingKind, true_readings
+from magview.practice.state import SAFE_THINGS, Practice, ReadingKind, true_readings
 from magview.spec.frozen import frozen
 from magview.spec.language import tr
 
@@ -31,6 +31,8 @@ NEEDS: dict[str, tuple[str, ...]] = {
     "gap-in-limits": (),
     "switch-on": (),
     "plug-out": (),
+    "jumper-on": (),
+    "made-safe": (),
     "chocked": (),
     "plugs-out": (),
     "proved": (),
@@ -96,6 +98,8 @@ _STATES: dict[str, Callable[[Practice], bool]] = {
     "clamps-tight": lambda p: p.bench.clamps_tight,
     "switch-on": lambda p: p.bench.lead.switch_on,
     "plug-out": lambda p: not p.bench.lead.plug_in,
+    "jumper-on": lambda p: p.bench.lead.jumper,
+    "made-safe": lambda p: p.seen_to.issuperset(SAFE_THINGS),
     "chocked": lambda p: p.chocked,
     "plugs-out": lambda p: p.plugs_out,
     "proved": lambda p: p.seat.proved,

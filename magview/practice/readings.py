@@ -7,6 +7,7 @@ import math
 from magview.bench.state import Side
 from magview.practice.evidence import Evidence, Track
 from magview.practice.exercise import Goal
+from magview.practice.lead_proof import lead_faults, still_possible
 from magview.practice.state import Note, Practice, true_firing_deg, true_readings, view
 from magview.practice.words import FINDINGS, side_words
 from magview.spec.frozen import frozen
@@ -61,12 +62,7 @@ def _truth(found: Evidence, note: Note, then: Practice) -> tuple[float | None, s
 
 def lead_truth(room: Practice) -> str:
     """What the switch lead of the magneto in view truly is."""
-    lead = room.bench.lead
-    if lead.broken:
-        return "broken"
-    if lead.shorted:
-        return "shorted"
-    return "sound" if room.seat.tab_sound else "tab"
+    return next(iter(lead_faults(room)), "sound")
 
 
 def judge_reading(found: Evidence, goal: Goal, side: Side) -> tuple[str, bool, bool, bool, str]:
@@ -166,7 +162,7 @@ def _proved(found: Evidence, reading: OwnReading, track: Track) -> tuple[bool, s
             since = max((i for i in found.disc_moved if i < upto), default=0)
             done = found.both_stops(since, upto)
         case "lead":
-            done = _lead_shown(reading, track)
+            done = _lead_shown(found, reading, track)
         case _:
             done = True
     return done, tr(_PROOFS[str(reading.note.kind)][0 if done else 1])
@@ -180,15 +176,7 @@ def _tried_alike(found: Evidence, reading: OwnReading, track: Track) -> list[int
     return [t.index for t in track.tried if t.lobe in alike]
 
 
-def _lead_shown(reading: OwnReading, track: Track) -> bool:
-    upto = reading.index
-    metered = {(on, said) for i, on, said in track.meter if i < upto}
-    match reading.note.text:
-        case "broken":
-            return (False, "no ground") in metered
-        case "sound":
-            return {(False, "ground"), (True, "no ground")} <= metered
-        case "shorted":
-            return any(i < upto and shown == "dark" for i, _, shown in track.steady)
-        case _:
-            return any(o.index < upto for o in track.openings)
+def _lead_shown(found: Evidence, reading: OwnReading, track: Track) -> bool:
+    """Whether the readings taken leave this finding and no other of those that the exercise may hide."""
+    pool = {name for fault in found.first.exercise.faults for name in fault.among} | {"sound", reading.note.text}
+    return still_possible(track, pool, reading.index) == {reading.note.text}

@@ -7,10 +7,11 @@ tooltip, a title, an accessible name or an exported picture.
 
 from __future__ import annotations
 
-from magview.bench.state import crank_deg
+from magview.bench.state import crank_deg, other_circuit
 from magview.practice import instruments
 from magview.practice.draws import between
 from magview.practice.state import (
+    SAFE_THINGS,
     Practice,
     true_firing_deg,
     true_gap_mm,
@@ -28,18 +29,6 @@ _SCREWS = {
     (False, False): marked("lock screw slack, clamp screws slack"),
 }
 """By lock screw tight, clamp screws tight."""
-
-_LEAD = {
-    (True, True, True): marked("plug in, paper under the spring tab; switch on"),
-    (True, True, False): marked("plug in, paper under the spring tab; switch off"),
-    (True, False, True): marked("plug in; switch on"),
-    (True, False, False): marked("plug in; switch off"),
-    (False, True, True): marked("plug pulled, paper under the spring tab; switch on"),
-    (False, True, False): marked("plug pulled, paper under the spring tab; switch off"),
-    (False, False, True): marked("plug pulled; switch on"),
-    (False, False, False): marked("plug pulled; switch off"),
-}
-"""By plug in, paper under the tab, switch on."""
 
 
 @frozen
@@ -167,8 +156,39 @@ def _teeth(practice: Practice) -> str:
 
 
 def _lead(practice: Practice) -> str:
-    lead, seat = practice.bench.lead, practice.seat
-    return tr(_LEAD[lead.plug_in, seat.paper, lead.switch_on])
+    lead = practice.bench.lead
+    parts = [
+        tr("plug in") if lead.plug_in else tr("plug pulled"),
+        *([tr("jumper on")] if lead.jumper else []),
+        *([tr("paper under the grounding tab")] if lead.paper else []),
+        tr("switch on") if lead.switch_on else tr("switch off"),
+    ]
+    if other_circuit(practice.bench) is not None:
+        parts.append(tr("other magneto on") if lead.other_on else tr("other magneto off"))
+    return ", ".join(parts)
+
+
+def live_words(practice: Practice) -> str:
+    """What hands know of the magneto on the engine: live by what stands open, or not proved; nothing once it is
+    grounded and proved, and no word of what is hidden."""
+    lead, tab = practice.bench.lead, practice.bench.magneto.grounding_tab is True
+    if not practice.mounted or lead.jumper:
+        return ""
+    if not lead.plug_in and not tab:
+        return tr("LIVE: the lead is off, and no tab grounds this magneto. Put the jumper on.")
+    if not lead.plug_in and lead.paper:
+        return tr("LIVE: paper lies under the tab.")
+    if lead.plug_in and lead.switch_on:
+        return tr("LIVE: the switch is on. For the reading alone: arc clear, plugs out.")
+    if not lead.plug_in or not practice.seat.proved:
+        return tr("Counts as live: nothing that grounds it is proved.")
+    return ""
+
+
+_SEEN_TO = {
+    "fuel": marked("fuel off"), "mixture": marked("mixture cut off"), "throttle": marked("throttle closed"),
+    "leads": marked("hanging leads grounded"),
+}  # fmt: skip
 
 
 def _engine(practice: Practice) -> str:
@@ -177,6 +197,7 @@ def _engine(practice: Practice) -> str:
         tr("wheels chocked") if practice.chocked else tr("no chocks"),
         tr("spark plugs out") if practice.plugs_out else tr("spark plugs in"),
         *([tr("the plugs' leads hang")] if practice.leads_hang else []),
+        *(tr(_SEEN_TO[thing]) for thing in SAFE_THINGS if thing in practice.seen_to),
         *([tr("piston stop in No. {cylinder}", cylinder=practice.timing_cylinder)] if practice.stop_fitted else []),
         tr("magneto on the engine") if practice.mounted else tr("magneto off the engine"),
         tr("nuts tight") if seat.nuts_tight else tr("nuts off"),

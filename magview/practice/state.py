@@ -9,13 +9,14 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import replace
 from functools import lru_cache
-from typing import Literal
+from typing import Literal, get_args
 
 import numpy as np
 from numpy.typing import NDArray
 
-from magview.bench.state import BenchState, Side, crank_deg, gap_now_mm, readings, shift_deg, with_play
-from magview.physics.circuit import Circuit, Lead, circuit
+from magview.bench.apply_lead import lead_in_view
+from magview.bench.state import BenchState, Side, circuit_with, crank_deg, gap_now_mm, readings, shift_deg, with_play
+from magview.physics.circuit import Circuit
 from magview.physics.dead_centre import timing_centre_deg
 from magview.physics.play import Play
 from magview.physics.setting import Readings
@@ -34,6 +35,11 @@ Faces = Literal["frosted", "light", "mound", "pit", "dressed", "new"]
 """How the faces of the contacts look: as found, or what hands have made of them."""
 
 
+SafeThing = Literal["fuel", "mixture", "throttle", "leads"]
+"""Fuel off, mixture cut off, throttle closed; hanging plug leads grounded or kept clear."""
+SAFE_THINGS: tuple[SafeThing, ...] = get_args(SafeThing)
+
+
 @frozen
 class Seat:
     """What hands have done to one magneto beyond what the bench knows."""
@@ -47,10 +53,6 @@ class Seat:
     """Whether paint stands across the coupling as it is meshed now, or as it has been moved since."""
     pinned: bool = False
     """A pin through the flange holds the rotor."""
-    paper: bool = False
-    """A slip of paper under the spring tab keeps it off the case."""
-    tab_sound: bool = True
-    """Whether the tab touches the case when nothing lies under it."""
     faces: Faces = "frosted"
     felt_dry: bool = False
     """How the felt that oils the cam was found."""
@@ -73,7 +75,6 @@ class Kept:
     screw_deg: float
     lock_tight: bool
     clamps_tight: bool
-    lead: Lead
     mounted: bool
     play_deg: float
     seat: Seat
@@ -156,7 +157,9 @@ class Practice:
     stop_fitted: bool = False
     chocked: bool = False
     plugs_out: bool = False
-    """Spark plugs out: nothing to compress. Their leads still fire whatever they hang near."""
+    """One spark plug of each cylinder out, at least: nothing is compressed. Others, and hanging leads, can flash."""
+    seen_to: frozenset[SafeThing] = frozenset()
+    """What else of making safe was done."""
     leads_hang: bool = False
     """The leads of plugs that were taken out hang free."""
     lamp_on: bool = False
@@ -209,7 +212,6 @@ def view(practice: Practice, side: Side) -> Practice:
         bench.screw_deg,
         bench.lock_tight,
         bench.clamps_tight,
-        bench.lead,
         engaged.mounted,
         engaged.play_deg,
         practice.seat,
@@ -223,7 +225,7 @@ def view(practice: Practice, side: Side) -> Practice:
     if other.mounted:
         rotor = shown.mounting.phase_deg + shift_deg(shown, side) + shown.ratio * crank + shown.play.deg
     new = replace(
-        bench,
+        lead_in_view(bench, side),
         magneto=other.magneto,
         engaged=shown,
         rotor_deg=rotor,
@@ -233,7 +235,6 @@ def view(practice: Practice, side: Side) -> Practice:
         screw_deg=other.screw_deg,
         lock_tight=other.lock_tight,
         clamps_tight=other.clamps_tight,
-        lead=other.lead,
     )
     return replace(practice, bench=new, seat=other.seat, other=kept)
 
@@ -287,7 +288,7 @@ def true_readings(bench: BenchState) -> Readings:
 
 def true_circuit(bench: BenchState) -> Circuit:
     """What the primary circuit does now."""
-    return circuit(bench.lead, contacts_closed=true_gap_mm(bench) <= 0.0)
+    return circuit_with(bench, true_gap_mm(bench) <= 0.0)
 
 
 def true_firing_deg(bench: BenchState) -> float:

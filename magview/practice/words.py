@@ -7,7 +7,7 @@ from magview.bench.describe import describe
 from magview.bench.state import Side
 from magview.bench.words import plate_move, screw_move, seen_words
 from magview.practice import actions as do
-from magview.practice.state import Note, Practice
+from magview.practice.state import Note, Practice, SafeThing
 from magview.spec.language import marked, number, tr
 from magview.spec.units import MM_PER_INCH
 
@@ -32,9 +32,21 @@ _UNTIL = {
 """By what to turn to, whether the magneto is on the engine, and the way."""
 
 _SIDES = {"left": marked("the left magneto"), "right": marked("the right magneto")}
+_SAFE: dict[tuple[SafeThing, bool], str] = {
+    ("fuel", True): marked("turn the fuel off"),
+    ("fuel", False): marked("turn the fuel on"),
+    ("mixture", True): marked("cut the mixture off"),
+    ("mixture", False): marked("set the mixture rich"),
+    ("throttle", True): marked("close the throttle"),
+    ("throttle", False): marked("open the throttle"),
+    ("leads", True): marked("ground the hanging plug leads and keep them clear"),
+    ("leads", False): marked("let the plug leads hang"),
+}
 _RENEWED = {
     "lead": marked("put in a new lead"),
     "tab": marked("put in a new tab"),
+    "switch": marked("put in a new ignition switch"),
+    "places": marked("put both leads in their own places at the switch"),
     "insulation": marked("renew the insulation inside"),
 }
 _MOVED = {
@@ -53,7 +65,16 @@ _READINGS = {
     "running-in": marked("new contacts: look at them again after running in"),
 }
 
-FINDINGS = {"sound": marked("sound"), "broken": marked("broken"), "shorted": marked("shorted"), "tab": marked("tab")}
+FINDINGS = {
+    "sound": marked("sound"),
+    "broken": marked("broken"),
+    "shorted": marked("shorted"),
+    "tab": marked("tab"),
+    "chafed": marked("chafed through to ground"),
+    "never-opens": marked("switch that never opens"),
+    "never-closes": marked("switch that never closes"),
+    "crossed": marked("crossed with the other magneto's"),
+}
 """What a switch lead may suffer from, by the finding written down."""
 
 
@@ -96,6 +117,8 @@ def _words(act: do.Act, before: Practice, after: Practice) -> str:
         return _care(act)
     if isinstance(act, do.Tool):
         return _tool(act, before.timing_cylinder)
+    if isinstance(act, do.Meter):
+        return tr(_METERED[type(act)])
     if isinstance(act, do.LeadWork):
         return _lead(act, before, after)
     match act:
@@ -149,6 +172,13 @@ def _setting(act: do.Setting, before: Practice, after: Practice) -> str:
     return describe(act, before.bench, after.bench)
 
 
+_METERED: dict[type, str] = {
+    do.MeterLead: marked("meter from the lead's plug to the case"),
+    do.MeterTerminal: marked("meter from the magneto's terminal to the case"),
+    do.MeterSwitch: marked("meter at the switch alone, the lead taken off it"),
+}
+
+
 _CARE = {
     do.InspectContacts: marked("look at the contacts"),
     do.DressContacts: marked("dress the contacts"),
@@ -186,8 +216,6 @@ def _tool(act: do.Tool, cylinder: int) -> str:
         case do.TryBlades(blades, kind):
             unit = "thou" if kind == "inch" else "mm"
             return tr("try {blades} {unit}", blades=" + ".join(number(b) for b in blades), unit=unit)
-        case do.MeterLead():
-            return tr("meter from the lead's plug to the case")
         case do.FitStop(on):
             return tr("screw the piston stop in") if on else tr("take the piston stop out")
         case do.TurnDisc(by_deg):
@@ -202,8 +230,6 @@ def _tool(act: do.Tool, cylinder: int) -> str:
 
 def _lead(act: do.LeadWork, before: Practice, after: Practice) -> str:
     match act:
-        case do.SlipPaper(under):
-            return tr("slip paper under the spring tab") if under else tr("take the paper from the spring tab")
         case do.Renew(part):
             return tr(_RENEWED[part])
         case _:
@@ -214,6 +240,8 @@ def _engine(act: do.EngineWork, after: Practice) -> str:
     match act:
         case do.Chock(on):
             return tr("chock the wheels") if on else tr("take the chocks away")
+        case do.MakeSafe(what, done):
+            return tr(_SAFE[what, done])
         case do.SparkPlugs(out):
             return tr("take the spark plugs out") if out else tr("put the spark plugs in")
         case do.PlugLeads(on):

@@ -30,8 +30,8 @@ from magview.ui.class_editor_rows import RowList
 from magview.ui.class_window import push_button
 from magview.ui.inputs import NumberSpin, QuietCombo
 
-_STARTS = ("mounted", "switch_on", "slack", "marked", "chocked", "plugs_out", "proved", "disc_at_zero")
-_ON_ENGINE = ("mounted", "marked", "chocked", "plugs_out", "disc_at_zero")
+_STARTS = ("mounted", "switch_on", "slack", "marked", "chocked", "plugs_out", "made_safe", "proved", "disc_at_zero")
+_ON_ENGINE = ("mounted", "marked", "chocked", "plugs_out", "made_safe", "disc_at_zero")
 
 
 class ExerciseFields(QTabWidget):
@@ -134,7 +134,8 @@ class ExerciseFields(QTabWidget):
         grid = QGridLayout(box)
         words = (
             tr("magneto on the engine"), tr("switch on"), tr("screws slack"), tr("coupling marked"),
-            tr("wheels chocked"), tr("spark plugs out"), tr("switch lead proved"), tr("disc at zero"),
+            tr("wheels chocked"), tr("spark plugs out"), tr("fuel, mixture, throttle, leads seen to"),
+            tr("switch lead proved"), tr("disc at zero"),
         )  # fmt: skip
         self.start: dict[str, QCheckBox] = {}
         for i, (name, text) in enumerate(zip(_STARTS, words, strict=True)):

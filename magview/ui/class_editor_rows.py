@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Any, get_args
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QLabel, QPushButton, QSpinBox, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QGridLayout, QHBoxLayout, QLabel, QPushButton, QSpinBox, QVBoxLayout, QWidget
 
 from magview.classroom.words import FAULTS, READINGS, STEPS
 from magview.practice.exercise import FAULT_LIMITS, ContactGrade, Fault, Goal, GoalKind, LeadFault, Written
@@ -38,6 +38,10 @@ _WAYS = {
 }
 _LEADS = {
     "sound": marked("sound"),
+    "chafed": marked("lead chafed through"),
+    "never-opens": marked("switch never opens"),
+    "never-closes": marked("switch never closes"),
+    "crossed": marked("leads crossed"),
     "broken": marked("broken"),
     "shorted": marked("shorted"),
     "tab": marked("tab"),
@@ -137,10 +141,12 @@ class FaultRow(Row):
         self.below.addWidget(self.lobe)
         self.among: dict[str, QCheckBox] = {}
         self._order: tuple[str, ...] = fault.among
+        leads = QGridLayout()
+        self.below.addLayout(leads)
         for name, words in {**_LEADS, **_GRADES}.items():
             box = self.among[name] = QCheckBox(tr(words))
             box.toggled.connect(self.changed)
-            self.below.addWidget(box)
+            leads.addWidget(box, (len(self.among) - 1) // 4, (len(self.among) - 1) % 4)
         self.chance = self.number(tr("How likely it is there [%]"), 5.0, 100.0, places=1, where=self.below)
         self.below.addWidget(QLabel(tr("% likely")))
         self.below.addStretch(1)

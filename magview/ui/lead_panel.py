@@ -1,13 +1,26 @@
-"""The switch lead: plug, switch and faults, with lamp and meter reading the circuit that results."""
+"""The switch lead: plug, switch, jumper and faults, with light and meter reading the circuit that results."""
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from functools import partial
+
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPaintEvent, QPen, QPolygonF
-from PySide6.QtWidgets import QCheckBox, QGroupBox, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QGridLayout, QGroupBox, QLabel, QVBoxLayout, QWidget
 
-from magview.bench.actions import PullPlug, SetLeadFault, SwitchIgnition
-from magview.bench.lead_picture import HEIGHT, WIDTH, lead_picture, lead_words, meter_words
+from magview.bench.actions import Action, FitJumper, PullPlug, SetLeadFault, SlipPaper, SwitchIgnition, SwitchOther
+from magview.bench.lead_picture import HEIGHT, WIDTH, lead_picture, shows_other
+from magview.bench.lead_words import (
+    CANNOT_TELL,
+    MAKING_SAFE,
+    WORK_OFF_THE_ENGINE,
+    lead_meter_words,
+    lead_words,
+    other_words,
+    tab_words,
+    terminal_meter_words,
+)
 from magview.bench.state import BenchState
 from magview.spec.language import marked, tr
 from magview.ui.model import BenchModel
@@ -15,9 +28,9 @@ from magview.ui.style import tint
 from magview.ui.theme import Theme
 
 PROVING = marked(
-    "Prove the lead before touching the propeller: plug out, meter from the lead's plug to the case: ground with the "
-    "switch off, none with it on. A lead that shows no ground with the switch off leaves the magneto live. Treat the "
-    "propeller as live all the same."
+    "Prove each lead before touching the propeller: jumper on where there is no tab, plug out, meter from the lead's "
+    "plug to the case: ground with the switch off, none with it on. A lead that shows no ground with the switch off "
+    "leaves the magneto live. Prove it again after closing."
 )
 
 _KINDS = {"wire": 1.4, "part": 2.2, "fault": 2.6, "ground": 1.6}
@@ -29,7 +42,7 @@ class LeadDiagram(QWidget):
     def __init__(self, model: BenchModel, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._model, self._theme = model, theme
-        self.setMinimumHeight(round(16 * self.fontMetrics().height()))
+        self.setMinimumHeight(round(18 * self.fontMetrics().height()))
         self.setAccessibleName(tr("Switch lead, drawn as a circuit"))
         self.show_state(model.state)
         model.changed.connect(self.show_state)
@@ -51,7 +64,7 @@ class LeadDiagram(QWidget):
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         painter.fillRect(self.rect(), QColor(self._theme.paper))
         metrics = QFontMetricsF(self.font())
-        foot = 2.2 * metrics.height()
+        foot = 2.8 * metrics.height()
         scale = min(self.width() / WIDTH, (self.height() - foot) / HEIGHT)
         left = (self.width() - scale * WIDTH) / 2
 
@@ -69,7 +82,8 @@ class LeadDiagram(QWidget):
         painter.end()
 
     def _instruments(self, painter: QPainter, lit: bool, metrics: QFontMetricsF) -> None:
-        size, y = metrics.height(), self.height() - 1.1 * metrics.height()
+        size, state = metrics.height(), self._model.state
+        y = self.height() - 1.75 * size
         lamp = QRectF(10, y - size / 2, size, size)
         painter.setBrush(QColor("#ffd83d") if lit else Qt.BrushStyle.NoBrush)
         painter.drawEllipse(lamp)
@@ -77,13 +91,13 @@ class LeadDiagram(QWidget):
             painter.drawLine(lamp.topLeft(), lamp.bottomRight())
         says = tr("Lamp: open") if lit else tr("Lamp: closed")
         painter.drawText(QPointF(16 + size, y + metrics.ascent() / 2 - 1), says)
-        meter = meter_words(self._model.state)
-        x = self.width() - metrics.horizontalAdvance(meter) - 10
-        painter.drawText(QPointF(x, y + metrics.ascent() / 2 - 1), meter)
+        for line, meter in enumerate((terminal_meter_words(state), lead_meter_words(state))):
+            x = self.width() - metrics.horizontalAdvance(meter) - 10
+            painter.drawText(QPointF(x, y + metrics.ascent() / 2 - 1 + 1.15 * line * size), meter)
 
 
 class LeadPanel(QWidget):
-    """Switch, plug and faults to set, and what comes of it."""
+    """Switch, plug, jumper and faults to set, and what comes of it."""
 
     def __init__(self, model: BenchModel, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -92,41 +106,62 @@ class LeadPanel(QWidget):
         layout.setContentsMargins(8, 4, 8, 4)
         self.diagram = LeadDiagram(model, theme)
         layout.addWidget(self.diagram)
-        self.says = QLabel()
-        self.says.setWordWrap(True)
+        self.says = _wrapped()
         self.says.setMinimumHeight(3 * self.fontMetrics().height())
         layout.addWidget(self.says)
-        hands, faults = QGroupBox(tr("Hands on")), QGroupBox(tr("Faults to try"))
-        self.switch = QCheckBox(tr("Ignition switch &on"))
-        self.plug = QCheckBox(tr("Plug o&ut of the magneto"))
-        self.broken = QCheckBox(tr("Lead &broken inside"))
-        self.short = QCheckBox(tr("&Short inside the magneto"))
-        self.tab = QCheckBox(tr("Spring tab bent clear of the c&ase"))
-        for box, checks in ((hands, (self.switch, self.plug)), (faults, (self.broken, self.short, self.tab))):
-            column = QVBoxLayout(box)
-            for check in checks:
-                column.addWidget(check)
+        self.tab_is = _wrapped()
+        layout.addWidget(self.tab_is)
+        self.switch = self._check(tr("Ignition switch &on"), SwitchIgnition)
+        self.other = self._check(tr("Switch of the other &magneto on"), SwitchOther)
+        self.plug = self._check(tr("Plug o&ut of the magneto"), PullPlug)
+        self.jumper = self._check(tr("&Jumper on the terminal"), FitJumper)
+        self.paper = self._check(tr("&Paper under the grounding tab"), SlipPaper)
+        self.broken = self._fault(tr("Lead &broken inside"), "broken")
+        self.chafed = self._fault(tr("Lead &chafed through to ground"), "chafed")
+        self.short = self._fault(tr("&Short inside the magneto"), "shorted")
+        self.tab = self._fault(tr("Grounding tab bent clear of the c&ase"), "tab")
+        self.never_opens = self._fault(tr("Switch that &never opens"), "never-opens")
+        self.never_closes = self._fault(tr("Switch that never c&loses"), "never-closes")
+        self.crossed = self._fault(tr("Leads of left and right c&rossed"), "crossed")
+        for title, checks in (
+            (tr("Hands on"), (self.switch, self.other, self.plug, self.jumper, self.paper)),
+            (
+                tr("Faults to try"),
+                (
+                    self.broken, self.chafed, self.short, self.tab, self.never_opens, self.never_closes, self.crossed,
+                ),
+            ),
+        ):  # fmt: skip
+            box = QGroupBox(title)
+            grid = QGridLayout(box)
+            for i, check in enumerate(checks):
+                grid.addWidget(check, i // 2, i % 2)
             layout.addWidget(box)
-        self.switch.clicked.connect(self._switched)
-        self.plug.clicked.connect(self._pulled)
-        self.broken.clicked.connect(self._broke)
-        self.short.clicked.connect(self._shorted)
-        self.tab.clicked.connect(self._bent)
-        proving = QLabel(tr(PROVING))
-        proving.setWordWrap(True)
-        layout.addWidget(proving)
+        for words in (PROVING, CANNOT_TELL):
+            layout.addWidget(_wrapped(tr(words)))
+        self.warning = _wrapped()
+        layout.addWidget(self.warning)
         layout.addStretch(1)
         self.show_state(model.state)
         model.changed.connect(self.show_state)
 
     def show_state(self, state: BenchState, old: BenchState | None = None) -> None:
         """Show a state."""
-        lead = state.lead
+        lead, has_tab = state.lead, state.magneto.grounding_tab is True
         for check, value in (
-            (self.switch, lead.switch_on), (self.plug, not lead.plug_in), (self.broken, lead.broken),
-            (self.short, lead.shorted), (self.tab, not lead.tab_touches),
+            (self.switch, lead.switch_on), (self.other, lead.other_on), (self.plug, not lead.plug_in),
+            (self.jumper, lead.jumper), (self.paper, lead.paper), (self.broken, lead.broken),
+            (self.chafed, lead.chafed), (self.short, lead.shorted), (self.tab, not lead.tab_touches),
+            (self.never_opens, lead.switch == "never-opens"), (self.never_closes, lead.switch == "never-closes"),
+            (self.crossed, lead.crossed),
         ):  # fmt: skip
             check.setChecked(value)
+        for check in (self.paper, self.tab):
+            check.setEnabled(has_tab)
+        self.other.setEnabled(shows_other(state))
+        self.tab_is.setText(" ".join(w for w in (tab_words(state.magneto), other_words(state)) if w))
+        off_engine = state.engaged is None or not state.engaged.mounted
+        self.warning.setText(tr(WORK_OFF_THE_ENGINE if off_engine else MAKING_SAFE))
         words, dangerous = lead_words(state)
         self.says.setText(f"{'⚠ ' if dangerous else ''}{words}")
         colour = self._theme.bad if dangerous else self._theme.good
@@ -144,17 +179,16 @@ class LeadPanel(QWidget):
         self.diagram.set_theme(theme)
         self.show_state(self._model.state)
 
-    def _switched(self, on: bool) -> None:
-        self._model.send(SwitchIgnition(on))
+    def _check(self, text: str, action: Callable[[bool], Action]) -> QCheckBox:
+        check = QCheckBox(text)
+        check.clicked.connect(lambda on: self._model.send(action(on)))
+        return check
 
-    def _pulled(self, out: bool) -> None:
-        self._model.send(PullPlug(out))
+    def _fault(self, text: str, fault: str) -> QCheckBox:
+        return self._check(text, partial(SetLeadFault, fault))
 
-    def _broke(self, present: bool) -> None:
-        self._model.send(SetLeadFault("broken", present))
 
-    def _shorted(self, present: bool) -> None:
-        self._model.send(SetLeadFault("shorted", present))
-
-    def _bent(self, present: bool) -> None:
-        self._model.send(SetLeadFault("tab", present))
+def _wrapped(text: str = "") -> QLabel:
+    label = QLabel(text)
+    label.setWordWrap(True)
+    return label

@@ -40,7 +40,11 @@ _LEADS = {
     "sound": marked("sound"),
     "broken": marked("broken inside"),
     "shorted": marked("short inside the magneto"),
-    "tab": marked("spring tab does not touch"),
+    "tab": marked("grounding tab does not touch"),
+    "chafed": marked("lead chafed through to ground"),
+    "never-opens": marked("switch never opens"),
+    "never-closes": marked("switch never closes"),
+    "crossed": marked("crossed with the other magneto's"),
 }
 _HINTS = {
     "opening": marked("such as 0.8 mm or 30 thou short"),

@@ -18,9 +18,10 @@ from PySide6.QtWidgets import (
 )
 
 from magview.bench.actions import HoldRotor, LoadTrain, ViewSide
+from magview.bench.lead_words import WORK_OFF_THE_ENGINE
 from magview.bench.state import Side
 from magview.practice import actions as do
-from magview.practice.seen import seen
+from magview.practice.seen import live_words, seen
 from magview.practice.state import Practice
 from magview.spec.language import marked, tr
 from magview.ui.inputs import QuietCombo
@@ -31,7 +32,8 @@ from magview.ui.style import tint
 from magview.ui.theme import Theme
 
 CAUTION = marked(
-    "Treat the propeller as live: switch off and its lead proved, plugs out, wheels chocked, nobody in its arc."
+    "Treat the propeller as live: fuel off, mixture cut off, throttle closed, switch off and each lead proved, plugs "
+    "out, hanging leads grounded, wheels chocked, nobody in its arc. Plugs out alone is not enough."
 )
 
 Until = Literal["lamp", "mark", "widest", "stop"]
@@ -190,8 +192,12 @@ class TurningBox(PracticePanel):
             hands.addWidget(self.sides)
         hands.addStretch(1)
         column.addLayout(hands)
-        self.caution = wrapped(tr(CAUTION))
-        self.caution.setVisible(practice.bench.engaged is not None)
+        on_engine = practice.bench.engaged is not None
+        self.live = wrapped("")
+        self.live.setMinimumHeight(self.fontMetrics().lineSpacing())
+        self.live.setVisible(on_engine)
+        column.addWidget(self.live)
+        self.caution = wrapped(tr(CAUTION if on_engine else WORK_OFF_THE_ENGINE))
         column.addWidget(self.caution)
         self.show_practice(practice)
 
@@ -241,6 +247,9 @@ class TurningBox(PracticePanel):
         self.hold.setEnabled(not practice.mounted)
         self.load.setEnabled(practice.mounted)
         self.sides.setCurrentIndex(self.sides.findData(practice.side))
+        live = live_words(practice)
+        self.live.setText(f"⚠ {live}" if live else "")
+        tint(self.live, self.theme.bad, bold=True)
         tint(self.caution, self.theme.bad, bold=False)
 
     def _until_chosen(self, index: int) -> None:

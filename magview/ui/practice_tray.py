@@ -145,23 +145,26 @@ class TrayPanel(PracticePanel):
 
     def _build_lamp(self, lamp: bool, meter: bool) -> QGroupBox:
         box = QGroupBox(tr("Electrical"))
-        column = QVBoxLayout(box)
-        row = QHBoxLayout()
-        column.addLayout(row)
+        grid = QGridLayout(box)
         if lamp:
             self.lamp = self.check(tr("Lamp a&cross the contacts"), do.ConnectLamp, lambda p: p.lamp_on)
-            row.addWidget(self.lamp)
-        row.addStretch(1)
+            self.lamp.setToolTip(tr("A light made for magnetos: it tells open from closed with the coil connected"))
+            grid.addWidget(self.lamp, 0, 0)
         if meter:
             self.meter = self.button(tr("Meter the &lead to the case"), do.MeterLead)
             self.meter.setToolTip(tr("From the pulled plug of the switch lead to the case"))
-            row.addWidget(self.meter)
+            self.meter_terminal = self.button(tr("Meter the ter&minal to the case"), do.MeterTerminal)
+            self.meter_terminal.setToolTip(tr("From the magneto's terminal: the winding is always beside the rest"))
+            self.meter_switch = self.button(tr("Meter the s&witch alone"), do.MeterSwitch)
+            self.meter_switch.setToolTip(tr("The lead taken off the switch for the reading, its plug pulled"))
+            for i, button in enumerate((self.meter, self.meter_terminal, self.meter_switch), start=1):
+                grid.addWidget(button, i // 2, i % 2)
         if lamp:
             kind = self.model.practice.exercise.tray.lamp_kind
-            column.addWidget(wrapped(tr("The timing light: {kind}.", kind=tr(LAMPS[kind]))))
+            grid.addWidget(wrapped(tr("The timing light: {kind}.", kind=tr(LAMPS[kind]))), 2, 0, 1, 2)
             if kind == "plain":
                 self.coil = self.check(tr("Coil taken off the contacts"), do.TakeCoilOff, lambda p: p.seat.coil_off)
-                column.addWidget(self.coil)
+                grid.addWidget(self.coil, 3, 0, 1, 2)
         return box
 
     def _build_disc(self, disc: bool, stop: bool) -> QGroupBox:

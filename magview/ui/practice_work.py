@@ -2,14 +2,27 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from functools import partial
 from typing import Literal
 
-from PySide6.QtWidgets import QGridLayout, QGroupBox, QHBoxLayout, QPushButton, QVBoxLayout
+from PySide6.QtWidgets import QAbstractButton, QGridLayout, QGroupBox, QHBoxLayout, QPushButton, QVBoxLayout
 
-from magview.bench.actions import PaintMarks, PullPlug, SwitchIgnition, TightenClamps, TightenLock
+from magview.bench.actions import (
+    FitJumper,
+    PaintMarks,
+    PullPlug,
+    SlipPaper,
+    SwitchIgnition,
+    SwitchOther,
+    TightenClamps,
+    TightenLock,
+)
+from magview.bench.lead_words import tab_words
+from magview.bench.state import other_circuit
 from magview.practice import actions as do
 from magview.practice.seen import seen
-from magview.practice.state import Practice
+from magview.practice.state import Practice, SafeThing
 from magview.spec.language import tr
 from magview.ui.practice_controls import ByRow, PracticePanel, wrapped
 from magview.ui.practice_model import PracticeModel
@@ -68,17 +81,26 @@ class WorkPanel(PracticePanel):
         grid.setVerticalSpacing(3)
         self.switch = self.check(tr("Ignition switch &on"), SwitchIgnition, lambda p: p.bench.lead.switch_on)
         self.plug = self.check(tr("Plu&g pulled out"), PullPlug, lambda p: not p.bench.lead.plug_in)
-        self.paper = self.check(tr("Paper under the spring tab"), do.SlipPaper, lambda p: p.seat.paper)
+        self.jumper = self.check(tr("&Jumper on the terminal"), FitJumper, lambda p: p.bench.lead.jumper)
+        self.paper = self.check(tr("Paper under the grounding tab"), SlipPaper, lambda p: p.bench.lead.paper)
+        self.other = self.check(tr("Other magneto's switch on"), SwitchOther, lambda p: p.bench.lead.other_on)
         self.renew = {
             "lead": self.button(tr("New lead"), lambda: do.Renew("lead")),
-            "tab": self.button(tr("New spring tab"), lambda: do.Renew("tab")),
             "insulation": self.button(tr("New insulation"), lambda: do.Renew("insulation")),
+            "switch": self.button(tr("New ignition switch"), lambda: do.Renew("switch")),
+            "tab": self.button(tr("New grounding tab"), lambda: do.Renew("tab")),
+            "places": self.button(tr("Leads in their own places"), lambda: do.Renew("places")),
         }
-        grid.addWidget(self.switch, 0, 0)
-        grid.addWidget(self.plug, 0, 1)
-        grid.addWidget(self.paper, 1, 0)
-        for i, button in enumerate(self.renew.values(), start=3):
-            grid.addWidget(button, i // 2, i % 2)
+        tab = self.model.practice.bench.magneto.grounding_tab is True
+        two = other_circuit(self.model.practice.bench) is not None
+        shown: list[QAbstractButton] = [self.switch, self.plug, self.jumper, *[self.paper] * tab, *[self.other] * two]
+        shown += [button for part, button in self.renew.items() if {"tab": tab, "places": two}.get(part, True)]
+        for i, widget in enumerate(shown):
+            grid.addWidget(widget, i // 2, i % 2)
+        for widget in {self.paper, self.other, *self.renew.values()} - set(shown):
+            widget.setParent(box)
+            widget.hide()
+        grid.addWidget(wrapped(tab_words(self.model.practice.bench.magneto)), len(shown) // 2 + 1, 0, 1, 2)
         return box
 
     def _build_engine(self) -> QGroupBox:
@@ -87,6 +109,12 @@ class WorkPanel(PracticePanel):
         grid.setVerticalSpacing(3)
         self.chocks = self.check(tr("Wh&eels chocked"), do.Chock, lambda p: p.chocked)
         self.plugs = self.check(tr("Spark plugs o&ut"), do.SparkPlugs, lambda p: p.plugs_out)
+        self.safe = {
+            "fuel": self.check(tr("Fuel off"), partial(do.MakeSafe, "fuel"), _seen_to("fuel")),
+            "mixture": self.check(tr("Mixture cut off"), partial(do.MakeSafe, "mixture"), _seen_to("mixture")),
+            "throttle": self.check(tr("Throttle closed"), partial(do.MakeSafe, "throttle"), _seen_to("throttle")),
+            "leads": self.check(tr("Hanging plug leads grounded"), partial(do.MakeSafe, "leads"), _seen_to("leads")),
+        }
         self.nuts = self.check(tr("&Nuts tight"), do.Nuts, lambda p: p.seat.nuts_tight)
         self.pin = self.check(tr("Rotor pinned"), do.Pin, lambda p: p.seat.pinned)
         self.remove = self.button(tr("Lift the magneto o&ff"), do.Remove)
@@ -94,11 +122,14 @@ class WorkPanel(PracticePanel):
         self.as_stands = self.button(tr("Refit as the rotor stands"), lambda: do.Refit(by_marks=False))
         self.stay = self.button(tr("Leave the chocks in"), lambda: do.LeaveAsIs("chocks"))
         self.plug_leads = self.check(tr("Leads on their plugs"), do.PlugLeads, lambda p: not p.leads_hang)
-        order = (self.chocks, self.stay, self.plugs, self.plug_leads, self.nuts, self.pin, self.remove, self.by_marks)
+        order = (
+            *self.safe.values(), self.chocks, self.stay, self.plugs, self.plug_leads, self.nuts, self.pin,
+            self.remove, self.by_marks,
+        )  # fmt: skip
         for i, widget in enumerate(order):
             grid.addWidget(widget, i // 2, i % 2)
-        grid.addWidget(self.as_stands, 4, 0, 1, 2)
-        grid.addWidget(self.engine, 5, 0, 1, 2)
+        grid.addWidget(self.as_stands, 6, 0, 1, 2)
+        grid.addWidget(self.engine, 7, 0, 1, 2)
         return box
 
     def _build_coupling(self) -> QGroupBox:
@@ -135,6 +166,10 @@ class WorkPanel(PracticePanel):
     def _turn_plate(self, by_deg: float) -> None:
         with self.model.asked_by(self.plate):
             self.model.do(do.TurnPlate(by_deg))
+
+
+def _seen_to(what: SafeThing) -> Callable[[Practice], bool]:
+    return lambda practice: what in practice.seen_to
 
 
 class _Tooth:

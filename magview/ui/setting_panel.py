@@ -43,6 +43,7 @@ from magview.bench.verdict import faults, judged_words, mark_words, never_words
 from magview.physics.setting import Readings
 from magview.spec.language import marked, number, tr
 from magview.spec.units import format_angle, format_length, length_digits
+from magview.ui.bench_warning import BenchWarning
 from magview.ui.callout import Callout
 from magview.ui.inputs import AngleSpin, LengthSpin, QuietCombo
 from magview.ui.model import BenchModel
@@ -53,8 +54,9 @@ _RUNS = {"contacts just open": marked("just open"), "contacts just close": marke
 """Shorter words for what a run stops at."""
 
 CAUTION = marked(
-    "Training and planning aid with invented magnetos. Treat the propeller as live: switch off, switch lead grounded "
-    "and proved, plugs out, wheels chocked. The maker's current manual and local rules govern; work on a certified "
+    "Training and planning aid with invented magnetos. Treat the propeller as live: fuel off, mixture cut off, "
+    "throttle closed, switch off, each switch lead grounded and proved, plugs out, hanging leads grounded, wheels "
+    "chocked. Plugs out alone ends no danger. The maker's current manual and local rules govern; work on a certified "
     "aircraft is done or released by a licensed person."
 )
 
@@ -84,6 +86,7 @@ class SettingPanel(QWidget):
         layout.addWidget(self._build_readings())
         layout.addWidget(self._build_advice())
         layout.addWidget(self._build_lobes())
+        layout.addWidget(BenchWarning(model))
         layout.addWidget(caution())
         layout.addStretch(1)
         self.callout = Callout(self, model)

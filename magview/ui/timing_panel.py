@@ -56,7 +56,9 @@ class TimingPanel(QWidget):
         self.none = QLabel(tr("This magneto is not on an engine. Open an installation to time it to one."))
         self.none.setWordWrap(True)
         layout.addWidget(self.none)
-        first = QLabel(tr("⚠ Treat the propeller as live: switch off, lead proved, plugs out, wheels chocked."))
+        first = QLabel(
+            tr("⚠ Treat the propeller as live: fuel off, switch off, each lead proved, plugs out, wheels chocked.")
+        )
         first.setWordWrap(True)
         layout.addWidget(first)
         self.plan, self.stop = PlanBox(model), StopBox()

@@ -79,6 +79,13 @@ DONE = [
     (do.TightenClamps(True), "The clamp screws are tight.", "The clamp screws are slack."),
     (do.SwitchIgnition(True), "The switch is on.", "The switch is off."),
     (do.PullPlug(True), "The lead's plug is out.", "The lead's plug is in."),
+    (do.FitJumper(True), "The jumper is on.", "The jumper is off."),
+    (do.SwitchOther(True), "The other magneto's switch is on.", "The other magneto's switch is off."),
+    (do.SlipPaper(True), "Paper lies under the grounding tab.", "The paper is out from under the grounding tab."),
+    *(
+        (do.SetLeadFault(fault, True), *["The switch lead is in another condition."] * 2)
+        for fault in ("shorted", "chafed", "never-opens", "never-closes", "crossed")
+    ),
     (do.SetLeadFault("broken", True), *["The switch lead is in another condition."] * 2),
     (do.SetLeadFault("tab", True), *["The switch lead is in another condition."] * 2),
     (do.GrowPip(0.05), *["Wear or pips of the magneto are others."] * 2),

@@ -9,6 +9,7 @@ import pytest
 
 from magview.bench.actions import (
     BurnFaces,
+    FitJumper,
     GrowPip,
     MoveTeeth,
     PaintMarks,
@@ -17,7 +18,9 @@ from magview.bench.actions import (
     ReadLamp,
     SetBoth,
     SetLeadFault,
+    SlipPaper,
     SwitchIgnition,
+    SwitchOther,
     TightenClamps,
     TurnCrank,
     ViewSide,
@@ -47,6 +50,9 @@ bench = partial(bench_after, FILE)
         (BurnFaces(0.01), {"wear"}),
         (PullPlug(True), {"lead"}),
         (SwitchIgnition(True), {"lead"}),
+        (SwitchOther(True), {"lead"}),
+        (FitJumper(True), {"lead"}),
+        (SlipPaper(True), {"lead"}),
         (TurnCrank(-20.0), {"crank"}),
         # What is only supposed, or looked at, is no reading of anything.
         (SetLeadFault("broken", True), set()),

@@ -168,8 +168,8 @@ def test_exercises_and_lessons_are_named_as_they_are_called(name):
     assert set(questions) <= called
 
 
-def test_the_nine_lessons_are_nine():
-    assert len(shipped_lessons()) == 9 and "nine short courses" in pages()["practice"].source
+def test_the_ten_lessons_are_ten():
+    assert len(shipped_lessons()) == 10 and "ten short courses" in pages()["practice"].source
 
 
 def test_every_topic_leads_to_a_section():

@@ -8,7 +8,6 @@ from hypothesis import given
 from hypothesis import strategies as st
 from scipy.integrate import solve_ivp
 
-from magview.physics.circuit import Lead, circuit
 from magview.physics.magnet import STEP_S, detent_torque_nm, rest_deg, swing
 from magview.spec.library import find_magneto
 from magview.spec.magneto import Detent
@@ -88,39 +87,3 @@ def test_absurd_magnets_do_not_overflow(damping, torque):
     angle, speed = swing(wild, 12, 10.0, 500.0, 5000, FREE)
     assert np.isfinite(angle)
     assert abs(speed) <= 1e6 + 1e-6
-
-
-@pytest.mark.parametrize("plug_in", [True, False])
-@pytest.mark.parametrize("switch_on", [True, False])
-@pytest.mark.parametrize("tab", [True, False])
-@pytest.mark.parametrize("shorted", [True, False])
-@pytest.mark.parametrize("broken", [True, False])
-@pytest.mark.parametrize("closed", [True, False])
-def test_the_switch_lead_case_by_case(plug_in, switch_on, tab, shorted, broken, closed):
-    """Common practice: a switch grounds the primary through its lead; with the lead off, a tab does."""
-    now = circuit(Lead(plug_in, switch_on, tab, shorted, broken), closed)
-    if shorted:
-        grounded = True
-    elif plug_in:
-        grounded = not switch_on and not broken
-    else:
-        grounded = tab
-    assert now.grounded == grounded
-    assert now.live != grounded
-    assert now.lamp_sees_closed == (closed or grounded)
-    if now.live_though_off:
-        assert now.live
-        assert not (plug_in and switch_on)
-
-
-def test_a_lead_broken_inside_is_live_with_the_switch_off_and_the_meter_tells():
-    lead = Lead(plug_in=True, switch_on=False, broken=True)
-    assert circuit(lead, True).live_though_off
-    assert not circuit(Lead(plug_in=False, switch_on=False, broken=True), True).meter_sees_ground
-    assert circuit(Lead(plug_in=False, switch_on=False), True).meter_sees_ground
-    assert not circuit(Lead(plug_in=False, switch_on=True), True).meter_sees_ground
-
-
-def test_a_short_inside_the_magneto_is_not_seen_from_the_leads_end():
-    assert circuit(Lead(plug_in=False, switch_on=True, tab_touches=False, shorted=True), False).grounded
-    assert not circuit(Lead(plug_in=False, switch_on=True, shorted=True), False).meter_sees_ground

@@ -2,21 +2,32 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from magview.bench import actions as bench
+from magview.physics.circuit import Lead
 from magview.physics.setting import internal_timing
 from magview.practice import actions as do
+from magview.practice.apply import apply
 from magview.practice.attempt import Attempt, Session
 from magview.practice.evidence import evidence
 from magview.practice.faults import begin
 from magview.practice.instruments import light
 from magview.practice.library import find_exercise
 from magview.practice.marking import Marking, Row, mark
-from magview.practice.state import true_firing_deg, true_readings
+from magview.practice.seen import live_words
+from magview.practice.state import SAFE_THINGS, true_circuit, true_firing_deg, true_readings
 from tests.practice.trainee import Trainee
 
 SEEDS = range(8)
+
+
+def acted(practice, *acts):
+    for act in acts:
+        practice = apply(practice, act)
+    return practice
 
 
 def row(marking: Marking, part: str) -> Row:
@@ -31,10 +42,15 @@ def marked(trainee: Trainee) -> Marking:
 
 
 class LeavesThePlugsIn(Trainee):
-    """Sees to the chocks, and turns a live propeller for the lamp."""
+    """Sees to everything but the plugs, and turns a live propeller for the lamp."""
 
     def make_safe(self) -> None:
         self.act(do.Chock(True))
+        self.the_rest()
+
+    def the_rest(self) -> None:
+        for thing in SAFE_THINGS:
+            self.act(do.MakeSafe(thing, True))
 
     def read_timing(self):
         for _ in range(40):
@@ -51,24 +67,50 @@ def test_a_live_propeller_is_named_first_and_passes_nothing(seed):
     assert not marking.passed and "live magneto" in marking.verdict
 
 
-class TrustsTheSwitch(Trainee):
-    """Turns the propeller, plugs in, switch off, without having proved the lead."""
+class TrustsTheSwitch(LeavesThePlugsIn):
+    """Turns the propeller, plugs out, switch off, without having proved the lead."""
+
+    def make_safe(self) -> None:
+        super().make_safe()
+        self.act(do.SparkPlugs(True))
+        self.act(do.TurnPropeller(90.0))
+        Trainee.make_safe(self)
+
+    read_timing = Trainee.read_timing
+
+
+class ForgetsTheChocks(TrustsTheSwitch):
+    def make_safe(self) -> None:
+        self.the_rest()
+        self.ground()
+        self.act(do.SparkPlugs(True))
+
+
+class ForgetsTheList(TrustsTheSwitch):
+    """Chocks and plugs out are not the list."""
 
     def make_safe(self) -> None:
         self.act(do.Chock(True))
-        self.act(do.TurnPropeller(90.0))
-        super().make_safe()
-
-
-class ForgetsTheChocks(Trainee):
-    def make_safe(self) -> None:
+        self.ground()
         self.act(do.SparkPlugs(True))
+
+
+class LeavesTheSwitchOn(TrustsTheSwitch):
+    """Plugs out, switch on, and turns without reading anything."""
+
+    def make_safe(self) -> None:
+        Trainee.make_safe(self)
+        self.open_up()
+        self.act(do.TurnPropeller(90.0))
+        self.ground()
 
 
 def test_a_switch_not_proved_and_missing_chocks_are_dangers_whatever_the_score():
     for kind, careless, exercise in (
         ("unproved", TrustsTheSwitch, "true-dead-centre"),
         ("chocks", ForgetsTheChocks, "true-dead-centre"),
+        ("list", ForgetsTheList, "true-dead-centre"),
+        ("idle", LeavesTheSwitchOn, "true-dead-centre"),
     ):
         marking = marked(careless(find_exercise(exercise), 3))
         assert [d.kind for d in marking.dangers] == [kind]
@@ -105,11 +147,69 @@ def test_a_plate_left_slack_is_a_danger_and_moves_in_the_first_run(seed):
 def test_a_switch_left_on_is_a_danger():
     class LeavesItOn(Trainee):
         def close_up(self) -> None:
-            self.act(bench.PullPlug(False))
+            self.open_up()
 
     marking = marked(LeavesItOn(find_exercise("a-step-or-two-out"), 1))
     assert "switch on" in marking.verdict
     assert "switch off" in row(marking, "closed up").evidence
+
+
+def test_a_jumper_left_on_is_a_dead_magneto():
+    class LeavesTheJumperOn(Trainee):
+        def close_up(self) -> None:
+            super().close_up()
+            self.act(bench.FitJumper(True))
+            self.act(bench.SwitchIgnition(True))
+            assert self.act(do.MeterTerminal()).startswith("ground")  # the meter finds it
+            self.act(bench.FitJumper(False))
+            self.act(do.TurnUntil("lamp"))
+            if self.hands.lamp() == "light":
+                assert self.act(do.MeterTerminal()).startswith("the winding alone")
+            self.ground()
+
+    marking = marked(LeavesTheJumperOn(find_exercise("a-step-or-two-out"), 1))
+    assert "no spark" in marking.verdict and not marking.passed
+    assert "this magneto is dead" in row(marking, "closed up").evidence
+
+
+@pytest.mark.parametrize("jumper", [False, True])
+@pytest.mark.parametrize(("exercise", "tab"), [("fitted-at-neutral", False), ("wrong-stroke", True)])
+def test_pulling_a_lead_makes_a_magneto_live_where_neither_tab_nor_jumper_grounds_it(exercise, tab, jumper):
+    session = Session(find_exercise(exercise), 1)
+    assert session.practice.bench.magneto.grounding_tab is tab
+    for n, act in enumerate((bench.FitJumper(jumper), bench.PullPlug(True))):
+        session.send(act, float(n))
+    assert true_circuit(session.practice.bench).live == (not tab and not jumper)
+    assert ("LIVE" in live_words(session.practice)) == (not tab and not jumper)
+    assert ("pulled" in evidence(session.attempt).dangers) == (not tab and not jumper)
+
+
+def test_the_magneto_that_is_not_read_must_be_grounded_and_the_other_switch_counts():
+    def dangers(exercise, *acts):
+        session = Session(find_exercise(exercise), 2)
+        safe = [do.Chock(True), *(do.MakeSafe(thing, True) for thing in SAFE_THINGS), do.SparkPlugs(True)]
+        for n, act in enumerate([*safe, *acts]):
+            session.send(act, float(n))
+        return set(evidence(session.attempt).dangers)
+
+    on, lamp, turn = bench.SwitchIgnition(True), do.ConnectLamp(True), do.TurnPropeller(5.0)
+    jumper, right = bench.FitJumper(True), bench.ViewSide("right")
+    assert dangers("left-and-right-apart", jumper, right, lamp, on, turn) == set()
+    assert dangers("left-and-right-apart", on, right, lamp, on, turn) == {"idle"}
+    assert dangers("left-and-right-apart", right, lamp, on, turn) == {"unproved"}
+    assert dangers("a-step-or-two-out", lamp, on, turn) == set()
+    assert dangers("a-step-or-two-out", on, turn) == {"idle"}
+    assert dangers("a-step-or-two-out", lamp, on, bench.SwitchOther(True), turn) == {"idle"}
+    assert dangers("a-step-or-two-out", bench.PullPlug(True), do.MeterLead(), bench.PullPlug(False), turn) == set()
+
+
+def test_a_magneto_whose_file_is_silent_counts_as_one_without_a_tab_unless_the_exercise_tells_of_one():
+    for exercise, live in (("a-step-or-two-out", True), ("both-everything-wrong", False)):
+        on = find_exercise(exercise).installation
+        silent = on.model_copy(update={"magneto": on.magneto.model_copy(update={"grounding_tab": None})})
+        room = begin(find_exercise(exercise).model_copy(update={"installation": silent}), 0)
+        sound = replace(room, bench=replace(room.bench, lead=Lead()))
+        assert true_circuit(acted(sound, bench.PullPlug(True)).bench).live == live
 
 
 # ---------------------------------------------------------------------- consequences

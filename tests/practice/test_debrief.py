@@ -15,6 +15,7 @@ from magview.practice.contacts import best
 from magview.practice.debrief import debrief
 from magview.practice.faults import begin
 from magview.practice.library import find_exercise, shipped_exercises
+from magview.practice.readings import lead_truth
 from magview.practice.state import true_firing_deg, true_readings, view
 from magview.spec.base import SpecError
 from tests.practice.trainee import Trainee
@@ -124,9 +125,22 @@ def test_the_path_names_what_is_wrong_and_only_that():
     for seed in range(10):
         room = begin(find_exercise("switch-lead"), seed)
         lead, path = room.bench.lead, " ".join(efficient_path(room))
-        assert ("renew the lead" in path) == lead.broken
+        assert ("renew the lead" in path) == lead.broken and "jumper on, plug pulled" not in path
         assert ("renew the insulation" in path) == lead.shorted
-        assert ("renew the tab" in path) == (not room.seat.tab_sound)
+        assert ("renew the tab" in path) == (not lead.tab_touches)
+
+
+def test_the_path_of_a_magneto_without_a_tab_begins_with_the_jumper():
+    found = set()
+    for seed in range(30):
+        room = begin(find_exercise("switch-lead-or-switch"), seed)
+        lead, path = room.bench.lead, " ".join(efficient_path(room))
+        assert "jumper on, plug pulled" in path and "fuel off" in path
+        assert ("renew the lead" in path) == (lead.broken or lead.chafed)
+        assert ("Renew the switch" in path) == (lead.switch != "sound")
+        assert ("own places" in path) == lead.crossed
+        found.add(lead_truth(room))
+    assert found == {"sound", "broken", "chafed", "shorted", "never-opens", "never-closes", "crossed"}
 
 
 def test_an_attempt_of_another_version_says_so():

@@ -7,10 +7,12 @@ from dataclasses import replace
 
 import pytest
 
+from magview.bench.apply_lead import with_fault
 from magview.bench.state import firing_btdc_deg
 from magview.physics.circuit import circuit
 from magview.practice.exercise import Exercise
 from magview.practice.faults import begin
+from magview.practice.lead_proof import lead_faults
 from magview.practice.library import find_exercise, find_lesson, read_exercise, shipped_exercises
 from magview.practice.state import true_readings, view
 from magview.spec.base import SpecError
@@ -58,6 +60,8 @@ def test_shipped_exercises_survive_writing_and_read_well(name, tmp_path):
         ({"faults": [{"kind": "gap", "size": [0.1, 3.0]}]}, "at most 1 (millimetres"),
         ({"faults": [{"kind": "teeth", "size": [0.5, 2.0]}]}, "whole numbers"),
         ({"faults": [{"kind": "lead"}]}, "among is for kind lead"),
+        ({"installation": "nine-radial-left", "faults": [{"kind": "lead", "among": ["tab"]}]}, "no grounding tab"),
+        ({"installation": "traced-six-single", "faults": [{"kind": "lead", "among": ["crossed"]}]}, "two magnetos"),
         ({"faults": [{"kind": "pip", "size": [0.0, 0.1], "way": "minus"}]}, "way of pip"),
         ({"faults": [{"kind": "wrong-stroke", "size": [0.0, 1.0]}]}, "is there or is not"),
         ({"faults": [{"kind": "gap", "size": [0.0, 0.1]}] * 2}, "gap (left) twice"),
@@ -149,10 +153,14 @@ def test_the_other_faults():
     low = begin(built(faults=[{"kind": "lobe-low", "size": [0.03, 0.03], "lobe": 3}]), 7)
     gaps = true_readings(low.bench).max_gap_mm
     assert gaps.tolist() == pytest.approx([0.33, 0.33, 0.3, 0.33], abs=1e-5)
-    for name, field in (("broken", "broken"), ("shorted", "shorted")):
+    for name, field in (("broken", "broken"), ("shorted", "shorted"), ("chafed", "chafed")):
         lead = begin(built(faults=[{"kind": "lead", "among": [name]}]), 7).bench.lead
         assert getattr(lead, field)
-    assert not begin(built(faults=[{"kind": "lead", "among": ["tab"]}]), 7).seat.tab_sound
+    assert not begin(built(faults=[{"kind": "lead", "among": ["tab"]}]), 7).bench.lead.tab_touches
+    for name in ("never-opens", "never-closes"):
+        assert begin(built(faults=[{"kind": "lead", "among": [name]}]), 7).bench.lead.switch == name
+    crossed = begin(built(faults=[{"kind": "lead", "among": ["crossed"]}]), 7)
+    assert crossed.bench.lead.crossed and crossed.bench.other_lead.crossed
 
 
 def test_faults_of_one_side_stay_there():
@@ -168,9 +176,11 @@ def test_where_the_lamp_is_needed_a_hint_says_what_grounds_it(name):
     if not exercise.tray.lamp:
         assert not any("lamp" in hint for hint in exercise.hints)
         return
-    told = exercise.hints if name == "switch-lead" else exercise.hints[:1]
+    told = exercise.hints if name.startswith("switch-lead") else exercise.hints[:1]
     assert any("lamp" in hint and "switch" in hint for hint in told)
-    lead = replace(begin(exercise, 1).bench.lead, broken=False, shorted=False, switch_on=False)
-    assert circuit(lead, contacts_closed=False).lamp_sees_closed, (
+    lead = replace(begin(exercise, 1).bench.lead, switch_on=False, other_on=False)
+    for fault in lead_faults(begin(exercise, 1)):
+        lead = with_fault(lead, fault, False)
+    assert circuit(lead, contacts_closed=False, tab=False).lamp_sees_closed, (
         "as the hint says: with the switch off it stays dark"
     )

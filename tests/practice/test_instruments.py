@@ -75,7 +75,7 @@ def test_a_grounded_primary_looks_closed_to_the_lamp():
     assert instruments.lamp(practice).text == "dark"  # the switch is off
     assert instruments.lamp(acted(practice, bench.SwitchIgnition(True))).text == "light"
     assert instruments.lamp(acted(practice, bench.PullPlug(True))).text == "dark"  # the tab grounds it
-    assert instruments.lamp(acted(practice, bench.PullPlug(True), do.SlipPaper(True))).text == "light"
+    assert instruments.lamp(acted(practice, bench.PullPlug(True), bench.SlipPaper(True))).text == "light"
     assert instruments.lamp(acted(practice, do.ConnectLamp(False))).text == "not connected"
 
 

@@ -14,6 +14,7 @@ from magview.practice import actions as do
 from magview.practice import instruments
 from magview.practice.attempt import Attempt
 from magview.practice.exercise import Exercise
+from magview.practice.state import SAFE_THINGS
 from magview.spec.magneto import EccentricScrew
 from tests.practice.hands import Hands, stacks
 
@@ -57,39 +58,99 @@ class Trainee:
     # ------------------------------------------------------------------ safety
 
     def make_safe(self) -> None:
+        """The whole list, and a jumper on each magneto: it comes off for a reading alone, and at the end."""
         self.act(do.Chock(True))
+        for thing in SAFE_THINGS:
+            self.act(do.MakeSafe(thing, True))
         for side in self.exercise.sides:
             self.go_to(side)
-            self.act(bench.SwitchIgnition(False))
+            self.ground()
         self.act(do.SparkPlugs(True))
 
-    def see_to_lead(self) -> None:
-        """Meter with the switch off and on, tab and coil by the lamp; the finding is written down."""
-        finding = "sound"
-        self.act(bench.PullPlug(True))
-        self.act(bench.SwitchIgnition(False))
-        if self.act(do.MeterLead()) == "no ground":
-            finding = "broken"
-            self.act(do.Renew("lead"))
-            assert self.act(do.MeterLead()) == "ground"
-        if self.act(do.TurnUntil("lamp")) == "":
-            finding = "tab"
-            self.act(do.Renew("tab"))
-        # Whether the tab is new or not: with the plug out it must keep the lamp dark.
-        assert self.steady_closed(self.act(do.TurnUntil("lamp")))
+    def ground(self) -> None:
+        """Switch off, jumper on; off the engine nothing needs it."""
+        if self.exercise.installation is not None:
+            self.act(bench.SwitchIgnition(False))
+            self.act(bench.FitJumper(True))
+
+    def open_up(self) -> None:
+        """For the reading alone."""
         self.act(bench.SwitchIgnition(True))
-        assert self.act(do.MeterLead()) == "no ground"
+        if self.exercise.installation is not None:
+            self.act(bench.FitJumper(False))
+
+    @property
+    def tab(self) -> bool:
+        return self.paper.grounding_tab is True
+
+    def see_to_lead(self) -> None:
+        """Meter with the switch off and on, switch and lead told apart, tab and coil by the lamp; the finding is
+        written down."""
+        self.act(bench.PullPlug(True))
+        finding = self.metered()
+        if finding == "sound" and self.tab:
+            self.act(bench.FitJumper(False))
+            if not self.steady_closed(self.act(do.TurnUntil("lamp"))):
+                finding = "tab"
+                self.act(do.Renew("tab"))
+            # Whether the tab is new or not: with the plug out it must keep the lamp dark.
+            assert self.steady_closed(self.act(do.TurnUntil("lamp")))
         self.act(bench.PullPlug(False))
+        self.act(bench.SwitchIgnition(True))
+        self.act(bench.FitJumper(False))
         if self.steady_closed(self.act(do.TurnUntil("lamp"))):
             finding = "shorted"
             self.act(do.Renew("insulation"))
             self.open_now()
+        self.ground()
         if "lead" in self.readings:
             self.act(do.WriteReading("lead", text=finding))
 
     def steady_closed(self, said: str) -> bool:
         """Whether the lamp saw "closed" all the way round."""
         return "all the way round" in said and not self.hands.sees_open()
+
+    def metered(self) -> str:
+        """What the meter says of lead and switch, put right and proved."""
+        pair = {
+            ("ground", "no ground"): "sound",
+            ("no ground", "no ground"): "broken",
+            ("ground", "ground"): "chafed",
+        }
+        finding = pair[self.by_meter()]
+        if finding == "broken" and self.act(do.MeterSwitch()) == "no ground":
+            finding = "never-closes"
+        elif finding == "chafed":
+            self.act(bench.SwitchIgnition(True))
+            if self.act(do.MeterSwitch()) == "ground":
+                finding = "never-opens"
+            elif self.with_other(True) == "no ground":
+                finding = "crossed"
+            if finding != "never-opens":
+                self.with_other(False)
+        if finding == "sound":
+            return finding
+        part = {"broken": "lead", "chafed": "lead", "crossed": "places"}.get(finding, "switch")
+        self.act(do.Renew(part))
+        if finding == "crossed":
+            self.act(bench.SwitchIgnition(False))
+            assert self.with_other(True) == "ground"
+            self.act(bench.SwitchOther(False))
+        assert pair[self.by_meter()] == "sound"
+        return finding
+
+    def with_other(self, on: bool) -> str:
+        self.act(bench.SwitchOther(on))
+        return self.act(do.MeterLead())
+
+    def by_meter(self) -> tuple[str, str]:
+        """Meter on the lead, switch off and on; left off."""
+        says = []
+        for on in (False, True):
+            self.act(bench.SwitchIgnition(on))
+            says.append(self.act(do.MeterLead()))
+        self.act(bench.SwitchIgnition(False))
+        return says[0], says[1]
 
     # ------------------------------------------------------------------ inside
 
@@ -99,7 +160,7 @@ class Trainee:
             self.act(do.ConnectLamp(True))
         if "lead" in self.goals:
             self.see_to_lead()
-        self.act(bench.SwitchIgnition(True))
+        self.open_up()
         if self.exercise.rules >= 2 and "contacts" in self.goals:
             self.decide_on_contacts()
         elif self.goals & {"contacts", "gap"} and "pip" in self.act(do.InspectContacts()):
@@ -117,6 +178,7 @@ class Trainee:
         if "opening" in self.goals:
             self.lay_edge()
             self.set_opening()
+        self.ground()
 
     def decide_on_contacts(self) -> None:
         """By what eyes say and the data sheet allows."""
@@ -280,7 +342,7 @@ class Trainee:
         for side in self.exercise.sides:
             self.go_to(side)
             self.act(do.ConnectLamp(True))
-            self.act(bench.SwitchIgnition(True))
+            self.open_up()
             reads[side] = self.read_timing()
             if "firing" in self.readings:
                 self.act(do.WriteReading("firing", round(reads[side][0], 2)))
@@ -288,6 +350,7 @@ class Trainee:
                 self.mesh_anew()
                 reads[side] = self.read_timing()
                 assert reads[side][1]
+            self.ground()
         moves = self.choose({side: r[0] for side, r in reads.items()})
         for side, move in moves.items():
             self.go_to(side)
@@ -295,8 +358,9 @@ class Trainee:
         for side in self.exercise.sides:
             self.go_to(side)
             self.act(do.ConnectLamp(True))
-            self.act(bench.SwitchIgnition(True))
+            self.open_up()
             self.read_timing()
+            self.ground()
 
     def find_dead_centre(self) -> None:
         for _ in range(4):
@@ -401,7 +465,7 @@ class Trainee:
     def mesh_anew(self) -> None:
         """Off with it; crank to the firing point on compression, rotor to No. 1's opening; on with it."""
         self.act(bench.PaintMarks())
-        self.act(bench.SwitchIgnition(False))
+        self.ground()
         self.act(bench.PullPlug(True))
         self.act(do.Nuts(False))
         self.act(do.Remove())
@@ -410,14 +474,16 @@ class Trainee:
             if self.act(do.FeelCompression()).startswith("pressure"):
                 break
         self.act(do.TurnToReading(self.wanted()))
-        self.act(do.SlipPaper(True))
+        self.act(bench.SlipPaper(True))
+        self.act(bench.FitJumper(False))
         self.act(do.ConnectLamp(True))
         self.first_cylinder_opens()
+        self.ground()
         self.act(do.Refit(by_marks=False))
         self.act(do.Nuts(True))
-        self.act(do.SlipPaper(False))
+        self.act(bench.SlipPaper(False))
         self.act(bench.PullPlug(False))
-        self.act(bench.SwitchIgnition(True))
+        self.open_up()
 
     # ------------------------------------------------------------------ closing up
 
@@ -436,6 +502,7 @@ class Trainee:
             self.act(bench.PullPlug(True))
             assert self.act(do.MeterLead()) == "ground"
         self.act(bench.PullPlug(False))
+        self.act(bench.FitJumper(False))
         self.act(do.SparkPlugs(False))
         self.act(do.PlugLeads(True))
         self.act(do.LeaveAsIs("chocks"))

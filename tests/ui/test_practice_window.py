@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import partial
+
 import pytest
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
@@ -10,6 +12,7 @@ from PySide6.QtWidgets import QApplication
 from magview.bench import actions as bench
 from magview.practice import actions as do
 from magview.practice.seen import seen
+from magview.practice.state import SAFE_THINGS
 from magview.practice.words import act_words
 from tests.hands import click, last_act, show
 
@@ -31,18 +34,20 @@ def tray_boxes(w):
         (w.tray, w.tray.edge, do.LayStraightedge), (w.tray, w.tray.lamp, do.ConnectLamp),
         (w.work, w.work.lock, bench.TightenLock), (w.work, w.work.clamps, bench.TightenClamps),
         (w.work, w.work.switch, bench.SwitchIgnition), (w.work, w.work.plug, bench.PullPlug),
-        (w.work, w.work.paper, do.SlipPaper), (w.work, w.work.chocks, do.Chock),
+        (w.work, w.work.paper, bench.SlipPaper), (w.work, w.work.chocks, do.Chock),
         (w.work, w.work.plugs, do.SparkPlugs), (w.work, w.work.nuts, do.Nuts), (w.work, w.work.pin, do.Pin),
+        (w.work, w.work.jumper, bench.FitJumper), (w.work, w.work.other, bench.SwitchOther),
+        *((w.work, w.work.safe[thing], partial(do.MakeSafe, thing)) for thing in SAFE_THINGS),
     ]  # fmt: skip
 
 
-@pytest.mark.parametrize("index", range(11))
+@pytest.mark.parametrize("index", range(17))
 def test_a_box_does_its_act_both_ways_and_follows_the_room(window, index):
     panel, box, kind = tray_boxes(window)[index]
     show(window, panel)
     before = box.isChecked()
     click(box)
-    assert isinstance(last_act(window), kind) and box.isChecked() is not before
+    assert last_act(window) == kind(not before) and box.isChecked() is not before
     assert window.model.do(kind(before))
     assert box.isChecked() is before, "what was done elsewhere is shown"
 
@@ -65,6 +70,8 @@ def buttons(w):
         (w.work, w.work.look, do.InspectContacts()), (w.work, w.work.dress, do.DressContacts()),
         (w.work, w.work.renew["lead"], do.Renew("lead")), (w.work, w.work.renew["tab"], do.Renew("tab")),
         (w.work, w.work.renew["insulation"], do.Renew("insulation")),
+        (w.work, w.work.renew["switch"], do.Renew("switch")), (w.work, w.work.renew["places"], do.Renew("places")),
+        (w.tray, w.tray.meter_terminal, do.MeterTerminal()), (w.tray, w.tray.meter_switch, do.MeterSwitch()),
         (w.work, w.work.paint, bench.PaintMarks()), (w.tray, w.tray.square, do.Sight(0.0)),
         (w.tray, w.tray.meter, do.MeterLead()), (w.tray, w.tray.thumb, do.FeelCompression()),
         (w.work, w.work.tooth["magneto", 1], do.MoveTooth("magneto", 1)),
@@ -77,7 +84,7 @@ def buttons(w):
     ]  # fmt: skip
 
 
-@pytest.mark.parametrize("index", range(19))
+@pytest.mark.parametrize("index", range(23))
 def test_a_button_does_its_act(window, index):
     for act in (do.LayStraightedge(True), do.SparkPlugs(True), bench.PullPlug(True), do.Nuts(False)):
         window.model.do(act)

@@ -108,7 +108,7 @@ def test_the_switch_lead_in_the_hand(open_window):
     assert "DANGER: live with the switch off" in lead.says.text()
     assert lead.diagram.accessibleDescription().startswith("DANGER")
     QTest.mouseClick(lead.plug, Qt.MouseButton.LeftButton, pos=QPoint(8, lead.plug.height() // 2))
-    assert "spring tab" in lead.says.text()
+    assert "grounding tab" in lead.says.text()
     QTest.mouseClick(lead.tab, Qt.MouseButton.LeftButton, pos=QPoint(8, lead.tab.height() // 2))
     assert "DANGER: live with the plug out" in lead.says.text()
     QTest.mouseClick(lead.short, Qt.MouseButton.LeftButton, pos=QPoint(8, lead.short.height() // 2))
