@@ -8,7 +8,7 @@ from magview.bench.lamp import slack_deg
 from magview.job.parts import Setting
 from magview.job.sheet import Job
 from magview.physics.coupling import finest_shift_deg, rotor_shift_deg
-from magview.physics.engine import disc_zero_error_deg
+from magview.physics.dead_centre import disc_zero_error_deg, has_link_rod, link_rod_correction_deg
 from magview.physics.lamp import Explanation, Foretold, explain, lamp_after_deg
 from magview.spec.frozen import frozen
 from magview.spec.magneto import Magneto
@@ -34,14 +34,27 @@ def sides(job: Job) -> tuple[str, ...]:
 
 
 def dead_centre_deg(job: Job) -> float | None:
-    """What the disc reads at true top dead centre [deg]: halfway between the stops; None if that cannot be told."""
+    """What the disc reads at the timing cylinder's true top dead centre [deg]; None if that cannot be told.
+
+    Halfway between the stops, a link rod there allowed for; a sheet that does not say which engine is taken to have
+    none.
+    """
     first, second = job.dead_centre.first_stop_deg, job.dead_centre.second_stop_deg
     if first is None or second is None:
         return None
     try:
-        return disc_zero_error_deg(first, second)
+        return disc_zero_error_deg(job.installation and job.installation.engine, first, second)
     except ValueError:
         return None
+
+
+def link_rod_deg(job: Job) -> float | None:
+    """How much of the disc's reading at top dead centre is the link rod's correction [deg]; None without one."""
+    first, second = job.dead_centre.first_stop_deg, job.dead_centre.second_stop_deg
+    if job.installation is None or first is None or second is None or dead_centre_deg(job) is None:
+        return None
+    engine = job.installation.engine
+    return link_rod_correction_deg(engine, first, second) if has_link_rod(engine) else None
 
 
 def disc_zero_deg(job: Job) -> float:

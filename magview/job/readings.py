@@ -12,7 +12,13 @@ from typing import Any, Literal
 from magview import __version__
 from magview.job import judge, standing
 from magview.job.danger import dangers
-from magview.job.derived import dead_centre_deg, disc_zero_deg, drop_difference_rpm, timing_difference_deg
+from magview.job.derived import (
+    dead_centre_deg,
+    disc_zero_deg,
+    drop_difference_rpm,
+    link_rod_deg,
+    timing_difference_deg,
+)
 from magview.job.parts import Stage, Sure, Uncertainty, checks, is_check, title_in
 from magview.job.requirements import earlier_rules
 from magview.job.sheet import STAGES, Job, stage_of, title_of
@@ -99,8 +105,18 @@ def unjudged_words(job: Job) -> str:
 def _derived(job: Job, name: str) -> tuple[tuple[str, str, float | None], ...]:
     match name:
         case "dead_centre":
+            timed = 1 if job.installation is None else job.installation.engine.timing_cylinder
             return (
-                ("true_centre_deg", tr("Disc at true top dead centre"), dead_centre_deg(job)),
+                (
+                    "true_centre_deg",
+                    tr("Disc at true top dead centre of No. {cylinder}", cylinder=timed),
+                    dead_centre_deg(job),
+                ),
+                (
+                    "link_rod_deg",
+                    tr("Of this, correction for the link rod of No. {cylinder}", cylinder=timed),
+                    link_rod_deg(job),
+                ),
                 ("disc_zero_deg", tr("Added to every later reading of the disc"), disc_zero_deg(job) or None),
             )
         case "synchronising":

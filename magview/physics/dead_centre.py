@@ -100,3 +100,27 @@ def tdc_from_stops(engine: Engine, first_deg: float, second_deg: float, counts: 
     past = stop_middle_deg(engine, arc)
     top = (middle + (past if counts == "before" else -past)) % 360.0
     return 0.0 if top >= 360.0 else top
+
+
+def link_rod_correction_deg(engine: Engine, first_deg: float, second_deg: float, counts: Counts = "after") -> float:
+    """What the link rod of the timing cylinder adds to the middle of two stop readings [deg]; 0 for another rod.
+
+    Takes the readings [deg] and raises ValueError, both as `tdc_from_stops` does.
+    """
+    found = tdc_from_stops(engine, first_deg, second_deg, counts) - true_tdc_from_stops(first_deg, second_deg)
+    return (found + 180.0) % 360.0 - 180.0
+
+
+def disc_zero_error_deg(
+    engine: Engine | None, first_deg: float, second_deg: float, counts: Counts = "after"
+) -> float:
+    """What the disc reads at true top dead centre [deg], −180 ≤ e < 180: take it off every reading.
+
+    Takes the two stop readings [deg] and raises ValueError, both as `tdc_from_stops` does. Without an engine the top
+    is taken to be halfway, as it is for a rod on the crank pin.
+    """
+    if engine is None:
+        top = true_tdc_from_stops(first_deg, second_deg)
+    else:
+        top = tdc_from_stops(engine, first_deg, second_deg, counts)
+    return (top + 180.0) % 360.0 - 180.0

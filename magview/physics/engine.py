@@ -291,14 +291,6 @@ def true_tdc_from_stops(first_deg: float, second_deg: float) -> float:
     return 0.0 if middle >= 360.0 else middle
 
 
-def disc_zero_error_deg(first_deg: float, second_deg: float) -> float:
-    """What the disc reads at true top dead centre [deg], −180 ≤ e < 180: take it off every reading.
-
-    Takes the two stop readings [deg] and raises ValueError, both as `true_tdc_from_stops` does.
-    """
-    return (true_tdc_from_stops(first_deg, second_deg) + 180.0) % 360.0 - 180.0
-
-
 # ---------------------------------------------------------------------- firing
 
 

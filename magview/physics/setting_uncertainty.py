@@ -12,9 +12,12 @@ the stop [mm] after the reading. Play not taken up lets the rotor lag behind the
 opens later.
 
 Timing to the engine. The disc is read where the indicator answers; its zero is halfway between the readings
-at a positive stop on either side of top dead centre:
+at a positive stop on either side of top dead centre, and `link` past it where a link rod's piston meets the stop:
 
-    fires    = disc − (stop + stop)/2 + turning + (r(s) − r(s + parting))/(c·k) − play/k
+    fires    = disc − (stop + stop)/2 − link + turning + (r(s) − r(s + parting))/(c·k) − play/k
+
+`link` follows from the rods and from how far apart the stops were read. It counts as exact: a stop misread by 1°
+changes it by one to three hundredths of a degree on the rods tried.
 
 Play not taken up lets the rotor run ahead of the drive: in service it fires later. Both magnetos share the zero, so
 that it drops out of their difference.
@@ -26,7 +29,7 @@ from math import atan, degrees
 
 import numpy as np
 
-from magview.physics.engine import disc_zero_error_deg
+from magview.physics.dead_centre import disc_zero_error_deg
 from magview.physics.instruments import Instrument, instrument
 from magview.physics.measurement import Measurement, Quantity, Reading, take_reading
 from magview.physics.setting import InternalTiming, internal_timing
@@ -181,7 +184,7 @@ def engine_measurement(installation: Installation, readings: EngineReadings) -> 
     if not sides:
         raise ValueError(tr("neither magneto was read; at least one must be"))
     first, second = readings.stop_deg
-    zero = disc_zero_error_deg(first, second)
+    zero = disc_zero_error_deg(engine, first, second, counts="before")
     rows = [
         take_reading(tools, "disc", tr("disc at the first stop"), first),
         take_reading(tools, "disc", tr("disc at the second stop"), second),

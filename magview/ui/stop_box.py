@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QGridLayout, QGroupBox, QLabel, QWidget
 
-from magview.physics.dead_centre import has_link_rod, tdc_from_stops
+from magview.physics.dead_centre import has_link_rod, link_rod_correction_deg, tdc_from_stops
 from magview.physics.engine import true_tdc_from_stops
 from magview.spec.engine import Engine
 from magview.spec.language import number, tr
@@ -70,7 +70,7 @@ class StopBox(QGroupBox):
                 "met about bottom dead centre, the top is at {opposite}°. {rod})",
                 middle=number(middle, 2),
                 opposite=number(opposite, 2),
-                rod=self._rod_words(),
+                rod=self._rod_words(first, second),
             )
         )
 
@@ -80,14 +80,16 @@ class StopBox(QGroupBox):
             self._engine = engine
             self._stop_entered()
 
-    def _rod_words(self) -> str:
+    def _rod_words(self, first: float, second: float) -> str:
         if self._engine is None:
             return tr("Exact for a rod on the crank pin: use the master rod's.")
         cylinder = self._engine.timing_cylinder
         if has_link_rod(self._engine):
             return tr(
-                "The stop belongs in No. {cylinder}, the timing cylinder; its link rod is allowed for.",
+                "The stop belongs in No. {cylinder}, the timing cylinder: halfway, and {correction}° for its "
+                "link rod.",
                 cylinder=cylinder,
+                correction=number(link_rod_correction_deg(self._engine, first, second), "+.2f"),
             )
         return tr(
             "The stop belongs in No. {cylinder}, the timing cylinder: there the middle is exact.", cylinder=cylinder

@@ -11,10 +11,10 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from scipy.optimize import brentq, minimize_scalar
 
+from magview.physics.dead_centre import disc_zero_error_deg
 from magview.physics.engine import (
     compensated_lobe_peaks_deg,
     crank_slider_mm,
-    disc_zero_error_deg,
     firing_order_mismatch,
     firing_table,
     firing_with_cam,
@@ -281,9 +281,9 @@ def test_halfway_between_stops(first: float, second: float, middle: float) -> No
 
 
 def test_zero_error_of_the_disc_is_signed() -> None:
-    assert disc_zero_error_deg(340.0, 30.0) == pytest.approx(5.0)
-    assert disc_zero_error_deg(330.0, 20.0) == pytest.approx(-5.0)
-    assert disc_zero_error_deg(100.0, 260.0) == pytest.approx(-180.0)
+    assert disc_zero_error_deg(None, 340.0, 30.0) == pytest.approx(5.0)
+    assert disc_zero_error_deg(None, 330.0, 20.0) == pytest.approx(-5.0)
+    assert disc_zero_error_deg(None, 100.0, 260.0) == pytest.approx(-180.0)
 
 
 @given(tdc=st.floats(0, 360, exclude_max=True), half=st.floats(0.1, 89.9))

@@ -18,6 +18,9 @@ from hypothesis import strategies as st
 from scipy.optimize import brentq, minimize_scalar
 
 from magview.bench.crank_end import engine_sense
+from magview.job import derived
+from magview.job.readings import rows
+from magview.job.sheet import change, change_in, new_job
 from magview.physics.dead_centre import (
     has_link_rod,
     stop_middle_deg,
@@ -26,9 +29,12 @@ from magview.physics.dead_centre import (
     timing_centre_deg,
 )
 from magview.physics.engine import true_tdc_from_stops
+from magview.physics.measurement import judge_linear
+from magview.physics.setting_uncertainty import EngineReadings, engine_measurement
 from magview.spec.base import SpecError
 from magview.spec.engine import Engine
 from magview.spec.files import validate
+from magview.spec.library import find_installation
 
 
 def radial(cylinders: int = 7, timing: int = 4, master: int = 1, **changes) -> Engine:
@@ -121,6 +127,43 @@ def test_halfway_is_off_where_a_link_rod_meets_the_stop():
     assert has_link_rod(engine) and not has_link_rod(radial(timing=1))
     # On the master rod halfway is exact, as common practice has it.
     assert tdc_from_stops(radial(timing=1), 340.0, 24.0) == true_tdc_from_stops(340.0, 24.0) == 2.0
+
+
+def timed_to(engine: Engine):
+    """A shipped installation of seven cylinders on this engine."""
+    return find_installation("seven-radial-left").model_copy(update={"engine": engine})
+
+
+@pytest.mark.parametrize("cylinder", range(1, 8))
+def test_the_sheet_allows_for_the_link_rod_and_says_which(cylinder):
+    engine = radial(timing=cylinder)
+    pins = Pins(engine, cylinder)
+    before, after = (angle - pins.top() for angle in pins.stops(25.0))
+    job = change(new_job(), installation=timed_to(engine))
+    job = change_in(job, "dead_centre", first_stop_deg=before + 3.0, second_stop_deg=after + 3.0)
+    assert derived.dead_centre_deg(job) == pytest.approx(3.0, abs=2e-5)
+    told = {row.field: row for row in rows(job) if row.stage == "dead_centre"}
+    assert told["true_centre_deg"].label == f"Disc at true top dead centre of No. {cylinder}"
+    if cylinder == 1:
+        assert "link_rod_deg" not in told
+    else:
+        assert told["link_rod_deg"].value == pytest.approx(-(before + after) / 2, abs=2e-5)
+        assert told["link_rod_deg"].label.endswith(f"link rod of No. {cylinder}")
+
+
+@pytest.mark.parametrize("cylinder", [1, 3, 5])
+def test_how_sure_a_firing_is_counts_from_the_link_rods_own_top(cylinder):
+    engine = radial(timing=cylinder)
+    pins = Pins(engine, cylinder)
+    before, after = (angle - pins.top() for angle in pins.stops(25.0))
+    fires = []
+    for stops in ((2.0 - before, 2.0 - after), ((after - before) / 2, (before - after) / 2)):  # the disc: before, +
+        found = judge_linear(engine_measurement(timed_to(engine), EngineReadings(stops, 22.0)))[0].linear
+        fires.append(found)
+    # The disc reads 2° at the true top; or, set by halves, its zero stands at the middle.
+    middle = (before + after) / 2  # past the top
+    assert fires[1].estimate - fires[0].estimate == pytest.approx(2.0 - middle, abs=3e-5)
+    assert fires[0].standard_uncertainty == pytest.approx(fires[1].standard_uncertainty)
 
 
 @given(timing=st.integers(1, 7), reach=st.floats(5.0, 70.0))
