@@ -184,7 +184,7 @@ def _words(state: BenchState, plug: float, tab: bool) -> list[tuple[str, Point]]
         (tr("plug"), (plug + 1, RAIL + 4.5)),
         (tr("lead"), (86.0 if not lead.crossed else 82.0, RAIL + 2.5)),
         (position_word(state), (OWN_X - 16.0, FOOT - 9.0)),
-        (tr("grounding tab") if tab else tr("no grounding tab"), (WALL_X + 2.0, RAIL - 10.0)),
+        (tr("grounding tab") if tab else tr("no grounding tab"), (WALL_X + 4.5, FOOT - 1.0)),
     ]
     if shows_other(state):
         words.append((tr("other magneto"), (OTHER_X - 23.0, RAIL + 10.5)))
