@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from magview.bench.state import Check, Side
 from magview.physics.inspection import Inspection
+from magview.physics.timing_light import LampKind
 from magview.physics.trials import HowRead, Trial
 from magview.spec.engine import Installation
 from magview.spec.frozen import frozen
@@ -122,6 +123,13 @@ class SlipPaper:
     """Slip paper under the grounding tab, so that it does not ground the primary; or take it out."""
 
     under: bool
+
+
+@frozen
+class ChooseLamp:
+    """Take a timing light of this kind for the contacts."""
+
+    kind: LampKind
 
 
 @frozen
@@ -257,7 +265,7 @@ EngineAction = (
     TurnCrank | LoadTrain | MountMagneto | ReadLamp | CheckFirst | WantTiming | MoveTeeth | PaintMarks | ViewSide
 )
 RotorAction = TurnRotor | HoldRotor | LetGo | Advance | SettleRotor
-LeadAction = PullPlug | SwitchIgnition | SwitchOther | FitJumper | SlipPaper | SetLeadFault
+LeadAction = PullPlug | SwitchIgnition | SwitchOther | FitJumper | SlipPaper | SetLeadFault | ChooseLamp
 ScrewAction = TurnBackplate | TurnScrew | SetBoth | TightenLock | TightenClamps
 NoteAction = NoteTrial | DropTrial | ReadTrials | NoteInspection | DropInspection
 WearAction = WearHeel | GrowPip | BurnFaces

@@ -11,6 +11,7 @@ from magview.bench.actions import (
     Advance,
     BurnFaces,
     CheckFirst,
+    ChooseLamp,
     DropInspection,
     DropTrial,
     EngineAction,
@@ -144,12 +145,15 @@ _TOUCHES: dict[type, By] = {
 def _apply(state: BenchState, action: Action) -> BenchState:
     match action:
         case PlaceMagneto(item) | PlaceInstallation(item):
-            return replace(new_bench(item), trials_read=state.trials_read)  # the same hands
+            # The same hands, with the same light.
+            return replace(new_bench(item), trials_read=state.trials_read, lamp_kind=state.lamp_kind)
         case TurnRotor() | HoldRotor() | LetGo() | Advance() | SettleRotor():
             return _apply_to_rotor(state, action)
         case TurnBackplate() | TurnScrew() | SetBoth() | TightenLock() | TightenClamps():
             return _apply_to_screws(state, action)
-        case PullPlug() | SwitchIgnition() | SwitchOther() | FitJumper() | SlipPaper() | SetLeadFault():
+        case PullPlug() | SwitchIgnition() | SwitchOther() | FitJumper() | SlipPaper():
+            return apply_to_lead(state, action)
+        case SetLeadFault() | ChooseLamp():
             return apply_to_lead(state, action)
         case WearHeel() | GrowPip() | BurnFaces():
             return _apply_wear(state, action)

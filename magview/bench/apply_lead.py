@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from magview.bench.actions import (
+    ChooseLamp,
     FitJumper,
     LeadAction,
     PullPlug,
@@ -23,6 +24,8 @@ def apply_to_lead(state: BenchState, action: LeadAction) -> BenchState:
     """The state after an action. Raises SpecError for a fault that is none."""
     lead = state.lead
     match action:
+        case ChooseLamp(kind):
+            return replace(state, lamp_kind=kind)
         case PullPlug(out):
             lead = replace(lead, plug_in=not out)
         case SwitchIgnition(on):

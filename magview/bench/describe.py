@@ -7,6 +7,7 @@ from magview.bench.actions import (
     Advance,
     BurnFaces,
     CheckFirst,
+    ChooseLamp,
     DropInspection,
     DropTrial,
     EngineAction,
@@ -43,6 +44,7 @@ from magview.bench.actions import (
     WantTiming,
     WearHeel,
 )
+from magview.bench.lead_words import LAMPS
 from magview.bench.state import BenchState, crank_deg
 from magview.bench.words import plate_turn, screw_move, way_words
 from magview.spec.language import marked, number, tr
@@ -98,7 +100,9 @@ def _text(action: Action, before: BenchState, after: BenchState) -> str:
             return tr("tighten the lock screw") if tight else tr("slacken the lock screw")
         case TightenClamps(tight):
             return tr("tighten the clamp screws") if tight else tr("slacken the clamp screws")
-        case PullPlug() | SwitchIgnition() | SwitchOther() | FitJumper() | SlipPaper() | SetLeadFault():
+        case PullPlug() | SwitchIgnition() | SwitchOther() | FitJumper() | SlipPaper():
+            return _lead_text(action)
+        case SetLeadFault() | ChooseLamp():
             return _lead_text(action)
         case WearHeel() | GrowPip() | BurnFaces():
             return _wear_text(action, after)
@@ -161,6 +165,8 @@ def _lead_text(action: LeadAction) -> str:
             return tr("slip paper under the grounding tab") if under else tr("take the paper from the grounding tab")
         case SetLeadFault(fault, present):
             return tr(_FAULTS[fault, present])
+        case ChooseLamp(kind):
+            return tr("take a timing light: {kind}", kind=tr(LAMPS[kind]))
 
 
 def _engine_text(

@@ -12,7 +12,7 @@ import numpy as np
 
 from magview.bench.lead_words import position_word
 from magview.bench.shapes import Array, Point, circle
-from magview.bench.state import BenchState, circuit_now, gap_now_mm
+from magview.bench.state import BenchState, gap_now_mm, lamp_burns_now
 from magview.physics.circuit import Lead
 from magview.spec.frozen import frozen
 from magview.spec.language import tr
@@ -49,6 +49,7 @@ class LeadPicture:
     anchors: dict[str, Point]
     """Where the names of the parts point."""
     lamp_lit: bool
+    """Whether the timing light burns, or for a buzzer buzzes high."""
 
 
 def lead_picture(state: BenchState) -> LeadPicture:
@@ -66,7 +67,7 @@ def lead_picture(state: BenchState) -> LeadPicture:
         strokes.append(_wire((TERMINAL_X, RAIL), (plug + 8, RAIL)))
     else:
         strokes.append(_wire((TERMINAL_X, RAIL), (WALL_X, RAIL)))
-    return LeadPicture(tuple(strokes), tuple(_words(state, plug, tab)), _anchors(plug, tab), _lit(state))
+    return LeadPicture(tuple(strokes), tuple(_words(state, plug, tab)), _anchors(plug, tab), lamp_burns_now(state))
 
 
 def shows_other(state: BenchState) -> bool:
@@ -74,10 +75,6 @@ def shows_other(state: BenchState) -> bool:
     engaged = state.engaged
     two = engaged is not None and engaged.installation.position != "single"
     return two or state.lead.crossed or state.lead.other_on
-
-
-def _lit(state: BenchState) -> bool:
-    return not circuit_now(state).lamp_sees_closed
 
 
 # ---------------------------------------------------------------------- inside the magneto

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import math
 
-from magview.bench.state import BenchState, circuit_now, other_circuit
+from magview.bench.state import BenchState, circuit_now, lamp_burns_now, other_circuit
 from magview.physics.circuit import SWITCH_POSITIONS, Circuit, Lead, TerminalSays, Way
+from magview.physics.timing_light import LampKind
 from magview.spec.language import marked, number, tr
 from magview.spec.magneto import Magneto
 
@@ -163,6 +164,37 @@ _AT_TERMINAL: dict[TerminalSays, str] = {
     "ground": marked("Meter at the terminal: {ohm} Ω, ground"),
     "cannot-tell": marked("Meter at the terminal: {ohm} Ω, winding or ground: it cannot tell"),
 }
+
+
+LAMPS: dict[LampKind, str] = {
+    "open": marked("lights when the contacts are open"),
+    "closed": marked("lights when the contacts are closed"),
+    "buzzer": marked("buzzes high when the contacts are open, low when they are closed"),
+    "plain": marked("a plain battery lamp: it cannot tell while the coil is connected"),
+}
+"""What each kind of timing light does."""
+
+BURNS = {
+    False: (marked("dark"), marked("light")),
+    True: (marked("buzzes low"), marked("buzzes high")),
+}
+"""By buzzer: what it does, not burning and burning."""
+
+_LAMP_SAYS: dict[tuple[LampKind, bool], str] = {
+    ("open", True): marked("Lamp: light, so open"),
+    ("open", False): marked("Lamp: dark, so closed"),
+    ("closed", True): marked("Lamp: light, so closed"),
+    ("closed", False): marked("Lamp: dark, so open"),
+    ("buzzer", True): marked("Buzzer: high, so open"),
+    ("buzzer", False): marked("Buzzer: low, so closed"),
+    ("plain", True): marked("Lamp: light, open or closed: it cannot tell"),
+}
+"""By kind and whether it burns, the coil connected: a plain lamp then always does."""
+
+
+def lamp_words(state: BenchState) -> str:
+    """What the timing light across the contacts does, and what that means."""
+    return tr(_LAMP_SAYS[state.lamp_kind, lamp_burns_now(state)])
 
 
 def position_word(state: BenchState) -> str:

@@ -12,6 +12,7 @@ from magview.physics.inspection import Inspection
 from magview.physics.lamp import Foretold, lamp_after_deg
 from magview.physics.play import Play
 from magview.physics.setting import Readings, internal_timing
+from magview.physics.timing_light import LampKind, lamp_burns
 from magview.physics.trials import HowRead, Trial
 from magview.spec.base import SpecError
 from magview.spec.engine import Installation
@@ -129,6 +130,8 @@ class BenchState:
     """The switch lead of the magneto in view."""
     other_lead: Lead = field(default_factory=Lead)
     """That of the engine's other magneto: one switch, two leads."""
+    lamp_kind: LampKind = "open"
+    """What the timing light across the contacts does. The coil stays connected on the bench."""
     trials: tuple[Trial, ...] = ()
     """Trials of the largest gap on this magneto, in the order they were made."""
     trials_read: HowRead = field(default_factory=HowRead)
@@ -232,6 +235,11 @@ def gap_now_mm(state: BenchState) -> float:
 def circuit_now(state: BenchState) -> Circuit:
     """What the primary circuit and its instruments do now."""
     return circuit_with(state, gap_now_mm(state) <= 0.0)
+
+
+def lamp_burns_now(state: BenchState) -> bool:
+    """Whether the timing light burns, or for a buzzer buzzes high."""
+    return lamp_burns(state.lamp_kind, circuit_now(state).lamp_sees_closed, coil_connected=True)
 
 
 def circuit_with(state: BenchState, contacts_closed: bool) -> Circuit:

@@ -42,8 +42,9 @@ def dead_centre_deg(job: Job) -> float | None:
     first, second = job.dead_centre.first_stop_deg, job.dead_centre.second_stop_deg
     if first is None or second is None:
         return None
+    engine = None if job.installation is None else job.installation.engine
     try:
-        return disc_zero_error_deg(job.installation and job.installation.engine, first, second)
+        return disc_zero_error_deg(engine, first, second)
     except ValueError:
         return None
 

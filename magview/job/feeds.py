@@ -33,6 +33,7 @@ from magview.physics.engine import strokes
 from magview.physics.instruments import Instrument
 from magview.physics.measurement import Outcome
 from magview.physics.setting import Adjustment
+from magview.physics.timing_light import lamp_tells
 from magview.spec.base import SpecError
 from magview.spec.language import marked, tr
 from magview.spec.magneto import Condition, Magneto
@@ -85,7 +86,8 @@ def switch_lead(job: Job, state: BenchState) -> Job:
     """Note what meter and lamp say as plug and switch stand now. Raises SpecError where they can tell nothing."""
     way, now = "on" if state.lead.switch_on else "off", circuit_now(state)
     # The lamp tells of the lead only while the contacts do not ground the primary themselves.
-    lamp = now.lamp_sees_closed if gap_now_mm(state) > 0.0 else None
+    told = gap_now_mm(state) > 0.0 and lamp_tells(state.lamp_kind, coil_connected=True)
+    lamp = now.lamp_sees_closed if told else None
     if state.lead.plug_in:
         if lamp is None:
             raise SpecError(

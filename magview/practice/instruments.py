@@ -8,11 +8,12 @@ from __future__ import annotations
 
 import math
 
+from magview.bench.lead_words import BURNS
 from magview.bench.state import crank_deg
 from magview.physics.dead_centre import timing_centre_deg
 from magview.physics.engine import strokes
 from magview.physics.setting import internal_timing
-from magview.physics.timing_light import LampKind, lamp_burns, lamp_tells
+from magview.physics.timing_light import lamp_burns, lamp_tells
 from magview.practice.state import Practice, Said, true_circuit, true_gap_mm
 from magview.spec.base import SpecError
 from magview.spec.language import marked, number, tr
@@ -65,20 +66,6 @@ def shows_open(practice: Practice) -> bool | None:
         return None
     return not true_circuit(practice.bench).lamp_sees_closed
 
-
-LAMPS: dict[LampKind, str] = {
-    "open": marked("lights when the contacts are open"),
-    "closed": marked("lights when the contacts are closed"),
-    "buzzer": marked("buzzes high when the contacts are open, low when they are closed"),
-    "plain": marked("a plain battery lamp: it cannot tell while the coil is connected"),
-}
-"""What each kind of timing light does."""
-
-BURNS = {
-    False: (marked("dark"), marked("light")),
-    True: (marked("buzzes low"), marked("buzzes high")),
-}
-"""By buzzer: what it does, not burning and burning."""
 
 STEADY = {
     "dark": marked("dark all the way round"),

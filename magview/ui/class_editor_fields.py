@@ -20,8 +20,8 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from magview.bench.lead_words import LAMPS
 from magview.practice.exercise import Exercise, Fault, Goal
-from magview.practice.instruments import LAMPS
 from magview.spec.engine import Installation
 from magview.spec.language import tr
 from magview.spec.library import find_installation, find_magneto, shipped_names

@@ -7,14 +7,25 @@ from functools import partial
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPaintEvent, QPen, QPolygonF
-from PySide6.QtWidgets import QCheckBox, QGridLayout, QGroupBox, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QFormLayout, QGridLayout, QGroupBox, QLabel, QVBoxLayout, QWidget
 
-from magview.bench.actions import Action, FitJumper, PullPlug, SetLeadFault, SlipPaper, SwitchIgnition, SwitchOther
+from magview.bench.actions import (
+    Action,
+    ChooseLamp,
+    FitJumper,
+    PullPlug,
+    SetLeadFault,
+    SlipPaper,
+    SwitchIgnition,
+    SwitchOther,
+)
 from magview.bench.lead_picture import HEIGHT, WIDTH, lead_picture, shows_other
 from magview.bench.lead_words import (
     CANNOT_TELL,
+    LAMPS,
     MAKING_SAFE,
     WORK_OFF_THE_ENGINE,
+    lamp_words,
     lead_meter_words,
     lead_words,
     other_words,
@@ -23,6 +34,7 @@ from magview.bench.lead_words import (
 )
 from magview.bench.state import BenchState
 from magview.spec.language import marked, tr
+from magview.ui.inputs import QuietCombo
 from magview.ui.model import BenchModel
 from magview.ui.style import tint
 from magview.ui.theme import Theme
@@ -85,12 +97,12 @@ class LeadDiagram(QWidget):
         size, state = metrics.height(), self._model.state
         y = self.height() - 1.75 * size
         lamp = QRectF(10, y - size / 2, size, size)
-        painter.setBrush(QColor("#ffd83d") if lit else Qt.BrushStyle.NoBrush)
-        painter.drawEllipse(lamp)
-        if not lit:  # a dark lamp is crossed: light is told without colour too
-            painter.drawLine(lamp.topLeft(), lamp.bottomRight())
-        says = tr("Lamp: open") if lit else tr("Lamp: closed")
-        painter.drawText(QPointF(16 + size, y + metrics.ascent() / 2 - 1), says)
+        if state.lamp_kind != "buzzer":
+            painter.setBrush(QColor("#ffd83d") if lit else Qt.BrushStyle.NoBrush)
+            painter.drawEllipse(lamp)
+            if not lit:  # a dark lamp is crossed: light is told without colour too
+                painter.drawLine(lamp.topLeft(), lamp.bottomRight())
+        painter.drawText(QPointF(16 + size, y + metrics.ascent() / 2 - 1), lamp_words(state))
         for line, meter in enumerate((terminal_meter_words(state), lead_meter_words(state))):
             x = self.width() - metrics.horizontalAdvance(meter) - 10
             painter.drawText(QPointF(x, y + metrics.ascent() / 2 - 1 + 1.15 * line * size), meter)
@@ -116,6 +128,11 @@ class LeadPanel(QWidget):
         self.plug = self._check(tr("Plug o&ut of the magneto"), PullPlug)
         self.jumper = self._check(tr("&Jumper on the terminal"), FitJumper)
         self.paper = self._check(tr("&Paper under the grounding tab"), SlipPaper)
+        self.lamp = QuietCombo()
+        self.lamp.setAccessibleName(tr("Timing light"))
+        for kind, words in LAMPS.items():
+            self.lamp.addItem(f"{tr(words)[:1].upper()}{tr(words)[1:]}", kind)
+        self.lamp.activated.connect(lambda _: self._model.send(ChooseLamp(self.lamp.currentData())))
         self.broken = self._fault(tr("Lead &broken inside"), "broken")
         self.chafed = self._fault(tr("Lead &chafed through to ground"), "chafed")
         self.short = self._fault(tr("&Short inside the magneto"), "shorted")
@@ -137,6 +154,9 @@ class LeadPanel(QWidget):
             for i, check in enumerate(checks):
                 grid.addWidget(check, i // 2, i % 2)
             layout.addWidget(box)
+        light = QFormLayout()
+        light.addRow(tr("Timing li&ght"), self.lamp)
+        layout.addLayout(light)
         for words in (PROVING, CANNOT_TELL):
             layout.addWidget(_wrapped(tr(words)))
         self.warning = _wrapped()
@@ -156,6 +176,7 @@ class LeadPanel(QWidget):
             (self.crossed, lead.crossed),
         ):  # fmt: skip
             check.setChecked(value)
+        self.lamp.setCurrentIndex(self.lamp.findData(state.lamp_kind))
         for check in (self.paper, self.tab):
             check.setEnabled(has_tab)
         self.other.setEnabled(shows_other(state))

@@ -7,8 +7,9 @@ from typing import Literal
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QGridLayout, QGroupBox, QHBoxLayout, QLabel, QPushButton, QSlider, QVBoxLayout
 
+from magview.bench.lead_words import LAMPS
 from magview.practice import actions as do
-from magview.practice.instruments import BLADES, LAMPS, MOST_BLADES, MOST_EYE_DEG
+from magview.practice.instruments import BLADES, MOST_BLADES, MOST_EYE_DEG
 from magview.practice.state import Practice
 from magview.spec.language import number, tr
 from magview.ui.inputs import QuietCombo

@@ -11,7 +11,9 @@ import pytest
 import shapely
 
 from magview.bench.actions import (
+    ChooseLamp,
     FitJumper,
+    PlaceMagneto,
     PullPlug,
     SetLeadFault,
     SlipPaper,
@@ -24,6 +26,7 @@ from magview.bench.apply import apply, new_bench
 from magview.bench.apply_lead import with_fault
 from magview.bench.lead_picture import CONTACTS_X, FOOT, HEIGHT, RAIL, WIDTH, lead_picture, shows_other
 from magview.bench.lead_words import (
+    lamp_words,
     lead_meter_words,
     lead_words,
     other_words,
@@ -127,6 +130,28 @@ def test_the_lamp_is_lit_where_the_contacts_are_open_and_nothing_grounds_it(roto
     for lead, tab in product(FEW, (True, False, None)):
         lit = lead_picture(bench(lead, tab, rotor_deg)).lamp_lit
         assert lit == (rotor_deg == OPEN_DEG and not any(grounds(lead, tab)))
+
+
+# By common practice: lights burn on open or on closed, or buzz high on open; a plain lamp burns through the winding.
+BURNS = {"open": (True, False), "closed": (False, True), "buzzer": (True, False), "plain": (True, True)}
+
+
+@pytest.mark.parametrize("kind", BURNS)
+def test_each_kind_of_light_burns_and_tells_as_it_is_made(kind):
+    for lead, tab, rotor_deg in product(FEW, TABS, (OPEN_DEG, CLOSED_DEG)):
+        state = apply(bench(lead, tab, rotor_deg), ChooseLamp(kind))
+        sees_open = rotor_deg == OPEN_DEG and not any(grounds(lead, tab))
+        assert lead_picture(state).lamp_lit == BURNS[kind][0 if sees_open else 1]
+        told = lamp_words(state)
+        assert told.endswith("cannot tell" if kind == "plain" else "so open" if sees_open else "so closed")
+        assert ("high" if lead_picture(state).lamp_lit else "low") in told or kind != "buzzer"
+
+
+def test_the_light_stays_in_hand_when_another_magneto_comes_to_the_bench():
+    state = apply(WITH_TAB, ChooseLamp("closed"))
+    assert WITH_TAB.lamp_kind == "open"
+    assert apply(state, PlaceMagneto(find_magneto("seven-radial"))).lamp_kind == "closed"
+    assert apply(state, SwitchIgnition(True)).lamp_kind == "closed"
 
 
 def grounded_by_the_drawing(state):

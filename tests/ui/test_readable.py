@@ -114,3 +114,16 @@ def test_the_switch_lead_in_the_hand(open_window):
     QTest.mouseClick(lead.short, Qt.MouseButton.LeftButton, pos=QPoint(8, lead.short.height() // 2))
     assert "Grounded only by a short" in lead.says.text()
     assert "DANGER" in lead.says.text()
+
+
+def test_the_timing_light_is_chosen_by_what_it_does(open_window, qtbot):
+    window = open_window("seven-radial-left")
+    window.tabs.setCurrentIndex(2)
+    combo = window.lead.lamp
+    assert (combo.currentData(), combo.count()) == ("open", 4)
+    combo.setFocus()
+    QTest.keyClick(combo, Qt.Key.Key_Down)
+    assert window.model.state.lamp_kind == "closed"
+    assert combo.currentText() == "Lights when the contacts are closed"
+    window.model.undo()
+    assert combo.currentData() == window.model.state.lamp_kind == "open"
