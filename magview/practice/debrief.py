@@ -7,16 +7,20 @@ from bisect import bisect_right
 
 from magview import __version__
 from magview.bench.state import Side
+from magview.physics.lobes import cylinders_of_lobe
 from magview.practice.advice import efficient_path
 from magview.practice.attempt import RULES, Attempt
 from magview.practice.evidence import Evidence, evidence
+from magview.practice.exercise import Exercise
 from magview.practice.marking import Marking, after_run, mark_evidence, not_marked
 from magview.practice.readings import OwnReading, lead_truth, own_readings
 from magview.practice.state import Practice, true_firing_deg, true_readings, view
 from magview.practice.words import FINDINGS, act_words, side_words
 from magview.spec.base import SpecError
+from magview.spec.engine import Engine
 from magview.spec.frozen import frozen
 from magview.spec.language import marked, number, tr
+from magview.spec.library import find_installation, shipped_names
 from magview.spec.units import digits_beside, format_length, length_digits
 
 
@@ -187,6 +191,7 @@ def _of_magneto(first: Practice, left: Practice, side: Side) -> list[Truth]:
                 high=format_length(high, False, digits),
             ),
         ),
+        *_low_lobes(first, side),
         Truth(
             _what(first, side, "pip"),
             format_length(magneto.condition.pip_height_mm, False),
@@ -227,6 +232,42 @@ def _of_magneto(first: Practice, left: Practice, side: Side) -> list[Truth]:
             )
         )
     return found
+
+
+def _low_lobes(room: Practice, side: Side) -> list[Truth]:
+    """Which cylinders each low lobe fires; nothing where no engine is known."""
+    cam, engine = room.bench.magneto.cam, _engine_of(room.exercise)
+    if engine is None:
+        return []
+    told = []
+    for lobe, error in enumerate(room.bench.magneto.condition.lobe_lift_error_mm, start=1):
+        if error < 0.0:
+            fires = _cylinders(
+                cylinders_of_lobe(len(cam.lobe_peaks_deg), engine.firing_order, lobe), engine.cylinders
+            )
+            alone, named = tr("Low lobe {lobe} fires"), tr("Low lobe {lobe} fires, {name}")
+            what = (alone if room.other is None else named).format(lobe=lobe, name=side_words(room, side))
+            told.append(Truth(what, fires, fires, "–"))
+    return told
+
+
+def _engine_of(exercise: Exercise) -> Engine | None:
+    """The exercise's engine; for a magneto by itself, that of a shipped installation with such a cam and magnet."""
+    if exercise.installation is not None:
+        return exercise.installation.engine
+    unit = exercise.unit
+    shipped = (find_installation(name) for name in shipped_names("installations"))
+    same = (one for one in shipped if (one.magneto.cam, one.magneto.poles) == (unit.cam, unit.poles))
+    found = next(same, None)
+    return None if found is None else found.engine
+
+
+def _cylinders(fired: tuple[int, ...], of: int) -> str:
+    if len(fired) == of > 1:
+        return tr("every cylinder in turn")
+    if len(fired) == 1:
+        return tr("cylinder {number} alone", number=fired[0])
+    return tr("cylinders {numbers}, in turn", numbers=", ".join(map(str, fired)))
 
 
 def _offset(mm: float, digits: int) -> str:

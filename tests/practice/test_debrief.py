@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 import pytest
@@ -12,12 +13,14 @@ from magview.practice.advice import efficient_path, setting_wanted, teeth_wanted
 from magview.practice.apply import apply
 from magview.practice.attempt import Session
 from magview.practice.contacts import best
-from magview.practice.debrief import debrief
+from magview.practice.debrief import debrief, truths
+from magview.practice.exercise import Fault
 from magview.practice.faults import begin
 from magview.practice.library import find_exercise, shipped_exercises
 from magview.practice.readings import lead_truth
 from magview.practice.state import true_firing_deg, true_readings, view
 from magview.spec.base import SpecError
+from magview.spec.library import find_installation
 from tests.practice.trainee import Trainee
 
 
@@ -188,3 +191,42 @@ def test_what_does_not_creep_need_not_be_allowed_for():
     still = next(n for n, room in rooms.items() if room.bench.magneto.condition.screw_creep_deg == 0.0)
     told = next(v for k, v in told_at_once(still).items() if k.startswith("Lock screw carries"))
     assert told == ("not at all", "not at all", "–")
+
+
+def fired_by(lobe: int, lobes: int, order: tuple[int, ...]) -> list[int]:
+    """Spark by spark over as many turns as it takes: lobe after lobe, cylinder after cylinder (plain arithmetic)."""
+    sparks = range(lobes * len(order))
+    return sorted({order[k % len(order)] for k in sparks if k % lobes == lobe - 1})
+
+
+LOW = {"kind": "lobe-low", "size": (0.02, 0.02), "way": "plus"}
+
+
+@pytest.mark.parametrize(
+    ("installation", "lobe"),
+    [("seven-radial-left", 3), ("four-opposed-left", 2), ("nine-radial-right", 4), ("traced-six-single", 2)],
+)
+def test_the_low_lobes_cylinders_are_told(installation, lobe):
+    """In debrief and key alike, against counting the sparks out."""
+    whole, item = find_exercise("several-teeth-out"), find_installation(installation)
+    exercise = whole.model_copy(
+        update={"installation": item, "faults": (Fault(**LOW, lobe=lobe),), "story_by_way": None}
+    )
+    room = begin(exercise, 1)
+    (told,) = (t for t in truths(room, room) if t.what.startswith("Low lobe"))
+    assert told.what == f"Low lobe {lobe} fires"
+    order = item.engine.firing_order
+    fired = fired_by(lobe, len(item.magneto.cam.lobe_peaks_deg), order)
+    if len(fired) == len(order):
+        assert told.as_found == "every cylinder in turn"
+    elif len(fired) == 1:
+        assert told.as_found == f"cylinder {fired[0]} alone"
+    else:
+        assert sorted(map(int, re.findall(r"\d+", told.as_found))) == fired
+
+
+def test_one_lobe_low_says_that_its_lobe_fires_every_cylinder():
+    told = told_at_once("one-lobe-low")
+    (what,) = (what for what in told if what.startswith("Low lobe"))
+    assert told[what] == ("every cylinder in turn", "every cylinder in turn", "–")
+    assert not any(what.startswith("Low lobe") for what in told_at_once("gap-wrong"))
