@@ -30,6 +30,7 @@ Predicate = Literal[
     "lamp-connected",
     "lamp-shows",
     "contacts-seen-opening",
+    "edge-laid",
     "edge-square",
     "lock-tight",
     "clamps-tight",

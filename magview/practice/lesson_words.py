@@ -12,6 +12,7 @@ _WORDS = {
     "rotor-let-go": (marked("the rotor to be let go"), ""),
     "lamp-connected": (marked("the lamp across the contacts"), marked("the lamp taken off")),
     "contacts-seen-opening": (marked("the lamp to go from dark to light while you turn with rotation"), ""),
+    "edge-laid": (marked("the straightedge laid on"), marked("the straightedge off")),
     "edge-square": (marked("the straightedge laid on and looked at square"), marked("the eye away from square")),
     "lock-tight": (marked("the lock screw tight"), marked("the lock screw slack")),
     "clamps-tight": (marked("the clamp screws tight"), marked("the clamp screws slack")),
@@ -51,6 +52,7 @@ _TURNED = {
 _PARTS = {
     "rotor-near": "rotor",
     "rotor-let-go": "rotor",
+    "edge-laid": "step",
     "edge-square": "step",
     "lock-tight": "lock screw",
     "clamps-tight": "clamp screw",
@@ -62,7 +64,8 @@ _PARTS = {
 
 
 _TABS = {
-    "lamp-connected": "tray", "edge-square": "tray", "stop-fitted": "tray", "disc-at-zero": "tray",
+    "lamp-connected": "tray", "edge-laid": "tray", "edge-square": "tray",
+    "stop-fitted": "tray", "disc-at-zero": "tray",
     "turned": "work", "lock-tight": "work", "clamps-tight": "work", "opening-at-mark": "work",
     "gap-in-limits": "work", "switch-on": "work", "plug-out": "work", "chocked": "work",
     "jumper-on": "work", "made-safe": "work", "plugs-out": "work",
@@ -73,7 +76,7 @@ _TABS = {
 _ACT_TABS = {
     "try-blades": "tray", "meter-lead": "tray", "meter-terminal": "tray", "meter-switch": "tray",
     "feel-compression": "tray", "turn-disc": "tray",
-    "inspect-contacts": "work", "dress-contacts": "work", "renew": "work",
+    "inspect-contacts": "work", "dress-contacts": "work", "renew": "work", "leave-as-is": "work",
 }  # fmt: skip
 
 

@@ -24,6 +24,7 @@ NEEDS: dict[str, tuple[str, ...]] = {
     "lamp-connected": (),
     "lamp-shows": ("what",),
     "contacts-seen-opening": (),
+    "edge-laid": (),
     "edge-square": (),
     "lock-tight": (),
     "clamps-tight": (),
@@ -93,6 +94,7 @@ def holds(name: str, moment: Moment, what: str | None, value: float | None, with
 
 _STATES: dict[str, Callable[[Practice], bool]] = {
     "lamp-connected": lambda p: p.lamp_on,
+    "edge-laid": lambda p: p.edge_laid,
     "edge-square": lambda p: p.edge_laid and abs(p.eye_deg) <= instruments.SQUARE_EYE_DEG,
     "lock-tight": lambda p: p.bench.lock_tight,
     "clamps-tight": lambda p: p.bench.clamps_tight,

@@ -7,9 +7,11 @@ import json
 import pytest
 
 from magview.bench import actions as bench
+from magview.bench.advised import ORDERS
 from magview.bench.breaker_end import breaker_end
 from magview.physics.engine import true_tdc_from_stops
 from magview.practice import actions as do
+from magview.practice.closing import CLOSING
 from magview.practice.instruments import disc, finger, lamp
 from magview.practice.lesson import LessonRun, start_lesson, take
 from magview.practice.lesson_words import done_words, tabs_of, waiting_words, wrong_words
@@ -91,6 +93,7 @@ WAYS: dict[str, list] = {
         [do.TurnPlate(-1.2)],
         [do.TurnPlate(-2.6), bench.TightenClamps(True)],
         lambda run: [do.ConnectLamp(True), *SQUARE, LAMP, LAMP],
+        [do.ConnectLamp(False), do.LayStraightedge(False), bench.SwitchIgnition(False)],
     ],
     "top-dead-centre": [
         [do.Chock(True)],
@@ -157,7 +160,11 @@ WAYS: dict[str, list] = {
         [bench.PaintMarks()],
         [do.Nuts(False), *[do.MoveTooth("magneto", -1), do.MoveTooth("disc", 1)] * 4, do.Nuts(True)],
         light,
-        [bench.SwitchIgnition(False)],
+        [do.ConnectLamp(False), do.LayStraightedge(False), bench.SwitchIgnition(False)],
+        [do.SparkPlugs(False)],
+        [bench.PullPlug(True), do.MeterLead()],
+        [bench.PullPlug(False)],
+        [do.LeaveAsIs("chocks")],
     ],
 }
 
@@ -189,6 +196,16 @@ def test_each_lesson_can_be_gone_through_and_waits_for_each_act(name):
                 run = take(run, act)
     assert run.done and run.step is None
     assert take(run, do.PointAt("cam")).done
+
+
+@pytest.mark.parametrize("name", ["plate-and-screw", "a-full-job"])
+def test_the_orders_of_work_and_the_closing_list_are_said_as_everywhere(name):
+    lesson = find_lesson(name)
+    told = " ".join([lesson.text, *(f"{step.text} {step.done}" for step in lesson.steps)]).lower()
+    assert ORDERS.lower() in told
+    on_engine = {"plugs", "plug-leads", "lead-proved", "chocks"} if lesson.exercise.installation is None else set()
+    assert not [words for key, words in CLOSING.items() if key not in on_engine and words not in told]
+    assert ("tab grounds it" in told) is (name == "a-full-job" and lesson.exercise.unit.grounding_tab is True)
 
 
 def test_enough_lessons_in_an_order():
