@@ -27,6 +27,7 @@ from magview.spec.language import tr
 from magview.spec.library import find_installation, find_magneto, shipped_names
 from magview.spec.magneto import Magneto
 from magview.ui.class_editor_rows import RowList
+from magview.ui.class_editor_story import StoryFields
 from magview.ui.class_window import push_button
 from magview.ui.inputs import NumberSpin, QuietCombo
 
@@ -82,6 +83,9 @@ class ExerciseFields(QTabWidget):
         form.addRow(tr("Marks &needed"), self.needed)
         self.story, self.task, self.hints = (self._lines() for _ in range(3))
         form.addRow(tr("&Story: what is told of the case"), self.story)
+        self.by_way = StoryFields()
+        self.by_way.changed.connect(self._changed)
+        form.addRow(self.by_way)
         form.addRow(tr("Tas&k: what is to be done"), self.task)
         form.addRow(tr("&Hints, one a line"), self.hints)
         form.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapLongRows)
@@ -213,6 +217,7 @@ class ExerciseFields(QTabWidget):
         self.minutes.show_value(exercise.minutes)
         self.needed.show_value(exercise.pass_percent)
         self.story.setPlainText(exercise.story)
+        self.by_way.show_entry(exercise.story_by_way)
         self.task.setPlainText(exercise.task)
         self.hints.setPlainText("\n".join(exercise.hints))
         bench = exercise.installation or exercise.magneto
@@ -245,10 +250,12 @@ class ExerciseFields(QTabWidget):
         tray = {name: check.isChecked() for name, check in self.tray.items()}
         return {
             "format": "magview-exercise/1",
-            **self._kept_entries(),
+            # A new one goes by the new rules.
+            "rules": 2 if self._kept is None else self._kept.rules,
             "name": self.name.text().strip(),
             "level": self.level.value(),
             "story": self.story.toPlainText().strip(),
+            "story_by_way": self.by_way.entry(),
             "task": self.task.toPlainText().strip(),
             "hints": tuple(line.strip() for line in self.hints.toPlainText().splitlines() if line.strip()),
             "minutes": self.minutes.exact,
@@ -272,12 +279,6 @@ class ExerciseFields(QTabWidget):
             "faults": self.faults.entries(),
             "goals": self.goals.entries(),
         }
-
-    def _kept_entries(self) -> dict[str, Any]:
-        """What these fields do not ask for stays as it was in the exercise shown; a new one goes by the new rules."""
-        if self._kept is None:
-            return {"rules": 2}
-        return {"rules": self._kept.rules, "story_by_way": self._kept.story_by_way}
 
     def fit_bench(self) -> None:
         """What there is only on an engine, or only off it, can be chosen there alone."""

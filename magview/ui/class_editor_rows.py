@@ -26,7 +26,7 @@ _UNITS = {
     "disc-zero": marked("crank °"),
     "contacts": marked("mm"),
 }
-_WAYS = {
+WAYS = {
     "opening": (marked("late"), marked("early")),
     "gap": (marked("too wide"), marked("too narrow")),
     "plate": (marked("with cam rotation"), marked("against cam rotation")),
@@ -36,6 +36,7 @@ _WAYS = {
     "vernier": (marked("early"), marked("late")),
     "disc-zero": (marked("plus"), marked("minus")),
 }
+"""In words, each fault's two ways: plus, minus."""
 _LEADS = {
     "sound": marked("sound"),
     "chafed": marked("lead chafed through"),
@@ -172,7 +173,7 @@ class FaultRow(Row):
     def _kind_chosen(self) -> None:
         """Show the fields that the kind has."""
         kind = self.kind.currentData()
-        sized, way = kind in FAULT_LIMITS, _WAYS.get(kind)
+        sized, way = kind in FAULT_LIMITS, WAYS.get(kind)
         for widget in (self.low, self.high, self.unit):
             widget.setVisible(sized)
         if sized:
@@ -197,7 +198,7 @@ class FaultRow(Row):
             "kind": kind,
             "side": self.side.currentData(),
             "size": (self.low.exact, self.high.exact) if sized else (0.0, 0.0),
-            "way": self.way.currentData() if kind in _WAYS else "plus",
+            "way": self.way.currentData() if kind in WAYS else "plus",
             "chance": self.chance.exact / 100.0,
             "lobe": (self.lobe.value() or None) if kind == "lobe-low" else None,
             "among": among,
@@ -235,7 +236,7 @@ class GoalRow(Row):
     def _goal_chosen(self) -> None:
         """Show the fields that the goal has."""
         goal, reading = self.goal.currentData()
-        self.every.setVisible(goal == "gap")
+        self.every.setVisible(goal in ("gap", "opening"))
         for widget in (self.within, self.unit):
             widget.setVisible(reading in _WITHIN)
         if reading in _WITHIN:
@@ -249,7 +250,7 @@ class GoalRow(Row):
             "goal": goal,
             "weight": self.weight.exact,
             "side": self.side.currentData(),
-            "every_lobe": goal == "gap" and self.every.isChecked(),
+            "every_lobe": goal in ("gap", "opening") and self.every.isChecked(),
             "reading": reading,
             "within": self.within.exact if reading in _WITHIN else None,
         }

@@ -17,7 +17,9 @@ from magview.classroom.sets import code_of, read_set, set_of_code, write_set
 from magview.practice.actions import HandIn
 from magview.practice.attempt import write_attempt
 from magview.practice.exercise import Fault
+from magview.practice.faults import drawn
 from magview.practice.library import find_exercise, read_exercise, shipped_exercises
+from magview.practice.story import story
 from magview.spec.files import parse_json
 from magview.ui.class_room import ClassRoom
 from magview.ui.theme import DARK, LIGHT
@@ -279,6 +281,24 @@ def test_a_folder_that_is_away_is_said_and_looked_for_again(room, qtbot, tmp_pat
 
 
 # ---------------------------------------------------------------------- writing an exercise
+
+
+def test_the_story_goes_on_by_the_way_that_was_drawn(room, tmp_path):
+    editor = room.open("editor")
+    editor.show_exercise(find_exercise("one-lobe-low"))
+    by_way = editor.fields.by_way
+    assert not by_way.plus.isVisibleTo(editor) and by_way.entry() is None
+    by_way.fault.setCurrentIndex(by_way.fault.findData("opening"))
+    assert by_way.plus.isVisibleTo(editor) and editor.unsaved
+    QTest.keyClicks(by_way.plus, "It is weak and hot.")
+    QTest.keyClicks(by_way.minus, "It kicks back.")
+    assert editor.save_path(tmp_path / "own.json"), editor.problem.text()
+    written = read_exercise(tmp_path / "own.json")
+    # Common practice: late is weak and hot, early kicks back. The file says plus for what opens late.
+    told = {drawn(written, seed, "left").opening > 0: story(written, seed) for seed in range(20)}
+    assert told[True].endswith(" It is weak and hot.") and told[False].endswith(" It kicks back.")
+    by_way.fault.setCurrentIndex(0)
+    assert editor.save_path(tmp_path / "own.json") and read_exercise(tmp_path / "own.json").story_by_way is None
 
 
 @pytest.mark.parametrize("name", shipped_exercises())
