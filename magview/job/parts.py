@@ -96,8 +96,8 @@ class Limits(Model):
     def _order(self) -> Self:
         gaps, drops = (self.gap_low_mm, self.gap_high_mm), (self.drop_low_rpm, self.drop_rpm)
         for words, (low, high) in (
-            (marked("gap_low_mm is {low}; it must not be above gap_high_mm, {high}"), gaps),
-            (marked("drop_low_rpm is {low}; it must not be above drop_rpm, {high}"), drops),
+            (marked("the smallest gap is {low} mm; it must not be above the largest, {high} mm"), gaps),
+            (marked("the smallest drop is {low} rpm; it must not be above the largest, {high} rpm"), drops),
         ):
             if low is not None and high is not None and not low <= high:
                 raise ValueError(tr(words, low=number(low, "g"), high=number(high, "g")))
@@ -303,7 +303,11 @@ class TrialRecord(Model):
     def _order(self) -> Self:
         if self.gap_high_mm is not None and not self.gap_low_mm <= self.gap_high_mm:
             raise ValueError(
-                tr("gap_low_mm is {gap_low}; it must not be above gap_high_mm", gap_low=number(self.gap_low_mm, "g"))
+                tr(
+                    "the blade that passes is {low} mm; it must not be thicker than the one that does not, {high} mm",
+                    low=number(self.gap_low_mm, "g"),
+                    high=number(self.gap_high_mm, "g"),
+                )
             )
         return self
 

@@ -96,7 +96,7 @@ def test_a_file_with_a_stage_skipped_without_reason_is_refused(tmp_path):
         ("as_found", "gap_mm", float("nan"), "a finite number of millimetres"),
         ("next_check", "day", "2026-02-30", "is not a date"),
         ("magneto", "serial", "one\ntwo", "one line of text"),
-        ("limits", "gap_low_mm", 0.5, "must not be above gap_high_mm"),
+        ("limits", "gap_low_mm", 0.5, "must not be above the largest"),
         ("internal_timing", "trials", ({"backplate_deg": 0.0, "gap_low_mm": 0.3, "gap_high_mm": 0.2},), "trials[0]"),
     ],
 )
