@@ -51,6 +51,18 @@ def to_first_cylinder(run: LessonRun) -> list[do.Act]:
             return [*acts, do.WriteReading("firing", disc(run.practice).value)]
 
 
+def lit(run: LessonRun) -> list[do.Act]:
+    """Switch on for the reading, and turn until the lamp lights."""
+    on = bench.SwitchIgnition(True)
+    return [on, *light(take(run, on))]
+
+
+def live_to_first_cylinder(run: LessonRun) -> list[do.Act]:
+    """Switch on for the reading, then as `to_first_cylinder`."""
+    on = bench.SwitchIgnition(True)
+    return [on, *to_first_cylinder(take(run, on))]
+
+
 def zero(run: LessonRun) -> list[do.Act]:
     """Meet the stop both ways and set the disc by it."""
     acts: list[do.Act] = [do.TurnUntil("stop", True), do.TurnUntil("stop", False)]
@@ -136,11 +148,11 @@ WAYS: dict[str, list] = {
     "one-vernier-step": [
         [do.ConnectLamp(True)],
         to_first_cylinder,
-        [bench.PaintMarks()],
+        [bench.SwitchIgnition(False), bench.PaintMarks()],
         [do.Nuts(False)],
         [do.MoveTooth("magneto", -1), do.MoveTooth("disc", 1)] * 3,
         [do.Nuts(True)],
-        light,
+        lit,
         [bench.SwitchIgnition(False)],
     ],
     "a-full-job": [
@@ -151,15 +163,19 @@ WAYS: dict[str, list] = {
         [do.SparkPlugs(True)],
         [do.ConnectLamp(True), bench.SwitchIgnition(True)],
         lambda run: [*SQUARE, *light(run)],
-        [WIDEST, do.TryBlades((9,))],
+        [bench.SwitchIgnition(False), WIDEST, do.TryBlades((9,))],
         [bench.TightenClamps(False), do.TurnPlate(-3.0), bench.TightenClamps(True)],
-        light,
-        lambda run: [do.TurnPropeller(-disc(run.practice).value + 90.0), do.FitStop(True)],
+        lit,
+        lambda run: [
+            bench.SwitchIgnition(False),
+            do.TurnPropeller(-disc(run.practice).value + 90.0),
+            do.FitStop(True),
+        ],
         [do.FitStop(False)],
-        to_first_cylinder,
-        [bench.PaintMarks()],
+        live_to_first_cylinder,
+        [bench.SwitchIgnition(False), bench.PaintMarks()],
         [do.Nuts(False), *[do.MoveTooth("magneto", -1), do.MoveTooth("disc", 1)] * 4, do.Nuts(True)],
-        light,
+        lit,
         [do.ConnectLamp(False), do.LayStraightedge(False), bench.SwitchIgnition(False)],
         [do.SparkPlugs(False)],
         [bench.PullPlug(True), do.MeterLead()],
