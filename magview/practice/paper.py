@@ -33,6 +33,9 @@ _BY_RULES_2 = {
         "the manual says, the lead proved again, the switch off, the chocks decided"
     ),
 }
+_CLOSED_ON_A_BENCH = marked(
+    "it is closed up: timing light and straightedge off, paper out, every screw tight, the felt as the manual says"
+)
 _ON_EVERY_LOBE = {
     "e-gap": marked("the rotor is held at the E-gap, the straightedge on it and looked at square, on every lobe"),
     "opening": marked("the contacts open at the mark, seen by lamp and straightedge, on every lobe"),
@@ -59,11 +62,13 @@ _READINGS = {
 def goal_words(exercise: Exercise) -> list[str]:
     """What counts as done, one line a goal, with its part of the marks."""
     whole = sum(goal.weight for goal in exercise.goals)
-    return [f"{_goal(goal, exercise.rules)} ({number(100 * goal.weight / whole, 0)} %)" for goal in exercise.goals]
+    return [f"{_goal(goal, exercise)} ({number(100 * goal.weight / whole, 0)} %)" for goal in exercise.goals]
 
 
-def _goal(goal: Goal, rules: int) -> str:
-    if goal.reading is None and rules >= 2 and goal.goal in _BY_RULES_2:
+def _goal(goal: Goal, exercise: Exercise) -> str:
+    if goal.reading is None and exercise.rules >= 2 and goal.goal == "secured" and exercise.installation is None:
+        words = tr(_CLOSED_ON_A_BENCH)
+    elif goal.reading is None and exercise.rules >= 2 and goal.goal in _BY_RULES_2:
         words = tr(_BY_RULES_2[goal.goal])
     elif goal.reading is None:
         words = tr(_ON_EVERY_LOBE[goal.goal] if goal.every_lobe else _GOALS[goal.goal])
