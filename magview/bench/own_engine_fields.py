@@ -134,7 +134,7 @@ INSTALLATION_PAGES: tuple[Page, ...] = (
                   marked("A whole number.")),
             Entry("rotor_turns_per_crank_turn", "number", marked("Rotor turns per crank turn"),
                   marked("How fast the drive turns the rotor; cylinders over twice the poles, for a spark a pole."),
-                  marked("Above 0: count ten turns of the crank, plugs out, to be sure.")),
+                  marked("Above 0: made safe by the whole list, count ten turns of the crank to be sure.")),
             Entry("drive_play_deg", "angle", marked("Play of the drive train"),
                   marked("How far the crank turns back before the drive's flange follows, the coupling not counted."),
                   marked("0 or more, in crank degrees. Not known? Leave it empty and always lead in with rotation."),

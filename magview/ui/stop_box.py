@@ -82,7 +82,7 @@ class StopBox(QGroupBox):
 
     def _rod_words(self, first: float, second: float) -> str:
         if self._engine is None:
-            return tr("Exact for a rod on the crank pin: use the master rod's.")
+            return tr("Exact for a rod on the crank pin; a link rod needs a small correction.")
         cylinder = self._engine.timing_cylinder
         if has_link_rod(self._engine):
             return tr(

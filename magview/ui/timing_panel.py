@@ -22,8 +22,9 @@ from magview.ui.teeth_box import TeethBox
 from magview.ui.theme import Theme
 
 MAKING_SAFE = marked(
-    "Before turning the crank: switch off, switch lead grounded and proved, plugs out, wheels chocked, nobody in the "
-    "propeller's arc. Paint marks on disc, both flanges and engine before taking anything apart; move one tooth at a "
+    "Before turning the crank: fuel off, mixture cut off, throttle closed, switch off, each switch lead grounded and "
+    "proved, plugs out, hanging plug leads grounded or kept clear, wheels chocked, nobody in the propeller's arc. "
+    "Paint marks on disc, both flanges and engine before taking anything apart; move one tooth at a "
     "time. End every reading coming with rotation: a crank turned back brings the play of the whole drive into it. "
     "The maker's current manual and local rules govern."
 )
@@ -57,7 +58,7 @@ class TimingPanel(QWidget):
         self.none.setWordWrap(True)
         layout.addWidget(self.none)
         first = QLabel(
-            tr("⚠ Treat the propeller as live: fuel off, switch off, each lead proved, plugs out, wheels chocked.")
+            tr("⚠ Treat the propeller as live: make safe by the list at the foot. Plugs out alone ends no danger.")
         )
         first.setWordWrap(True)
         layout.addWidget(first)

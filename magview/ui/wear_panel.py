@@ -38,6 +38,7 @@ from magview.spec.language import marked, number, tr
 from magview.spec.units import MM_PER_THOU, format_angle, format_length
 from magview.ui.inputs import AngleSpin, LengthSpin, NumberSpin
 from magview.ui.model import BenchModel
+from magview.ui.setting_panel import caution
 from magview.ui.theme import Theme
 
 _COLUMNS = (marked("Hours"), marked("Blade gap"), marked("Opens late"))
@@ -55,6 +56,7 @@ class WearPanel(QWidget):
         column.setContentsMargins(8, 4, 8, 4)
         column.addWidget(self._build_rates())
         column.addWidget(self._build_inspections())
+        column.addWidget(caution())
         column.addStretch(1)
         model.changed.connect(self._changed)
         self._show()
