@@ -1,0 +1,102 @@
+"""What no text that people read may say: sentences of the trade that could hurt somebody, or that are not so.
+
+The facts are common practice where no source stands beside them.
+"""
+
+from __future__ import annotations
+
+import ast
+import json
+import re
+from collections.abc import Iterator
+from fractions import Fraction
+
+import pytest
+
+from magview.practice.library import find_lesson, shipped_lessons
+from magview.spec.library import find_installation, resources
+from tests.source_words import TREES, strings
+
+FORBIDDEN = {
+    # Pulling a lead grounds a magneto only where a tab inside does (fact 1).
+    "a pulled lead called safe": re.compile(
+        r"\bpulling the (?:switch )?lead (?:makes (?:it|the magneto) safe"
+        r"|grounds (?:it|the (?:coil|magneto|primary)))(?! only)",
+        re.I,
+    ),
+    # A tab with paper under it grounds nothing (fact 1).
+    "paper called safe": re.compile(
+        r"paper[^.]{0,60}\b(?:is|stays|leaves it|makes it) (?:safe|dead|grounded)\b", re.I
+    ),
+    # One plug of each cylinder takes away compression, not the spark (fact 3).
+    "plugs out called enough": re.compile(
+        r"plugs out (?:is (?:safe|enough)\b|ends? the danger|makes? (?:it|the propeller) safe)", re.I
+    ),
+    # A drop of nothing: the magneto that was switched off is probably not grounded (fact 5).
+    "no drop called good": re.compile(r"\bno drop[^.]{0,30}\b(?:is good|in limits|is ideal|is best)", re.I),
+    # A late magneto is hard to start; it is the early one that kicks back (fact 8).
+    "late called kicking back": re.compile(r"\blate(?: magneto| one)? (?:kicks|can kick|makes it kick)\b", re.I),
+    # A sheet, a plan, a program releases nothing.
+    "a sheet called a release": re.compile(r"\b(?:sheet|plan|program) (?:is a release|releases the)\b", re.I),
+    # The stop belongs in the cylinder that the timing is read on, also where that has a link rod (fact 15).
+    "the stop in another cylinder": re.compile(r"use the master rod's", re.I),
+}
+
+PLANTED = {
+    "a pulled lead called safe": "Pulling the switch lead makes it safe.",
+    "paper called safe": "With paper under the tab it stays dead.",
+    "plugs out called enough": "Plugs out is enough.",
+    "no drop called good": "No drop at all is best.",
+    "late called kicking back": "A late magneto kicks back.",
+    "a sheet called a release": "The signed sheet is a release.",
+    "the stop in another cylinder": "Exact on the crank pin: use the master rod's.",
+}
+
+ROOT = resources()
+
+
+def texts() -> Iterator[tuple[str, str]]:
+    """Every page of the guide, lesson, exercise and word of the program, by where it stands."""
+    for path in sorted(ROOT.glob("guide/*.md")):
+        yield path.name, " ".join(path.read_text(encoding="utf-8").split())
+    for kind in ("lessons", "exercises"):
+        for path in sorted(ROOT.glob(f"{kind}/*.json")):
+            yield f"{kind}/{path.name}", "\n".join(strings(json.loads(path.read_text(encoding="utf-8"))))
+    for path, tree in TREES.items():
+        words = [n.value for n in ast.walk(tree) if isinstance(n, ast.Constant) and isinstance(n.value, str)]
+        yield path.name, "\n".join(words)
+
+
+@pytest.mark.parametrize("what", FORBIDDEN)
+def test_no_text_says_what_could_hurt(what: str) -> None:
+    found = [(name, match[0]) for name, text in texts() for match in FORBIDDEN[what].finditer(text)]
+    assert found == []
+    assert FORBIDDEN[what].search(PLANTED[what])
+
+
+def test_a_caution_that_names_a_part_of_the_list_leads_to_the_whole_list() -> None:
+    """Making safe is a list, not one act (fact 3; FAA-H-8083-32B, ch. 4, and common practice)."""
+    for path in sorted(ROOT.glob("guide/*.md")):
+        for line in path.read_text(encoding="utf-8").splitlines():
+            if line.startswith("> **Take care.**") and re.search(r"plugs out|switch off|wheels chocked", line):
+                assert "whole list" in line or path.name in ("switch-lead.md", "cautions.md"), path.name
+
+
+@pytest.mark.parametrize("name", shipped_lessons())
+def test_hands_go_to_the_coupling_only_with_the_switch_off(name: str) -> None:
+    """The switch is on for a reading alone (fact 1): off again before marks are painted and nuts come off."""
+    for step in find_lesson(name).steps:
+        if any(until.that == "marked" for until in step.until):
+            assert any(until.that == "switch-on" and not until.yes for until in step.until), step.title
+
+
+@pytest.mark.parametrize("name", ["one-vernier-step", "a-full-job"])
+def test_a_lesson_names_the_step_of_its_own_coupling(name: str) -> None:
+    """One tooth with rotation and one against: 360°·(1/N_m − 1/N_d) of rotor, over k at the crank (arithmetic)."""
+    lesson = find_lesson(name)
+    assert lesson.exercise.installation is not None
+    item = find_installation("seven-radial-left")
+    n_m, n_d = item.coupling.magneto_teeth, item.coupling.drive_teeth
+    crank = float(abs(Fraction(360, n_m) - Fraction(360, n_d))) / item.rotor_turns_per_crank_turn
+    hints = [step.hint for step in lesson.steps if step.hint and "pair of teeth" in step.hint]
+    assert hints and all(f"about {crank:.1f}° of crank" in hint for hint in hints)
