@@ -91,7 +91,7 @@ def _run_set(arguments: argparse.Namespace) -> int:
 
 def run_handout(arguments: argparse.Namespace) -> int:
     """Write pictures of a bench as it is designed."""
-    from magview.bench.apply import new_bench
+    from magview.bench.apply import placed
     from magview.classroom.drawings import has
     from magview.classroom.worksheet import handout
     from magview.spec.library import find_installation, find_magneto, shipped_names
@@ -111,7 +111,7 @@ def run_handout(arguments: argparse.Namespace) -> int:
                 tr("“{name}” is neither a file nor one of the shipped: {known}", name=name[:60], known=known)
             )
         item = read_bench_item(Path(name))
-    state = new_bench(item)
+    state = placed(item)
     ends = tuple(arguments.picture or [end for end in PICTURES if has(state, end)])
     return _print(handout(state, ends, arguments.labels, told=arguments.told), arguments)
 

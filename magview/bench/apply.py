@@ -119,6 +119,24 @@ def new_bench(item: Magneto | Installation) -> BenchState:
     return replace(state, engaged=Engaged(item, left, right, side))
 
 
+def placed(item: Magneto | Installation) -> BenchState:
+    """A new bench for hands to work on, timed to No. 1.
+
+    Raises SpecError as `new_bench` does, and for an engine that is timed to another cylinder: crank, finger and lamp
+    of the bench count from No. 1, and would be read wrongly.
+    """
+    if isinstance(item, Installation) and item.engine.timing_cylinder != 1:
+        raise SpecError(
+            tr(
+                "{engine} is timed to No. {cylinder}, and the bench counts crank, finger and lamp from No. 1 alone: "
+                "use practice or a job sheet for it, or put its magneto on the bench by itself",
+                engine=item.engine.name,
+                cylinder=item.engine.timing_cylinder,
+            )
+        )
+    return new_bench(item)
+
+
 def apply(state: BenchState, action: Action) -> BenchState:
     """The state after an action; a new value, the old one is left as it was.
 
@@ -146,7 +164,7 @@ def _apply(state: BenchState, action: Action) -> BenchState:
     match action:
         case PlaceMagneto(item) | PlaceInstallation(item):
             # The same hands, with the same light.
-            return replace(new_bench(item), trials_read=state.trials_read, lamp_kind=state.lamp_kind)
+            return replace(placed(item), trials_read=state.trials_read, lamp_kind=state.lamp_kind)
         case TurnRotor() | HoldRotor() | LetGo() | Advance() | SettleRotor():
             return _apply_to_rotor(state, action)
         case TurnBackplate() | TurnScrew() | SetBoth() | TightenLock() | TightenClamps():

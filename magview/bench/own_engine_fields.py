@@ -35,7 +35,8 @@ ENGINE_PAGES: tuple[Page, ...] = (
                   marked("The cylinders in the order they fire, such as 1-3-5-2-4."),
                   marked("Begins with 1 and names each cylinder once.")),
             Entry("timing_cylinder", "whole", marked("Timing cylinder"),
-                  marked("The cylinder whose piston gives top dead centre; the manual names it, most often No. 1."),
+                  marked("The cylinder whose piston gives top dead centre; the manual names it, most often No. 1. "
+                         "The bench takes No. 1 alone; practice and job sheet take any."),
                   marked("One of the engine's cylinders; left empty: No. 1."), optional=True),
         ),
     ),

@@ -252,7 +252,7 @@ class DeadCentre(Stage):
     disc_reset: bool | None = _f(marked("Disc then set to zero at true top dead centre"))
     """If not, every later reading of the disc is corrected."""
     stroke: Literal["intake", "compression", "power", "exhaust"] | None = _f(
-        marked("Stroke of No. 1 before it fires")
+        marked("Stroke of the timing cylinder before it fires")
     )
     disc: Line = _f(marked("Disc"), "")
 
@@ -275,7 +275,7 @@ class AsFound(Setting):
 
     left_btdc_deg: Deg | None = _f(marked("Left fires"))
     right_btdc_deg: Deg | None = _f(marked("Right fires"))
-    finger_at_no_1: bool | None = _f(marked("Finger at No. 1 there, its mark in the window"))
+    finger_at_no_1: bool | None = _f(marked("Finger at the timing cylinder there, its mark in the window"))
 
 
 class Contacts(Stage):
@@ -367,7 +367,7 @@ class Synchronising(Stage):
 
     left_btdc_deg: Deg | None = _f(marked("Left fires"))
     right_btdc_deg: Deg | None = _f(marked("Right fires"))
-    finger_at_no_1: bool | None = _f(marked("Finger at No. 1 there, its mark in the window"))
+    finger_at_no_1: bool | None = _f(marked("Finger at the timing cylinder there, its mark in the window"))
     uncertainty: Uncertainty = Field(default_factory=Uncertainty.model_construct, title=marked("Uncertainty"))
 
 

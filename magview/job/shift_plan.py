@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from magview import __version__
 from magview.bench.actions import CheckFirst, ReadLamp, ViewSide, WantTiming
-from magview.bench.apply import apply, new_bench
+from magview.bench.apply import apply, placed
 from magview.bench.conditions import CONDITION_WORDS, conditions_at_opening
 from magview.bench.lamp import LOOK_FIRST_CHECKS, look_first, refuse_unasked
 from magview.bench.lamp_words import LOOK_FIRST, standing_words
@@ -97,7 +97,7 @@ def plan_from(
     `checked`: stroke, mark and finger were looked at. Raises SpecError.
     """
     side: Side = "right" if installation.position == "right" else "left"
-    state = new_bench(installation)
+    state = placed(installation)
     for act in (ViewSide(side), ReadLamp(side, reads_btdc_deg), WantTiming(side, wanted_btdc_deg)):
         state = apply(state, act)
     for check in LOOK_FIRST_CHECKS if checked else ():

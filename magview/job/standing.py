@@ -44,8 +44,9 @@ _DANGERS = {
         "before anything is turned."
     ),
     Kind.WRONG_STROKE: marked(
-        "WARNING: NO. 1 IS NOT ON ITS COMPRESSION STROKE BEFORE IT FIRES. Stop. An engine timed so can kick back and "
-        "hurt whoever starts it. Turn the crank to the compression stroke of No. 1, and read again what was read."
+        "WARNING: THE TIMING CYLINDER IS NOT ON ITS COMPRESSION STROKE BEFORE IT FIRES. Stop. An engine timed so can "
+        "kick back and hurt whoever starts it. Turn the crank to the compression stroke of the timing cylinder, and "
+        "read again what was read."
     ),
     Kind.NOT_SAFE: marked(
         "WARNING: WORK STANDS ON THIS SHEET AND “{stage}” DOES NOT. Treat the propeller as live. {stop} Do “{stage}” "

@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Qt, QTimer
 from PySide6.QtWidgets import QApplication
 
-from magview.bench.apply import new_bench
+from magview.bench.apply import placed
 from magview.bench.autosave import Autosave
 from magview.spec.engine import Installation
 from magview.spec.language import tr
@@ -64,7 +64,7 @@ def _run(
     autosave = Autosave(places.work_folder())
     found = autosave.recover() if recover else None
     speak()
-    window = MainWindow(BenchModel(found or new_bench(item)), autosave=autosave)
+    window = MainWindow(BenchModel(found or placed(item)), autosave=autosave)
     mishaps.tell = _teller(window)
     held = [window]
 

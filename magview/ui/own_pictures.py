@@ -170,7 +170,9 @@ class PicturesPane(QTabWidget):
             if state.magneto != item or state.engaged is not None:
                 self.bench.send(PlaceMagneto(item))
             return
-        installation = on_an_engine(item)
+        # The picture is of No. 1, whichever cylinder the engine is timed to.
+        engaged = on_an_engine(item)
+        installation = engaged.model_copy(update={"engine": engaged.engine.model_copy(update={"timing_cylinder": 1})})
         if state.engaged is None or state.engaged.installation != installation:
             self.bench.send(PlaceInstallation(installation))
 

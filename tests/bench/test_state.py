@@ -8,12 +8,14 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from magview.bench.actions import PlaceMagneto, SetBoth, TurnBackplate, TurnRotor, TurnScrew
+from magview.bench.actions import PlaceInstallation, PlaceMagneto, SetBoth, TurnBackplate, TurnRotor, TurnScrew
 from magview.bench.apply import apply, new_bench
 from magview.bench.state import BenchState
 from magview.bench.store import Store
+from magview.job.shift_plan import plan_from
+from magview.physics.coupling import plan
 from magview.spec.base import SpecError
-from magview.spec.library import find_magneto, shipped_names
+from magview.spec.library import find_installation, find_magneto, shipped_names
 
 numbers = st.floats(allow_nan=True, allow_infinity=True)
 actions = st.one_of(
@@ -66,3 +68,15 @@ def test_a_state_cannot_be_changed_in_place():
     state = new_bench(find_magneto("seven-radial"))
     with pytest.raises(dataclasses.FrozenInstanceError):
         state.rotor_deg = 1.0
+
+
+def test_an_engine_timed_to_another_cylinder_is_refused_at_the_bench_in_one_sentence():
+    shipped = find_installation("seven-radial-left")
+    other = shipped.model_copy(update={"engine": shipped.engine.model_copy(update={"timing_cylinder": 3})})
+    before = new_bench(find_magneto("seven-radial"))
+    with pytest.raises(SpecError, match=r"is timed to No. 3, and the bench counts .* from No. 1 alone") as refused:
+        apply(before, PlaceInstallation(other))
+    assert shipped.engine.name in str(refused.value)
+    with pytest.raises(SpecError, match=r"timed to No\. 3"):
+        plan_from(other, 23.0, 27.0, plan(17, 18, 0.875, 23.0, 27.0)[0])
+    assert apply(before, PlaceInstallation(shipped)).engaged is not None
