@@ -82,12 +82,17 @@ def _live_words(lead: Lead, magneto: Magneto) -> str:
     if lead.switch_on:
         return tr("Live: the switch is on. A turn of the propeller can fire a plug.")
     if lead.broken:
-        return tr("DANGER: live with the switch off: the lead is broken inside. Any turn can fire a plug.")
+        return tr(
+            "DANGER: live with the switch off: the lead is broken inside. Any turn can fire a plug. "
+            "Put the jumper on."
+        )
     if lead.switch == "never-closes":
-        return tr("DANGER: live with the switch off: the switch never closes. Any turn can fire a plug.")
+        return tr(
+            "DANGER: live with the switch off: the switch never closes. Any turn can fire a plug. Put the jumper on."
+        )
     return tr(
         "DANGER: live with its own switch off: the leads are crossed, and the other magneto's switch is on. Any turn "
-        "can fire a plug."
+        "can fire a plug. Put the jumper on."
     )
 
 
@@ -101,8 +106,13 @@ _NO_TAB = {
         "Any turn can fire a plug. Put the jumper on."
     ),
 }
-_PAPER = marked("DANGER: live while the paper lies under the grounding tab. Any turn can fire a plug.")
-_BENT = marked("DANGER: live with the plug out: its tab does not touch the case. Any turn can fire a plug.")
+_PAPER = marked(
+    "DANGER: live while the paper lies under the grounding tab. Any turn can fire a plug. "
+    "Take the paper out after the reading."
+)
+_BENT = marked(
+    "DANGER: live with the plug out: its tab does not touch the case. Any turn can fire a plug. Put the jumper on."
+)
 _GROUNDED = {
     "jumper": marked(
         "Grounded by the jumper. No spark; the lamp sees “closed” whatever the contacts do. Take the jumper off for "

@@ -285,7 +285,7 @@ def disagreements(fit: FlankFit) -> tuple[str, ...]:
         said.append(
             tr(
                 "Trials {first} and {second} cannot both be right, if they were read as closely as you said. Check "
-                "that the clamping screws hold, that lobe 1 was used, which blades were, and that this is the file "
+                "that the clamp screws hold, that lobe 1 was used, which blades were, and that this is the file "
                 "for this cam. Then repeat one of the two.",
                 first=first + 1,
                 second=second + 1,

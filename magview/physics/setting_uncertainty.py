@@ -150,7 +150,7 @@ def internal_measurement(magneto: Magneto, readings: InternalReadings) -> Measur
         readings=rows,
         quantities=(
             Quantity("opening_error", tr("opening from the E-gap"), "deg", -late, late),
-            Quantity("gap", tr("widest gap"), "mm", low, high),
+            Quantity("gap", tr("largest gap"), "mm", low, high),
         ),
         model=model,
     )

@@ -270,7 +270,7 @@ def _teeth(room: Practice) -> list[str]:
     return [
         tr(
             "On {name}: paint marks, nuts off; magneto flange on the disc {flange}; disc on the drive "
-            "flange {disc}; nuts on. {residual}° remain. Lamp and disc, approached with rotation.",
+            "flange {disc}; nuts on. {residual}° of crank remain. Lamp and disc, approached with rotation.",
             name=name,
             flange=flange,
             disc=disc,

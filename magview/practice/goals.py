@@ -290,7 +290,7 @@ def _synchronised(found: Evidence, left: Practice) -> Judged:
     )
     told = (
         tr(
-            "left and right are {apart}° apart, {allowed}° are allowed",
+            "left and right are {apart}° of crank apart, {allowed}° are allowed",
             apart=number(apart, digits_beside(apart, None, allowed, 2)),
             allowed=number(allowed, "g"),
         )

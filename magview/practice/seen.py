@@ -177,11 +177,11 @@ def live_words(practice: Practice) -> str:
     if not lead.plug_in and not tab:
         return tr("LIVE: the lead is off, and no tab grounds this magneto. Put the jumper on.")
     if not lead.plug_in and lead.paper:
-        return tr("LIVE: paper lies under the tab.")
+        return tr("LIVE: paper lies under the tab. For the reading alone: arc clear, plugs out.")
     if lead.plug_in and lead.switch_on:
         return tr("LIVE: the switch is on. For the reading alone: arc clear, plugs out.")
     if not lead.plug_in or not practice.seat.proved:
-        return tr("Counts as live: nothing that grounds it is proved.")
+        return tr("Counts as live: nothing that grounds it is proved. Prove the lead, or put the jumper on.")
     return ""
 
 

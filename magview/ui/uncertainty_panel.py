@@ -98,7 +98,7 @@ class UncertaintyPanel(QWidget):
         form.addRow(tr("&Measurement"), self.what)
         self.offset, self.blade = LengthSpin(0.1, -50.0, 50.0), LengthSpin(0.01, 0.0, 10.0)
         self.offset.setToolTip(tr("Straightedge from the rim mark, positive past it: the contacts open late"))
-        self.blade.setToolTip(tr("The thickest blade that passes the widest gap"))
+        self.blade.setToolTip(tr("The thickest blade that passes the largest gap"))
         self.first_stop, self.second_stop = AngleSpin(0.5, -360.0, 360.0), AngleSpin(0.5, -360.0, 360.0)
         self.left, self.right = AngleSpin(0.5, -360.0, 360.0), AngleSpin(0.5, -360.0, 360.0)
         rows = (

@@ -90,7 +90,9 @@ def test_it_is_dangerous_unless_something_grounds_it_that_is_meant_to(tab):
         else:
             assert words.startswith("DANGER: live ")
             assert ("tab" in words) == (not lead.plug_in)
-            assert ("Put the jumper on" in words) == (not lead.plug_in and tab is not True)
+            papered = not lead.plug_in and tab is True and lead.paper
+            assert ("Put the jumper on" in words) == (not papered)  # a danger says what to do
+            assert ("Take the paper out" in words) == papered
             assert ("broken inside" in words) == (lead.plug_in and lead.broken)
 
 
