@@ -154,9 +154,9 @@ class TrayPanel(PracticePanel):
         if meter:
             self.meter = self.button(tr("Meter the &lead to the case"), do.MeterLead)
             self.meter.setToolTip(tr("From the pulled plug of the switch lead to the case"))
-            self.meter_terminal = self.button(tr("Meter the ter&minal to the case"), do.MeterTerminal)
+            self.meter_terminal = self.button(tr("Meter the te&rminal to the case"), do.MeterTerminal)
             self.meter_terminal.setToolTip(tr("From the magneto's terminal: the winding is always beside the rest"))
-            self.meter_switch = self.button(tr("Meter the s&witch alone"), do.MeterSwitch)
+            self.meter_switch = self.button(tr("Meter the switch alon&e"), do.MeterSwitch)
             self.meter_switch.setToolTip(tr("The lead taken off the switch for the reading, its plug pulled"))
             for i, button in enumerate((self.meter, self.meter_terminal, self.meter_switch), start=1):
                 grid.addWidget(button, i // 2, i % 2)
