@@ -18,11 +18,12 @@ from PySide6.QtWidgets import (
 
 from magview import __version__
 from magview.bench.autosave import Keeper
-from magview.practice.actions import Act, HandIn, PointAt
+from magview.practice.actions import Act, Care, HandIn, PointAt, Renew
 from magview.practice.attempt import Attempt, write_attempt
 from magview.practice.debrief import debrief
 from magview.practice.report import debrief_csv, debrief_text
 from magview.practice.state import Practice
+from magview.practice.words import act_words
 from magview.spec.base import SpecError
 from magview.spec.files import write_text
 from magview.spec.formats import ENDING
@@ -176,6 +177,8 @@ class PracticeWindow(QMainWindow):
 
     def _acted(self, act: Act, new: Practice, old: Practice) -> None:
         self.statusBar().clearMessage()
+        if isinstance(act, Care | Renew) and new.said is None:  # no picture shows it, and nothing answered
+            self.say(act_words(act, old, new) + ".")
         self.pictures.show_practice(new)
         if self._keeper is not None and not self._keep_soon.isActive():
             self._keep_soon.start()

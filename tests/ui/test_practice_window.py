@@ -410,3 +410,15 @@ def test_after_the_last_hint_the_keyboard_is_at_the_hints_not_at_handing_in(open
     QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Space)
     assert task.hints.hasFocus()
     assert not window.hand_in.hasFocus()
+
+
+@pytest.mark.parametrize(
+    ("act", "told"),
+    [(do.DressContacts(), "Dress the contacts."), (do.RenewContacts(), "Fit a new pair of contacts."),
+     (do.LeaveAsIs("contacts"), "Leave the contacts as they are."), (do.Renew("lead"), None)],
+)  # fmt: skip
+def test_an_act_that_no_picture_shows_is_told_of(open_practice, act, told):
+    window = open_practice("pips")
+    window.model.do(act)
+    said = window.statusBar().currentMessage()
+    assert said == told if told else said
