@@ -37,7 +37,7 @@ def sections(
             [clock_words(d.at_s), d.text, str(d.times)] for d in marking.dangers
         ]),
         (tr("Marks"), [tr("What"), tr("Weight"), tr("Got"), tr("Why")], [
-            [r.what, write(r.weight, "g"), write(r.got, "g"), r.evidence] for r in marking.rows
+            [r.what, write(r.weight, "g"), write(round(r.got, 2), "g"), r.evidence] for r in marking.rows
         ]),
         (tr("True values"), [tr("What"), tr("As found"), tr("As left"), tr("Wanted")], [
             [t.what, t.as_found, t.as_left, t.wanted] for t in told.truths

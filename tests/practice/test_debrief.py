@@ -18,6 +18,7 @@ from magview.practice.exercise import Fault
 from magview.practice.faults import begin
 from magview.practice.library import find_exercise, shipped_exercises
 from magview.practice.readings import lead_truth
+from magview.practice.report import sections
 from magview.practice.state import true_firing_deg, true_readings, view
 from magview.spec.base import SpecError
 from magview.spec.library import find_installation
@@ -230,3 +231,14 @@ def test_one_lobe_low_says_that_its_lobe_fires_every_cylinder():
     (what,) = (what for what in told if what.startswith("Low lobe"))
     assert told[what] == ("every cylinder in turn", "every cylinder in turn", "–")
     assert not any(what.startswith("Low lobe") for what in told_at_once("gap-wrong"))
+
+
+def test_marks_are_told_to_a_hundredth():
+    """Two things of seven left undone get 5/7 of the one mark there is for closing up: 0.71."""
+    session = Session(find_exercise("pips"), 4711)
+    session.send(bench.TightenLock(False), 1.0)
+    session.send(do.OilFelt(1), 2.0)
+    session.send(do.HandIn(), 3.0)
+    marks = sections(session.attempt, debrief(session.attempt))[1][2]
+    assert all(len(got.partition(".")[2]) <= 2 for _, _, got, _ in marks)
+    assert any("." in got for _, _, got, _ in marks)
