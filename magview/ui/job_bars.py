@@ -21,6 +21,7 @@ from magview.job.requirements import missing
 from magview.job.sheet import STAGES, Job, stage_of
 from magview.spec.language import marked, tr
 from magview.ui.job_model import NOT_TAKEN, JobModel, part_title
+from magview.ui.steady_label import SteadyLabel
 from magview.ui.style import tint
 from magview.ui.theme import Theme
 
@@ -59,8 +60,7 @@ class Contents(QWidget):
         super().__init__(parent)
         self._model, self.pages = model, pages
         self._told: dict[str, str] = {}
-        self.progress = QLabel()
-        self.progress.setWordWrap(True)
+        self.progress = SteadyLabel()  # the list below stays where the pointer is, whatever is counted
         self.progress.setAccessibleName(tr("Progress"))
         self.bar = QProgressBar()
         self.bar.setRange(0, len(STAGES))
@@ -110,6 +110,13 @@ class Contents(QWidget):
         if found.out:
             count = len(found.out)
             parts.append(tr("1 reading out") if count == 1 else tr("{count} readings out", count=count))
+        most = len(STAGES)
+        longest = (
+            tr("{come} of {count} stages done or skipped", come=most, count=most),
+            tr("missing in {count}", count=most),
+            tr("{count} readings out", count=most),
+        )
+        self.progress.keep_room_for(("; ".join(longest),))
         self.progress.setText("; ".join(parts))
         for row, page in enumerate(self.pages):
             item = self.list.item(row)

@@ -189,3 +189,14 @@ def test_at_150_percent_of_1280_by_720_no_page_scrolls_sideways(open_job, tmp_pa
         QApplication.processEvents()
         assert window.page.horizontalScrollBar().maximum() == 0, name
     assert window.width() <= 853
+
+
+def test_the_list_of_stages_stays_where_it_is_while_readings_go_out(open_job):
+    window = open_job()
+    contents = window.contents
+    QApplication.processEvents()
+    top = contents.list.y()
+    write(window, "ground_run", "drop_left_rpm", "0")
+    QApplication.processEvents()
+    assert "1 reading out" in contents.progress.text()
+    assert contents.list.y() == top
