@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QPoint
+from PySide6.QtCore import QEvent, QObject, QPoint
 from PySide6.QtGui import QMouseEvent, QPalette
 from PySide6.QtWidgets import QApplication, QFrame, QLabel, QWidget
 
@@ -10,6 +10,9 @@ from magview.ui.pictured import Pictured
 
 _ASIDE = 8
 """Least distance from the panel's edges [px]."""
+
+_HANDLED = (QEvent.Type.KeyPress, QEvent.Type.MouseButtonPress, QEvent.Type.Wheel)
+"""What a hand does at a control: the sentence about the entry before it is then out of date."""
 
 
 class Callout(QLabel):
@@ -37,6 +40,10 @@ class Callout(QLabel):
         if not isinstance(control, QWidget) or not self._panel.isAncestorOf(control):
             self.hide()
             return
+        if self._beside is not control:
+            if self._beside is not None:
+                self._beside.removeEventFilter(self)
+            control.installEventFilter(self)
         self._beside = control
         self.setText(f"✗ {sentence[0].upper()}{sentence[1:].rstrip('.')}.")
         frame = 2 * (self.margin() + self.frameWidth())
@@ -58,6 +65,12 @@ class Callout(QLabel):
         beside = self._beside
         if new is not None and beside is not None and new is not beside and not beside.isAncestorOf(new):
             self.hide()
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """The control is used again: an entry that is taken need not change anything the model tells of."""
+        if event.type() in _HANDLED:
+            self.hide()
+        return super().eventFilter(watched, event)
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         """Read, and put away."""

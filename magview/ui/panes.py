@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import TYPE_CHECKING, Protocol
 
-from PySide6.QtCore import QEvent, QObject, Qt
+from PySide6.QtCore import QEvent, QObject, QSize, Qt
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QScrollArea, QSplitter, QWidget
 
@@ -14,6 +14,15 @@ from magview.ui.theme import Theme
 
 if TYPE_CHECKING:
     from magview.ui.window import MainWindow
+
+
+_FRAME = QSize(16, 60)
+"""Room for what the desktop puts round a window: its frame and title, which nobody knows before it is shown [px]."""
+
+
+def first_size(room: QSize) -> QSize:
+    """How large a window opens on a screen that leaves this room: all of it is seen, with its foot line [px]."""
+    return QSize(1280, 720).boundedTo(room - _FRAME)
 
 
 class Panel(Protocol):

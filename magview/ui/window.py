@@ -20,7 +20,7 @@ from magview.ui.crank_view import CrankView
 from magview.ui.doors import Doors
 from magview.ui.drive_view import DriveView
 from magview.ui.model import BenchModel
-from magview.ui.panes import PANELS, Panel, TallPanel, column
+from magview.ui.panes import PANELS, Panel, TallPanel, column, first_size
 from magview.ui.theme import Theme, colours, system_theme
 from magview.ui.tongue import language
 
@@ -116,8 +116,7 @@ class MainWindow(Doors):
         metrics = self.fontMetrics()
         self.tabs.setMinimumWidth(71 * metrics.averageCharWidth())
         self.setContentsMargins(0, round(3.5 * metrics.height()), 0, round(1.6 * metrics.height()))
-        room = QApplication.primaryScreen().availableGeometry()
-        self.resize(min(1280, room.width()), min(720, room.height()))
+        self.resize(first_size(QApplication.primaryScreen().availableGeometry().size()))
         self._emphasise(0)
 
     def _furnishing(self) -> Iterator[None]:

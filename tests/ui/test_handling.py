@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 
 import pytest
-from PySide6.QtCore import QEvent, QPoint, QPointF, QRect, Qt
+from PySide6.QtCore import QEvent, QPoint, QPointF, QRect, QSize, Qt
 from PySide6.QtGui import QImage
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QCheckBox, QMessageBox
@@ -27,6 +27,7 @@ from magview.bench.events import KINDS, nearest_event, next_event
 from magview.bench.state import readings
 from magview.spec.library import find_installation
 from magview.ui.export import scale_bar
+from magview.ui.panes import first_size
 from tests.hands import send_mouse
 from tests.magnetos import on_the_published_coupling
 
@@ -496,3 +497,28 @@ def test_dragging_what_stays_says_so_once(open_window):
     assert said == ["what is there (pole shoe) stays: drag the rotor, the backplate or the contact screw"]
     assert window.model.state == before
     assert "What is there (pole shoe) stays" in window.statusBar().currentMessage()
+
+
+def test_what_was_said_of_an_entry_goes_with_the_next_one(open_window, qtbot):
+    """The gap wanted changes nothing on the bench, so no change of the bench takes the sentence away."""
+    panel = open_window("seven-radial").panel
+    wanted = panel.wanted
+    wanted.setFocus()
+    wanted.selectAll()
+    qtbot.keyClicks(wanted, "9")
+    qtbot.keyClick(wanted, Qt.Key.Key_Return)
+    assert panel.callout.isVisible()
+    assert "9 is outside" in panel.callout.text()
+    wanted.selectAll()
+    qtbot.keyClicks(wanted, "0,33")
+    qtbot.keyClick(wanted, Qt.Key.Key_Return)
+    assert wanted.exact == 0.33
+    assert not panel.callout.isVisible()
+
+
+def test_a_window_and_its_frame_fit_a_small_screen():
+    """1280 × 720 less a desktop's title bar, 20 to 40 px high (common practice); a large screen changes nothing."""
+    size = first_size(QSize(1280, 720))
+    assert size.width() <= 1280 - 2 * 5
+    assert size.height() <= 720 - 40 - 5
+    assert first_size(QSize(1920, 1080)) == QSize(1280, 720)
