@@ -54,7 +54,7 @@ class LeadDiagram(QWidget):
     def __init__(self, model: BenchModel, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._model, self._theme = model, theme
-        self.setMinimumHeight(round(18 * self.fontMetrics().height()))
+        self.setMinimumHeight(round(19 * self.fontMetrics().height()))
         self.setAccessibleName(tr("Switch lead, drawn as a circuit"))
         self.show_state(model.state)
         model.changed.connect(self.show_state)
@@ -76,7 +76,7 @@ class LeadDiagram(QWidget):
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         painter.fillRect(self.rect(), QColor(self._theme.paper))
         metrics = QFontMetricsF(self.font())
-        foot = 2.8 * metrics.height()
+        foot = 4 * metrics.height()
         scale = min(self.width() / WIDTH, (self.height() - foot) / HEIGHT)
         left = (self.width() - scale * WIDTH) / 2
 
@@ -95,7 +95,9 @@ class LeadDiagram(QWidget):
 
     def _instruments(self, painter: QPainter, lit: bool, metrics: QFontMetricsF) -> None:
         size, state = metrics.height(), self._model.state
-        y = self.height() - 1.75 * size
+        y = (
+            self.height() - 3 * size
+        )  # the lamp's line, and one below it for each meter: side by side they can be too wide
         lamp = QRectF(10, y - size / 2, size, size)
         if state.lamp_kind != "buzzer":
             painter.setBrush(QColor("#ffd83d") if lit else Qt.BrushStyle.NoBrush)
@@ -104,8 +106,7 @@ class LeadDiagram(QWidget):
                 painter.drawLine(lamp.topLeft(), lamp.bottomRight())
         painter.drawText(QPointF(16 + size, y + metrics.ascent() / 2 - 1), lamp_words(state))
         for line, meter in enumerate((terminal_meter_words(state), lead_meter_words(state))):
-            x = self.width() - metrics.horizontalAdvance(meter) - 10
-            painter.drawText(QPointF(x, y + metrics.ascent() / 2 - 1 + 1.15 * line * size), meter)
+            painter.drawText(QPointF(10, y + metrics.ascent() / 2 - 1 + 1.15 * (line + 1) * size), meter)
 
 
 class LeadPanel(QWidget):
@@ -130,6 +131,7 @@ class LeadPanel(QWidget):
         self.paper = self._check(tr("&Paper under the grounding tab"), SlipPaper)
         self.lamp = QuietCombo()
         self.lamp.setAccessibleName(tr("Timing light"))
+        self.lamp.setSizeAdjustPolicy(QuietCombo.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         for kind, words in LAMPS.items():
             self.lamp.addItem(f"{tr(words)[:1].upper()}{tr(words)[1:]}", kind)
         self.lamp.activated.connect(lambda _: self._model.send(ChooseLamp(self.lamp.currentData())))
@@ -152,7 +154,7 @@ class LeadPanel(QWidget):
             box = QGroupBox(title)
             grid = QGridLayout(box)
             for i, check in enumerate(checks):
-                grid.addWidget(check, i // 2, i % 2)
+                grid.addWidget(check, i, 0)  # one below the other: two wide, they push the window off a small screen
             layout.addWidget(box)
         light = QFormLayout()
         light.addRow(tr("Timing li&ght"), self.lamp)

@@ -203,6 +203,15 @@ def test_no_words_are_cut_off(open_window, name, size):
     assert window.width() <= size[0] + 1, "the window does not fit the screen"
 
 
+def test_no_page_pushes_the_window_off_a_small_screen(open_window):
+    """At 853×480, what 150 % leaves of 1280×720, each page looked at: one that is too wide hides readings."""
+    window = open_window("nine-radial-left", (853, 480))
+    for index in range(window.tabs.count()):
+        window.tabs.setCurrentIndex(index)
+        QApplication.processEvents()
+        assert window.width() <= 854, window.tabs.tabText(index)
+
+
 def test_everything_has_a_name_for_a_screen_reader(open_window):
     from PySide6.QtGui import QAccessible
     from PySide6.QtWidgets import QAbstractSpinBox, QComboBox, QGraphicsView, QTableWidget
