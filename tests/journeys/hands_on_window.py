@@ -162,6 +162,11 @@ class WindowHands:
     def lamp(self) -> str:
         return self.window.sight.lamp_words.text()
 
+    def sees_open(self) -> bool:
+        """What the lamp says, by the kind that the data sheet names."""
+        burns = {"open": "light", "closed": "dark", "buzzer": "buzzes high"}
+        return self.lamp() == burns[self.exercise.tray.lamp_kind]
+
     def edge(self) -> int | None:
         """Divisions past the mark, off the label."""
         words = self.window.sight.edge.text()

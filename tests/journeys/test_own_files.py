@@ -22,7 +22,7 @@ MAGNETO = {
     "contact_screw.range_deg[1]": "60", "contact_screw.positive_is_clockwise": True,
     "backplate.range_deg[0]": "-6", "backplate.range_deg[1]": "6", "designed_setting.backplate_deg": "0",
     "designed_setting.gap_mm": "0,3 mm", "e_gap_deg": "10", "gap_limits_mm[0]": "0,25", "gap_limits_mm[1]": "0,35",
-    "marks.radius_mm": "32", "marks.tolerance_mm": "1/32",
+    "marks.radius_mm": "32", "marks.tolerance_mm": "1 thirtysecond",
 }  # fmt: skip
 ENGINE = {
     "name": "Shed engine", "cylinders": "4", "arrangement": "inline", "rotation": "clockwise",
@@ -51,7 +51,7 @@ def fill(own, answers):
             QTest.keyClick(field, Qt.Key.Key_A, Qt.KeyboardModifier.ControlModifier)
             QTest.keyClicks(field, answers[path])
             QTest.keyClick(field, Qt.Key.Key_Tab)
-            if answers[path] == "1/32":  # no number: refused at the field, then typed as one
+            if answers[path] == "1 thirtysecond":  # no number: refused at the field, then typed as one
                 assert own.page().rows[path].refusal.isVisible()
                 answers = {**answers, path: "0,8 mm"}
         else:

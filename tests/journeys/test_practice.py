@@ -81,7 +81,7 @@ def test_top_dead_centre_is_learnt_by_keyboard_alone(open_practice, qtbot):
     def step() -> str:
         return strip.title.text()
 
-    assert step() == "Step 1 of 8 – Chocks"
+    assert step().startswith("Step 1 of ") and step().endswith("Chocks")
     keys.tab(3)
     keys.press(window.work.plugs)  # not what was asked for: the lesson waits, and says so
     assert step().startswith("Step 1") and strip.answer.text().startswith("✗ Not yet")

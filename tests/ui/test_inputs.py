@@ -130,7 +130,7 @@ def test_a_number_is_read_in_either_decimal_sign_and_held_to_its_range(qtbot, lo
     assert spin.text() == f"{hours:g} h"
 
 
-@pytest.mark.parametrize("text", ["1,000.5", "9 thou", "1/4", "nan", "abc"])
+@pytest.mark.parametrize("text", ["1,000.5", "9 thou", "nan", "abc"])
 def test_what_is_no_number_leaves_the_number_as_it_was(qtbot, locale, text):
     spin = NumberSpin(1.0, -10.0, 10.0)
     qtbot.addWidget(spin)

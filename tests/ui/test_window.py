@@ -246,6 +246,6 @@ def test_qt_calls_do_not_eat_references_to_none(qapp):
 @pytest.mark.parametrize("page", ["setting", "trials", "uncertainty"])
 def test_pages_that_send_hands_to_a_magneto_carry_the_cautions(open_window, page):
     window = open_window("seven-radial-left")
-    said = window.panel_of(page).findChild(QLabel, "caution").text()
+    said = " ".join(label.text() for label in window.panel_of(page).findChildren(QLabel, "caution"))
     for words in ("propeller as live", "switch off", "plugs out", "wheels chocked", "current manual", "licensed"):
         assert words in said
