@@ -51,8 +51,13 @@ class WindowHands:
             do.LayStraightedge: (w.tray, "edge"), do.ConnectLamp: (w.tray, "lamp"), do.FitStop: (w.tray, "stop"),
             bench.TightenLock: (w.work, "lock"), bench.TightenClamps: (w.work, "clamps"),
             bench.SwitchIgnition: (w.work, "switch"), bench.PullPlug: (w.work, "plug"), do.Chock: (w.work, "chocks"),
-            do.SparkPlugs: (w.work, "plugs"), do.Nuts: (w.work, "nuts"),
+            do.SparkPlugs: (w.work, "plugs"), do.Nuts: (w.work, "nuts"), bench.FitJumper: (w.work, "jumper"),
         }  # fmt: skip
+        if isinstance(act, do.MakeSafe):
+            self._show(w.work)
+            if w.work.safe[act.what].isChecked() != act.done:
+                click(w.work.safe[act.what])
+            return
         if type(act) in boxes:
             panel, name = boxes[type(act)]
             self._show(panel)
