@@ -52,6 +52,7 @@ class WindowHands:
             bench.TightenLock: (w.work, "lock"), bench.TightenClamps: (w.work, "clamps"),
             bench.SwitchIgnition: (w.work, "switch"), bench.PullPlug: (w.work, "plug"), do.Chock: (w.work, "chocks"),
             do.SparkPlugs: (w.work, "plugs"), do.Nuts: (w.work, "nuts"), bench.FitJumper: (w.work, "jumper"),
+            do.PlugLeads: (w.work, "plug_leads"), do.TakeCoilOff: (w.tray, "coil"), do.SlipPaper: (w.work, "paper"),
         }  # fmt: skip
         if isinstance(act, do.MakeSafe):
             self._show(w.work)
@@ -104,6 +105,22 @@ class WindowHands:
                 panel, button = w.work, w.work.look
             case do.DressContacts():
                 panel, button = w.work, w.work.dress
+            case do.LeaveAsIs("contacts"):
+                panel, button = w.work, w.work.leave
+            case do.LeaveAsIs("chocks"):
+                panel, button = w.work, w.work.stay
+            case do.RenewContacts():
+                panel, button = w.work, w.work.fit_new
+            case do.PressFelt():
+                panel, button = w.work, w.work.felt
+            case do.OilFelt(1):
+                panel, button = w.work, w.work.oil
+            case do.MeterLead():
+                panel, button = w.tray, w.tray.meter
+            case do.MeterTerminal():
+                panel, button = w.tray, w.tray.meter_terminal
+            case do.MeterSwitch():
+                panel, button = w.tray, w.tray.meter_switch
             case _:
                 raise AssertionError(f"no way at the window for {act}")
         self._show(panel)
