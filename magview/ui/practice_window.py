@@ -122,7 +122,8 @@ class PracticeWindow(QMainWindow):
         column.setContentsMargins(4, 4, 4, 4)
         column.setSpacing(4)
         column.addWidget(self.sight)
-        column.addWidget(self.turning)
+        # On a low screen the turning box scrolls: nothing in it is squeezed until it cannot be read.
+        column.addWidget(TallPanel(lambda: self.turning))
         column.addWidget(self.tabs, 1000)
         column.addStretch(1)  # takes the room where the tabs are away
         column.addWidget(self.hand_in)
