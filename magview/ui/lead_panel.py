@@ -127,8 +127,8 @@ class LeadPanel(QWidget):
         self.switch = self._check(tr("Ignition switch &on"), SwitchIgnition)
         self.other = self._check(tr("Switch of the other &magneto on"), SwitchOther)
         self.plug = self._check(tr("Plug o&ut of the magneto"), PullPlug)
-        self.jumper = self._check(tr("&Jumper on the terminal"), FitJumper)
-        self.paper = self._check(tr("&Paper under the grounding tab"), SlipPaper)
+        self.jumper = self._check(tr("Jumper on the terminal"), FitJumper)
+        self.paper = self._check(tr("Paper under the grounding tab"), SlipPaper)
         self.lamp = QuietCombo()
         self.lamp.setAccessibleName(tr("Timing light"))
         self.lamp.setSizeAdjustPolicy(QuietCombo.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
@@ -136,12 +136,12 @@ class LeadPanel(QWidget):
             self.lamp.addItem(f"{tr(words)[:1].upper()}{tr(words)[1:]}", kind)
         self.lamp.activated.connect(lambda _: self._model.send(ChooseLamp(self.lamp.currentData())))
         self.broken = self._fault(tr("Lead &broken inside"), "broken")
-        self.chafed = self._fault(tr("Lead &chafed through to ground"), "chafed")
+        self.chafed = self._fault(tr("Lead chafed through to ground"), "chafed")
         self.short = self._fault(tr("&Short inside the magneto"), "shorted")
         self.tab = self._fault(tr("Grounding tab bent clear of the c&ase"), "tab")
         self.never_opens = self._fault(tr("Switch that &never opens"), "never-opens")
-        self.never_closes = self._fault(tr("Switch that never c&loses"), "never-closes")
-        self.crossed = self._fault(tr("Leads of left and right c&rossed"), "crossed")
+        self.never_closes = self._fault(tr("Switch that never closes"), "never-closes")
+        self.crossed = self._fault(tr("Leads of left and right crossed"), "crossed")
         for title, checks in (
             (tr("Hands on"), (self.switch, self.other, self.plug, self.jumper, self.paper)),
             (
@@ -157,7 +157,7 @@ class LeadPanel(QWidget):
                 grid.addWidget(check, i, 0)  # one below the other: two wide, they push the window off a small screen
             layout.addWidget(box)
         light = QFormLayout()
-        light.addRow(tr("Timing li&ght"), self.lamp)
+        light.addRow(tr("Timing light"), self.lamp)
         layout.addLayout(light)
         for words in (PROVING, CANNOT_TELL):
             layout.addWidget(_wrapped(tr(words)))

@@ -21,7 +21,7 @@ class MovedBox(QGroupBox):
         self._model = model
         grid = QGridLayout(self)
         grid.setColumnStretch(1, 1)
-        label = QLabel(tr("It no&w reads"))
+        label = QLabel(tr("It now rea&ds"))
         self.reads = BtdcSpin(0.5, -LAMP_LIMIT_DEG, LAMP_LIMIT_DEG)
         self.reads.setAccessibleName(tr("The lamp now reads, to be explained"))
         self.reads.refuse_beyond()
