@@ -177,10 +177,10 @@ _AT_TERMINAL: dict[TerminalSays, str] = {
 
 
 LAMPS: dict[LampKind, str] = {
-    "open": marked("lights when the contacts are open"),
-    "closed": marked("lights when the contacts are closed"),
-    "buzzer": marked("buzzes high when the contacts are open, low when they are closed"),
-    "plain": marked("a plain battery lamp: it cannot tell while the coil is connected"),
+    "open": marked("lights when open"),
+    "closed": marked("lights when closed"),
+    "buzzer": marked("buzzes, high when open"),
+    "plain": marked("a plain battery lamp: cannot tell"),
 }
 """What each kind of timing light does."""
 

@@ -52,7 +52,7 @@ class WindowHands:
             bench.TightenLock: (w.work, "lock"), bench.TightenClamps: (w.work, "clamps"),
             bench.SwitchIgnition: (w.work, "switch"), bench.PullPlug: (w.work, "plug"), do.Chock: (w.work, "chocks"),
             do.SparkPlugs: (w.work, "plugs"), do.Nuts: (w.work, "nuts"), bench.FitJumper: (w.work, "jumper"),
-            do.PlugLeads: (w.work, "plug_leads"), do.TakeCoilOff: (w.tray, "coil"), do.SlipPaper: (w.work, "paper"),
+            do.PlugLeads: (w.work, "plug_leads"), do.TakeCoilOff: (w.tray, "coil"), bench.SlipPaper: (w.work, "paper"),
         }  # fmt: skip
         if isinstance(act, do.MakeSafe):
             self._show(w.work)
