@@ -52,19 +52,20 @@ class WindowHands:
             bench.TightenLock: (w.work, "lock"), bench.TightenClamps: (w.work, "clamps"),
             bench.SwitchIgnition: (w.work, "switch"), bench.PullPlug: (w.work, "plug"), do.Chock: (w.work, "chocks"),
             do.SparkPlugs: (w.work, "plugs"), do.Nuts: (w.work, "nuts"), bench.FitJumper: (w.work, "jumper"),
-            do.PlugLeads: (w.work, "plug_leads"), do.TakeCoilOff: (w.tray, "coil"), bench.SlipPaper: (w.work, "paper"),
+            do.PlugLeads: (w.work, "plug_leads"), do.TakeCoilOff: (w.tray, "coil"),
+            bench.SlipPaper: (w.work, "paper"),
         }  # fmt: skip
-        if isinstance(act, do.MakeSafe):
-            self._show(w.work)
-            if w.work.safe[act.what].isChecked() != act.done:
-                click(w.work.safe[act.what])
-            return
         if type(act) in boxes:
             panel, name = boxes[type(act)]
             self._show(panel)
             box, wanted = getattr(panel, name), next(iter(vars(act).values()))
             if box.isChecked() != wanted:
                 click(box)
+            return
+        rows = {do.TurnScrew: (w.work, "screw"), do.TurnPlate: (w.work, "plate"), do.TurnDisc: (w.tray, "disc")}
+        if type(act) in rows:
+            panel, name = rows[type(act)]
+            self._by(panel, getattr(panel, name), act.by_deg)
             return
         match act:
             case do.TurnUntil(what, forward):
@@ -73,16 +74,14 @@ class WindowHands:
                 self._turn("by" if isinstance(act, do.TurnRotor) else "propeller", abs(by), by >= 0)
             case do.TurnToReading(reading, forward):
                 self._turn("reading", reading, forward)
-            case do.TurnScrew(by):
-                self._by(w.work, w.work.screw, by)
-            case do.TurnPlate(by):
-                self._by(w.work, w.work.plate, by)
-            case do.TurnDisc(by):
-                self._by(w.tray, w.tray.disc, by)
             case do.TryBlades(stack, kind):
                 self._blades(stack, kind)
             case do.WriteReading():
                 self._write(act)
+            case do.MakeSafe(what, done):
+                self._show(w.work)
+                if w.work.safe[what].isChecked() != done:
+                    click(w.work.safe[what])
             case do.HandIn():
                 click(w.hand_in)
                 box = w.findChild(QMessageBox)
@@ -91,38 +90,21 @@ class WindowHands:
                 self._press(act)
 
     def _press(self, act: do.Act) -> None:
-        w = self.window
-        match act:
-            case do.Sight(0.0):
-                panel, button = w.tray, w.tray.square
-            case do.FeelCompression():
-                panel, button = w.tray, w.tray.thumb
-            case bench.PaintMarks():
-                panel, button = w.work, w.work.paint
-            case do.MoveTooth(face, way):
-                panel, button = w.work, w.work.tooth[face, way]
-            case do.InspectContacts():
-                panel, button = w.work, w.work.look
-            case do.DressContacts():
-                panel, button = w.work, w.work.dress
-            case do.LeaveAsIs("contacts"):
-                panel, button = w.work, w.work.leave
-            case do.LeaveAsIs("chocks"):
-                panel, button = w.work, w.work.stay
-            case do.RenewContacts():
-                panel, button = w.work, w.work.fit_new
-            case do.PressFelt():
-                panel, button = w.work, w.work.felt
-            case do.OilFelt(1):
-                panel, button = w.work, w.work.oil
-            case do.MeterLead():
-                panel, button = w.tray, w.tray.meter
-            case do.MeterTerminal():
-                panel, button = w.tray, w.tray.meter_terminal
-            case do.MeterSwitch():
-                panel, button = w.tray, w.tray.meter_switch
-            case _:
-                raise AssertionError(f"no way at the window for {act}")
+        tray, work = self.window.tray, self.window.work
+        if isinstance(act, do.MoveTooth):
+            panel, button = work, work.tooth[act.face, act.way]
+        else:
+            buttons = (
+                (do.Sight(0.0), tray, "square"), (do.FeelCompression(), tray, "thumb"),
+                (do.MeterLead(), tray, "meter"), (do.MeterTerminal(), tray, "meter_terminal"),
+                (do.MeterSwitch(), tray, "meter_switch"), (bench.PaintMarks(), work, "paint"),
+                (do.InspectContacts(), work, "look"), (do.DressContacts(), work, "dress"),
+                (do.LeaveAsIs("contacts"), work, "leave"), (do.LeaveAsIs("chocks"), work, "stay"),
+                (do.RenewContacts(), work, "fit_new"), (do.PressFelt(), work, "felt"), (do.OilFelt(1), work, "oil"),
+            )  # fmt: skip
+            found = [(panel, name) for known, panel, name in buttons if known == act]
+            assert found, f"no way at the window for {act}"
+            panel, button = found[0][0], getattr(*found[0])
         self._show(panel)
         click(button)
 
