@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, QObject, QPoint
-from PySide6.QtGui import QMouseEvent, QPalette
+from PySide6.QtCore import QEvent, QObject, QPoint, Qt
+from PySide6.QtGui import QKeyEvent, QMouseEvent, QPalette
 from PySide6.QtWidgets import QApplication, QFrame, QLabel, QWidget
 
 from magview.ui.pictured import Pictured
@@ -11,6 +11,7 @@ from magview.ui.pictured import Pictured
 _ASIDE = 8
 """Least distance from the panel's edges [px]."""
 
+_ENDING = (Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Tab, Qt.Key.Key_Backtab)
 _HANDLED = (QEvent.Type.KeyPress, QEvent.Type.MouseButtonPress, QEvent.Type.Wheel)
 """What a hand does at a control: the sentence about the entry before it is then out of date."""
 
@@ -68,7 +69,9 @@ class Callout(QLabel):
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """The control is used again: an entry that is taken need not change anything the model tells of."""
-        if event.type() in _HANDLED:
+        # The key that ends an entry is the one that brought the sentence.
+        ends = isinstance(event, QKeyEvent) and event.key() in _ENDING
+        if event.type() in _HANDLED and not ends:
             self.hide()
         return super().eventFilter(watched, event)
 

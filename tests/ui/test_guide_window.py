@@ -284,10 +284,13 @@ def test_it_takes_the_colours_of_the_application(guide, qtbot, theme):
         guide.go_to("theory-coupling")
         qtbot.waitUntil(lambda: f"a {{ color: {theme.highlight}; }}" in guide.page.document().defaultStyleSheet())
         qtbot.waitUntil(lambda: guide.page.viewport().grab().toImage().pixelColor(2, 2) == QColor(theme.base))
-        shot = guide.page.viewport().grab().toImage()
-        seen = {shot.pixelColor(x, y).name() for x in range(0, shot.width(), 2) for y in range(0, 300, 2)}
-        assert theme.text in seen, "words in the theme's colour"
-        assert theme.button in seen, "formulas stand on a ground of their own"
+
+        def seen() -> set[str]:
+            shot = guide.page.viewport().grab().toImage()
+            return {shot.pixelColor(x, y).name() for x in range(shot.width()) for y in range(300)}
+
+        qtbot.waitUntil(lambda: theme.text in seen())  # words in the theme's colour
+        assert theme.button in seen(), "formulas stand on a ground of their own"
     finally:
         colours(LIGHT)
 

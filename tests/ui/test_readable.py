@@ -124,6 +124,6 @@ def test_the_timing_light_is_chosen_by_what_it_does(open_window, qtbot):
     combo.setFocus()
     QTest.keyClick(combo, Qt.Key.Key_Down)
     assert window.model.state.lamp_kind == "closed"
-    assert combo.currentText() == "Lights when the contacts are closed"
+    assert combo.currentText() == "Lights when closed"
     window.model.undo()
     assert combo.currentData() == window.model.state.lamp_kind == "open"
