@@ -22,6 +22,8 @@ LOOK_FIRST_WHY = marked(
     "mark not the right one, the finger at another outlet."
 )
 
+NOT_READ = marked("The lamp has not been read yet: the bench begins at the timing wanted.")
+
 CHECK_WORDS: dict[Check, str] = {
     "reading": marked("I read the lamp again: it says so"),
     "stroke": marked("No. 1 is on its compression stroke"),

@@ -5,7 +5,8 @@ from __future__ import annotations
 from PySide6.QtWidgets import QGridLayout, QGroupBox, QLabel
 
 from magview.bench.conditions import CONDITION_WORDS, Condition, conditions_at_opening, verdict_words
-from magview.bench.state import BenchState, Engaged
+from magview.bench.lamp_words import NOT_READ
+from magview.bench.state import BenchState, Engaged, mounting_of
 from magview.spec.language import tr
 from magview.ui.style import tint
 from magview.ui.theme import Theme
@@ -27,12 +28,15 @@ class ConditionsBox(QGroupBox):
             grid.addWidget(name, row, 0)
             grid.addWidget(verdict, row, 1)
             self.names[condition], self.verdicts[condition] = name, verdict
-        self.look = QLabel(tr("By the readings entered. At the engine look at each of the four yourself."))
+        self.look = QLabel()
         self.look.setWordWrap(True)
         grid.addWidget(self.look, len(Condition), 0, 1, 2)
 
     def show_conditions(self, state: BenchState, engaged: Engaged, theme: Theme) -> None:
         """Show the verdicts for a state."""
+        read = mounting_of(engaged, engaged.side).lamp_read
+        by = tr("By the readings entered.") if read else tr(NOT_READ)
+        self.look.setText(f"{by} {tr('At the engine look at each of the four yourself.')}")
         found = conditions_at_opening(state, engaged.side)
         for place, (_, label) in enumerate(self.verdicts.items()):
             if found is None:

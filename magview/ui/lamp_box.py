@@ -19,8 +19,8 @@ from PySide6.QtWidgets import (
 from magview.bench.actions import Action, ReadLamp, TurnCrank, ViewSide, WantTiming
 from magview.bench.apply import BTDC_LIMIT_DEG, LAMP_LIMIT_DEG
 from magview.bench.lamp import Standing, foretold, standing
-from magview.bench.lamp_words import should_read_words, should_words, standing_words
-from magview.bench.state import BenchState, Engaged, Side, crank_deg, firing_btdc_deg, readings
+from magview.bench.lamp_words import NOT_READ, should_read_words, should_words, standing_words
+from magview.bench.state import BenchState, Engaged, Side, crank_deg, firing_btdc_deg, mounting_of, readings
 from magview.bench.timing import TimingError, timing_error, timing_verdict
 from magview.physics.coupling import speed_mismatch
 from magview.spec.language import marked, number, tr
@@ -160,7 +160,9 @@ class LampBox(QGroupBox):
         self.warning.setVisible(bool(warnings))
         tint(self.warning, theme.bad, bold=True)
         should = should_read_words(state, engaged.side)
-        self.should.setText(should or tr("Nothing was moved since the lamp was read."))
+        read = mounting_of(engaged, engaged.side).lamp_read
+        quiet = tr("Nothing was moved since the lamp was read.") if read else tr(NOT_READ)
+        self.should.setText(should or quiet)
         self.should.keep_room_for((should_words(LAMP_LIMIT_DEG),))
         self.reads_so.setEnabled(bool(should))
 

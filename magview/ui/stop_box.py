@@ -26,10 +26,10 @@ class StopBox(QGroupBox):
             label.setBuddy(spin)
             grid.addWidget(label, 0, 2 * column)
             grid.addWidget(spin, 0, 2 * column + 1)
-            spin.entered.connect(self._stop_entered)
-            spin.said.connect(self.said)
             spin.lineEdit().textEdited.connect(self._typed)
             spin.entered.connect(self._typed)
+            spin.entered.connect(self._stop_entered)
+            spin.said.connect(self.said)
         self._engine: Engine | None = None
         self._entered: set[object] = set()
         self.stops[0].show_value(340.0)
@@ -63,8 +63,10 @@ class StopBox(QGroupBox):
         if min(first, second) < 0 and middle > 180.0:  # a disc numbered both ways from zero, before it negative
             middle -= 360.0
         opposite = (middle + 180.0) % 360.0
+        example = f"{tr('Example readings; enter your own.')} " if self.read is None else ""
         self.tdc.setText(
-            tr(
+            example
+            + tr(
                 "True top dead centre is at {middle}° on the disc; set the pointer to zero there. (Disc "
                 "numbered 0 to 360°, or to both sides with what is before zero negative. If the stop was "
                 "met about bottom dead centre, the top is at {opposite}°. {rod})",

@@ -83,3 +83,19 @@ def test_what_one_tooth_does_is_told(window):
     for rotor in (Fraction(360, 19), Fraction(360, 20), Fraction(360, 19) - Fraction(360, 20)):
         rounded = [f"{float(d):.3f}".rstrip("0").rstrip(".") for d in (rotor, rotor / ratio)]
         assert rounded[0] in text and rounded[1] in text
+
+
+def test_what_nobody_has_read_says_so(window):
+    """A new bench begins right; that is no reading, and the page does not take it for one."""
+    timing = window.timing
+    assert "has not been read yet" in timing.lamp.should.text()
+    assert "has not been read yet" in timing.conditions.look.text()
+    assert timing.stop.tdc.text().startswith("Example readings")
+    window.model.send(ReadLamp("left", 22.0))
+    assert "not been read" not in timing.lamp.should.text() + timing.conditions.look.text()
+    for spin, reading in zip(timing.stop.stops, ("341", "25"), strict=True):
+        spin.setFocus()
+        spin.selectAll()
+        QTest.keyClicks(spin.lineEdit(), reading)
+        QTest.keyClick(spin, Qt.Key.Key_Return)
+    assert not timing.stop.tdc.text().startswith("Example")
