@@ -36,11 +36,13 @@ class WorkPanel(PracticePanel):
         super().__init__(model, theme)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(8, 4, 8, 4)
-        layout.addWidget(self._build_contacts())
-        layout.addWidget(self._build_lead())
         self.engine, self.teeth = wrapped(), wrapped()
-        if model.practice.bench.engaged is not None:
+        on_engine = model.practice.bench.engaged is not None
+        if on_engine:  # making safe comes before hands go anywhere else
             layout.addWidget(self._build_engine())
+        layout.addWidget(self._build_lead())
+        layout.addWidget(self._build_contacts())
+        if on_engine:
             layout.addWidget(self._build_coupling())
         layout.addStretch(1)
         self.show_practice(model.practice)
