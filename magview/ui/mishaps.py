@@ -169,7 +169,9 @@ def acts_of_windows() -> list[object]:
     from PySide6.QtWidgets import QApplication
 
     acts: list[object] = []
-    for widget in QApplication.topLevelWidgets():
+    # A report keeps the last acts: those of the window in front come last. One put away may still await its end.
+    shown = [widget for widget in QApplication.topLevelWidgets() if widget.isVisible()]
+    for widget in sorted(shown, key=lambda widget: widget.isActiveWindow()):
         model = getattr(widget, "model", None)
         store, session = getattr(model, "store", None), getattr(model, "session", None)
         if store is not None:
