@@ -25,10 +25,10 @@ from magview.job import feeds, judge  # noqa: E402
 from magview.job.parts import checks  # noqa: E402
 from magview.job.sheet import STAGES, Job, change, change_in, new_job  # noqa: E402
 from magview.job.signing import sign  # noqa: E402
-from magview.physics.instruments import instrument, instruments  # noqa: E402
-from magview.physics.measurement import judge_linear  # noqa: E402
-from magview.physics.setting import internal_timing  # noqa: E402
-from magview.physics.setting_uncertainty import engine_measurement, internal_measurement  # noqa: E402
+from magview.physics.cam.setting import internal_timing  # noqa: E402
+from magview.physics.uncertainty.instruments import instrument, instruments  # noqa: E402
+from magview.physics.uncertainty.measurement import judge_linear  # noqa: E402
+from magview.physics.uncertainty.setting_uncertainty import engine_measurement, internal_measurement  # noqa: E402
 from magview.spec.files import write_model  # noqa: E402
 from magview.spec.library import find_installation  # noqa: E402
 

@@ -23,7 +23,7 @@ SIDE_BY_SIDE = ("-n", "auto", "--dist", "loadfile")
 """A process for each core; the tests of a file stay together."""
 
 sys.path.insert(0, str(ROOT))
-from magview.ui.preflight import PACKAGES, loads  # noqa: E402  (needs the path above; imports no Qt)
+from magview.ui.kit.preflight import PACKAGES, loads  # noqa: E402  (needs the path above; imports no Qt)
 
 
 def main() -> int:

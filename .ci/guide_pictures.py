@@ -21,12 +21,12 @@ from PySide6.QtWidgets import QApplication, QWidget  # noqa: E402
 
 from magview.bench import actions as do  # noqa: E402
 from magview.bench.apply import new_bench  # noqa: E402
-from magview.physics.trials import Trial  # noqa: E402
+from magview.physics.trials.trial import Trial  # noqa: E402
 from magview.spec.library import find_installation  # noqa: E402
-from magview.ui.model import BenchModel  # noqa: E402
-from magview.ui.style import Outlined  # noqa: E402
-from magview.ui.theme import LIGHT, colours  # noqa: E402
-from magview.ui.window import PANELS, MainWindow  # noqa: E402
+from magview.ui.kit.bench_model import BenchModel  # noqa: E402
+from magview.ui.kit.style import Outlined  # noqa: E402
+from magview.ui.kit.theme import LIGHT, colours  # noqa: E402
+from magview.ui.shell.window import PANELS, MainWindow  # noqa: E402
 
 TARGET = ROOT / "resources" / "guide" / "pictures"
 COLOURS = 256
@@ -115,8 +115,8 @@ def practice(handed_in: bool) -> QPixmap:
     from magview.practice.actions import ConnectLamp, HandIn, LayStraightedge, Sight, TryBlades, TurnUntil
     from magview.practice.attempt import Session
     from magview.practice.library import find_exercise
-    from magview.ui.practice_model import AttemptModel
-    from magview.ui.practice_window import PracticeWindow
+    from magview.ui.practice.model import AttemptModel
+    from magview.ui.practice.window import PracticeWindow
 
     window = PracticeWindow(AttemptModel(Session(find_exercise("gap-wrong"), 1)), LIGHT)
     window.resize(1280, 720)

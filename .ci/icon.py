@@ -15,8 +15,8 @@ import numpy as np
 ROOT = Path(__file__).resolve().parents[1]
 sys.path.insert(0, str(ROOT))
 
-from magview.bench.breaker_end import BreakerEnd, breaker_end  # noqa: E402
-from magview.bench.shapes import Array, Point, band, rotate  # noqa: E402
+from magview.drawing.breaker_end import BreakerEnd, breaker_end  # noqa: E402
+from magview.drawing.shapes import Array, Point, band, rotate  # noqa: E402
 from magview.spec.library import find_magneto  # noqa: E402
 
 ICONS = ROOT / "resources" / "icons"

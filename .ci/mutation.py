@@ -20,7 +20,7 @@ from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[1]
 TESTS = ("tests/physics", "tests/published", "tests/spec/test_magneto.py", "tests/spec/test_library.py")
-SLOW = "tests/physics/test_trials.py::test_the_stated_spread_is_that_of_the_repeated_experiment"
+SLOW = "tests/physics/trials/test_trial.py::test_the_stated_spread_is_that_of_the_repeated_experiment"
 
 NOTICED = (1, 2)
 """What pytest ends with where a test failed, or where the mutant could not even be imported."""
@@ -50,7 +50,9 @@ from pathlib import Path
 import pytest
 from hypothesis import HealthCheck, Phase
 
-from magview.physics import breaker, engine, setting
+from magview.physics.cam import breaker
+from magview.physics.engine.crank import crank as engine
+from magview.physics.cam import setting
 
 settings.register_profile(
     "mutation", deadline=None, derandomize=True, database=None, phases=(Phase.explicit, Phase.generate),
@@ -83,7 +85,8 @@ def main() -> int:
     args = parser.parse_args()
     if not args.folder.exists():
         copy(args.folder)
-        mutmut(args.folder, "run", "--max-children", "1", "magview.physics.circuit.*")  # makes all of them; runs few
+        # Makes all of them; runs few.
+        mutmut(args.folder, "run", "--max-children", "1", "magview.physics.electric.circuit.*")
     drawn = draw(args.folder, args.modules, args.each, args.seed)
     before = outcomes(args.folder)
     left = [name for names in drawn.values() for name in names if before[name] is None]
@@ -123,7 +126,7 @@ def mutmut(folder: Path, *words: str) -> None:
 def outcomes(folder: Path) -> dict[str, int | None]:
     """What became of each mutant; None where it was not run."""
     found: dict[str, int | None] = {}
-    for path in sorted((folder / "mutants/magview/physics").glob("*.meta")):
+    for path in sorted((folder / "mutants/magview/physics").rglob("*.meta")):
         found |= json.loads(path.read_text())["exit_code_by_key"]
     return found
 

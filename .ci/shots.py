@@ -68,12 +68,12 @@ def take(target: Path, installation: str, width: int, height: int, theme: str, s
     )
     from magview.bench.apply import new_bench
     from magview.job.sheet import STAGES
-    from magview.physics.trials import Trial
+    from magview.physics.trials.trial import Trial
     from magview.spec.library import find_installation
-    from magview.ui.model import BenchModel
-    from magview.ui.plot_pane import SHEETS
-    from magview.ui.theme import THEMES
-    from magview.ui.window import PANELS, MainWindow
+    from magview.ui.kit.bench_model import BenchModel
+    from magview.ui.kit.theme import THEMES
+    from magview.ui.plots.pane import SHEETS
+    from magview.ui.shell.window import PANELS, MainWindow
 
     app = QApplication([])
     window = MainWindow(BenchModel(new_bench(find_installation(installation))), THEMES[theme])
@@ -138,10 +138,10 @@ def take_practice(target: Path, exercise: str, width: int, height: int, theme: s
     from magview.practice.actions import ConnectLamp, LayStraightedge, Sight, TryBlades, TurnUntil
     from magview.practice.attempt import Session
     from magview.practice.library import find_exercise
-    from magview.ui.practice_model import AttemptModel
-    from magview.ui.practice_window import PracticeWindow
-    from magview.ui.style import Outlined
-    from magview.ui.theme import THEMES, colours
+    from magview.ui.kit.style import Outlined
+    from magview.ui.kit.theme import THEMES, colours
+    from magview.ui.practice.model import AttemptModel
+    from magview.ui.practice.window import PracticeWindow
 
     app = QApplication([])
     app.setStyle(Outlined())

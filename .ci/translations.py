@@ -25,7 +25,7 @@ ROOT = Path(__file__).resolve().parents[1]
 FOLDER = ROOT / "resources" / "translations"
 LANGUAGES = ("es", "fr", "de", "pt")
 CONTEXT = "magview"
-"""As magview/ui/tongue.py asks for them."""
+"""As magview/ui/kit/translation.py asks for them."""
 
 HUMAN = {
     "magnetos": ("name", "notes"),

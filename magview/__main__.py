@@ -16,11 +16,11 @@ def window() -> int:
 
 
 def _run(entry: str) -> int:
-    from magview.ui.starting import put_off, resume
+    from magview.ui.kit.start_order import put_off, resume
 
     put_off()
     try:
-        from magview import cli
+        from magview.cli import main as cli
 
         resume()
         code: int = getattr(cli, entry)()

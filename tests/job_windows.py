@@ -11,7 +11,7 @@ import pytest
 from tests.magnetos import on_the_published_coupling
 
 if TYPE_CHECKING:
-    from magview.ui.job_window import JobWindow
+    from magview.ui.work.window import JobWindow
 
 
 @pytest.fixture
@@ -61,7 +61,7 @@ def choose_page(window, name: str) -> None:
 def form_of(window, part: str):
     """The entries of a part, its page in front."""
     from magview.job.sheet import STAGES
-    from magview.ui.job_window import END, HEAD
+    from magview.ui.work.window import END, HEAD
 
     name = part if part in STAGES else END if part == "next_check" else HEAD
     if window.page_name != name:
@@ -74,7 +74,7 @@ def write(window, part: str, field: str, text: str) -> None:
     from PySide6.QtCore import Qt
     from PySide6.QtTest import QTest
 
-    from magview.ui.job_edits import DayEdit
+    from magview.ui.work.edits import DayEdit
 
     edit = form_of(window, part).edits[field]
     line = edit.line if isinstance(edit, DayEdit) else edit

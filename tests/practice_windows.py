@@ -10,7 +10,7 @@ import pytest
 
 if TYPE_CHECKING:
     from magview.practice.state import Practice
-    from magview.ui.practice_window import PracticeWindow
+    from magview.ui.practice.window import PracticeWindow
 
 
 @pytest.fixture
@@ -24,9 +24,9 @@ def open_practice(qtbot, open_window) -> Iterator[Callable[..., PracticeWindow]]
     from magview.practice.attempt import Session
     from magview.practice.lesson import start_lesson
     from magview.practice.library import find_exercise, find_lesson, shipped_lessons
-    from magview.ui.practice_model import AttemptModel, LessonModel
-    from magview.ui.practice_window import PracticeWindow
-    from magview.ui.theme import LIGHT
+    from magview.ui.kit.theme import LIGHT
+    from magview.ui.practice.model import AttemptModel, LessonModel
+    from magview.ui.practice.window import PracticeWindow
 
     opened: list[PracticeWindow] = []
 

@@ -12,7 +12,7 @@ from typing import Any
 from magview.spec import language
 from magview.spec.library import resources
 
-ROOMS = ("spec", "physics", "bench", "practice", "job", "classroom", "upkeep", "ui")
+ROOMS = ("spec", "physics", "bench", "drawing", "curves", "own", "practice", "job", "classroom", "upkeep", "ui")
 PACKAGE = Path(language.__file__).parents[1]
 
 WORD = re.compile(r"[^\W\d_]{2,}")
@@ -24,7 +24,7 @@ _BEFORE_QT = {"preflight.py"}
 TREES = {
     path: ast.parse(path.read_text())
     for room in ROOMS
-    for path in sorted((PACKAGE / room).glob("*.py"))
+    for path in sorted((PACKAGE / room).rglob("*.py"))
     if path.name not in _BEFORE_QT
 }
 

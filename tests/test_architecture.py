@@ -24,7 +24,7 @@ def python(code: str) -> None:
 def test_everything_below_the_window_works_where_qt_cannot_be_imported():
     names = [m.name for m in pkgutil.walk_packages(magview.__path__, "magview.") if ".ui" not in m.name]
     names.remove("magview.__main__")
-    assert "magview.physics.setting" in names
+    assert "magview.physics.cam.setting" in names
     python(
         "import sys\n"
         "class Wall:\n"
@@ -44,8 +44,8 @@ def test_the_window_starts_without_the_slow_libraries():
         "from PySide6.QtWidgets import QApplication\n"
         "from magview.bench.apply import new_bench\n"
         "from magview.spec.library import DEFAULT_MAGNETO, find_magneto\n"
-        "from magview.ui.model import BenchModel\n"
-        "from magview.ui.window import MainWindow\n"
+        "from magview.ui.kit.bench_model import BenchModel\n"
+        "from magview.ui.shell.window import MainWindow\n"
         "app = QApplication([])\n"
         "window = MainWindow(BenchModel(new_bench(find_magneto(DEFAULT_MAGNETO))))\n"
         "window.show(); app.processEvents()\n"
@@ -54,18 +54,18 @@ def test_the_window_starts_without_the_slow_libraries():
     )
 
 
-@pytest.mark.parametrize("room", sorted(p.parent for p in Path(magview.__path__[0]).glob("*/__init__.py")), ids=str)
+@pytest.mark.parametrize("room", sorted(p.parent for p in Path(magview.__path__[0]).rglob("*/__init__.py")), ids=str)
 def test_every_room_has_its_sign(room):
     """What lives there and where to begin reading; what it names exists."""
     sign = ast.get_docstring(ast.parse((room / "__init__.py").read_text(encoding="utf-8"))) or ""
-    (begin,) = re.findall(r"Begin\s+reading in\s+`(\w+\.py)`", sign)
-    assert (room / begin).exists()
+    (begin,) = re.findall(r"Begin\s+reading in\s+`([\w/]+)\.py`", sign)
+    assert (room / f"{begin}.py").exists()
 
 
 def test_the_contributors_guide_is_a_map_whose_places_exist():
     guide = (ROOT / "DEVELOPERS.md").read_text(encoding="utf-8")
     assert len(guide.splitlines()) <= 100
-    for place in re.findall(r"`((?:bench|physics|spec|practice|ui|job)/\w+\.py)`", guide):
+    for place in re.findall(r"`((?:bench|physics|spec|practice|ui|job|own|curves)/[\w/]+\.py)`", guide):
         assert (ROOT / "magview" / place).exists(), place
     for place in re.findall(r"`((?:tests|resources|magview|\.ci)/[\w/.-]+)`", guide):
         assert (ROOT / place).exists(), place

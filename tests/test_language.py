@@ -8,10 +8,10 @@ from pathlib import Path
 
 import pytest
 
-from magview.bench.breaker_end import breaker_end
-from magview.bench.crank_end import crank_end
-from magview.bench.drive_end import drive_end
 from magview.bench.words import PARTS
+from magview.drawing.breaker_end import breaker_end
+from magview.drawing.crank_end import crank_end
+from magview.drawing.drive_end import drive_end
 from magview.spec.library import find_installation, shipped_names
 from tests.source_words import NAMES, TREES, glued, name_of, said, spoken_calls, unspoken
 

@@ -11,10 +11,7 @@ import pytest
 
 from magview.bench import actions as bench
 from magview.bench.apply import apply, new_bench
-from magview.bench.curves import csv_text as curve_csv
-from magview.bench.curves import lobe_table
 from magview.bench.describe import describe
-from magview.bench.lead_picture import lead_picture
 from magview.bench.lead_words import lead_meter_words, lead_words, tab_words, terminal_meter_words
 from magview.bench.state import readings
 from magview.bench.sureness import matters_words, outcome_words, read_internal
@@ -22,18 +19,21 @@ from magview.bench.tooth_steps import coupling_words, step_words, steps_between
 from magview.bench.verdict import faults
 from magview.bench.wear_words import expectation_words, leaving_words
 from magview.bench.words import move_words, setting_moves, short_words
+from magview.curves.lift import csv_text as curve_csv
+from magview.curves.lift import lobe_table
+from magview.drawing.lead_picture import lead_picture
 from magview.job.document import Figures, Heading, Paragraph, SignatureLines, Table, document, footer
 from magview.job.judge import finish
 from magview.job.library import find_job, shipped_jobs
 from magview.job.readings import csv_text, json_text
 from magview.job.sheet import new_job
-from magview.physics.advice import advise
-from magview.physics.coupling import outside_tolerance, plan
-from magview.physics.measurement import judge_linear
-from magview.physics.setting import internal_timing
-from magview.physics.setting_uncertainty import internal_measurement
-from magview.physics.trials import Trial
-from magview.physics.wear import WearRates
+from magview.physics.cam.setting import internal_timing
+from magview.physics.engine.coupling import outside_tolerance, plan
+from magview.physics.trials.advice import advise
+from magview.physics.trials.trial import Trial
+from magview.physics.uncertainty.measurement import judge_linear
+from magview.physics.uncertainty.setting_uncertainty import internal_measurement
+from magview.physics.wear.prediction import WearRates
 from magview.practice import actions as do
 from magview.practice.attempt import Session, attempt_of
 from magview.practice.debrief import debrief

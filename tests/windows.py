@@ -13,7 +13,7 @@ if TYPE_CHECKING:
 
     from magview.spec.engine import Installation
     from magview.spec.magneto import Magneto
-    from magview.ui.window import MainWindow
+    from magview.ui.shell.window import MainWindow
 
 
 @pytest.fixture
@@ -24,9 +24,9 @@ def open_window(qtbot: QtBot) -> Iterator[Callable[..., MainWindow]]:
 
     from magview.bench.apply import new_bench
     from magview.spec.library import find_installation, find_magneto, shipped_names
-    from magview.ui.model import BenchModel
-    from magview.ui.theme import LIGHT
-    from magview.ui.window import MainWindow
+    from magview.ui.kit.bench_model import BenchModel
+    from magview.ui.kit.theme import LIGHT
+    from magview.ui.shell.window import MainWindow
 
     opened: list[MainWindow] = []
 

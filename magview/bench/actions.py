@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from magview.bench.state import Check, Side
-from magview.physics.inspection import Inspection
-from magview.physics.timing_light import LampKind
-from magview.physics.trials import HowRead, Trial
+from magview.physics.engine.timing_light import LampKind
+from magview.physics.trials.trial import HowRead, Trial
+from magview.physics.wear.inspection import Inspection
 from magview.spec.engine import Installation
 from magview.spec.frozen import frozen
 from magview.spec.magneto import Magneto

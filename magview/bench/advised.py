@@ -6,7 +6,7 @@ from functools import reduce
 
 from magview.bench.state import BenchState
 from magview.bench.words import setting_moves
-from magview.physics.setting import internal_timing
+from magview.physics.cam.setting import internal_timing
 from magview.spec.frozen import frozen
 from magview.spec.language import marked, tr
 from magview.spec.units import format_angle, format_length

@@ -65,9 +65,9 @@ from magview.bench.state import (
     swing_limits_deg,
     with_play,
 )
-from magview.physics.magnet import friction_share, rest_deg, swing
-from magview.physics.play import Play
-from magview.physics.setting import internal_timing
+from magview.physics.cam.setting import internal_timing
+from magview.physics.electric.magnet import friction_share, rest_deg, swing
+from magview.physics.engine.play import Play
 from magview.spec.base import SpecError
 from magview.spec.engine import Installation
 from magview.spec.language import marked, tr

@@ -15,7 +15,7 @@ from magview.bench.actions import (
     SwitchOther,
 )
 from magview.bench.state import BenchState, Side
-from magview.physics.circuit import Lead
+from magview.physics.electric.circuit import Lead
 from magview.spec.base import SpecError
 from magview.spec.language import tr
 

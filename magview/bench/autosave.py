@@ -16,7 +16,7 @@ from typing import Any, Generic, TypeVar
 from pydantic import TypeAdapter, ValidationError
 
 from magview.bench.state import BenchState, By
-from magview.physics.setting import internal_timing
+from magview.physics.cam.setting import internal_timing
 from magview.spec.base import SpecError
 from magview.spec.files import read_json, write_text
 from magview.spec.language import tr

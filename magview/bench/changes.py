@@ -6,7 +6,7 @@ import math
 from collections.abc import Iterator
 
 from magview.bench.state import BenchState, mounting_of, readings, same_but_worn
-from magview.physics.circuit import Lead
+from magview.physics.electric.circuit import Lead
 from magview.spec.language import tr
 from magview.spec.units import format_angle, format_length
 

@@ -11,10 +11,10 @@ from enum import Enum
 
 from magview.bench.lamp_words import place_words
 from magview.bench.state import BenchState, Side, crank_deg, firing_btdc_deg, opening_deg, readings, with_play
-from magview.physics.engine import strokes
-from magview.physics.instruments import instrument
-from magview.physics.play import Play
-from magview.physics.setting import internal_timing
+from magview.physics.cam.setting import internal_timing
+from magview.physics.engine.crank import strokes
+from magview.physics.engine.play import Play
+from magview.physics.uncertainty.instruments import instrument
 from magview.spec.frozen import frozen
 from magview.spec.language import marked, number, tr
 

@@ -6,7 +6,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from magview.bench.state import BenchState, readings
-from magview.physics.setting import internal_timing
+from magview.physics.cam.setting import internal_timing
 from magview.spec.language import marked, tr
 
 KINDS = (

@@ -11,9 +11,17 @@ from functools import lru_cache
 import numpy as np
 
 from magview.bench.state import BenchState, Check, Mounting, Side, firing_btdc_deg, mounting_of, opening_deg, readings
-from magview.physics.coupling import speed_mismatch
-from magview.physics.lamp import ASK_FIRST_DEG, LOOK_FIRST_DEG, Cause, Elsewhere, Explanation, Foretold, explain
-from magview.physics.setting import internal_timing
+from magview.physics.cam.setting import internal_timing
+from magview.physics.engine.coupling import speed_mismatch
+from magview.physics.engine.lamp import (
+    ASK_FIRST_DEG,
+    LOOK_FIRST_DEG,
+    Cause,
+    Elsewhere,
+    Explanation,
+    Foretold,
+    explain,
+)
 from magview.spec.base import SpecError
 from magview.spec.engine import Installation
 from magview.spec.language import number, tr
@@ -114,8 +122,8 @@ def slack_deg(installation: Installation) -> float:
     reading led in with rotation (JCGM 100:2008). The disc's zero is common to both and drops out.
     """
     # Only what was read twice asks for it: the window need not wait for these modules to open.
-    from magview.physics.measurement import judge_linear
-    from magview.physics.setting_uncertainty import EngineReadings, engine_measurement
+    from magview.physics.uncertainty.measurement import judge_linear
+    from magview.physics.uncertainty.setting_uncertainty import EngineReadings, engine_measurement
 
     wanted = installation.engine.firing_btdc_deg
     # Two magnetos read on one disc are as two readings of one magneto.

@@ -13,7 +13,7 @@ from magview.bench.lamp import (
 )
 from magview.bench.state import BenchState, Check, Side, mounting_of
 from magview.bench.words import way_words
-from magview.physics.lamp import ASK_FIRST_DEG, Cause, Explanation
+from magview.physics.engine.lamp import ASK_FIRST_DEG, Cause, Explanation
 from magview.spec.language import marked, number, tr
 
 LOOK_FIRST = marked("⚠ Check stroke, mark and finger first.")

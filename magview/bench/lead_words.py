@@ -5,8 +5,8 @@ from __future__ import annotations
 import math
 
 from magview.bench.state import BenchState, circuit_now, lamp_burns_now, other_circuit
-from magview.physics.circuit import SWITCH_POSITIONS, Circuit, Lead, TerminalSays, Way
-from magview.physics.timing_light import LampKind
+from magview.physics.electric.circuit import SWITCH_POSITIONS, Circuit, Lead, TerminalSays, Way
+from magview.physics.engine.timing_light import LampKind
 from magview.spec.language import marked, number, tr
 from magview.spec.magneto import Magneto
 

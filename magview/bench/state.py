@@ -6,14 +6,14 @@ import math
 from dataclasses import field, replace
 from typing import Literal
 
-from magview.physics.circuit import PRIMARY_OHM, Circuit, Lead, circuit
-from magview.physics.coupling import rotor_shift_deg
-from magview.physics.inspection import Inspection
-from magview.physics.lamp import Foretold, lamp_after_deg
-from magview.physics.play import Play
-from magview.physics.setting import Readings, internal_timing
-from magview.physics.timing_light import LampKind, lamp_burns
-from magview.physics.trials import HowRead, Trial
+from magview.physics.cam.setting import Readings, internal_timing
+from magview.physics.electric.circuit import PRIMARY_OHM, Circuit, Lead, circuit
+from magview.physics.engine.coupling import rotor_shift_deg
+from magview.physics.engine.lamp import Foretold, lamp_after_deg
+from magview.physics.engine.play import Play
+from magview.physics.engine.timing_light import LampKind, lamp_burns
+from magview.physics.trials.trial import HowRead, Trial
+from magview.physics.wear.inspection import Inspection
 from magview.spec.base import SpecError
 from magview.spec.engine import Installation
 from magview.spec.frozen import frozen

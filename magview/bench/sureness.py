@@ -9,9 +9,9 @@ import math
 from collections.abc import Sequence
 
 from magview.bench.state import BenchState, firing_btdc_deg, readings
-from magview.physics.instruments import Instrument, Role, instruments
-from magview.physics.measurement import Improvement, Outcome
-from magview.physics.setting_uncertainty import EngineReadings, InternalReadings
+from magview.physics.uncertainty.instruments import Instrument, Role, instruments
+from magview.physics.uncertainty.measurement import Improvement, Outcome
+from magview.physics.uncertainty.setting_uncertainty import EngineReadings, InternalReadings
 from magview.spec.base import SpecError
 from magview.spec.language import marked, number, tr
 from magview.spec.units import format_length

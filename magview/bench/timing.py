@@ -6,9 +6,9 @@ import math
 
 from magview.bench.state import BenchState, Side, firing_btdc_deg, mounting_of
 from magview.bench.words import move_words
-from magview.physics.coupling import Move, Synchronising, plan, synchronise
-from magview.physics.engine import piston_drop_mm
-from magview.physics.pair_plan import PairPlan, Reading, plan_pair
+from magview.physics.engine.coupling import Move, Synchronising, plan, synchronise
+from magview.physics.engine.crank import piston_drop_mm
+from magview.physics.engine.pair_plan import PairPlan, Reading, plan_pair
 from magview.spec.frozen import frozen
 from magview.spec.language import number, tr
 

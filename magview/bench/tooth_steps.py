@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from magview.bench.state import Engaged, Mounting
 from magview.bench.words import teeth_words, way_words
-from magview.physics.coupling import crank_advance_deg, mesh, rotor_shift_deg
+from magview.physics.engine.coupling import crank_advance_deg, mesh, rotor_shift_deg
 from magview.spec.frozen import frozen
 from magview.spec.language import marked, number, tr
 from magview.spec.magneto import Rotation

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 
-from magview.physics.setting import Readings
+from magview.physics.cam.setting import Readings
 from magview.spec.language import tr
 from magview.spec.magneto import Magneto
 

@@ -5,9 +5,9 @@ from __future__ import annotations
 import math
 
 from magview.bench.state import BenchState, firing_btdc_deg
-from magview.physics.instruments import Role, instruments, one_reading
-from magview.physics.setting import internal_timing
-from magview.physics.wear import EstimatedRates, Firing, Limit, Rate, WearRates, course, lasting, leavings
+from magview.physics.cam.setting import internal_timing
+from magview.physics.uncertainty.instruments import Role, instruments, one_reading
+from magview.physics.wear.prediction import EstimatedRates, Firing, Limit, Rate, WearRates, course, lasting, leavings
 from magview.spec.language import marked, number, tr
 from magview.spec.units import format_angle, format_length
 

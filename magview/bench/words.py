@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from typing import Literal
 
-from magview.physics.coupling import Move
+from magview.physics.engine.coupling import Move
 from magview.spec.base import SpecError
 from magview.spec.engine import Engine
 from magview.spec.language import in_english, marked, number, tr

@@ -9,21 +9,21 @@ from typing import Literal
 
 import numpy as np
 
-from magview.bench.breaker_end import PARENTS as BREAKER_PARENTS
-from magview.bench.breaker_end import breaker_end, pose
-from magview.bench.crank_end import PARENTS as CRANK_PARENTS
-from magview.bench.crank_end import crank_end, crank_pose
-from magview.bench.drive_end import DISC_IN_MM, DISC_OUT_MM, DRIVE_MM, EXTENT_MM, drive_end
-from magview.bench.drive_end import PARENTS as DRIVE_PARENTS
-from magview.bench.labels import arrange
-from magview.bench.lead_picture import HEIGHT, WIDTH, lead_picture
-from magview.bench.shapes import Array, Point, polar
 from magview.bench.state import BenchState, crank_deg
-from magview.bench.told import ENDS, TOLD, End
 from magview.bench.words import breaker_end_sense, direction_word, drive_end_sense
 from magview.classroom.blanks import offset_side
-from magview.job.coupling_picture import paint, rotation_arrow, slot_numbers, upright
-from magview.job.svg import Frame, Places, mark_numbers, path, pieces, svg, words
+from magview.drawing.breaker_end import PARENTS as BREAKER_PARENTS
+from magview.drawing.breaker_end import breaker_end, pose
+from magview.drawing.coupling_on_paper import paint, rotation_arrow, slot_numbers, upright
+from magview.drawing.crank_end import PARENTS as CRANK_PARENTS
+from magview.drawing.crank_end import crank_end, crank_pose
+from magview.drawing.drive_end import DISC_IN_MM, DISC_OUT_MM, DRIVE_MM, EXTENT_MM, drive_end
+from magview.drawing.drive_end import PARENTS as DRIVE_PARENTS
+from magview.drawing.labels import arrange
+from magview.drawing.lead_picture import HEIGHT, WIDTH, lead_picture
+from magview.drawing.shapes import Array, Point, polar
+from magview.drawing.svg import Frame, Places, mark_numbers, path, pieces, svg, words
+from magview.drawing.told import ENDS, TOLD, End
 from magview.spec.base import SpecError
 from magview.spec.engine import Engine
 from magview.spec.frozen import frozen

@@ -11,10 +11,10 @@ from dataclasses import replace
 from magview import __version__
 from magview.bench.apply import new_bench
 from magview.bench.state import BenchState
-from magview.bench.told import ENDS, TOLD, End
 from magview.classroom.blanks import Blanks, Cell, blanks, both_units, offset_words, offsets_mm
 from magview.classroom.drawings import Labels, drawing, gap_svg, has, mark_svg
 from magview.classroom.key import faults_of, side_word
+from magview.drawing.told import ENDS, TOLD, End
 from magview.job.document import Block, Figures, Heading, Paragraph, SignatureLines, Table
 from magview.practice.advice import efficient_path
 from magview.practice.exercise import Exercise

@@ -7,9 +7,9 @@ from math import atan2, degrees, hypot
 from magview.bench.lamp import slack_deg
 from magview.job.parts import Setting
 from magview.job.sheet import Job
-from magview.physics.coupling import finest_shift_deg, rotor_shift_deg
-from magview.physics.dead_centre import disc_zero_error_deg, has_link_rod, link_rod_correction_deg
-from magview.physics.lamp import Explanation, Foretold, explain, lamp_after_deg
+from magview.physics.engine.coupling import finest_shift_deg, rotor_shift_deg
+from magview.physics.engine.dead_centre import disc_zero_error_deg, has_link_rod, link_rod_correction_deg
+from magview.physics.engine.lamp import Explanation, Foretold, explain, lamp_after_deg
 from magview.spec.frozen import frozen
 from magview.spec.magneto import Magneto
 

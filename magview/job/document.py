@@ -13,8 +13,9 @@ from magview import __version__
 from magview.bench.state import BenchState, Mounting, readings
 from magview.bench.sureness import percent_words, value_words
 from magview.bench.words import breaker_end_sense, direction_word
-from magview.job import judge, standing, svg
-from magview.job.coupling_picture import coupling_svg
+from magview.drawing import svg
+from magview.drawing.coupling_on_paper import coupling_svg
+from magview.job import judge, standing
 from magview.job.feeds import bench_as
 from magview.job.history import Drift
 from magview.job.parts import InternalTiming, Lobes, Sure, Uncertainty, title_in

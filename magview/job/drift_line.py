@@ -11,8 +11,8 @@ from numpy.typing import NDArray
 from magview.job.derived import opening_limit_deg, side_of, true_btdc_deg
 from magview.job.judge import firing_limits_deg
 from magview.job.sheet import Job
-from magview.physics.instruments import one_reading
-from magview.physics.straight_line import StraightLine, straight_line
+from magview.physics.uncertainty.instruments import one_reading
+from magview.physics.uncertainty.straight_line import StraightLine, straight_line
 from magview.spec.frozen import frozen
 from magview.spec.language import marked
 from magview.spec.units import format_angle, format_length

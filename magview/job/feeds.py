@@ -28,12 +28,12 @@ from magview.bench.timing import timing_plan
 from magview.job.derived import disc_zero_deg
 from magview.job.parts import LobeReading, Sure, TrialRecord, Uncertainty
 from magview.job.sheet import Job, change, change_in, title_of
-from magview.physics.coupling import Move
-from magview.physics.engine import strokes
-from magview.physics.instruments import Instrument
-from magview.physics.measurement import Outcome
-from magview.physics.setting import Adjustment
-from magview.physics.timing_light import lamp_tells
+from magview.physics.cam.setting import Adjustment
+from magview.physics.engine.coupling import Move
+from magview.physics.engine.crank import strokes
+from magview.physics.engine.timing_light import lamp_tells
+from magview.physics.uncertainty.instruments import Instrument
+from magview.physics.uncertainty.measurement import Outcome
 from magview.spec.base import SpecError
 from magview.spec.language import marked, tr
 from magview.spec.magneto import Condition, Magneto

@@ -14,7 +14,7 @@ from pathlib import Path
 import numpy as np
 from numpy.typing import NDArray
 
-from magview.job import svg
+from magview.drawing import svg
 from magview.job.drift_line import READINGS, Line, Reading, line_of
 from magview.job.library import read_job
 from magview.job.sheet import Job

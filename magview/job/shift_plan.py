@@ -15,11 +15,11 @@ from magview.bench.state import BenchState, Engaged, Mounting, Side, readings
 from magview.bench.timing import timing_plan
 from magview.bench.tooth_steps import steps_between, tooth_degrees
 from magview.bench.words import direction_word, teeth_words, turned_words, way_words
-from magview.job.coupling_picture import coupling_svg
+from magview.drawing.coupling_on_paper import coupling_svg
 from magview.job.document import POSITIONS, Block, Figures, Heading, Paragraph, SignatureLines, Table, how_drawn
 from magview.job.sheet import CAUTIONS
 from magview.job.words import shown
-from magview.physics.coupling import (
+from magview.physics.engine.coupling import (
     Move,
     crank_advance_deg,
     mesh,

@@ -10,9 +10,9 @@ import math
 from magview.bench.advised import ORDERS
 from magview.bench.state import BenchState, Engaged
 from magview.bench.words import move_words, plate_move, screw_move
-from magview.physics.coupling import Move, plan
-from magview.physics.dead_centre import has_link_rod
-from magview.physics.setting import internal_timing
+from magview.physics.cam.setting import internal_timing
+from magview.physics.engine.coupling import Move, plan
+from magview.physics.engine.dead_centre import has_link_rod
 from magview.practice.contacts import PIP_MM, best
 from magview.practice.paper import link_rod_words
 from magview.practice.state import SAFE_THINGS, Practice, first_spark_deg, true_readings, view

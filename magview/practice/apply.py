@@ -9,8 +9,8 @@ from typing import get_args
 from magview.bench import actions as bench
 from magview.bench.apply import apply as apply_to_bench
 from magview.bench.state import Mounting, Side, crank_deg, other_circuit, shift_deg, with_play
-from magview.physics.coupling import finest_shift_deg
-from magview.physics.play import Play
+from magview.physics.engine.coupling import finest_shift_deg
+from magview.physics.engine.play import Play
 from magview.practice import actions as do
 from magview.practice import contacts, instruments, turning
 from magview.practice.draws import between, uniform, whole

@@ -7,7 +7,7 @@ from bisect import bisect_right
 
 from magview import __version__
 from magview.bench.state import Side
-from magview.physics.lobes import cylinders_of_lobe
+from magview.physics.cam.lobes import cylinders_of_lobe
 from magview.practice.advice import efficient_path
 from magview.practice.attempt import RULES, Attempt
 from magview.practice.evidence import Evidence, evidence

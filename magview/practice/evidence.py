@@ -11,7 +11,7 @@ from dataclasses import dataclass, field
 
 from magview.bench import actions as bench
 from magview.bench.state import BenchState, Side, crank_deg
-from magview.physics.circuit import Lead
+from magview.physics.electric.circuit import Lead
 from magview.practice import actions as do
 from magview.practice import instruments
 from magview.practice.attempt import Attempt

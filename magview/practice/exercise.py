@@ -12,7 +12,7 @@ from typing import Annotated, Literal, Self, get_args
 from pydantic import Field, model_validator
 
 from magview.bench.state import Side
-from magview.physics.timing_light import LampKind
+from magview.physics.engine.timing_light import LampKind
 from magview.spec.base import Model, Name, Text
 from magview.spec.engine import Installation
 from magview.spec.language import marked, number, tr

@@ -6,9 +6,9 @@ from dataclasses import replace
 
 from magview.bench.apply_lead import with_fault
 from magview.bench.state import BenchState, Engaged, Mounting, Side
-from magview.physics.circuit import Lead, circuit
-from magview.physics.coupling import finest_shift_deg, rotor_shift_deg
-from magview.physics.setting import internal_timing
+from magview.physics.cam.setting import internal_timing
+from magview.physics.electric.circuit import Lead, circuit
+from magview.physics.engine.coupling import finest_shift_deg, rotor_shift_deg
 from magview.practice.contacts import faces_found
 from magview.practice.draws import between, uniform, whole
 from magview.practice.exercise import Exercise, Fault

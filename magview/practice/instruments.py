@@ -10,10 +10,10 @@ import math
 
 from magview.bench.lead_words import BURNS
 from magview.bench.state import crank_deg
-from magview.physics.dead_centre import timing_centre_deg
-from magview.physics.engine import strokes
-from magview.physics.setting import internal_timing
-from magview.physics.timing_light import lamp_burns, lamp_tells
+from magview.physics.cam.setting import internal_timing
+from magview.physics.engine.crank import strokes
+from magview.physics.engine.dead_centre import timing_centre_deg
+from magview.physics.engine.timing_light import lamp_burns, lamp_tells
 from magview.practice.state import Practice, Said, true_circuit, true_gap_mm
 from magview.spec.base import SpecError
 from magview.spec.language import marked, number, tr

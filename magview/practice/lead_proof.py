@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from magview.bench.apply_lead import with_fault
 from magview.bench.state import circuit_with
-from magview.physics.circuit import Lead
+from magview.physics.electric.circuit import Lead
 from magview.practice import actions as do
 from magview.practice import instruments
 from magview.practice.evidence import Evidence, Track

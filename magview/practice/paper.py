@@ -5,7 +5,7 @@ from __future__ import annotations
 from magview.bench.lead_words import LAMPS, tab_words
 from magview.bench.state import Side
 from magview.bench.words import breaker_end_sense, rotation_words
-from magview.physics.dead_centre import has_link_rod, stop_middle_deg
+from magview.physics.engine.dead_centre import has_link_rod, stop_middle_deg
 from magview.practice.contacts import manual_words
 from magview.practice.exercise import Exercise, Goal
 from magview.practice.readings import UNITS

@@ -16,10 +16,10 @@ from numpy.typing import NDArray
 
 from magview.bench.apply_lead import lead_in_view
 from magview.bench.state import BenchState, Side, circuit_with, crank_deg, gap_now_mm, readings, shift_deg, with_play
-from magview.physics.circuit import Circuit
-from magview.physics.dead_centre import timing_centre_deg
-from magview.physics.play import Play
-from magview.physics.setting import Readings
+from magview.physics.cam.setting import Readings
+from magview.physics.electric.circuit import Circuit
+from magview.physics.engine.dead_centre import timing_centre_deg
+from magview.physics.engine.play import Play
 from magview.practice.exercise import Exercise
 from magview.spec.engine import Installation
 from magview.spec.frozen import frozen

@@ -12,9 +12,9 @@ from magview.bench.actions import TurnCrank
 from magview.bench.actions import TurnRotor as BenchTurnRotor
 from magview.bench.apply import apply
 from magview.bench.state import Engaged, crank_deg
-from magview.physics.dead_centre import stop_reach_deg, timing_centre_deg
-from magview.physics.play import Play
-from magview.physics.setting import internal_timing
+from magview.physics.cam.setting import internal_timing
+from magview.physics.engine.dead_centre import stop_reach_deg, timing_centre_deg
+from magview.physics.engine.play import Play
 from magview.practice.draws import between
 from magview.practice.instruments import (
     DIVISIONS_MM,

@@ -8,8 +8,8 @@ from magview.bench import actions as do
 from magview.bench.apply import new_bench
 from magview.bench.describe import describe
 from magview.bench.store import Store
-from magview.physics.inspection import Inspection
-from magview.physics.trials import HowRead, PlateScale, Trial
+from magview.physics.trials.trial import HowRead, PlateScale, Trial
+from magview.physics.wear.inspection import Inspection
 from magview.spec.library import find_installation, find_magneto
 from tests.magnetos import on_the_published_coupling
 

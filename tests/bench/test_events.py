@@ -12,7 +12,7 @@ from magview.bench.actions import TurnBackplate, TurnRotor, WearHeel
 from magview.bench.apply import apply, new_bench
 from magview.bench.events import KINDS, events_deg, nearest_event, next_event, run_step
 from magview.bench.state import gap_now_mm
-from magview.physics.setting import internal_timing
+from magview.physics.cam.setting import internal_timing
 from magview.spec.library import find_magneto, shipped_names
 
 

@@ -41,9 +41,9 @@ from magview.bench.lamp_words import explanation_words, should_read_words, stand
 from magview.bench.state import BenchState, firing_btdc_deg, gap_now_mm, opening_deg
 from magview.bench.timing import timing_error
 from magview.job.shift_plan import plan_of
-from magview.physics.instruments import instrument
-from magview.physics.lamp import Cause
-from magview.physics.setting import internal_timing
+from magview.physics.cam.setting import internal_timing
+from magview.physics.engine.lamp import Cause
+from magview.physics.uncertainty.instruments import instrument
 from magview.spec.base import SpecError
 from magview.spec.library import find_installation, shipped_names
 from tests.magnetos import build

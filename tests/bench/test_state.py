@@ -13,7 +13,7 @@ from magview.bench.apply import apply, new_bench
 from magview.bench.state import BenchState
 from magview.bench.store import Store
 from magview.job.shift_plan import plan_from
-from magview.physics.coupling import plan
+from magview.physics.engine.coupling import plan
 from magview.spec.base import SpecError
 from magview.spec.library import find_installation, find_magneto, shipped_names
 

@@ -20,8 +20,8 @@ from magview.bench.apply import apply, new_bench
 from magview.bench.autosave import Autosave, dump_state, load_state
 from magview.bench.state import outdated_inspections
 from magview.bench.store import Redo, Store, Undo, replay
-from magview.physics.trials import HowRead, PlateScale, ReadingErrors, Trial
-from magview.physics.wear import Inspection
+from magview.physics.trials.trial import HowRead, PlateScale, ReadingErrors, Trial
+from magview.physics.wear.prediction import Inspection
 from magview.spec.base import SpecError
 from magview.spec.library import find_installation, find_magneto, shipped_names
 from tests.magnetos import in_thousandths, on_the_published_coupling

@@ -23,9 +23,9 @@ from magview.bench.sureness import (
     tool_for,
     value_words,
 )
-from magview.physics.instruments import INSTRUMENTS, instrument
-from magview.physics.measurement import improve, judge_linear
-from magview.physics.setting_uncertainty import engine_measurement, internal_measurement
+from magview.physics.uncertainty.instruments import INSTRUMENTS, instrument
+from magview.physics.uncertainty.measurement import improve, judge_linear
+from magview.physics.uncertainty.setting_uncertainty import engine_measurement, internal_measurement
 from magview.spec.base import SpecError
 from magview.spec.library import find_installation
 from tests.magnetos import in_thousandths, on_the_published_coupling

@@ -23,10 +23,10 @@ from magview.bench.actions import (
     WantTiming,
 )
 from magview.bench.apply import apply, new_bench
-from magview.bench.drive_end import drive_pose
 from magview.bench.state import BenchState, crank_deg, firing_btdc_deg, opening_deg
 from magview.bench.timing import both_plan, both_words, synchronising, timing_error, timing_plan, timing_verdict
 from magview.bench.tooth_steps import coupling_words, marks_words, step_words, steps_between
+from magview.drawing.drive_end import drive_pose
 from magview.spec.base import SpecError
 from magview.spec.library import find_installation, shipped_names
 from tests.magnetos import in_thousandths, on_the_published_coupling

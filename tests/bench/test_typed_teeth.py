@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from magview.bench.words import short_words, teeth_of, way_words
-from magview.cli import main
+from magview.cli.main import main
 from magview.spec.base import SpecError
 from magview.spec.language import speak_through
 from magview.spec.units import parse_btdc_deg

@@ -11,8 +11,8 @@ from magview.bench.actions import TurnBackplate, WearHeel
 from magview.bench.apply import apply, new_bench
 from magview.bench.state import readings
 from magview.bench.wear_words import expectation_words, lasting_words, leaving_words, rate_words
-from magview.physics.inspection import Inspection
-from magview.physics.wear import WearRates, estimate_rates
+from magview.physics.wear.inspection import Inspection
+from magview.physics.wear.prediction import WearRates, estimate_rates
 from magview.spec.library import find_installation
 from tests.magnetos import in_thousandths
 

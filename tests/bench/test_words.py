@@ -14,7 +14,7 @@ from magview.bench.words import (
     short_words,
     teeth_words,
 )
-from magview.physics.coupling import plan
+from magview.physics.engine.coupling import plan
 from magview.spec.library import find_magneto
 from magview.spec.magneto import Rotation
 

@@ -25,9 +25,9 @@ from typing import Any
 import numpy as np
 
 from magview.job.drift_line import READINGS, line_of
-from magview.physics.inspection import Inspection
-from magview.physics.setting import InternalTiming
-from magview.physics.wear import WearRates, estimate_rates, worn
+from magview.physics.cam.setting import InternalTiming
+from magview.physics.wear.inspection import Inspection
+from magview.physics.wear.prediction import WearRates, estimate_rates, worn
 from magview.spec.library import find_magneto
 
 THOU, DRAG = 0.0254, 0.005

@@ -20,10 +20,10 @@ from functools import lru_cache
 import numpy as np
 from pydantic import ValidationError
 
-from magview.physics.advice import Advice, Outcome, advise
-from magview.physics.flank import Flank
-from magview.physics.setting import InternalTiming
-from magview.physics.trials import ReadingErrors, Trial
+from magview.physics.cam.setting import InternalTiming
+from magview.physics.trials.advice import Advice, Outcome, advise
+from magview.physics.trials.flank import Flank
+from magview.physics.trials.trial import ReadingErrors, Trial
 from magview.spec.base import SpecError
 from magview.spec.library import find_magneto, shipped_names
 from magview.spec.magneto import Cam, Magneto

@@ -14,8 +14,8 @@ import numpy as np
 import pytest
 from pytest_benchmark.fixture import BenchmarkFixture
 
-from magview.physics.adjustment_map import adjustment_map
-from magview.physics.setting import InternalTiming, Readings, internal_timing
+from magview.physics.cam.adjustment_map import adjustment_map
+from magview.physics.cam.setting import InternalTiming, Readings, internal_timing
 from magview.spec.library import find_magneto
 
 SIDE = 400

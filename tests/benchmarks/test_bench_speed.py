@@ -22,9 +22,9 @@ from PySide6.QtGui import QImage, QMouseEvent, QPainter
 from PySide6.QtWidgets import QApplication
 
 from magview.bench.actions import TurnRotor
-from magview.bench.breaker_end import PARENTS, breaker_end, pose
-from magview.bench.shapes import rotate
-from magview.ui.theme import PATTERNS
+from magview.drawing.breaker_end import PARENTS, breaker_end, pose
+from magview.drawing.shapes import rotate
+from magview.ui.kit.theme import PATTERNS
 
 WIDTH, HEIGHT = 1000, 800
 MOVING = {"rotor", "cam", "arm"}
@@ -305,7 +305,7 @@ _OURS = """
 import os, sys
 class Stop:
     def find_spec(self, name, path=None, target=None):
-        if name == "magview.ui.menus":  # the first that is asked for after the first picture
+        if name == "magview.ui.shell.menus":  # the first that is asked for after the first picture
             os._exit(0)
 sys.meta_path.insert(0, Stop())
 sys.argv = ["magview"]

@@ -11,10 +11,10 @@ import numpy as np
 import pytest
 from pytest_benchmark.fixture import BenchmarkFixture
 
-from magview.physics.instruments import instrument
-from magview.physics.measurement import Judgement, Measurement, judge
-from magview.physics.setting import internal_timing
-from magview.physics.setting_uncertainty import InternalReadings, internal_measurement
+from magview.physics.cam.setting import internal_timing
+from magview.physics.uncertainty.instruments import instrument
+from magview.physics.uncertainty.measurement import Judgement, Measurement, judge
+from magview.physics.uncertainty.setting_uncertainty import InternalReadings, internal_measurement
 from magview.spec.magneto import Magneto
 from tests.magnetos import from_mechanism
 from tests.reference import Mechanism

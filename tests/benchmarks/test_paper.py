@@ -18,7 +18,7 @@ from PySide6.QtGui import QPageSize, QPdfWriter, QTextDocument
 from magview.job.library import read_job
 from magview.job.report import html_text
 from magview.spec.library import resources
-from magview.ui.print_pdf import pdf_bytes
+from magview.ui.paper.pdf import pdf_bytes
 
 ROUNDS = 9
 

@@ -98,14 +98,14 @@ def test_turning_the_rotor_with_a_cursor_in_sight(open_window, qtbot, benchmark,
 
 _START = """
 import json, os, time
-from magview.ui.starting import put_off
+from magview.ui.kit.start_order import put_off
 put_off()
 from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QApplication
 from magview.bench.apply import new_bench
 from magview.spec.library import find_installation
-from magview.ui.model import BenchModel
-from magview.ui.window import MainWindow
+from magview.ui.kit.bench_model import BenchModel
+from magview.ui.shell.window import MainWindow
 app = QApplication([])
 window = MainWindow(BenchModel(new_bench(find_installation('seven-radial-left'))))
 window.resize(1280, 1000)

@@ -13,7 +13,7 @@ import pytest
 from pytest_benchmark.fixture import BenchmarkFixture
 from scipy.optimize import brentq
 
-from magview.physics.setting import InternalTiming
+from magview.physics.cam.setting import InternalTiming
 from tests.magnetos import from_mechanism
 from tests.reference import Mechanism
 

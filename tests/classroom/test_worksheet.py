@@ -7,8 +7,6 @@ import re
 import pytest
 
 from magview.bench.apply import new_bench
-from magview.bench.breaker_end import breaker_end
-from magview.bench.told import ENDS, TOLD
 from magview.classroom.blanks import Cell, blanks
 from magview.classroom.drawings import drawing, has
 from magview.classroom.set_papers import set_key, set_worksheets
@@ -24,6 +22,8 @@ from magview.classroom.worksheet import (
     parts_sheet,
     worksheet,
 )
+from magview.drawing.breaker_end import breaker_end
+from magview.drawing.told import ENDS, TOLD
 from magview.job.document import Figures, Heading, Paragraph, SignatureLines, Table
 from magview.practice.faults import begin, drawn
 from magview.practice.library import find_exercise, shipped_exercises

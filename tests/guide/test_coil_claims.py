@@ -14,10 +14,10 @@ from functools import cache
 import numpy as np
 import pytest
 
-from magview.bench.curves_coil import COIL_ASSUMPTIONS, COIL_WHY
+from magview.curves.coil import COIL_ASSUMPTIONS, COIL_WHY
 from magview.guide.pages import pages
-from magview.physics.coil import opening_energy_j, primary_current_a, resultant_flux_wb, static_flux_wb
-from magview.physics.setting import Readings, internal_timing
+from magview.physics.cam.setting import Readings, internal_timing
+from magview.physics.electric.coil import opening_energy_j, primary_current_a, resultant_flux_wb, static_flux_wb
 from magview.practice.library import find_lesson
 from magview.spec.library import find_magneto, shipped_names
 from magview.spec.magneto import Magneto

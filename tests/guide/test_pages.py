@@ -14,7 +14,7 @@ from pathlib import Path
 
 import pytest
 
-from magview import cli
+from magview.cli import main as cli
 from magview.guide.book import book_html
 from magview.guide.pages import anchor_of, chapters, guide_folder, pages, parser
 from magview.guide.topics import TOPICS

@@ -14,7 +14,7 @@ import pytest
 
 from magview.bench.advised import ORDERS
 from magview.guide.pages import pages
-from magview.physics.setting import internal_timing
+from magview.physics.cam.setting import internal_timing
 from magview.spec.library import find_engine, find_installation, find_magneto
 
 
@@ -280,7 +280,7 @@ def test_wear_at_the_contacts():
 
 def test_a_gap_asked_for_is_what_the_readings_give_back():
     """The example of the page is run both ways: what `adjust` says, `readings` confirms."""
-    from magview.physics.setting import internal_timing
+    from magview.physics.cam.setting import internal_timing
 
     timing = internal_timing(SEVEN)
     source = pages()["internal-timing"].source

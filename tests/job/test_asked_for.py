@@ -7,7 +7,7 @@ import json
 import pytest
 
 from magview.bench.apply import new_bench
-from magview.cli import main
+from magview.cli.main import main
 from magview.job import feeds, judge
 from magview.job.document import Paragraph, Table, document
 from magview.job.readings import csv_text, unjudged_words

@@ -19,7 +19,7 @@ from magview.job import derived, feeds, judge, standing
 from magview.job.document import Paragraph, document
 from magview.job.readings import csv_text, rows
 from magview.job.sheet import Job, change, change_in, new_job
-from magview.physics.setting import internal_timing
+from magview.physics.cam.setting import internal_timing
 from magview.spec.base import SpecError
 from magview.spec.engine import Installation
 from magview.spec.library import find_installation, shipped_names

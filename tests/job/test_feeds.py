@@ -26,11 +26,11 @@ from magview.bench.state import firing_btdc_deg
 from magview.bench.sureness import INTERNAL_ROLES, read_internal, tool_for
 from magview.job import feeds
 from magview.job.sheet import as_data, new_job
-from magview.physics.coupling import plan
-from magview.physics.instruments import instrument
-from magview.physics.measurement import judge_linear
-from magview.physics.setting import internal_timing
-from magview.physics.setting_uncertainty import internal_measurement
+from magview.physics.cam.setting import internal_timing
+from magview.physics.engine.coupling import plan
+from magview.physics.uncertainty.instruments import instrument
+from magview.physics.uncertainty.measurement import judge_linear
+from magview.physics.uncertainty.setting_uncertainty import internal_measurement
 from magview.spec.base import SpecError
 from magview.spec.library import find_installation, find_magneto
 from tests.job.sheets import demo

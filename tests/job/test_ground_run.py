@@ -10,7 +10,7 @@ import pytest
 
 from magview.bench.apply import new_bench
 from magview.bench.conditions import Condition
-from magview.cli import main
+from magview.cli.main import main
 from magview.job import feeds, judge, standing
 from magview.job.document import Paragraph, Table, document
 from magview.job.readings import csv_text, json_text

@@ -19,7 +19,7 @@ from magview.job.readings import csv_text, json_text
 from magview.job.report import html_text
 from magview.job.sheet import change_in, signature_holds
 from magview.job.store import JobStore
-from magview.physics.setting import internal_timing
+from magview.physics.cam.setting import internal_timing
 from magview.practice.attempt import dump_attempt, read_attempt
 from magview.practice.library import find_exercise
 from magview.spec.base import SpecError

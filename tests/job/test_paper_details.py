@@ -10,7 +10,8 @@ import pytest
 from magview.bench.actions import SetBoth
 from magview.bench.apply import apply, new_bench
 from magview.bench.state import readings
-from magview.job import feeds, svg
+from magview.drawing import svg
+from magview.job import feeds
 from magview.job.document import Figures, Heading, document
 from magview.job.sheet import change_in, new_job
 from magview.spec.library import find_installation, find_magneto, shipped_names

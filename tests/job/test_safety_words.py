@@ -6,7 +6,7 @@ import json
 
 import pytest
 
-from magview.cli import main
+from magview.cli.main import main
 from magview.job import judge, standing
 from magview.job.document import Heading, Paragraph, document
 from magview.job.readings import json_text

@@ -22,9 +22,9 @@ def main(code: str, name: str, folder: str, home: str) -> None:
     from magview.bench.apply import new_bench
     from magview.bench.autosave import Autosave
     from magview.spec.library import find_magneto
-    from magview.ui.model import BenchModel
-    from magview.ui.theme import LIGHT
-    from magview.ui.window import MainWindow
+    from magview.ui.kit.bench_model import BenchModel
+    from magview.ui.kit.theme import LIGHT
+    from magview.ui.shell.window import MainWindow
     from tests.hands import click
     from tests.journeys.test_practice import WindowTrainee
 

@@ -10,10 +10,10 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from magview.spec.engine import Installation
-from magview.ui.job_sources import FEEDS
-from magview.ui.job_window import JobWindow
-from magview.ui.panes import PANELS
-from magview.ui.window import MainWindow
+from magview.ui.shell.panes import PANELS
+from magview.ui.shell.window import MainWindow
+from magview.ui.work.sources import FEEDS
+from magview.ui.work.window import JobWindow
 from tests.hands import click
 from tests.job_windows import choose_page, press
 
@@ -103,8 +103,8 @@ class Mechanic:
 def open_bench(installation: Installation) -> MainWindow:
     """The main window in a process of its own."""
     from magview.bench.apply import new_bench
-    from magview.ui.model import BenchModel
-    from magview.ui.theme import LIGHT
+    from magview.ui.kit.bench_model import BenchModel
+    from magview.ui.kit.theme import LIGHT
 
     main = MainWindow(BenchModel(new_bench(installation)), LIGHT)
     main.furnish()

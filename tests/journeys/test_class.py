@@ -11,7 +11,7 @@ import pytest
 from PySide6.QtTest import QTest
 
 from magview.classroom.sets import set_of_code
-from magview.ui.class_room import ClassRoom
+from magview.ui.classroom.room import ClassRoom
 from tests.classroom.attempts import done, handed
 from tests.hands import click
 

@@ -7,7 +7,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
-from magview.physics.engine import true_tdc_from_stops
+from magview.physics.engine.crank import true_tdc_from_stops
 from tests.journeys.hands_on_window import WindowHands
 from tests.practice.hands import stacks
 from tests.practice.trainee import Trainee

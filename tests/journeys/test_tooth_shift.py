@@ -7,7 +7,7 @@ from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 
 from magview.bench.state import firing_btdc_deg
-from magview.physics.coupling import plan
+from magview.physics.engine.coupling import plan
 from tests.magnetos import on_the_published_coupling
 
 

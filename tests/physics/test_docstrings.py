@@ -13,7 +13,9 @@ import pytest
 import magview.physics
 
 MODULES = [
-    importlib.import_module(f"magview.physics.{m.name}") for m in pkgutil.iter_modules(magview.physics.__path__)
+    importlib.import_module(m.name)
+    for m in pkgutil.walk_packages(magview.physics.__path__, "magview.physics.")
+    if not m.ispkg
 ]
 # Under "Parameters", a line at the section's own indentation: "name : text" or "one, other : text".
 ENTRY = re.compile(r"^(\w+(?:, \w+)*) :", re.MULTILINE)
@@ -58,10 +60,10 @@ def test_documented_parameters_are_those_of_the_signature(thing):
 
 def test_the_two_checks_above_have_something_to_check():
     names = {t.id: documented(t.values[0]) for t in THINGS}
-    assert names["magview.physics.motion.motion"] == ["law", "x"]
-    assert names["magview.physics.breaker.LiftCurve"] == ["rise", "fall"]
-    assert "magview.physics.setting.InternalTiming.readings" in names
-    assert "magview.physics.breaker.lift_curve" in names  # behind its cache
+    assert names["magview.physics.cam.motion.motion"] == ["law", "x"]
+    assert names["magview.physics.cam.breaker.LiftCurve"] == ["rise", "fall"]
+    assert "magview.physics.cam.setting.InternalTiming.readings" in names
+    assert "magview.physics.cam.breaker.lift_curve" in names  # behind its cache
 
 
 @pytest.mark.parametrize("module", MODULES, ids=lambda m: m.__name__)

@@ -7,8 +7,8 @@ from dataclasses import replace
 import pytest
 
 from magview.bench import actions as bench
-from magview.physics.circuit import Lead
-from magview.physics.setting import internal_timing
+from magview.physics.cam.setting import internal_timing
+from magview.physics.electric.circuit import Lead
 from magview.practice import actions as do
 from magview.practice.apply import apply
 from magview.practice.attempt import Attempt, Session

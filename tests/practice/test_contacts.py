@@ -9,7 +9,7 @@ import pytest
 
 from magview.bench import actions as bench
 from magview.bench.advised import ORDERS
-from magview.physics.lobes import places_of_lobe
+from magview.physics.cam.lobes import places_of_lobe
 from magview.practice import actions as do
 from magview.practice import contacts, instruments
 from magview.practice.advice import efficient_path

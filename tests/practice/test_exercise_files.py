@@ -9,7 +9,7 @@ import pytest
 
 from magview.bench.apply_lead import with_fault
 from magview.bench.state import firing_btdc_deg
-from magview.physics.circuit import circuit
+from magview.physics.electric.circuit import circuit
 from magview.practice.exercise import Exercise
 from magview.practice.faults import begin
 from magview.practice.lead_proof import lead_faults

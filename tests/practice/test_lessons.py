@@ -8,8 +8,8 @@ import pytest
 
 from magview.bench import actions as bench
 from magview.bench.advised import ORDERS
-from magview.bench.breaker_end import breaker_end
-from magview.physics.engine import true_tdc_from_stops
+from magview.drawing.breaker_end import breaker_end
+from magview.physics.engine.crank import true_tdc_from_stops
 from magview.practice import actions as do
 from magview.practice.closing import CLOSING
 from magview.practice.instruments import disc, finger, lamp

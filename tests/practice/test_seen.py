@@ -8,10 +8,10 @@ from dataclasses import astuple
 import pytest
 
 from magview.bench import actions as bench
-from magview.bench.breaker_end import breaker_end
-from magview.bench.crank_end import disc_point
-from magview.bench.drive_end import drive_end
 from magview.bench.state import crank_deg
+from magview.drawing.breaker_end import breaker_end
+from magview.drawing.crank_end import disc_point
+from magview.drawing.drive_end import drive_end
 from magview.practice import actions as do
 from magview.practice.apply import apply
 from magview.practice.faults import begin

@@ -12,12 +12,12 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from magview.bench.apply import new_bench
-from magview.bench.breaker_end import PARENTS, breaker_end, pose
-from magview.bench.curves import opening_limit_deg
 from magview.bench.state import BenchState
 from magview.classroom.blanks import offset_words
 from magview.classroom.drawings import drawing, mark_svg
-from magview.job.svg import breaker_svg
+from magview.curves.lift import opening_limit_deg
+from magview.drawing.breaker_end import PARENTS, breaker_end, pose
+from magview.drawing.svg import breaker_svg
 from magview.practice import actions as do
 from magview.practice import instruments
 from magview.practice.apply import apply

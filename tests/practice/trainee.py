@@ -8,8 +8,8 @@ from __future__ import annotations
 import math
 
 from magview.bench import actions as bench
-from magview.physics.coupling import Move, plan
-from magview.physics.engine import true_tdc_from_stops
+from magview.physics.engine.coupling import Move, plan
+from magview.physics.engine.crank import true_tdc_from_stops
 from magview.practice import actions as do
 from magview.practice import instruments
 from magview.practice.attempt import Attempt

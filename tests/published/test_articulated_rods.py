@@ -18,13 +18,13 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from scipy.optimize import brentq
 
-from magview.physics.engine import (
+from magview.physics.cam.setting import internal_timing
+from magview.physics.engine.crank import (
     compensated_lobe_peaks_deg,
     firing_with_cam,
     piston_drop_mm,
     top_dead_centre_deg,
 )
-from magview.physics.setting import internal_timing
 from magview.spec.engine import Engine
 from magview.spec.files import validate
 from tests.magnetos import build

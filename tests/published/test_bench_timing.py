@@ -11,7 +11,7 @@ Inch = 25.4 mm exactly (international yard and pound agreement, 1959; NIST SP 81
 import numpy as np
 import pytest
 
-from magview.physics.setting import InternalTiming, internal_timing
+from magview.physics.cam.setting import InternalTiming, internal_timing
 from magview.spec.base import SpecError
 from magview.spec.library import find_magneto, shipped_names
 from magview.spec.units import parse_length_mm

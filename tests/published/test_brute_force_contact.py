@@ -8,8 +8,8 @@ import numpy as np
 import pytest
 from scipy.optimize import brentq
 
-from magview.physics.breaker import MAX_UNDERCUT_MM, lift_curve
-from magview.physics.setting import internal_timing
+from magview.physics.cam.breaker import MAX_UNDERCUT_MM, lift_curve
+from magview.physics.cam.setting import internal_timing
 from magview.spec.base import SpecError
 from tests.magnetos import from_mechanism, random_mechanism
 from tests.reference import LAWS, Mechanism

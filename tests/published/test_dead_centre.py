@@ -17,20 +17,20 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from scipy.optimize import brentq, minimize_scalar
 
-from magview.bench.crank_end import engine_sense
+from magview.drawing.crank_end import engine_sense
 from magview.job import derived
 from magview.job.readings import rows
 from magview.job.sheet import change, change_in, new_job
-from magview.physics.dead_centre import (
+from magview.physics.engine.crank import true_tdc_from_stops
+from magview.physics.engine.dead_centre import (
     has_link_rod,
     stop_middle_deg,
     stop_reach_deg,
     tdc_from_stops,
     timing_centre_deg,
 )
-from magview.physics.engine import true_tdc_from_stops
-from magview.physics.measurement import judge_linear
-from magview.physics.setting_uncertainty import EngineReadings, engine_measurement
+from magview.physics.uncertainty.measurement import judge_linear
+from magview.physics.uncertainty.setting_uncertainty import EngineReadings, engine_measurement
 from magview.spec.base import SpecError
 from magview.spec.engine import Engine
 from magview.spec.files import validate

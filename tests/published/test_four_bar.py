@@ -8,7 +8,7 @@ import numpy as np
 import pytest
 from scipy.optimize import brentq
 
-from magview.physics.breaker import Linkage, pitch_contact
+from magview.physics.cam.breaker import Linkage, pitch_contact
 
 BETA = np.linspace(-np.pi, np.pi, 721)
 

@@ -14,8 +14,8 @@ import pytest
 from scipy.stats import ncx2
 from scipy.stats import t as t_distribution
 
-from magview.physics.monte_carlo import MonteCarlo, compare, monte_carlo, numerical_tolerance
-from magview.physics.uncertainty import Input, Linear, coverage_factor, propagate, propagate_each
+from magview.physics.uncertainty.monte_carlo import MonteCarlo, compare, monte_carlo, numerical_tolerance
+from magview.physics.uncertainty.propagation import Input, Linear, coverage_factor, propagate, propagate_each
 
 TRIALS = 1_000_000
 

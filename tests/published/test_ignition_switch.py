@@ -11,7 +11,7 @@ from __future__ import annotations
 
 import pytest
 
-from magview.physics.circuit import SWITCH_POSITIONS, Lead, circuit
+from magview.physics.electric.circuit import SWITCH_POSITIONS, Lead, circuit
 
 GROUNDED = {
     "off": {"left", "right"},

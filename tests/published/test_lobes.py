@@ -11,8 +11,8 @@ from math import gcd
 
 import pytest
 
-from magview.physics.lobes import cylinders_of_lobe, places_of_lobe
-from magview.physics.timing_light import lamp_burns, lamp_tells
+from magview.physics.cam.lobes import cylinders_of_lobe, places_of_lobe
+from magview.physics.engine.timing_light import lamp_burns, lamp_tells
 
 
 def test_four_lobes_and_seven_cylinders():

@@ -7,7 +7,7 @@ recomputed). The coefficients of the modified trapezoid are those printed in mac
 import numpy as np
 import pytest
 
-from magview.physics.motion import motion
+from magview.physics.cam.motion import motion
 from tests.reference import LAWS, law
 
 X = np.linspace(0.0, 1.0, 200_001)  # holds every corner of the laws: all lie at eighths

@@ -8,8 +8,8 @@ import numpy as np
 import pytest
 
 from magview.bench.words import move_words
-from magview.physics.coupling import crank_advance_deg, plan, rotor_shift, speed_mismatch, speed_ratio
-from magview.physics.engine import crank_slider_mm, firing_with_cam
+from magview.physics.engine.coupling import crank_advance_deg, plan, rotor_shift, speed_mismatch, speed_ratio
+from magview.physics.engine.crank import crank_slider_mm, firing_with_cam
 from magview.spec.library import find_engine, find_installation, find_magneto, shipped_names
 
 

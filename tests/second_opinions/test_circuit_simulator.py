@@ -10,8 +10,8 @@ import subprocess
 import numpy as np
 import pytest
 
-from magview.physics.coil import opening_energy_j, primary_current_a
-from magview.physics.setting import internal_timing
+from magview.physics.cam.setting import internal_timing
+from magview.physics.electric.coil import opening_energy_j, primary_current_a
 from magview.spec.library import find_magneto, shipped_names
 from magview.spec.magneto import Electrical
 from tests.second_opinions.versions import told

@@ -10,10 +10,10 @@ from functools import cache
 import numpy as np
 import pytest
 
-from magview.physics.measurement import Measurement
-from magview.physics.setting import internal_timing
-from magview.physics.setting_uncertainty import InternalReadings, internal_measurement
-from magview.physics.uncertainty import Input, propagate, propagate_each
+from magview.physics.cam.setting import internal_timing
+from magview.physics.uncertainty.measurement import Measurement
+from magview.physics.uncertainty.propagation import Input, propagate, propagate_each
+from magview.physics.uncertainty.setting_uncertainty import InternalReadings, internal_measurement
 from magview.spec.base import SpecError
 from magview.spec.library import find_magneto, shipped_names
 from magview.spec.magneto import Magneto

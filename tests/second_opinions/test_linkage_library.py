@@ -7,7 +7,7 @@ import importlib.metadata
 import numpy as np
 import pytest
 
-from magview.physics.breaker import Linkage, pitch_contact
+from magview.physics.cam.breaker import Linkage, pitch_contact
 from tests.published.test_four_bar import eccentric, linkages
 from tests.second_opinions.versions import told
 

@@ -59,12 +59,12 @@ import magview
 from magview.bench.apply import new_bench
 from magview.spec.language import speak_through, tr
 from magview.spec.library import find_installation, resources, shipped_names
-from magview.ui.app import return_large_blocks
-from magview.ui.model import BenchModel
-from magview.ui.renewal import renewed
-from magview.ui.theme import LIGHT
-from magview.ui.tongue import LANGUAGES, speak
-from magview.ui.window import MainWindow
+from magview.ui.kit.bench_model import BenchModel
+from magview.ui.kit.theme import LIGHT
+from magview.ui.kit.translation import LANGUAGES, speak
+from magview.ui.shell.app import return_large_blocks
+from magview.ui.shell.renewal import renewed
+from magview.ui.shell.window import MainWindow
 
 KEYS = [
     Qt.Key.Key_Left, Qt.Key.Key_Right, Qt.Key.Key_Up, Qt.Key.Key_Down, Qt.Key.Key_PageUp, Qt.Key.Key_PageDown,

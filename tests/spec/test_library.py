@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from magview.physics.setting import internal_timing
+from magview.physics.cam.setting import internal_timing
 from magview.spec.base import SpecError
 from magview.spec.files import read_engine, read_installation, read_magneto, write_model
 from magview.spec.library import (

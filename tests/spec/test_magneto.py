@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from magview.physics.breaker import lift_curve
+from magview.physics.cam.breaker import lift_curve
 from magview.spec.base import SpecError
 from magview.spec.magneto import Cam, LawProfile, MeasuredProfile, lobe_overlap
 from tests.magnetos import build, magnetos, plain

@@ -16,7 +16,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from magview.cli import main
+from magview.cli.main import main
 from magview.job.library import shipped_jobs
 from magview.practice.attempt import Session, dump_attempt
 from magview.practice.library import find_exercise
@@ -180,7 +180,7 @@ def test_a_folder_that_cannot_be_used_is_one_sentence(tmp_path, monkeypatch, cap
 
 
 def test_other_systems_are_told_what_to_do_instead(monkeypatch, capsys):
-    monkeypatch.setattr("magview.cli_desktop.sys.platform", "win32")
+    monkeypatch.setattr("magview.cli.desktop.sys.platform", "win32")
     assert main(["desktop"]) == 1
     assert "Open with" in capsys.readouterr().out
 

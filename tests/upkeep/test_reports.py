@@ -13,7 +13,7 @@ from pathlib import Path
 import pytest
 
 from magview.bench.actions import NoteTrial, TurnBackplate, TurnRotor
-from magview.physics.trials import Trial
+from magview.physics.trials.trial import Trial
 from magview.spec.base import SpecError
 from magview.spec.files import read_magneto
 from magview.upkeep import reports

@@ -1,0 +1,67 @@
+"""The command of the guide: ``magview guide``, thin."""
+
+from __future__ import annotations
+
+import argparse
+import os
+import sys
+from pathlib import Path
+from typing import Any
+
+from magview.cli.streams import words_stream
+from magview.spec.base import SpecError
+from magview.spec.files import write_text
+from magview.spec.language import tr
+
+PAPERS = ("a4", "letter")
+
+
+def add_guide(commands: argparse._SubParsersAction[Any]) -> None:
+    """Put the command beside the others."""
+    guide = commands.add_parser("guide", help=tr("the guide, as one HTML file or as PDF; or what is in it"))
+    guide.add_argument("--html", metavar="OUT", help=tr("write it as HTML"))
+    guide.add_argument("--pdf", metavar="OUT", help=tr("write it as PDF"))
+    guide.add_argument("--paper", choices=PAPERS, default="a4", help=tr("paper size; left out: a4"))
+    guide.add_argument("words", nargs="*", metavar="WORD", help=tr("words to search for"))
+    guide.set_defaults(run=run_guide)
+
+
+def run_guide(arguments: argparse.Namespace) -> int:
+    """Write what was asked for; without a file to write, print the contents or what a search finds.
+
+    Exit code 1 for a search that finds nothing.
+    """
+    from magview.guide.book import book_html
+    from magview.guide.pages import chapters
+    from magview.guide.search import guide_index
+
+    stream = words_stream(arguments.html, arguments.pdf)
+    if arguments.html:
+        write_text(Path(arguments.html), book_html(arguments.paper))
+    if arguments.pdf:
+        _print(Path(arguments.pdf), arguments.paper)
+    if arguments.words:
+        hits = guide_index().search(" ".join(arguments.words), most=10)
+        for hit in hits:
+            where = " › ".join(dict.fromkeys((hit.section.page_title, hit.section.title)))
+            stream.write(f"{where}\n    {hit.excerpt}\n")
+        return 0 if hits else 1
+    if not (arguments.html or arguments.pdf):
+        for chapter in chapters():
+            sys.stdout.write(f"{chapter.title}\n")
+            sys.stdout.writelines(f"  {page.title}\n" for page in chapter.pages)
+        sys.stdout.write(tr("F1 in the window opens it; --html and --pdf write it to a file.") + "\n")
+    return 0
+
+
+def _print(path: Path, paper: str) -> None:
+    from magview.ui.kit.preflight import why_no_window
+
+    if sys.platform.startswith("linux"):
+        os.environ["QT_QPA_PLATFORM"] = "offscreen"  # paper needs no display, even where there is one
+    reason = why_no_window()
+    if reason is not None:
+        raise SpecError(tr("no PDF: {reason} For HTML, which needs no Qt, use --html.", reason=reason))
+    from magview.ui.paper.guide import print_guide
+
+    print_guide(path, "letter" if paper == "letter" else "a4")

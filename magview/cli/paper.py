@@ -1,0 +1,135 @@
+"""The commands of paper for a class: ``magview worksheet`` and ``magview handout``, thin."""
+
+from __future__ import annotations
+
+import argparse
+import os
+import re
+import sys
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from magview.cli.streams import words_stream
+from magview.drawing.told import End
+from magview.spec.base import SpecError
+from magview.spec.language import tr
+
+if TYPE_CHECKING:  # the other commands do not wait for these
+    from magview.classroom.worksheet import ClassPaper
+
+PASS = 0
+
+SIZES = ("a4", "letter")
+PICTURES: tuple[End, ...] = ("breaker", "drive", "crank", "lead")
+LABELS = ("names", "blanks", "answers", "none")
+
+
+def add_commands(commands: argparse._SubParsersAction[Any]) -> None:
+    """Put both commands beside the others."""
+    sheet = commands.add_parser("worksheet", help=tr("a worksheet of an exercise, or its answer key, as PDF"))
+    sheet.add_argument("exercise", nargs="?", metavar="EXERCISE", help=tr("a file or a shipped one (gap-wrong), or:"))
+    sheet.add_argument("--set", metavar="CODE", help=tr("a class's set instead, by its code or its file"))
+    for_whom = tr("with --set: for whom; may be given again; left out: those of the set's file")
+    sheet.add_argument("--pupil", metavar="NAME", action="append", default=[], help=for_whom)
+    sheet.add_argument("--seed", metavar="N", default="0", help=tr("the code that draws the faults; left out: 0"))
+    sheet.add_argument("--key", action="store_true", help=tr("the answer key instead of the worksheet"))
+    sheet.add_argument("--hints", action="store_true", help=tr("print the exercise's hints, too"))
+    sheet.add_argument("--no-parts", action="store_true", help=tr("leave out the pictures whose parts are named"))
+    sheet.add_argument("--name", metavar="NAME", default="", help=tr("whose sheet it is; left out: a line for it"))
+    _add_paper(sheet)
+    sheet.set_defaults(run=run_worksheet)
+
+    pictures = commands.add_parser("handout", help=tr("pictures of a magneto or installation as PDF"))
+    pictures.add_argument("bench", metavar="BENCH", help=tr("a file or a shipped magneto or installation"))
+    pictures.add_argument(
+        "--picture", choices=PICTURES, action="append", help=tr("which; may be given again; left out: all there are")
+    )
+    pictures.add_argument("--labels", choices=LABELS, default="names", help=tr("what stands beside the parts"))
+    pictures.add_argument("--told", action="store_true", help=tr("add what there is to say of each part"))
+    _add_paper(pictures)
+    pictures.set_defaults(run=run_handout)
+
+
+def _add_paper(command: argparse.ArgumentParser) -> None:
+    command.add_argument("--pdf", metavar="OUT", required=True, help=tr("the file to write"))
+    command.add_argument("--paper", type=str.lower, choices=SIZES, default="a4", help=tr("paper size; left out: a4"))
+
+
+def run_worksheet(arguments: argparse.Namespace) -> int:
+    """Write a worksheet or its key, or those of a whole set."""
+    if (arguments.exercise is None) == (arguments.set is None):
+        raise SpecError(tr("give either an EXERCISE or --set with a class's code or file"))
+    if arguments.set is not None:
+        return _run_set(arguments)
+    from magview.classroom.worksheet import Whose, answer_key, worksheet
+    from magview.practice.library import find_exercise
+
+    if not re.fullmatch(r"[0-9]{1,16}", arguments.seed.strip()):
+        raise SpecError(
+            tr("--seed is “{seed}”; it must be a whole number from 0 on, of at most 16 digits",
+               seed=arguments.seed[:40])
+        )  # fmt: skip
+    exercise, seed, whose = find_exercise(arguments.exercise), int(arguments.seed), Whose(arguments.name[:120])
+    paper = (
+        answer_key(exercise, seed, whose)
+        if arguments.key
+        else worksheet(exercise, seed, whose, hints=arguments.hints)
+    )
+    return _print(paper, arguments)
+
+
+def _run_set(arguments: argparse.Namespace) -> int:
+    from magview.classroom.set_papers import set_key, set_worksheets
+    from magview.classroom.sets import code_of, open_set, why_no_code
+
+    of = open_set(arguments.set)
+    code = "" if why_no_code(of) else code_of(of)
+    if arguments.key:
+        return _print(set_key(of, code, arguments.pupil), arguments)
+    return _print(set_worksheets(of, code, arguments.pupil, hints=arguments.hints), arguments)
+
+
+def run_handout(arguments: argparse.Namespace) -> int:
+    """Write pictures of a bench as it is designed."""
+    from magview.bench.apply import placed
+    from magview.classroom.drawings import has
+    from magview.classroom.worksheet import handout
+    from magview.spec.library import find_installation, find_magneto, shipped_names
+
+    name = arguments.bench
+    item: Any
+    if name in shipped_names("installations"):
+        item = find_installation(name)
+    elif name in shipped_names("magnetos"):
+        item = find_magneto(name)
+    else:
+        from magview.spec.files import names_file, read_bench_item
+
+        known = ", ".join((*shipped_names("magnetos"), *shipped_names("installations")))
+        if not names_file(name):
+            raise SpecError(
+                tr("“{name}” is neither a file nor one of the shipped: {known}", name=name[:60], known=known)
+            )
+        item = read_bench_item(Path(name))
+    state = placed(item)
+    ends = tuple(arguments.picture or [end for end in PICTURES if has(state, end)])
+    return _print(handout(state, ends, arguments.labels, told=arguments.told), arguments)
+
+
+def _print(paper: ClassPaper, arguments: argparse.Namespace) -> int:
+    from magview.ui.kit.preflight import why_no_window
+
+    if sys.platform.startswith("linux"):
+        os.environ["QT_QPA_PLATFORM"] = "offscreen"  # paper needs no display, even where there is one
+    reason = why_no_window()
+    if reason is not None:
+        raise SpecError(tr("no PDF: {reason}", reason=reason))
+    from magview.ui.paper.class_papers import print_paper
+
+    path = Path(arguments.pdf)
+    pages = print_paper(paper, path, "letter" if arguments.paper == "letter" else "a4")
+    said = tr("Wrote {file}: 1 page.", file=path.name)
+    words_stream(arguments.pdf).write(
+        (said if pages == 1 else tr("Wrote {file}: {pages} pages.", file=path.name, pages=pages)) + "\n"
+    )
+    return PASS

@@ -1,0 +1,132 @@
+"""The commands of the job sheet: ``magview sheet`` and ``magview schema``, thin."""
+
+from __future__ import annotations
+
+import argparse
+import os
+import sys
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from magview.cli.streams import words_stream
+from magview.spec.base import SpecError
+from magview.spec.files import write_text
+
+if TYPE_CHECKING:  # the other commands, and the window, do not wait for the job sheet
+    from magview.job.history import Drift
+    from magview.job.sheet import Job
+
+PASS, FAIL = 0, 1
+
+PAPERS = ("a4", "letter")
+KINDS = ("magneto", "engine", "installation", "job", "exercise", "class", "handed-in")
+
+
+def add_commands(commands: argparse._SubParsersAction[Any]) -> None:
+    """Put both commands beside the others."""
+    sheet = commands.add_parser("sheet", help="a job sheet: what it says, and as PDF, HTML, CSV or JSON")
+    sheet.add_argument("job", metavar="JOB", help="a file or a shipped one (seven-radial-left)")
+    for kind in ("pdf", "html", "csv"):
+        sheet.add_argument(f"--{kind}", metavar="OUT", help=f"write it as {kind.upper()}")
+    sheet.add_argument("--json-readings", metavar="OUT", help="write its readings as JSON")
+    sheet.add_argument("--paper", choices=PAPERS, default="a4", help="paper size of PDF and HTML; left out: a4")
+    sheet.add_argument(
+        "--history", metavar="FOLDER", help="add earlier sheets of the same magneto from a folder, and their drift"
+    )
+    sheet.add_argument("--json", action="store_true", help="its readings as JSON, for programs")
+    sheet.set_defaults(run=run_sheet)
+
+    schema = commands.add_parser("schema", help="the JSON Schema of a file format")
+    schema.add_argument("kind", choices=KINDS, metavar="KIND", help=", ".join(KINDS))
+    schema.set_defaults(run=run_schema)
+
+
+def run_schema(arguments: argparse.Namespace) -> int:
+    """Print a schema."""
+    if arguments.kind in ("exercise", "class", "handed-in"):
+        from magview.classroom import schema as of_class
+
+        sys.stdout.write(of_class.schema_text(arguments.kind))
+        return PASS
+    from magview.job.schema import schema_text
+
+    sys.stdout.write(schema_text(arguments.kind))
+    return PASS
+
+
+def run_sheet(arguments: argparse.Namespace) -> int:
+    """Write what was asked for, and say how the sheet stands. Exit code 1 for one that is unfinished or out."""
+    from magview.job import judge
+    from magview.job.library import job_path, read_job
+    from magview.job.readings import csv_text, json_text
+    from magview.job.report import html_text
+
+    outputs = (arguments.pdf, arguments.html, arguments.csv, arguments.json_readings)
+    stream = words_stream(*outputs, json_wanted=arguments.json)
+    path = job_path(arguments.job)
+    job = read_job(path)
+    drift = _drift(job, arguments.history, path)
+    if arguments.html:
+        write_text(Path(arguments.html), html_text(job, arguments.paper, drift))
+    if arguments.csv:
+        write_text(Path(arguments.csv), csv_text(job))
+    if arguments.json_readings:
+        write_text(Path(arguments.json_readings), json_text(job))
+    if arguments.pdf:
+        _print(job, Path(arguments.pdf), arguments.paper, drift)
+    stream.write(json_text(job) if arguments.json else _text(job, drift))
+    return PASS if judge.progress(job).passed else FAIL
+
+
+def _drift(job: Job, folder: str | None, path: Path) -> Drift | None:
+    if folder is None:
+        return None
+    from magview.job.history import drift_of, earlier_jobs
+
+    found, refused = earlier_jobs(Path(folder), job, without=path)
+    for sentence in refused:
+        sys.stderr.write(f"magview: passed over: {sentence}\n")
+    return drift_of([*(f.job for f in found), job])
+
+
+def _print(job: Job, path: Path, paper: str, drift: Drift | None) -> None:
+    from magview.ui.kit.preflight import why_no_window
+
+    if sys.platform.startswith("linux"):
+        os.environ["QT_QPA_PLATFORM"] = "offscreen"  # paper needs no display, even where there is one
+    reason = why_no_window()
+    if reason is not None:
+        raise SpecError(f"no PDF: {reason} For HTML, which needs no Qt, use --html.")
+    from magview.ui.paper.pdf import print_pdf
+
+    print_pdf(job, path, "letter" if paper == "letter" else "a4", drift)
+
+
+def _text(job: Job, drift: Drift | None) -> str:
+    from magview.job import judge, standing
+    from magview.job.readings import rows, unjudged_words
+    from magview.job.sheet import CAUTIONS, STAGES, stage_of, title_of
+    from magview.spec.language import inside
+
+    found = judge.progress(job)
+    lines = [job.title or "Magneto job sheet"]
+    lines += ["Invented for demonstration."] if job.invented else []
+    lines += standing.earlier(job)
+    lines += standing.dangers(job)
+    for number, name in enumerate(STAGES, 1):
+        stage = stage_of(job, name)
+        reason = f": {stage.reason.splitlines()[0]}" if stage.state == "skipped" else ""
+        lines.append(f"  {number:>2}  {title_of(name):<28} {standing.state_of(job, name)}{reason}")
+    by = {(row.stage, row.field): row for row in rows(job)}
+    for row in (by[v.stage, v.field] for v in found.out):
+        limits = f" ({row.limits_shown})" if row.limits_shown else ""
+        lines.append(f"  {row.verdict}: {title_of(row.stage)}, {inside(row.label)}: {row.shown}{limits}")
+    lines += [f"  MISSING: {sentence}" for sentence in found.missing]
+    lines += [f"  {sentence}" for name in STAGES for sentence in standing.follows(job, name) if name == "ground_run"]
+    lines += [f"  TO BE CLEARED UP: {sentence}" for name in found.doubtful for sentence in standing.doubts(job, name)]
+    lines += [f"  {sentence}" for sentence in (unjudged_words(job),) if sentence]
+    signed = {None: "not signed", True: "signed", False: "CHANGED SINCE IT WAS SIGNED"}[found.signature]
+    out = f", with {standing.out_words(len(found.out))}" if found.out else ""
+    lines.append(f"  {'Finished' if found.finished else 'Not finished'}; {signed}{out}.")
+    lines += [f"  {sentence}" for sentence in (() if drift is None else drift.sentences)]
+    return "\n".join([*lines, *CAUTIONS, ""])

@@ -1,0 +1,310 @@
+"""What ``magview shift`` answers: the teeth to move, of one magneto or of both, in words, as JSON or on paper."""
+
+from __future__ import annotations
+
+import argparse
+import os
+import sys
+from dataclasses import asdict
+from fractions import Fraction
+from pathlib import Path
+from typing import TextIO
+
+from magview import CAUTION
+from magview.bench.apply import BTDC_LIMIT_DEG
+from magview.bench.lamp_words import LOOK_FIRST, LOOK_FIRST_WHY
+from magview.bench.state import Side
+from magview.bench.tooth_steps import tooth_degrees
+from magview.bench.words import move_words, way_words
+from magview.cli.streams import print_json, say, words_stream
+from magview.physics.engine.coupling import (
+    Move,
+    move_outside_tolerance,
+    nearest_firings,
+    outside_tolerance,
+    plan,
+    within_tolerance,
+)
+from magview.physics.engine.lamp import ASK_FIRST_DEG, LOOK_FIRST_DEG, lamp_after_deg
+from magview.physics.engine.pair_plan import PairPlan, Reading, plan_pair
+from magview.spec.base import SpecError
+from magview.spec.engine import Installation
+from magview.spec.frozen import frozen
+from magview.spec.library import find_installation
+from magview.spec.magneto import Rotation
+from magview.spec.units import format_angle
+
+PASS, FAIL = 0, 1
+
+MOST_SHOWN = 8
+"""Moves in the list in words."""
+
+MOST_TOLERANCE_DEG = 30.0
+"""As in the engine's file."""
+
+SIDES: tuple[Side, ...] = ("left", "right")
+
+
+@frozen
+class Coupling:
+    """The coupling asked about, from an installation's file or as typed."""
+
+    name: str | None
+    magneto_teeth: int
+    drive_teeth: int
+    ratio: float | Fraction
+    rotation: Rotation | None
+    timing_tolerance_deg: float | None
+    synchronising_tolerance_deg: float | None
+    installation: Installation | None
+
+
+def run_shift(arguments: argparse.Namespace) -> int:
+    """Tell which teeth to move. Exit code 1 if what is told does not come within the tolerance."""
+    coupling = _coupling(arguments)
+    both = arguments.left_reads is not None or arguments.right_reads is not None
+    if both:
+        return _run_both(arguments, coupling)
+    if arguments.reads is None:
+        raise SpecError("give --reads, or both --left-reads and --right-reads")
+    side: Side = "right" if coupling.installation and coupling.installation.position == "right" else "left"
+    return _run_one(arguments, coupling, _reading(arguments, coupling, side, arguments.reads, "--reads"))
+
+
+def _coupling(arguments: argparse.Namespace) -> Coupling:
+    by_hand = (arguments.magneto_teeth, arguments.drive_teeth, arguments.rotor_turns_per_crank_turn)
+    extras = (arguments.tolerance, arguments.synchronising_tolerance, arguments.rotation, arguments.name)
+    if arguments.installation is not None:
+        if any(value is not None for value in (*by_hand, *extras)):
+            raise SpecError(
+                "give either an INSTALLATION or the coupling's teeth, ratio, tolerances, rotation and name, not both"
+            )
+        found = find_installation(arguments.installation)
+        engine, teeth = found.engine, found.coupling
+        return Coupling(
+            found.magneto.name, teeth.magneto_teeth, teeth.drive_teeth, found.rotor_turns_per_crank_turn,
+            found.magneto.rotation, engine.timing_tolerance_deg, engine.synchronising_tolerance_deg, found,
+        )  # fmt: skip
+    if None in by_hand:
+        raise SpecError(
+            "without an INSTALLATION, --magneto-teeth, --drive-teeth, --rotor-turns-per-crank-turn and --wanted "
+            "are all needed"
+        )
+    for option, value in (("--tolerance", extras[0]), ("--synchronising-tolerance", extras[1])):
+        if value is not None and not 0 < value <= MOST_TOLERANCE_DEG:
+            raise SpecError(
+                f"{option} is {value:g}; it must be above 0° and at most {MOST_TOLERANCE_DEG:g}° of crank, such as 1"
+            )
+    return Coupling(
+        arguments.name, *by_hand, arguments.rotation, arguments.tolerance, arguments.synchronising_tolerance, None
+    )
+
+
+def _reading(arguments: argparse.Namespace, coupling: Coupling, side: Side, reads: float, option: str) -> Reading:
+    wanted = getattr(arguments, f"{side}_wanted") if option != "--reads" else None
+    wanted = arguments.wanted if wanted is None else wanted
+    if wanted is None and coupling.installation is not None:
+        wanted = getattr(coupling.installation.engine.firing_btdc_deg, side)
+    if wanted is None:
+        raise SpecError("without an INSTALLATION, --wanted is needed: where it should fire, such as --wanted 27")
+    for name, value in ((option, reads), (option.replace("reads", "wanted"), wanted)):
+        if abs(value) > BTDC_LIMIT_DEG:
+            raise SpecError(f"{name} is {value:g}; it must lie within ±{BTDC_LIMIT_DEG:g}° of top dead centre")
+    if arguments.opening_change is not None:
+        reads = lamp_after_deg(reads, float(coupling.ratio), opening_change_deg=arguments.opening_change)
+    off = abs(reads - wanted)
+    if off > ASK_FIRST_DEG and not arguments.checked:
+        raise SpecError(
+            f"the timing is {off:g}° of crank out, more than {ASK_FIRST_DEG:g}°: look at stroke, mark and finger "
+            "first, then say --checked"
+        )
+    return Reading(coupling.magneto_teeth, coupling.drive_teeth, coupling.ratio, reads, wanted)
+
+
+# ---------------------------------------------------------------------- one magneto
+
+
+def _run_one(arguments: argparse.Namespace, coupling: Coupling, reading: Reading) -> int:
+    stream = words_stream(arguments.pdf, json_wanted=arguments.json)
+    reads, wanted = reading.reads_btdc_deg, reading.wanted_btdc_deg
+    try:
+        moves = plan(reading.magneto_teeth, reading.drive_teeth, reading.rotor_turns_per_crank_turn, reads, wanted)
+    except ValueError as error:
+        raise SpecError(str(error)) from error
+    number = 1 if arguments.move is None else arguments.move
+    if not 1 <= number <= len(moves):
+        raise SpecError(f"--move is {number}; there are the moves 1 to {len(moves)}")
+    move, tolerance = moves[number - 1], coupling.timing_tolerance_deg
+    if arguments.pdf is not None and arguments.opening_change is not None:
+        raise SpecError("--pdf needs a reading that stands: read the lamp again, and leave --opening-change out")
+    _print_plan(arguments, coupling, reading, move)
+    good = None if tolerance is None else within_tolerance(move, tolerance)
+    change = arguments.opening_change
+    before = {} if change is None else {"read_before_btdc_deg": arguments.reads, "opening_change_deg": change}
+    if arguments.json:
+        print_json({
+            **_inputs(coupling), "reads_btdc_deg": reads, "wanted_btdc_deg": wanted, "move": number,
+            "within_tolerance": good, **before, "moves": [asdict(move) for move in moves],
+        })  # fmt: skip
+    else:
+        shown = moves[: max(MOST_SHOWN, number)]
+        if arguments.opening_change is not None:
+            say(
+                f"{arguments.reads:g}° is out of date: the contacts were set anew. The lamp should now read "
+                f"{format_angle(reads)}. Read it again before any tooth is moved.", stream
+            )  # fmt: skip
+        if abs(reads - wanted) > LOOK_FIRST_DEG:
+            say(f"{LOOK_FIRST} {LOOK_FIRST_WHY}", stream)
+        say(_moves_text(shown, reading, coupling), stream)
+        say(f"  {tooth_degrees(reading.magneto_teeth, reading.drive_teeth, coupling.ratio)}", stream)
+        say(f"  {_verdict_text(moves, number, arguments.move is not None, tolerance)}", stream)
+        _say_care(stream)
+    return FAIL if good is False or arguments.opening_change is not None else PASS
+
+
+def _inputs(coupling: Coupling) -> dict[str, object]:
+    return {
+        "name": coupling.name,
+        "magneto_teeth": coupling.magneto_teeth,
+        "drive_teeth": coupling.drive_teeth,
+        "rotor_turns_per_crank_turn": float(coupling.ratio),
+        "rotation": coupling.rotation,
+        "timing_tolerance_deg": coupling.timing_tolerance_deg,
+        "synchronising_tolerance_deg": coupling.synchronising_tolerance_deg,
+    }
+
+
+def _verdict_text(moves: list[Move], number: int, asked: bool, tolerance: float | None) -> str:
+    """What is said of the move asked for, or of the first: a move's own error is not the coupling's best."""
+    if tolerance is None:
+        return (
+            "The engine's manual says whether that is near enough; --tolerance or an INSTALLATION brings the limit."
+        )
+    if asked:
+        outside = move_outside_tolerance(moves[number - 1], tolerance)
+        return f"Move {number}: " + (
+            f"{outside}." if outside else f"within the tolerance of {tolerance:g}° of crank."
+        )
+    outside = outside_tolerance(moves, tolerance)
+    if outside is None:
+        return f"The first is within the tolerance of {tolerance:g}° of crank."
+    near = [format_angle(move.result_btdc_deg) for move in nearest_firings(moves)]
+    return f"{outside[0].upper()}{outside[1:]}." + (
+        f" Nearest on either side: {near[0]} or {near[1]}." if near[1:] else ""
+    )
+
+
+def _moves_text(moves: list[Move], reading: Reading, coupling: Coupling) -> str:
+    name = "" if coupling.name is None else f"{coupling.name}: "
+    lines = [
+        f"{name}fires at {reading.reads_btdc_deg:g}°, wanted {reading.wanted_btdc_deg:g}° before top dead centre. "
+        "Moves, best first:",
+        "",
+        "       fires at   from wanted   magneto flange on the disc; disc on the drive flange",
+    ]
+    for n, move in enumerate(moves, start=1):
+        words = _words(move, coupling)
+        result, residual = format_angle(move.result_btdc_deg), format_angle(move.residual_deg, True)
+        lines.append(f"  {n:>2}   {result:<8}   {residual:<11}   {words[0]}; {words[1]}")
+    lines[0] = lines[0][0].upper() + lines[0][1:]
+    return "\n".join([*lines, ""])
+
+
+def _words(move: Move, coupling: Coupling) -> tuple[str, str]:
+    if coupling.rotation is None:
+        return way_words(move.magneto_teeth), way_words(move.disc_teeth)
+    return move_words(move, coupling.rotation, "drive end")
+
+
+def _say_care(stream: TextIO) -> None:
+    care = "Mark disc, flanges and engine before taking anything apart; move one tooth at a time."
+    say(f"{care}\n{CAUTION}", stream)
+
+
+def _print_plan(arguments: argparse.Namespace, coupling: Coupling, reading: Reading, move: Move) -> None:
+    """Write a move as a plan on one page, if that was asked for."""
+    if arguments.pdf is None:
+        return
+    if coupling.installation is None:
+        raise SpecError("--pdf needs an INSTALLATION: the plan names magneto and engine, and which way they turn")
+    from magview.job.shift_plan import plan_from
+    from magview.ui.kit.preflight import why_no_window
+
+    page = plan_from(
+        coupling.installation, reading.reads_btdc_deg, reading.wanted_btdc_deg, move, checked=arguments.checked
+    )
+    if sys.platform.startswith("linux"):
+        os.environ["QT_QPA_PLATFORM"] = "offscreen"  # paper needs no display, even where there is one
+    reason = why_no_window()
+    if reason is not None:
+        raise SpecError(f"no PDF: {reason}")
+    from magview.ui.paper.shift_plan import print_shift
+
+    print_shift(page, Path(arguments.pdf), arguments.paper)
+
+
+# ---------------------------------------------------------------------- both
+
+
+def _run_both(arguments: argparse.Namespace, coupling: Coupling) -> int:
+    timing, together = coupling.timing_tolerance_deg, coupling.synchronising_tolerance_deg
+    if arguments.reads is not None or arguments.left_reads is None or arguments.right_reads is None:
+        raise SpecError("give --reads for one magneto, or both --left-reads and --right-reads")
+    if arguments.opening_change is not None:
+        raise SpecError("--opening-change is for one magneto: give --reads")
+    if arguments.pdf is not None or arguments.move is not None:
+        raise SpecError("--pdf and --move are for one magneto: give --reads, and print each magneto's plan by itself")
+    if coupling.installation is not None and coupling.installation.position == "single":
+        raise SpecError("this installation has a single magneto: give --reads")
+    if timing is None or together is None:
+        raise SpecError("without an INSTALLATION, both magnetos need --tolerance and --synchronising-tolerance")
+    readings = {
+        side: _reading(arguments, coupling, side, getattr(arguments, f"{side}_reads"), f"--{side}-reads")
+        for side in SIDES
+    }
+    try:
+        found = plan_pair(readings["left"], readings["right"], timing, together)
+    except ValueError as error:
+        raise SpecError(str(error)) from error
+    if arguments.json:
+        sides: dict[str, object] = {
+            side: {
+                "reads_btdc_deg": reading.reads_btdc_deg,
+                "wanted_btdc_deg": reading.wanted_btdc_deg,
+                "move": None if found is None else asdict(getattr(found, side)),
+            }
+            for side, reading in readings.items()
+        }
+        difference = None if found is None else found.difference_deg
+        print_json(
+            {**_inputs(coupling), **sides, "difference_deg": difference, "within_tolerance": found is not None}
+        )
+    else:
+        say(_pair_text(coupling, readings, found, timing, together))
+        _say_care(sys.stdout)
+    return FAIL if found is None else PASS
+
+
+def _pair_text(
+    coupling: Coupling, readings: dict[Side, Reading], found: PairPlan | None, timing: float, together: float
+) -> str:
+    lines = [] if coupling.name is None else [coupling.name]
+    for side, reading in readings.items():
+        lines.append(
+            f"{side.capitalize()} fires at {reading.reads_btdc_deg:g}°, "
+            f"wanted {reading.wanted_btdc_deg:g}° before top dead centre."
+        )
+    allowed = f"within {timing:g}° of where it should fire and both within {together:g}° of one another"
+    if found is None:
+        lines.append(f"No pair of moves brings each {allowed}.")
+        return "\n".join(lines)
+    lines.append(f"Moved together, each comes {allowed}:")
+    for side in SIDES:
+        move: Move = getattr(found, side)
+        flange, disc = _words(move, coupling)
+        lines.append(
+            f"  {side:<5}  magneto flange on the disc: {flange}; disc on the drive flange: {disc}; then fires at "
+            f"{format_angle(move.result_btdc_deg)}, {format_angle(move.residual_deg, True)} from wanted"
+        )
+    lines.append(f"  Their errors then differ by {format_angle(abs(found.difference_deg))} of crank.")
+    return "\n".join(lines)

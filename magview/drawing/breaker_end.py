@@ -1,0 +1,435 @@
+"""The breaker end as a drawing: rotor and pole shoes behind, cam, breaker arm, contacts, backplate, rim.
+
+Everything that the file gives is drawn in true proportion and stands where the physics puts it. What no
+file gives (rotor, pole shoes, thickness of parts) is plain, and the picture says so. Bearings are as seen
+from the breaker end; `sense` is +1 where the rotor turns clockwise seen from there.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from functools import lru_cache
+
+import numpy as np
+from numpy.typing import NDArray
+
+from magview.bench.state import TOUCHING_MM, BenchState
+from magview.bench.words import breaker_end_sense
+from magview.drawing.shapes import Point, Shape, arc, arc_slot, band, circle, cross_slot, polar, wrap
+from magview.physics.cam.breaker import Linkage, linkage
+from magview.physics.cam.setting import InternalTiming, internal_timing
+from magview.spec.frozen import frozen
+from magview.spec.magneto import EccentricScrew, Magneto
+
+Array = NDArray[np.float64]
+
+PARENTS: dict[str, str | None] = {
+    "case": None,
+    "plate": None,
+    "case-front": None,
+    "stop": "plate",
+    "screw": "plate",
+    "rotor": None,
+    "cam": None,
+    "arm": "plate",
+    "plate-front": "plate",
+    "front": None,
+}
+"""Groups in drawing order, each with what carries it."""
+
+STILL = ("case", "plate", "case-front", "stop", "screw", "front")
+"""Groups that stand still while the rotor turns; the others are drawn on top of them."""
+
+_CAM_POINTS = 360
+"""A degree apart: the straight pieces lie within half a micron of the outline."""
+
+
+@dataclass(frozen=True, eq=False)
+class BreakerEnd:
+    """The drawing of one magneto: pieces at their zero position, and where each group turns about."""
+
+    shapes: tuple[Shape, ...]
+    origins: dict[str, Point]
+    anchors: dict[str, tuple[str, Point]]
+    """Where a part's name points: part → (group, point [mm])."""
+    extent_mm: float
+    """Half the side of the square that holds the picture."""
+    plain: bool
+    """Whether the arm is drawn in plain proportions because the file leaves them out."""
+    contact: Point
+    """Middle of the fixed contact's face with plate and screw at 0, and…"""
+    opening: Point
+    """…the unit direction in which the moving contact leaves it."""
+    contact_half_mm: float
+    """Half the width of a contact's face."""
+    mark_numbers: tuple[Point, ...]
+    """Where the number of each rim mark stands [mm]: a little before its mark, lobe 1 first."""
+
+
+@frozen
+class Pose:
+    """How far each group is turned from its zero position [bearing deg]."""
+
+    turns_deg: dict[str, float]
+    lift_mm: float
+    """Contact lift the cam offers; below the stop the heel hangs clear."""
+    stop_mm: float
+    gap_mm: float
+    """The gap now, as no instrument could tell it from nothing: 0 within half a micron."""
+
+
+def pose(state: BenchState, exaggeration: float = 1.0) -> Pose:
+    """Where everything stands for a state; the one link between numbers and picture.
+
+    `exaggeration` [-] draws the gap so many times its size by lifting the arm further; `gap_mm` stays the true one.
+    """
+    magneto, timing = state.magneto, internal_timing(state.magneto)
+    sense, arms = breaker_end_sense(magneto), linkage(magneto.cam.profile, magneto.breaker)
+    lift = float(timing.lift_mm(state.rotor_deg, state.backplate_deg))
+    stop = float(timing.stop_mm(state.screw_deg))
+    held = max(lift, stop)  # closed contacts hold the arm; the heel then hangs clear of the cam
+
+    def arm_turn(at_mm: float) -> float:
+        return -sense * arms.sense * float(np.degrees(at_mm / arms.contact_arm_mm))
+
+    head = 1 if magneto.contact_screw.positive_is_clockwise else -1
+    return Pose(
+        turns_deg={
+            "case": 0.0,
+            "case-front": 0.0,
+            "front": 0.0,
+            "plate-front": 0.0,
+            "rotor": sense * state.rotor_deg,
+            "cam": sense * timing.ratio * state.rotor_deg,
+            "plate": sense * state.backplate_deg,
+            "arm": arm_turn(stop + exaggeration * (held - stop)),
+            "stop": arm_turn(stop),
+            "screw": head * state.screw_deg,
+        },
+        lift_mm=lift,
+        stop_mm=stop,
+        gap_mm=held - stop if held - stop > TOUCHING_MM else 0.0,
+    )
+
+
+@lru_cache(maxsize=16)
+def breaker_end(magneto: Magneto) -> BreakerEnd:
+    """The drawing of a magneto, built once; worn, all but its heel are the very shapes that it has unworn."""
+    condition = magneto.condition
+    as_new = condition.model_copy(update={"heel_wear_mm": 0.0, "pip_height_mm": 0.0, "face_burn_mm": 0.0})
+    if condition == as_new:
+        return _draughtsman(magneto).draw()
+    unworn = magneto.model_copy(update={"condition": as_new})
+    drawing, heel = breaker_end(unworn), _draughtsman(unworn).heel(condition.heel_wear_mm)
+    return replace(drawing, shapes=tuple(heel if shape.part == "heel" else shape for shape in drawing.shapes))
+
+
+@lru_cache(maxsize=4)
+def _draughtsman(magneto: Magneto) -> _Draughtsman:
+    return _Draughtsman(magneto)
+
+
+class _Draughtsman:
+    def __init__(self, magneto: Magneto) -> None:
+        self.magneto = magneto
+        self.timing: InternalTiming = internal_timing(magneto)
+        self.arms: Linkage = linkage(magneto.cam.profile, magneto.breaker)
+        self.sense = breaker_end_sense(magneto)
+        bearing = magneto.breaker.pivot_bearing_deg
+        self.pivot_bearing = bearing if bearing is not None else -60.0
+        self.size = magneto.breaker.contact_arm_mm / 27.5  # thickness of parts goes with the arm
+        self.rim = magneto.marks.radius_mm
+        arms = self.arms
+        self.closed = float(arms.arm_angle_rad(arms.base_pitch_radius_mm))
+        top = float(arms.radius_mm(arms.arm_angle_at_lift_rad(self.timing.curve.top_mm)))
+        self.lobe_top = top - arms.heel_radius_mm
+        self.bend = self._bend()
+        reach = np.linalg.norm(self.at(arms.contact_arm_mm + 9.5 * self.size, 0.0)) + 4.0 * self.size
+        # A file may give rim marks inside the mechanism; the plate must still carry what is on it.
+        self.plate = max(0.87 * self.rim, float(reach), arms.pivot_distance_mm + 5.0 * self.size)
+        self.rim_outer = max(self.rim, self.plate * 1.08)
+        self.marks_bearing = self.pivot_bearing - 38.0 * self.sense
+        """Of lobe 1's rim mark; each other stands as much further on as its lobe should open later [cam deg]."""
+        places = self.timing.places_deg
+        self.marks = self.marks_bearing + self.sense * self.timing.ratio * (places - places[0])
+
+    # -------------------------------------------------------------- frame
+
+    @property
+    def number_radius(self) -> float:
+        """Middle of the rim, where it is clear of the plate and its scale."""
+        return (1.01 * self.plate + self.rim_outer) / 2
+
+    def at(self, along: float, out: float, angle_rad: float | None = None) -> Array:
+        """A point on the arm: so far from the pivot, so far out from the contact's line [mm], plate at 0."""
+        g = self.closed + self.bend if angle_rad is None else angle_rad
+        s = self.arms.sense
+        x = self.arms.pivot_distance_mm - along * np.cos(g) + out * np.sin(g)
+        y = s * (along * np.sin(g) + out * np.cos(g))
+        return np.asarray(x * polar(1.0, self.pivot_bearing) + y * polar(1.0, self.pivot_bearing + 90.0 * self.sense))
+
+    def _bend(self) -> float:
+        """Outward bend of the arm between heel and contact [rad] that keeps the fixed contact off the cam."""
+        self.bend = 0.0
+        need = (8.5 if not self._eccentric else 5.5) * self.size
+        for degrees in range(4, 60):
+            inner = self.at(self.arms.contact_arm_mm, -need, self.closed + np.radians(degrees))
+            if np.linalg.norm(inner) >= self.lobe_top + 1.2 * self.size:
+                return float(np.radians(degrees))
+        return float(np.radians(60.0))
+
+    @property
+    def _eccentric(self) -> bool:
+        return isinstance(self.magneto.contact_screw, EccentricScrew)
+
+    def turned(self, degrees: float) -> float:
+        """A bearing so far on from the pivot in the direction of rotation."""
+        return self.pivot_bearing + self.sense * degrees
+
+    # -------------------------------------------------------------- drawing
+
+    def draw(self) -> BreakerEnd:
+        k, contact_arm = self.size, self.arms.contact_arm_mm
+        screw = _point(self.at(contact_arm + 9.5 * k, -0.5 * k))
+        pivot = _point(polar(self.arms.pivot_distance_mm, self.pivot_bearing))
+        shapes = [
+            *self._magnet(),
+            *self._case(),
+            *self._plate(screw),
+            *self._cam(),
+            *self._arm(pivot),
+            *self._front(),
+        ]
+        face, ahead = self.at(contact_arm, 0.0), self.at(contact_arm, 1.0)
+        slot = self.turned(_CLAMPS_DEG[0])
+        names = {
+            "rotor": ("rotor", _point(polar(1.12 * self.rim_outer, 0.0))),
+            "pole shoe": ("case", _point(polar(1.29 * self.rim_outer, 180.0 / self.magneto.poles))),
+            "cam": ("cam", _point(polar(self.lobe_top * 0.84, self._lobe_bearing()))),
+            "step": ("cam", _point(polar(self.lobe_top * 0.5, self._step_bearing()))),
+            "rim mark": ("case", _point(polar(self.rim * 0.985, self.marks_bearing))),
+            "backplate": ("plate", _point(polar(self.plate * 0.72, self.turned(205.0)))),
+            "clamp screw": ("case", _point(polar(self._slot_radius, slot))),
+            "pivot": ("plate", pivot),
+            "breaker arm": ("arm", _point(self.at(0.55 * contact_arm, 2.4 * k))),
+            "heel": ("arm", _point(self._heel())),
+            "spring": ("arm", _point(self.at(0.3 * contact_arm, 6.2 * k))),
+            "contacts": ("stop", _point(self.at(contact_arm, -0.6 * k))),
+            "lock screw": ("plate", _point(self.at(contact_arm + 5.2 * k, -3.2 * k))),
+            "contact screw": ("plate", screw),
+        }
+        return BreakerEnd(
+            shapes=tuple(shapes),
+            origins={group: (0.0, 0.0) for group in PARENTS} | {"arm": pivot, "stop": pivot, "screw": screw},
+            anchors=names,
+            extent_mm=1.56 * self.rim_outer,
+            plain=self.arms.plain,
+            contact=_point(face),
+            opening=_point(ahead - face),
+            contact_half_mm=2.3 * k,
+            mark_numbers=tuple(
+                _point(polar(self.number_radius, b - _NUMBER_BEFORE_DEG * self.sense)) for b in self.marks
+            ),
+        )
+
+    def _magnet(self) -> list[Shape]:
+        """Rotor and pole shoes, plain: full register is a pole centred on a shoe, neutral half-way between."""
+        poles, r = self.magneto.poles, self.rim_outer
+        pitch = 360.0 / poles
+        half = 0.31 * pitch
+        shapes = [
+            Shape("pole shoe", "case", f"shoe-{'ab'[i % 2]}", (
+                band(1.21 * r, 1.4 * r, (i + 0.5) * pitch - half, (i + 0.5) * pitch + half),
+            )) for i in range(poles)
+        ]  # fmt: skip
+        shapes += [
+            Shape("rotor", "rotor", "south" if i % 2 else "north", (
+                band(1.01 * r, 1.19 * r, i * pitch - half, i * pitch + half),
+            )) for i in range(poles)
+        ]  # fmt: skip
+        index = np.array([polar(1.01 * r, 0.0), polar(1.19 * r, 0.0)])
+        return [*shapes, Shape("rotor", "rotor", "index", (index,), filled=False)]
+
+    def _case(self) -> list[Shape]:
+        """The housing's rim with a mark for each lobe, neutral and E-gap ticks outside, clamp screws."""
+        r, shapes = self.rim_outer, []
+        shapes.append(
+            Shape("rim", "case", "housing", (circle((0, 0), r, 180), circle((0, 0), self.plate * 1.01, 180)))
+        )
+        marks = [np.array([polar(self.rim * 0.9, b), polar(self.rim, b)]) for b in self.marks]
+        shapes.append(Shape("rim mark", "case", "mark", tuple(marks), filled=False))
+        ticks = [
+            np.array([polar(1.41 * r, b), polar(1.47 * r, b)]) for b in (0.0, self.sense * self.magneto.e_gap_deg)
+        ]
+        return [*shapes, Shape("rotor scale", "case", "mark", tuple(ticks), filled=False)]
+
+    @property
+    def _slot_radius(self) -> float:
+        return self.plate - 4.2 * self.size
+
+    def _plate(self, screw: Point) -> list[Shape]:
+        k = self.size
+        low, high = self.magneto.backplate.range_deg
+        width = 1.5 * k
+        slots = [arc_slot(self._slot_radius, self.turned(b - high), self.turned(b - low), width) for b in _CLAMPS_DEG]
+        hole = circle((0, 0), self.lobe_top + 1.6 * k)
+        shapes = [Shape("backplate", "plate", "plate", (circle((0, 0), self.plate, 180), hole, *slots))]
+        clamps = [polar(self._slot_radius, self.turned(b)) for b in _CLAMPS_DEG]
+        for c in clamps:
+            shapes.append(Shape("clamp screw", "case-front", "screw", (circle(_point(c), 2.3 * k),)))
+            shapes.append(Shape("clamp screw", "case-front", "slot", (cross_slot(_point(c), 1.9 * k, 0.3 * k),)))
+        zero = self.turned(self._pointer_deg)
+        pointer = np.array([polar(self.plate * 0.94, zero), polar(self.plate, zero)])
+        shapes.append(Shape("backplate", "plate", "mark", (pointer,), filled=False))
+        scale = [
+            np.array([polar(self.plate * 1.015, zero + d), polar(self.plate * (1.05 if d % 5 else 1.075), zero + d)])
+            for d in range(int(np.ceil(low)), int(np.floor(high)) + 1)
+        ]
+        shapes.append(Shape("plate scale", "case", "scale", tuple(scale), filled=False))
+        return shapes + self._fixed_contact(screw)
+
+    @property
+    def _pointer_deg(self) -> float:
+        """Where the plate's scale stands [deg on from the pivot]: as near to its usual place as marks leave room."""
+        marks = self.sense * (self.marks - self.pivot_bearing)
+        taken = np.concatenate([marks, marks - _NUMBER_BEFORE_DEG])
+
+        def suits(at: float) -> tuple[float, float]:
+            clear = float(np.abs((taken - at + 180.0) % 360.0 - 180.0).min())
+            return min(clear, _SCALE_CLEAR_DEG), -abs(at - _POINTER_DEG)
+
+        return float(max(np.arange(150.0, 251.0).tolist(), key=suits))
+
+    def _fixed_contact(self, screw: Point) -> list[Shape]:
+        k, arm = self.size, self.arms.contact_arm_mm
+        lock = _point(self.at(arm + 5.2 * k, -3.2 * k))
+        bracket = wrap([(_point(self.at(arm, -3.2 * k)), 2.0 * k), (lock, 2.6 * k), (screw, 3.0 * k)])
+        carrier = "stop" if self._eccentric else "plate"
+        shapes = [Shape("contacts", carrier, "bracket", (bracket,))]
+        if not self._eccentric:
+            shank = self._block(arm, -8.0 * k, -1.1 * k, 0.9 * k)
+            nut = self._block(arm, -6.6 * k, -5.2 * k, 1.9 * k)
+            shapes += [
+                Shape("contact screw", "stop", "screw", (shank,)),
+                Shape("lock screw", "stop", "screw", (nut,)),
+            ]
+        shapes.append(Shape("contacts", "stop", "contact", (self._block(arm, -1.1 * k, 0.0, 2.3 * k),)))
+        shapes.append(Shape("lock screw", "plate-front", "screw", (circle(lock, 1.7 * k),)))
+        shapes.append(Shape("lock screw", "plate-front", "slot", (cross_slot(lock, 1.4 * k, 0.25 * k),)))
+        shapes.append(Shape("contact screw", "screw", "eccentric" if self._eccentric else "screw", (
+            circle(screw, 2.5 * k),
+        )))  # fmt: skip
+        shapes.append(Shape("contact screw", "screw", "slot", (cross_slot(screw, 2.1 * k, 0.3 * k),)))
+        return shapes
+
+    def _block(self, along: float, inner: float, outer: float, half: float) -> Array:
+        corners = [(-half, inner), (half, inner), (half, outer), (-half, outer)]
+        return np.array([self.at(along + a, out) for a, out in corners])
+
+    def _heel(self) -> Array:
+        return self.at(self.arms.heel_arm_mm, 0.0, self.closed)
+
+    def heel(self, wear_mm: float) -> Shape:
+        """The arm's rubbing block: all that wear changes."""
+        k, arm = self.size, self.arms.contact_arm_mm
+        radius = max(self.arms.heel_radius_mm - wear_mm, 0.1)
+        root = _point(self.at(min(self.arms.heel_arm_mm, 0.8 * arm), 2.4 * k))
+        return Shape("heel", "arm", "fibre", (wrap([(_point(self._heel()), radius), (root, 2.2 * k)]),))
+
+    def _arm(self, pivot: Point) -> list[Shape]:
+        k, arm = self.size, self.arms.contact_arm_mm
+        tip = _point(self.at(arm, 2.5 * k))
+        bar = wrap([(pivot, 3.0 * k), (_point(self.at(0.6 * arm, 2.6 * k)), 1.7 * k), (tip, 1.5 * k)])
+        t = np.linspace(0.0, 1.0, 40)[:, None]
+        ends = [self.at(0.82 * arm, 4.2 * k), self.at(0.25 * arm, 8.5 * k), self.at(-6.0 * k, 3.0 * k)]
+        leaf = (1 - t) ** 2 * ends[0] + 2 * t * (1 - t) * ends[1] + t**2 * ends[2]
+        post = _point(ends[2])
+        return [
+            self.heel(0.0),
+            Shape("breaker arm", "arm", "arm", (bar,)),
+            Shape("contacts", "arm", "contact", (self._block(arm, 0.0, 1.1 * k, 2.3 * k),)),
+            Shape("spring", "arm", "spring", (leaf,), filled=False),
+            Shape("pivot", "plate-front", "screw", (circle(pivot, 1.7 * k),)),
+            Shape("spring", "plate-front", "screw", (circle(post, 1.4 * k),)),
+        ]
+
+    # -------------------------------------------------------------- cam
+
+    def _lobe_bearing(self) -> float:
+        """Bearing of lobe 1's top with the rotor at 0."""
+        return self.turned(self._heel_at_top_deg - self.timing.first_peak_deg)
+
+    @property
+    def _heel_at_top_deg(self) -> float:
+        top = self.arms.radius_mm(self.arms.arm_angle_at_lift_rad(self.timing.curve.top_mm))
+        return float(np.degrees(self.arms.heel_angle_rad(top)))
+
+    def _step_bearing(self) -> float:
+        return self.marks_bearing - self.sense * self.timing.ratio * self.magneto.e_gap_deg
+
+    def _cam(self) -> list[Shape]:
+        outline = cam_outline_mm(self.timing, self.arms)
+        radius, back = np.hypot(outline[:, 0], outline[:, 1]), np.degrees(np.arctan2(outline[:, 1], outline[:, 0]))
+        # Cam-frame angles count from lobe 1's top in the direction of rotation.
+        cam = polar(radius, self._lobe_bearing() + self.sense * back)
+        step = self._step_bearing()
+        boss = self.lobe_top * 0.55
+        raised = arc(boss, step, step + 180.0)
+        first = polar(self.lobe_top * 0.8, self._lobe_bearing())
+        return [
+            Shape("cam", "cam", "cam", (cam,)),
+            Shape("cam", "cam", "mark", (circle(_point(first), 0.5 * self.size),)),
+            Shape("step", "cam", "boss", (circle((0, 0), boss),)),
+            Shape("step", "cam", "step", (raised,)),
+        ]
+
+    def _front(self) -> list[Shape]:
+        """The straightedge along the step, and the arrow of rotation round the outside."""
+        step, r = self._step_bearing(), self.rim_outer
+        # One end alone reaches the rim, so that it is plain against which mark the edge is read.
+        ends = [polar(self.rim, step), polar(_FAR_END * self.rim, step + 180.0)]
+        start = 180.0 - 24.0 * self.sense
+        end = 180.0 + 24.0 * self.sense
+        shaft = arc(1.46 * r, start, end)
+        tip = polar(1.46 * r, end + 3.0 * self.sense)
+        head = np.array([polar(1.425 * r, end - 2.0 * self.sense), tip, polar(1.495 * r, end - 2.0 * self.sense)])
+        return [
+            Shape("straightedge", "cam", "straightedge", (np.array(ends),), filled=False),
+            Shape("direction of rotation", "front", "mark", (shaft, head), filled=False),
+        ]
+
+
+_CLAMPS_DEG = (165.0, 235.0, 292.0)
+"""Clamp screws, degrees on from the pivot in the direction of rotation: clear of arm and contacts."""
+
+_POINTER_DEG, _SCALE_CLEAR_DEG = 200.0, 14.0
+"""Where the plate's scale usually stands [deg on from the pivot], and how far from any mark and number."""
+
+_FAR_END = 0.45
+"""How far the straightedge reaches beyond the cam's centre, of the rim's radius."""
+
+_NUMBER_BEFORE_DEG = 6.5
+"""A mark's number stands so far before it, so that the edge never covers both at once."""
+
+
+def cam_outline_mm(timing: InternalTiming, arms: Linkage) -> Array:
+    """The cam's outline (n, 2) [mm], first lobe's top on +x, angles in the direction of rotation.
+
+    It is the pitch curve, taken from the contact lift itself, moved in by the heel's radius; so what is
+    drawn lifts the contacts as computed, measured profiles and lobe errors included.
+    """
+    phi = np.linspace(0.0, 360.0, _CAM_POINTS, endpoint=False)
+    rotor = (phi + timing.first_peak_deg) / timing.ratio
+    lift = timing.lift_mm(rotor, 0.0) + timing.wear_lift_mm
+    radius = arms.radius_mm(arms.arm_angle_at_lift_rad(lift))
+    top = arms.radius_mm(arms.arm_angle_at_lift_rad(timing.curve.top_mm))
+    beta = arms.heel_angle_rad(radius) - arms.heel_angle_rad(top) - np.radians(phi)
+    pitch = radius * np.exp(1j * beta)
+    ahead, behind = np.roll(pitch, -1), np.roll(pitch, 1)
+    along = (ahead - behind) / np.abs(ahead - behind)
+    profile = pitch - arms.heel_radius_mm * along * 1j  # β runs backwards, so the outside is on the left
+    return np.column_stack([profile.real, profile.imag])
+
+
+def _point(xy: Array) -> Point:
+    return float(xy[0]), float(xy[1])

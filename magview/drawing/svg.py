@@ -1,0 +1,231 @@
+"""Drawings as SVG text, for paper: light greys and hatching, so that black and white loses nothing.
+
+Turns and moves are worked into the points, so that any viewer shows the same, however little of SVG it knows.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from html import escape
+
+import numpy as np
+
+from magview.bench.state import BenchState
+from magview.bench.words import breaker_end_sense
+from magview.curves.lift import round_levels
+from magview.drawing.breaker_end import PARENTS as BREAKER_PARENTS
+from magview.drawing.breaker_end import BreakerEnd, breaker_end, pose
+from magview.drawing.labels import arrange
+from magview.drawing.shapes import Array, Point, Shape, hatching, polar, rotate
+from magview.spec.frozen import frozen
+from magview.spec.language import number, tr
+
+FILLS = {
+    "shoe-a": "#ffffff", "shoe-b": "#ffffff", "north": "#ffffff", "south": "#ffffff", "housing": "#f2f2f2",
+    "plate": "#ffffff", "bracket": "#e2e2e2", "screw": "#ffffff", "eccentric": "#d0d0d0", "slot": "#000000",
+    "cam": "#bdbdbd", "boss": "#dcdcdc", "step": "#8c8c8c", "fibre": "#ffffff", "arm": "#e8e8e8",
+    "contact": "#000000", "drive-flange": "#ffffff", "disc": "#e6e6e6", "magneto-flange": "#ffffff",
+    "timing-disc": "#ffffff", "pointer": "#000000",
+}  # fmt: skip
+"""Greys light enough for a copier; black for what is small."""
+
+HATCHING = {
+    "north": (45.0,),
+    "south": (-45.0,),
+    "shoe-b": (90.0,),
+    "fibre": (45.0, -45.0),
+    "magneto-flange": (45.0,),
+    "drive-flange": (-45.0,),
+}
+"""Bearings of the lines that tell one material from its neighbours [deg]."""
+
+_WIDE = {"mark": 1.6, "index": 1.6, "straightedge": 1.2, "spring": 1.8, "paint": 3.0}
+_FONT = "font-family=\"'DejaVu Sans', Verdana, sans-serif\""
+
+
+@frozen
+class Frame:
+    """From millimetres, y up, to the picture's pixels, y down."""
+
+    scale: float
+    left: float
+    top: float
+
+    def of(self, points: Array) -> Array:
+        return np.column_stack([self.left + self.scale * points[:, 0], self.top - self.scale * points[:, 1]])
+
+
+def breaker_svg(state: BenchState, title: str, width: int = 372, names: bool = True) -> str:
+    """The breaker end of a state, as seen from there, with the names of its parts."""
+    drawing, now = breaker_end(state.magneto), pose(state)
+    places = Places(BREAKER_PARENTS, drawing.origins, now.turns_deg)
+    margin = 77.0 if names else 4.0
+    side = width - 2 * margin
+    head = 12.0 if names else 0.0  # a line over the drawing, for the words of its two ticks
+    height = head + side + 8.0
+    frame = Frame(side / (2 * drawing.extent_mm), width / 2, head + side / 2 + 4.0)
+    body = pieces(drawing.shapes, places, frame) + mark_numbers(drawing, frame)
+    if names:
+        tips = {
+            name: tuple(frame.of(places.put(group, np.array([point])))[0].tolist())
+            for name, (group, point) in drawing.anchors.items()
+        }
+        body += _names(tips, margin, width - margin, height) + _ticks(state, frame, drawing.extent_mm)
+    return svg(width, height, title, body)
+
+
+def mark_numbers(drawing: BreakerEnd, frame: Frame, size: float = 7.0) -> str:
+    """The numbers of the rim marks, beside them."""
+    points = frame.of(np.array(drawing.mark_numbers)).tolist()
+    return "".join(words(x, y + 0.36 * size, str(i), "middle", size) for i, (x, y) in enumerate(points, 1))
+
+
+def _ticks(state: BenchState, frame: Frame, extent_mm: float) -> str:
+    """Words at the ticks over the drawing, each leaning away from the other."""
+    sense, radius = breaker_end_sense(state.magneto), 1.49 * extent_mm / 1.56
+    text = ""
+    for bearing, word, away in ((0.0, tr("neutral"), -sense), (sense * state.magneto.e_gap_deg, tr("E-gap"), sense)):
+        x, y = frame.of(np.array([polar(radius, float(bearing))]))[0].tolist()
+        text += words(x + 2.0 * away, y - 2.0, word, "start" if away > 0 else "end")
+    return text
+
+
+# ---------------------------------------------------------------------- pieces
+
+
+class Places:
+    """Where groups stand: each turned about its own origin, then carried by its parent."""
+
+    def __init__(
+        self,
+        parents: Mapping[str, str | None],
+        origins: Mapping[str, Point],
+        turns_deg: Mapping[str, float],
+        moved: Mapping[str, Point] | None = None,
+    ) -> None:
+        self._parents, self._origins, self._turns, self._moved = parents, origins, turns_deg, moved or {}
+        self.order = list(parents)
+
+    def put(self, group: str | None, points: Array) -> Array:
+        """Points (n, 2) of a group [mm] where they stand in the picture [mm]."""
+        while group is not None:
+            points = rotate(points, self._turns.get(group, 0.0), self._origins[group])
+            points = points + np.array(self._moved.get(group, (0.0, 0.0)))
+            group = self._parents[group]
+        return points
+
+
+def pieces(shapes: Iterable[Shape], places: Places, frame: Frame) -> str:
+    # In the order of their groups, as the pictures on the screen are painted.
+    ordered = sorted(shapes, key=lambda shape: places.order.index(shape.group))
+    pitch = max(float(abs(o).max()) for shape in ordered for o in shape.outlines) / 32.0
+    return "".join(_piece(shape, places, frame, pitch) for shape in ordered)
+
+
+def _piece(shape: Shape, places: Places, frame: Frame, pitch: float) -> str:
+    outline = "".join(path(frame.of(places.put(shape.group, o)), shape.filled) for o in shape.outlines)
+    width = _WIDE.get(shape.material, 0.8)
+    dash = ' stroke-dasharray="6 4"' if shape.material == "straightedge" else ""
+    fill = FILLS.get(shape.material, "#ffffff") if shape.filled else "none"
+    text = f'<path d="{outline}" fill="{fill}" fill-rule="evenodd" stroke="#000000" stroke-width="{width:g}"{dash}/>'
+    if shape.filled:
+        for bearing in HATCHING.get(shape.material, ()):
+            lines = hatching(shape.outlines, bearing, pitch)
+            marks = "".join(path(frame.of(places.put(shape.group, line)), False) for line in lines)
+            if marks:
+                text += f'<path d="{marks}" fill="none" stroke="#000000" stroke-width="0.4"/>'
+    return text + "\n"
+
+
+def path(points: Array, closed: bool) -> str:
+    pairs = [f"{x:.2f} {y:.2f}" for x, y in points.tolist()]
+    return f"M{pairs[0]}L{' '.join(pairs[1:])}{'Z' if closed else ''}"
+
+
+def _names(tips: Mapping[str, tuple[float, float]], left: float, right: float, height: float) -> str:
+    text = ""
+    for label in arrange(dict(tips), left, right, 10.0, height - 10.0, 15.0):
+        text += (
+            f'<path d="M{label.x:.1f} {label.y:.1f}L{label.tip_x:.1f} {label.tip_y:.1f}" fill="none" '
+            f'stroke="#000000" stroke-width="0.5"/>'
+            f'<circle cx="{label.tip_x:.1f}" cy="{label.tip_y:.1f}" r="1.6" fill="#000000" stroke="#ffffff" '
+            f'stroke-width="0.6"/>'
+        )
+        anchor, x = ("end", label.x - 3) if label.left else ("start", label.x + 3)
+        text += words(x, label.y + 3.5, tr(label.text), anchor)
+    return text
+
+
+def words(x: float, y: float, text: str, anchor: str = "start", size: float = 10.0) -> str:
+    """A line of text at a place [px]."""
+    return (
+        f'<text x="{x:.1f}" y="{y:.1f}" {_FONT} font-size="{size:g}" text-anchor="{anchor}">{escape(text)}</text>\n'
+    )
+
+
+def svg(width: float, height: float, title: str, body: str) -> str:
+    """A whole picture from its pieces [px]."""
+    return (
+        f'<svg xmlns="http://www.w3.org/2000/svg" width="{width:g}" height="{height:.0f}" '
+        f'viewBox="0 0 {width:g} {height:.0f}" role="img"><title>{escape(title)}</title>\n{body}</svg>'
+    )
+
+
+# ---------------------------------------------------------------------- plots
+
+
+@dataclass(frozen=True, eq=False)
+class Plot:
+    """Readings over hours: (x, y, filled) each; limits; a band ahead as x, middle, low, high."""
+
+    title: str
+    along: str
+    points: list[tuple[float, float, bool]]
+    limits: tuple[float, float] | None
+    band: tuple[Array, Array, Array, Array] | None
+
+
+def plot_svg(plot: Plot, width: int = 372, height: int = 230) -> str:
+    """A plot of readings over hours."""
+    left, right, top, bottom = 58.0, 12.0, 24.0, 36.0
+    xs = [p[0] for p in plot.points] + ([] if plot.band is None else plot.band[0].tolist())
+    ys = [p[1] for p in plot.points] + list(plot.limits or ())
+    if plot.band is not None:
+        ys += [*plot.band[2].tolist(), *plot.band[3].tolist()]
+    (x0, x1), (y0, y1) = _span(xs), _span(ys)
+    across, up = (width - left - right) / (x1 - x0), (height - top - bottom) / (y1 - y0)
+
+    def at(x: Array, y: Array) -> Array:
+        return np.column_stack([left + across * (x - x0), height - bottom - up * (y - y0)])
+
+    body = words(left, 14, plot.title) + words(width - right, height - 6, plot.along, "end")
+    body += _line(at(np.array([x0, x0, x1]), np.array([y1, y0, y0])), 1.0)
+    for ticks, flat in ((round_levels(x0, x1), True), (round_levels(y0, y1), False)):
+        for v in ticks.tolist():
+            x, y = (at(np.array([v]), np.array([y0])) if flat else at(np.array([x0]), np.array([v])))[0].tolist()
+            body += _line(np.array([(x, y), (x, y + 4) if flat else (x - 4, y)]), 0.8)
+            body += words(x, y + 15, number(v), "middle", 9) if flat else words(x - 6, y + 3, number(v), "end", 9)
+    if plot.band is not None:
+        x, middle, low, high = plot.band
+        outline = np.concatenate([at(x, low), at(x[::-1], high[::-1])])
+        body += f'<path d="{path(outline, True)}" fill="#dddddd" stroke="none"/>'
+        body += _line(at(x, middle), 1.0)
+    for limit in plot.limits or ():
+        body += _line(at(np.array([x0, x1]), np.array([limit, limit])), 1.0, "7 4")
+    for px, py, filled in plot.points:
+        x, y = at(np.array([px]), np.array([py]))[0].tolist()
+        fill = "#000000" if filled else "#ffffff"
+        body += f'<circle cx="{x:.1f}" cy="{y:.1f}" r="3.6" fill="{fill}" stroke="#000000" stroke-width="1.2"/>\n'
+    return svg(width, height, plot.title, body)
+
+
+def _span(values: list[float]) -> tuple[float, float]:
+    low, high = min(values), max(values)
+    room = 0.06 * (high - low) or 0.06 * abs(high) or 1.0
+    return low - room, high + room
+
+
+def _line(points: Array, width: float, dash: str = "") -> str:
+    dashed = f' stroke-dasharray="{dash}"' if dash else ""
+    return f'<path d="{path(points, False)}" fill="none" stroke="#000000" stroke-width="{width:g}"{dashed}/>\n'

@@ -1,0 +1,217 @@
+"""The switch lead: plug, switch, jumper and faults, with light and meter reading the circuit that results."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from functools import partial
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPaintEvent, QPen, QPolygonF
+from PySide6.QtWidgets import QCheckBox, QFormLayout, QGridLayout, QGroupBox, QLabel, QVBoxLayout, QWidget
+
+from magview.bench.actions import (
+    Action,
+    ChooseLamp,
+    FitJumper,
+    PullPlug,
+    SetLeadFault,
+    SlipPaper,
+    SwitchIgnition,
+    SwitchOther,
+)
+from magview.bench.lead_words import (
+    CANNOT_TELL,
+    LAMPS,
+    MAKING_SAFE,
+    WORK_OFF_THE_ENGINE,
+    lamp_words,
+    lead_meter_words,
+    lead_words,
+    other_words,
+    tab_words,
+    terminal_meter_words,
+)
+from magview.bench.state import BenchState
+from magview.drawing.lead_picture import HEIGHT, WIDTH, lead_picture, shows_other
+from magview.spec.language import marked, tr
+from magview.ui.kit.bench_model import BenchModel
+from magview.ui.kit.inputs import QuietCombo
+from magview.ui.kit.style import tint
+from magview.ui.kit.theme import Theme
+
+PROVING = marked(
+    "Prove each lead before touching the propeller: jumper on where there is no tab, plug out, meter from the lead's "
+    "plug to the case: ground with the switch off, none with it on. A lead that shows no ground with the switch off "
+    "leaves the magneto live. Prove it again after closing."
+)
+
+_KINDS = {"wire": 1.4, "part": 2.2, "fault": 2.6, "ground": 1.6}
+
+
+class LeadDiagram(QWidget):
+    """The diagram, drawn anew for each state."""
+
+    def __init__(self, model: BenchModel, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._model, self._theme = model, theme
+        self.setMinimumHeight(round(19 * self.fontMetrics().height()))
+        self.setAccessibleName(tr("Switch lead, drawn as a circuit"))
+        self.show_state(model.state)
+        model.changed.connect(self.show_state)
+
+    def show_state(self, state: BenchState, old: BenchState | None = None) -> None:
+        """Show a state."""
+        self.setAccessibleDescription(lead_words(state)[0])
+        self.update()
+
+    def set_theme(self, theme: Theme) -> None:
+        """Change colours."""
+        self._theme = theme
+        self.update()
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Draw lines, words, lamp and meter."""
+        picture = lead_picture(self._model.state)
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.fillRect(self.rect(), QColor(self._theme.paper))
+        metrics = QFontMetricsF(self.font())
+        foot = 4 * metrics.height()
+        scale = min(self.width() / WIDTH, (self.height() - foot) / HEIGHT)
+        left = (self.width() - scale * WIDTH) / 2
+
+        def at(x: float, y: float) -> QPointF:
+            return QPointF(left + scale * x, scale * (HEIGHT - y))
+
+        for stroke in picture.strokes:
+            colour = self._theme.bad if stroke.kind == "fault" else self._theme.text
+            painter.setPen(QPen(QColor(colour), _KINDS[stroke.kind]))
+            painter.drawPolyline(QPolygonF([at(x, y) for x, y in stroke.points.tolist()]))
+        painter.setPen(QColor(self._theme.text))
+        for text, (x, y) in picture.words:
+            painter.drawText(at(x, y), tr(text))
+        self._instruments(painter, picture.lamp_lit, metrics)
+        painter.end()
+
+    def _instruments(self, painter: QPainter, lit: bool, metrics: QFontMetricsF) -> None:
+        size, state = metrics.height(), self._model.state
+        y = (
+            self.height() - 3 * size
+        )  # the lamp's line, and one below it for each meter: side by side they can be too wide
+        lamp = QRectF(10, y - size / 2, size, size)
+        if state.lamp_kind != "buzzer":
+            painter.setBrush(QColor("#ffd83d") if lit else Qt.BrushStyle.NoBrush)
+            painter.drawEllipse(lamp)
+            if not lit:  # a dark lamp is crossed: light is told without colour too
+                painter.drawLine(lamp.topLeft(), lamp.bottomRight())
+        painter.drawText(QPointF(16 + size, y + metrics.ascent() / 2 - 1), lamp_words(state))
+        for line, meter in enumerate((terminal_meter_words(state), lead_meter_words(state))):
+            painter.drawText(QPointF(10, y + metrics.ascent() / 2 - 1 + 1.15 * (line + 1) * size), meter)
+
+
+class LeadPanel(QWidget):
+    """Switch, plug, jumper and faults to set, and what comes of it."""
+
+    def __init__(self, model: BenchModel, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._model, self._theme = model, theme
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(8, 4, 8, 4)
+        self.diagram = LeadDiagram(model, theme)
+        layout.addWidget(self.diagram)
+        self.says = _wrapped()
+        self.says.setMinimumHeight(3 * self.fontMetrics().height())
+        layout.addWidget(self.says)
+        self.tab_is = _wrapped()
+        layout.addWidget(self.tab_is)
+        self.switch = self._check(tr("Ignition switch &on"), SwitchIgnition)
+        self.other = self._check(tr("Switch of the other &magneto on"), SwitchOther)
+        self.plug = self._check(tr("Plug o&ut of the magneto"), PullPlug)
+        self.jumper = self._check(tr("Jumper on the terminal"), FitJumper)
+        self.paper = self._check(tr("Paper under the grounding tab"), SlipPaper)
+        self.lamp = QuietCombo()
+        self.lamp.setAccessibleName(tr("Timing light"))
+        self.lamp.setSizeAdjustPolicy(QuietCombo.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        for kind, words in LAMPS.items():
+            self.lamp.addItem(f"{tr(words)[:1].upper()}{tr(words)[1:]}", kind)
+        self.lamp.activated.connect(lambda _: self._model.send(ChooseLamp(self.lamp.currentData())))
+        self.broken = self._fault(tr("Lead &broken inside"), "broken")
+        self.chafed = self._fault(tr("Lead chafed through to ground"), "chafed")
+        self.short = self._fault(tr("&Short inside the magneto"), "shorted")
+        self.tab = self._fault(tr("Grounding tab bent clear of the c&ase"), "tab")
+        self.never_opens = self._fault(tr("Switch that &never opens"), "never-opens")
+        self.never_closes = self._fault(tr("Switch that never closes"), "never-closes")
+        self.crossed = self._fault(tr("Leads of left and right crossed"), "crossed")
+        for title, checks in (
+            (tr("Hands on"), (self.switch, self.other, self.plug, self.jumper, self.paper)),
+            (
+                tr("Faults to try"),
+                (
+                    self.broken, self.chafed, self.short, self.tab, self.never_opens, self.never_closes, self.crossed,
+                ),
+            ),
+        ):  # fmt: skip
+            box = QGroupBox(title)
+            grid = QGridLayout(box)
+            for i, check in enumerate(checks):
+                grid.addWidget(check, i, 0)  # one below the other: two wide, they push the window off a small screen
+            layout.addWidget(box)
+        light = QFormLayout()
+        light.addRow(tr("Timing light"), self.lamp)
+        layout.addLayout(light)
+        for words in (PROVING, CANNOT_TELL):
+            layout.addWidget(_wrapped(tr(words)))
+        self.warning = _wrapped()
+        layout.addWidget(self.warning)
+        layout.addStretch(1)
+        self.show_state(model.state)
+        model.changed.connect(self.show_state)
+
+    def show_state(self, state: BenchState, old: BenchState | None = None) -> None:
+        """Show a state."""
+        lead, has_tab = state.lead, state.magneto.grounding_tab is True
+        for check, value in (
+            (self.switch, lead.switch_on), (self.other, lead.other_on), (self.plug, not lead.plug_in),
+            (self.jumper, lead.jumper), (self.paper, lead.paper), (self.broken, lead.broken),
+            (self.chafed, lead.chafed), (self.short, lead.shorted), (self.tab, not lead.tab_touches),
+            (self.never_opens, lead.switch == "never-opens"), (self.never_closes, lead.switch == "never-closes"),
+            (self.crossed, lead.crossed),
+        ):  # fmt: skip
+            check.setChecked(value)
+        self.lamp.setCurrentIndex(self.lamp.findData(state.lamp_kind))
+        for check in (self.paper, self.tab):
+            check.setEnabled(has_tab)
+        self.other.setEnabled(shows_other(state))
+        self.tab_is.setText(" ".join(w for w in (tab_words(state.magneto), other_words(state)) if w))
+        off_engine = state.engaged is None or not state.engaged.mounted
+        self.warning.setText(tr(WORK_OFF_THE_ENGINE if off_engine else MAKING_SAFE))
+        words, dangerous = lead_words(state)
+        self.says.setText(f"{'⚠ ' if dangerous else ''}{words}")
+        colour = self._theme.bad if dangerous else self._theme.good
+        tint(self.says, colour, bold=True)
+
+    def halt(self) -> None:
+        """Nothing runs here."""
+
+    def set_inches(self, inches: bool) -> None:
+        """There are no lengths here."""
+
+    def set_theme(self, theme: Theme) -> None:
+        """Change colours."""
+        self._theme = theme
+        self.diagram.set_theme(theme)
+        self.show_state(self._model.state)
+
+    def _check(self, text: str, action: Callable[[bool], Action]) -> QCheckBox:
+        check = QCheckBox(text)
+        check.clicked.connect(lambda on: self._model.send(action(on)))
+        return check
+
+    def _fault(self, text: str, fault: str) -> QCheckBox:
+        return self._check(text, partial(SetLeadFault, fault))
+
+
+def _wrapped(text: str = "") -> QLabel:
+    label = QLabel(text)
+    label.setWordWrap(True)
+    return label

@@ -1,0 +1,204 @@
+"""Timing to the engine: lamp readings, teeth, the planner's moves, synchronising, top dead centre."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Signal
+from PySide6.QtGui import QMoveEvent, QShowEvent
+from PySide6.QtWidgets import QGroupBox, QLabel, QVBoxLayout, QWidget
+
+from magview.bench.state import BenchState, firing_btdc_deg
+from magview.bench.timing import both_words, synchronising
+from magview.physics.engine.coupling import Move
+from magview.physics.engine.crank import firing_order_mismatch
+from magview.spec.language import marked, number, tr
+from magview.ui.bench.conditions_box import ConditionsBox
+from magview.ui.bench.lamp_box import SIDES, LampBox
+from magview.ui.bench.moved_box import MovedBox
+from magview.ui.bench.plan_box import PlanBox
+from magview.ui.bench.stop_box import StopBox
+from magview.ui.bench.teeth_box import TeethBox
+from magview.ui.kit.bench_model import BenchModel
+from magview.ui.kit.callout import Callout
+from magview.ui.kit.theme import Theme
+
+MAKING_SAFE = marked(
+    "Before turning the crank: fuel off, mixture cut off, throttle closed, switch off, each switch lead grounded and "
+    "proved, plugs out, hanging plug leads grounded or kept clear, wheels chocked, nobody in the propeller's arc. "
+    "Paint marks on disc, both flanges and engine before taking anything apart; move one tooth at a "
+    "time. End every reading coming with rotation: a crank turned back brings the play of the whole drive into it. "
+    "The maker's current manual and local rules govern."
+)
+
+_TITLES = {
+    "single": (marked("Teeth moved from as found"), marked("Moves that would put it right, best first")),
+    "left": (
+        marked("Teeth moved from as found, left magneto"),
+        marked("Moves that would put it right, best first, left magneto"),
+    ),
+    "right": (
+        marked("Teeth moved from as found, right magneto"),
+        marked("Moves that would put it right, best first, right magneto"),
+    ),
+}
+"""Of the teeth and of the plan, by the magneto in view."""
+
+
+class TimingPanel(QWidget):
+    """Entries that send actions, and what physics says of the timing."""
+
+    previewed = Signal(object)
+    """The move to preview, as the plan says, or None."""
+
+    def __init__(self, model: BenchModel, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._model, self._theme, self._inches = model, theme, False
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(8, 4, 8, 4)
+        self.none = QLabel(tr("This magneto is not on an engine. Open an installation to time it to one."))
+        self.none.setWordWrap(True)
+        layout.addWidget(self.none)
+        first = QLabel(
+            tr("⚠ Treat the propeller as live: make safe by the list at the foot. Plugs out alone ends no danger.")
+        )
+        first.setWordWrap(True)
+        layout.addWidget(first)
+        self.plan, self.stop = PlanBox(model), StopBox()
+        self.plan.previewed.connect(self.previewed)
+        self.stop.said.connect(model.refused)
+        self.lamp, self.teeth = LampBox(model), TeethBox(model)
+        # The plan before the teeth moved by hand: a job's way from reading to next tooth is in view at 1280×720.
+        self.conditions, self.moved = ConditionsBox(), MovedBox(model)
+        self._boxes = [
+            self.lamp, self.plan, self.conditions, self.teeth, self._build_synchronising(), self.moved, self.stop,
+        ]  # fmt: skip
+        for box in self._boxes:
+            layout.addWidget(box)
+        safe = QLabel(tr(MAKING_SAFE))
+        safe.setWordWrap(True)
+        layout.addWidget(safe)
+        layout.addStretch(1)
+        self.callout = Callout(self, model)
+        self._stale = False
+        self.show_state(model.state)
+        model.changed.connect(self._changed)
+
+    # -------------------------------------------------------------- building
+
+    def _build_synchronising(self) -> QGroupBox:
+        self.synchronising_box = QGroupBox(tr("Synchronising"))
+        column = QVBoxLayout(self.synchronising_box)
+        self.synchronising = QLabel()
+        self.synchronising.setWordWrap(True)
+        column.addWidget(self.synchronising)
+        return self.synchronising_box
+
+    # -------------------------------------------------------------- showing
+
+    def _changed(self, state: BenchState, old: BenchState) -> None:
+        """While another panel is in front, nothing is planned for this one."""
+        if self.isVisible() and not self._stale:
+            self.show_state(state, old)
+        else:
+            self._stale = True
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """Catch up with what changed meanwhile."""
+        super().showEvent(event)
+        self._catch_up()
+
+    def _catch_up(self) -> None:
+        if self._stale:
+            self._stale = False
+            self.show_state(self._model.state)
+
+    def chosen_move(self) -> Move | None:
+        """The move chosen in the plan as it is now, also while another panel is in front; None if none is."""
+        self._catch_up()
+        return self.plan.chosen
+
+    def moveEvent(self, event: QMoveEvent) -> None:
+        """The page is scrolled: other rows of the moves lie under the pointer."""
+        super().moveEvent(event)
+        self.plan.forget_pointer()
+
+    def show_state(self, state: BenchState, old: BenchState | None = None) -> None:
+        """Show a state."""
+        engaged = state.engaged
+        self.none.setVisible(engaged is None)
+        for box in self._boxes:
+            box.setVisible(engaged is not None)
+        if engaged is None:
+            return
+        self.lamp.show_crank(state)
+        self.stop.show_engine(engaged.installation.engine)
+        if old is not None and self._same_timing(state, old):
+            return
+        single = engaged.installation.position == "single"
+        self.synchronising_box.setVisible(not single)
+        self.lamp.show_timing(state, engaged, self._theme, self._inches)
+        self.teeth.show_teeth(state, engaged)
+        teeth, moves = _TITLES["single" if single else engaged.side]
+        self.teeth.setTitle(tr(teeth))
+        self.plan.setTitle(tr(moves))
+        self.plan.show_plan(state, engaged, self._theme)
+        self.conditions.show_conditions(state, engaged, self._theme)
+        self.moved.show_explanations(state)
+        self._show_synchronising(state)
+
+    @staticmethod
+    def _same_timing(state: BenchState, old: BenchState) -> bool:
+        def key(s: BenchState) -> object:
+            return s.magneto, s.backplate_deg, s.screw_deg, s.engaged
+
+        return key(state) == key(old)
+
+    def halt(self) -> None:
+        """Nothing runs here."""
+
+    def set_inches(self, inches: bool) -> None:
+        """Write lengths in inches or millimetres."""
+        self._inches = inches
+        self.show_state(self._model.state)
+
+    def set_theme(self, theme: Theme) -> None:
+        """Change the verdicts' colours."""
+        self._theme = theme
+        self.show_state(self._model.state)
+
+    def _show_synchronising(self, state: BenchState) -> None:
+        result = synchronising(state)
+        engaged = state.engaged
+        if result is None or engaged is None:
+            self.synchronising.setText("–")
+            return
+        tolerance = engaged.installation.engine.synchronising_tolerance_deg
+        left, right = (firing_btdc_deg(state, side) for side in SIDES)
+        wanted = _apart(engaged.left.wanted_btdc_deg - engaged.right.wanted_btdc_deg)
+        mark = "✓" if result.synchronised else "✗"
+        text = tr(
+            "Left fires {left}°, right {right}° before top dead centre: {apart}. Wanted: {wanted}. "
+            "That is {difference}° from it, {tolerance}° allowed.",
+            left=number(left, 2),
+            right=number(right, 2),
+            apart=_apart(left - right),
+            wanted=wanted,
+            difference=number(abs(result.difference_deg), 2),
+            tolerance=number(tolerance),
+        )
+        mismatch = firing_order_mismatch(engaged.installation.engine)
+        words = f"{mark} {text}"
+        if mismatch:
+            words = f"{words} {tr('Take care: {mismatch}.', mismatch=mismatch)}"
+        both = both_words(state)
+        self.synchronising.setText(f"{words}\n{both}" if both else words)
+
+
+def _apart(left_less_right_deg: float) -> str:
+    if abs(left_less_right_deg) < 0.005:
+        return tr("both together")
+    angle = number(abs(left_less_right_deg), 2)
+    return (
+        tr("left {angle}° earlier", angle=angle)
+        if left_less_right_deg > 0
+        else tr("right {angle}° earlier", angle=angle)
+    )

@@ -1,0 +1,4 @@
+"""The guide on screen.
+
+Begin reading in `window.py`.
+"""

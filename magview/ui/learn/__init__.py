@@ -1,0 +1,4 @@
+"""Lessons over the practice room.
+
+Begin reading in `lesson_view.py`.
+"""

@@ -1,0 +1,4 @@
+"""The guided editor for files of one's own.
+
+Begin reading in `window.py`.
+"""

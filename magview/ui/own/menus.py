@@ -1,0 +1,72 @@
+"""Menus of the guided editor."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtGui import QKeySequence
+
+from magview.spec.language import tr
+from magview.ui.kit.menu_maker import MenuMaker
+
+if TYPE_CHECKING:
+    from magview.ui.own.window import OwnWindow
+
+
+class OwnMenus(MenuMaker):
+    """What hangs in the editor's menu bar, and follows the drafts."""
+
+    def __init__(self, window: OwnWindow) -> None:
+        super().__init__(window)
+        self._own = window
+        keys = QKeySequence.StandardKey
+        files, edit = window.menuBar().addMenu(tr("&File")), window.menuBar().addMenu(tr("&Edit"))
+        work = window.files
+        self.act(files, tr("&Open magneto, engine or installation…"), work.ask_open, keys.Open)
+        files.addSeparator()
+        self.save_action = self.act(files, tr("&Save"), self._save, keys.Save)
+        self.save_as_action = self.act(files, tr("Save &as…"), self._save_as, keys.SaveAs)
+        files.addSeparator()
+        self.bench_action = self.act(files, tr("Put on the &bench"), self._bench, QKeySequence("Ctrl+B"))
+        files.addSeparator()
+        self.act(files, tr("&Close"), window.close, keys.Close)
+        self.undo_action = self.act(edit, tr("&Undo"), self._undo, keys.Undo)
+        self.redo_action = self.act(edit, tr("&Redo"), self._redo, keys.Redo)
+        self.guide_action = self.guide(window.menuBar().addMenu(tr("&Help")))
+
+    def show_drafts(self) -> None:
+        """Say what can be undone, saved and put on the bench."""
+        model, kind = self._own.model, self._own.kind
+        undo, redo = model.undo_name, model.redo_name
+        self.undo_action.setText(tr("&Undo") if undo is None else tr("&Undo: {step}", step=undo))
+        self.redo_action.setText(tr("&Redo") if redo is None else tr("&Redo: {step}", step=redo))
+        self.undo_action.setIconText(tr("Undo"))
+        self.redo_action.setIconText(tr("Redo"))
+        self.undo_action.setEnabled(undo is not None)
+        self.redo_action.setEnabled(redo is not None)
+        whole = model.checked(kind).item is not None
+        for action in (self.save_action, self.save_as_action):
+            action.setEnabled(whole)
+        self.bench_action.setEnabled(whole and kind != "engine")
+        self.bench_action.setToolTip(
+            tr("An engine comes to the bench with an installation") if kind == "engine" else tr("Put on the bench")
+        )
+
+    def _save(self) -> None:
+        self._own.commit()
+        self._own.files.save(self._own.kind)
+
+    def _save_as(self) -> None:
+        self._own.commit()
+        self._own.files.ask_save(self._own.kind)
+
+    def _bench(self) -> None:
+        self._own.commit()
+        self._own.files.put_on_bench(self._own.kind)
+
+    def _undo(self) -> None:
+        self._own.commit()
+        self._own.model.undo()
+
+    def _redo(self) -> None:
+        self._own.model.redo()

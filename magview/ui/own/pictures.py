@@ -1,0 +1,242 @@
+"""What a draft comes to: the bench's own pictures of it, its readings, and how it differs from a shipped file."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QHeaderView,
+    QLabel,
+    QSplitter,
+    QTableWidget,
+    QTableWidgetItem,
+    QTabWidget,
+    QVBoxLayout,
+    QWidget,
+)
+
+from magview.bench.actions import PlaceInstallation, PlaceMagneto
+from magview.bench.apply import new_bench
+from magview.own.compare import differences, nearest, results, shipped_item, warnings
+from magview.own.drafts import Item, shipped_kind
+from magview.own.fields import Kind, entries
+from magview.own.measured import on_an_engine
+from magview.spec.language import tr
+from magview.spec.library import DEFAULT_MAGNETO, find_magneto
+from magview.spec.magneto import Magneto
+from magview.ui.kit.bench_model import BenchModel
+from magview.ui.kit.inputs import QuietCombo
+from magview.ui.kit.style import tint
+from magview.ui.kit.theme import Theme
+from magview.ui.own.model import OwnModel
+from magview.ui.pictures.breaker_view import BreakerView
+from magview.ui.pictures.crank_view import CrankView
+from magview.ui.pictures.drive_view import DriveView
+
+_ROOMY = 34
+"""From this height on [lines of type] picture and readings have room together."""
+
+
+class PicturesPane(QTabWidget):
+    """The draft drawn, with its readings; and beside the shipped file that is nearest."""
+
+    def __init__(self, model: OwnModel, theme: Theme) -> None:
+        super().__init__()
+        self._model, self._theme = model, theme
+        self._kind: Kind = "magneto"
+        self._inches = False
+        self._drawn: dict[Kind, Item] = {}
+        self.setDocumentMode(True)
+        # A bench of its own: parts can be turned in the picture without anything happening to the real one.
+        self.bench = BenchModel(new_bench(find_magneto(DEFAULT_MAGNETO)), self)
+        self.breaker = BreakerView(self.bench, theme)
+        self.drive, self.crank = DriveView(self.bench, theme), CrankView(self.bench, theme)
+        self._roomy = True
+        self.comparison = self._build_compared()
+        self.addTab(self._build_drawn(), tr("Dra&wn"))
+        self.addTab(self.comparison, tr("&Compared"))
+        self.currentChanged.connect(self._show_now)
+
+    # -------------------------------------------------------------- building
+
+    def _build_drawn(self) -> QWidget:
+        page = QWidget()
+        column = QVBoxLayout(page)
+        column.setContentsMargins(0, 4, 0, 0)
+        self.state_label = QLabel()
+        self.state_label.setWordWrap(True)
+        self.state_label.setMargin(4)
+        column.addWidget(self.state_label)
+        self.split = QSplitter(Qt.Orientation.Vertical)
+        for view in (self.breaker, self.drive, self.crank):
+            view.hide()  # before its height can make the window taller than it is asked to be
+            self.split.addWidget(view)
+        self.readings = _table((tr("Reading as designed"), tr("comes to")), tr("What the draft comes to"))
+        self.split.addWidget(self.readings)
+        for i, stretch in enumerate((4, 3, 2, 2)):
+            self.split.setStretchFactor(i, stretch)
+            self.split.setCollapsible(i, False)
+        column.addWidget(self.split, 1)
+        self.warning = QLabel()
+        self.warning.setWordWrap(True)
+        self.warning.setMargin(4)
+        column.addWidget(self.warning)
+        return page
+
+    def _build_compared(self) -> QWidget:
+        page = QWidget()
+        column = QVBoxLayout(page)
+        column.setContentsMargins(0, 4, 0, 0)
+        self.others = QuietCombo()
+        self.others.setAccessibleName(tr("Shipped file to compare with"))
+        self.others.activated.connect(self._show_now)
+        column.addWidget(self.others)
+        self.fields = _table((tr("Field"), tr("yours"), tr("shipped")), tr("Fields that differ"))
+        self.compared = _table((tr("Reading as designed"), tr("yours"), tr("shipped")), tr("Readings that differ"))
+        column.addWidget(self.fields, 3)
+        column.addWidget(self.compared, 2)
+        self.compared_label = QLabel()
+        self.compared_label.setWordWrap(True)
+        self.compared_label.setMargin(4)
+        column.addWidget(self.compared_label)
+        return page
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """On a low screen the readings have a page of their own."""
+        roomy = self.height() >= _ROOMY * self.fontMetrics().height()
+        if roomy != self._roomy:
+            self._roomy = roomy
+            if roomy:
+                self.removeTab(self.indexOf(self.readings))
+                self.split.addWidget(self.readings)
+            else:
+                self.insertTab(1, self.readings, tr("&Readings"))
+            self._show_now()
+        super().resizeEvent(event)
+
+    # -------------------------------------------------------------- showing
+
+    def show_kind(self, kind: Kind, inches: bool) -> None:
+        """Show one of the three drafts."""
+        if kind != self._kind or not self.others.count():
+            self.others.clear()
+            self.others.addItem(tr("The nearest shipped file"), "")
+            for name in shipped_kind(kind):
+                item = shipped_item(kind, name)
+                self.others.addItem(str(getattr(item, "name", name)), name)
+        self._kind = kind
+        if inches != self._inches:
+            self._inches = inches
+            self.breaker.set_inches(inches)
+            self.crank.set_inches(inches)
+        self._show_now()
+
+    def _show_now(self, _: object = None) -> None:
+        if self.currentWidget() is self.comparison:
+            self._show_compared()
+        else:
+            self._show_drawn()
+
+    def _show_drawn(self) -> None:
+        kind, checked = self._kind, self._model.checked(self._kind)
+        if checked.item is not None:
+            self._drawn[kind] = checked.item
+        item = self._drawn.get(kind)
+        if checked.item is not None:
+            words = tr("✓ Complete: drawn as designed to be set.")
+        elif item is not None:
+            words = tr("Drawn as it last was complete; what is missing or refused is marked at its field.")
+        else:
+            words = tr("Nothing to draw yet: it is drawn once everything needed is there.")
+        self.state_label.setText(words)
+        tint(self.state_label, self._theme.good if checked.item is not None else self._theme.text, bold=True)
+        for view, kinds in (
+            (self.breaker, ("magneto",)), (self.drive, ("installation",)), (self.crank, ("engine", "installation"))
+        ):  # fmt: skip
+            view.setVisible(item is not None and kind in kinds and (self._roomy or kinds[0] == kind))
+        if self._roomy:  # else they are a page, which shows itself
+            self.readings.setVisible(item is not None)
+        if item is not None:
+            self._place(item)
+            _fill(self.readings, [(r.label, r.words(self._inches)) for r in results(item)])
+        told = warnings(checked.item) if checked.item is not None else []
+        self.warning.setText("\n".join(tr("⚠ {sentence}.", sentence=w) for w in told))
+        self.warning.setVisible(bool(told))
+
+    def _place(self, item: Item) -> None:
+        state = self.bench.state
+        if isinstance(item, Magneto):
+            if state.magneto != item or state.engaged is not None:
+                self.bench.send(PlaceMagneto(item))
+            return
+        # The picture is of No. 1, whichever cylinder the engine is timed to.
+        engaged = on_an_engine(item)
+        installation = engaged.model_copy(update={"engine": engaged.engine.model_copy(update={"timing_cylinder": 1})})
+        if state.engaged is None or state.engaged.installation != installation:
+            self.bench.send(PlaceInstallation(installation))
+
+    def _show_compared(self) -> None:
+        kind, draft = self._kind, self._model.own.draft(self._kind)
+        if not draft.values:
+            for table in (self.fields, self.compared):
+                _fill(table, [])
+            self.compared_label.setText(tr("Nothing to compare yet."))
+            return
+        name = self.others.currentData() or nearest(draft)
+        other = shipped_item(kind, name)
+        known = [d for d in differences(draft, name, self._inches) if d.own != "–"]
+        _fill(self.fields, [(tr(d.entry.label), d.own, d.other) for d in known])
+        item = self._model.checked(kind).item
+        rows: list[tuple[str, ...]] = []
+        if item is not None:
+            mine, theirs = results(item), results(other)
+            pairs = [
+                (r.label, r.words(self._inches), o.words(self._inches)) for r, o in zip(mine, theirs, strict=True)
+            ]
+            rows = [row for row in pairs if row[1] != row[2]]
+        _fill(self.compared, rows)
+        told = len(entries(kind))
+        given = len(draft.values)
+        self.compared_label.setText(
+            tr("Compared with “{name}”. Fields that differ: {differ}; given so far: {given} of {all}.",
+               name=str(getattr(other, "name", name)), differ=len(known), given=given, all=told)
+        )  # fmt: skip
+
+    def set_theme(self, theme: Theme) -> None:
+        """Change colours."""
+        self._theme = theme
+        for view in (self.breaker, self.drive, self.crank):
+            view.set_theme(theme)
+        self._show_now()
+
+    def halt(self) -> None:
+        """The window closes: time stands still."""
+        self.bench.halt()
+
+
+def _table(columns: tuple[str, ...], name: str) -> QTableWidget:
+    table = QTableWidget(0, len(columns))
+    table.setHorizontalHeaderLabels(columns)
+    table.setAccessibleName(name)
+    table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
+    table.setSelectionMode(QAbstractItemView.SelectionMode.NoSelection)
+    table.setTabKeyNavigation(False)
+    table.verticalHeader().hide()
+    table.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
+    table.verticalHeader().setDefaultSectionSize(round(1.4 * table.fontMetrics().height()))
+    table.setMinimumHeight(4 * table.fontMetrics().height())
+    return table
+
+
+def _fill(table: QTableWidget, rows: list[tuple[str, ...]]) -> None:
+    header = table.horizontalHeader()
+    header.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
+    table.setRowCount(len(rows))
+    for r, row in enumerate(rows):
+        for c, text in enumerate(row):
+            cell = QTableWidgetItem(text if len(text) <= 40 else f"{text[:39]}…")
+            cell.setToolTip(text[:600])
+            table.setItem(r, c, cell)
+    header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+    header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)

@@ -1,0 +1,4 @@
+"""PDF: the only room that lays out pages with Qt.
+
+Begin reading in `pdf.py`.
+"""

@@ -1,0 +1,319 @@
+"""Crank, timing disc and No. 1 piston on screen, with where the contacts open."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import (
+    QColor,
+    QFont,
+    QKeyEvent,
+    QMouseEvent,
+    QPainter,
+    QPen,
+)
+from PySide6.QtWidgets import QWidget
+
+from magview.bench.actions import TurnCrank
+from magview.bench.state import BenchState, Engaged, crank_deg, firing_btdc_deg
+from magview.drawing.crank_end import PARENTS, CrankEnd, CrankPose, crank_end, crank_pose, disc_point, engine_sense
+from magview.physics.engine.crank import piston_drop_mm
+from magview.spec.language import marked, number, tr
+from magview.spec.units import format_length
+from magview.ui.kit.pictured import Pictured
+from magview.ui.kit.theme import Theme
+from magview.ui.pictures.picture_view import PictureView, bearing_about, step_factor
+from magview.ui.pictures.scene import PictureScene
+
+_ON_STROKE = {
+    "intake": marked("on its intake stroke"),
+    "compression": marked("on its compression stroke"),
+    "power": marked("on its power stroke"),
+    "exhaust": marked("on its exhaust stroke"),
+}
+_STROKES = {
+    "intake": marked("intake stroke"),
+    "compression": marked("compression stroke"),
+    "power": marked("power stroke"),
+    "exhaust": marked("exhaust stroke"),
+}
+
+_PLAY_DEG = 0.005
+"""Less play than this would be written 0.00°."""
+
+
+@dataclass
+class _Drag:
+    last_bearing: float
+    crank: float
+    gesture: int
+
+
+class CrankView(PictureView):
+    """No. 1 of the engine lying on its side; drag or wheel turns the crank, and the magneto with it."""
+
+    def __init__(self, model: Pictured, theme: Theme, parent: QWidget | None = None, *, numbers: bool = True) -> None:
+        self._picture = PictureScene(PARENTS)
+        super().__init__(self._picture, theme, ("case",), tuple(g for g in PARENTS if g != "case"), parent)
+        self._model, self._inches = model, False
+        self.numbers, self._disc_error = numbers, 0.0
+        self._drawing: CrankEnd | None = None
+        self._now: CrankPose | None = None
+        self._drag: _Drag | None = None
+        self._fitted: tuple[tuple[object, ...], str] | None = None
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setMinimumSize(190, 120)
+        self.setAccessibleName(tr("Crank, timing disc and piston of No. 1"))
+        self.show_state(model.state)
+        model.changed.connect(self.show_state)
+
+    # -------------------------------------------------------------- showing
+
+    def show_state(self, state: BenchState, old: BenchState | None = None) -> None:
+        """Show a state; the outlines are rebuilt only for another engine."""
+        engaged = state.engaged
+        drawing = crank_end(engaged.installation.engine) if engaged else None
+        # Known before the picture is fitted: its caption, which takes room, says where the crank stands.
+        now = self._now = crank_pose(engaged.installation.engine, crank_deg(state)) if engaged else None
+        if drawing is not self._drawing or (drawing is None and old is None):
+            self._drawing = drawing
+            self._picture.build(drawing.shapes if drawing else (), dict.fromkeys(PARENTS, (0.0, 0.0)), self._theme)
+            self.fit()
+        if engaged is not None and now is not None:
+            error = engine_sense(engaged.installation.engine) * self._disc_error
+            self._picture.turn({"disc": now.crank_turn_deg - error, "web": now.crank_turn_deg})
+            self._picture.move("rod", now.pin)
+            along = bearing_about(QPointF(now.pin[0], -now.pin[1]), QPointF(now.piston[0], -now.piston[1]))
+            self._picture.turn({"rod": along - 90.0})
+            self._picture.move("piston", now.piston)
+        self.setAccessibleDescription(self._words(state, engaged) if engaged else tr("No engine."))
+        self.viewport().update()
+
+    def set_inches(self, inches: bool) -> None:
+        """Write lengths in inches or millimetres."""
+        self._inches = inches
+        self.show_state(self._model.state)
+
+    def set_disc_error(self, degrees: float) -> None:
+        """Draw the disc put on wrong: what it reads at No. 1's top dead centre [crank deg]."""
+        if degrees != self._disc_error:
+            self._disc_error = degrees
+            self.show_state(self._model.state)
+
+    def _pose(self, engaged: Engaged) -> CrankPose:
+        if self._now is None:
+            self._now = crank_pose(engaged.installation.engine, crank_deg(self._model.state))
+        return self._now
+
+    def _words(self, state: BenchState, engaged: Engaged) -> str:
+        if not self.numbers:
+            return tr("Seen from the propeller end. No. 1 cut open; its stroke is felt at the plug hole.")
+        now = self._pose(engaged)
+        degrees = number(abs(now.btdc_deg), 1)
+        where = (
+            tr("{degrees}° before top dead centre", degrees=degrees)
+            if now.btdc_deg >= 0
+            else tr("{degrees}° after top dead centre", degrees=degrees)
+        )
+        return tr(
+            "No. 1 {stroke}, {where}, piston {drop} down.",
+            stroke=tr(_ON_STROKE[now.stroke]),
+            where=where,
+            drop=format_length(now.drop_mm, self._inches),
+        )
+
+    def _short_words(self, engaged: Engaged, drop: bool = True) -> str:
+        now = self._pose(engaged)
+        degrees = number(abs(now.btdc_deg), 1)
+        where = (
+            tr("{degrees}° BTDC", degrees=degrees) if now.btdc_deg >= 0 else tr("{degrees}° ATDC", degrees=degrees)
+        )
+        stroke = tr(_STROKES[now.stroke])
+        if not drop:
+            return tr("No. 1: {stroke}, {where}", stroke=stroke, where=where)
+        return tr(
+            "No. 1: {stroke}, {where}, piston {drop} down",
+            stroke=stroke,
+            where=where,
+            drop=format_length(now.drop_mm, self._inches),
+        )
+
+    def _head(self) -> str:
+        engaged = self._model.state.engaged
+        if engaged is None:
+            return tr("No engine")
+        way = tr("clockwise") if engine_sense(engaged.installation.engine) > 0 else tr("anticlockwise")
+        return f"{tr('Propeller end')} · {way}"
+
+    def _foot(self) -> str:
+        """All there is to say; what of it stands on the picture depends on the room."""
+        return self._foots()[0]
+
+    def _foots(self) -> tuple[str, ...]:
+        """What is said along the lower edge, from all of it to the least that must be: the warning comes first."""
+        engaged = self._model.state.engaged
+        if engaged is None or self._drawing is None:
+            return ("",)
+        if not self.numbers:
+            return (tr("No. 1 cut open. Its stroke is felt at the plug hole."),)
+        words, where = self._short_words(engaged), self._short_words(engaged, drop=False)
+        rod = () if self._drawing.true_rod else (tr("rod drawn on the crank pin"),)
+        choices: list[tuple[str, ...]] = [(words, *rod), (where, *rod), (where,)]
+        if engaged.play.deg > _PLAY_DEG:
+            play = number(engaged.play.deg, 2)
+            warning = tr("Approached against rotation, play of {play}° of rotor not taken up", play=play)
+            short = tr("Against rotation: play of {play}° not taken up", play=play)
+            choices = [*((warning, *parts) for parts in choices), (short, where), (warning,), (short,)]
+        return tuple("; ".join(parts) for parts in choices)
+
+    def shown_foot(self) -> str:
+        """The most of it that leaves the picture its room; never nothing: the last is cut short with its dots."""
+        port = self.viewport()
+        key = (self._model.state, self._inches, self.numbers, port.width(), port.height(), self.font().key())
+        if self._fitted is None or self._fitted[0] != key:
+            self._fitted = key, self._fitting(max(0.24 * port.height(), self.words_height("M")))
+        return self._fitted[1]
+
+    def _fitting(self, room: float) -> str:
+        choices = self._foots()
+        for text in choices:
+            if self.words_height(text) <= room:
+                return text
+        words = choices[-1].split()
+        while len(words) > 1 and self.words_height(" ".join(words) + " …") > room:
+            words.pop()
+        return " ".join(words) + " …"
+
+    def foot_height(self, text: str) -> float:
+        """Height of the words along the lower edge [px]."""
+        return self.words_height(self.shown_foot()) if text else 0.0
+
+    def paint_foot(self, painter: QPainter, text: str) -> None:
+        """As much as there is room for along the lower edge; all of it on the pointer."""
+        if self.viewport().toolTip() != text:
+            self.viewport().setToolTip(text)
+        engaged = self._model.state.engaged
+        warns = self.numbers and engaged is not None and engaged.play.deg > _PLAY_DEG
+        painter.setPen(QColor(self._theme.text if warns else self._theme.faint))
+        self._paint_block(painter, self.shown_foot(), Qt.AlignmentFlag.AlignBottom)
+
+    def fit(self) -> None:
+        """Show the whole picture in the room there is."""
+        if self._drawing is None:
+            return
+        left, bottom, right, top = self._drawing.box
+        wide, high = right - left, top - bottom
+        self.setSceneRect(QRectF(left - wide, -top - high, 3 * wide, 3 * high))
+        head, foot = self.words_height(self._head()), self.foot_height(self._foot())
+        scale = min((self.viewport().width() - 12) / wide, (self.viewport().height() - head - foot) / high)
+        scale = max(scale, 0.05)
+        self.frame(scale, QPointF((left + right) / 2, -(top + bottom) / 2 + (foot - head) / 2 / scale))
+
+    # -------------------------------------------------------------- words over the picture
+
+    def paint_words(self, painter: QPainter) -> None:
+        """Viewpoint, stroke, disc readings, and the marks of firing."""
+        state, engaged = self._model.state, self._model.state.engaged
+        if engaged is None or self._drawing is None:
+            self.paint_head(painter, self._head())
+            return
+        self._paint_disc(painter, state, engaged)
+        self.paint_head(painter, self._head())
+        self.paint_foot(painter, self._foot())
+
+    def _paint_disc(self, painter: QPainter, state: BenchState, engaged: Engaged) -> None:
+        """Readings every 30°, where the contacts open now, where they should, where they did."""
+        assert self._drawing is not None
+        engine, crank, disc = engaged.installation.engine, crank_deg(state), self._drawing.disc_mm
+        font = QFont(painter.font())
+        font.setPointSizeF(max(6.0, 0.75 * font.pointSizeF()))
+        painter.setFont(font)
+        painter.setPen(QColor(self._theme.faint))
+        if disc * self.transform().m22() > 55:
+            base, sense = self.viewportTransform(), engine_sense(engine)
+            ascent = painter.fontMetrics().ascent()
+            for graduation in range(-150, 181, 30):
+                bearing = math.radians(90.0 + sense * (graduation + crank - self._disc_error))
+                at = base.map(QPointF(0.8 * disc * math.sin(bearing), -0.8 * disc * math.cos(bearing)))
+                words = str(abs(graduation))
+                wide = painter.fontMetrics().horizontalAdvance(words)
+                painter.drawText(QPointF(at.x() - wide / 2, at.y() + ascent / 2 - 1), words)
+        painter.setFont(self.font())
+        if not self.numbers:
+            return
+        marks = (
+            (engaged.mounting.wanted_btdc_deg, tr("wanted"), 1.12, self._theme.hand, Qt.PenStyle.DashLine, 1.02),
+            (firing_btdc_deg(state, engaged.side), tr("opens"), -1.12, self._theme.text, Qt.PenStyle.SolidLine, 1.02),
+        )
+        for reading, word, across, colour, style, start in marks:
+            if reading != reading:
+                continue
+            painter.setPen(QPen(QColor(colour), 2.2, style))
+            ends = [self.pixel(*disc_point(engine, f * disc, reading, crank)) for f in (0.42, start)]
+            painter.drawLine(ends[0], ends[1])
+            # The piston's place at that moment, as a line across the cylinder.
+            x = self._drawing.unit_mm + engine.rod_mm + 0.35 * self._drawing.unit_mm
+            x -= float(piston_drop_mm(engine, -reading))
+            painter.drawLine(
+                self.pixel(x, -0.95 * self._drawing.unit_mm), self.pixel(x, 0.95 * self._drawing.unit_mm)
+            )
+            self._name(painter, x, across, word, QColor(colour))
+
+    def _name(self, painter: QPainter, along: float, across: float, word: str, colour: QColor) -> None:
+        assert self._drawing is not None
+        unit = self._drawing.unit_mm
+        at = self.pixel(along, across * unit)
+        width = painter.fontMetrics().horizontalAdvance(word)
+        painter.setPen(colour)
+        y = at.y() if across > 0 else at.y() + painter.fontMetrics().ascent()
+        # On a small view the words at the foot come first.
+        y = min(y, self.viewport().height() - self.foot_height(self._foot()) - painter.fontMetrics().descent())
+        x = min(at.x() - width / 2, self.viewport().width() - width - 6)
+        self.paint_on_paper(painter, QPointF(x, y), word)
+
+    # -------------------------------------------------------------- hands on
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        """Take hold of the crank or its disc."""
+        super().mousePressEvent(event)
+        shape = self._picture.shape_at(self._scene_point(event.position()))
+        if event.button() == Qt.MouseButton.LeftButton and shape is not None and shape.group in ("disc", "web"):
+            self._drag = _Drag(self._bearing(event), crank_deg(self._model.state), self._model.gesture())
+            self.viewport().setCursor(Qt.CursorShape.ClosedHandCursor)
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        """The crank follows the pointer."""
+        super().mouseMoveEvent(event)
+        engaged = self._model.state.engaged
+        if self._drag is None or engaged is None:
+            return
+        bearing = self._bearing(event)
+        moved = (bearing - self._drag.last_bearing + 180.0) % 360.0 - 180.0
+        self._drag.last_bearing = bearing
+        self._drag.crank += moved * engine_sense(engaged.installation.engine)
+        self._model.send(TurnCrank(self._drag.crank), self._drag.gesture)
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        """Let go."""
+        super().mouseReleaseEvent(event)
+        if event.button() == Qt.MouseButton.LeftButton:
+            self._drag = None
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Arrows turn the crank 1°, Page keys 10°, with Shift a tenth of it."""
+        steps = {Qt.Key.Key_Up: 1.0, Qt.Key.Key_Right: 1.0, Qt.Key.Key_Down: -1.0, Qt.Key.Key_Left: -1.0,
+                 Qt.Key.Key_PageUp: 10.0, Qt.Key.Key_PageDown: -10.0}  # fmt: skip
+        key = Qt.Key(event.key())
+        if key in steps:
+            self.turn(steps[key] * step_factor(event.modifiers()))
+        else:
+            super().keyPressEvent(event)
+
+    def turn(self, steps: float) -> None:
+        """Turn the crank by degrees."""
+        self._model.turn_crank(steps)
+
+    def _bearing(self, event: QMouseEvent) -> float:
+        return bearing_about(QPointF(0.0, 0.0), self._scene_point(event.position()))

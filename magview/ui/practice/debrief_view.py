@@ -1,0 +1,211 @@
+"""After the hand-in: marks, truth, own readings, time line, a shorter way; and the pictures of any moment again."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QHBoxLayout,
+    QHeaderView,
+    QPushButton,
+    QSlider,
+    QSplitter,
+    QTableWidget,
+    QTableWidgetItem,
+    QTabWidget,
+    QVBoxLayout,
+    QWidget,
+)
+
+from magview.practice.attempt import Attempt
+from magview.practice.debrief import Debrief
+from magview.practice.report import clock_words, sections
+from magview.practice.seen import seen
+from magview.spec.language import marked, tr
+from magview.ui.kit.style import tint
+from magview.ui.kit.theme import Theme
+from magview.ui.practice.controls import wrapped
+from magview.ui.practice.model import ReplayModel
+from magview.ui.practice.pictures import Pictures
+
+_STEP_MS = 700
+"""How long the replay shows each act."""
+
+_TABS = {
+    marked("Marks"): marked("Mar&ks"),
+    marked("True values"): marked("Tr&uth"),
+    marked("Own readings"): marked("&Readings"),
+    marked("Time line"): marked("&Time line"),
+    marked("An efficient path"): marked("P&ath"),
+}
+
+
+class Sheet(QTableWidget):
+    """One section of the debrief as a table whose rows are as tall as their words."""
+
+    def __init__(self, title: str, heads: Sequence[str], rows: Sequence[Sequence[str]]) -> None:
+        super().__init__(len(rows), len(heads))
+        self.setAccessibleName(title)
+        self.setHorizontalHeaderLabels(list(heads))
+        self.verticalHeader().hide()
+        self.setWordWrap(True)
+        self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
+        self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        self.setTabKeyNavigation(False)
+        for y, row in enumerate(rows):
+            for x, words in enumerate(row):
+                self.setItem(y, x, QTableWidgetItem(words))
+        lengths = [max((len(row[x]) for row in rows), default=0) for x in range(len(heads))]
+        header = self.horizontalHeader()
+        for x, length in enumerate(lengths):
+            short = length <= 12
+            mode = QHeaderView.ResizeMode.ResizeToContents if short else QHeaderView.ResizeMode.Stretch
+            header.setSectionResizeMode(x, mode)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Words are broken anew: rows as tall as they need."""
+        super().resizeEvent(event)
+        QTimer.singleShot(0, self, self.resizeRowsToContents)
+
+
+class DebriefView(QWidget):
+    """The verdict over everything, dangers first; the replay at the left, the sheets at the right."""
+
+    said = Signal(str)
+
+    def __init__(self, attempt: Attempt, told: Debrief, theme: Theme) -> None:
+        super().__init__()
+        self.attempt, self.told, self._theme = attempt, told, theme
+        self.model = ReplayModel(told.replay.states[-1], self)
+        self.model.refused.connect(self.said)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(8, 4, 8, 4)
+        self.verdict, self.dangers = wrapped(told.marking.verdict), wrapped()
+        self.verdict.setAccessibleName(tr("Verdict"))
+        layout.addWidget(self.verdict)
+        layout.addWidget(self.dangers)
+        self._list_dangers()
+        split = QSplitter(Qt.Orientation.Horizontal)
+        split.addWidget(self._build_replay())
+        split.addWidget(self._build_sheets())
+        for i, stretch in enumerate((3, 2)):
+            split.setStretchFactor(i, stretch)
+            split.setCollapsible(i, False)
+        split.setSizes([600, 620])
+        layout.addWidget(split, 1)
+        self._timer = QTimer(self)
+        self._timer.setInterval(_STEP_MS)
+        self._timer.timeout.connect(self._forward)
+        self.set_theme(theme)
+        self._scrubbed(self.slider.value())
+
+    def _list_dangers(self) -> None:
+        lines = [
+            f"⚠ {clock_words(d.at_s)} – "
+            + (tr("{danger} ({times} times)", danger=d.text, times=d.times) if d.times > 1 else d.text)
+            for d in self.told.marking.dangers
+        ]
+        if self.told.other_version:
+            lines.append(self.told.other_version)
+        self.dangers.setText("\n".join(lines))
+        self.dangers.setVisible(bool(lines))
+
+    def _build_replay(self) -> QWidget:
+        side = QWidget()
+        column = QVBoxLayout(side)
+        column.setContentsMargins(0, 0, 0, 0)
+        states = self.told.replay.states
+        self.pictures = Pictures(self.model, states[-1], self._theme, inside=True, engine=True)
+        column.addWidget(self.pictures, 1)
+        row = QHBoxLayout()
+        self.play = QPushButton(tr("&Play"))
+        self.play.setAutoDefault(False)
+        self.play.clicked.connect(self._play)
+        self.slider = QSlider(Qt.Orientation.Horizontal)
+        self.slider.setRange(0, len(states) - 1)
+        self.slider.setValue(len(states) - 1)
+        self.slider.setAccessibleName(tr("Moment of the attempt"))
+        self.slider.valueChanged.connect(self._scrubbed)
+        row.addWidget(self.play)
+        row.addWidget(self.slider, 1)
+        column.addLayout(row)
+        self.moment = wrapped()
+        self.moment.setMinimumHeight(round(2.2 * self.fontMetrics().height()))
+        self.moment.setAlignment(Qt.AlignmentFlag.AlignTop)
+        column.addWidget(self.moment)
+        return side
+
+    def _build_sheets(self) -> QTabWidget:
+        self.tabs = QTabWidget()
+        self.tabs.setDocumentMode(True)
+        self.sheets: dict[str, Sheet] = {}
+        for title, heads, rows in sections(self.attempt, self.told):
+            key = next((key for key in _TABS if title in (key, tr(key))), None)
+            if key is not None:
+                self.sheets[key] = Sheet(title, heads, rows)
+                self.tabs.addTab(self.sheets[key], tr(_TABS[key]))
+                self.tabs.setTabToolTip(self.tabs.count() - 1, title)
+        line = self.sheets["Time line"]
+        line.currentCellChanged.connect(self._line_chosen)
+        line.setToolTip(tr("Choose a line to see that moment"))
+        return self.tabs
+
+    def set_theme(self, theme: Theme) -> None:
+        """Change colours."""
+        self._theme = theme
+        verdict = theme.good if self.told.marking.passed else theme.bad
+        tint(self.verdict, verdict if self.told.marking.marked else theme.text, bold=True)
+        tint(self.dangers, theme.bad, bold=True)
+        self.pictures.set_theme(theme)
+
+    def halt(self) -> None:
+        """The window closes: the replay stops."""
+        self._timer.stop()
+
+    # -------------------------------------------------------------- replay
+
+    def _scrubbed(self, index: int) -> None:
+        replay = self.told.replay
+        self.model.show(replay.states[index])
+        self.pictures.show_practice(replay.states[index])
+        what = tr("As found") if index == 0 else self.told.timeline[index - 1].words
+        now = seen(replay.states[index])
+        told = [f"{clock_words(replay.times_s[index])} – {what}"]
+        if now.lamp != tr("not connected"):
+            told.append(tr("lamp {lamp}", lamp=now.lamp))
+        if now.disc and now.disc != tr("no disc on the crank"):
+            told.append(tr("disc {disc}", disc=now.disc))
+        self.moment.setText(" · ".join(told))
+        self.slider.setAccessibleDescription(self.moment.text())
+        line = self.sheets["Time line"]
+        blocked = line.blockSignals(True)
+        if index == 0:
+            line.clearSelection()
+        else:
+            line.setCurrentCell(index - 1, 0)
+        line.blockSignals(blocked)
+
+    def _line_chosen(self, row: int, column: int, old_row: int, old_column: int) -> None:
+        if row >= 0:
+            self.slider.setValue(row + 1)
+
+    def _play(self) -> None:
+        if self._timer.isActive():
+            self._pause()
+            return
+        if self.slider.value() == self.slider.maximum():
+            self.slider.setValue(0)
+        self.play.setText(tr("&Pause"))
+        self._timer.start()
+
+    def _pause(self) -> None:
+        self._timer.stop()
+        self.play.setText(tr("&Play"))
+
+    def _forward(self) -> None:
+        self.slider.setValue(self.slider.value() + 1)
+        if self.slider.value() == self.slider.maximum():
+            self._pause()

@@ -1,0 +1,193 @@
+"""The trainee's own notebook: readings with their units, findings, remarks."""
+
+from __future__ import annotations
+
+from typing import get_args
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import (
+    QFormLayout,
+    QGroupBox,
+    QLabel,
+    QLineEdit,
+    QListWidget,
+    QPushButton,
+    QVBoxLayout,
+)
+
+from magview.practice import actions as do
+from magview.practice.exercise import LeadFault
+from magview.practice.seen import seen
+from magview.practice.state import Practice
+from magview.spec.base import SpecError
+from magview.spec.language import marked, tr
+from magview.spec.units import late_or_early, parse_angle_deg, parse_btdc_deg, parse_length_mm, parse_sided
+from magview.ui.kit.inputs import QuantitySpin, QuietCombo
+from magview.ui.kit.theme import Theme
+from magview.ui.practice.controls import PracticePanel
+from magview.ui.practice.model import PracticeModel
+
+_KINDS = {
+    "opening": marked("Straightedge past the mark as the contacts open"),
+    "gap": marked("Largest gap"),
+    "firing": marked("Fires before top dead centre"),
+    "disc-zero": marked("Disc reads at top dead centre"),
+    "lead": marked("Switch lead"),
+    "note": marked("Remark"),
+    "running-in": marked("New contacts: look again after running in"),
+}
+_LEADS = {
+    "sound": marked("sound"),
+    "broken": marked("broken inside"),
+    "shorted": marked("short inside the magneto"),
+    "tab": marked("grounding tab does not touch"),
+    "chafed": marked("lead chafed through to ground"),
+    "never-opens": marked("switch never opens"),
+    "never-closes": marked("switch never closes"),
+    "crossed": marked("crossed with the other magneto's"),
+}
+_HINTS = {
+    "opening": marked("such as 0.8 mm or 30 thou short"),
+    "gap": marked("such as 0.33 mm or 13 thou"),
+    "firing": marked("such as 25.5°"),
+    "disc-zero": marked("such as −3.25°; after the zero: with a minus"),
+    "note": marked("one line"),
+}
+
+
+class LobeSpin(QuantitySpin):
+    """A lobe by its number. What is none is refused in a sentence; Qt's own field would swallow its letters."""
+
+    def __init__(self, lobes: int) -> None:
+        self._lobes = lobes
+        super().__init__(self._read, 1.0)
+        self.setRange(1.0, lobes)
+        self.show_value(1.0)
+
+    def _read(self, text: str) -> float:
+        if not (text.strip().isdecimal() and 1 <= int(text) <= self._lobes):
+            raise SpecError(
+                tr(
+                    "“{text}” is not a lobe: write a whole number from 1 to {lobes} here, and the reading below",
+                    text=text.strip()[:40],
+                    lobes=self._lobes,
+                )
+            )
+        return float(int(text))
+
+    def textFromValue(self, value: float) -> str:
+        """A whole number."""
+        return f"{value:.0f}"
+
+
+class NotebookPanel(PracticePanel):
+    """A line to write, and what has been written."""
+
+    def __init__(self, model: PracticeModel, theme: Theme) -> None:
+        super().__init__(model, theme)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(8, 4, 8, 4)
+        box = QGroupBox(tr("Write down"))
+        form = QFormLayout(box)
+        self.kind, self.side, self.lead = QuietCombo(), QuietCombo(), QuietCombo()
+        engine = model.practice.bench.engaged is not None
+        for kind, words in _KINDS.items():
+            if engine or kind not in ("firing", "disc-zero"):
+                self.kind.addItem(tr(words), kind)
+        for side in model.practice.sides:
+            self.side.addItem(tr("Left magneto") if side == "left" else tr("Right magneto"), side)
+        for fault in get_args(LeadFault):
+            self.lead.addItem(tr(_LEADS[fault]), fault)
+        self.lobe = LobeSpin(len(model.practice.bench.magneto.cam.lobe_peaks_deg))
+        self.lobe.said.connect(self._refuse)
+        self.value = QLineEdit()
+        self.value.setMaxLength(400)
+        self.value.returnPressed.connect(self._write)
+        self.unread = QLabel()
+        self.unread.setWordWrap(True)
+        self.unread.setAccessibleName(tr("What is wrong with the entry"))
+        self.write = QPushButton(tr("Writ&e it down"))
+        self.write.setAutoDefault(False)
+        self.write.clicked.connect(self._write)
+        form.addRow(tr("Wha&t"), self.kind)
+        form.addRow(tr("Ma&gneto"), self.side)
+        form.addRow(tr("Lo&be"), self.lobe)
+        form.addRow(tr("&Reading"), self.value)
+        form.addRow(tr("&Finding"), self.lead)
+        form.addRow(self.write)
+        form.addRow(self.unread)
+        form.setRowVisible(self.side, len(model.practice.sides) > 1)
+        form.setRowVisible(self.unread, False)
+        self._form = form
+        layout.addWidget(box)
+        self.lines = QListWidget()
+        self.lines.setAccessibleName(tr("Notebook"))
+        self.lines.setWordWrap(True)
+        self.lines.setMinimumHeight(8 * self.fontMetrics().height())
+        self.lines.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        layout.addWidget(self.lines, 1)
+        self.kind.currentIndexChanged.connect(self._kind_chosen)
+        self._kind_chosen(0)
+        self.show_practice(model.practice)
+
+    def show_practice(self, practice: Practice) -> None:
+        """Show a room."""
+        written = list(seen(practice).notebook)
+        if len(practice.sides) > 1:
+            sides = [note.side for note in practice.notebook]
+            written = [
+                tr("Left: {line}", line=line) if side == "left" else tr("Right: {line}", line=line)
+                for side, line in zip(sides, written, strict=True)
+            ]
+        if self.lines.count() != len(written):
+            self.lines.clear()
+            self.lines.addItems(written)
+            self.lines.scrollToBottom()
+        if practice.side != self.side.currentData() and not self.value.isModified():
+            self.side.setCurrentIndex(self.side.findData(practice.side))
+
+    def _kind_chosen(self, index: int) -> None:
+        kind = self.kind.currentData()
+        self.lobe.setEnabled(kind == "gap")  # its row stays, so that nothing moves under the hand
+        self._form.setRowVisible(self.lead, kind == "lead")
+        self._form.setRowVisible(self.value, kind != "lead")
+        self.value.setEnabled(kind != "running-in")
+        self.value.setPlaceholderText(tr(_HINTS[kind]) if kind in _HINTS else "")
+        self._say("")
+
+    def _write(self) -> None:
+        kind, side, text = self.kind.currentData(), self.side.currentData(), self.value.text().strip()
+        try:
+            act = self._act(kind, text)
+        except SpecError as error:
+            self._refuse(str(error))
+            return
+        if self.model.do(do.WriteReading(act.kind, act.value, side, act.text, act.lobe)):
+            self._say("")
+            self.value.clear()
+            self.value.setModified(False)
+
+    def _act(self, kind: str, text: str) -> do.WriteReading:
+        match kind:
+            case "lead":
+                return do.WriteReading("lead", text=self.lead.currentData())
+            case "running-in":
+                return do.WriteReading("running-in")
+            case "note":
+                if not text:
+                    raise SpecError(tr("there is nothing to write down yet"))
+                return do.WriteReading("note", text=text)
+            case "opening":
+                return do.WriteReading("opening", parse_sided(text, parse_length_mm, *late_or_early()))
+            case "gap":
+                return do.WriteReading("gap", parse_length_mm(text), lobe=round(self.lobe.exact))
+            case "firing":
+                return do.WriteReading("firing", parse_btdc_deg(text))
+        return do.WriteReading("disc-zero", parse_angle_deg(text))
+
+    def _refuse(self, sentence: str) -> None:
+        self._say(f"{sentence[0].upper()}{sentence[1:]}.")
+
+    def _say(self, sentence: str) -> None:
+        self.unread.setText(sentence)
+        self._form.setRowVisible(self.unread, bool(sentence))

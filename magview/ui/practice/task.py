@@ -1,0 +1,89 @@
+"""The task: the case, what counts as done, the data sheet, hints one at a time, a guide to the time."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QFormLayout, QGroupBox, QPushButton, QVBoxLayout
+
+from magview.practice.paper import goal_words, paper_lines
+from magview.practice.state import Practice
+from magview.practice.story import story
+from magview.spec.language import number, tr
+from magview.ui.kit.style import tint
+from magview.ui.kit.theme import Theme
+from magview.ui.practice.controls import PracticePanel, wrapped
+from magview.ui.practice.model import PracticeModel
+
+
+class TaskPanel(PracticePanel):
+    """Paper: nothing on it depends on how the magneto was found."""
+
+    def __init__(self, model: PracticeModel, theme: Theme) -> None:
+        super().__init__(model, theme)
+        exercise = model.practice.exercise
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(8, 4, 8, 4)
+        self.name = wrapped(tr(exercise.name))
+        layout.addWidget(self.name)
+        layout.addWidget(wrapped(story(exercise, model.practice.seed)))
+        self.task = wrapped(tr(exercise.task))
+        layout.addWidget(self.task)
+        done = QGroupBox(tr("What counts"))
+        column = QVBoxLayout(done)
+        for line in goal_words(exercise):
+            column.addWidget(wrapped(f"• {line[0].upper()}{line[1:]}"))
+        column.addWidget(
+            wrapped(
+                tr(
+                    "{percent} % are needed, and no dangerous act. Right, and proved by instruments "
+                    "since the last act that could have changed it, counts whole; right but not proved, half.",
+                    percent=number(exercise.pass_percent),
+                )
+            )
+        )
+        layout.addWidget(done)
+        guide = wrapped(
+            tr("About {minutes} minutes. Time is a guide and is not marked.", minutes=number(exercise.minutes))
+        )
+        layout.addWidget(guide)
+        self._hints, self._told = exercise.hints, 0
+        self.hint, self.hints = QPushButton(), wrapped()
+        self.hints.setAccessibleName(tr("Hints"))
+        self.hints.setTextInteractionFlags(
+            Qt.TextInteractionFlag.TextSelectableByMouse | Qt.TextInteractionFlag.TextSelectableByKeyboard
+        )
+        self.hint.setAutoDefault(False)
+        self.hint.clicked.connect(self._tell)
+        layout.addWidget(self.hint)
+        layout.addWidget(self.hints)
+        self._name_hint()
+        sheet = QGroupBox(tr("Data sheet"))
+        form = QFormLayout(sheet)
+        form.setVerticalSpacing(2)
+        for what, words in paper_lines(exercise):
+            form.addRow(what, wrapped(words))
+        layout.addWidget(sheet)
+        layout.addStretch(1)
+        self.show_practice(model.practice)
+
+    def show_practice(self, practice: Practice) -> None:
+        """Paper stays as it is."""
+        tint(self.name, self.theme.text, bold=True)
+        tint(self.task, self.theme.text, bold=True)
+
+    def _tell(self) -> None:
+        self._told += 1
+        self.hints.setText("\n".join(f"{i}. {tr(hint)}" for i, hint in enumerate(self._hints[: self._told], start=1)))
+        self._name_hint()
+
+    def _name_hint(self) -> None:
+        left = len(self._hints) - self._told
+        if left == 0:
+            words = tr("No more hints")
+        else:
+            words = tr("A hi&nt ({left} left)" if self._told == 0 else "Another hi&nt ({left} left)", left=left)
+        self.hint.setText(words)
+        self.hints.setVisible(self._told > 0)
+        if left == 0 and self.hint.hasFocus():
+            self.hints.setFocus()  # a button put out of use would hand the keyboard on, down to Hand in
+        self.hint.setEnabled(left > 0)

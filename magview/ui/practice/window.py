@@ -1,0 +1,366 @@
+"""The practice room's window: pictures without numbers, what eyes see, the work, and at the end the debrief."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from PySide6.QtCore import QEvent, Qt, QTimer, Signal
+from PySide6.QtGui import QCloseEvent, QResizeEvent
+from PySide6.QtWidgets import (
+    QFileDialog,
+    QMainWindow,
+    QPushButton,
+    QSplitter,
+    QTabWidget,
+    QVBoxLayout,
+    QWidget,
+)
+
+from magview import __version__
+from magview.bench.autosave import Keeper
+from magview.practice.actions import Act, Care, HandIn, PointAt, Renew
+from magview.practice.attempt import Attempt, write_attempt
+from magview.practice.debrief import debrief
+from magview.practice.report import debrief_csv, debrief_text
+from magview.practice.state import Practice
+from magview.practice.words import act_words
+from magview.spec.base import SpecError
+from magview.spec.files import write_text
+from magview.spec.formats import ENDING
+from magview.spec.language import tr
+from magview.ui.kit.asking import ACCEPT, DESTROY, REJECT, ask, ask_picture, refuse
+from magview.ui.kit.theme import Theme
+from magview.ui.kit.translation import language
+from magview.ui.learn.lesson_view import LessonPanel, LessonStrip
+from magview.ui.pictures.picture_view import PictureView
+from magview.ui.practice.controls import TABS, PracticePanel
+from magview.ui.practice.debrief_view import DebriefView
+from magview.ui.practice.menus import PracticeMenus
+from magview.ui.practice.model import AttemptModel, LessonModel, PracticeModel
+from magview.ui.practice.notebook import NotebookPanel
+from magview.ui.practice.pictures import Pictures
+from magview.ui.practice.sight import SightBox, TurningBox
+from magview.ui.practice.task import TaskPanel
+from magview.ui.practice.tray import TrayPanel
+from magview.ui.practice.work import WorkPanel
+from magview.ui.shell.panes import TallPanel
+
+_KEEP_MS = 1000
+_ROOMY = 600
+"""From this height on [px] words keep the room of the longest they may be."""
+_PROJECTED = 1.6
+"""Lines on a projector, against the desk."""
+
+
+class PracticeWindow(QMainWindow):
+    """One attempt or one lesson. Nothing in it knows a true number before the hand-in but the model."""
+
+    theme_wanted = Signal(object)
+    text_wanted = Signal(int)
+    projector_wanted = Signal(bool)
+    closed = Signal(object)
+
+    def __init__(self, model: PracticeModel, theme: Theme, keeper: Keeper[Attempt] | None = None) -> None:
+        super().__init__()
+        self.model, self.theme, self._keeper = model, theme, keeper
+        model.setParent(self)
+        self._saved = len(model.session.attempt.events) if isinstance(model, AttemptModel) else 0
+        self.debrief: DebriefView | None = None
+        self._keep_soon = QTimer(self)
+        self._keep_soon.setSingleShot(True)
+        self._keep_soon.setInterval(_KEEP_MS)
+        self._keep_soon.timeout.connect(self._keep)
+        self._lay_out()
+        self.menus = PracticeMenus(self)
+        name = model.run.lesson.name if isinstance(model, LessonModel) else model.practice.exercise.name
+        self.setWindowTitle(f"{tr(name)} – {tr('practice')} – magview")
+        self.statusBar()
+        model.acted.connect(self._acted)
+        model.refused.connect(self.say)
+        if model.practice.handed_in:
+            self._tell()
+        self.resize(1280, 720)
+        if language() != "en":
+            self.tabs.currentChanged.connect(self._settle_letters)
+            self._settle_letters()
+
+    # -------------------------------------------------------------- building
+
+    def _lay_out(self) -> None:
+        model, theme = self.model, self.theme
+        practice, teaches = model.practice, model.teaches
+        self.pictures = Pictures(model, practice, theme, inside=teaches, engine=False)
+        # The mechanism needs the room that names would take; a lesson needs the names.
+        self.pictures.breaker.set_names(teaches)
+        self.sight, self.turning = SightBox(model, theme), TurningBox(model, theme)
+        self.tray, self.work, self.notebook = (
+            TrayPanel(model, theme), WorkPanel(model, theme), NotebookPanel(model, theme)
+        )  # fmt: skip
+        self.strip: LessonStrip | None = None
+        self.lesson: LessonPanel | None = None
+        self.task: TaskPanel | None = None
+        first: PracticePanel
+        if isinstance(model, LessonModel):
+            self.strip, self.lesson = LessonStrip(model, theme), LessonPanel(model, theme)
+            first = self.lesson
+        else:
+            first = self.task = TaskPanel(model, theme)
+        self.panels: tuple[PracticePanel, ...] = (first, self.tray, self.work, self.notebook)
+        self.tabs = QTabWidget()
+        self.tabs.setDocumentMode(True)
+        titles = (tr("&1 Lesson") if teaches else tr("&1 Task"), *(tr(title) for title in TABS.values()))
+        for panel, title in zip(self.panels, titles, strict=True):
+            pane = TallPanel(lambda panel=panel: panel)  # type: ignore[misc]
+            pane.panel()
+            self.tabs.addTab(pane, title)
+        self.hand_in = QPushButton(tr("Hand &in…"))
+        self.hand_in.setAutoDefault(False)
+        self.hand_in.clicked.connect(self.ask_hand_in)
+        self.hand_in.setVisible(not teaches)
+        side = QWidget()
+        column = QVBoxLayout(side)
+        column.setContentsMargins(4, 4, 4, 4)
+        column.setSpacing(4)
+        column.addWidget(self.sight)
+        # On a low screen the turning box scrolls: nothing in it is squeezed until it cannot be read.
+        column.addWidget(TallPanel(lambda: self.turning))
+        column.addWidget(self.tabs, 1000)
+        column.addStretch(1)  # takes the room where the tabs are away
+        column.addWidget(self.hand_in)
+        self._side = side
+        self.split = QSplitter(Qt.Orientation.Horizontal)
+        self.split.addWidget(self.pictures)
+        self.split.addWidget(side)
+        for i, stretch in enumerate((1, 0)):
+            self.split.setStretchFactor(i, stretch)
+            self.split.setCollapsible(i, False)
+        room = QWidget()
+        whole = QVBoxLayout(room)
+        whole.setContentsMargins(0, 0, 0, 0)
+        if self.strip is not None:
+            whole.addWidget(self.strip)
+            self.strip.part.connect(self.pictures.breaker.point_out)
+            self.strip.part.emit(self.strip.step_part())
+            self.pictures.breaker.pointed.connect(self._pointed)
+        whole.addWidget(self.split, 1)
+        self.setCentralWidget(room)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Share the width anew: the controls take what they need, the pictures the rest."""
+        super().resizeEvent(event)
+        self._share()
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Words of another size need another width."""
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.ApplicationFontChange:
+            QTimer.singleShot(0, self, self._settle)
+
+    def _settle(self) -> None:
+        if self.debrief is not None:
+            return
+        for i in range(self.tabs.count()):
+            pane = self.tabs.widget(i)
+            if isinstance(pane, TallPanel):
+                pane.refit()
+        self._share()
+
+    def _share(self) -> None:
+        if self.debrief is not None:  # the room is gone
+            return
+        self.sight.keep_room(self.height() >= _ROOMY)
+        if self.strip is not None:
+            self.strip.keep_room(self.height() >= _ROOMY)
+        needed = self._side.minimumSizeHint().width()
+        self.split.setSizes([max(0, self.split.width() - needed), needed])
+
+    # -------------------------------------------------------------- showing
+
+    def _acted(self, act: Act, new: Practice, old: Practice) -> None:
+        self.statusBar().clearMessage()
+        if isinstance(act, Care | Renew) and new.said is None:  # no picture shows it, and nothing answered
+            self.say(act_words(act, old, new) + ".")
+        self.pictures.show_practice(new)
+        if self._keeper is not None and not self._keep_soon.isActive():
+            self._keep_soon.start()
+        if new.handed_in:
+            self._tell()
+
+    def say(self, sentence: str) -> None:
+        """Put one sentence where it is seen and does not stop the work."""
+        self.statusBar().showMessage(sentence[0].upper() + sentence[1:], 12_000)
+
+    def _pointed(self, part: str) -> None:
+        self.model.do(PointAt(part))
+
+    def _tell(self) -> None:
+        attempt = self.attempt
+        assert attempt is not None
+        self.debrief = DebriefView(attempt, debrief(attempt), self.theme)
+        self.debrief.said.connect(self.say)
+        self.setCentralWidget(self.debrief)
+        self.debrief.sheets["Marks"].setFocus()
+        self.menus.handed_in()
+
+    @property
+    def attempt(self) -> Attempt | None:
+        """The attempt so far; None in a lesson."""
+        return self.model.session.attempt if isinstance(self.model, AttemptModel) else None
+
+    def views(self) -> tuple[PictureView, ...]:
+        """The pictures in view."""
+        return self.pictures_shown.views
+
+    @property
+    def pictures_shown(self) -> Pictures:
+        """The room's pictures, or the replay's."""
+        return self.debrief.pictures if self.debrief is not None else self.pictures
+
+    def _settle_letters(self) -> None:
+        from magview.ui.kit.mnemonics import settle_window
+
+        QTimer.singleShot(0, self, lambda: settle_window(self))  # once what was chosen is seen
+
+    # -------------------------------------------------------------- handing in, keeping, files
+
+    def ask_hand_in(self) -> None:
+        """Ask once; from then on the truth is shown and nothing more can be done."""
+        box = ask(
+            self,
+            tr("Hand in now?"),
+            (tr("&Hand in"), ACCEPT, self._hand_in),
+            (tr("&Go on working"), REJECT, None),
+            more=tr("Then the true values are shown, and nothing more can be done."),
+        )
+        box.setWindowTitle(tr("Hand in"))
+
+    def _hand_in(self) -> None:
+        self.model.do(HandIn())
+
+    def _keep(self) -> None:
+        attempt = self.attempt
+        if self._keeper is not None and attempt is not None:
+            try:
+                self._keeper.keep(attempt)
+            except SpecError as error:
+                self.say(tr("The attempt cannot be kept for after a crash: {error}", error=error))
+
+    def save_file(self) -> None:
+        """Ask where, and write the attempt there."""
+        path, _ = QFileDialog.getSaveFileName(
+            self, tr("Save the attempt"), f"attempt{ENDING}", tr("Attempts (*.json)")
+        )
+        if path:
+            self.save_path(Path(path))
+
+    def save_path(self, path: Path) -> bool:
+        """Write the attempt; a file that cannot be written is left as it was."""
+        attempt = self.attempt
+        if attempt is None:
+            return False
+        try:
+            write_attempt(path, attempt)
+        except SpecError as error:
+            refuse(self, str(error))
+            return False
+        self._saved = len(attempt.events)
+        self.say(tr("Saved {name}.", name=path.name))
+        return True
+
+    def kept_elsewhere(self) -> None:
+        """The attempt as it is now stands in another place: closing need not ask."""
+        attempt = self.attempt
+        self._saved = len(attempt.events) if attempt is not None else 0
+
+    def save_debrief(self) -> None:
+        """Ask where, and write the debrief there."""
+        kinds = tr("Text (*.txt);;Table (*.csv)")
+        path, _ = QFileDialog.getSaveFileName(self, tr("Save the debrief"), "debrief.txt", kinds)
+        if path:
+            self.save_debrief_path(Path(path))
+
+    def save_debrief_path(self, path: Path) -> None:
+        """Write the debrief, as a table where the name ends in .csv, else as text."""
+        if self.debrief is None:
+            return
+        write = debrief_csv if path.suffix.lower() == ".csv" else debrief_text
+        try:
+            write_text(path, write(self.debrief.attempt, self.debrief.told))
+        except SpecError as error:
+            refuse(self, str(error))
+            return
+        self.say(tr("Saved {name}.", name=path.name))
+
+    def export_file(self, view: PictureView) -> None:
+        """Ask where, and save a picture there."""
+        target = ask_picture(self)
+        if target is not None:
+            self.export(view, target)
+
+    def export(self, view: PictureView, path: Path) -> None:
+        """Save a picture: before the hand-in without scale and numbers."""
+        from magview.ui.pictures.export import export_picture
+
+        aid = tr("magview {version}: a training aid.", version=__version__)
+        caption = f"{self.windowTitle()}. {view.accessibleDescription()} {aid}"
+        try:
+            export_picture(view, path, caption, self.theme)
+        except SpecError as error:
+            refuse(self, str(error))
+            return
+        self.say(tr("Saved {name}.", name=path.name))
+
+    def closeEvent(self, event: QCloseEvent) -> None:
+        """Work that is nowhere else is not lost by a click."""
+        attempt = self.attempt
+        if attempt is not None and len(attempt.events) > self._saved:
+            event.ignore()
+            self._ask_close()
+            return
+        self.shut()
+        super().closeEvent(event)
+
+    def _ask_close(self) -> None:
+        ask(
+            self,
+            tr("This attempt has not been saved."),
+            (tr("&Save…"), ACCEPT, self.save_file),
+            (tr("Close &without saving"), DESTROY, self.discard),
+            (tr("&Go on"), REJECT, None),
+        )
+
+    def discard(self) -> None:
+        """Close and keep nothing."""
+        attempt = self.attempt
+        self._saved = len(attempt.events) if attempt is not None else 0
+        self.close()
+
+    def shut(self) -> None:
+        """End what runs; nothing is left to be found again."""
+        self._keep_soon.stop()
+        if self.debrief is not None:
+            self.debrief.halt()
+        if self._keeper is not None:
+            self._keeper.forget()
+        self.closed.emit(self)
+
+    # -------------------------------------------------------------- looks
+
+    def set_theme(self, theme: Theme) -> None:
+        """Change colours."""
+        self.theme = theme
+        if self.debrief is not None:
+            self.debrief.set_theme(theme)
+            return
+        self.pictures.set_theme(theme)
+        for panel in (self.sight, self.turning, self.strip, *self.panels):
+            if panel is not None:
+                panel.set_theme(theme)
+
+    def project(self, on: bool) -> None:
+        """Large type and thick lines for a class; the tabs make room."""
+        self.menus.projector_action.setChecked(on)
+        self.pictures_shown.set_line_factor(_PROJECTED if on else 1.0)
+        if self.debrief is None:
+            self.tabs.setVisible(not on)
+            self._share()

@@ -1,0 +1,4 @@
+"""Presenting to a class.
+
+Begin reading in `presenter.py`.
+"""

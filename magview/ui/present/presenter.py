@@ -1,0 +1,268 @@
+"""Presenting to a class: parts named one at a time, spotlight, frozen picture, no numbers, before and after.
+
+Nothing of this is loaded before it is asked for, and the pictures know nothing of it while it is off.
+"""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject, Qt, QTimer
+from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtWidgets import QLabel, QToolBar
+
+from magview.bench.state import BenchState, crank_deg
+from magview.classroom.drawings import crank_anchors, drive_anchors
+from magview.drawing.breaker_end import BreakerEnd
+from magview.drawing.told import TOLD, End
+from magview.spec.language import tr
+from magview.ui.kit.theme import Theme
+from magview.ui.present.covers import BeforeAndAfter, Frozen
+from magview.ui.present.light import Light
+
+if TYPE_CHECKING:
+    from collections.abc import Mapping
+
+    from magview.drawing.shapes import Point
+    from magview.ui.shell.window import MainWindow
+
+
+class Presenter(QObject):
+    """What a presenter does to the window's pictures, from a bar below them and by keys."""
+
+    def __init__(self, window: MainWindow) -> None:
+        super().__init__(window)
+        self._window, self._model = window, window.model
+        self.on = False
+        self._order: list[tuple[End, str]] = []
+        self._at = -1
+        """Which part of the order is named; −1: none yet."""
+        self._projected_here = False
+        self.frozen: Frozen | None = None
+        self._plots_were = False
+        self.compared: BeforeAndAfter | None = None
+        self.kept: BenchState | None = None
+        self.lights: dict[str, Light] = {
+            "breaker": Light(window.breaker, self._breaker_anchors, window.theme),
+            "drive": Light(window.drive, drive_anchors, window.theme),
+            "crank": Light(window.crank, self._crank_anchors, window.theme),
+            "contacts": Light(window.contact, dict, window.theme),
+        }
+        self._build_bar()
+        self._model.changed.connect(self._bench_changed)
+        window.breaker.pointed.connect(self._pointed)
+        window.recoloured.connect(self._recolour)
+        window.projected.connect(self._projected)
+
+    def _build_bar(self) -> None:
+        self.bar = QToolBar(tr("Present"))
+        self.bar.setObjectName("present")
+        self.bar.setMovable(False)
+        self._window.addToolBar(Qt.ToolBarArea.BottomToolBarArea, self.bar)
+        self.actions: list[QAction] = []
+        self.previous = self._act(tr("◀ Previous"), tr("Name the part before"), ("PgUp",))
+        self.next = self._act(tr("Next ▶"), tr("Name the next part; or click a part"), ("PgDown",))
+        self.where = QLabel()
+        self.bar.addWidget(self.where)
+        self.spot = self._act(tr("Spotlight"), tr("Dim all but the part that is named"), ("S",), check=True)
+        self.freeze = self._act(tr("Freeze"), tr("The picture stands; the bench moves on"), ("F",), check=True)
+        self.hide = self._act(tr("Hide numbers"), tr("No numbers until they are asked for"), ("D", "."), check=True)
+        self.keep = self._act(tr("Keep this moment"), tr("Remember the bench as it is"), ("K",))
+        self.compare = self._act(tr("Before and after"), tr("The kept moment beside now"), ("A",), check=True)
+        self.end = self._act(tr("End"), tr("Put away what is shown, then end"), ("Esc",))
+        self.previous.triggered.connect(self.name_previous)
+        self.next.triggered.connect(self.name_next)
+        self.spot.toggled.connect(self._light)
+        self.freeze.toggled.connect(self.set_frozen)
+        self.hide.toggled.connect(self.hide_numbers)
+        self.keep.triggered.connect(self.keep_moment)
+        self.compare.toggled.connect(self.set_compared)
+        self.end.triggered.connect(self.step_back)
+
+    def _act(self, text: str, tip: str, keys: tuple[str, ...], check: bool = False) -> QAction:
+        action = QAction(text, self._window)
+        action.setShortcuts([QKeySequence(key) for key in keys])
+        action.setToolTip(f"{tip} ({', '.join(keys)})")
+        action.setCheckable(check)
+        self.bar.addAction(action)
+        self.actions.append(action)
+        return action
+
+    # -------------------------------------------------------------- beginning and ending
+
+    def show(self, on: bool) -> None:
+        """Begin, in projector mode, or end and leave the window as it was."""
+        if on == self.on:
+            return
+        self.on = on
+        window = self._window
+        window.menus.present_action.setChecked(on)
+        if not on:
+            self._put_away()
+        self.bar.setVisible(on)
+        for action in self.actions:
+            action.setEnabled(on)
+        if on:
+            self._at = -1
+            self._projected_here = not window.menus.projector_action.isChecked()
+            if self._projected_here:
+                window.project(True)
+            self._reorder()
+            self.compare.setEnabled(self.kept is not None)
+        elif self._projected_here:
+            window.project(False)
+        self._light()
+        window.breaker.setFocus()
+
+    def step_back(self) -> None:
+        """Put away one thing after the other, the last laid on first; then end."""
+        for action in (self.compare, self.freeze, self.spot):
+            if action.isChecked():
+                action.setChecked(False)
+                return
+        self.show(False)
+
+    def _put_away(self) -> None:
+        for action in (self.compare, self.freeze, self.spot, self.hide):
+            action.setChecked(False)
+        self._at = -1
+
+    # -------------------------------------------------------------- naming and the light
+
+    def _reorder(self) -> None:
+        """The parts of the pictures there are, in the order they are told; what was named stays named."""
+        named = self._order[self._at] if self._at >= 0 else None
+        ends: tuple[End, ...] = ("breaker",) if self._model.state.engaged is None else ("breaker", "drive", "crank")
+        self._order = [(end, part) for end in ends for part in TOLD[end]]
+        self._at = self._order.index(named) if named in self._order else -1
+
+    def name_next(self) -> None:
+        """Name the next part."""
+        self._at = min(self._at + 1, len(self._order) - 1)
+        self._light()
+
+    def name_previous(self) -> None:
+        """Name the part before; before the first, none."""
+        self._at = max(self._at - 1, -1)
+        self._light()
+
+    def _pointed(self, part: str) -> None:
+        if self.on and ("breaker", part) in self._order:
+            self._at = self._order.index(("breaker", part))
+            self._light()
+
+    @property
+    def named(self) -> str:
+        """The part that is named now, or nothing."""
+        return self._order[self._at][1] if self._at >= 0 else ""
+
+    def _light(self) -> None:
+        """Show what is named: names told before stand beside the picture, this one on it."""
+        end, part = self._order[self._at] if self._at >= 0 else ("breaker", "")
+        said = tr(TOLD[end][part]) if part else ""
+        for name, light in self.lights.items():
+            if not self.on or not part:
+                light.clear()
+                continue
+            here = name == end
+            # What is told of a part always stands in the same place: under the largest picture.
+            words = said if name == "breaker" else ""
+            light.show(part if here else "", tr(part) if here else "", words, self.spot.isChecked())
+        told = {p for e, p in self._order[: max(self._at, 0)] if e == "breaker"} - {part}
+        self._window.breaker.set_named(frozenset(told) if self.on else None)
+        count = len(self._order)
+        self.where.setText(tr("  {number} of {count}  ", number=self._at + 1, count=count))
+        words = tr("{part}: {told}", part=tr(part), told=said) if part else tr("No part is named yet")
+        self.where.setAccessibleName(words)
+        self.previous.setEnabled(self.on and self._at >= 0)
+        self.next.setEnabled(self.on and self._at < count - 1)
+
+    def _breaker_anchors(self) -> Mapping[str, tuple[str, Point]]:
+        drawing: BreakerEnd = self._window.breaker.drawing
+        return drawing.anchors
+
+    def _crank_anchors(self) -> Mapping[str, tuple[str, Point]]:
+        engaged = self._model.state.engaged
+        return {} if engaged is None else crank_anchors(engaged.installation.engine, crank_deg(self._model.state))
+
+    # -------------------------------------------------------------- freeze, numbers, before and after
+
+    def set_frozen(self, on: bool) -> None:
+        """Let the picture stand while the bench moves on, or show the bench again."""
+        if self.frozen is not None:
+            self.frozen.deleteLater()
+            self.frozen.hide()
+            self.frozen = None
+        if on:
+            self.frozen = Frozen(self._window.bench, self._window, self._window.theme)
+
+    def hide_numbers(self, hidden: bool) -> None:
+        """Take the true numbers off all pictures, and calculators and plots away, or bring them back."""
+        window = self._window
+        for view in (window.breaker, window.contact, window.drive, window.crank):
+            view.numbers = not hidden
+            view.show_state(self._model.state)
+            view.fit()
+            view.viewport().update()
+        window.tabs.setVisible(not hidden and not window.menus.projector_action.isChecked())
+        if hidden:
+            self._plots_were = window.menus.plots_action.isChecked()
+            window.show_plots(False)
+        elif self._plots_were:
+            window.show_plots(True)
+        window.menus.plots_action.setEnabled(not hidden)
+        if self.compared is not None:
+            self.compared.set_numbers(not hidden)
+
+    def _projected(self) -> None:
+        # The window brings its calculators back by itself; after that they go again.
+        QTimer.singleShot(0, self, self._keep_hidden)
+
+    def _keep_hidden(self) -> None:
+        if self.hide.isChecked():
+            self._window.tabs.hide()
+        if self.compared is not None:
+            self.compared.follow(self._window.breaker.line_factor, self._window.theme)
+
+    def keep_moment(self) -> None:
+        """Remember the bench as it is, for before and after."""
+        self.kept = self._model.state
+        self.compare.setEnabled(True)
+        self._window.say(tr("This moment is kept: “Before and after” shows it beside the bench."))
+        if self.compared is not None:  # the pictures of the old moment are of no use any more
+            self.set_compared(True)
+
+    def set_compared(self, on: bool) -> None:
+        """Show the kept moment beside the bench, or the bench alone."""
+        window = self._window
+        if self.compared is not None:
+            self.compared.hide()
+            self.compared.deleteLater()
+            self.compared = None
+            window.bench.setEnabled(True)
+            window.breaker.setFocus()
+        if on and self.kept is not None:
+            self.compared = BeforeAndAfter(
+                self.kept, window.breaker, self._model, window.bench, window, window.theme
+            )  # fmt: skip
+            self.compared.kept.refused.connect(window.say)
+            self.compared.set_inches(window.units_are_inches)
+            window.bench.setEnabled(False)  # what lies below takes no keys
+
+    def _bench_changed(self, state: BenchState, old: BenchState | None = None) -> None:
+        if not self.on:
+            return
+        if self.frozen is not None:
+            self.frozen.bench_moved()
+        if old is not None and (old.engaged is None) != (state.engaged is None):
+            self._reorder()
+            self._light()
+
+    def _recolour(self, theme: Theme) -> None:
+        for light in self.lights.values():
+            light.theme = theme
+        if self.frozen is not None:
+            self.frozen.theme = theme
+            self.frozen.update()
+        if self.compared is not None:
+            self.compared.follow(self._window.breaker.line_factor, theme)

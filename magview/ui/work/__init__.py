@@ -1,0 +1,4 @@
+"""The job sheet on screen.
+
+Begin reading in `window.py`.
+"""

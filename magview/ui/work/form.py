@@ -1,0 +1,366 @@
+"""A part of the job sheet as entries, each with its unit in its label and its verdict beside it."""
+
+from __future__ import annotations
+
+from functools import partial
+from typing import Any
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QShowEvent
+from PySide6.QtWidgets import QGridLayout, QLabel, QPushButton, QSizePolicy, QWidget
+
+from magview.bench.sureness import percent_words, value_words
+from magview.job import standing
+from magview.job.parts import Sure, Uncertainty
+from magview.job.readings import Row, rows
+from magview.job.sheet import STAGES, Job
+from magview.spec.base import SpecError
+from magview.spec.language import tr
+from magview.ui.kit.style import tint
+from magview.ui.kit.theme import Theme
+from magview.ui.work.edits import CheckEdit, ChoiceEdit, DayEdit, LineEdit, TextEdit, meaning, number_of, typed_words
+from magview.ui.work.kinds import Entry, entries, unit_words
+from magview.ui.work.model import JobModel, part_of, plain
+from magview.ui.work.table import RowsEdit
+
+_LABEL = 38
+"""Width of a label before it takes a second line [average letters]."""
+
+_WIDE = 52
+"""Width of an entry of text [average letters]; numbers take a third of it."""
+
+Edit = LineEdit | DayEdit | TextEdit | CheckEdit | ChoiceEdit | RowsEdit
+
+
+def verdict_of(row: Row | None) -> str:
+    """A verdict with its limits, the mark first; nothing where there is none."""
+    if row is None or not row.verdict:
+        return ""
+    mark = {
+        "in limits": "✓",
+        "as it must be": "✓",
+        "found out of limits": "△",
+        "no limit given, not judged": "–",
+        "OUT OF DATE, NOT JUDGED": "✗",
+    }.get(row.verdict, "✗")
+    if not row.limits_shown:
+        return f"{mark} {tr(row.verdict)}"
+    return tr("{mark} {verdict} ({limits})", mark=mark, verdict=tr(row.verdict), limits=row.limits_shown)
+
+
+def sure_words(field: str, sure: Sure, inches: bool) -> str:
+    """How sure a quantity is, in a sentence."""
+    unit = "mm" if field.endswith("_mm") else "deg"
+    value, spread, low, high = (
+        value_words(v, unit, inches) for v in (sure.value, sure.expanded_uncertainty, sure.low, sure.high)
+    )
+    return tr(
+        "{value} ± {spread} (k = {k}, {probability}); {odds} likely within {low} to {high}; "
+        "what matters most: {most}",
+        value=value, spread=spread, k=f"{sure.coverage_factor:.2f}",
+        probability=percent_words(sure.coverage_probability),
+        odds=percent_words(sure.probability_in_limits), low=low, high=high, most=sure.matters_most or "–",
+    )  # fmt: skip
+
+
+class Form(QWidget):
+    """The entries of one part. It shows the sheet while it is seen, and catches up when it is seen again."""
+
+    def __init__(self, model: JobModel, part: str, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.model, self.part, self._theme, self._inches = model, part, theme, False
+        self._stale = True
+        self.entries = {e.field: e for e in entries(part, type(part_of(model.job, part)))}
+        self.edits: dict[str, Edit] = {}
+        self.labels: dict[str, QLabel] = {}
+        self.verdicts: dict[str, QLabel] = {}
+        self._grid = QGridLayout(self)
+        self._grid.setContentsMargins(0, 0, 0, 0)
+        self._grid.setVerticalSpacing(5)
+        self._grid.setHorizontalSpacing(10)
+        self._grid.setColumnStretch(2, 1)
+        self._told: list[QLabel] = []
+        """What follows from readings, or was noted of their uncertainty."""
+        self.strike = QPushButton(tr("Strike out the uncertainty"), self)
+        self.strike.setAutoDefault(False)
+        self.strike.clicked.connect(self._strike_out)
+        for entry in self.entries.values():
+            if entry.kind != "sure":
+                self._add(entry)
+        self._after = self._grid.rowCount()
+        model.changed.connect(self._changed)
+
+    # -------------------------------------------------------------- building
+
+    def _add(self, entry: Entry) -> None:
+        edit = self.edits[entry.field] = self._edit(entry)
+        row = self._grid.rowCount()
+        verdict = self.verdicts[entry.field] = _wrapped()
+        verdict.setAccessibleName(tr("Verdict: {field}", field=entry.words))
+        if isinstance(edit, CheckEdit):
+            self._grid.addWidget(edit, row, 0, 1, 2)
+            self._grid.addWidget(verdict, row, 2)
+            return
+        label = self.labels[entry.field] = QLabel()
+        label.setBuddy(edit)
+        if isinstance(edit, RowsEdit | TextEdit):
+            label.setAlignment(Qt.AlignmentFlag.AlignTop)
+            self._grid.addWidget(label, row, 0)
+            self._grid.addWidget(edit, row, 1, 1, 2)
+            self._grid.addWidget(verdict, row + 1, 1, 1, 2)
+        elif entry.kind == "line":
+            self._grid.addWidget(label, row, 0)
+            self._grid.addWidget(edit, row, 1, 1, 2, Qt.AlignmentFlag.AlignLeft)
+            self._grid.addWidget(verdict, row + 1, 1, 1, 2)
+        else:
+            self._grid.addWidget(label, row, 0)
+            self._grid.addWidget(edit, row, 1, Qt.AlignmentFlag.AlignLeft)
+            self._grid.addWidget(verdict, row, 2)
+        self._label(entry)
+
+    def _label(self, entry: Entry) -> None:
+        unit = unit_words(entry.field, self._inches) if entry.kind == "number" else ""
+        text = tr("{field} [{unit}]", field=entry.words, unit=unit) if unit else entry.words
+        if entry.field in self.labels:
+            label, metrics = self.labels[entry.field], self.fontMetrics()
+            label.setText(text)
+            # On one line where that is short, else on two: entry and verdict need the room at large type.
+            label.setWordWrap(True)
+            most = _LABEL * metrics.averageCharWidth()
+            label.setMinimumWidth(min(metrics.horizontalAdvance(text) + 2, most))
+            self.edits[entry.field].setAccessibleName(text)
+
+    def _edit(self, entry: Entry) -> Edit:
+        letter = self.fontMetrics().averageCharWidth()
+        edit: Edit
+        match entry.kind:
+            case "check":
+                edit = CheckEdit(entry.words, entry.off)
+            case "flag" | "choice":
+                edit = ChoiceEdit(entry.choice_words)
+            case "number":
+                edit = LineEdit(partial(self._parse, entry), partial(self._words, entry))
+                edit.setMinimumWidth(_WIDE // 3 * letter)
+                edit.setMaximumWidth(_WIDE // 3 * letter)
+                edit.setPlaceholderText(tr("not read") if entry.part != "limits" else tr("none given"))
+            case "day":
+                edit = DayEdit()
+            case "text":
+                edit = TextEdit()
+                edit.setFixedHeight(4 * self.fontMetrics().height())
+            case "rows":
+                assert entry.row is not None
+                edit = RowsEdit(self.model, entry)
+            case _:
+                edit = LineEdit()
+                edit.letters = _WIDE
+        line = edit.line if isinstance(edit, DayEdit) else edit
+        if not isinstance(line, RowsEdit):
+            line.entered.connect(partial(self._entered, entry))
+        if isinstance(line, LineEdit):
+            line.typing.connect(partial(self._typing, entry))
+            line.wrong.connect(partial(self._wrong, entry))
+        return edit
+
+    def _parse(self, entry: Entry, text: str) -> float | int | None:
+        return number_of(entry.field, text, self._inches)
+
+    def _words(self, entry: Entry, value: float | int | None) -> str:
+        return typed_words(entry.field, value, self._inches)
+
+    # -------------------------------------------------------------- entering
+
+    def _entered(self, entry: Entry, value: Any) -> None:
+        sentence = self._outside(entry, value) or self.model.set_value(self.part, entry.field, value, entry.words)
+        if sentence:
+            self._wrong(entry, sentence)
+            return
+        self.model.let_go(self.part, entry.field)
+        edit = self.edits[entry.field]
+        line = edit.line if isinstance(edit, DayEdit) else edit
+        if not isinstance(line, RowsEdit):
+            line.taken()
+            line.show_value(getattr(part_of(self.model.job, self.part), entry.field))
+        self._judge(entry)
+
+    def _outside(self, entry: Entry, value: Any) -> str:
+        """Whether a number is none that the field takes, in one sentence with the unit shown."""
+        if not isinstance(value, float | int) or entry.low is None or entry.high is None:
+            return ""
+        if entry.low <= value <= entry.high:
+            return ""
+        low, high = (typed_words(entry.field, type(value)(end), self._inches) for end in (entry.low, entry.high))
+        return tr(
+            "{typed} is outside {low} to {high} and was not taken",
+            typed=typed_words(entry.field, value, self._inches), low=low, high=high,
+        )  # fmt: skip
+
+    def _typing(self, entry: Entry, value: Any) -> None:
+        """The verdict while it is typed: on a sheet that would have it, and is not kept."""
+        edit = self.edits[entry.field]
+        line = edit.line if isinstance(edit, DayEdit) else edit
+        if isinstance(line, LineEdit) and not line.isModified():  # put back as it was
+            self.model.let_go(self.part, entry.field)
+        sentence = self._outside(entry, value)
+        try:
+            job = self.model.with_value(self.part, entry.field, value)
+        except SpecError as error:
+            job, sentence = self.model.job, sentence or plain(error)
+        if sentence:
+            self._say(entry, f"✗ {sentence}", self._theme.bad)
+            return
+        found = {(row.stage, row.field): row for row in rows(job)}
+        self._show_verdict(entry, found.get((self.part, entry.field)), value)
+
+    def _wrong(self, entry: Entry, sentence: str) -> None:
+        self._say(entry, f"✗ {sentence}", self._theme.bad)
+        self.model.hold(self.part, entry.field, entry.words)
+        self.model.refused.emit(tr("{field}: {sentence}", field=entry.words, sentence=sentence))
+
+    def finish(self) -> None:
+        """Take what is still being typed."""
+        focus = self.focusWidget()
+        if isinstance(focus, TextEdit):
+            focus.finish()
+        elif isinstance(focus, LineEdit):
+            focus.editingFinished.emit()
+
+    # -------------------------------------------------------------- showing
+
+    def _changed(self, job: Job, old: Job) -> None:
+        if self.isVisible():
+            self.show_job()
+        else:
+            self._stale = True
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """Catch up."""
+        if self._stale:
+            self.show_job()
+        super().showEvent(event)
+
+    def show_job(self) -> None:
+        """Show the sheet as it is."""
+        self._stale = False
+        part = part_of(self.model.job, self.part)
+        for field, edit in self.edits.items():
+            line = edit.line if isinstance(edit, DayEdit) else edit
+            if isinstance(line, RowsEdit):
+                line.show_job()
+            else:
+                line.show_value(getattr(part, field))
+            writable = self.model.writable
+            if isinstance(line, TextEdit | LineEdit):
+                line.setReadOnly(not writable)
+            elif not isinstance(line, RowsEdit):
+                edit.setEnabled(writable)
+            if isinstance(edit, DayEdit):
+                edit.today.setEnabled(writable)
+            if not (isinstance(line, LineEdit) and line.isModified()):
+                self._judge(self.entries[field])
+                if isinstance(line, LineEdit):
+                    self.model.let_go(self.part, field)
+        self._show_told()
+
+    def _judge(self, entry: Entry) -> None:
+        value = getattr(part_of(self.model.job, self.part), entry.field)
+        self._show_verdict(entry, self.model.rows().get((self.part, entry.field)), value)
+
+    def _show_verdict(self, entry: Entry, row: Row | None, value: Any) -> None:
+        words = meaning(entry.field, value) if entry.kind == "number" else ""
+        if row is not None and row.judged_value is not None:
+            words = row.shown
+        verdict = verdict_of(row)
+        text = " · ".join(t for t in (words, verdict) if t)
+        bad = row is not None and row.verdict in ("OUT OF LIMITS", "NOT AS IT MUST BE", "OUT OF DATE, NOT JUDGED")
+        good = row is not None and row.verdict in ("in limits", "as it must be")
+        self._say(entry, text, self._theme.bad if bad else self._theme.good if good else self._theme.text)
+
+    def _say(self, entry: Entry, text: str, colour: str) -> None:
+        label = self.verdicts[entry.field]
+        if label.text() != text:
+            label.setText(text)
+        label.setVisible(bool(text) or entry.kind not in ("rows", "text", "line"))
+        tint(label, colour)
+
+    def _show_told(self) -> None:
+        """Rows that nobody enters: what follows from the readings, and how sure they are."""
+        own = {e.field for e in self.entries.values() if e.kind != "sure"}
+        rows_told: list[tuple[str, str, Row | None]] = [
+            (tr(row.label), row.shown, row) for row in self.model.rows().values()
+            if row.stage == self.part and row.field not in own and "." not in row.field
+        ]  # fmt: skip
+        doubts = standing.doubts(self.model.job, self.part) if self.part in STAGES else ()
+        rows_told += [(tr("To be cleared up"), f"✗ {sentence}", None) for sentence in doubts]
+        follows = standing.follows(self.model.job, self.part) if self.part in STAGES else ()
+        rows_told += [(tr("What follows"), sentence, None) for sentence in follows]
+        sure = self._sure_rows()
+        for label in self._told:
+            self._grid.removeWidget(label)
+            label.hide()
+            label.deleteLater()
+        self._told = []
+        self._grid.removeWidget(self.strike)
+        for at, (title, words, found) in enumerate((*rows_told, *sure), self._after):
+            self._put(_wrapped(title), at, 0)
+            verdict = verdict_of(found)
+            self._put(_wrapped(" · ".join(t for t in (words, verdict) if t)), at, 1, 2)
+            if words.startswith("✗"):
+                tint(self._told[-1], self._theme.bad, bold=True)
+            elif found is not None and verdict:
+                colours = {"in limits": self._theme.good, "as it must be": self._theme.good}
+                plain = found.verdict == "no limit given, not judged"
+                tint(self._told[-1], colours.get(found.verdict, self._theme.text if plain else self._theme.bad))
+        self.strike.setVisible(bool(sure))
+        if sure:
+            self.strike.setEnabled(self.model.writable)
+            at = self._after + len(rows_told) + len(sure)
+            self._grid.addWidget(self.strike, at, 1, 1, 2, Qt.AlignmentFlag.AlignLeft)
+
+    def _put(self, label: QLabel, row: int, column: int, wide: int = 1) -> None:
+        self._grid.addWidget(label, row, column, 1, wide)
+        self._told.append(label)
+
+    def _sure_rows(self) -> list[tuple[str, str, None]]:
+        """How sure each quantity is, in a sentence."""
+        found = getattr(part_of(self.model.job, self.part), "uncertainty", None)
+        if not isinstance(found, Uncertainty):
+            return []
+        told: list[tuple[str, str, None]] = []
+        for field, info in type(found).model_fields.items():
+            sure: Sure | None = getattr(found, field)
+            if sure is not None:
+                title = tr("How sure: {quantity}", quantity=tr(info.title or field))
+                told.append((title, sure_words(field, sure, self._inches), None))
+        return told
+
+    def _strike_out(self) -> None:
+        sentence = self.model.set_value(self.part, "uncertainty", Uncertainty(), tr("Uncertainty"))
+        if sentence:
+            self.model.refused.emit(sentence)
+
+    # -------------------------------------------------------------- looks
+
+    def set_theme(self, theme: Theme) -> None:
+        """Change the verdicts' colours."""
+        self._theme = theme
+        self.show_job()
+
+    def set_inches(self, inches: bool) -> None:
+        """Show lengths in inches or in millimetres."""
+        self.finish()
+        self._inches = inches
+        for entry in self.entries.values():
+            self._label(entry)
+            edit = self.edits.get(entry.field)
+            if isinstance(edit, RowsEdit):
+                edit.set_inches(inches)
+            elif isinstance(edit, LineEdit) and not edit.isModified():
+                edit.show_value(getattr(part_of(self.model.job, self.part), entry.field))
+
+
+def _wrapped(text: str = "") -> QLabel:
+    label = QLabel(text)
+    label.setWordWrap(True)
+    label.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Preferred)
+    return label

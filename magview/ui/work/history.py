@@ -1,0 +1,238 @@
+"""Earlier sheets of the same magneto: side by side, how it drifts, when to look again."""
+
+from __future__ import annotations
+
+import datetime
+from pathlib import Path
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QShowEvent
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QFileDialog,
+    QGroupBox,
+    QHBoxLayout,
+    QHeaderView,
+    QLabel,
+    QPushButton,
+    QTableWidget,
+    QTableWidgetItem,
+    QVBoxLayout,
+    QWidget,
+)
+
+from magview.bench.wear_words import usual_words
+from magview.job.history import Drift, Found, drift_of, earlier_jobs, reminder
+from magview.job.sheet import Job, title_of
+from magview.spec.language import tr
+from magview.ui.kit.bench_model import BenchModel
+from magview.ui.kit.theme import Theme
+from magview.ui.kit.worker import Progress, ShouldStop, Worker
+from magview.ui.work.form import Form
+from magview.ui.work.model import JobModel
+from magview.ui.work.page import Page
+
+
+class HistoryPage(Page):
+    """A folder is read beside the window; what it holds of this magneto is shown."""
+
+    opened = Signal(object)
+    """The file of an earlier sheet, to be opened."""
+    said = Signal(str)
+
+    def __init__(self, model: JobModel, bench: BenchModel, theme: Theme) -> None:
+        super().__init__(tr("Earlier sheets of the same magneto"))
+        self.model, self._bench, self._theme, self._inches = model, bench, theme, False
+        self._folder: Path | None = None
+        self.found: list[Found] = []
+        """Earlier sheets, as they were last read."""
+        self._looked: tuple[Path, str, str] | None = None
+        """Folder, type and serial number that were last looked for."""
+        self._sheet: QWidget | None = None
+        self.worker = Worker(self)
+        self.worker.finished.connect(self._read)
+        self.worker.failed.connect(self._failed)
+        row = QHBoxLayout()
+        self.where = QLabel()
+        self.where.setWordWrap(True)
+        self.choose, self.again = QPushButton(tr("Another folder…")), QPushButton(tr("Look again"))
+        self.choose.clicked.connect(self._choose)
+        self.again.clicked.connect(self.look)
+        row.addWidget(self.where, 1)
+        for button in (self.choose, self.again):
+            button.setAutoDefault(False)
+            row.addWidget(button)
+        self.column.addLayout(row)
+        self.column.addWidget(self._build_errors())
+        self.reminder, self.told, self.refused = QLabel(), QLabel(), QLabel()
+        font = self.reminder.font()
+        font.setBold(True)
+        self.reminder.setFont(font)
+        self.table = QTableWidget()
+        self.table.setAccessibleName(tr("Earlier sheets of the same magneto"))
+        self.table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
+        self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        self.table.setTabKeyNavigation(False)
+        self.table.verticalHeader().setVisible(False)
+        self.table.setToolTip(tr("Double-click, or Return, opens a sheet"))
+        self.table.activated.connect(self._activated)
+        for widget in (self.reminder, self.told, self.table, self.refused):
+            if isinstance(widget, QLabel):
+                widget.setWordWrap(True)
+            self.column.addWidget(widget)
+        self.column.addStretch(1)
+        model.changed.connect(self._changed)
+
+    def _build_errors(self) -> QGroupBox:
+        """How well this sheet's readings were taken; what is left empty is taken to be as usual, and that is said."""
+        box = QGroupBox(tr(title_of("reading_errors")))
+        column = QVBoxLayout(box)
+        self.errors = Form(self.model, "reading_errors", self._theme)
+        self.usual = QLabel()
+        self.usual.setWordWrap(True)
+        column.addWidget(self.errors)
+        column.addWidget(self.usual)
+        self._show_usual()
+        return box
+
+    def _show_usual(self) -> None:
+        empty = tr("Left empty: blades in steps of 0.001 in, a rule to 0.5 mm, a disc to 1°.")
+        self.usual.setText(f"{empty} {usual_words(self._inches)}")
+
+    # -------------------------------------------------------------- reading
+
+    @property
+    def folder(self) -> Path:
+        """Where earlier sheets are looked for: beside this one until another folder is chosen."""
+        return self._folder or self.model.store.path.parent
+
+    def _choose(self) -> None:
+        folder = QFileDialog.getExistingDirectory(self, tr("Earlier sheets"), str(self.folder))
+        if folder:
+            self.look_in(Path(folder))
+
+    def look_in(self, folder: Path) -> None:
+        """Look for sheets of this magneto in a folder."""
+        self._folder = folder
+        self.look()
+
+    def look(self) -> None:
+        """Read the folder beside the window."""
+        job, folder, own = self.model.job, self.folder, self.model.store.path
+        self._looked = (folder, job.magneto.type, job.magneto.serial)
+        self.where.setText(tr("Looking in {folder}…", folder=folder))
+
+        def work(progress: Progress, should_stop: ShouldStop) -> tuple[list[Found], list[str]]:
+            return earlier_jobs(folder, job, without=own)
+
+        self.worker.start(work)
+
+    def _read(self, result: tuple[list[Found], list[str]]) -> None:
+        self.found, refused = result
+        self.where.setText(
+            tr("{count} earlier sheets of this magneto in {folder}.", count=len(self.found), folder=self.folder)
+        )
+        self.refused.setText("\n".join(tr("Passed over: {sentence}.", sentence=s) for s in refused))
+        if self.isVisible():
+            self._show()
+
+    def _failed(self, sentence: str) -> None:
+        self.found = []
+        self.where.setText(f"{sentence[0].upper()}{sentence[1:]}.")
+        self.refused.setText("")
+        if self.isVisible():
+            self._show()
+
+    def again_later(self) -> None:
+        """The sheet lies in another folder now: read that when it is looked at."""
+        self._looked = None
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """Seen: read, unless that was done for this magneto and folder."""
+        super().showEvent(event)
+        magneto = self.model.job.magneto
+        if self._looked != (self.folder, magneto.type, magneto.serial):
+            self.look()
+        else:
+            self._show()
+
+    def _changed(self, job: Job, old: Job) -> None:
+        if self.isVisible():
+            self._show()
+
+    # -------------------------------------------------------------- showing
+
+    @property
+    def drift(self) -> Drift | None:
+        """This sheet and the earlier ones as one course; None as long as there are no earlier ones."""
+        return drift_of([*(f.job for f in self.found), self.model.job]) if self.found else None
+
+    def due(self) -> str:
+        """The reminder of the next check, once it is due; else nothing."""
+        return reminder(self.model.job, datetime.date.today().isoformat(), drift=self.drift) or ""
+
+    def _show(self) -> None:
+        drift = drift_of([*(f.job for f in self.found), self.model.job])
+        self.reminder.setText(f"⚠ {due}" if (due := self.due()) else "")
+        self.reminder.setVisible(bool(due))
+        self.told.setText("\n".join(drift.sentences))
+        self.told.setVisible(bool(drift.sentences))
+        head, lines = drift.table
+        self.table.setColumnCount(len(head))
+        self.table.setHorizontalHeaderLabels([tr(h) for h in head])
+        self.table.setRowCount(len(lines))
+        for i, cells in enumerate(lines):
+            for place, text in enumerate(cells):
+                item = QTableWidgetItem(text)
+                item.setData(Qt.ItemDataRole.UserRole, self._path_of(drift.jobs[i]))
+                self.table.setItem(i, place, item)
+        self.table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
+        line = round(1.6 * self.fontMetrics().height())
+        self.table.verticalHeader().setDefaultSectionSize(line)
+        self.table.setFixedHeight(self.table.horizontalHeader().sizeHint().height() + line * min(8, len(lines)) + 6)
+        self._plot(drift if len(drift.jobs) > 1 else None)
+
+    def _path_of(self, job: Job) -> str:
+        return next((str(f.path) for f in self.found if f.job is job), "")
+
+    def _plot(self, drift: Drift | None) -> None:
+        """The plots come with the first earlier sheet: their library takes a while to load."""
+        if self._sheet is None:
+            if drift is None:
+                return
+            from magview.ui.work.drift_sheet import DriftSheet
+
+            sheet = self._sheet = DriftSheet(self._bench, self._theme)
+            sheet.set_inches(self._inches)
+            sheet.said.connect(self.said)
+            sheet.setMinimumHeight(15 * self.fontMetrics().height())
+            self.column.insertWidget(self.column.count() - 2, sheet, 1)
+            sheet.show()
+        self._sheet.setVisible(drift is not None)
+        self._sheet.show_drift(drift)  # type: ignore[attr-defined]
+
+    def _activated(self) -> None:
+        path = self.table.currentItem().data(Qt.ItemDataRole.UserRole)
+        if path:
+            self.opened.emit(Path(path))
+
+    # -------------------------------------------------------------- looks
+
+    def set_theme(self, theme: Theme) -> None:
+        """Change colours."""
+        self._theme = theme
+        self.errors.set_theme(theme)
+        if self._sheet is not None:
+            self._sheet.set_theme(theme)  # type: ignore[attr-defined]
+
+    def set_inches(self, inches: bool) -> None:
+        """Show lengths in inches or in millimetres."""
+        self._inches = inches
+        self.errors.set_inches(inches)
+        self._show_usual()
+        if self._sheet is not None:
+            self._sheet.set_inches(inches)  # type: ignore[attr-defined]
+
+    def halt(self) -> None:
+        """The window closes."""
+        self.worker.cancel()

@@ -1,0 +1,129 @@
+"""What is taken away from a job sheet's window: PDF, HTML, tables; and the help."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject, Qt
+from PySide6.QtGui import QCursor, QGuiApplication
+from PySide6.QtWidgets import QFileDialog, QMessageBox
+
+from magview import __version__
+from magview.job.history import Drift
+from magview.job.readings import csv_text, json_text
+from magview.job.report import Paper, html_text
+from magview.job.sheet import CAUTIONS
+from magview.spec.base import SpecError
+from magview.spec.files import write_text
+from magview.spec.language import tr
+
+if TYPE_CHECKING:
+    from magview.ui.work.window import JobWindow
+
+
+class Reports(QObject):
+    """Asks where, writes, and says so."""
+
+    def __init__(self, window: JobWindow) -> None:
+        super().__init__(window)
+        self._window = window
+
+    @property
+    def drift(self) -> Drift | None:
+        """Earlier sheets to go into the report; None if there are none, or they are not wanted."""
+        window = self._window
+        return window.history.drift if window.menus.with_earlier.isChecked() else None
+
+    def ask_path(self, title: str, ending: str, kinds: str) -> Path | None:
+        """Where something is to be written, beside the sheet unless another folder is chosen; None if nowhere."""
+        path = self._window.model.store.path
+        stem = path.name.removesuffix(".json").removesuffix("-job")
+        found, _ = QFileDialog.getSaveFileName(self._window, title, str(path.with_name(f"{stem}{ending}")), kinds)
+        if not found:
+            return None
+        target = Path(found)
+        return target if target.suffix else target.with_name(f"{target.name}{ending[ending.index('.') :]}")
+
+    # -------------------------------------------------------------- asking
+
+    def ask_pdf(self, paper: str) -> None:
+        """Ask where, and print there."""
+        path = self.ask_path(tr("Print the job sheet to PDF"), ".pdf", tr("PDF (*.pdf)"))
+        if path is not None:
+            self.pdf(path, "letter" if paper == "letter" else "a4")
+
+    def ask_html(self) -> None:
+        """Ask where, and write the sheet as one HTML file."""
+        path = self.ask_path(tr("Save the job sheet as HTML"), ".html", tr("HTML (*.html)"))
+        if path is not None:
+            self._write(
+                path, lambda: html_text(self._window.model.job, self._window.preview.chosen_paper, self.drift)
+            )
+
+    def ask_csv(self) -> None:
+        """Ask where, and write the readings as a table."""
+        path = self.ask_path(tr("Save the readings"), ".csv", tr("Table (*.csv)"))
+        if path is not None:
+            self._write(path, lambda: csv_text(self._window.model.job))
+
+    def ask_json(self) -> None:
+        """Ask where, and write the readings for programs."""
+        path = self.ask_path(tr("Save the readings"), "-readings.json", tr("Readings (*.json)"))
+        if path is not None:
+            self._write(path, lambda: json_text(self._window.model.job))
+
+    # -------------------------------------------------------------- writing
+
+    def pdf(self, path: Path, paper: Paper) -> None:
+        """Print the sheet."""
+        from magview.ui.paper.pdf import print_pdf
+
+        if self._is_own(path):
+            return
+        QGuiApplication.setOverrideCursor(QCursor(Qt.CursorShape.WaitCursor))
+        try:
+            pages = print_pdf(self._window.model.job, path, paper, self.drift)
+        except SpecError as error:
+            self._window.refuse(str(error))
+            return
+        finally:
+            QGuiApplication.restoreOverrideCursor()
+        self._window.answer(
+            tr("✓ Printed 1 page to {file}.", file=path.name) if pages == 1
+            else tr("✓ Printed {count} pages to {file}.", count=pages, file=path.name)
+        )  # fmt: skip
+
+    def _write(self, path: Path, text: Callable[[], str]) -> None:
+        self._window.page.finish()
+        if self._is_own(path):
+            return
+        try:
+            write_text(path, text())
+        except SpecError as error:
+            self._window.refuse(str(error))
+            return
+        self._window.answer(tr("✓ Saved {file}.", file=path.name))
+
+    def _is_own(self, path: Path) -> bool:
+        """A report must not take the place of the sheet itself."""
+        if path.resolve() != self._window.model.store.path:
+            return False
+        self._window.refuse(tr("{file} is the job sheet itself; choose another name", file=path.name))
+        return True
+
+    def show_help(self) -> None:
+        """Keys, what is saved when, cautions."""
+        box = QMessageBox(self._window)
+        box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        box.setWindowTitle(tr("Keys and cautions"))
+        box.setText(f"magview {__version__}")
+        keys = tr(
+            "Ctrl+Page Down and Ctrl+Page Up turn the pages, Ctrl+Return marks a stage as done. Every change is in "
+            "the file at once; Ctrl+Z takes the last one back, also after the sheet was closed and opened again, and "
+            "Ctrl+Shift+Z does it again. Numbers take a decimal point or comma and their unit: 13 thou, 0,33 mm. "
+            "Escape puts back what stood in a field; an empty one was not read."
+        )
+        box.setInformativeText("\n\n".join((keys, "\n".join(tr(text) for text in CAUTIONS))))
+        box.open()

@@ -1,0 +1,129 @@
+"""To be read by everybody: contrast, large type, projector, the switch lead in words."""
+
+from __future__ import annotations
+
+import pytest
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtGui import QColor
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication, QLabel, QPushButton, QWidget
+
+from magview.ui.kit.theme import THEMES
+
+
+def luminance(colour: QColor) -> float:
+    """Relative luminance, WCAG 2.2."""
+
+    def linear(c: float) -> float:
+        return c / 12.92 if c <= 0.04045 else ((c + 0.055) / 1.055) ** 2.4
+
+    return 0.2126 * linear(colour.redF()) + 0.7152 * linear(colour.greenF()) + 0.0722 * linear(colour.blueF())
+
+
+def contrast(a: str | QColor, b: str | QColor) -> float:
+    """Contrast ratio, WCAG 2.2."""
+    bright, dark = sorted((luminance(QColor(a)), luminance(QColor(b))), reverse=True)
+    return (bright + 0.05) / (dark + 0.05)
+
+
+def test_the_contrast_formula():
+    assert contrast("#ffffff", "#000000") == pytest.approx(21.0)
+    assert contrast("#777777", "#ffffff") == pytest.approx(4.48, abs=0.01)  # the well-known near miss
+
+
+@pytest.mark.parametrize("theme", THEMES.values(), ids=lambda t: t.name)
+def test_words_and_lines_have_the_contrast_that_wcag_2_2_aa_asks_for(theme):
+    grounds = (theme.window, theme.base, theme.paper)
+    for ground in grounds:
+        for words in (theme.text, theme.faint, theme.good, theme.bad, theme.hand):
+            assert contrast(words, ground) >= 4.5, f"{words} on {ground}"
+    assert contrast(theme.text, theme.button) >= 4.5
+    assert contrast(theme.highlight_text, theme.highlight) >= 4.5
+    strokes = ("index", "spring", "mark", "scale", "straightedge", "paint")
+    for name in theme.materials:
+        fill, line = theme.material(name)
+        if name in strokes:
+            assert contrast(line, theme.paper) >= 3.0, name
+        elif name not in ("slot", "pointer"):  # of one colour all over, on parts lighter or darker than they are
+            assert contrast(line, fill) >= 3.0, name
+    for ground in ("plate", "housing", "north", "south", "disc", "drive-flange", "magneto-flange", "screw"):
+        ink = "slot" if ground == "screw" else "paint" if "flange" in ground or ground == "disc" else "mark"
+        assert contrast(theme.material(ink)[1], theme.material(ground)[0]) >= 3.0, f"{ink} on {ground}"
+    for letter in ("north", "south", "drive-flange", "disc", "magneto-flange"):
+        assert contrast(theme.text, theme.material(letter)[0]) >= 4.5, f"numbers on {letter}"
+
+
+@pytest.mark.parametrize("tab", [0, 1, 2])
+@pytest.mark.parametrize("name", ["seven-radial-left", "nine-radial-left"])
+def test_at_200_percent_type_nothing_is_cut_off(open_window, qtbot, name, tab):
+    window = open_window(name, (1920, 1080))
+    before = QApplication.font()
+    try:
+        window.menus.text_actions.actions()[-1].trigger()
+        window.tabs.setCurrentIndex(tab)
+        qtbot.waitUntil(lambda: window.panel.rotor.font().pointSizeF() == pytest.approx(2 * before.pointSizeF()))
+
+        def cut() -> list[str]:
+            return [
+                w.text()
+                for w in window.tabs.currentWidget().findChildren(QWidget)
+                if isinstance(w, QLabel | QPushButton)
+                and w.isVisible()
+                and (w.width() < w.minimumSizeHint().width() or w.height() < w.minimumSizeHint().height())
+            ]
+
+        qtbot.waitUntil(lambda: not cut())  # the layout settles over a few events
+        assert window.width() <= 1921
+    finally:
+        QApplication.setFont(before)
+
+
+def test_projector_mode_gives_the_pictures_the_room_and_comes_back(open_window, qtbot):
+    window = open_window("seven-radial-left")
+    before = QApplication.font()
+    try:
+        width = window.breaker.width()
+        QTest.keyClick(window, Qt.Key.Key_F11)
+        QApplication.processEvents()
+        assert not window.tabs.isVisible()
+        assert window.breaker.width() > 1.3 * width
+        assert window.breaker.font().pointSizeF() > 1.5 * before.pointSizeF()
+        QTest.keyClick(window, Qt.Key.Key_F11)
+        QApplication.processEvents()
+        assert window.tabs.isVisible()
+        assert window.breaker.font().pointSizeF() == pytest.approx(before.pointSizeF())
+        assert window.breaker.hasFocus(), "no other field may have the keyboard now"
+        qtbot.waitUntil(lambda: abs(window.breaker.width() - width) < 20)
+    finally:
+        QApplication.setFont(before)
+
+
+def test_the_switch_lead_in_the_hand(open_window):
+    window = open_window("seven-radial-left")
+    window.tabs.setCurrentIndex(2)
+    lead = window.lead
+    assert "Grounded by the switch" in lead.says.text()
+    for check in (lead.broken,):
+        QTest.mouseClick(check, Qt.MouseButton.LeftButton, pos=QPoint(8, check.height() // 2))
+    assert "DANGER: live with the switch off" in lead.says.text()
+    assert lead.diagram.accessibleDescription().startswith("DANGER")
+    QTest.mouseClick(lead.plug, Qt.MouseButton.LeftButton, pos=QPoint(8, lead.plug.height() // 2))
+    assert "grounding tab" in lead.says.text()
+    QTest.mouseClick(lead.tab, Qt.MouseButton.LeftButton, pos=QPoint(8, lead.tab.height() // 2))
+    assert "DANGER: live with the plug out" in lead.says.text()
+    QTest.mouseClick(lead.short, Qt.MouseButton.LeftButton, pos=QPoint(8, lead.short.height() // 2))
+    assert "Grounded only by a short" in lead.says.text()
+    assert "DANGER" in lead.says.text()
+
+
+def test_the_timing_light_is_chosen_by_what_it_does(open_window, qtbot):
+    window = open_window("seven-radial-left")
+    window.tabs.setCurrentIndex(2)
+    combo = window.lead.lamp
+    assert (combo.currentData(), combo.count()) == ("open", 4)
+    combo.setFocus()
+    QTest.keyClick(combo, Qt.Key.Key_Down)
+    assert window.model.state.lamp_kind == "closed"
+    assert combo.currentText() == "Lights when closed"
+    window.model.undo()
+    assert combo.currentData() == window.model.state.lamp_kind == "open"

@@ -1,0 +1,121 @@
+"""The PDF: pages of the right size, all words selectable, fonts embedded, nothing off the page."""
+
+from __future__ import annotations
+
+import re
+import zlib
+
+import pytest
+
+from magview.job.history import drift_of
+from magview.job.readings import rows
+from magview.job.sheet import CAUTIONS, change, change_in, new_job
+from magview.spec.base import SpecError
+from magview.ui.paper.pdf import pdf_bytes, print_pdf
+from tests.job.sheets import demo, of_magneto
+
+
+class Pdf:
+    """Just enough of a reader for what Qt writes: objects, streams, and glyphs back to letters."""
+
+    def __init__(self, data: bytes) -> None:
+        assert data.startswith(b"%PDF-") and data.rstrip().endswith(b"%%EOF")
+        self.raw = data
+        self.objects = {int(n): body for n, body in re.findall(rb"\n(\d+) 0 obj\n(.*?)endobj", data, re.S)}
+        self.pages = [body for body in self.objects.values() if re.search(rb"/Type\s*/Page\b", body)]
+        self.letters = {font: self._letters(font) for font in self._fonts()}
+
+    def stream(self, number: int) -> bytes:
+        body = self.objects[number]
+        raw = body.split(b"stream\n", 1)[1].split(b"\nendstream", 1)[0]
+        return zlib.decompress(raw) if b"FlateDecode" in body else raw
+
+    def _fonts(self) -> list[int]:
+        return [n for n, body in self.objects.items() if b"/Type /Font\n" in body and b"/ToUnicode" in body]
+
+    def _letters(self, font: int) -> dict[int, str]:
+        (table,) = re.findall(rb"/ToUnicode (\d+) 0 R", self.objects[font])
+        text, found = self.stream(int(table)).decode("latin-1"), {}
+        for first, last, rest in re.findall(r"<(\w+)> <(\w+)> (\[.*?\]|<\w+>)", text, re.S):
+            values = re.findall(r"<(\w+)>", rest)
+            for i, code in enumerate(range(int(first, 16), int(last, 16) + 1)):
+                value = values[i] if rest.startswith("[") else f"{int(values[0], 16) + i:04x}"
+                found[code] = bytes.fromhex(value).decode("utf-16-be")
+        return found
+
+    def text(self, page: int) -> str:
+        """The words of a page, without the blanks between."""
+        (content,) = re.findall(rb"/Contents (\d+) 0 R", self.pages[page])
+        (resources,) = re.findall(rb"/Resources (\d+) 0 R", self.pages[page])
+        names = dict(re.findall(rb"/(F\d+) (\d+) 0 R", self.objects[int(resources)]))
+        out, font = [], 0
+        for name, glyphs in re.findall(rb"/(F\d+) [\d.]+ Tf|<([0-9a-fA-F]+)> Tj", self.stream(int(content))):
+            if name:
+                font = int(names[name])
+            else:
+                codes = [int(glyphs[i : i + 4], 16) for i in range(0, len(glyphs), 4)]
+                out.append("".join(self.letters[font].get(c, "?") for c in codes))
+        return bare("".join(out))
+
+    @property
+    def whole(self) -> str:
+        return "".join(self.text(i) for i in range(len(self.pages)))
+
+
+def bare(text: str) -> str:
+    """Text without blanks, ligatures taken apart."""
+    for one, two in (("ﬁ", "fi"), ("ﬂ", "fl"), ("ﬀ", "ff"), ("ﬃ", "ffi"), ("ﬄ", "ffl")):
+        text = text.replace(one, two)
+    return re.sub(r"\s", "", text)
+
+
+@pytest.mark.parametrize(("paper", "size"), [("a4", (595, 842)), ("letter", (612, 792))])
+def test_every_word_is_on_pages_of_the_right_size(qapp, paper, size):
+    job = demo()
+    data, pages = pdf_bytes(job, paper)
+    pdf = Pdf(data)
+    assert len(pdf.pages) == pages > 1
+    boxes = re.findall(rb"/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]", data)
+    assert len(boxes) == pages and all((round(float(w)), round(float(h))) == size for w, h in boxes)
+    text = pdf.whole
+    for row in rows(job):
+        if not row.field.startswith("uncertainty."):
+            assert bare(row.shown) in text, row
+    for caution in CAUTIONS:
+        assert bare(caution) in text
+    for n in range(pages):
+        assert bare(f"page {n + 1} of {pages}") in pdf.text(n)
+        assert bare("treat the propeller as live") in pdf.text(n)
+
+
+def test_fonts_are_in_the_file_and_drawings_are_lines(qapp):
+    data, _ = pdf_bytes(demo())
+    assert data.count(b"/FontFile2") >= 1
+    assert b"/Subtype /Image" not in data
+
+
+def test_long_words_and_long_texts_go_on_over_pages(qapp):
+    job = change(change_in(new_job(), "remarks", text="line\n" * 790, note="w" * 3900), title="t" * 120)
+    pdf = Pdf(pdf_bytes(job)[0])
+    assert pdf.whole.count("line") == 790
+    assert pdf.whole.count("w") >= 3900
+    assert pdf.whole.count("t" * 20) >= 5
+
+
+def test_an_empty_sheet_and_one_with_history_are_printed(qapp):
+    assert pdf_bytes(new_job())[1] >= 1
+    jobs = [of_magneto(100.0 * n, 0.23 if n else None, 0.25) for n in range(4)]
+    text = Pdf(pdf_bytes(jobs[-1], "letter", drift_of(jobs))[0]).whole
+    assert bare("Earlier sheets of this magneto") in text and bare("Look again at") in text
+
+
+def test_odd_characters_do_no_harm(qapp):
+    job = change_in(demo(), "remarks", text="\x00\x1b \u202e ☠ 磁石 \U0001f600")
+    assert pdf_bytes(job)[1] > 1
+
+
+def test_a_place_that_cannot_be_written_is_a_sentence(qapp, tmp_path):
+    with pytest.raises(SpecError, match="cannot be written"):
+        print_pdf(new_job(), tmp_path / "gone" / "x.pdf")
+    assert print_pdf(new_job(), tmp_path / "x.pdf") >= 1
+    assert [p.name for p in tmp_path.iterdir()] == ["x.pdf"]

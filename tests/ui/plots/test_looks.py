@@ -1,0 +1,156 @@
+"""The plots on screen and in files: what is saved and copied, themes, large type, inches, words."""
+
+from __future__ import annotations
+
+import csv
+import io
+from xml.etree import ElementTree
+
+import pyqtgraph as pg
+import pytest
+from PySide6.QtGui import QColor, QGuiApplication, QImage
+from PySide6.QtWidgets import QApplication
+
+from magview.bench import actions as do
+from magview.spec.library import shipped_names
+from magview.ui.kit.theme import THEMES
+from tests.plot_windows import SHEETS, settle
+from tests.ui.kit.test_readable import contrast
+
+# ---------------------------------------------------------------------- taking away
+
+
+@pytest.mark.parametrize("sheet", SHEETS)
+def test_every_sheet_is_saved_and_copied(open_plots, sheet, tmp_path):
+    window, plots = open_plots(sheet)
+    for kind in ("svg", "png", "csv"):
+        plots.save_to(tmp_path / f"plot.{kind}")
+        assert window.statusBar().currentMessage() == f"Saved plot.{kind}."
+    assert sorted(p.name for p in tmp_path.iterdir()) == ["plot.csv", "plot.png", "plot.svg"], "nothing beside them"
+    space = "{http://www.w3.org/2000/svg}"
+    svg = ElementTree.parse(tmp_path / "plot.svg").getroot()
+    assert svg.tag == f"{space}svg"
+    words = " ".join("".join(node.itertext()) for node in svg.iter(f"{space}text"))
+    assert plots.plots[0].getAxis("bottom").labelText.split()[0] in words
+    assert window.model.state.magneto.name in svg.find(f"{space}title").text
+    pictures = list(svg.iter(f"{space}image"))
+    assert len(pictures) == (1 if sheet == "window" else 0), "curves and signs are lines, not pixels"
+    image = QImage(str(tmp_path / "plot.png"))
+    assert (image.width(), image.height()) == (2 * plots.canvas.width(), 2 * plots.canvas.height())
+    assert len({image.pixel(x, image.height() // 2) for x in range(image.width())}) > 3
+    rows = list(csv.reader(io.StringIO((tmp_path / "plot.csv").read_bytes().decode(), newline="")))
+    assert len(rows) > 2
+    assert len({len(row) for row in rows}) == 1
+    assert all(float(value) or True for value in rows[1] if value)
+    QGuiApplication.clipboard().clear()
+    plots.copy_button.click()
+    assert QGuiApplication.clipboard().image().width() == image.width()
+
+
+def test_taking_a_picture_leaves_the_screen_as_it_is(open_plots, tmp_path):
+    _, plots = open_plots("lift")
+    before = plots.canvas.grab().toImage()
+    plots.copy()
+    plots.save_to(tmp_path / "a.svg")
+    assert plots.canvas.grab().toImage() == before
+
+
+@pytest.mark.parametrize("name", ["plots.svg", "plots.png", "plots.csv", "plots.pdf"])
+def test_what_cannot_be_saved_is_said_in_one_sentence(open_plots, tmp_path, name):
+    window, plots = open_plots("lift")
+    place = tmp_path / "nowhere" / name if not name.endswith("pdf") else tmp_path / name
+    plots.save_to(place)
+    said = window.statusBar().currentMessage()
+    assert "lots" in said
+    assert "\n" not in said
+    assert list(tmp_path.iterdir()) == []
+
+
+# ---------------------------------------------------------------------- looks
+
+
+@pytest.mark.parametrize("theme", THEMES.values(), ids=lambda t: t.name)
+@pytest.mark.parametrize("sheet", SHEETS)
+def test_lines_and_words_stand_out_from_the_paper_in_every_theme(open_plots, sheet, theme):
+    window, plots = open_plots(sheet)
+    window.set_theme(theme)
+    QApplication.processEvents()
+    shown = plots.canvas.grab().toImage()
+    assert shown.pixelColor(2, 2) == QColor(theme.paper)
+    for plot in plots.plots:
+        for side in ("left", "bottom"):
+            assert contrast(plot.getAxis(side).textPen().color(), theme.paper) >= 4.5
+        for item in plot.items:
+            if isinstance(item, pg.TextItem):
+                assert contrast(item.color, theme.paper) >= 4.5
+            elif isinstance(item, pg.PlotCurveItem):
+                assert contrast(pg.mkPen(item.opts["pen"]).color(), theme.paper) >= 3.0
+            elif isinstance(item, pg.InfiniteLine):
+                assert contrast(item.pen.color(), theme.paper) >= 3.0
+    if sheet == "window":  # words and lines over the map's green, too
+        shades = {tuple(int(v) for v in c) for c in plots._image.image.reshape(-1, 3)[::7]}  # noqa: SLF001
+        assert len(shades) == 2
+        for shade in shades:
+            assert contrast(theme.text, QColor(*shade)) >= 4.5
+            assert contrast(theme.good, QColor(*shade)) >= 3.0
+
+
+@pytest.mark.parametrize("sheet", SHEETS)
+def test_projector_inches_and_large_type(open_plots, qtbot, sheet):
+    window, plots = open_plots(sheet, size=(1920, 1080))
+    font = QApplication.font()
+    try:
+        thin = plots.cursors[0].pen.widthF() if plots.cursors else 1.0
+        small = plots.plots[0].getAxis("bottom").height()
+        window.project(True)
+        window.set_text_size(200)
+        window.set_inches(True)
+        settle(qtbot)
+        if plots.cursors:
+            assert plots.cursors[0].pen.widthF() > 1.5 * thin
+        assert plots.plots[0].getAxis("bottom").height() > 1.5 * small, "numbers grow with the type"
+        titles = [plot.getAxis("left").labelText for plot in plots.plots]
+        if sheet == "lift":
+            assert titles == ["contact lift [in]", "gap [in]"]
+        if sheet == "lobes":
+            assert titles[1] == "largest gap [in]"
+        lengths = [t for t in titles if "gap" in t or "lift" in t]
+        assert all("[mm]" not in t for t in lengths)
+        plots.canvas.grab()
+        window.project(False)
+        window.set_text_size(100)
+        window.set_inches(False)
+        settle(qtbot)
+        assert plots.plots[0].getAxis("bottom").height() <= small + 3
+        assert not any("[in]" in plot.getAxis("left").labelText for plot in plots.plots)
+    finally:
+        QApplication.setFont(font)
+
+
+def test_inches_are_the_same_lengths(open_plots):
+    window, plots = open_plots("lift")
+    in_mm = plots._gaps["present"].getData()[1].copy()  # noqa: SLF001
+    window.set_inches(True)
+    in_inches = plots._gaps["present"].getData()[1]  # noqa: SLF001
+    assert in_inches * 25.4 == pytest.approx(in_mm)
+    assert " in" in plots.summary()
+
+
+@pytest.mark.parametrize("size", [(1280, 720), (1920, 1080)])
+@pytest.mark.parametrize("name", [n for n in shipped_names("installations") if not n.endswith("right")])
+@pytest.mark.parametrize("sheet", SHEETS)
+def test_axes_say_what_they_are_and_words_do_not_hide_each_other(open_plots, sheet, name, size):
+    window, plots = open_plots(sheet, name, size)
+    window.model.send(do.SetBoth(1.0, 2.0))
+    plots.canvas.grab()
+    for plot in plots.plots:
+        words = [i for i in plot.items if isinstance(i, pg.TextItem) and i.isVisible() and i.toPlainText()]
+        boxes = [(w.toPlainText(), w.mapRectToScene(w.boundingRect()).adjusted(3, 3, -3, -3)) for w in words]
+        for n, (text, box) in enumerate(boxes):
+            for other, there in boxes[n + 1 :]:
+                assert not box.intersects(there), f"“{text.strip()}” and “{other.strip()}”"
+        for side in ("left", "bottom"):
+            axis = plot.getAxis(side)
+            assert axis.labelText
+            label = axis.label.mapRectToScene(axis.label.boundingRect())
+            assert plots.canvas.sceneRect().adjusted(-6, -6, 6, 6).contains(label), axis.labelText
