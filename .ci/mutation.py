@@ -50,16 +50,15 @@ from pathlib import Path
 import pytest
 from hypothesis import HealthCheck, Phase
 
-from magview.physics.cam import breaker
-from magview.physics.engine.crank import crank as engine
-from magview.physics.cam import setting
+from magview.physics.cam import breaker, setting
+from magview.physics.engine import crank
 
 settings.register_profile(
     "mutation", deadline=None, derandomize=True, database=None, phases=(Phase.explicit, Phase.generate),
     suppress_health_check=list(HealthCheck),
 )
 settings.load_profile("mutation")
-_KEPT = [f for m in (breaker, engine, setting) for f in vars(m).values() if isinstance(f, _lru_cache_wrapper)]
+_KEPT = [f for m in (breaker, crank, setting) for f in vars(m).values() if isinstance(f, _lru_cache_wrapper)]
 
 
 @pytest.fixture(autouse=True)

@@ -13,7 +13,7 @@ from magview.bench.actions import HoldRotor, LetGo, LoadTrain, MountMagneto
 from magview.bench.state import BenchState
 from magview.spec.language import marked, tr
 from magview.spec.library import find_magneto, shipped_names
-from magview.ui.kit import translation as tongue
+from magview.ui.kit import translation
 from magview.ui.kit.inputs import QuietCombo
 from magview.ui.kit.menu_maker import COLOURS, TEXT_SIZES, PictureMenuMaker
 from magview.ui.kit.theme import THEMES
@@ -124,7 +124,7 @@ class Menus(PictureMenuMaker):
         self.projector_action = self.check(view, tr("&Projector mode"), window.project, False, QKeySequence("F11"))
         self._languages = view.addMenu(tr("L&anguage"))
         self._languages.aboutToShow.connect(self._name_languages)
-        self._languages.menuAction().setVisible(len(tongue.FINISHED) > 1)
+        self._languages.menuAction().setVisible(len(translation.FINISHED) > 1)
 
         self.present_action = self.check(view, tr("P&resent to a class"), window.present, False, QKeySequence("F5"))
 
@@ -209,9 +209,9 @@ class Menus(PictureMenuMaker):
             own = tr("As the &desktop")
             options: list[tuple[str, object]] = [
                 (own, ""),
-                *((tongue.LANGUAGES[code], code) for code in tongue.FINISHED),
+                *((translation.LANGUAGES[code], code) for code in translation.FINISHED),
             ]
-            self.choice(self._languages, options, tongue.chosen() or "", self._language_chosen)
+            self.choice(self._languages, options, translation.chosen() or "", self._language_chosen)
 
     def _language_chosen(self, action: QAction) -> None:
         self.window.language_wanted.emit(action.data())

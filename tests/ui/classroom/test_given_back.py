@@ -23,7 +23,7 @@ from magview.spec.language import speak_through
 from magview.spec.library import find_installation, resources
 from magview.spec.magneto import Magneto
 from magview.ui.classroom.room import ClassRoom
-from magview.ui.kit import translation as tongue
+from magview.ui.kit import translation
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.guide_context import open_guide
 from magview.ui.kit.theme import DARK, LIGHT
@@ -100,7 +100,7 @@ def english_again(qapp: QApplication, tmp_path: Path) -> Iterator[None]:
     QSettings.setPath(QSettings.Format.IniFormat, QSettings.Scope.UserScope, str(tmp_path / "settings"))
     locale = QLocale()
     yield
-    tongue.speak("en")
+    translation.speak("en")
     QLocale.setDefault(locale)
     speak_through(None)
 
@@ -144,8 +144,8 @@ def test_a_workbench_whose_language_is_left_is_gone_with_all_its_parts() -> None
 @pytest.mark.usefixtures("english_again")
 def test_the_words_of_a_language_left_are_gone() -> None:
     def round_the_languages() -> int:
-        for code in tongue.LANGUAGES:
-            tongue.speak(code)
+        for code in translation.LANGUAGES:
+            translation.speak(code)
         return alive(QTranslator)
 
     assert round_the_languages() == round_the_languages() == round_the_languages()

@@ -36,7 +36,7 @@ from magview.bench.apply import new_bench
 from magview.spec import language as spoken_language
 from magview.spec.language import speak_through, tr
 from magview.spec.library import find_installation
-from magview.ui.kit import translation as tongue
+from magview.ui.kit import translation
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.inputs import AngleSpin, LengthSpin, NumberSpin
 from magview.ui.kit.mnemonics import entries, letter, settle, spoken
@@ -54,7 +54,7 @@ sys.modules["translations"] = translations
 _spec.loader.exec_module(translations)
 
 OTHERS = translations.LANGUAGES
-FINISHED = tongue.FINISHED
+FINISHED = translation.FINISHED
 FOUND = translations.collect()
 
 
@@ -129,12 +129,12 @@ def test_what_is_exported_comes_back(tmp_path: Path, monkeypatch: pytest.MonkeyP
 
 @pytest.fixture(autouse=True)
 def _english_again(tmp_path: Path) -> Iterator[None]:
-    tongue.FINISHED = tuple(tongue.LANGUAGES)  # those to come work alike
+    translation.FINISHED = tuple(translation.LANGUAGES)  # those to come work alike
     QSettings.setPath(QSettings.Format.IniFormat, QSettings.Scope.UserScope, str(tmp_path / "settings"))
     locale = QLocale()
     yield
-    tongue.FINISHED = FINISHED
-    tongue.speak("en")
+    translation.FINISHED = FINISHED
+    translation.speak("en")
     QLocale.setDefault(locale)
     speak_through(None)
 
@@ -143,7 +143,7 @@ def test_english_reads_no_file_and_others_their_own(monkeypatch: pytest.MonkeyPa
     from magview.spec import library
 
     monkeypatch.setattr(library, "resources", lambda: pytest.fail("a file was looked for"))
-    assert tongue.speak("en") == "en" and tr("File") == "File"
+    assert translation.speak("en") == "en" and tr("File") == "File"
 
 
 @pytest.mark.parametrize(
@@ -166,22 +166,22 @@ def test_the_desktop_chooses_where_nobody_did(tags: list[str], code: str, monkey
         def uiLanguages(self) -> list[str]:
             return tags
 
-    monkeypatch.setattr(tongue, "QLocale", System)
-    assert tongue.desktop() == code
+    monkeypatch.setattr(translation, "QLocale", System)
+    assert translation.desktop() == code
 
 
 def test_a_choice_is_kept_and_can_be_taken_back() -> None:
-    assert tongue.chosen() is None
-    tongue.choose("fr")
-    assert tongue.chosen() == "fr" and tongue.speak() == "fr" == tongue.language()
-    tongue.choose(None)
-    assert tongue.chosen() is None
+    assert translation.chosen() is None
+    translation.choose("fr")
+    assert translation.chosen() == "fr" and translation.speak() == "fr" == translation.language()
+    translation.choose(None)
+    assert translation.chosen() is None
 
 
 def test_qt_s_own_buttons_speak_the_language_too(qapp: QApplication) -> None:
-    tongue.speak("de")
+    translation.speak("de")
     assert QCoreApplication.translate("QPlatformTheme", "Cancel") == "Abbrechen"  # Qt's own translation
-    tongue.speak("en")
+    translation.speak("en")
     assert QCoreApplication.translate("QPlatformTheme", "Cancel") == "Cancel"
 
 
@@ -204,11 +204,11 @@ def test_another_language_comes_over_the_same_bench(qapp: QApplication) -> None:
         window.language_wanted.connect(asked.append)
         menu = next(m for m in window.findChildren(QMenu) if m.title() == "L&anguage")
         menu.aboutToShow.emit()
-        assert [a.text() for a in menu.actions()][1:] == list(tongue.LANGUAGES.values())
+        assert [a.text() for a in menu.actions()][1:] == list(translation.LANGUAGES.values())
         next(a for a in menu.actions() if a.text() == "Deutsch").trigger()
         assert asked == ["de"]
         new = renewed(window, "de")
-        assert new is not window and new.spoken == "de" and tongue.chosen() == "de"
+        assert new is not window and new.spoken == "de" and translation.chosen() == "de"
         assert new.model is model and model.state.backplate_deg == 1.5 and model.store.undo_name is not None
         assert new.size() == window.size() and not window.isVisible() and new.isVisible()
         assert new.menus.units.currentIndex() == 1 and new.tabs.currentIndex() == 2
@@ -230,7 +230,7 @@ def test_work_in_other_windows_is_not_lost_by_it(open_window: Callable[..., Any]
     qtbot.addWidget(beside)
     beside.show()
     assert renewed(window, "fr") is window
-    assert tongue.chosen() == "fr" and tongue.language() == "en"
+    assert translation.chosen() == "fr" and translation.language() == "en"
     assert "Français" in window.statusBar().currentMessage()
 
 
@@ -238,7 +238,7 @@ def test_work_in_other_windows_is_not_lost_by_it(open_window: Callable[..., Any]
 
 
 def test_numbers_are_shown_with_a_comma_and_typed_with_either(qtbot: Any) -> None:
-    tongue.speak("de")
+    translation.speak("de")
     number, angle, length = NumberSpin(1.0, 0.0, 5000.0), AngleSpin(1.0, -90.0, 90.0), LengthSpin(0.01, 0.0, 10.0)
     for spin in (number, angle, length):
         qtbot.addWidget(spin)
@@ -258,7 +258,7 @@ def test_numbers_are_shown_with_a_comma_and_typed_with_either(qtbot: Any) -> Non
 
 def test_a_comma_never_separates_thousands(qtbot: Any) -> None:
     for code in ("en", "de"):
-        tongue.speak(code)
+        translation.speak(code)
         assert QLocale().toDouble("1,5")[0] in (0.0, 1.5) and QLocale().toDouble("1.5")[0] in (0.0, 1.5)
         spin = NumberSpin(1.0, 0.0, 5000.0)
         qtbot.addWidget(spin)
@@ -271,7 +271,7 @@ def test_a_comma_never_separates_thousands(qtbot: Any) -> None:
 
 
 def test_axes_have_the_language_s_sign(open_window: Callable[..., Any]) -> None:
-    tongue.speak("fr")
+    translation.speak("fr")
     window = open_window("seven-radial-left")
     axis = window.plots.sheet("lift").plots[0].getAxis("left")
     assert axis.tickStrings([0.5, 1.5], 1.0, 0.1) == ["0,5", "1,5"]
@@ -304,9 +304,9 @@ def _settled() -> None:
         QApplication.processEvents()
 
 
-@pytest.mark.parametrize("code", tongue.LANGUAGES)
+@pytest.mark.parametrize("code", translation.LANGUAGES)
 def test_no_two_letters_clash(code: str, open_window: Callable[..., Any]) -> None:
-    tongue.speak(code)
+    translation.speak(code)
     window = open_window("seven-radial-left")
     _settled()
     found = {page: clash for page in pages(window) if (clash := clashes(spoken(window)))}
@@ -360,9 +360,9 @@ def cut(window: Any) -> list[str]:
     return found
 
 
-@pytest.mark.parametrize("code", tongue.LANGUAGES)
+@pytest.mark.parametrize("code", translation.LANGUAGES)
 def test_nothing_is_cut_off(code: str, open_window: Callable[..., Any]) -> None:
-    tongue.speak(code)
+    translation.speak(code)
     window = open_window("seven-radial-left")
     window.model.send(ReadLamp("left", 22.0))
     found = {page: short for page in pages(window) if (short := cut(window))}

@@ -18,7 +18,7 @@ from magview.job.shift_plan import BOX, plan_from, plan_of, shift_document
 from magview.physics.engine.coupling import plan
 from magview.spec.base import SpecError
 from magview.spec.library import find_installation, find_magneto
-from magview.ui.kit import translation as tongue
+from magview.ui.kit import translation
 from magview.ui.paper.shift_plan import print_shift, shift_pdf
 from tests.magnetos import on_the_published_coupling
 from tests.ui.paper.test_pdf import Pdf, bare
@@ -211,13 +211,13 @@ def test_a_choice_from_another_reading_is_not_printed(open_window, monkeypatch, 
     assert "not on an engine" in window.statusBar().currentMessage() and not (tmp_path / "p.pdf").exists()
 
 
-@pytest.mark.parametrize("code", tongue.LANGUAGES)
+@pytest.mark.parametrize("code", translation.LANGUAGES)
 @pytest.mark.parametrize("paper", ["a4", "letter"])
 def test_eighteen_steps_are_one_page_in_every_language(qapp, code, paper):
-    tongue.speak(code)
+    translation.speak(code)
     try:
         of, _ = planned(PUBLISHED, 15.0, 25.0)
         assert abs(of.move.magneto_teeth) + abs(of.move.disc_teeth) == 18
         assert shift_pdf(of, paper)[1] == 1
     finally:
-        tongue.speak("en")
+        translation.speak("en")
