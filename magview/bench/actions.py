@@ -2,73 +2,74 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
 from magview.bench.state import Check, Side
 from magview.physics.engine.timing_light import LampKind
 from magview.physics.trials.trial import HowRead, Trial
 from magview.physics.wear.inspection import Inspection
 from magview.spec.engine import Installation
-from magview.spec.frozen import frozen
 from magview.spec.magneto import Magneto
 
 
-@frozen
+@dataclass(frozen=True)
 class PlaceMagneto:
     """Put a magneto on the bench as it was designed to be set, with the rotor held at the E-gap."""
 
     magneto: Magneto
 
 
-@frozen
+@dataclass(frozen=True)
 class PlaceInstallation:
     """Put a magneto on the bench together with its engine and coupling, timed as wanted."""
 
     installation: Installation
 
 
-@frozen
+@dataclass(frozen=True)
 class TurnRotor:
     """Turn the rotor to an angle from the neutral before No. 1 fires [deg], positive in service."""
 
     to_deg: float
 
 
-@frozen
+@dataclass(frozen=True)
 class HoldRotor:
     """Take hold of the rotor where it is."""
 
 
-@frozen
+@dataclass(frozen=True)
 class LetGo:
     """Let go of the rotor; from now on the magnet has it."""
 
 
-@frozen
+@dataclass(frozen=True)
 class Advance:
     """Let the state's clock run for a number of fixed steps."""
 
     steps: int
 
 
-@frozen
+@dataclass(frozen=True)
 class SettleRotor:
     """Let go, and look again when the rotor rests."""
 
 
-@frozen
+@dataclass(frozen=True)
 class TurnBackplate:
     """Turn the backplate to an angle [deg], positive with cam rotation; it stops at the slot's end."""
 
     to_deg: float
 
 
-@frozen
+@dataclass(frozen=True)
 class TurnScrew:
     """Turn the contact screw to an angle [deg], positive = contacts closer; it stops at its travel's end."""
 
     to_deg: float
 
 
-@frozen
+@dataclass(frozen=True)
 class SetBoth:
     """Put backplate and contact screw where an adjustment says [deg]."""
 
@@ -76,63 +77,63 @@ class SetBoth:
     screw_deg: float
 
 
-@frozen
+@dataclass(frozen=True)
 class TightenLock:
     """Tighten (or slacken) the lock screw; tightening carries the contact screw along by its creep."""
 
     tight: bool
 
 
-@frozen
+@dataclass(frozen=True)
 class TightenClamps:
     """Tighten (or slacken) the backplate's clamp screws."""
 
     tight: bool
 
 
-@frozen
+@dataclass(frozen=True)
 class PullPlug:
     """Pull the switch lead's plug out of the magneto, or push it in."""
 
     out: bool
 
 
-@frozen
+@dataclass(frozen=True)
 class SwitchIgnition:
     """Switch the ignition on or off."""
 
     on: bool
 
 
-@frozen
+@dataclass(frozen=True)
 class SwitchOther:
     """Switch the other magneto of the engine on or off."""
 
     on: bool
 
 
-@frozen
+@dataclass(frozen=True)
 class FitJumper:
     """Clip a jumper from the magneto's terminal to ground, or take it off."""
 
     on: bool
 
 
-@frozen
+@dataclass(frozen=True)
 class SlipPaper:
     """Slip paper under the grounding tab, so that it does not ground the primary; or take it out."""
 
     under: bool
 
 
-@frozen
+@dataclass(frozen=True)
 class ChooseLamp:
     """Take a timing light of this kind for the contacts."""
 
     kind: LampKind
 
 
-@frozen
+@dataclass(frozen=True)
 class SetLeadFault:
     """Give the switch lead a fault, or take it away: "shorted", "broken", "chafed", "tab", "never-opens",
     "never-closes" or "crossed"."""
@@ -141,26 +142,26 @@ class SetLeadFault:
     present: bool
 
 
-@frozen
+@dataclass(frozen=True)
 class TurnCrank:
     """Turn the crank to an angle from No. 1's firing top dead centre [crank deg]; a mounted rotor goes with it."""
 
     to_deg: float
 
 
-@frozen
+@dataclass(frozen=True)
 class LoadTrain:
     """Press the rotor against rotation, the crank held, until drive train and coupling have no play left."""
 
 
-@frozen
+@dataclass(frozen=True)
 class MountMagneto:
     """Put the magneto on the engine by its marks, or take it off."""
 
     on: bool
 
 
-@frozen
+@dataclass(frozen=True)
 class ReadLamp:
     """Enter where the lamp says a magneto fires [crank deg BTDC]; its teeth count as found from here."""
 
@@ -168,7 +169,7 @@ class ReadLamp:
     btdc_deg: float
 
 
-@frozen
+@dataclass(frozen=True)
 class CheckFirst:
     """Say that something was looked at again for the lamp's present reading, or take that back."""
 
@@ -177,7 +178,7 @@ class CheckFirst:
     done: bool
 
 
-@frozen
+@dataclass(frozen=True)
 class WantTiming:
     """Say where a magneto should fire [crank deg BTDC]."""
 
@@ -185,7 +186,7 @@ class WantTiming:
     btdc_deg: float
 
 
-@frozen
+@dataclass(frozen=True)
 class MoveTeeth:
     """Move the coupling to a position from as found: magneto flange on the disc, disc on the drive flange."""
 
@@ -193,68 +194,68 @@ class MoveTeeth:
     disc_teeth: int
 
 
-@frozen
+@dataclass(frozen=True)
 class PaintMarks:
     """Paint new marks in line across drive flange, disc and magneto flange."""
 
 
-@frozen
+@dataclass(frozen=True)
 class ViewSide:
     """Look at the other magneto's coupling."""
 
     side: Side
 
 
-@frozen
+@dataclass(frozen=True)
 class WearHeel:
     """Say how far the heel of the breaker arm is worn [mm]: what if, or what was measured."""
 
     to_mm: float
 
 
-@frozen
+@dataclass(frozen=True)
 class GrowPip:
     """Say how high a pip stands on the contacts [mm]."""
 
     to_mm: float
 
 
-@frozen
+@dataclass(frozen=True)
 class BurnFaces:
     """Say how much the contact faces have burnt away, both together [mm]."""
 
     to_mm: float
 
 
-@frozen
+@dataclass(frozen=True)
 class NoteTrial:
     """Note a trial: with the plate here, set to open at the E-gap, the largest gap is so much."""
 
     trial: Trial
 
 
-@frozen
+@dataclass(frozen=True)
 class DropTrial:
     """Strike a trial out, by its place in the list from 0."""
 
     place: int
 
 
-@frozen
+@dataclass(frozen=True)
 class ReadTrials:
     """Say in what the plate is read at trials, and how closely plate, opening and blades are."""
 
     how: HowRead
 
 
-@frozen
+@dataclass(frozen=True)
 class NoteInspection:
     """Note what was read of this setting at so many hours."""
 
     inspection: Inspection
 
 
-@frozen
+@dataclass(frozen=True)
 class DropInspection:
     """Strike an inspection out, by its place in the list from 0."""
 

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from functools import reduce
 
 from magview.bench.state import BenchState
 from magview.bench.words import setting_moves
 from magview.physics.cam.setting import internal_timing
-from magview.spec.frozen import frozen
 from magview.spec.language import marked, tr
 from magview.spec.units import format_angle, format_length
 
@@ -25,7 +25,7 @@ _MOVED_DEG = 0.005
 """Less than this is no move: it would be written 0.00°."""
 
 
-@frozen
+@dataclass(frozen=True)
 class Advised:
     """Where to turn plate and screw [deg], and where the screw stands once its lock screw is tight [deg].
 

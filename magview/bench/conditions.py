@@ -6,7 +6,7 @@ Source: FAA-H-8083-32B, ch. 4 (internal timing, and timing of the magneto to the
 from __future__ import annotations
 
 import math
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from enum import Enum
 
 from magview.bench.lamp_words import place_words
@@ -15,7 +15,6 @@ from magview.physics.cam.setting import internal_timing
 from magview.physics.engine.crank import strokes
 from magview.physics.engine.play import Play
 from magview.physics.uncertainty.instruments import instrument
-from magview.spec.frozen import frozen
 from magview.spec.language import marked, number, tr
 
 _HAIR = 1e-9
@@ -40,7 +39,7 @@ class Stroke(Enum):
     COMPRESSION = "compression"
 
 
-@frozen
+@dataclass(frozen=True)
 class Verdict:
     """One of the four conditions judged; what does not belong to it is NaN, None or 0."""
 

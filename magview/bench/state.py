@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from dataclasses import field, replace
+from dataclasses import dataclass, field, replace
 from typing import Literal
 
 from magview.physics.cam.setting import Readings, internal_timing
@@ -16,7 +16,6 @@ from magview.physics.trials.trial import HowRead, Trial
 from magview.physics.wear.inspection import Inspection
 from magview.spec.base import SpecError
 from magview.spec.engine import Installation
-from magview.spec.frozen import frozen
 from magview.spec.language import tr
 from magview.spec.magneto import Magneto
 
@@ -30,7 +29,7 @@ TOUCHING_MM = 0.0005
 """Half a micron is no gap to any instrument; contacts just touching must not read "open 0.000"."""
 
 
-@frozen
+@dataclass(frozen=True)
 class Mounting:
     """One magneto's place on the engine. Teeth positive with rotation, counted from as found."""
 
@@ -66,7 +65,7 @@ class Mounting:
         return self.phase_deg - rotor_turns_per_crank_turn * self.reads_btdc_deg
 
 
-@frozen
+@dataclass(frozen=True)
 class Engaged:
     """A magneto and its engine: two mountings, of which one is in view. Both share the coupling's teeth."""
 
@@ -107,7 +106,7 @@ class Engaged:
         return self.installation.rotor_turns_per_crank_turn
 
 
-@frozen
+@dataclass(frozen=True)
 class BenchState:
     """Everything the bench shows, as one frozen value. Angles [deg], signs as in guide: theory-setting."""
 

@@ -3,13 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
 from magview.bench.actions import Action, Advance
 from magview.bench.apply import apply
 from magview.bench.describe import describe
 from magview.bench.state import BenchState
-from magview.spec.frozen import frozen
 
 MOST_STEPS = 2_000
 """Steps that can be undone; older ones are forgotten."""
@@ -20,12 +19,12 @@ MOST_EVENTS = 20_000
 Listener = Callable[[BenchState, BenchState], None]
 
 
-@frozen
+@dataclass(frozen=True)
 class Undo:
     """Go back one step."""
 
 
-@frozen
+@dataclass(frozen=True)
 class Redo:
     """Go forward again one step."""
 
@@ -33,7 +32,7 @@ class Redo:
 Event = Action | Undo | Redo
 
 
-@frozen
+@dataclass(frozen=True)
 class Step:
     """One step of the history: what it is called, and the states around it."""
 

@@ -3,19 +3,19 @@
 from __future__ import annotations
 
 import math
+from dataclasses import dataclass
 
 from magview.bench.state import BenchState, Side, firing_btdc_deg, mounting_of
 from magview.bench.words import move_words
 from magview.physics.engine.coupling import Move, Synchronising, plan, synchronise
 from magview.physics.engine.crank import piston_drop_mm
 from magview.physics.engine.pair_plan import PairPlan, Reading, plan_pair
-from magview.spec.frozen import frozen
 from magview.spec.language import number, tr
 
 SIDES: tuple[Side, ...] = ("left", "right")
 
 
-@frozen
+@dataclass(frozen=True)
 class TimingError:
     """How far a magneto fires from where it is wanted, three ways; positive = early."""
 

@@ -2,18 +2,17 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from magview.bench.state import Engaged, Mounting
 from magview.bench.words import teeth_words, way_words
 from magview.physics.engine.coupling import crank_advance_deg, mesh, rotor_shift_deg
-from magview.spec.frozen import frozen
 from magview.spec.language import marked, number, tr
 from magview.spec.magneto import Rotation
 
 
-@frozen
+@dataclass(frozen=True)
 class ToothStep:
     """One tooth at one face, and the position from as found that it leads to."""
 

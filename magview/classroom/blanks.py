@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
 from magview.bench.state import Side, circuit_with
 from magview.bench.words import move_words
@@ -14,12 +14,11 @@ from magview.practice.exercise import Exercise
 from magview.practice.faults import begin
 from magview.practice.readings import lead_truth
 from magview.practice.state import Practice, true_firing_deg, true_readings, view
-from magview.spec.frozen import frozen
 from magview.spec.language import marked, tr
 from magview.spec.units import MM_PER_INCH, format_length
 
 
-@frozen
+@dataclass(frozen=True)
 class Cell:
     """A blank: what truly belongs on it; "" where only the work itself can tell."""
 
@@ -28,7 +27,7 @@ class Cell:
     """Whether it is to be found; else what is wanted, which the data sheet says too."""
 
 
-@frozen
+@dataclass(frozen=True)
 class Blanks:
     """A table to fill in: heads, and rows of words and blanks. `weights` are the columns' shares of the width."""
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Mapping
+from dataclasses import dataclass
 from functools import partial
 from typing import Literal
 
@@ -26,7 +27,6 @@ from magview.drawing.svg import Frame, Places, mark_numbers, path, pieces, svg, 
 from magview.drawing.told import ENDS, TOLD, End
 from magview.spec.base import SpecError
 from magview.spec.engine import Engine
-from magview.spec.frozen import frozen
 from magview.spec.language import tr
 
 Labels = Literal["names", "blanks", "answers", "none"]
@@ -41,7 +41,7 @@ _LINE = 122.0
 Tips = dict[str, tuple[float, float]]
 
 
-@frozen
+@dataclass(frozen=True)
 class Drawn:
     """A picture as SVG with its caption, and the parts in it in their order."""
 

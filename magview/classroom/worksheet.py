@@ -6,7 +6,7 @@ Nothing that belongs on a blank is in a worksheet at all: the key is made with i
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
 from magview import __version__
 from magview.bench.apply import new_bench
@@ -22,7 +22,6 @@ from magview.practice.faults import begin
 from magview.practice.paper import goal_words, paper_lines
 from magview.practice.state import true_readings
 from magview.practice.story import story
-from magview.spec.frozen import frozen
 from magview.spec.language import marked, tr
 
 CAUTION = marked(
@@ -33,12 +32,12 @@ CAUTION = marked(
 )
 
 
-@frozen
+@dataclass(frozen=True)
 class NewPage:
     """What follows begins on a page of its own."""
 
 
-@frozen
+@dataclass(frozen=True)
 class FillTable:
     """A table to write into, ruled, with rows high enough for a hand; "" is a blank."""
 
@@ -47,14 +46,14 @@ class FillTable:
     weights: tuple[float, ...]
 
 
-@frozen
+@dataclass(frozen=True)
 class Steps:
     """Numbered steps, each with a box to tick."""
 
     lines: tuple[str, ...]
 
 
-@frozen
+@dataclass(frozen=True)
 class WriteLines:
     """Empty lines to write on."""
 
@@ -64,7 +63,7 @@ class WriteLines:
 PaperBlock = Block | NewPage | FillTable | Steps | WriteLines
 
 
-@frozen
+@dataclass(frozen=True)
 class ClassPaper:
     """A document to print: its title, what stands at the foot of every page, and what is on them."""
 
@@ -73,7 +72,7 @@ class ClassPaper:
     blocks: tuple[PaperBlock, ...]
 
 
-@frozen
+@dataclass(frozen=True)
 class Whose:
     """Whose sheet it is, as far as that is known: a blank stands where it is not."""
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import argparse
 import os
 import sys
-from dataclasses import asdict
+from dataclasses import asdict, dataclass
 from fractions import Fraction
 from pathlib import Path
 from typing import TextIO
@@ -29,7 +29,6 @@ from magview.physics.engine.lamp import ASK_FIRST_DEG, LOOK_FIRST_DEG, lamp_afte
 from magview.physics.engine.pair_plan import PairPlan, Reading, plan_pair
 from magview.spec.base import SpecError
 from magview.spec.engine import Installation
-from magview.spec.frozen import frozen
 from magview.spec.library import find_installation
 from magview.spec.magneto import Rotation
 from magview.spec.units import format_angle
@@ -45,7 +44,7 @@ MOST_TOLERANCE_DEG = 30.0
 SIDES: tuple[Side, ...] = ("left", "right")
 
 
-@frozen
+@dataclass(frozen=True)
 class Coupling:
     """The coupling asked about, from an installation's file or as typed."""
 

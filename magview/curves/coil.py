@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from dataclasses import dataclass
 
 import numpy as np
 
@@ -10,7 +11,6 @@ from magview.bench.state import BenchState, readings
 from magview.curves.lift import Array, Table, turn_deg
 from magview.physics.electric.coil import ContactCycle, contact_cycle, opening_energy_j
 from magview.physics.electric.magnet import detent_torque_nm, rest_deg
-from magview.spec.frozen import frozen
 from magview.spec.language import marked
 from magview.spec.magneto import Magneto
 
@@ -29,7 +29,7 @@ ASSUMED_RPM = (100.0, 2000.0)
 """Speeds of starting and running [rotor/min] where the file gives none; whoever shows them says so."""
 
 
-@frozen
+@dataclass(frozen=True)
 class Speeds:
     """The two speeds that a coil is looked at [rotor/min]."""
 
@@ -55,7 +55,7 @@ def coil_cycle(state: BenchState, speed_rpm: float) -> ContactCycle:
     return contact_cycle(state.magneto, readings(state), speed_rpm, turn_deg(state.magneto))
 
 
-@frozen
+@dataclass(frozen=True)
 class EnergyCurve:
     """What is in the coil as lobe 1 opens it, against how late that is, with its present dwell.
 

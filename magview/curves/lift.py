@@ -10,13 +10,13 @@ import csv
 import io
 import math
 from collections.abc import Sequence
+from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
 
 from magview.bench.state import BenchState, readings
 from magview.physics.cam.setting import InternalTiming, internal_timing
-from magview.spec.frozen import frozen
 from magview.spec.magneto import Condition, Magneto
 
 Array = NDArray[np.float64]
@@ -30,7 +30,7 @@ _MOST_POINTS = 8_000
 """On a cam so slow that its turn takes many turns of the rotor, no screen shows more."""
 
 
-@frozen
+@dataclass(frozen=True)
 class Setting:
     """A magneto with backplate and contact screw: what a lift or gap curve belongs to."""
 
@@ -74,7 +74,7 @@ def turn_deg(magneto: Magneto) -> Array:
 # ---------------------------------------------------------------------- lift and gap
 
 
-@frozen
+@dataclass(frozen=True)
 class LiftCurves:
     """Contact lift and gap over a turn of the cam; arrays (n,)."""
 

@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
 import numpy as np
 
 from magview.curves.lift import Array, Table
 from magview.physics.trials.advice import Advice
 from magview.physics.trials.flank import Flank
-from magview.spec.frozen import frozen
 
 
-@frozen
+@dataclass(frozen=True)
 class TrialsCurve:
     """Largest gap against the plate, set to open at the E-gap each time; arrays (n,)."""
 

@@ -18,7 +18,6 @@ from magview.bench.words import breaker_end_sense
 from magview.drawing.shapes import Point, Shape, arc, arc_slot, band, circle, cross_slot, polar, wrap
 from magview.physics.cam.breaker import Linkage, linkage
 from magview.physics.cam.setting import InternalTiming, internal_timing
-from magview.spec.frozen import frozen
 from magview.spec.magneto import EccentricScrew, Magneto
 
 Array = NDArray[np.float64]
@@ -66,7 +65,7 @@ class BreakerEnd:
     """Where the number of each rim mark stands [mm]: a little before its mark, lobe 1 first."""
 
 
-@frozen
+@dataclass(frozen=True)
 class Pose:
     """How far each group is turned from its zero position [bearing deg]."""
 

@@ -14,7 +14,6 @@ import numpy as np
 from magview.drawing.shapes import Array, Point, Shape, circle, polar, wrap
 from magview.physics.engine.crank import piston_drop_mm, strokes
 from magview.spec.engine import Engine
-from magview.spec.frozen import frozen
 
 PARENTS: dict[str, str | None] = {"case": None, "disc": None, "web": None, "rod": None, "piston": None, "front": None}
 """Groups in drawing order."""
@@ -37,7 +36,7 @@ class CrankEnd:
     """Whether No. 1's rod sits on the crank pin, so that the rod drawn is its own."""
 
 
-@frozen
+@dataclass(frozen=True)
 class CrankPose:
     """Where crank, rod and piston stand."""
 

@@ -7,6 +7,7 @@ has its true number of teeth. Slots and teeth are numbered from the painted mark
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from functools import lru_cache
 
 import numpy as np
@@ -15,7 +16,6 @@ from magview.bench.state import BenchState, Engaged, Mounting, crank_deg
 from magview.bench.words import drive_end_sense
 from magview.drawing.shapes import Array, Shape, circle, polar
 from magview.spec.engine import Coupling
-from magview.spec.frozen import frozen
 
 PARENTS: dict[str, str | None] = {"flange": None, "disc": None, "hub": None}
 """Groups in drawing order: the drive's flange, the disc, the magneto's flange."""
@@ -31,7 +31,7 @@ NUMBER_RADII_MM = {"flange": 38.5, "disc-out": 29.0, "disc-in": 25.0, "hub": 16.
 _HALF_TOOTH_MM = 2.0
 
 
-@frozen
+@dataclass(frozen=True)
 class DrivePose:
     """Bearings of the three painted marks, and so of the three parts [deg clockwise from the top]."""
 

@@ -3,11 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import dataclass
 
-from magview.spec.frozen import frozen
 
-
-@frozen
+@dataclass(frozen=True)
 class Label:
     """A name with its leader line [px], y downwards; `x, y` is the end of the line at the name."""
 

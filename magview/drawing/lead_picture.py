@@ -6,6 +6,7 @@ closed, because it is. Plain units, y up.
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from typing import Literal
 
 import numpy as np
@@ -14,7 +15,6 @@ from magview.bench.lead_words import position_word
 from magview.bench.state import BenchState, gap_now_mm, lamp_burns_now
 from magview.drawing.shapes import Array, Point, circle
 from magview.physics.electric.circuit import Lead
-from magview.spec.frozen import frozen
 from magview.spec.language import tr
 
 WIDTH, HEIGHT = 126.0, 66.0
@@ -29,7 +29,7 @@ CHAFE_X, BREAK_X, OWN_X, OTHER_X = 72.0, 80.0, 99.0, 117.0
 Kind = Literal["wire", "part", "fault", "ground"]
 
 
-@frozen
+@dataclass(frozen=True)
 class Stroke:
     """One line of the diagram."""
 
@@ -39,7 +39,7 @@ class Stroke:
     """How it is drawn."""
 
 
-@frozen
+@dataclass(frozen=True)
 class LeadPicture:
     """The diagram of a state: lines, words with their places, and the light."""
 

@@ -18,7 +18,6 @@ from magview.drawing.breaker_end import PARENTS as BREAKER_PARENTS
 from magview.drawing.breaker_end import BreakerEnd, breaker_end, pose
 from magview.drawing.labels import arrange
 from magview.drawing.shapes import Array, Point, Shape, hatching, polar, rotate
-from magview.spec.frozen import frozen
 from magview.spec.language import number, tr
 
 FILLS = {
@@ -44,7 +43,7 @@ _WIDE = {"mark": 1.6, "index": 1.6, "straightedge": 1.2, "spring": 1.8, "paint":
 _FONT = "font-family=\"'DejaVu Sans', Verdana, sans-serif\""
 
 
-@frozen
+@dataclass(frozen=True)
 class Frame:
     """From millimetres, y up, to the picture's pixels, y down."""
 

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import dataclass
 from enum import Enum
 
 from magview.job.derived import sides
 from magview.job.requirements import signed_earlier, whole
 from magview.job.sheet import NEVER_SKIPPED, STAGES, Job, stage_of
-from magview.spec.frozen import frozen
 
 
 class Kind(Enum):
@@ -23,7 +23,7 @@ class Kind(Enum):
     NOT_SAFE = "not-safe"
 
 
-@frozen
+@dataclass(frozen=True)
 class Danger:
     """One danger, the stage that shows it, and what its words need."""
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from math import atan2, degrees, hypot
 
 from magview.bench.lamp import slack_deg
@@ -10,7 +11,6 @@ from magview.job.sheet import Job
 from magview.physics.engine.coupling import finest_shift_deg, rotor_shift_deg
 from magview.physics.engine.dead_centre import disc_zero_error_deg, has_link_rod, link_rod_correction_deg
 from magview.physics.engine.lamp import Explanation, Foretold, explain, lamp_after_deg
-from magview.spec.frozen import frozen
 from magview.spec.magneto import Magneto
 
 READ_TWICE_DEG = 0.5
@@ -93,7 +93,7 @@ def drop_difference_rpm(job: Job) -> float | None:
 # ---------------------------------------------------------------------- the chain from contacts to crank
 
 
-@frozen
+@dataclass(frozen=True)
 class LampDue:
     """A reading of the lamp and what it should be, by the reading before and what was changed since."""
 
@@ -197,7 +197,7 @@ def _slack_deg(job: Job) -> float:
     return hypot(both, 2**0.5 * once / job.installation.rotor_turns_per_crank_turn)
 
 
-@frozen
+@dataclass(frozen=True)
 class TeethMoved:
     """What the teeth moved should have done, and what the lamp says they did [crank deg BTDC, as the disc says]."""
 

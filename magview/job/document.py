@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
+from dataclasses import dataclass
 from typing import Literal
 
 from magview import __version__
@@ -23,7 +24,6 @@ from magview.job.readings import Row, label_of, rows, unjudged_words
 from magview.job.sheet import CAUTIONS, STAGES, Job, stage_of, title_of
 from magview.job.words import shown
 from magview.spec.base import SpecError
-from magview.spec.frozen import frozen
 from magview.spec.language import inside, marked, number, tr
 from magview.spec.units import format_angle, format_length
 
@@ -49,7 +49,7 @@ POSITIONS = {"left": marked("left"), "right": marked("right"), "single": marked(
 """Where a magneto sits, in words."""
 
 
-@frozen
+@dataclass(frozen=True)
 class Heading:
     """A line above what follows; level 1 is the sheet's own title."""
 
@@ -59,7 +59,7 @@ class Heading:
     """What stands at its right: the state of a stage."""
 
 
-@frozen
+@dataclass(frozen=True)
 class Paragraph:
     """Words; cautions and warnings stand in a frame."""
 
@@ -67,7 +67,7 @@ class Paragraph:
     kind: Literal["plain", "caution", "warning", "small"] = "plain"
 
 
-@frozen
+@dataclass(frozen=True)
 class Table:
     """Rows of cells. `weights` are the columns' shares of the width; `bad` are rows that must catch the eye."""
 
@@ -77,7 +77,7 @@ class Table:
     bad: frozenset[int] = frozenset()
 
 
-@frozen
+@dataclass(frozen=True)
 class Figures:
     """Drawings side by side: (SVG, caption), each so much of the page's width."""
 
@@ -85,7 +85,7 @@ class Figures:
     width: float = 0.48
 
 
-@frozen
+@dataclass(frozen=True)
 class SignatureLines:
     """Lines to sign on: (what, what is filled in already)."""
 

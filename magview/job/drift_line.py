@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from dataclasses import dataclass
 from math import inf, sqrt
 
 import numpy as np
@@ -13,7 +14,6 @@ from magview.job.judge import firing_limits_deg
 from magview.job.sheet import Job
 from magview.physics.uncertainty.instruments import one_reading
 from magview.physics.uncertainty.straight_line import StraightLine, straight_line
-from magview.spec.frozen import frozen
 from magview.spec.language import marked
 from magview.spec.units import format_angle, format_length
 
@@ -23,7 +23,7 @@ _HORIZON_H = 5_000
 """Nobody plans further ahead."""
 
 
-@frozen
+@dataclass(frozen=True)
 class Reading:
     """What drifts: where a sheet has it, as found and as left, between what it should lie, and its words."""
 
@@ -130,7 +130,7 @@ READINGS = {
 """What drifts, by name; Drift has a line of each."""
 
 
-@frozen
+@dataclass(frozen=True)
 class Line:
     """The course of a reading as a straight line, and what it says of later hours."""
 

@@ -7,6 +7,7 @@ end, make one course of drift: re-settings drop out.
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
 from datetime import date
 from math import isfinite
 from pathlib import Path
@@ -19,7 +20,6 @@ from magview.job.drift_line import READINGS, Line, Reading, line_of
 from magview.job.library import read_job
 from magview.job.sheet import Job
 from magview.spec.base import SpecError
-from magview.spec.frozen import frozen
 from magview.spec.language import marked, number, tr
 
 Array = NDArray[np.float64]
@@ -27,7 +27,7 @@ Array = NDArray[np.float64]
 MOST_FILES = 500
 
 
-@frozen
+@dataclass(frozen=True)
 class Found:
     """An earlier sheet and its file."""
 
@@ -35,7 +35,7 @@ class Found:
     job: Job
 
 
-@frozen
+@dataclass(frozen=True)
 class Drift:
     """Sheets of one magneto side by side, their drift, and the next check."""
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
 from magview.bench.conditions import Condition
 from magview.job.danger import Danger, dangers, drop_is_too_small
 from magview.job.derived import (
@@ -19,14 +21,13 @@ from magview.job.derived import (
 from magview.job.parts import checks
 from magview.job.requirements import missing, not_yet, refuse, signed_earlier, skip_refusal
 from magview.job.sheet import NEVER_SKIPPED, STAGES, Job, change_in, signature_holds, stage_of, title_of
-from magview.spec.frozen import frozen
 from magview.spec.language import tr
 
 _HAIR = 1e-9
 """A reading at the very limit must not fail for the last bit."""
 
 
-@frozen
+@dataclass(frozen=True)
 class Verdict:
     """One reading against its limits."""
 
@@ -44,7 +45,7 @@ class Verdict:
     """Whether the work is judged by it; what was found is shown, and need not be in limits."""
 
 
-@frozen
+@dataclass(frozen=True)
 class Progress:
     """How far a sheet has come."""
 

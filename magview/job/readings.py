@@ -6,7 +6,7 @@ import csv
 import io
 import json
 from collections.abc import Iterator
-from dataclasses import asdict
+from dataclasses import asdict, dataclass
 from typing import Any, Literal
 
 from magview import __version__
@@ -24,7 +24,6 @@ from magview.job.requirements import earlier_rules
 from magview.job.sheet import STAGES, Job, stage_of, title_of
 from magview.job.words import UNITS, digits_for, limits_words, shown, unit_of
 from magview.spec.base import Model
-from magview.spec.frozen import frozen
 from magview.spec.language import in_english, inside, marked, tr
 from magview.spec.magneto import Rotation
 
@@ -36,7 +35,7 @@ Judged = Literal[
 ]  # fmt: skip
 
 
-@frozen
+@dataclass(frozen=True)
 class Row:
     """One reading. Numbers at full precision in the field's own unit; `shown` is for people."""
 

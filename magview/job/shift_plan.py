@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
 from magview import __version__
 from magview.bench.actions import CheckFirst, ReadLamp, ViewSide, WantTiming
@@ -29,7 +29,6 @@ from magview.physics.engine.coupling import (
 )
 from magview.spec.base import SpecError
 from magview.spec.engine import Installation
-from magview.spec.frozen import frozen
 from magview.spec.language import number, tr
 from magview.spec.units import format_angle
 
@@ -41,7 +40,7 @@ _PIXELS = 652.0
 """Of a picture as wide as the page, so that type is of one size in all."""
 
 
-@frozen
+@dataclass(frozen=True)
 class ShiftPlan:
     """A move of one magneto's coupling from as found, on a bench that has an engine."""
 

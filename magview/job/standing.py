@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import dataclass
 
 from magview.bench.conditions import CONDITION_WORDS
 from magview.bench.lamp_words import explanation_words
@@ -20,7 +21,6 @@ from magview.job.parts import checks
 from magview.job.requirements import earlier_rules, missing
 from magview.job.sheet import Job, stage_of, title_of
 from magview.job.words import limits_words, shown
-from magview.spec.frozen import frozen
 from magview.spec.language import inside, marked, number, tr
 from magview.spec.units import format_angle
 
@@ -90,7 +90,7 @@ def earlier(job: Job) -> tuple[str, ...]:
     return (tr("Signed under earlier rules: {what}. The signature stands.", what="; ".join(told)),)
 
 
-@frozen
+@dataclass(frozen=True)
 class Out:
     """How many readings of a stage are not as they should be."""
 

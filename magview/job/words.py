@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from typing import Any
 
 from magview.bench.sureness import percent_words
 from magview.bench.verdict import mark_words
 from magview.bench.words import teeth_words, way_words
-from magview.spec.frozen import frozen
 from magview.spec.language import marked, number, tr
 from magview.spec.magneto import Rotation
 from magview.spec.units import (
@@ -46,7 +46,7 @@ _CHOICES = {
 _CHOSEN = ("stroke", "side", "place", "runs_left", "runs_right")
 
 
-@frozen
+@dataclass(frozen=True)
 class Digits:
     """Those after the decimal sign that a reading and its limits are written with."""
 

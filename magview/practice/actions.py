@@ -6,31 +6,31 @@ truth knows.
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from typing import Literal
 
 from magview.bench import actions as bench
 from magview.bench.state import BenchState, Side, crank_deg
 from magview.practice.state import Practice, ReadingKind, SafeThing
 from magview.spec.base import SpecError
-from magview.spec.frozen import frozen
 from magview.spec.language import tr
 
 
-@frozen
+@dataclass(frozen=True)
 class TurnRotor:
     """Turn the rotor by hand, off the engine [rotor deg], positive with rotation."""
 
     by_deg: float
 
 
-@frozen
+@dataclass(frozen=True)
 class TurnPropeller:
     """Turn the crank by the propeller [crank deg], positive with rotation; a piston stop ends it."""
 
     by_deg: float
 
 
-@frozen
+@dataclass(frozen=True)
 class TurnUntil:
     """Turn slowly, by rotor or propeller as the magneto is off or on, until something happens.
 
@@ -42,7 +42,7 @@ class TurnUntil:
     forward: bool = True
 
 
-@frozen
+@dataclass(frozen=True)
 class TurnToReading:
     """Turn the propeller until the disc stands at a reading [crank deg before the disc's zero]."""
 
@@ -50,47 +50,47 @@ class TurnToReading:
     forward: bool = True
 
 
-@frozen
+@dataclass(frozen=True)
 class LetGo:
     """Let go of the rotor; the magnet takes it to rest."""
 
 
-@frozen
+@dataclass(frozen=True)
 class TurnPlate:
     """Turn the backplate [deg], positive with rotation."""
 
     by_deg: float
 
 
-@frozen
+@dataclass(frozen=True)
 class TurnScrew:
     """Turn the contact screw [deg], positive = contacts closer."""
 
     by_deg: float
 
 
-@frozen
+@dataclass(frozen=True)
 class LayStraightedge:
     """Lay the straightedge along the cam's step, or take it away."""
 
     on: bool
 
 
-@frozen
+@dataclass(frozen=True)
 class Sight:
     """Look over the straightedge from an angle [deg]; 0 is square on, positive from behind, negative from ahead."""
 
     eye_deg: float
 
 
-@frozen
+@dataclass(frozen=True)
 class ConnectLamp:
     """Clip the timing lamp across the contacts, or take it off."""
 
     on: bool
 
 
-@frozen
+@dataclass(frozen=True)
 class TryBlades:
     """Try one blade or a stack of a set: the numbers marked on them, thousandths of an inch or millimetres."""
 
@@ -98,64 +98,64 @@ class TryBlades:
     set: Literal["inch", "metric"] = "inch"
 
 
-@frozen
+@dataclass(frozen=True)
 class InspectContacts:
     """Look at the faces of the contacts."""
 
 
-@frozen
+@dataclass(frozen=True)
 class DressContacts:
     """Stone the contacts flat; it takes metal off."""
 
 
-@frozen
+@dataclass(frozen=True)
 class RenewContacts:
     """Fit a new pair of contacts: everything is then set anew."""
 
 
-@frozen
+@dataclass(frozen=True)
 class LeaveAsIs:
     """Decide that something stays as it is: the contacts as they look, or the chocks at the wheels."""
 
     what: Literal["contacts", "chocks"]
 
 
-@frozen
+@dataclass(frozen=True)
 class TakeCoilOff:
     """Take the coil's primary off the contacts, or put it on again."""
 
     off: bool
 
 
-@frozen
+@dataclass(frozen=True)
 class PressFelt:
     """Press a thumbnail to the felt that oils the cam."""
 
 
-@frozen
+@dataclass(frozen=True)
 class OilFelt:
     """Give the felt some drops of oil."""
 
     drops: int
 
 
-@frozen
+@dataclass(frozen=True)
 class MeterLead:
     """Hold the meter from the lead's plug to the case."""
 
 
-@frozen
+@dataclass(frozen=True)
 class MeterTerminal:
     """Hold the meter from the magneto's terminal to the case."""
 
 
-@frozen
+@dataclass(frozen=True)
 class MeterSwitch:
     """Take the lead off its end at the switch, hold the meter from this magneto's pole of the switch to ground, and
     join the lead on again."""
 
 
-@frozen
+@dataclass(frozen=True)
 class Renew:
     """Put a new part in: the switch lead, the grounding tab, the insulation inside the magneto, the ignition switch;
     or put both leads in their own places at the switch."""
@@ -163,14 +163,14 @@ class Renew:
     part: Literal["lead", "tab", "insulation", "switch", "places"]
 
 
-@frozen
+@dataclass(frozen=True)
 class Chock:
     """Put chocks at the wheels, or take them away."""
 
     on: bool
 
 
-@frozen
+@dataclass(frozen=True)
 class MakeSafe:
     """See to one more thing on the list of making safe, or undo it."""
 
@@ -178,66 +178,66 @@ class MakeSafe:
     done: bool
 
 
-@frozen
+@dataclass(frozen=True)
 class SparkPlugs:
     """Take the spark plugs out, one at least of each cylinder, or put them in."""
 
     out: bool
 
 
-@frozen
+@dataclass(frozen=True)
 class PlugLeads:
     """Put the leads on their spark plugs, or take them off."""
 
     on: bool
 
 
-@frozen
+@dataclass(frozen=True)
 class FitStop:
     """Screw the piston stop into No. 1, or take it out."""
 
     on: bool
 
 
-@frozen
+@dataclass(frozen=True)
 class TurnDisc:
     """Turn the disc on the crank [crank deg]; positive makes it read earlier (more before top dead centre)."""
 
     by_deg: float
 
 
-@frozen
+@dataclass(frozen=True)
 class FeelCompression:
     """Hold a thumb over No. 1's plug hole while the crank is rocked."""
 
 
-@frozen
+@dataclass(frozen=True)
 class Nuts:
     """Tighten the magneto's nuts, or take them off and draw it back from its drive."""
 
     tight: bool
 
 
-@frozen
+@dataclass(frozen=True)
 class Pin:
     """Put a pin through the flange that holds the rotor, or take it out."""
 
     on: bool
 
 
-@frozen
+@dataclass(frozen=True)
 class Remove:
     """Lift the magneto off the engine."""
 
 
-@frozen
+@dataclass(frozen=True)
 class Refit:
     """Put the magneto back: by its painted marks, or meshed as its rotor stands, to the nearest tooth."""
 
     by_marks: bool
 
 
-@frozen
+@dataclass(frozen=True)
 class MoveTooth:
     """Move one tooth: the magneto flange on the disc, or the disc on the drive flange. +1 with rotation."""
 
@@ -245,14 +245,14 @@ class MoveTooth:
     way: Literal[1, -1]
 
 
-@frozen
+@dataclass(frozen=True)
 class PointAt:
     """Point at a part of the picture by its name."""
 
     part: str
 
 
-@frozen
+@dataclass(frozen=True)
 class WriteReading:
     """Write a reading of one's own into the notebook: mm, crank degrees, or words for lead and note."""
 
@@ -264,7 +264,7 @@ class WriteReading:
     lobe: int = 1
 
 
-@frozen
+@dataclass(frozen=True)
 class HandIn:
     """Done: from here the truth is shown and nothing more can be done."""
 

@@ -6,6 +6,7 @@ The moves are the bench's own: plate and screw by the closed-form adjustment, te
 from __future__ import annotations
 
 import math
+from dataclasses import dataclass
 
 from magview.bench.advised import ORDERS
 from magview.bench.state import BenchState, Engaged
@@ -17,11 +18,10 @@ from magview.practice.contacts import PIP_MM, best
 from magview.practice.paper import link_rod_words
 from magview.practice.state import SAFE_THINGS, Practice, first_spark_deg, true_readings, view
 from magview.practice.words import side_words
-from magview.spec.frozen import frozen
 from magview.spec.language import marked, number, tr
 
 
-@frozen
+@dataclass(frozen=True)
 class Wanted:
     """Where plate and screw of a magneto belong, and what tightening will add."""
 

@@ -10,7 +10,7 @@ import json
 import math
 import re
 from collections.abc import Callable
-from dataclasses import fields
+from dataclasses import dataclass, fields
 from functools import cache, partial
 from itertools import pairwise
 from pathlib import Path
@@ -27,7 +27,6 @@ from magview.practice.instruments import light
 from magview.practice.state import Practice
 from magview.spec.base import SpecError
 from magview.spec.files import dump_json, read_json, validate, write_text
-from magview.spec.frozen import frozen
 from magview.spec.language import any_of, marked, number, tr
 
 FORMAT = "magview-attempt/1"
@@ -41,7 +40,7 @@ RULES = 2
 otherwise than before. An attempt under earlier rules is shown and never marked again."""
 
 
-@frozen
+@dataclass(frozen=True)
 class Event:
     """One act, and when it was done [s] since the attempt began."""
 
@@ -49,7 +48,7 @@ class Event:
     act: do.Act
 
 
-@frozen
+@dataclass(frozen=True)
 class Attempt:
     """Who did what in which exercise."""
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from bisect import bisect_right
+from dataclasses import dataclass
 
 from magview import __version__
 from magview.bench.state import Side
@@ -18,13 +19,12 @@ from magview.practice.state import Practice, true_firing_deg, true_readings, vie
 from magview.practice.words import FINDINGS, act_words, side_words
 from magview.spec.base import SpecError
 from magview.spec.engine import Engine
-from magview.spec.frozen import frozen
 from magview.spec.language import marked, number, tr
 from magview.spec.library import find_installation, shipped_names
 from magview.spec.units import digits_beside, format_length, length_digits
 
 
-@frozen
+@dataclass(frozen=True)
 class Truth:
     """One true value: as found, as left, and what was wanted, as text."""
 
@@ -34,7 +34,7 @@ class Truth:
     wanted: str
 
 
-@frozen
+@dataclass(frozen=True)
 class Line:
     """One line of the time line."""
 
@@ -45,7 +45,7 @@ class Line:
     danger: str = ""
 
 
-@frozen
+@dataclass(frozen=True)
 class Replay:
     """The attempt again, to scrub through."""
 
@@ -62,7 +62,7 @@ class Replay:
         return self.states[self.index_at(at_s)]
 
 
-@frozen
+@dataclass(frozen=True)
 class Debrief:
     """Everything that is said after the hand-in."""
 

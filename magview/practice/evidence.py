@@ -18,7 +18,6 @@ from magview.practice.attempt import Attempt
 from magview.practice.contacts import Decision
 from magview.practice.dangers import DANGERS, dangers_of
 from magview.practice.state import Note, Practice, Said, true_gap_mm, true_readings
-from magview.spec.frozen import frozen
 from magview.spec.language import tr
 
 SLOW_DEG = 3.0
@@ -28,7 +27,7 @@ WIDEST_MM = 0.008
 """Blades tried this near to a lobe's largest gap measure it."""
 
 
-@frozen
+@dataclass(frozen=True)
 class Step:
     """One event with the states around it; `index` counts from 1, 0 is the state as found."""
 
@@ -39,7 +38,7 @@ class Step:
     after: Practice
 
 
-@frozen
+@dataclass(frozen=True)
 class Opening:
     """The contacts were seen to open."""
 
@@ -55,7 +54,7 @@ class Opening:
     """Whether the finger stood at the timing cylinder, which is No. 1 in most engines."""
 
 
-@frozen
+@dataclass(frozen=True)
 class Tried:
     """Blades tried where a lobe holds the contacts widest."""
 
@@ -104,7 +103,7 @@ class Track:
     """Steps in which it was noted that new contacts are due to be looked at after running in."""
 
 
-@frozen
+@dataclass(frozen=True)
 class Danger:
     """An act that could hurt somebody, when it was first done, and how often."""
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
 from magview.bench.apply_lead import with_fault
 from magview.bench.state import BenchState, Engaged, Mounting, Side
@@ -14,7 +14,6 @@ from magview.practice.draws import between, uniform, whole
 from magview.practice.exercise import Exercise, Fault
 from magview.practice.state import SAFE_THINGS, Kept, Practice, Seat, first_spark_deg, view
 from magview.spec.base import SpecError
-from magview.spec.frozen import frozen
 from magview.spec.language import number, tr
 from magview.spec.magneto import Condition, Magneto
 
@@ -25,7 +24,7 @@ _UNKNOWN_RESIDUE = 0.4
 """How far a coupling well timed may miss what is wanted, in its finest steps: half would be a tie."""
 
 
-@frozen
+@dataclass(frozen=True)
 class Drawn:
     """The sizes drawn for one magneto, with their signs; 0 where a fault is not there."""
 

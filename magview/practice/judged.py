@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from magview.spec.frozen import frozen
+from dataclasses import dataclass
 
 
-@frozen
+@dataclass(frozen=True)
 class Judged:
     """What was judged; whether it is right, nearly right, and proved; and the sentence that says why."""
 

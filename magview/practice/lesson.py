@@ -6,6 +6,7 @@ have been done, for the next to begin. A lesson may show true numbers: it teache
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from typing import Annotated, Literal, Self
 
 from pydantic import Field, model_validator
@@ -17,7 +18,6 @@ from magview.practice.faults import begin
 from magview.practice.predicates import LASTING, NEEDS, WHATS, Moment, holds, stands
 from magview.practice.state import Practice
 from magview.spec.base import Model, Name, SpecError, Text
-from magview.spec.frozen import frozen
 from magview.spec.language import tr
 
 Predicate = Literal[
@@ -113,7 +113,7 @@ class Lesson(Model):
     steps: Annotated[tuple[LessonStep, ...], Field(min_length=1, max_length=60)]
 
 
-@frozen
+@dataclass(frozen=True)
 class LessonRun:
     """A lesson under way, as a value: where it stands, and the room."""
 

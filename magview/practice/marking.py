@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
 from magview.bench.actions import TurnBackplate, TurnScrew
 from magview.bench.apply import apply
@@ -23,14 +23,13 @@ from magview.practice.exercise import Goal
 from magview.practice.goals import judge
 from magview.practice.judged import Judged
 from magview.practice.state import Practice, view
-from magview.spec.frozen import frozen
 from magview.spec.language import marked, number, tr
 
 UNPROVED, NEAR_PROVED, NEAR = 0.5, 0.5, 0.25
 """Parts of a row's weight: right but not proved; nearly right and looked at; nearly right."""
 
 
-@frozen
+@dataclass(frozen=True)
 class Row:
     """One line of the rubric."""
 
@@ -51,7 +50,7 @@ class Row:
         return self.got >= self.weight - 1e-9
 
 
-@frozen
+@dataclass(frozen=True)
 class Marking:
     """An attempt marked."""
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import dataclass
 from typing import get_args
 
 from magview.bench.state import crank_deg
@@ -11,7 +12,6 @@ from magview.practice import instruments
 from magview.practice.attempt import name_of
 from magview.practice.goals import DISC_TOLERANCE_DEG, timing_error_deg
 from magview.practice.state import SAFE_THINGS, Practice, ReadingKind, true_readings
-from magview.spec.frozen import frozen
 from magview.spec.language import tr
 
 NEEDS: dict[str, tuple[str, ...]] = {
@@ -66,7 +66,7 @@ WHATS: dict[str, tuple[str, ...]] = {
 """What `what` may be, for those that take only certain words."""
 
 
-@frozen
+@dataclass(frozen=True)
 class Moment:
     """An act and the states around it."""
 

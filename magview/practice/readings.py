@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from dataclasses import dataclass
 
 from magview.bench.state import Side
 from magview.practice.evidence import Evidence, Track
@@ -10,13 +11,12 @@ from magview.practice.exercise import Goal
 from magview.practice.lead_proof import lead_faults, still_possible
 from magview.practice.state import Note, Practice, true_firing_deg, true_readings, view
 from magview.practice.words import FINDINGS, side_words
-from magview.spec.frozen import frozen
 from magview.spec.language import marked, number, tr
 
 UNITS = {"opening": "mm", "gap": "mm", "firing": "°", "disc-zero": "°"}
 
 
-@frozen
+@dataclass(frozen=True)
 class OwnReading:
     """One line of the notebook, with what was true when it was written; None for a note in words."""
 

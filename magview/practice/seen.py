@@ -7,6 +7,8 @@ tooltip, a title, an accessible name or an exported picture.
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
 from magview.bench.state import crank_deg, other_circuit
 from magview.practice import instruments
 from magview.practice.draws import between
@@ -19,7 +21,6 @@ from magview.practice.state import (
     view,
 )
 from magview.practice.words import note_words
-from magview.spec.frozen import frozen
 from magview.spec.language import marked, number, tr
 
 _SCREWS = {
@@ -31,7 +32,7 @@ _SCREWS = {
 """By lock screw tight, clamp screws tight."""
 
 
-@frozen
+@dataclass(frozen=True)
 class Seen:
     """What eyes and hands know of the magneto in view, as text; "" where there is nothing of the kind."""
 

@@ -7,7 +7,7 @@ what may be shown.
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from functools import lru_cache
 from typing import Literal, get_args
 
@@ -22,7 +22,6 @@ from magview.physics.engine.dead_centre import timing_centre_deg
 from magview.physics.engine.play import Play
 from magview.practice.exercise import Exercise
 from magview.spec.engine import Installation
-from magview.spec.frozen import frozen
 from magview.spec.language import marked, number, tr
 from magview.spec.magneto import Magneto
 
@@ -40,7 +39,7 @@ SafeThing = Literal["fuel", "mixture", "throttle", "leads"]
 SAFE_THINGS: tuple[SafeThing, ...] = get_args(SafeThing)
 
 
-@frozen
+@dataclass(frozen=True)
 class Seat:
     """What hands have done to one magneto beyond what the bench knows."""
 
@@ -64,7 +63,7 @@ class Seat:
     """The meter has seen ground through the lead, switch off, since it was last worked on."""
 
 
-@frozen
+@dataclass(frozen=True)
 class Kept:
     """The magneto that is not in view."""
 
@@ -103,7 +102,7 @@ def _read_out(value: str | float) -> str:
     return number(value)
 
 
-@frozen
+@dataclass(frozen=True)
 class Said:
     """What an instrument said to the act just done, as it is read: words, and the number read off if any."""
 
@@ -129,7 +128,7 @@ class Said:
         return f"{tr(INSTRUMENTS[self.instrument])}: {self.text}"
 
 
-@frozen
+@dataclass(frozen=True)
 class Note:
     """One line of the trainee's own notebook."""
 
@@ -140,7 +139,7 @@ class Note:
     lobe: int = 1
 
 
-@frozen
+@dataclass(frozen=True)
 class Practice:
     """Everything there is to an attempt at one moment. Angles [deg] and lengths [mm] as at the bench."""
 

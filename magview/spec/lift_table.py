@@ -5,13 +5,13 @@ from __future__ import annotations
 import math
 import re
 from collections.abc import Callable
+from dataclasses import dataclass
 from operator import methodcaller
 from pathlib import Path
 from typing import Literal
 
 from magview.spec.base import SpecError
 from magview.spec.files import MAX_BYTES, read_bytes
-from magview.spec.frozen import frozen
 from magview.spec.language import marked, tr
 
 MAX_ROWS = 20_000
@@ -36,7 +36,7 @@ _SEPARATORS = {
 }
 
 
-@frozen
+@dataclass(frozen=True)
 class LiftTable:
     """Two columns of a table, as written: no unit is known yet. All tuples are as long as there are rows."""
 
@@ -53,7 +53,7 @@ class LiftTable:
     decimal: Decimal
 
 
-@frozen
+@dataclass(frozen=True)
 class _Style:
     separator: str
     split: Callable[[str], list[str]]

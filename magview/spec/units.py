@@ -6,9 +6,9 @@ import datetime
 import math
 import re
 from collections.abc import Callable
+from dataclasses import dataclass
 
 from magview.spec.base import SpecError
-from magview.spec.frozen import frozen
 from magview.spec.language import marked, number, tr
 
 MM_PER_INCH = 25.4
@@ -45,7 +45,7 @@ def _value(match: re.Match[str]) -> float:
     return -size if match["sign"] in ("-", "−") else size
 
 
-@frozen
+@dataclass(frozen=True)
 class _Kind:
     """A kind of quantity: its units, and what is said to somebody who wrote something else."""
 

@@ -6,18 +6,19 @@ screw (guide: theory-setting). So a map costs one reading for each screw angle a
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from magview.physics.cam.setting import Adjustment, InternalTiming
-from magview.spec.frozen import frozen
 from magview.spec.language import tr
 
 Array = NDArray[np.float64]
 Flags = NDArray[np.bool_]
 
 
-@frozen
+@dataclass(frozen=True)
 class AdjustmentMap:
     """What the settings of a grid read. Maps have shape (plates, screws); signs as in `Readings`."""
 

@@ -8,6 +8,7 @@ pivot – heel (guide: theory-breaker).
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from functools import lru_cache
 
 import numpy as np
@@ -16,7 +17,6 @@ from numpy.typing import ArrayLike, NDArray
 from magview.physics.cam.curve import RisingCubic
 from magview.physics.cam.motion import motion
 from magview.spec.base import SpecError
-from magview.spec.frozen import frozen
 from magview.spec.language import number, tr
 from magview.spec.magneto import Breaker, LawProfile, MeasuredProfile
 
@@ -28,7 +28,7 @@ MAX_UNDERCUT_MM = 0.001
 _KNOTS_PER_FLANK = 512
 
 
-@frozen
+@dataclass(frozen=True)
 class Linkage:
     """The triangle cam centre – pivot – heel centre and the contact on the arm. Lengths in millimetres.
 

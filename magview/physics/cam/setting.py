@@ -5,6 +5,7 @@ Guide: theory-setting.
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from functools import lru_cache
 from math import asin, ceil, degrees, floor, isfinite, nan
 
@@ -12,7 +13,6 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from magview.physics.cam.breaker import lift_curve
-from magview.spec.frozen import frozen
 from magview.spec.language import marked, number, tr
 from magview.spec.magneto import EccentricScrew, Magneto
 from magview.spec.units import MM_PER_INCH
@@ -21,7 +21,7 @@ Array = NDArray[np.float64]
 Flags = NDArray[np.bool_]
 
 
-@frozen
+@dataclass(frozen=True)
 class Readings:
     """What a setting gives, lobe by lobe in firing order. Arrays have the settings' shape plus (lobes,).
 
@@ -45,7 +45,7 @@ class Readings:
     """Settings' shape, bool: every lobe's gap in limits, and every judged lobe's opening at the mark."""
 
 
-@frozen
+@dataclass(frozen=True)
 class Adjustment:
     """Where to put backplate and contact screw. With `reachable` false both are NaN and `reason` says why."""
 

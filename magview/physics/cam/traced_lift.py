@@ -7,6 +7,7 @@ generalised cross-validation chooses goes through the rest; each flank is then m
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from math import isfinite
 from typing import Literal
 
@@ -26,7 +27,6 @@ from magview.physics.cam.lift_rows import (
 from magview.physics.cam.lobe import MOST_TOP_MM, Lobe
 from magview.spec.base import SpecError
 from magview.spec.files import refusal, validate
-from magview.spec.frozen import frozen
 from magview.spec.language import marked, number, tr
 from magview.spec.lift_table import LiftTable
 from magview.spec.magneto import Breaker, Cam, Magneto, MeasuredProfile
@@ -42,7 +42,7 @@ MIN_PLACES = 7
 _UNITS = {"mm": 1.0, "in": MM_PER_INCH, "thou": MM_PER_THOU}
 
 
-@frozen
+@dataclass(frozen=True)
 class Measuring:
     """What the two columns of a table are. Raises ValueError for ratios and stops that cannot be."""
 
@@ -77,7 +77,7 @@ class Measuring:
             )
 
 
-@frozen
+@dataclass(frozen=True)
 class MeasuredLift:
     """A lobe's lift from a table. Angles in cam degrees past the top, lift at the contacts in millimetres."""
 

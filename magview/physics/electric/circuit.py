@@ -9,9 +9,8 @@ open: no spark. The switch is closed when it is off (FAA-H-8083-32B, ch. 4, igni
 from __future__ import annotations
 
 import math
+from dataclasses import dataclass
 from typing import Literal
-
-from magview.spec.frozen import frozen
 
 SwitchState = Literal["sound", "never-opens", "never-closes"]
 Way = Literal["jumper", "tab", "switch", "chafe", "short"]
@@ -35,7 +34,7 @@ _TOUCH_OHM, _LEAD_OHM = 0.02, 0.1
 """Metal on metal, and the whole lead: small beside the winding, as on a real one (common practice)."""
 
 
-@frozen
+@dataclass(frozen=True)
 class Lead:
     """The switch lead, what is at its ends, and what may be wrong with it."""
 
@@ -75,7 +74,7 @@ class Lead:
         return self.switch == "never-opens"
 
 
-@frozen
+@dataclass(frozen=True)
 class Circuit:
     """What the circuit does and what instruments say of it."""
 

@@ -17,13 +17,13 @@ Neutral to full register 360/(2·poles): FAA-H-8083-32, ch. 4.
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import dataclass
 from math import pi
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from magview.physics.cam.setting import Readings
-from magview.spec.frozen import frozen
 from magview.spec.language import number, tr
 from magview.spec.magneto import Electrical, Magneto
 
@@ -34,7 +34,7 @@ MAX_SPEED_RPM = 20_000.0
 """Faster than any rotor turns [1/min]."""
 
 
-@frozen
+@dataclass(frozen=True)
 class ContactCycle:
     """Flux and current over rotor angles; per-angle arrays have the angles' shape, per-lobe ones (lobes,)."""
 

@@ -9,12 +9,12 @@ of a turn until the answer is made, so that moves which are equally good tie.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from fractions import Fraction
 from math import isfinite, lcm
 
 from magview.physics.engine.meshing import Meshing, meshings
 from magview.spec.engine import Installation
-from magview.spec.frozen import frozen
 from magview.spec.language import marked, number, tr
 from magview.spec.units import digits_beside
 
@@ -25,7 +25,7 @@ _SLACK_DEG = 1e-9
 """A reading at the very limit must not fail for the last bit."""
 
 
-@frozen
+@dataclass(frozen=True)
 class Move:
     """One way to move the coupling. Teeth positive with rotation; BTDC in crank degrees, larger = earlier."""
 
@@ -41,7 +41,7 @@ class Move:
     """Result less wanted: positive = still early."""
 
 
-@frozen
+@dataclass(frozen=True)
 class Mesh:
     """What sits in what, for the drawing. Slots and teeth count from their painted mark, with rotation.
 
@@ -58,7 +58,7 @@ class Mesh:
     """For each tooth on the disc's drive face, the slot of the drive's flange it sits in."""
 
 
-@frozen
+@dataclass(frozen=True)
 class Synchronising:
     """Two magnetos on one engine. Errors in crank degrees, reading less wanted: positive = early."""
 

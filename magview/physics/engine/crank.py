@@ -12,6 +12,7 @@ trigonometry on the same figure.
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import dataclass
 from fractions import Fraction
 from functools import lru_cache
 from typing import Literal
@@ -20,7 +21,6 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from magview.spec.engine import Engine
-from magview.spec.frozen import frozen
 from magview.spec.language import number, tr
 from magview.spec.magneto import Magneto
 
@@ -32,7 +32,7 @@ _GRID = 720
 _STROKES = np.array(["power", "exhaust", "intake", "compression"])
 
 
-@frozen
+@dataclass(frozen=True)
 class CamFiring:
     """What a cam does to each cylinder; arrays (cylinders,), by cylinder number."""
 
@@ -60,7 +60,7 @@ def crank_slider_mm(crank_deg: ArrayLike, crank_mm: float, rod_mm: float) -> Arr
 # ---------------------------------------------------------------------- rods
 
 
-@frozen
+@dataclass(frozen=True)
 class _Rods:
     """All cylinders' rods in one form, arrays by cylinder number; angles in radians from cylinder 1's axis.
 
@@ -91,7 +91,7 @@ class _Rods:
         return along + reach, along_rate - across * across_rate / reach
 
 
-@frozen
+@dataclass(frozen=True)
 class _Centres:
     """Rods with their dead centres, by cylinder number; `top` in radians of crank from cylinder 1's axis."""
 

@@ -8,11 +8,11 @@ taken before either of them was changed is out of date, and what the lamp reads 
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
 from enum import Enum
 from math import isfinite
 
 from magview.physics.engine.coupling import crank_advance_deg
-from magview.spec.frozen import frozen
 from magview.spec.language import tr
 
 LOOK_FIRST_DEG = 5.0
@@ -59,7 +59,7 @@ _ORDER = {
 disc explains any reading, so it comes last."""
 
 
-@frozen
+@dataclass(frozen=True)
 class Explanation:
     """One thing that would make the lamp read so."""
 
@@ -77,7 +77,7 @@ class Explanation:
     """Number of the lobe that was read, from 1; 0 where it is no matter of lobes."""
 
 
-@frozen
+@dataclass(frozen=True)
 class Elsewhere:
     """Another opening that could be taken for the one wanted."""
 
@@ -86,7 +86,7 @@ class Elsewhere:
     lobe: int
 
 
-@frozen
+@dataclass(frozen=True)
 class Foretold:
     """What the lamp should read, and the acts it follows from."""
 

@@ -6,13 +6,12 @@ exact fractions of a turn, so that what is equally far really ties.
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from fractions import Fraction
 from math import floor, gcd, lcm
 
-from magview.spec.frozen import frozen
 
-
-@frozen
+@dataclass(frozen=True)
 class Meshing:
     """One way for disc and flanges to sit in one another, by the fewest teeth moved from as found."""
 

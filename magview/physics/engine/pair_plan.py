@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from fractions import Fraction
 from math import floor, lcm
 
 from magview.physics.engine.coupling import Move, as_written, check_teeth, check_timing, exact_ratio, move_to
 from magview.physics.engine.meshing import Meshing, meshings
-from magview.spec.frozen import frozen
 from magview.spec.language import number, tr
 
 
-@frozen
+@dataclass(frozen=True)
 class Reading:
     """One magneto's coupling, where its lamp says that it fires, and where it should."""
 
@@ -22,7 +22,7 @@ class Reading:
     wanted_btdc_deg: float
 
 
-@frozen
+@dataclass(frozen=True)
 class PairPlan:
     """A move for each of two magnetos."""
 

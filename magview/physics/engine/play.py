@@ -10,11 +10,12 @@ General Aircraft Maintenance Manual, power plant; from memory).
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
 from magview.physics.engine.coupling import rotor_ahead_deg
-from magview.spec.frozen import frozen
 
 
-@frozen
+@dataclass(frozen=True)
 class Play:
     """How far each part stands ahead of the one that drives it [rotor deg], 0 to its whole play."""
 

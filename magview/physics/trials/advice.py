@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from enum import StrEnum
 from math import ceil, floor, inf, isfinite, nan, radians, tan
 
@@ -12,7 +12,6 @@ from numpy.typing import NDArray
 
 from magview.physics.trials.flank_fit import FlankFit, fit_flank
 from magview.physics.trials.trial import DEGREES, PlateScale, ReadingErrors, Trial, plate_text
-from magview.spec.frozen import frozen
 from magview.spec.language import number, tr
 from magview.spec.magneto import Magneto
 from magview.spec.units import MM_PER_INCH
@@ -38,7 +37,7 @@ class Outcome(StrEnum):
     """Not in limits anywhere in the slot; the plate is the nearest to it."""
 
 
-@frozen
+@dataclass(frozen=True)
 class Advice:
     """The next move. Plate in cam degrees, positive with cam rotation; gaps on lobe 1 in millimetres."""
 
@@ -102,7 +101,7 @@ def advise(
     return _Adviser(fit_flank(magneto, trials, errors), limits, scale, probability).advice()
 
 
-@frozen
+@dataclass(frozen=True)
 class _Adviser:
     fit: FlankFit
     limits: tuple[float, float]

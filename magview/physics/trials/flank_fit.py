@@ -20,6 +20,7 @@ with a small probability a blunder.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from functools import lru_cache
 from itertools import permutations
 from math import sqrt
@@ -30,7 +31,6 @@ from numpy.typing import ArrayLike, NDArray
 from magview.physics.trials.flank import Flank, scaled_magneto
 from magview.physics.trials.trial import MAX_TRIALS, ReadingErrors, Trial
 from magview.spec.base import SpecError
-from magview.spec.frozen import frozen
 from magview.spec.language import number, tr
 from magview.spec.magneto import Condition, LawProfile, Magneto
 from magview.spec.sources import noted
@@ -52,7 +52,7 @@ _STEPS = 800
 _GAPS = 100
 
 
-@frozen
+@dataclass(frozen=True)
 class Prediction:
     """The gap at plate positions [mm], in their shape, with the interval that holds it at the stated probability."""
 

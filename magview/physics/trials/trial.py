@@ -7,10 +7,10 @@ Lengths in millimetres; plate in cam degrees, positive with cam rotation.
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from enum import StrEnum
 from math import atan, degrees, floor, inf, isfinite, log10
 
-from magview.spec.frozen import frozen
 from magview.spec.language import marked, number, tr
 from magview.spec.magneto import Magneto
 
@@ -33,7 +33,7 @@ class ScaleKind(StrEnum):
     MARKS = "marks"
 
 
-@frozen
+@dataclass(frozen=True)
 class PlateScale:
     """In what the plate is read: degrees, millimetres along the slot's arc, or marks of a scale.
 
@@ -95,7 +95,7 @@ def plate_text(scale: PlateScale, backplate_deg: float, signed: bool = True) -> 
 # ---------------------------------------------------------------------- trials, their errors, the file's doubts
 
 
-@frozen
+@dataclass(frozen=True)
 class Trial:
     """One trial: the plate, the largest gap found on lobe 1 as an interval, and the opening if it was read.
 
@@ -167,7 +167,7 @@ class Trial:
         return (self.gap_low_mm + self.gap_high_mm) / 2 if isfinite(self.gap_high_mm) else self.gap_low_mm
 
 
-@frozen
+@dataclass(frozen=True)
 class ReadingErrors:
     """How well the person reads, for one trial: half-widths, the truth evenly within (JCGM 101:2008, 6.4.2).
 
@@ -190,7 +190,7 @@ class ReadingErrors:
         return degrees(atan(self.mark_mm / magneto.marks.radius_mm))
 
 
-@frozen
+@dataclass(frozen=True)
 class HowRead:
     """How a person reads trials: in what the plate is read, and how closely everything is."""
 

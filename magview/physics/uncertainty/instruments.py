@@ -6,10 +6,10 @@ hands are trusted with, without a published source, and to be replaced by one's 
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from math import degrees, hypot
 from typing import Literal
 
-from magview.spec.frozen import frozen
 from magview.spec.language import marked
 from magview.spec.units import MM_PER_INCH, MM_PER_THOU
 
@@ -28,7 +28,7 @@ Role = Literal[
 """What an instrument or a habit is used for; a reading takes one for each role it needs."""
 
 
-@frozen
+@dataclass(frozen=True)
 class Instrument:
     """An instrument, or a habit of the hands. What is true lies anywhere within `offset` ± `half_width` of
     what is read: rectangular (GUM 4.3.7)."""

@@ -16,7 +16,6 @@ import numpy as np
 from magview.physics.uncertainty.instruments import Instrument, Role, finer
 from magview.physics.uncertainty.monte_carlo import Agreement, Cancelled, MonteCarlo, compare, sample, summarise
 from magview.physics.uncertainty.propagation import Contribution, Input, Linear, Model, propagate_each
-from magview.spec.frozen import frozen
 from magview.spec.language import tr
 
 TRIALS = 200_000
@@ -26,7 +25,7 @@ _HAIR = 1e-9
 """A reading at the very limit must not fail for the last bit."""
 
 
-@frozen
+@dataclass(frozen=True)
 class Quantity:
     """What is asked for, with its limits [unit]."""
 
@@ -37,7 +36,7 @@ class Quantity:
     high: float
 
 
-@frozen
+@dataclass(frozen=True)
 class Reading:
     """One input of a measurement and what it was read with."""
 
@@ -76,7 +75,7 @@ class Measurement:
         return replace(self, readings=tuple(exchanged))
 
 
-@frozen
+@dataclass(frozen=True)
 class Outcome:
     """One quantity: its value, how sure it is, and why."""
 
@@ -94,7 +93,7 @@ class Outcome:
         return self.linear.matters_most
 
 
-@frozen
+@dataclass(frozen=True)
 class Judgement:
     """All quantities of a measurement by both ways."""
 
@@ -110,7 +109,7 @@ class Judgement:
         return min(self.outcomes, key=lambda outcome: outcome.probability_in_limits)
 
 
-@frozen
+@dataclass(frozen=True)
 class Improvement:
     """The same readings with one instrument exchanged; both drawn from the same random numbers."""
 

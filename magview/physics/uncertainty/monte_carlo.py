@@ -8,13 +8,12 @@ JCGM 101:2008, *Supplement 1 to the GUM: Propagation of distributions using a Mo
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import field
+from dataclasses import dataclass, field
 from math import nan, sqrt
 
 import numpy as np
 
 from magview.physics.uncertainty.propagation import Array, Input, Linear, Matrix, Model, correlations
-from magview.spec.frozen import frozen
 from magview.spec.language import marked, number, tr
 
 _AGREEMENT = {
@@ -40,7 +39,7 @@ _CHUNK = 1 << 15
 """Trials at a time: the inputs of a chunk stay in the processor's cache, and stopping takes milliseconds."""
 
 
-@frozen
+@dataclass(frozen=True)
 class MonteCarlo:
     """A quantity by propagation of distributions (JCGM 101 clause 7), in the quantity's unit.
 
@@ -69,7 +68,7 @@ class MonteCarlo:
         return float(np.count_nonzero((self.values >= low) & (self.values <= high)) / self.trials)
 
 
-@frozen
+@dataclass(frozen=True)
 class Cancelled:
     """A run that was stopped before its end."""
 
@@ -77,7 +76,7 @@ class Cancelled:
     """Share of the trials that had been drawn [-]."""
 
 
-@frozen
+@dataclass(frozen=True)
 class Agreement:
     """Whether the linear interval stands the comparison with the Monte Carlo's (JCGM 101 clause 8)."""
 

@@ -14,6 +14,7 @@ JCGM 101:2008, *Supplement 1: Propagation of distributions using a Monte Carlo m
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass
 from math import inf, isfinite, isinf, sqrt
 from statistics import NormalDist
 from typing import Literal
@@ -21,7 +22,6 @@ from typing import Literal
 import numpy as np
 from numpy.typing import NDArray
 
-from magview.spec.frozen import frozen
 from magview.spec.language import number, tr
 
 Array = NDArray[np.float64]
@@ -36,7 +36,7 @@ _STEP, _WIDE_STEP = 0.01, 0.1
 """Steps of the central differences, in standard uncertainties; the wide one is for second and third derivatives."""
 
 
-@frozen
+@dataclass(frozen=True)
 class Input:
     """One input quantity and what is known of it. Raises ValueError for numbers that make no distribution.
 
@@ -127,7 +127,7 @@ class Input:
         out += middle
 
 
-@frozen
+@dataclass(frozen=True)
 class Contribution:
     """One line of a budget."""
 
@@ -140,7 +140,7 @@ class Contribution:
     """Its own variance over the combined one [-]; what the lines leave of 1 is second order or correlation."""
 
 
-@frozen
+@dataclass(frozen=True)
 class Linear:
     """A quantity by the law of propagation (GUM 5.1.2, annex G), in the quantity's unit."""
 

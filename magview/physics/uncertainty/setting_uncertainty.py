@@ -25,6 +25,7 @@ that it drops out of their difference.
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from math import atan, degrees
 
 import numpy as np
@@ -35,7 +36,6 @@ from magview.physics.uncertainty.instruments import Instrument, instrument
 from magview.physics.uncertainty.measurement import Measurement, Quantity, Reading, take_reading
 from magview.physics.uncertainty.propagation import Array, Input
 from magview.spec.engine import Installation
-from magview.spec.frozen import frozen
 from magview.spec.language import marked, number, tr
 from magview.spec.magneto import Magneto
 
@@ -61,7 +61,7 @@ _AT_SIDE = {
 }
 
 
-@frozen
+@dataclass(frozen=True)
 class InternalReadings:
     """Readings of internal timing, lobe 1.
 
@@ -83,7 +83,7 @@ class InternalReadings:
     instruments: tuple[Instrument, ...] = tuple(instrument(key) for key in (*_INTERNAL, "after-tightening"))
 
 
-@frozen
+@dataclass(frozen=True)
 class EngineReadings:
     """Readings of the timing to the engine, all on one disc, positive before top dead centre.
 

@@ -8,13 +8,13 @@ covariance (JCGM 100:2008, H.3, is the case of one setting).
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from math import inf, sqrt
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from magview.physics.uncertainty.propagation import coverage_factor
-from magview.spec.frozen import frozen
 
 Array = NDArray[np.float64]
 
@@ -25,7 +25,7 @@ _LEAST = 1e-9
 """A half-width of 0 is taken for this: no reading is without error."""
 
 
-@frozen
+@dataclass(frozen=True)
 class StraightLine:
     """The line of the last setting, with what is unsure of it. One unit for hours, one for readings."""
 

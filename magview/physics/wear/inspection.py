@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
-from magview.spec.frozen import frozen
+from dataclasses import dataclass
+
 from magview.spec.language import marked, number, tr
 
 MOST_HOURS = 100_000.0
 """Since a setting: no engine runs longer between overhauls [h]."""
 
 
-@frozen
+@dataclass(frozen=True)
 class Inspection:
     """What was read at an inspection, the setting untouched since hours 0. Lobe 1.
 

@@ -9,6 +9,7 @@ over the hours between two inspections).
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from math import hypot, inf, isfinite
 from typing import Literal
 
@@ -19,7 +20,6 @@ from magview.physics.cam.setting import InternalTiming, internal_timing
 from magview.physics.uncertainty.propagation import coverage_factor
 from magview.physics.uncertainty.straight_line import StraightLine, straight_line
 from magview.physics.wear.inspection import Inspection
-from magview.spec.frozen import frozen
 from magview.spec.language import marked, number, tr
 from magview.spec.magneto import Magneto
 
@@ -41,7 +41,7 @@ _HAIR_MM = _HAIR_DEG = 1e-9
 """A reading at the very limit must not fail for the last bit."""
 
 
-@frozen
+@dataclass(frozen=True)
 class WearRates:
     """How fast heel and faces go and the pip grows [mm per 100 h], ≥ 0. Raises ValueError for anything else."""
 
@@ -64,7 +64,7 @@ USUAL_RATES = WearRates(0.004, 0.002, 0.002)
 """Invented, of the order that takes some hundreds of hours to show; only one's own inspections tell one's own."""
 
 
-@frozen
+@dataclass(frozen=True)
 class Firing:
     """What a magneto's engine asks of it now."""
 
@@ -75,7 +75,7 @@ class Firing:
     rotor_turns_per_crank_turn: float
 
 
-@frozen
+@dataclass(frozen=True)
 class Course:
     """A setting over the hours. Arrays have the hours' shape plus (lobes,), in firing order."""
 
@@ -98,7 +98,7 @@ class Course:
     """The hours' shape: every lobe's true gap, and every judged lobe's opening."""
 
 
-@frozen
+@dataclass(frozen=True)
 class Leaving:
     """When one limit is first left."""
 
@@ -212,7 +212,7 @@ def leavings(
     return tuple(sorted(found, key=lambda leaving: leaving.hours))
 
 
-@frozen
+@dataclass(frozen=True)
 class Lasting:
     """How long a gap lasts, set with its opening at the E-gap."""
 
@@ -273,7 +273,7 @@ def worn(magneto: Magneto, rates: WearRates, hours: float) -> Magneto:
 # ---------------------------------------------------------------------- rates from inspections
 
 
-@frozen
+@dataclass(frozen=True)
 class Rate:
     """A rate from readings, with its interval [mm per 100 h]. It may come out below 0 where little has happened."""
 
@@ -289,7 +289,7 @@ class Rate:
         return Rate(self.mm_per_100h * factor, low, high, self.probability)
 
 
-@frozen
+@dataclass(frozen=True)
 class EstimatedRates:
     """What inspections say of wear."""
 

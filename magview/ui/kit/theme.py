@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor, QGuiApplication, QPalette
 from PySide6.QtWidgets import QApplication
-
-from magview.spec.frozen import frozen
 
 PATTERNS = {
     "north": (45.0,),
@@ -18,7 +18,7 @@ PATTERNS = {
 """Hatchings, by the bearings of their lines [deg]: they tell a material from its neighbours without colour."""
 
 
-@frozen
+@dataclass(frozen=True)
 class Theme:
     """Colours by role: window parts, and (fill, line) of each material in the drawing."""
 

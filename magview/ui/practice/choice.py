@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from pathlib import Path
 
 from PySide6.QtCore import QRandomGenerator, Signal
@@ -22,7 +23,6 @@ from magview.practice.lesson import Lesson
 from magview.practice.library import find_exercise, find_lesson, shipped_exercises, shipped_lessons
 from magview.practice.story import story
 from magview.spec.base import SpecError
-from magview.spec.frozen import frozen
 from magview.spec.language import number, tr
 from magview.ui.practice.controls import wrapped
 
@@ -31,7 +31,7 @@ MOST_LETTERS = 120
 _MOST_CODE = 2**53 - 1
 
 
-@frozen
+@dataclass(frozen=True)
 class Chosen:
     """What was chosen, with the code that draws the faults and the trainee's name."""
 
