@@ -46,27 +46,13 @@ from magview.spec.units import format_angle, format_length, length_digits
 from magview.ui.bench.bench_warning import BenchWarning
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.callout import Callout
+from magview.ui.kit.cautions import caution
 from magview.ui.kit.inputs import AngleSpin, LengthSpin, QuietCombo
 from magview.ui.kit.style import tint
 from magview.ui.kit.theme import Theme
 
 _RUNS = {"contacts just open": marked("just open"), "contacts just close": marked("just close")}
 """Shorter words for what a run stops at."""
-
-CAUTION = marked(
-    "Training and planning aid with invented magnetos. Treat the propeller as live: fuel off, mixture cut off, "
-    "throttle closed, switch off, each switch lead grounded and proved, plugs out, hanging leads grounded, wheels "
-    "chocked. Plugs out alone ends no danger. The maker's current manual and local rules govern; work on a certified "
-    "aircraft is done or released by a licensed person."
-)
-
-
-def caution() -> QLabel:
-    """The cautions, at the foot of every page that sends hands to a magneto."""
-    label = QLabel(tr(CAUTION))
-    label.setWordWrap(True)
-    label.setObjectName("caution")
-    return label
 
 
 class SettingPanel(QWidget):

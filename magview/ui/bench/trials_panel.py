@@ -35,8 +35,8 @@ from magview.spec.files import write_model
 from magview.spec.formats import ENDING
 from magview.spec.language import marked, number, tr
 from magview.spec.units import MM_PER_THOU, format_angle, format_length
-from magview.ui.bench.setting_panel import caution
 from magview.ui.kit.bench_model import BenchModel
+from magview.ui.kit.cautions import caution
 from magview.ui.kit.inputs import AngleSpin, LengthSpin, NumberSpin, QuantitySpin, QuietCombo
 from magview.ui.kit.style import tint
 from magview.ui.kit.theme import Theme

@@ -51,8 +51,8 @@ from magview.physics.uncertainty.setting_uncertainty import (
 )
 from magview.spec.base import SpecError
 from magview.spec.language import marked, tr
-from magview.ui.bench.setting_panel import caution
 from magview.ui.kit.bench_model import BenchModel
+from magview.ui.kit.cautions import caution
 from magview.ui.kit.inputs import AngleSpin, LengthSpin, QuietCombo
 from magview.ui.kit.style import tint
 from magview.ui.kit.theme import Theme

@@ -36,8 +36,8 @@ from magview.physics.wear.inspection import MOST_HOURS, Inspection
 from magview.physics.wear.prediction import USUAL_RATES, Rate, WearRates, estimate_rates, worn
 from magview.spec.language import marked, number, tr
 from magview.spec.units import MM_PER_THOU, format_angle, format_length
-from magview.ui.bench.setting_panel import caution
 from magview.ui.kit.bench_model import BenchModel
+from magview.ui.kit.cautions import caution
 from magview.ui.kit.inputs import AngleSpin, LengthSpin, NumberSpin
 from magview.ui.kit.theme import Theme
 

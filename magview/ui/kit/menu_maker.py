@@ -3,16 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMainWindow, QMenu
 
 from magview.spec.language import marked, tr
-
-if TYPE_CHECKING:
-    from magview.ui.pictures.picture_view import PictureView
 
 TEXT_SIZES = (100, 125, 150, 200)
 """Shares of the desktop's own size of type [%]."""
@@ -80,27 +76,3 @@ class MenuMaker(QObject):
             group.addAction(action)
         group.triggered.connect(slot)
         return group
-
-
-class PictureMenuMaker(MenuMaker):
-    """Builds entries for a window with pictures."""
-
-    def zooming(self, menu: QMenu) -> None:
-        """Entries that zoom the picture in hand."""
-        keys = QKeySequence.StandardKey
-        self.act(menu, tr("Zoom &in"), self._zoom_in, keys.ZoomIn)
-        self.act(menu, tr("Zoom &out"), self._zoom_out, keys.ZoomOut)
-        self.act(menu, tr("&Whole picture"), self._zoom_whole, QKeySequence("Ctrl+0"))
-
-    def zoomed(self) -> PictureView:
-        """The picture in hand."""
-        raise NotImplementedError
-
-    def _zoom_in(self) -> None:
-        self.zoomed().zoom_by(1.25)
-
-    def _zoom_out(self) -> None:
-        self.zoomed().zoom_by(0.8)
-
-    def _zoom_whole(self) -> None:
-        self.zoomed().whole()

@@ -25,7 +25,7 @@ from magview.own.compare import shipped_item
 from magview.own.drafts import asked, shipped_kind
 from magview.own.fields import KINDS, Kind, pages_of
 from magview.spec.language import marked, tr
-from magview.ui.bench.setting_panel import caution
+from magview.ui.kit.cautions import caution
 from magview.ui.kit.inputs import QuietCombo
 from magview.ui.kit.theme import Theme
 from magview.ui.own.file_acts import FileWork

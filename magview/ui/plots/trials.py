@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from typing import TYPE_CHECKING
+from typing import Protocol
 
 import numpy as np
 import pyqtgraph as pg
+from PySide6.QtCore import SignalInstance
 
 from magview.bench.actions import TurnBackplate
 from magview.bench.state import BenchState
@@ -17,8 +18,21 @@ from magview.spec.language import marked, tr
 from magview.spec.units import format_angle, format_length
 from magview.ui.plots.sheet import PlotSheet
 
-if TYPE_CHECKING:
-    from magview.ui.bench.trials_panel import TrialsPanel
+
+class Adviser(Protocol):
+    """What to try next, as it is worked out beside the plot."""
+
+    @property
+    def advice(self) -> Advice | None:
+        """The advice for the bench as it stands."""
+
+    @property
+    def last_advice(self) -> Advice | None:
+        """The advice as it was last made."""
+
+    @property
+    def advised(self) -> SignalInstance:
+        """The advice is new."""
 
 
 class TrialsSheet(PlotSheet):
@@ -48,9 +62,9 @@ class TrialsSheet(PlotSheet):
             ],
         )
         self._word = self.word(plot, (0.5, 1.0))
-        self._panel: TrialsPanel | None = None
+        self._panel: Adviser | None = None
 
-    def follow(self, panel: TrialsPanel) -> None:
+    def follow(self, panel: Adviser) -> None:
         """Show what is advised there."""
         self._panel = panel
         panel.advised.connect(self.again)

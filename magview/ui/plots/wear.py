@@ -3,21 +3,36 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from typing import TYPE_CHECKING
+from typing import Protocol
 
 import numpy as np
 import pyqtgraph as pg
+from PySide6.QtCore import SignalInstance
 
 from magview.bench.state import BenchState
 from magview.bench.wear_words import expectation_words, firing_of, leaving_words
 from magview.curves.lift import Table, opening_limit_deg, setting_of
 from magview.curves.wear import engine_limits_deg, wear_course, wear_table
-from magview.physics.wear.prediction import Course
+from magview.physics.wear.prediction import Course, WearRates
 from magview.spec.language import marked, tr
+from magview.ui.kit.inputs import NumberSpin
 from magview.ui.plots.sheet import PlotSheet
 
-if TYPE_CHECKING:
-    from magview.ui.bench.wear_panel import WearPanel
+
+class Outlook(Protocol):
+    """Wear rates and the hours to look ahead, as they are chosen beside the plot."""
+
+    @property
+    def rates(self) -> WearRates:
+        """The rates."""
+
+    @property
+    def hours(self) -> NumberSpin:
+        """Hours to the next inspection."""
+
+    @property
+    def rates_changed(self) -> SignalInstance:
+        """Rates or hours are others."""
 
 
 class WearSheet(PlotSheet):
@@ -46,9 +61,9 @@ class WearSheet(PlotSheet):
             for item in (*limits, line, seen):
                 plot.addItem(item)
         self._word = self.word(self._gap_plot, (0.0, 1.0))
-        self._panel: WearPanel | None = None
+        self._panel: Outlook | None = None
 
-    def follow(self, panel: WearPanel) -> None:
+    def follow(self, panel: Outlook) -> None:
         """Take rates and hours from there."""
         self._panel = panel
         panel.rates_changed.connect(self.again)

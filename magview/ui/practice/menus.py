@@ -8,8 +8,9 @@ from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QApplication
 
 from magview.spec.language import marked, tr
-from magview.ui.kit.menu_maker import COLOURS, TEXT_SIZES, PictureMenuMaker
+from magview.ui.kit.menu_maker import COLOURS, TEXT_SIZES
 from magview.ui.kit.theme import THEMES
+from magview.ui.pictures.menus import PictureMenuMaker
 from magview.ui.practice.sight import CAUTION
 
 if TYPE_CHECKING:

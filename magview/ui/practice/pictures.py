@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QSplitter
 
 from magview.practice.seen import drawn_aside_deg, hidden_parts
 from magview.practice.state import Practice
+from magview.ui.kit.panes import column
 from magview.ui.kit.pictured import Pictured
 from magview.ui.kit.theme import Theme
 from magview.ui.pictures.breaker_view import BreakerView
@@ -14,7 +15,6 @@ from magview.ui.pictures.contact_view import ContactView
 from magview.ui.pictures.crank_view import CrankView
 from magview.ui.pictures.drive_view import DriveView
 from magview.ui.pictures.picture_view import PictureView
-from magview.ui.shell.panes import column
 
 
 class Pictures(QSplitter):

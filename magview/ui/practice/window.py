@@ -29,6 +29,7 @@ from magview.spec.files import write_text
 from magview.spec.formats import ENDING
 from magview.spec.language import tr
 from magview.ui.kit.asking import ACCEPT, DESTROY, REJECT, ask, ask_picture, refuse
+from magview.ui.kit.panes import TallPanel
 from magview.ui.kit.theme import Theme
 from magview.ui.kit.translation import language
 from magview.ui.learn.lesson_view import LessonPanel, LessonStrip
@@ -43,7 +44,6 @@ from magview.ui.practice.sight import SightBox, TurningBox
 from magview.ui.practice.task import TaskPanel
 from magview.ui.practice.tray import TrayPanel
 from magview.ui.practice.work import WorkPanel
-from magview.ui.shell.panes import TallPanel
 
 _KEEP_MS = 1000
 _ROOMY = 600

@@ -114,7 +114,7 @@ class Doors(QMainWindow):
         """Keys, signs and cautions."""
         from PySide6.QtWidgets import QMessageBox
 
-        from magview.ui.bench.setting_panel import CAUTION
+        from magview.ui.kit.cautions import CAUTION
 
         box = QMessageBox(self)
         box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)

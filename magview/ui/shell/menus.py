@@ -15,11 +15,12 @@ from magview.spec.language import marked, tr
 from magview.spec.library import find_magneto, shipped_names
 from magview.ui.kit import translation
 from magview.ui.kit.inputs import QuietCombo
-from magview.ui.kit.menu_maker import COLOURS, TEXT_SIZES, PictureMenuMaker
+from magview.ui.kit.menu_maker import COLOURS, TEXT_SIZES
 from magview.ui.kit.theme import THEMES
 from magview.ui.pictures.breaker_view import BreakerView
 from magview.ui.pictures.crank_view import CrankView
 from magview.ui.pictures.drive_view import DriveView
+from magview.ui.pictures.menus import PictureMenuMaker
 from magview.ui.pictures.picture_view import PictureView
 
 if TYPE_CHECKING:

@@ -15,6 +15,7 @@ from magview.bench.state import BenchState
 from magview.spec.base import SpecError
 from magview.spec.language import tr
 from magview.ui.kit.bench_model import BenchModel
+from magview.ui.kit.panes import Panel, TallPanel, column, first_size
 from magview.ui.kit.theme import Theme, colours, system_theme
 from magview.ui.kit.translation import language
 from magview.ui.pictures.breaker_view import BreakerView
@@ -22,7 +23,7 @@ from magview.ui.pictures.contact_view import ContactView
 from magview.ui.pictures.crank_view import CrankView
 from magview.ui.pictures.drive_view import DriveView
 from magview.ui.shell.doors import Doors
-from magview.ui.shell.panes import PANELS, Panel, TallPanel, column, first_size
+from magview.ui.shell.panes import PANELS
 
 if TYPE_CHECKING:  # what comes after the first picture is imported then
     from magview.ui.bench.lead_panel import LeadPanel

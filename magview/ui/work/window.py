@@ -23,9 +23,9 @@ from magview.job.requirements import skip_refusal
 from magview.job.sheet import NEVER_SKIPPED, STAGES, Job
 from magview.job.store import JobStore
 from magview.spec.language import tr
-from magview.ui.bench.setting_panel import caution
 from magview.ui.kit.asking import ACCEPT, DESTROY, REJECT, ask, refuse
 from magview.ui.kit.bench_model import BenchModel
+from magview.ui.kit.cautions import caution
 from magview.ui.kit.theme import Theme
 from magview.ui.work.bars import Banner, Contents, Danger, StageBar
 from magview.ui.work.end_page import EndPage

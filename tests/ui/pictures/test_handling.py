@@ -26,8 +26,8 @@ from magview.bench.events import KINDS, nearest_event, next_event
 from magview.bench.state import readings
 from magview.drawing.breaker_end import pose
 from magview.spec.library import find_installation
+from magview.ui.kit.panes import first_size
 from magview.ui.pictures.export import scale_bar
-from magview.ui.shell.panes import first_size
 from tests.hands import send_mouse
 from tests.magnetos import on_the_published_coupling
 

@@ -1,0 +1,22 @@
+"""The cautions that stand wherever hands are sent to a magneto."""
+
+from __future__ import annotations
+
+from PySide6.QtWidgets import QLabel
+
+from magview.spec.language import marked, tr
+
+CAUTION = marked(
+    "Training and planning aid with invented magnetos. Treat the propeller as live: fuel off, mixture cut off, "
+    "throttle closed, switch off, each switch lead grounded and proved, plugs out, hanging leads grounded, wheels "
+    "chocked. Plugs out alone ends no danger. The maker's current manual and local rules govern; work on a certified "
+    "aircraft is done or released by a licensed person."
+)
+
+
+def caution() -> QLabel:
+    """The cautions, at the foot of every page that sends hands to a magneto."""
+    label = QLabel(tr(CAUTION))
+    label.setWordWrap(True)
+    label.setObjectName("caution")
+    return label
