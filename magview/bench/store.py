@@ -9,11 +9,9 @@ from magview.bench.actions import Action, Advance
 from magview.bench.apply import apply
 from magview.bench.describe import describe
 from magview.bench.state import BenchState
+from magview.spec.history import History, Step
 
-MOST_STEPS = 2_000
-"""Steps that can be undone; older ones are forgotten."""
-
-MOST_EVENTS = 20_000
+MAX_EVENTS = 20_000
 """Events a journal holds, some 7 MB: five minutes of turning without a pause, a day of work by hand."""
 
 Listener = Callable[[BenchState, BenchState], None]
@@ -32,16 +30,6 @@ class Redo:
 Event = Action | Undo | Redo
 
 
-@dataclass(frozen=True)
-class Step:
-    """One step of the history: what it is called, and the states around it."""
-
-    name: str
-    before: BenchState
-    after: BenchState
-    gesture: object = None
-
-
 class Store:
     """The owner of the present state. Listeners get (new, old), once a change, never for no change.
 
@@ -52,8 +40,7 @@ class Store:
     def __init__(self, state: BenchState) -> None:
         self._first = self._state = state
         self._listeners: list[Listener] = []
-        self._done: list[Step] = []
-        self._undone: list[Step] = []
+        self._history: History[BenchState] = History()
         self._journal: list[tuple[Event, object]] = []
 
     @property
@@ -74,7 +61,7 @@ class Store:
     def before_last(self, key: Callable[[BenchState], object]) -> BenchState | None:
         """The state before the last step that changed what `key` looks at; None if none did."""
         now = key(self._state)
-        for step in reversed(self._done):
+        for step in reversed(self._history.steps[: self._history.done]):
             if key(step.before) != now:
                 return step.before
         return None
@@ -82,12 +69,12 @@ class Store:
     @property
     def undo_name(self) -> str | None:
         """What going back would undo; None if nothing."""
-        return self._done[-1].name if self._done else None
+        return self._history.undo_name
 
     @property
     def redo_name(self) -> str | None:
         """What going forward would do again; None if nothing."""
-        return self._undone[-1].name if self._undone else None
+        return self._history.redo_name
 
     def subscribe(self, listener: Listener) -> None:
         """Have `listener(new, old)` called after each change."""
@@ -106,39 +93,29 @@ class Store:
 
     def undo(self) -> None:
         """Go back one step, if there is one."""
-        if self._done:
-            step = self._done.pop()
-            self._undone.append(step)
+        if step := self._history.last:
+            self._history = self._history.undo()
             self._record(Undo(), None, self._state)
             self._set(step.before, self._state)
 
     def redo(self) -> None:
         """Go forward again one step, if there is one."""
-        if self._undone:
-            step = self._undone.pop()
-            self._done.append(step)
+        if step := self._history.next:
+            self._history = self._history.redo()
             self._record(Redo(), None, self._state)
             self._set(step.after, self._state)
 
     def _remember(self, action: Action, gesture: object, old: BenchState, new: BenchState) -> None:
-        last = self._done[-1] if self._done and not self._undone else None
         if isinstance(action, Advance):
             # Time is never a step of its own, or a rotor that swings after an undo would bury what can be redone.
-            if last is not None:
-                self._done[-1] = Step(last.name, last.before, new, last.gesture)
+            self._history = self._history.amend(new)
             return
-        goes_on = last is not None and gesture is not None and gesture == last.gesture
-        before = last.before if last is not None and goes_on else old
-        step = Step(describe(action, before, new), before, new, gesture)
-        if goes_on:
-            self._done.pop()
-        if before != new:  # a drag there and back is no step
-            self._done.append(step)
-        del self._done[:-MOST_STEPS]
-        self._undone.clear()
+        joined = self._history.joins(gesture)
+        name = describe(action, joined.before if joined else old, new)
+        self._history = self._history.take(Step(name, old, new, gesture=gesture))
 
     def _record(self, event: Event, gesture: object, before: BenchState) -> None:
-        if len(self._journal) >= MOST_EVENTS:  # hours of turning: the record begins anew from here
+        if len(self._journal) >= MAX_EVENTS:  # hours of turning: the record begins anew from here
             self._first, self._journal = before, []
         self._journal.append((event, gesture))
 

@@ -12,6 +12,7 @@ from magview.job.parts import Line, Stage
 from magview.spec.base import Model, SpecError
 from magview.spec.engine import Installation
 from magview.spec.files import dump_json, validate
+from magview.spec.history import History, Step
 from magview.spec.language import marked, tr
 from magview.spec.magneto import Magneto
 
@@ -27,19 +28,23 @@ CAUTIONS = (
 """On every sheet, first."""
 
 
-class Step(Model):
-    """One step of the history: the parts of the sheet that it changed, as they were and as they became."""
+Parts = dict[str, Any]
+"""Some parts of the sheet as plain JSON values, by name."""
+
+
+class SavedStep(Model):
+    """One step of the saved history: the parts of the sheet that it changed, before and after."""
 
     name: Line
     at: Annotated[str, Field(max_length=40)] = ""
-    before: dict[str, Any]
-    after: dict[str, Any]
+    before: Parts
+    after: Parts
 
 
-class History(Model):
+class SavedHistory(Model):
     """Steps that can be undone, and done again: the first `done` of them are in the sheet."""
 
-    steps: tuple[Step, ...] = Field(default=(), max_length=5000)
+    steps: tuple[SavedStep, ...] = Field(default=(), max_length=5000)
     done: Annotated[int, Field(ge=0)] = 0
 
     @model_validator(mode="after")
@@ -106,7 +111,7 @@ class Job(Model):
     reading_errors: parts.ReadingErrors = Field(
         default_factory=parts.ReadingErrors.model_construct, title=marked("How well it is read")
     )
-    history: History | None = None
+    history: SavedHistory | None = None
 
     @model_validator(mode="after")
     def _one_description(self) -> Self:
@@ -189,6 +194,26 @@ def without_history(job: Job) -> Job:
     return job if job.history is None else job.model_copy(update={"history": None})
 
 
+def steps_of(job: Job) -> History[Parts]:
+    """The history that a sheet's file holds."""
+    if job.history is None:
+        return History()
+    steps = tuple(Step(step.name, step.before, step.after, step.at) for step in job.history.steps)
+    return History(steps, job.history.done)
+
+
+def with_steps(job: Job, history: History[Parts]) -> Job:
+    """A sheet with its history, as it stands in the file."""
+    saved = SavedHistory.model_construct(
+        steps=tuple(
+            SavedStep.model_construct(name=step.name, at=step.at, before=step.before, after=step.after)
+            for step in history.steps
+        ),
+        done=history.done,
+    )
+    return job.model_copy(update={"history": saved if history.steps else None})
+
+
 # ---------------------------------------------------------------------- signature
 
 
@@ -211,6 +236,6 @@ def signature_holds(job: Job) -> bool | None:
     return None if job.signature is None else job.signature.covers == digest(job)
 
 
-def as_data(job: Job) -> dict[str, Any]:
+def as_data(job: Job) -> Parts:
     """Every part of the sheet as plain JSON values, empty parts included: what steps of the history compare."""
     return without_history(job).model_dump(mode="json", exclude_none=True, exclude_defaults=True)

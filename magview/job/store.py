@@ -20,12 +20,12 @@ from pydantic import ValidationError
 
 from magview.job.library import read_job
 from magview.job.lock import Held, Lock
-from magview.job.sheet import History, Job, Step, as_data, without_history
+from magview.job.sheet import Job, Parts, as_data, steps_of, with_steps, without_history
 from magview.spec.base import SpecError
 from magview.spec.files import MAX_BYTES, dump_json, sync_folder, write_text
+from magview.spec.history import History, Step
 from magview.spec.language import marked, number, tr
 
-MOST_STEPS = 2_000
 _ROOM_BYTES = MAX_BYTES // 2
 """Older steps are forgotten rather than have a file grow so large that writing it is felt, or that it is not read."""
 
@@ -64,8 +64,7 @@ class JobStore:
         self.read_only: str | None = None
         self.trouble: str | None = None
         self._now, self._spare = now, spare
-        self._job = without_history(job)
-        self._history = job.history or History()
+        self._job, self._history = without_history(job), steps_of(job)
         self._lock: Lock | None = None
         self._written: str | None = None
         self._device: int | None = None
@@ -113,13 +112,12 @@ class JobStore:
     @property
     def undo_name(self) -> str | None:
         """What going back would undo; None if nothing."""
-        return self._history.steps[self._history.done - 1].name if self._history.done else None
+        return self._history.undo_name
 
     @property
     def redo_name(self) -> str | None:
         """What going forward would do again; None if nothing."""
-        h = self._history
-        return h.steps[h.done].name if h.done < len(h.steps) else None
+        return self._history.redo_name
 
     @property
     def steps(self) -> tuple[tuple[str, str], ...]:
@@ -144,28 +142,23 @@ class JobStore:
             return
         step = Step(
             name="".join(c if c.isprintable() else " " for c in name)[:120],
-            at=self._now(),
             before={k: old[k] for k in changed if k in old},
             after={k: new[k] for k in changed if k in new},
+            at=self._now(),
         )
-        steps = (*self._history.steps[: self._history.done], step)[-MOST_STEPS:]
-        self._become(without_history(job), History(steps=steps, done=len(steps)))
+        self._become(without_history(job), self._history.take(step))
 
     def undo(self) -> None:
         """Go back one step, if there is one. Raises SpecError where this store only reads."""
-        h = self._history
-        if h.done:
+        if step := self._history.last:
             self._writable()
-            job = self._patched(h.steps[h.done - 1], back=True)
-            self._become(job, h.model_copy(update={"done": h.done - 1}))
+            self._become(self._patched(step.before, instead_of=step.after), self._history.undo())
 
     def redo(self) -> None:
         """Go forward one step again, if there is one. Raises SpecError where this store only reads."""
-        h = self._history
-        if h.done < len(h.steps):
+        if step := self._history.next:
             self._writable()
-            job = self._patched(h.steps[h.done], back=False)
-            self._become(job, h.model_copy(update={"done": h.done + 1}))
+            self._become(self._patched(step.after, instead_of=step.before), self._history.redo())
 
     def retry(self) -> None:
         """Try again to write what could not be written."""
@@ -180,7 +173,7 @@ class JobStore:
         path = _resolved(path)
         if path != self.path and path.exists():
             raise SpecError(tr("{name}: is there already; choose another name", name=path.name))
-        other = JobStore(path, self._whole(), now=self._now, spare=self._spare)
+        other = JobStore(path, with_steps(self._job, self._history), now=self._now, spare=self._spare)
         if path == self.path:
             if self._lock is None:
                 raise SpecError(
@@ -254,26 +247,21 @@ class JobStore:
         found = _text_of(self.path)
         job = read_job(self.path)
         self._written = None if found is None else _digest(found)
-        self._job, self._history = without_history(job), job.history or History()
-
-    def _whole(self) -> Job:
-        history = self._history if self._history.steps else None
-        return self._job.model_copy(update={"history": history})
+        self._job, self._history = without_history(job), steps_of(job)
 
     def _writable(self) -> None:
         if self.read_only is not None:
             raise SpecError(self.read_only)
 
-    def _patched(self, step: Step, back: bool) -> Job:
-        values = step.before if back else step.after
-        data = {k: v for k, v in as_data(self._job).items() if k not in step.before and k not in step.after}
+    def _patched(self, values: Parts, instead_of: Parts) -> Job:
+        data = {k: v for k, v in as_data(self._job).items() if k not in values and k not in instead_of}
         try:
             # Through JSON, as a file is read: a step's values are what a file holds.
             return without_history(Job.model_validate_json(json.dumps({**data, **values})))
         except (ValidationError, ValueError, TypeError, RecursionError) as error:
             raise SpecError(tr("this step of the history is damaged; it cannot be undone or done again")) from error
 
-    def _become(self, job: Job, history: History) -> None:
+    def _become(self, job: Job, history: History[Parts]) -> None:
         history, text = _fitting(job, history)
         old, self._job, self._history = self._job, job, history
         self._save(text)
@@ -325,10 +313,10 @@ class JobStore:
         return True
 
 
-def _fitting(job: Job, history: History) -> tuple[History, str]:
+def _fitting(job: Job, history: History[Parts]) -> tuple[History[Parts], str]:
     """As much of the history as there is room for, and the file's text. Raises SpecError for too large a sheet."""
     while True:
-        text = dump_json(job.model_copy(update={"history": history if history.steps else None}))
+        text = dump_json(with_steps(job, history))
         size = len(text.encode())
         if not history.steps and size > MAX_BYTES:
             raise SpecError(
@@ -339,10 +327,7 @@ def _fitting(job: Job, history: History) -> tuple[History, str]:
             )
         if not history.steps or size <= _ROOM_BYTES:
             return history, text
-        fewer = max(1, len(history.steps) // 8)
-        past = min(fewer, history.done)  # the oldest go first, and only then what could be done again
-        steps = history.steps[past:] if past else history.steps[:-fewer]
-        history = History(steps=steps, done=history.done - past)
+        history = history.shorter(max(1, len(history.steps) // 8))
 
 
 def _resolved(path: Path) -> Path:

@@ -22,6 +22,7 @@ from magview.bench.state import outdated_inspections
 from magview.bench.store import Redo, Store, Undo, replay
 from magview.physics.trials.trial import HowRead, PlateScale, ReadingErrors, Trial
 from magview.physics.wear.prediction import Inspection
+from magview.spec import history
 from magview.spec.base import SpecError
 from magview.spec.library import find_installation, find_magneto, shipped_names
 from tests.magnetos import in_thousandths, on_the_published_coupling
@@ -255,8 +256,8 @@ def test_time_after_an_undo_neither_makes_steps_nor_takes_away_what_can_be_redon
 
 
 def test_the_record_does_not_grow_without_end(monkeypatch):
-    monkeypatch.setattr(store_module, "MOST_EVENTS", 50)
-    monkeypatch.setattr(store_module, "MOST_STEPS", 10)
+    monkeypatch.setattr(store_module, "MAX_EVENTS", 50)
+    monkeypatch.setattr(history, "MAX_STEPS", 10)
     store = Store(new_bench(in_thousandths()))
     for i in range(230):
         store.send(do.TurnRotor(float(i)))

@@ -13,10 +13,8 @@ from magview.own.fields import KINDS, Kind, entries
 from magview.own.files import file_text
 from magview.spec.base import SpecError
 from magview.spec.files import read_bytes, write_text
+from magview.spec.history import History, Step
 from magview.spec.language import tr
-
-MOST_STEPS = 500
-"""Steps that can be undone."""
 
 
 @dataclass(frozen=True)
@@ -37,8 +35,7 @@ class OwnModel(QObject):
     def __init__(self, own: Own | None = None, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self._own = own or Own()
-        self._done: list[tuple[str, Own]] = []
-        self._undone: list[tuple[str, Own]] = []
+        self._history: History[Own] = History()
         self._checked: dict[Kind, Checked] = {}
         self._files: dict[Kind, _File] = {}
 
@@ -59,9 +56,7 @@ class OwnModel(QObject):
         """Take drafts as changed by a step of this name."""
         if own == self._own:
             return
-        self._done.append((name, self._own))
-        del self._done[:-MOST_STEPS]
-        self._undone.clear()
+        self._history = self._history.take(Step(name, self._own, own))
         self._set(own)
 
     def give(self, kind: Kind, path: str, value: Value | None) -> None:
@@ -76,31 +71,28 @@ class OwnModel(QObject):
     @property
     def undo_name(self) -> str | None:
         """What going back would undo; None if nothing."""
-        return self._done[-1][0] if self._done else None
+        return self._history.undo_name
 
     @property
     def redo_name(self) -> str | None:
         """What going forward would do again; None if nothing."""
-        return self._undone[-1][0] if self._undone else None
+        return self._history.redo_name
 
     def undo(self) -> None:
         """Go back one step."""
-        if self._done:
-            name, own = self._done.pop()
-            self._undone.append((name, self._own))
-            self._set(own)
+        if step := self._history.last:
+            self._history = self._history.undo()
+            self._set(step.before)
 
     def redo(self) -> None:
         """Go forward again one step."""
-        if self._undone:
-            name, own = self._undone.pop()
-            self._done.append((name, self._own))
-            self._set(own)
+        if step := self._history.next:
+            self._history = self._history.redo()
+            self._set(step.after)
 
     def restore(self, own: Own) -> None:
         """Show drafts that were found again, as the first of the history."""
-        self._done.clear()
-        self._undone.clear()
+        self._history = History()
         self._set(own)
 
     def _set(self, own: Own) -> None:
