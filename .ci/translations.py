@@ -5,8 +5,9 @@
     python .ci/translations.py import LANG FILE     read such a file back; what is not sound is refused, one line each
     python .ci/translations.py check LANG           what is missing or not sound
 
-Words are the literals of `tr("…")` and `marked("…")` in the package, and what is read to people from the shipped
-JSON files. One context; translations stay as long as their source stands in the program.
+Words are the literals of `tr("…")`, `tr_n("…", "…")`, `marked("…")` and `Message("…")` in the package, and what is
+read to people from the shipped JSON files. One context; translations stay as long as their source stands in the
+program.
 """
 
 from __future__ import annotations
@@ -14,6 +15,7 @@ from __future__ import annotations
 import ast
 import json
 import re
+import string
 import subprocess
 import sys
 import xml.etree.ElementTree as ET
@@ -24,6 +26,8 @@ from pathlib import Path
 ROOT = Path(__file__).resolve().parents[1]
 FOLDER = ROOT / "resources" / "translations"
 LANGUAGES = ("es", "fr", "de", "pt")
+TEXTS = {"tr": 1, "tr_n": 2, "marked": 1, "Message": 1}
+"""How many of a call's first arguments are texts."""
 CONTEXT = "magview"
 """As magview/ui/kit/translation.py asks for them."""
 
@@ -35,7 +39,6 @@ HUMAN = {
 }
 """Keys of shipped files whose texts are read to people, per folder."""
 
-PLACE = re.compile(r"\{(\w*)[^{}]*\}")
 MNEMONIC = re.compile(r"(?<!&)&(?=[^\s&])")
 
 
@@ -59,10 +62,11 @@ def _note(found: dict[str, list[str]], text: str, where: str) -> None:
 
 
 def _literals(tree: ast.AST) -> Iterator[str]:
-    """Literals that are an argument of `tr` or `marked`, either branch of a choice included."""
+    """Literals that are an argument of `tr`, `tr_n`, `marked` or `Message`, either branch of a choice included."""
     for node in ast.walk(tree):
-        if isinstance(node, ast.Call) and isinstance(node.func, ast.Name) and node.func.id in ("tr", "marked"):
-            yield from _strings(node.args[0])
+        if isinstance(node, ast.Call) and isinstance(node.func, ast.Name):
+            for text in node.args[: TEXTS.get(node.func.id, 0)]:
+                yield from _strings(text)
 
 
 def _strings(node: ast.expr) -> Iterator[str]:
@@ -91,17 +95,21 @@ def _human(data: object, keys: tuple[str, ...]) -> Iterator[str]:
 # ---------------------------------------------------------------------- soundness
 
 
+def places(text: str) -> set[str]:
+    """The places of a text with their formats, as in "gap:length". Raises ValueError where a brace is left open."""
+    return {f"{name}:{form}" for _, name, form, _ in string.Formatter().parse(text) if name is not None}
+
+
 def faults(source: str, translation: str) -> list[str]:
     """What is not sound about a translation, in words; nothing where it may stand."""
     found = []
-    ours, theirs = set(PLACE.findall(source)), set(PLACE.findall(translation))
-    if ours != theirs:
-        found.append(f"places {sorted(ours)} became {sorted(theirs)}")
-    elif ours:
-        try:
-            translation.format(**dict.fromkeys(ours, 1))  # as a number it takes every format
-        except (ValueError, KeyError, IndexError) as error:
-            found.append(f"cannot be filled in: {error}")
+    try:
+        ours, theirs = places(source), places(translation)
+    except ValueError as error:
+        found.append(f"cannot be filled in: {error}")
+    else:
+        if ours != theirs:
+            found.append(f"places {sorted(ours)} became {sorted(theirs)}")
     for part, what in ((r"^\s*", "leading"), (r"\s*$", "trailing")):
         if re.search(part, source)[0] != re.search(part, translation)[0]:  # type: ignore[index]
             found.append(f"{what} space differs")

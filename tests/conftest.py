@@ -1,8 +1,12 @@
 """Set before any test module loads: no screen is needed, and Qt comes in only where a test asks for it."""
 
 import os
+from collections.abc import Iterator
 
+import pytest
 from hypothesis import settings
+
+from magview.spec.language import lengths_in, speak_through
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
@@ -11,3 +15,11 @@ settings.register_profile("magview", deadline=None)
 settings.load_profile("magview")
 
 pytest_plugins = ["tests.windows", "tests.practice_windows", "tests.job_windows", "tests.plot_windows"]
+
+
+@pytest.fixture(autouse=True)
+def english_and_millimetres() -> Iterator[None]:
+    """Words and lengths are written as at the start, whatever the test before chose."""
+    yield
+    speak_through(None)
+    lengths_in("mm")

@@ -42,16 +42,25 @@ def name_of(call: ast.Call) -> str:
     return call.func.id if isinstance(call.func, ast.Name) else getattr(call.func, "attr", "")
 
 
+SPOKEN = {"tr": 1, "tr_n": 2, "marked": 1, "Message": 1}
+"""What takes texts for people, and how many of its first arguments they are."""
+
+
 def spoken_calls(tree: ast.AST) -> Iterator[ast.Call]:
-    """Calls of `tr` and `marked`."""
+    """Calls of `tr`, `tr_n`, `marked` and `Message`."""
     for node in ast.walk(tree):
-        if isinstance(node, ast.Call) and name_of(node) in ("tr", "marked") and isinstance(node.func, ast.Name):
+        if isinstance(node, ast.Call) and name_of(node) in SPOKEN and isinstance(node.func, ast.Name):
             yield node
+
+
+def texts_of(call: ast.Call) -> list[ast.expr]:
+    """The texts among the arguments of such a call."""
+    return call.args[: SPOKEN[name_of(call)]]
 
 
 def said(tree: ast.AST) -> set[str]:
     """What is marked or read out, as it stands, and the names that types allow: words that may serve as names."""
-    found = {c.args[0].value for c in spoken_calls(tree) if c.args and isinstance(c.args[0], ast.Constant)}
+    found = {text.value for c in spoken_calls(tree) for text in texts_of(c) if isinstance(text, ast.Constant)}
     for node in ast.walk(tree):
         if isinstance(node, ast.Subscript) and isinstance(node.value, ast.Name) and node.value.id == "Literal":
             found |= {n.value for n in ast.walk(node.slice) if isinstance(n, ast.Constant)}
@@ -112,7 +121,7 @@ def _for_machines(node: ast.AST, above: dict[ast.AST, ast.AST]) -> bool:
     while node in above:
         child, node = node, above[node]
         if isinstance(node, ast.Call) and child is not node.func:
-            if name_of(node) in ("tr", "marked") or name_of(node) in _READ_BY_MACHINES:
+            if name_of(node) in SPOKEN or name_of(node) in _READ_BY_MACHINES:
                 return True
         elif (
             (isinstance(node, ast.Subscript) and child is node.slice)
@@ -130,18 +139,14 @@ def _for_machines(node: ast.AST, above: dict[ast.AST, ast.AST]) -> bool:
 
 
 def glued(tree: ast.AST) -> list[str]:
-    """Calls of tr and marked that no collector can read, or with words, not values, for a template's places."""
+    """Calls of those that no collector can read, or with words, not values, for a template's places."""
     found = []
     for call in spoken_calls(tree):
-        first = call.args[0] if len(call.args) == 1 else None
-        literal = isinstance(first, ast.Constant) and isinstance(first.value, str)
-        if (
-            first is None
-            or isinstance(first, ast.JoinedStr | ast.BinOp)
-            or (name_of(call) == "marked" and not literal)
-        ):
+        texts, name = texts_of(call), name_of(call)
+        takes = SPOKEN[name] + (name == "Message")
+        if len(texts) < SPOKEN[name] or len(call.args) > takes or any(_not_one(text, name) for text in texts):
             found.append(f"line {call.lineno}: not one literal: {ast.unparse(call)[:80]}")
-        if literal and not first.value.strip():  # type: ignore[union-attr]
+        if any(isinstance(t, ast.Constant) and not str(t.value).strip() for t in texts):
             found.append(f"line {call.lineno}: empty")
         for keyword in call.keywords:
             spoken = {n for c in spoken_calls(keyword.value) for n in ast.walk(c)}
@@ -150,3 +155,8 @@ def glued(tree: ast.AST) -> list[str]:
                 if isinstance(words, str) and words not in NAMES and re.search(r"[^\W\d_]{2,}\s+[^\W\d_]{2,}", words):
                     found.append(f"line {call.lineno}: words for a place: {words!r}")
     return found
+
+
+def _not_one(text: ast.expr, name: str) -> bool:
+    literal = isinstance(text, ast.Constant) and isinstance(text.value, str)
+    return isinstance(text, ast.JoinedStr | ast.BinOp) or (name == "marked" and not literal)

@@ -13,7 +13,7 @@ from magview.drawing.breaker_end import breaker_end
 from magview.drawing.crank_end import crank_end
 from magview.drawing.drive_end import drive_end
 from magview.spec.library import find_installation, shipped_names
-from tests.source_words import NAMES, TREES, glued, name_of, said, spoken_calls, unspoken
+from tests.source_words import NAMES, TREES, glued, name_of, said, spoken_calls, texts_of, unspoken
 
 
 @pytest.mark.parametrize("path", TREES, ids=lambda path: f"{path.parent.name}/{path.name}")
@@ -59,12 +59,21 @@ def test_what_is_no_word_is_not_found(harmless: str) -> None:
 def test_texts_are_whole_literals_and_their_places_are_filled(path: Path) -> None:
     assert glued(TREES[path]) == []
     for call in spoken_calls(TREES[path]):
-        text = call.args[0]
-        if isinstance(text, ast.Constant) and name_of(call) == "tr" and all(k.arg for k in call.keywords):
-            places = (
-                {name for _, name, _, _ in string.Formatter().parse(text.value) if name} if call.keywords else set()
-            )
+        texts = [text.value for text in texts_of(call) if isinstance(text, ast.Constant)]
+        if texts and name_of(call) in ("tr", "tr_n") and all(k.arg for k in call.keywords):
+            places = set().union(*map(places_of, texts)) if call.keywords else set()
+            if name_of(call) == "tr_n":
+                places.add("count")  # it says which text, whether or not it stands there
             assert places == {k.arg for k in call.keywords}, f"line {call.lineno}"
+
+
+def places_of(text: str) -> set[str]:
+    """The names of a text's places, those within formats included."""
+    found = set()
+    for _, name, form, _ in string.Formatter().parse(text):
+        if name:
+            found |= {name} | places_of(form or "")
+    return found
 
 
 def test_every_drawn_part_has_its_words() -> None:

@@ -46,11 +46,11 @@ from magview.practice.words import act_words
 from magview.spec import language
 from magview.spec.base import SpecError
 from magview.spec.files import dump_json, validate
-from magview.spec.language import number, speak_through, tr
+from magview.spec.language import format_length, number, speak_through, tr
 from magview.spec.library import find_installation, find_magneto, shipped_names
 from magview.spec.lift_table import parse_lift_table
 from magview.spec.magneto import Magneto
-from magview.spec.units import format_length, parse_angle_deg, parse_length_mm, parse_number
+from magview.spec.parse import parse_angle_deg, parse_length_mm, parse_number
 from tests.practice.trainee import Trainee
 from tests.source_words import NAMES, RESOURCES, UNITS, WORD, strings
 

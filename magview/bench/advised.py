@@ -8,8 +8,7 @@ from functools import reduce
 from magview.bench.state import BenchState
 from magview.bench.words import setting_moves
 from magview.physics.cam.setting import internal_timing
-from magview.spec.language import marked, tr
-from magview.spec.units import format_angle, format_length
+from magview.spec.language import format_angle, format_length, marked, tr
 
 ORDERS = marked(
     "Gap by the contact screw first, then opening by the backplate ends in one pass: the plate never changes the "

@@ -7,8 +7,7 @@ from collections.abc import Iterator
 
 from magview.bench.state import BenchState, mounting_of, readings, same_but_worn
 from magview.physics.electric.circuit import Lead
-from magview.spec.language import tr
-from magview.spec.units import format_angle, format_length
+from magview.spec.language import format_angle, format_length, tr
 
 _ANGLE_DEG, _LENGTH_MM = 0.005, 0.0005
 """What is less than this is no difference to show."""

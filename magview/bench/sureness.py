@@ -13,8 +13,7 @@ from magview.physics.uncertainty.instruments import Instrument, Role, instrument
 from magview.physics.uncertainty.measurement import Improvement, Outcome
 from magview.physics.uncertainty.setting_uncertainty import EngineReadings, InternalReadings
 from magview.spec.base import SpecError
-from magview.spec.language import marked, number, tr
-from magview.spec.units import format_length
+from magview.spec.language import format_length, marked, number, tr
 
 INTERNAL_ROLES: tuple[Role, ...] = (
     "rule", "straightedge", "blade", "feel", "opening", "rotor turning", "lead-in", "tightening",

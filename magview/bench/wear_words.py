@@ -8,8 +8,7 @@ from magview.bench.state import BenchState, firing_btdc_deg
 from magview.physics.cam.setting import internal_timing
 from magview.physics.uncertainty.instruments import Role, instruments, one_reading
 from magview.physics.wear.prediction import EstimatedRates, Firing, Limit, Rate, WearRates, course, lasting, leavings
-from magview.spec.language import marked, number, tr
-from magview.spec.units import format_angle, format_length
+from magview.spec.language import format_angle, format_length, marked, number, tr
 
 _NEVER_H = 10_000.0
 """Beyond it nobody plans."""

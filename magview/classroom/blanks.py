@@ -14,8 +14,8 @@ from magview.practice.exercise import Exercise
 from magview.practice.faults import begin
 from magview.practice.readings import lead_truth
 from magview.practice.state import Practice, true_firing_deg, true_readings, view
-from magview.spec.language import marked, tr
-from magview.spec.units import MM_PER_INCH, format_length
+from magview.spec.language import format_length, marked, tr
+from magview.spec.units import MM_PER_INCH
 
 
 @dataclass(frozen=True)

@@ -14,8 +14,7 @@ from magview.practice.debrief import Truth, truths
 from magview.practice.exercise import Exercise, FaultKind
 from magview.practice.faults import Drawn, begin, drawn
 from magview.spec.base import SpecError
-from magview.spec.language import tr
-from magview.spec.units import format_length
+from magview.spec.language import format_length, tr
 
 
 @dataclass(frozen=True)

@@ -14,9 +14,10 @@ from magview.cli.streams import print_json, say
 from magview.physics.cam.setting import Readings, internal_timing
 from magview.physics.engine.crank import firing_order_mismatch, firing_table, top_dead_centre_deg
 from magview.spec.base import SpecError
+from magview.spec.language import format_angle, format_length
 from magview.spec.library import find_engine, find_magneto
 from magview.spec.magneto import Magneto
-from magview.spec.units import digits_beside, format_angle, format_length, length_digits
+from magview.spec.units import digits_beside, length_digits
 
 PASS, FAIL = 0, 1
 

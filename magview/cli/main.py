@@ -23,7 +23,7 @@ from magview.cli.sheet import add_commands
 from magview.spec.base import SpecError
 from magview.spec.library import shipped_names
 from magview.spec.magneto import Magneto
-from magview.spec.units import parse_angle_deg, parse_btdc_deg, parse_length_mm
+from magview.spec.parse import parse_angle_deg, parse_btdc_deg, parse_length_mm
 
 PASS, BAD_INPUT = 0, 2
 

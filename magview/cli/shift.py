@@ -29,9 +29,9 @@ from magview.physics.engine.lamp import ASK_FIRST_DEG, LOOK_FIRST_DEG, lamp_afte
 from magview.physics.engine.pair_plan import PairPlan, Reading, plan_pair
 from magview.spec.base import SpecError
 from magview.spec.engine import Installation
+from magview.spec.language import format_angle
 from magview.spec.library import find_installation
 from magview.spec.magneto import Rotation
-from magview.spec.units import format_angle
 
 PASS, FAIL = 0, 1
 

@@ -24,8 +24,7 @@ from magview.job.readings import Row, label_of, rows, unjudged_words
 from magview.job.sheet import CAUTIONS, STAGES, Job, stage_of, title_of
 from magview.job.words import shown
 from magview.spec.base import SpecError
-from magview.spec.language import inside, marked, number, tr
-from magview.spec.units import format_angle, format_length
+from magview.spec.language import format_angle, format_length, inside, marked, number, tr
 
 STATEMENT = marked(
     "How sure the readings are: each may be out by the half-width of the instrument or habit it was "

@@ -14,8 +14,7 @@ from magview.job.judge import firing_limits_deg
 from magview.job.sheet import Job
 from magview.physics.uncertainty.instruments import one_reading
 from magview.physics.uncertainty.straight_line import StraightLine, straight_line
-from magview.spec.language import marked
-from magview.spec.units import format_angle, format_length
+from magview.spec.language import format_angle, format_length, marked
 
 Array = NDArray[np.float64]
 

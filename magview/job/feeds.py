@@ -35,9 +35,8 @@ from magview.physics.engine.timing_light import lamp_tells
 from magview.physics.uncertainty.instruments import Instrument
 from magview.physics.uncertainty.measurement import Outcome
 from magview.spec.base import SpecError
-from magview.spec.language import marked, tr
+from magview.spec.language import format_angle, marked, tr
 from magview.spec.magneto import Condition, Magneto
-from magview.spec.units import format_angle
 
 
 def take_bench(job: Job, state: BenchState) -> Job:

@@ -13,7 +13,7 @@ from pydantic.fields import FieldInfo
 
 from magview.spec.base import Model, Text
 from magview.spec.language import marked, number, tr
-from magview.spec.units import parse_day
+from magview.spec.parse import parse_day
 
 Line = Annotated[str, Field(max_length=120, pattern=r"^[^\p{Cc}]*$")]
 Day = Annotated[str, Field(max_length=20), AfterValidator(parse_day)]

@@ -29,8 +29,7 @@ from magview.physics.engine.coupling import (
 )
 from magview.spec.base import SpecError
 from magview.spec.engine import Installation
-from magview.spec.language import number, tr
-from magview.spec.units import format_angle
+from magview.spec.language import format_angle, number, tr
 
 BOX = "☐"
 """For the pen."""

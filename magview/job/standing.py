@@ -21,8 +21,7 @@ from magview.job.parts import checks
 from magview.job.requirements import earlier_rules, missing
 from magview.job.sheet import Job, stage_of, title_of
 from magview.job.words import limits_words, shown
-from magview.spec.language import inside, marked, number, tr
-from magview.spec.units import format_angle
+from magview.spec.language import format_angle, inside, marked, number, tr
 
 _STOP = marked("Stop. Keep clear of the propeller.")
 _REPAIR = marked(

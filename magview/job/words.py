@@ -8,17 +8,9 @@ from typing import Any
 from magview.bench.sureness import percent_words
 from magview.bench.verdict import mark_words
 from magview.bench.words import teeth_words, way_words
-from magview.spec.language import marked, number, tr
+from magview.spec.language import format_angle, format_length, marked, number, tr
 from magview.spec.magneto import Rotation
-from magview.spec.units import (
-    DEG_DIGITS,
-    INCH_DIGITS,
-    MM_DIGITS,
-    digits_beside,
-    format_angle,
-    format_length,
-    length_digits,
-)
+from magview.spec.units import DEG_DIGITS, INCH_DIGITS, MM_DIGITS, digits_beside, length_digits
 
 UNITS = {"_mm": "mm", "_deg": "deg", "_rpm": "rpm", "_h": "h", "_teeth": "teeth", "_n": "N"}
 """How a field's name ends, and the unit that says."""

@@ -14,10 +14,9 @@ from magview.physics.cam.setting import internal_timing
 from magview.physics.engine.coupling import crank_advance_deg, finest_shift_deg, speed_mismatch
 from magview.physics.engine.crank import firing_order_mismatch, piston_drop_mm, top_dead_centre_deg
 from magview.spec.engine import Engine, Installation
-from magview.spec.language import tr
+from magview.spec.language import format_angle, format_length, tr
 from magview.spec.library import find_engine, find_installation, find_magneto
 from magview.spec.magneto import Magneto
-from magview.spec.units import format_angle, format_length
 
 _WORDS = ("name", "notes", "magneto", "engine")
 """Entries that tell nothing of how near two files are."""

@@ -8,7 +8,8 @@ from typing import Literal
 
 from magview.spec.base import SpecError
 from magview.spec.language import tr
-from magview.spec.units import MM_PER_INCH, parse_angle_deg, parse_length_mm, parse_number
+from magview.spec.parse import parse_angle_deg, parse_length_mm, parse_number
+from magview.spec.units import MM_PER_INCH
 
 Form = Literal["text", "lines", "length", "angle", "number", "whole", "choice", "angles", "lengths", "order", "file"]
 

@@ -19,9 +19,9 @@ from magview.practice.state import Practice, true_firing_deg, true_readings, vie
 from magview.practice.words import FINDINGS, act_words, side_words
 from magview.spec.base import SpecError
 from magview.spec.engine import Engine
-from magview.spec.language import marked, number, tr
+from magview.spec.language import format_length, marked, number, tr
 from magview.spec.library import find_installation, shipped_names
-from magview.spec.units import digits_beside, format_length, length_digits
+from magview.spec.units import digits_beside, length_digits
 
 
 @dataclass(frozen=True)

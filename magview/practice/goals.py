@@ -19,8 +19,8 @@ from magview.practice.lead_proof import judge_lead
 from magview.practice.readings import judge_reading
 from magview.practice.state import Practice, true_firing_deg, true_readings, view
 from magview.practice.words import side_words
-from magview.spec.language import marked, number, tr
-from magview.spec.units import MM_DIGITS, digits_beside, format_length, length_digits
+from magview.spec.language import format_length, marked, number, tr
+from magview.spec.units import MM_DIGITS, digits_beside, length_digits
 
 NEAR_FACTOR = 2.0
 """Within so many times what is allowed is nearly right."""

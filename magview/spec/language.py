@@ -1,18 +1,72 @@
-"""The language words are shown in: English in the source, anything else through whoever translates.
+"""The words people read: the language, decimal sign and unit of length they are written in.
 
 Everything people read goes through `tr`, from here upwards; only the window knows Qt, so it brings the translator.
+Places of a sentence take the formats of Python, and these for quantities, which write the unit too:
+
+    {gap:length}    a length [mm] in the unit in force: 0.330 mm or 0.0130 in
+    {gap:mm}        a length [mm] in millimetres, whatever is in force; {gap:in} in inches
+    {angle:deg}     an angle [deg]: 12.50°
+    {angle:+deg}    with its sign; {gap:.4mm} with four digits after the decimal sign
+
+A float without a format is written as shortly as it can be: {tolerance} of 0.5 is "0.5".
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
+import math
+import re
+import string
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
-from typing import TypeVar
+from dataclasses import dataclass, field
+from numbers import Real
+from typing import Any, Literal, TypeVar
+
+from magview.spec.units import DEG_DIGITS, INCH_DIGITS, MM_DIGITS, MM_PER_INCH
 
 T = TypeVar("T", bound=str)
+LengthUnit = Literal["mm", "in"]
+
+NO_VALUE = "–"
+"""Written where there is no number."""
 
 _translate: Callable[[str], str] | None = None
 _decimal_point = "."
+_length_unit: LengthUnit = "mm"
+
+_QUANTITY = re.compile(r"(?P<sign>\+?)(?:\.(?P<digits>\d+))?(?P<quantity>length|mm|in|deg)")
+
+
+class _Formatter(string.Formatter):
+    """Fills the places of a sentence with numbers and quantities as the language writes them."""
+
+    def format_field(self, value: Any, format_spec: str) -> str:
+        asked = _QUANTITY.fullmatch(format_spec)
+        if asked is not None:
+            return _quantity(value, asked["quantity"], asked["sign"], asked["digits"])
+        text = format(value, format_spec or ("g" if isinstance(value, float) else ""))
+        return text.replace(".", _decimal_point) if isinstance(value, Real) else text
+
+
+_formatter = _Formatter()
+
+
+def _quantity(value: float, quantity: str, sign: str, digits: str | None) -> str:
+    if not math.isfinite(value):
+        return NO_VALUE
+    if quantity == "length":
+        quantity = _length_unit
+    if quantity == "in":
+        value = value / MM_PER_INCH
+    usual = {"mm": MM_DIGITS, "in": INCH_DIGITS, "deg": DEG_DIGITS}[quantity]
+    number = _formatter.format_field(float(value), f"{sign or '-'}z.{digits or usual}f")
+    return (
+        f"{number}°"
+        if quantity == "deg"
+        else tr("{length} in", length=number)
+        if quantity == "in"
+        else f"{number} mm"
+    )
 
 
 def tr(text: str, /, **values: object) -> str:
@@ -23,7 +77,12 @@ def tr(text: str, /, **values: object) -> str:
     """
     if _translate is not None:
         text = _translate(text)
-    return text.format(**values) if values else text
+    return _formatter.vformat(text, (), values) if values else text
+
+
+def tr_n(one: str, many: str, /, *, count: int, **values: object) -> str:
+    """The text for one thing or the text for several, as `count` says; both may hold the place `{count}`."""
+    return tr(one if abs(count) == 1 else many, count=count, **values)
 
 
 def marked(text: T, /) -> T:
@@ -31,13 +90,34 @@ def marked(text: T, /) -> T:
     return text
 
 
+@dataclass(frozen=True)
+class Message:
+    """A sentence that is kept and shown later: it is put into words, in the language then spoken, by `str`."""
+
+    text: str
+    values: Mapping[str, object] = field(default_factory=dict)
+
+    def __str__(self) -> str:
+        return tr(self.text, **self.values)
+
+
 def number(value: float, digits: int | str = "g") -> str:
-    """A number for reading, with the language's decimal sign; what machines read is never written with it.
+    """A bare number for reading, as on a scale; within a sentence the place's own format does it.
 
     `digits` are those after the decimal sign, or a format such as "+.2f" or ".4g".
     """
-    text = format(value, f".{digits}f" if isinstance(digits, int) else digits)
-    return text if _decimal_point == "." else text.replace(".", _decimal_point)
+    return _formatter.format_field(value, f".{digits}f" if isinstance(digits, int) else digits)
+
+
+def format_length(mm: float, inches: bool | None = None, digits: int | None = None) -> str:
+    """A length [mm] with its unit; `inches`: None is the unit in force. See `{gap:length}` above."""
+    unit = "length" if inches is None else "in" if inches else "mm"
+    return _quantity(mm, unit, "", None if digits is None else str(digits))
+
+
+def format_angle(deg: float, signed: bool = False, digits: int = DEG_DIGITS) -> str:
+    """An angle [deg] with its sign of degrees; `signed` keeps the plus."""
+    return _quantity(deg, "deg", "+" if signed else "", str(digits))
 
 
 def alternatives(items: Sequence[str]) -> str:
@@ -69,15 +149,28 @@ def speak_through(translate: Callable[[str], str] | None, decimal_point: str = "
     _decimal_point = decimal_point
 
 
+def length_unit() -> LengthUnit:
+    """The unit that lengths are written in."""
+    return _length_unit
+
+
+def lengths_in(unit: LengthUnit) -> None:
+    """Write lengths in this unit from now on."""
+    global _length_unit
+    _length_unit = unit
+
+
 @contextmanager
 def in_english() -> Iterator[None]:
-    """English and its decimal point for a while: for files that machines read."""
-    was = _translate, _decimal_point
+    """English, its decimal point and millimetres for a while: for files that machines read."""
+    was, unit = (_translate, _decimal_point), _length_unit
     speak_through(None)
+    lengths_in("mm")
     try:
         yield
     finally:
         speak_through(*was)
+        lengths_in(unit)
 
 
 def inside(title: str) -> str:

@@ -8,7 +8,7 @@ from magview.bench.words import short_words, teeth_of, way_words
 from magview.cli.main import main
 from magview.spec.base import SpecError
 from magview.spec.language import speak_through
-from magview.spec.units import parse_btdc_deg
+from magview.spec.parse import parse_btdc_deg
 
 
 @pytest.mark.parametrize(

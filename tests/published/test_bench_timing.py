@@ -14,7 +14,7 @@ import pytest
 from magview.physics.cam.setting import InternalTiming, internal_timing
 from magview.spec.base import SpecError
 from magview.spec.library import find_magneto, shipped_names
-from magview.spec.units import parse_length_mm
+from magview.spec.parse import parse_length_mm
 from tests.magnetos import build, plain
 
 INCH = 25.4

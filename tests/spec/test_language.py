@@ -5,15 +5,18 @@ from __future__ import annotations
 import pytest
 
 from magview.spec.language import (
+    Message,
     alternatives,
     any_of,
     in_english,
     inside,
+    lengths_in,
     marked,
     number,
     speak_through,
     together,
     tr,
+    tr_n,
 )
 
 WORDS = {
@@ -22,14 +25,16 @@ WORDS = {
     "{first} and {other}": "{first} und {other}",
     "open {name}": "{name} öffnen",
     "Gap": "Abstand",
+    "{count} page": "{count} Seite",
+    "{count} pages": "{count} Seiten",
+    "{length} in": "{length} Zoll",
+    "the gap is {gap:length}": "der Abstand ist {gap:length}",
 }
 
 
 @pytest.fixture
 def german():
     speak_through(lambda text: WORDS.get(text, text), decimal_point=",")
-    yield
-    speak_through(None)
 
 
 def test_lists_in_english():
@@ -70,3 +75,48 @@ def test_a_title_within_a_sentence_is_small_in_english_only(german):
     assert inside("Gap") == "Gap", "German nouns are written large wherever they stand"
     with in_english():
         assert (inside("Gap"), inside("")) == ("gap", "")
+
+
+@pytest.mark.parametrize(
+    ("place", "value", "english"),
+    [
+        ("{x}", 0.5, "0.5"),
+        ("{x}", 3, "3"),
+        ("{x}", "0.5", "0.5"),
+        ("{x:.3f}", 1, "1.000"),
+        ("{x:+.1f}", -0.25, "-0.2"),
+        ("{x:d}", 12, "12"),
+        ("{x:mm}", 0.33, "0.330 mm"),
+        ("{x:in}", 0.254, "0.0100 in"),
+        ("{x:.{n}mm}", 0.33, "0.33000 mm"),
+        ("{x:deg}", -1e-9, "0.00°"),
+        ("{x:+deg}", 1.5, "+1.50°"),
+        ("{x:.1deg}", 1.5, "1.5°"),
+        ("{x:deg}", float("nan"), "–"),
+    ],
+)
+def test_places_write_numbers_and_quantities(place, value, english):
+    assert tr(place, x=value, n=5) == english
+
+
+def test_places_write_the_languages_sign_and_units(german):
+    assert (
+        tr("{x:.2f} {y:mm} {z:in} {angle:+deg}", x=1, y=0.33, z=0.254, angle=2) == "1,00 0,330 mm 0,0100 Zoll +2,00°"
+    )
+    assert tr("{x}", x="1.5") == "1.5", "what is words already stays as it is"
+
+
+def test_lengths_are_written_in_the_unit_in_force(german):
+    told = Message("the gap is {gap:length}", {"gap": 0.254})
+    assert str(told) == "der Abstand ist 0,254 mm"
+    lengths_in("in")
+    assert str(told) == "der Abstand ist 0,0100 Zoll", "a message is put into words when it is shown"
+    with in_english():
+        assert str(told) == "the gap is 0.254 mm"
+    assert str(told) == "der Abstand ist 0,0100 Zoll"
+
+
+def test_one_and_several_in_any_language(german):
+    assert [tr_n("{count} page", "{count} pages", count=n) for n in (0, 1, 2)] == ["0 Seiten", "1 Seite", "2 Seiten"]
+    with in_english():
+        assert tr_n("{count} page", "{count} pages", count=1) == "1 page"

@@ -12,12 +12,9 @@ from hypothesis import example, given
 from hypothesis import strategies as st
 
 from magview.spec.base import SpecError
-from magview.spec.units import (
-    digits_beside,
-    format_angle,
-    format_length,
+from magview.spec.language import format_angle, format_length
+from magview.spec.parse import (
     late_or_early,
-    length_digits,
     parse_angle_deg,
     parse_day,
     parse_force_n,
@@ -25,6 +22,7 @@ from magview.spec.units import (
     parse_number,
     parse_sided,
 )
+from magview.spec.units import digits_beside, length_digits
 
 INCH = Fraction(254, 10)
 

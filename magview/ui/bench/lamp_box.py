@@ -23,8 +23,7 @@ from magview.bench.lamp_words import NOT_READ, should_read_words, should_words, 
 from magview.bench.state import BenchState, Engaged, Side, crank_deg, firing_btdc_deg, mounting_of, readings
 from magview.bench.timing import TimingError, timing_error, timing_verdict
 from magview.physics.engine.coupling import speed_mismatch
-from magview.spec.language import marked, number, tr
-from magview.spec.units import format_angle, format_length
+from magview.spec.language import format_angle, format_length, marked, number, tr
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.inputs import AngleSpin, BtdcSpin, CrankSpin
 from magview.ui.kit.steady_label import SteadyLabel

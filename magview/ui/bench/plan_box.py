@@ -27,9 +27,8 @@ from magview.bench.timing import timing_plan
 from magview.bench.tooth_steps import ToothStep, far_apart, step_words, steps_between
 from magview.bench.words import direction_word, short_words, teeth_words
 from magview.physics.engine.coupling import Move, nearest_firings, outside_tolerance
-from magview.spec.language import marked, number, tr
+from magview.spec.language import format_angle, marked, number, tr
 from magview.spec.magneto import Rotation
-from magview.spec.units import format_angle
 from magview.ui.bench.look_first import LookFirst
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.steady_label import SteadyLabel

@@ -41,8 +41,8 @@ from magview.bench.lamp_words import standing_words
 from magview.bench.state import BenchState, readings, same_but_worn
 from magview.bench.verdict import faults, judged_words, mark_words, never_words
 from magview.physics.cam.setting import Readings
-from magview.spec.language import marked, number, tr
-from magview.spec.units import format_angle, format_length, length_digits
+from magview.spec.language import format_angle, format_length, marked, number, tr
+from magview.spec.units import length_digits
 from magview.ui.bench.bench_warning import BenchWarning
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.callout import Callout

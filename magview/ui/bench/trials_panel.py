@@ -33,8 +33,8 @@ from magview.physics.uncertainty.instruments import INSTRUMENTS, Role
 from magview.spec.base import SpecError
 from magview.spec.files import write_model
 from magview.spec.formats import ENDING
-from magview.spec.language import marked, number, tr
-from magview.spec.units import MM_PER_THOU, format_angle, format_length
+from magview.spec.language import format_angle, format_length, marked, number, tr
+from magview.spec.units import MM_PER_THOU
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.cautions import caution
 from magview.ui.kit.inputs import AngleSpin, LengthSpin, NumberSpin, QuantitySpin, QuietCombo

@@ -34,8 +34,8 @@ from magview.bench.wear_words import (
 from magview.physics.uncertainty.instruments import one_reading
 from magview.physics.wear.inspection import MOST_HOURS, Inspection
 from magview.physics.wear.prediction import USUAL_RATES, Rate, WearRates, estimate_rates, worn
-from magview.spec.language import marked, number, tr
-from magview.spec.units import MM_PER_THOU, format_angle, format_length
+from magview.spec.language import format_angle, format_length, marked, number, tr
+from magview.spec.units import MM_PER_THOU
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.cautions import caution
 from magview.ui.kit.inputs import AngleSpin, LengthSpin, NumberSpin

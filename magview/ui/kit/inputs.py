@@ -11,7 +11,8 @@ from PySide6.QtGui import QGuiApplication, QValidator, QWheelEvent
 from PySide6.QtWidgets import QAbstractSpinBox, QComboBox, QDoubleSpinBox, QWidget
 
 from magview.spec.language import number, tr
-from magview.spec.units import MM_PER_INCH, parse_angle_deg, parse_btdc_deg, parse_length_mm, parse_number
+from magview.spec.parse import parse_angle_deg, parse_btdc_deg, parse_length_mm, parse_number
+from magview.spec.units import MM_PER_INCH
 
 
 class QuietCombo(QComboBox):

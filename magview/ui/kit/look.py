@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QObject, Signal
 
+from magview.spec.language import lengths_in
 from magview.ui.kit.theme import Theme, system_theme
 
 
@@ -37,6 +38,7 @@ class Look(QObject):
     def inches(self, inches: bool) -> None:
         if inches != self._inches:
             self._inches = inches
+            lengths_in("in" if inches else "mm")
             self.changed.emit()
 
     @property

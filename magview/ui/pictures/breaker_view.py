@@ -23,8 +23,7 @@ from magview.bench.words import breaker_end_sense, direction_word
 from magview.drawing.breaker_end import PARENTS, STILL, BreakerEnd, Pose, breaker_end, pose
 from magview.drawing.labels import arrange
 from magview.drawing.shapes import Point
-from magview.spec.language import number, tr
-from magview.spec.units import format_angle, format_length
+from magview.spec.language import format_angle, format_length, number, tr
 from magview.ui.kit.pictured import Pictured
 from magview.ui.kit.theme import Theme
 from magview.ui.pictures.breaker_hands import (

@@ -10,8 +10,7 @@ from PySide6.QtWidgets import QWidget
 
 from magview.bench.state import BenchState
 from magview.drawing.breaker_end import PARENTS, STILL
-from magview.spec.language import number, tr
-from magview.spec.units import format_length
+from magview.spec.language import format_length, number, tr
 from magview.ui.kit.pictured import Pictured
 from magview.ui.kit.theme import Theme
 from magview.ui.pictures.breaker_view import BreakerView

@@ -20,8 +20,7 @@ from magview.bench.actions import TurnCrank
 from magview.bench.state import BenchState, Engaged, crank_deg, firing_btdc_deg
 from magview.drawing.crank_end import PARENTS, CrankEnd, CrankPose, crank_end, crank_pose, disc_point, engine_sense
 from magview.physics.engine.crank import piston_drop_mm
-from magview.spec.language import marked, number, tr
-from magview.spec.units import format_length
+from magview.spec.language import format_length, marked, number, tr
 from magview.ui.kit.pictured import Pictured
 from magview.ui.kit.theme import Theme
 from magview.ui.pictures.picture_view import PictureView, bearing_about, step_factor

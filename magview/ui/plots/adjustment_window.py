@@ -18,9 +18,8 @@ from magview.curves.adjustment_window import crossings, telling_screw_span, wind
 from magview.curves.lift import Table, opening_limit_deg, round_levels, setting_of
 from magview.physics.cam.adjustment_map import AdjustmentMap, way_deg
 from magview.physics.cam.setting import internal_timing
-from magview.spec.language import marked, number, tr
+from magview.spec.language import format_angle, format_length, marked, number, tr
 from magview.spec.magneto import Magneto
-from magview.spec.units import format_angle, format_length
 from magview.ui.plots.sheet import PlotSheet
 
 _CONTOURS = 9

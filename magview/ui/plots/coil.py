@@ -28,9 +28,8 @@ from magview.curves.coil import (
 from magview.curves.lift import Array, Table, cycle_deg, setting_of
 from magview.physics.electric.coil import ContactCycle
 from magview.physics.electric.magnet import detent_torque_nm
-from magview.spec.language import marked, number, tr
+from magview.spec.language import format_angle, marked, number, tr
 from magview.spec.magneto import Electrical
-from magview.spec.units import format_angle
 from magview.ui.plots.sheet import PlotSheet
 
 _SLOWEST_RPM, _FASTEST_RPM = 10.0, 4000.0

@@ -15,8 +15,7 @@ from magview.bench.words import short_words
 from magview.curves.coupling import shift_table, shifts_near
 from magview.curves.lift import Table
 from magview.physics.engine.coupling import MAX_TEETH, Move, teeth_moved
-from magview.spec.language import marked, number, tr
-from magview.spec.units import format_angle
+from magview.spec.language import format_angle, marked, number, tr
 from magview.ui.plots.sheet import PlotSheet
 
 _EARLY = marked("{fires} BTDC, {off} early: magneto flange {magneto}, disc {disc}")

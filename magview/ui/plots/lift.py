@@ -22,8 +22,7 @@ from magview.curves.lift import (
     opening_limit_deg,
     setting_of,
 )
-from magview.spec.language import marked, tr
-from magview.spec.units import format_angle, format_length
+from magview.spec.language import format_angle, format_length, marked, tr
 from magview.ui.plots.sheet import PlotSheet
 
 _KINDS = (marked("present"), marked("designed"), marked("before"))

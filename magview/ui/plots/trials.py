@@ -14,8 +14,7 @@ from magview.bench.state import BenchState
 from magview.curves.lift import Table
 from magview.curves.trials import trials_curve, trials_table
 from magview.physics.trials.advice import Advice, Outcome
-from magview.spec.language import marked, tr
-from magview.spec.units import format_angle, format_length
+from magview.spec.language import format_angle, format_length, marked, tr
 from magview.ui.plots.sheet import PlotSheet
 
 

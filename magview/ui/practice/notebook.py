@@ -21,7 +21,7 @@ from magview.practice.seen import seen
 from magview.practice.state import Practice
 from magview.spec.base import SpecError
 from magview.spec.language import marked, tr
-from magview.spec.units import late_or_early, parse_angle_deg, parse_btdc_deg, parse_length_mm, parse_sided
+from magview.spec.parse import late_or_early, parse_angle_deg, parse_btdc_deg, parse_length_mm, parse_sided
 from magview.ui.kit.inputs import QuantitySpin, QuietCombo
 from magview.ui.kit.theme import Theme
 from magview.ui.practice.controls import PracticePanel

@@ -12,8 +12,7 @@ from magview.curves.lift import Table
 from magview.job.drift_line import READINGS, Line, Reading
 from magview.job.history import Drift
 from magview.job.sheet import Job
-from magview.spec.language import marked, tr
-from magview.spec.units import format_angle, format_length
+from magview.spec.language import format_angle, format_length, marked, tr
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.theme import Theme
 from magview.ui.plots.sheet import PlotSheet

@@ -17,8 +17,7 @@ from PySide6.QtWidgets import QCheckBox, QFrame, QHBoxLayout, QLineEdit, QPlainT
 from magview.bench.words import teeth_of
 from magview.job.words import shown, unit_of
 from magview.spec.language import tr
-from magview.spec.units import (
-    MM_PER_INCH,
+from magview.spec.parse import (
     late_or_early,
     parse_angle_deg,
     parse_btdc_deg,
@@ -27,6 +26,7 @@ from magview.spec.units import (
     parse_number,
     parse_sided,
 )
+from magview.spec.units import MM_PER_INCH
 from magview.ui.kit.inputs import QuietCombo
 
 _SIGNED = ("backplate_deg", "screw_deg", "error_deg")
