@@ -41,7 +41,10 @@ def run_guide(arguments: argparse.Namespace) -> int:
     if arguments.pdf:
         _print(Path(arguments.pdf), arguments.paper)
     if arguments.words:
-        hits = guide_index().search(" ".join(arguments.words), most=10)
+        index = guide_index()
+        if not index.ranked:
+            sys.stderr.write(tr("Words are found only as typed: this Python's SQLite has no FTS5.") + "\n")
+        hits = index.search(" ".join(arguments.words), most=10)
         for hit in hits:
             where = " › ".join(dict.fromkeys((hit.section.page_title, hit.section.title)))
             stream.write(f"{where}\n    {hit.excerpt}\n")

@@ -264,7 +264,10 @@ class GuideWindow(QMainWindow):
                 tr("One section found.") if len(hits) == 1 else tr("{count} sections found.", count=len(hits))
             )
         else:
-            item = QListWidgetItem(escape(tr("Nothing found. Try fewer words, or the beginning of one.")))
+            advice = tr("Nothing found. Try fewer words, or the beginning of one.")
+            if not self._index.ranked:
+                advice += " " + tr("Words are found only as typed: this Python's SQLite has no FTS5.")
+            item = QListWidgetItem(escape(advice))
             item.setFlags(Qt.ItemFlag.NoItemFlags)
             self.results.addItem(item)
             self.statusBar().showMessage(tr("Nothing found."))
