@@ -1,5 +1,6 @@
 """Set before any test module loads: no screen is needed, and Qt comes in only where a test asks for it."""
 
+import gc
 import os
 from collections.abc import Iterator
 
@@ -23,3 +24,9 @@ def english_and_millimetres() -> Iterator[None]:
     yield
     speak_through(None)
     lengths_in("mm")
+
+
+def pytest_collection_finish() -> None:
+    """Take what is loaded by now out of the garbage collector's sight: each window's test calls it."""
+    gc.collect()
+    gc.freeze()
