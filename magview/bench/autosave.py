@@ -5,7 +5,6 @@ from __future__ import annotations
 import contextlib
 import json
 import math
-import os
 import uuid
 from collections.abc import Callable
 from dataclasses import replace
@@ -20,6 +19,7 @@ from magview.physics.cam.setting import internal_timing
 from magview.spec.base import SpecError
 from magview.spec.files import read_json, write_text
 from magview.spec.language import tr
+from magview.spec.lock import Held, Lock
 
 FORMAT = "magview-bench/1"
 
@@ -44,14 +44,14 @@ class Keeper(Generic[T]):
         self.folder = folder
         self._kind, self._dump, self._load = kind, dump, load
         self._path = folder / f"{kind}-{uuid.uuid4().hex}.json"
-        self._lock: int | None = None
+        self._lock: Lock | None = None
 
     def keep(self, work: T) -> None:
         """Write it. Raises SpecError where the disk does not take it; the last good file then stands."""
         try:
             self.folder.mkdir(parents=True, exist_ok=True)
             if self._lock is None:
-                self._lock = _take(_lock_of(self._path))
+                self._lock = Lock(_lock_of(self._path))
         except OSError as error:
             raise SpecError(
                 tr("{name}: cannot be used: {reason}", name=self.folder.name, reason=error.strerror or error)
@@ -63,15 +63,13 @@ class Keeper(Generic[T]):
         with contextlib.suppress(OSError):  # the folder may be gone by now, or locked; the end comes all the same
             self._path.unlink(missing_ok=True)
         if self._lock is not None:
-            os.close(self._lock)
+            self._lock.release()
             self._lock = None
-            with contextlib.suppress(OSError):
-                _lock_of(self._path).unlink(missing_ok=True)
 
     def leave(self) -> None:
         """The program ends, and what was last kept is to be found again."""
         if self._lock is not None:
-            os.close(self._lock)
+            self._lock.let_go()
             self._lock = None
 
     def recover(self) -> T | None:
@@ -83,20 +81,20 @@ class Keeper(Generic[T]):
         others = [p for p in self.folder.glob(f"{self._kind}-*.json") if p != self._path]
         for path in sorted(others, key=_age, reverse=True):
             try:
-                lock = _take(_lock_of(path))
-            except OSError:
-                continue  # nothing can be written here
-            if lock is None:
-                continue  # its program is alive
+                lock = Lock(_lock_of(path))
+            except (Held, OSError):
+                continue  # its program is alive, or nothing can be written here
+            if not lock.held:
+                continue  # a drive without locks does not tell
             try:
                 work = self._load(path)
                 self.keep(work)  # before the old file goes: a second kill must not lose it
                 path.unlink(missing_ok=True)
-                _lock_of(path).unlink(missing_ok=True)
+                lock.release()
             except (SpecError, OSError):
                 continue
             finally:
-                os.close(lock)
+                lock.let_go()
             return work
         return None
 
@@ -110,24 +108,6 @@ class Autosave(Keeper[BenchState]):
 
 def _lock_of(path: Path) -> Path:
     return path.with_suffix(".lock")
-
-
-def _take(path: Path) -> int | None:
-    """Lock a file for as long as the returned handle is open; None where another program has it."""
-    handle = os.open(path, os.O_RDWR | os.O_CREAT, 0o600)
-    try:
-        if os.name == "nt":
-            import msvcrt
-
-            msvcrt.locking(handle, msvcrt.LK_NBLCK, 1)  # type: ignore[attr-defined, unused-ignore]
-        else:
-            import fcntl
-
-            fcntl.flock(handle, fcntl.LOCK_EX | fcntl.LOCK_NB)
-    except OSError:
-        os.close(handle)
-        return None
-    return handle
 
 
 def dump_state(state: BenchState) -> str:

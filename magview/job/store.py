@@ -19,12 +19,12 @@ from pathlib import Path
 from pydantic import ValidationError
 
 from magview.job.library import read_job
-from magview.job.lock import Held, Lock
 from magview.job.sheet import Job, Parts, as_data, steps_of, with_steps, without_history
 from magview.spec.base import SpecError
 from magview.spec.files import MAX_BYTES, dump_json, sync_folder, write_text
 from magview.spec.history import History, Step
 from magview.spec.language import marked, number, tr
+from magview.spec.lock import Held, Lock
 
 _ROOM_BYTES = MAX_BYTES // 2
 """Older steps are forgotten rather than have a file grow so large that writing it is felt, or that it is not read."""
@@ -220,7 +220,7 @@ class JobStore:
 
     def _own(self) -> None:
         try:
-            self._lock = Lock(self.path)
+            self._lock = Lock(self.path.with_name(f".{self.path.name}.lock"))
         except Held:
             self.read_only = tr(
                 "{name} is open in another window or program: it can be read here, and changed "

@@ -162,7 +162,7 @@ def test_a_write_that_stops_half_way(tmp_path):
 def test_a_folder_that_takes_no_files_is_read_only_with_a_sentence(tmp_path):
     """In a process without root's rights, which mind no modes."""
     code = textwrap.dedent("""
-        import fcntl, os, sys
+        import filelock, os, sys
         from pathlib import Path
         from magview.job.library import find_job
         from magview.job.sheet import change_in
