@@ -27,6 +27,7 @@ from pydantic import Field
 from magview.classroom.names import normal
 from magview.practice.attempt import Attempt, dump_attempt
 from magview.spec.base import Model, Name, SpecError
+from magview.spec.fields import may_say
 from magview.spec.files import sync_folder, validate
 from magview.spec.language import marked, tr
 
@@ -44,22 +45,29 @@ class HandedIn(Model):
     """What stands in a handed-in file."""
 
     format: Literal["magview-handed-in/1"]
-    about: Annotated[str, Field(max_length=1000)] = ""
-    """For whoever opens the file: what the digest is, and what it is not."""
-    set: Annotated[str, Field(pattern=r"^[0-9a-f]{16}$")]
-    """The set's identity, `sets.set_id`."""
-    number: Annotated[int, Field(ge=1, le=40)]
-    """Which exercise of the set, from 1."""
-    pupil: Name
-    """As typed."""
-    handed_in_at: Annotated[str, Field(max_length=40, pattern=r"^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d([+-]\d\d:\d\d|Z)$")]
-    """By the pupil's machine, with its offset from UTC."""
-    token: Annotated[str, Field(pattern=r"^[0-9a-f]{16}$")]
-    """Drawn at random: no two files of a class have the same."""
-    attempt: dict[str, Any]
-    """The ``magview-attempt/1`` object."""
-    digest: Annotated[str, Field(pattern=r"^[0-9a-f]{64}$")]
-    """SHA-256 of all the other fields as JSON with sorted names, without spaces, in UTF-8."""
+    about: Annotated[str, Field(max_length=1000)] = may_say(
+        marked("About"), marked("For whoever opens the file: what the digest is, and what it is not."), ""
+    )
+    set: Annotated[str, Field(pattern=r"^[0-9a-f]{16}$")] = Field(
+        title=marked("Set"), description=marked("The set's identity: sixteen hexadecimal digits.")
+    )
+    number: Annotated[int, Field(ge=1, le=40)] = Field(
+        title=marked("Exercise"), description=marked("Which exercise of the set, from 1.")
+    )
+    pupil: Name = Field(title=marked("Pupil"), description=marked("The name as it was typed."))
+    handed_in_at: Annotated[
+        str, Field(max_length=40, pattern=r"^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d([+-]\d\d:\d\d|Z)$")
+    ] = Field(title=marked("Handed in at"), description=marked("By the pupil's machine, with its offset from UTC."))
+    token: Annotated[str, Field(pattern=r"^[0-9a-f]{16}$")] = Field(
+        title=marked("Token"), description=marked("Drawn at random: no two files of a class have the same.")
+    )
+    attempt: dict[str, Any] = Field(
+        title=marked("Attempt"), description=marked("What was done: a magview-attempt/1 object.")
+    )
+    digest: Annotated[str, Field(pattern=r"^[0-9a-f]{64}$")] = Field(
+        title=marked("Digest"),
+        description=marked("SHA-256 of all the other fields as JSON with sorted names, without spaces, in UTF-8."),
+    )
 
 
 def digest_of(data: dict[str, Any]) -> str:

@@ -11,7 +11,8 @@ from magview.bench.state import Side
 from magview.classroom.sets import ClassSet
 from magview.practice.contacts import TOLD
 from magview.practice.debrief import Truth, truths
-from magview.practice.exercise import Exercise, FaultKind
+from magview.practice.exercise import Exercise
+from magview.practice.exercise_parts import FaultKind
 from magview.practice.faults import Drawn, begin, drawn
 from magview.spec.base import SpecError
 from magview.spec.language import format_length, tr

@@ -6,9 +6,9 @@ from html import escape
 
 from magview.classroom.key import faults_of, side_word
 from magview.classroom.results import SHOWN_BY
-from magview.classroom.words import FAULTS, STEPS
 from magview.practice.debrief import truths
 from magview.practice.exercise import Exercise
+from magview.practice.exercise_parts import FAULTS, GOALS
 from magview.practice.faults import begin
 from magview.practice.paper import goal_words, paper_lines
 from magview.practice.story import story
@@ -61,7 +61,7 @@ def advice(exercise: Exercise) -> list[str]:
     for goal in exercise.goals:
         wanted = goal.reading or goal.goal
         if not all(getattr(exercise.tray, name) for name in _NEEDED.get(wanted, ())):
-            words = tr(STEPS.get(wanted, wanted))
+            words = tr(GOALS.get(wanted, wanted))
             told.append(tr("Nothing on the tray can prove “{goal}”.", goal=words))
     asked = {g.reading or g.goal for g in exercise.goals}
     for fault in exercise.faults:

@@ -23,7 +23,8 @@ from magview.classroom.sets import work_id
 from magview.practice.actions import HandIn
 from magview.practice.attempt import RULES, Attempt, Event, unplayed_attempt
 from magview.practice.evidence import evidence
-from magview.practice.exercise import Exercise, FaultKind, GoalKind, Written
+from magview.practice.exercise import Exercise
+from magview.practice.exercise_parts import FaultKind, GoalKind, Written
 from magview.practice.marking import Row, mark_evidence
 from magview.spec.base import SpecError
 from magview.spec.files import validate

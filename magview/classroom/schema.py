@@ -8,11 +8,17 @@ from typing import Any, Literal
 from magview.classroom.handed import HandedIn
 from magview.classroom.sets import ClassSet
 from magview.practice.exercise import Exercise
+from magview.practice.lesson import Lesson
 from magview.spec.base import Model
 from magview.spec.json_schema import schema_of
 
-Kind = Literal["class", "exercise", "handed-in"]
-MODELS: dict[Kind, type[Model]] = {"class": ClassSet, "exercise": Exercise, "handed-in": HandedIn}
+Kind = Literal["class", "exercise", "handed-in", "lesson"]
+MODELS: dict[Kind, type[Model]] = {
+    "class": ClassSet,
+    "exercise": Exercise,
+    "handed-in": HandedIn,
+    "lesson": Lesson,
+}
 
 
 def schema(kind: Kind) -> dict[str, Any]:

@@ -19,11 +19,13 @@ from pydantic import Field, model_validator
 
 from magview.classroom.code import ALPHABET, CHECKS, MOST, Bits, checked, symbols_of
 from magview.classroom.names import normal, pupil_key, seed_for
-from magview.practice.exercise import Exercise, Tray
+from magview.practice.exercise import Exercise
+from magview.practice.exercise_parts import Tray
 from magview.practice.library import find_exercise, read_exercise, shipped_exercises, with_parts
 from magview.spec.base import Model, Name, SpecError
+from magview.spec.fields import Choices, Quantity, may_say
 from magview.spec.files import STANDARD, dump_json, name_of, read_json, validate, write_text
-from magview.spec.language import tr
+from magview.spec.language import marked, tr
 from magview.spec.library import resources
 
 Units = Literal["own", "metric", "inch"]
@@ -45,20 +47,49 @@ class ClassSet(Model):
     """What a class works at."""
 
     format: Literal["magview-class/1"] = "magview-class/1"
-    title: Annotated[str, Field(max_length=120, pattern=r"^[^\p{Cc}]*$")] = ""
-    seed: Annotated[int, Field(ge=0, le=MOST_SEED)]
-    """Everything hidden is drawn from it."""
-    each_their_own: bool = False
-    """A fault of their own for each pupil, drawn from seed and name; else the same for all."""
-    hints: bool = True
-    """Whether the exercises' hints may be asked for."""
-    units: Units = "own"
-    """The exercise's own blades and straightedge, or a straightedge of this unit, and blades of it too."""
-    minutes: Annotated[int, Field(ge=1, le=MOST_MINUTES)] | None = None
-    """The time allowed for each exercise; left out: its own guide. Time is shown and not marked."""
-    exercises: Annotated[tuple[Exercise, ...], Field(min_length=1, max_length=40)]
-    pupils: Annotated[tuple[Name, ...], Field(max_length=500)] = ()
-    """Names or numbers, for the answer key and to see who is missing."""
+    title: Annotated[str, Field(max_length=120, pattern=r"^[^\p{Cc}]*$")] = may_say(
+        marked("Title"), marked("What the class is told this set is called."), ""
+    )
+    seed: Annotated[int, Field(ge=0, le=MOST_SEED)] = Field(
+        title=marked("Number"), description=marked("Everything hidden is drawn from it.")
+    )
+    each_their_own: Annotated[
+        bool,
+        Choices(
+            ((False, marked("the same for everyone")), (True, marked("one of their own for each pupil"))),
+        ),
+    ] = may_say(
+        marked("Faults"),
+        marked("A fault of their own for each pupil, drawn from seed and name; else the same for all."),
+        False,
+    )
+    hints: bool = may_say(
+        marked("Hints may be asked for"), marked("Whether the exercises' hints may be asked for."), True
+    )
+    units: Annotated[
+        Units,
+        Choices(
+            (
+                ("own", marked("as the exercise has them")),
+                ("metric", marked("metric, too")),
+                ("inch", marked("in inches, too")),
+            )
+        ),
+    ] = may_say(
+        marked("Blades, edge"),
+        marked("A straightedge of this unit, and blades of it beside the exercise's own."),
+        "own",
+    )
+    minutes: Annotated[int, Field(ge=1, le=MOST_MINUTES), Quantity("min")] | None = may_say(
+        marked("Minutes"),
+        marked("Shown to the pupils as a guide; time is not marked. Left out: as the exercise says."),
+    )
+    exercises: Annotated[tuple[Exercise, ...], Field(min_length=1, max_length=40)] = Field(
+        title=marked("Exercises"), description=marked("In the order they are worked at.")
+    )
+    pupils: Annotated[tuple[Name, ...], Field(max_length=500)] = may_say(
+        marked("Pupils"), marked("Names or numbers, for the answer key and to see who is missing."), ()
+    )
 
     @model_validator(mode="after")
     def _pupils_differ(self) -> Self:

@@ -3,45 +3,9 @@
 from __future__ import annotations
 
 from magview.classroom.results import Error, FaultFound, Result, Step
+from magview.practice.exercise_parts import FAULTS, GOALS, READINGS
 from magview.spec.language import marked, tr
 
-STEPS = {
-    "e-gap": marked("rotor held at the E-gap"),
-    "opening": marked("contacts open at the mark"),
-    "gap": marked("largest gap within its limits"),
-    "contacts": marked("contacts clean and flat"),
-    "disc-zero": marked("disc set to top dead centre"),
-    "timing": marked("timed to the engine"),
-    "synchronised": marked("both magnetos together"),
-    "lead": marked("switch lead sound and proved"),
-    "marks": marked("coupling marked first"),
-    "secured": marked("everything tight and closed up"),
-}
-READINGS = {
-    "opening": marked("opening, as written down"),
-    "gap": marked("largest gap, as written down"),
-    "firing": marked("firing, as written down"),
-    "disc-zero": marked("disc's zero, as written down"),
-    "lead": marked("switch lead, as written down"),
-}
-FAULTS = {
-    "opening": marked("opens early or late"),
-    "gap": marked("gap too wide or narrow"),
-    "plate": marked("backplate off"),
-    "creep": marked("lock screw carries the contact screw along"),
-    "lobe-low": marked("a low lobe"),
-    "pip": marked("pip on the contacts"),
-    "backlash": marked("play in the coupling"),
-    "teeth": marked("teeth out at the magneto flange"),
-    "disc-teeth": marked("teeth out at the drive flange"),
-    "vernier": marked("vernier steps out"),
-    "disc-zero": marked("disc not at zero"),
-    "wrong-stroke": marked("on the wrong stroke"),
-    "rotor-at-neutral": marked("fitted at neutral"),
-    "lead": marked("switch lead"),
-    "contacts": marked("the contacts' faces"),
-    "dry-felt": marked("a dry felt"),
-}
 DANGERS = {
     "unmarked": marked("took the magneto off unmarked"),
     "chocks": marked("turned the propeller with no chocks at the wheels"),
@@ -71,7 +35,7 @@ def sided(words: str, side: str | None) -> str:
 
 def step_words(step: Step) -> str:
     """What a step of the rubric is."""
-    return sided(tr(READINGS[step.reading]) if step.reading is not None else tr(STEPS[step.goal]), step.side)
+    return sided(tr(READINGS[step.reading]) if step.reading is not None else tr(GOALS[step.goal]), step.side)
 
 
 def fault_words(fault: FaultFound) -> str:

@@ -18,7 +18,8 @@ from magview.bench.words import breaker_end_sense
 from magview.drawing.shapes import Point, Shape, arc, arc_slot, band, circle, cross_slot, polar, wrap
 from magview.physics.cam.breaker import Linkage, linkage
 from magview.physics.cam.setting import InternalTiming, internal_timing
-from magview.spec.magneto import EccentricScrew, Magneto
+from magview.spec.breaker import EccentricScrew
+from magview.spec.magneto import Magneto
 
 Array = NDArray[np.float64]
 

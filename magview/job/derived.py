@@ -6,8 +6,8 @@ from dataclasses import dataclass
 from math import atan2, degrees, hypot
 
 from magview.bench.lamp import slack_deg
-from magview.job.parts import Setting
 from magview.job.sheet import Job
+from magview.job.stages import Setting
 from magview.physics.engine.coupling import finest_shift_deg, rotor_shift_deg
 from magview.physics.engine.dead_centre import disc_zero_error_deg, has_link_rod, link_rod_correction_deg
 from magview.physics.engine.lamp import Explanation, Foretold, explain, lamp_after_deg

@@ -19,9 +19,10 @@ from magview.drawing.coupling_on_paper import coupling_svg
 from magview.job import judge, standing
 from magview.job.feeds import bench_as
 from magview.job.history import Drift
-from magview.job.parts import InternalTiming, Lobes, Sure, Uncertainty, title_in
+from magview.job.parts import Sure, Uncertainty, title_in
 from magview.job.readings import Row, label_of, rows, unjudged_words
 from magview.job.sheet import CAUTIONS, STAGES, Job, stage_of, title_of
+from magview.job.stages import InternalTiming, Lobes
 from magview.job.words import shown
 from magview.spec.base import SpecError
 from magview.spec.language import format_angle, format_length, inside, marked, number, tr

@@ -26,8 +26,9 @@ from magview.bench.state import (
 from magview.bench.sureness import read_internal
 from magview.bench.timing import timing_plan
 from magview.job.derived import disc_zero_deg
-from magview.job.parts import LobeReading, Sure, TrialRecord, Uncertainty
+from magview.job.parts import Sure, Uncertainty
 from magview.job.sheet import Job, change, change_in, title_of
+from magview.job.stages import LobeReading, TrialRecord
 from magview.physics.cam.setting import Adjustment
 from magview.physics.engine.coupling import Move
 from magview.physics.engine.crank import strokes

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from magview.bench.conditions import Condition
+from magview.job.checklists import checks
 from magview.job.danger import Danger, dangers, drop_is_too_small
 from magview.job.derived import (
     LampDue,
@@ -18,7 +19,6 @@ from magview.job.derived import (
     timing_difference_deg,
     true_btdc_deg,
 )
-from magview.job.parts import checks
 from magview.job.requirements import missing, not_yet, refuse, signed_earlier, skip_refusal
 from magview.job.sheet import NEVER_SKIPPED, STAGES, Job, change_in, signature_holds, stage_of, title_of
 from magview.spec.language import tr

@@ -11,6 +11,7 @@ from typing import Any, Literal
 
 from magview import __version__
 from magview.job import judge, standing
+from magview.job.checklists import Stage, checks, is_check
 from magview.job.danger import dangers
 from magview.job.derived import (
     dead_centre_deg,
@@ -19,7 +20,7 @@ from magview.job.derived import (
     link_rod_deg,
     timing_difference_deg,
 )
-from magview.job.parts import Stage, Sure, Uncertainty, checks, is_check, title_in
+from magview.job.parts import Sure, Uncertainty, title_in
 from magview.job.requirements import earlier_rules
 from magview.job.sheet import STAGES, Job, stage_of, title_of
 from magview.job.words import UNITS, digits_for, limits_words, shown, unit_of

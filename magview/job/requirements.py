@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import Any
 
-from magview.job import parts
+from magview.job import checklists, parts, stages
 from magview.job.derived import dead_centre_deg, lamp_out_of_date, side_of, sides
 from magview.job.sheet import NEVER_SKIPPED, RULES, STAGES, Job, signature_holds, stage_of, title_of
 from magview.job.words import shown
@@ -197,11 +197,11 @@ def _lacks(job: Job, name: str) -> Iterator[_Lack]:
     later = _SINCE_2.get(name, ())
     for field in _needed(job, name):
         value = getattr(stage, field)
-        if value is None or (value is False and field in parts.checks(stage)):
+        if value is None or (value is False and field in checklists.checks(stage)):
             yield _words(stage, field), 2 if field in later and value is None else 1
-    if isinstance(stage, parts.SwitchLead):
+    if isinstance(stage, checklists.SwitchLead):
         yield from _proofs(job, stage)
-    if isinstance(stage, parts.Lobes) and not stage.lobes:
+    if isinstance(stage, stages.Lobes) and not stage.lobes:
         yield tr("the lobes"), 1
     due = lamp_out_of_date(job) if name == "tooth_shift" else None
     if due is not None:
@@ -209,7 +209,7 @@ def _lacks(job: Job, name: str) -> Iterator[_Lack]:
         yield tr("the lamp read again, which should now say {should}", should=should), 2
 
 
-def _proofs(job: Job, lead: parts.SwitchLead) -> Iterator[_Lack]:
+def _proofs(job: Job, lead: checklists.SwitchLead) -> Iterator[_Lack]:
     """Each lead is proved with the switch off and on, by meter or lamp. On a bench there is none."""
     if job.cautions.on_bench:
         return
@@ -234,13 +234,13 @@ def _needed(job: Job, name: str) -> tuple[str, ...]:
     stage = stage_of(job, name)
     match name:
         case "cautions":
-            return parts.checks(stage)
+            return checklists.checks(stage)
         case "marks":
             return ("drive_flange_marked", "disc_marked", "magneto_flange_marked", "engine_marked")
         case "closing":
             own = ("lead_grounded_switch_off", "lead_grounded_switch_on")
             other = tuple(f"other_{field}" for field in own) if len(sides(job)) > 1 else ()
-            return (*parts.checks(stage), *own, *other)
+            return (*checklists.checks(stage), *own, *other)
         case "dead_centre":
             zero = dead_centre_deg(job)
             off = ("disc_reset",) if zero is not None and abs(zero) > 1e-9 else ()
@@ -262,5 +262,5 @@ def _needed(job: Job, name: str) -> tuple[str, ...]:
     return ()
 
 
-def _words(stage: parts.Stage, field: str) -> str:
+def _words(stage: checklists.Stage, field: str) -> str:
     return inside(parts.title_in(type(stage).model_fields[field], field))

@@ -25,7 +25,9 @@ def schema(kind: Kind) -> dict[str, Any]:
     if kind == "installation":
         for part in ("magneto", "engine"):
             path = {"type": "string", "description": f"path of the {part}'s file, from this file's folder"}
-            data["properties"][part] = {"anyOf": [data["properties"][part], path]}
+            told = data["properties"][part]
+            words = {key: told.pop(key) for key in ("title", "description")}
+            data["properties"][part] = {**words, "anyOf": [told, path]}
     return data
 
 

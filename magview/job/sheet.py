@@ -7,10 +7,12 @@ from typing import Annotated, Any, Literal, Self
 
 from pydantic import Field, model_validator
 
-from magview.job import parts
-from magview.job.parts import Line, Stage
+from magview.job import checklists, parts, stages
+from magview.job.checklists import Stage
+from magview.job.parts import Line
 from magview.spec.base import Model, SpecError
 from magview.spec.engine import Installation
+from magview.spec.fields import may_say
 from magview.spec.files import dump_json, validate
 from magview.spec.history import History, Step
 from magview.spec.language import marked, tr
@@ -35,17 +37,21 @@ Parts = dict[str, Any]
 class SavedStep(Model):
     """One step of the saved history: the parts of the sheet that it changed, before and after."""
 
-    name: Line
-    at: Annotated[str, Field(max_length=40)] = ""
-    before: Parts
-    after: Parts
+    name: Line = Field(title=marked("Name"), description=marked("What was done, in words."))
+    at: Annotated[str, Field(max_length=40)] = may_say(marked("At"), marked("When it was done."), "")
+    before: Parts = Field(title=marked("Before"), description=marked("The changed parts as they were."))
+    after: Parts = Field(title=marked("After"), description=marked("The changed parts as they became."))
 
 
 class SavedHistory(Model):
     """Steps that can be undone, and done again: the first `done` of them are in the sheet."""
 
-    steps: tuple[SavedStep, ...] = Field(default=(), max_length=5000)
-    done: Annotated[int, Field(ge=0)] = 0
+    steps: Annotated[tuple[SavedStep, ...], Field(max_length=5000)] = may_say(
+        marked("Steps"), marked("The oldest first."), ()
+    )
+    done: Annotated[int, Field(ge=0)] = may_say(
+        marked("Done"), marked("How many of the steps are in the sheet; those after them can be done again."), 0
+    )
 
     @model_validator(mode="after")
     def _within(self) -> Self:
@@ -64,54 +70,62 @@ class Job(Model):
     """A job sheet. Stages stand in the trade's order."""
 
     format: Literal["magview-job/1"]
-    title: Line = ""
-    day: parts.Day = Field(default="", title=marked("Date"))
-    invented: bool = Field(default=False, title=marked("Invented for demonstration"))
+    title: Line = may_say(marked("Title"), marked("What the sheet is called."), "")
+    day: parts.Day = may_say(marked("Date"), marked("Day on which the work began."), "")
+    invented: bool = may_say(
+        marked("Invented for demonstration"), marked("Whether it ships with the program, of no real magneto."), False
+    )
     aircraft: parts.Aircraft = Field(default_factory=parts.Aircraft.model_construct, title=marked("Aircraft"))
     engine: parts.EngineIdentity = Field(default_factory=parts.EngineIdentity.model_construct, title=marked("Engine"))
     magneto: parts.MagnetoIdentity = Field(
         default_factory=parts.MagnetoIdentity.model_construct, title=marked("Magneto")
     )
-    installation: Installation | None = None
-    """What the bench worked with: magneto, engine and coupling; or…"""
-    magneto_file: Magneto | None = None
-    """…the magneto alone."""
+    installation: Installation | None = may_say(
+        marked("Installation"), marked("What the bench worked with: magneto, engine and coupling.")
+    )
+    magneto_file: Magneto | None = may_say(
+        marked("Magneto's file"), marked("What the bench worked with, where it was a magneto alone.")
+    )
     limits: parts.Limits = Field(default_factory=parts.Limits.model_construct, title=marked("Limits"))
 
-    cautions: parts.Cautions = Field(default_factory=parts.Cautions.model_construct, title=marked("Make safe"))
-    switch_lead: parts.SwitchLead = Field(
-        default_factory=parts.SwitchLead.model_construct, title=marked("Prove both switch leads")
+    cautions: checklists.Cautions = Field(
+        default_factory=checklists.Cautions.model_construct, title=marked("Make safe")
     )
-    dead_centre: parts.DeadCentre = Field(
-        default_factory=parts.DeadCentre.model_construct, title=marked("Top dead centre, stroke")
+    switch_lead: checklists.SwitchLead = Field(
+        default_factory=checklists.SwitchLead.model_construct, title=marked("Prove both switch leads")
     )
-    as_found: parts.AsFound = Field(default_factory=parts.AsFound.model_construct, title=marked("As found"))
-    contacts: parts.Contacts = Field(
-        default_factory=parts.Contacts.model_construct, title=marked("Condition of the contacts")
+    dead_centre: stages.DeadCentre = Field(
+        default_factory=stages.DeadCentre.model_construct, title=marked("Top dead centre, stroke")
     )
-    internal_timing: parts.InternalTiming = Field(
-        default_factory=parts.InternalTiming.model_construct, title=marked("Setting, as left")
+    as_found: stages.AsFound = Field(default_factory=stages.AsFound.model_construct, title=marked("As found"))
+    contacts: stages.Contacts = Field(
+        default_factory=stages.Contacts.model_construct, title=marked("Condition of the contacts")
     )
-    lobes: parts.Lobes = Field(default_factory=parts.Lobes.model_construct, title=marked("Every lobe"))
-    marks: parts.Marks = Field(default_factory=parts.Marks.model_construct, title=marked("Paint marks"))
-    tooth_shift: parts.ToothShift = Field(
-        default_factory=parts.ToothShift.model_construct, title=marked("Tooth shift, lamp again")
+    internal_timing: stages.InternalTiming = Field(
+        default_factory=stages.InternalTiming.model_construct, title=marked("Setting, as left")
     )
-    synchronising: parts.Synchronising = Field(
-        default_factory=parts.Synchronising.model_construct, title=marked("Both together")
+    lobes: stages.Lobes = Field(default_factory=stages.Lobes.model_construct, title=marked("Every lobe"))
+    marks: stages.Marks = Field(default_factory=stages.Marks.model_construct, title=marked("Paint marks"))
+    tooth_shift: stages.ToothShift = Field(
+        default_factory=stages.ToothShift.model_construct, title=marked("Tooth shift, lamp again")
     )
-    closing: parts.Closing = Field(
-        default_factory=parts.Closing.model_construct, title=marked("Close, prove leads again")
+    synchronising: stages.Synchronising = Field(
+        default_factory=stages.Synchronising.model_construct, title=marked("Both together")
     )
-    ground_run: parts.GroundRun = Field(default_factory=parts.GroundRun.model_construct, title=marked("Ground run"))
-    remarks: parts.Remarks = Field(default_factory=parts.Remarks.model_construct, title=marked("Remarks"))
+    closing: checklists.Closing = Field(
+        default_factory=checklists.Closing.model_construct, title=marked("Close, prove leads again")
+    )
+    ground_run: stages.GroundRun = Field(default_factory=stages.GroundRun.model_construct, title=marked("Ground run"))
+    remarks: stages.Remarks = Field(default_factory=stages.Remarks.model_construct, title=marked("Remarks"))
 
     signature: parts.Signature | None = Field(default=None, title=marked("Signature"))
     next_check: parts.NextCheck = Field(default_factory=parts.NextCheck.model_construct, title=marked("Next check"))
     reading_errors: parts.ReadingErrors = Field(
         default_factory=parts.ReadingErrors.model_construct, title=marked("How well it is read")
     )
-    history: SavedHistory | None = None
+    history: SavedHistory | None = may_say(
+        marked("History"), marked("Every step that was taken, so that it can be undone.")
+    )
 
     @model_validator(mode="after")
     def _one_description(self) -> Self:

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from magview.bench.conditions import CONDITION_WORDS
 from magview.bench.lamp_words import explanation_words
 from magview.job import danger, judge
+from magview.job.checklists import checks
 from magview.job.danger import Danger, Kind, drop_is_too_small
 from magview.job.derived import (
     LampDue,
@@ -17,7 +18,6 @@ from magview.job.derived import (
     sides,
     teeth_contradict,
 )
-from magview.job.parts import checks
 from magview.job.requirements import earlier_rules, missing
 from magview.job.sheet import Job, stage_of, title_of
 from magview.job.words import limits_words, shown

@@ -11,11 +11,12 @@ from magview.physics.engine.coupling import speed_ratio
 from magview.physics.trials.flank_fit import fit_flank, fitted_magneto
 from magview.physics.trials.trial import ReadingErrors, Trial
 from magview.spec.base import SpecError
+from magview.spec.cam import LawProfile, MeasuredProfile
 from magview.spec.engine import Engine, Installation
 from magview.spec.files import format_of, validate
 from magview.spec.language import marked, tr
 from magview.spec.library import DEFAULT_MAGNETO, find_magneto
-from magview.spec.magneto import LawProfile, Magneto, MeasuredProfile
+from magview.spec.magneto import Magneto
 from magview.spec.sources import Origin
 
 WORKED_OUT: dict[str, str] = {

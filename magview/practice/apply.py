@@ -14,7 +14,7 @@ from magview.physics.engine.play import Play
 from magview.practice import actions as do
 from magview.practice import contacts, instruments, turning
 from magview.practice.draws import between, uniform, whole
-from magview.practice.exercise import LeadFault
+from magview.practice.exercise_parts import LeadFault
 from magview.practice.state import SAFE_THINGS, Note, Practice, ReadingKind, Said, true_circuit, view
 from magview.spec.base import SpecError
 from magview.spec.language import marked, tr

@@ -11,7 +11,8 @@ from magview.physics.electric.circuit import Lead, circuit
 from magview.physics.engine.coupling import finest_shift_deg, rotor_shift_deg
 from magview.practice.contacts import faces_found
 from magview.practice.draws import between, uniform, whole
-from magview.practice.exercise import Exercise, Fault
+from magview.practice.exercise import Exercise
+from magview.practice.exercise_parts import Fault
 from magview.practice.state import SAFE_THINGS, Kept, Practice, Seat, first_spark_deg, view
 from magview.spec.base import SpecError
 from magview.spec.language import number, tr

@@ -12,7 +12,7 @@ from magview.practice.closing import closed_up
 from magview.practice.contacts import PIP_MM
 from magview.practice.decisions import decided_rightly
 from magview.practice.evidence import Evidence, Track
-from magview.practice.exercise import Goal
+from magview.practice.exercise_parts import Goal
 from magview.practice.instruments import DRAG_MM, SQUARE_EYE_DEG, edge_mm, parallax_mm
 from magview.practice.judged import Judged
 from magview.practice.lead_proof import judge_lead

@@ -18,7 +18,8 @@ from magview.practice.faults import begin
 from magview.practice.predicates import LASTING, NEEDS, WHATS, Moment, holds, stands
 from magview.practice.state import Practice
 from magview.spec.base import Model, Name, SpecError, Text
-from magview.spec.language import tr
+from magview.spec.fields import may_say
+from magview.spec.language import marked, tr
 
 Predicate = Literal[
     "pointed-at",
@@ -58,12 +59,17 @@ Predicate = Literal[
 class Until(Model):
     """A predicate by its name, with what it needs (`predicates.NEEDS` says which)."""
 
-    that: Predicate
-    what: Annotated[str, Field(min_length=1, max_length=60)] | None = None
-    value: Annotated[float, Field(ge=-720.0, le=720.0)] | None = None
-    within: Annotated[float, Field(gt=0.0, le=90.0)] | None = None
-    yes: bool = True
-    """False waits for the opposite, as of a state."""
+    that: Predicate = Field(title=marked("Predicate"), description=marked("What is to become true."))
+    what: Annotated[str, Field(min_length=1, max_length=60)] | None = may_say(
+        marked("Of what"), marked("The part, the reading or the control, where the predicate needs one.")
+    )
+    value: Annotated[float, Field(ge=-720.0, le=720.0)] | None = may_say(
+        marked("Value"), marked("The number to be reached, where the predicate needs one.")
+    )
+    within: Annotated[float, Field(gt=0.0, le=90.0)] | None = may_say(
+        marked("Within"), marked("How near to the value it must be.")
+    )
+    yes: bool = may_say(marked("True"), marked("False waits for the opposite, as of a state."), True)
 
     @model_validator(mode="after")
     def _has_what_it_needs(self) -> Self:
@@ -91,26 +97,34 @@ class Until(Model):
 class LessonStep(Model):
     """One thing to do."""
 
-    title: Name
-    text: Text
-    until: Annotated[tuple[Until, ...], Field(min_length=1, max_length=6)]
-    """All must hold at once for the next step to begin."""
-    done: Text = ""
-    """What to notice, said when it is done."""
-    hint: Text = ""
+    title: Name = Field(title=marked("Title"), description=marked("The step in a few words."))
+    text: Text = Field(title=marked("Text"), description=marked("What is to be done, and how."))
+    until: Annotated[tuple[Until, ...], Field(min_length=1, max_length=6)] = Field(
+        title=marked("Until"), description=marked("All must hold at once for the next step to begin.")
+    )
+    done: Text = may_say(marked("Done"), marked("What to notice, said when it is done."), "")
+    hint: Text = may_say(marked("Hint"), marked("Said when it is asked for."), "")
 
 
 class Lesson(Model):
     """A lesson as its file describes it."""
 
     format: Literal["magview-lesson/1"]
-    number: Annotated[int, Field(ge=1, le=999)]
-    name: Name
-    text: Text
-    seed: Annotated[int, Field(ge=0, lt=2**53)] = 0
-    exercise: Exercise
-    """The room it takes place in; its goals are what the lesson is about."""
-    steps: Annotated[tuple[LessonStep, ...], Field(min_length=1, max_length=60)]
+    number: Annotated[int, Field(ge=1, le=999)] = Field(
+        title=marked("Number"), description=marked("Its place among the lessons.")
+    )
+    name: Name = Field(title=marked("Name"), description=marked("What the lesson is called."))
+    text: Text = Field(title=marked("Text"), description=marked("What it teaches, told before it begins."))
+    seed: Annotated[int, Field(ge=0, lt=2**53)] = may_say(
+        marked("Seed"), marked("Everything hidden in its exercise is drawn from it."), 0
+    )
+    exercise: Exercise = Field(
+        title=marked("Exercise"),
+        description=marked("Where it takes place; its goals are what the lesson is about."),
+    )
+    steps: Annotated[tuple[LessonStep, ...], Field(min_length=1, max_length=60)] = Field(
+        title=marked("Steps"), description=marked("One act each, in order.")
+    )
 
 
 @dataclass(frozen=True)

@@ -19,7 +19,7 @@ from magview.practice import actions as do
 from magview.practice.attempt import RULES, Attempt
 from magview.practice.draws import between
 from magview.practice.evidence import Danger, Evidence, evidence
-from magview.practice.exercise import Goal
+from magview.practice.exercise_parts import Goal
 from magview.practice.goals import judge
 from magview.practice.judged import Judged
 from magview.practice.state import Practice, view

@@ -7,11 +7,13 @@ from magview.bench.state import Side
 from magview.bench.words import breaker_end_sense, rotation_words
 from magview.physics.engine.dead_centre import has_link_rod, stop_middle_deg
 from magview.practice.contacts import manual_words
-from magview.practice.exercise import Exercise, Goal
+from magview.practice.exercise import Exercise
+from magview.practice.exercise_parts import Goal
 from magview.practice.readings import UNITS
+from magview.spec.breaker import EccentricScrew
 from magview.spec.engine import Engine, Installation
 from magview.spec.language import marked, number, tr
-from magview.spec.magneto import EccentricScrew, Magneto
+from magview.spec.magneto import Magneto
 from magview.spec.units import MM_PER_INCH
 
 _GOALS = {

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from magview.bench.state import Side
 from magview.practice.evidence import Evidence, Track
-from magview.practice.exercise import Goal
+from magview.practice.exercise_parts import Goal
 from magview.practice.lead_proof import lead_faults, still_possible
 from magview.practice.state import Note, Practice, true_firing_deg, true_readings, view
 from magview.practice.words import FINDINGS, side_words

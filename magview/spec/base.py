@@ -5,6 +5,8 @@ from typing import Annotated
 
 from pydantic import BaseModel, ConfigDict, Field
 
+from magview.spec.fields import Quantity
+
 # What a file may hold is said here alone; and looking for plugins reads the metadata of every installed package.
 os.environ.setdefault("PYDANTIC_DISABLE_PLUGINS", "__all__")
 
@@ -29,8 +31,8 @@ class Model(BaseModel):
 
 
 # Ranges are wide enough for any magneto and narrow enough that no formula overflows.
-Angle = Annotated[float, Field(ge=-3600.0, le=3600.0)]
-Length = Annotated[float, Field(ge=0.001, le=1000.0)]
-LengthOrZero = Annotated[float, Field(ge=0.0, le=1000.0)]
+Angle = Annotated[float, Field(ge=-3600.0, le=3600.0), Quantity("°")]
+Length = Annotated[float, Field(ge=0.001, le=1000.0), Quantity("mm")]
+LengthOrZero = Annotated[float, Field(ge=0.0, le=1000.0), Quantity("mm")]
 Text = Annotated[str, Field(max_length=4000)]
 Name = Annotated[str, Field(min_length=1, max_length=120, pattern=r"^[^\p{Cc}]*$")]

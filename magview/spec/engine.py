@@ -5,12 +5,19 @@ from typing import Annotated, Literal, Self
 from pydantic import Field, model_validator
 
 from magview.spec.base import Angle, Length, LengthOrZero, Model, Name
-from magview.spec.language import tr
-from magview.spec.magneto import Magneto, Rotation
+from magview.spec.fields import Choices, Quantity, Sign, said
+from magview.spec.language import marked, tr
+from magview.spec.magneto import WAYS_ROUND, Magneto, Rotation
 from magview.spec.sources import Sources, check_sources
 
-Revs = Annotated[float, Field(ge=0.0, le=20_000.0)]
+# fmt: off
+Revs = Annotated[float, Field(ge=0.0, le=20_000.0), Quantity("rpm")]
 """Crank turns per minute [rpm]."""
+
+CRANK_DEG = Quantity("°", "crank")
+Btdc = Annotated[float, Field(ge=-60.0, le=90.0), Quantity("°", "crank", Sign.BEFORE_TOP)]
+Tolerance = Annotated[float, Field(gt=0.0, le=30.0), CRANK_DEG]
+Cylinder = Annotated[int, Field(ge=1, le=36)]
 
 EngineView = Literal["propeller", "rear"]
 """The end an engine is looked at from: the propeller's, which drives; or the rear, where the accessories are."""
@@ -19,44 +26,120 @@ EngineView = Literal["propeller", "rear"]
 class FiringBtdc(Model):
     """Where each magneto fires [crank deg before top dead centre], larger = earlier."""
 
-    left: Annotated[float, Field(ge=-60.0, le=90.0)]
-    right: Annotated[float, Field(ge=-60.0, le=90.0)]
+    left: Annotated[Btdc, said(
+        marked("Left magneto fires before top dead centre"),
+        marked("Crank degrees before top dead centre at which the left magneto should fire No. 1."),
+        marked("Larger is earlier; staggered settings, left unlike right, are allowed."))]
+    right: Annotated[Btdc, said(
+        marked("Right magneto fires before top dead centre"),
+        marked("Crank degrees before top dead centre at which the right magneto should fire No. 1."),
+        marked("An engine with a single magneto has the same figure twice."))]
 
 
 class Articulation(Model):
     """A master rod and link rods. Knuckle angles by cylinder number, from the master rod's axis, in the
     direction of rotation; left out: the angle between the two cylinders' axes."""
 
-    master_cylinder: Annotated[int, Field(ge=1, le=36)]
-    knuckle_radius_mm: LengthOrZero
-    link_rod_mm: Length
-    knuckle_angles_deg: tuple[Angle, ...] | None = None
+    master_cylinder: Annotated[Cylinder, said(
+        marked("Cylinder of the master rod"),
+        marked("The cylinder whose rod carries all others."),
+        marked("One of the engine's cylinders."))]
+    knuckle_radius_mm: Annotated[LengthOrZero, said(
+        marked("Radius of the knuckle pins"),
+        marked("From the crank pin's centre to the pins of the link rods."),
+        marked("0 or more; 0 gives evenly spaced dead centres."))]
+    link_rod_mm: Annotated[Length, said(
+        marked("Link rods"),
+        marked("From the knuckle pin's centre to the piston pin's."),
+        marked("Longer than half the stroke and the knuckle radius together."))]
+    knuckle_angles_deg: Annotated[tuple[Angle, ...] | None, said(
+        marked("Angles of the knuckle pins"),
+        marked("By cylinder number, from the master rod's axis in the direction of rotation."),
+        marked("One for each cylinder, or none: then they stand as the cylinders do."))] = None
 
 
 class Engine(Model):
     """A four-stroke piston engine as its file describes it (guide: theory-engine)."""
 
     format: Literal["magview-engine/1"]
-    name: Name
-    cylinders: Annotated[int, Field(ge=1, le=36)]
-    arrangement: Literal["radial", "inline", "opposed", "vee"]
-    firing_order: tuple[int, ...]
-    firing_btdc_deg: FiringBtdc
-    timing_tolerance_deg: Annotated[float, Field(gt=0.0, le=30.0)]
-    synchronising_tolerance_deg: Annotated[float, Field(gt=0.0, le=30.0)]
-    stroke_mm: Length
-    rod_mm: Length
-    rotation: Rotation
-    rotation_seen_from: EngineView = "propeller"
-    """From which end `rotation` is meant: engine manuals often mean the rear, the accessory end."""
-    timing_cylinder: Annotated[int, Field(ge=1, le=36)] = 1
-    """The cylinder whose piston gives top dead centre and to which the timing is read; most often No. 1."""
-    articulation: Articulation | None = None
-    drop_rpm: tuple[Revs, Revs] | None = None
-    """Smallest and largest drop on one magneto at the ground run [rpm]; silent = only a drop of nothing is judged."""
-    drop_difference_rpm: Revs | None = None
-    """How far the two drops may differ at most [rpm]."""
+    name: Annotated[Name, said(
+        marked("Name"),
+        marked("What you call this engine: type, number, aircraft."),
+        marked("One line of up to 120 characters."))]
+    cylinders: Annotated[Cylinder, said(
+        marked("Cylinders"), marked("How many cylinders the two magnetos fire."), marked("A whole number."))]
+    arrangement: Annotated[
+        Literal["radial", "inline", "opposed", "vee"],
+        Choices((
+            ("radial", marked("radial")), ("inline", marked("in line")), ("opposed", marked("opposed")),
+            ("vee", marked("vee")))),
+        said(
+            marked("Arrangement"),
+            marked("How the cylinders stand round the crank."),
+            marked("Only a radial engine can have link rods on a master rod."))]
+    firing_order: Annotated[tuple[int, ...], said(
+        marked("Firing order"),
+        marked("The cylinders in the order they fire, such as 1-3-5-2-4."),
+        marked("Begins with 1 and names each cylinder once."))]
+    firing_btdc_deg: Annotated[FiringBtdc, said(
+        marked("Timing"), marked("Where each magneto should fire, crank degrees before top dead centre."))]
+    timing_tolerance_deg: Annotated[Tolerance, said(
+        marked("Timing tolerance"),
+        marked("How far off the wanted timing either magneto may fire, either way."),
+        marked("Above 0: no reading is ever exact."))]
+    synchronising_tolerance_deg: Annotated[Tolerance, said(
+        marked("Synchronising tolerance"),
+        marked("How far apart the two magnetos may fire, beyond a wanted stagger."),
+        marked("Above 0: no reading is ever exact."))]
+    stroke_mm: Annotated[Length, said(
+        marked("Stroke"),
+        marked("How far the piston travels from one dead centre to the other."),
+        marked("Above 0, and below twice the rod's length."))]
+    rod_mm: Annotated[Length, said(
+        marked("Connecting rod"),
+        marked("From the centre of its big end to that of its piston pin; the master rod's in a radial."),
+        marked("Longer than half the stroke, or the crank could not turn."))]
+    rotation: Annotated[Rotation, WAYS_ROUND, said(
+        marked("Rotation of the crank"),
+        marked("Which way the crank turns, seen from the end that the next entry names."),
+        marked("Clockwise or anticlockwise."))]
+    rotation_seen_from: Annotated[
+        EngineView,
+        Choices((("propeller", marked("the propeller end")), ("rear", marked("the rear end")))),
+        said(
+            marked("Rotation is seen from"),
+            marked("Engine manuals often mean the rear, where the accessories are. A magneto's own plate means "
+                   "the magneto's drive end."),
+            marked("The propeller end or the rear end; seen from the other it is the other way round.")),
+    ] = "propeller"
+    timing_cylinder: Annotated[Cylinder, said(
+        marked("Timing cylinder"),
+        marked("The cylinder whose piston gives top dead centre; the manual names it, most often No. 1. "
+               "The bench takes No. 1 alone; practice and job sheet take any."),
+        marked("One of the engine's cylinders; left empty: No. 1."))] = 1
+    articulation: Annotated[Articulation | None, said(
+        marked("Link rods"), marked("Master rod and link rods of a radial engine. May be left out."))] = None
+    drop_rpm: Annotated[
+        tuple[
+            Annotated[Revs, said(
+                marked("Smallest drop on one magneto"),
+                marked("What the engine loses at least, in turns per minute, when it runs on one magneto alone."),
+                marked("Above 0: with no drop the other magneto is probably not grounded."))],
+            Annotated[Revs, said(
+                marked("Largest drop on one magneto"),
+                marked("What the engine loses at most, in turns per minute, when it runs on one magneto alone."),
+                marked("Above the smallest drop."))],
+        ] | None,
+        said(
+            marked("Drop on one magneto"),
+            marked("Smallest and largest drop at the ground run. Left out: only a drop of nothing is judged.")),
+    ] = None
+    drop_difference_rpm: Annotated[Revs | None, said(
+        marked("Largest difference of the drops"),
+        marked("How far the drops on left and right may differ, in turns per minute."),
+        marked("0 or more."))] = None
     sources: Sources = ()
+    # fmt: on
 
     def rotation_from(self, end: EngineView) -> Rotation:
         """Which way the crank turns seen from an end, whichever end the file names."""
@@ -158,27 +241,55 @@ class Engine(Model):
             )
 
 
+# fmt: off
 class Coupling(Model):
     """The toothed disc: teeth on the magneto's side and on the drive's."""
 
-    magneto_teeth: Annotated[int, Field(ge=1, le=400)]
-    drive_teeth: Annotated[int, Field(ge=1, le=400)]
+    magneto_teeth: Annotated[int, Field(ge=1, le=400), said(
+        marked("Teeth on the magneto's side"),
+        marked("Teeth of the disc's face that the magneto's flange sits in."),
+        marked("A whole number; one more or fewer than the other side makes the finest steps."))]
+    drive_teeth: Annotated[int, Field(ge=1, le=400), said(
+        marked("Teeth on the drive's side"),
+        marked("Teeth of the disc's face that the drive's flange sits in."),
+        marked("A whole number."))]
 
 
 class Installation(Model):
     """One magneto on one engine, with both of their files read in (guide: files)."""
 
     format: Literal["magview-installation/1"]
-    magneto: Magneto
-    engine: Engine
-    coupling: Coupling
-    rotor_turns_per_crank_turn: Annotated[float, Field(ge=0.05, le=20.0)]
-    position: Literal["left", "right", "single"]
-    drive_play_deg: Annotated[float, Field(ge=0.0, le=90.0)] = 0.0
-    """Play of the gears between crank and drive flange, the coupling's not counted [crank deg]."""
-    crank_turns_per_propeller_turn: Annotated[float, Field(ge=0.2, le=5.0)] = 1.0
-    """Of the reduction gear between crank and propeller; 1 where the propeller is on the crank."""
+    magneto: Annotated[Magneto, said(
+        marked("Magneto"),
+        marked("The magneto that is mounted."),
+        marked("A complete magneto: of this window, shipped, or a file."))]
+    engine: Annotated[Engine, said(
+        marked("Engine"),
+        marked("The engine that it is mounted on."),
+        marked("A complete engine: of this window, shipped, or a file."))]
+    coupling: Annotated[Coupling, said(
+        marked("Coupling"), marked("The toothed disc between magneto flange and drive flange."))]
+    rotor_turns_per_crank_turn: Annotated[float, Field(ge=0.05, le=20.0), said(
+        marked("Rotor turns per crank turn"),
+        marked("How fast the drive turns the rotor; cylinders over twice the poles, for a spark a pole."),
+        marked("Above 0: made safe by the whole list, count ten turns of the crank to be sure."))]
+    position: Annotated[
+        Literal["left", "right", "single"],
+        Choices((("left", marked("left")), ("right", marked("right")), ("single", marked("single")))),
+        said(
+            marked("Mounted"),
+            marked("Which of the engine's magnetos it is, seen from the pilot's seat."),
+            marked("Left or right of two, or the single one."))]
+    drive_play_deg: Annotated[float, Field(ge=0.0, le=90.0), CRANK_DEG, said(
+        marked("Play of the drive train"),
+        marked("How far the crank turns back before the drive's flange follows, the coupling not counted."),
+        marked("0 or more, in crank degrees. Not known? Leave it empty and always lead in with rotation."))] = 0.0
+    crank_turns_per_propeller_turn: Annotated[float, Field(ge=0.2, le=5.0), said(
+        marked("Crank turns per propeller turn"),
+        marked("Of the reduction gear; degrees at the propeller times this are crank degrees."),
+        marked("Left empty: 1, the propeller is on the crank."))] = 1.0
     sources: Sources = ()
+    # fmt: on
 
     @model_validator(mode="after")
     def _sources_known(self) -> Self:

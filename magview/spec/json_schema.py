@@ -1,11 +1,15 @@
-"""A file's model as JSON Schema (draft 2020-12)."""
+"""A file's model as JSON Schema (draft 2020-12), with title and description of every property."""
 
 from __future__ import annotations
 
 from typing import Any
 
+from pydantic import BaseModel
+
 from magview.spec.base import Model
+from magview.spec.fields import About, about, parts_of
 from magview.spec.files import format_of
+from magview.spec.language import in_english, marked
 
 _ONE_LINE = "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"
 _NO_CONTROLS = r"^[^\p{Cc}]*$"
@@ -15,12 +19,49 @@ def schema_of(model: type[Model]) -> dict[str, Any]:
     """The schema of a file format; `model` names it in its field ``format``."""
     data = model.model_json_schema()
     _plain_patterns(data)
+    models = _models_of(model)
+    with in_english():
+        _describe(data, model)
+        for name, part in data.get("$defs", {}).items():
+            _describe(part, models[name])
     return {
         "$schema": "https://json-schema.org/draft/2020-12/schema",
         "$comment": "Fields are checked against one another when the file is read.",
         **data,
         "title": format_of(model),
     }
+
+
+def _models_of(model: type[BaseModel]) -> dict[str, type[BaseModel]]:
+    """Every model that a schema may define, by its short name and by its name with its module's."""
+    found: dict[str, type[BaseModel]] = {}
+    wanted = [model]
+    while wanted:
+        part = wanted.pop()
+        full = f"{part.__module__}.{part.__qualname__}".replace(".", "__")
+        if full not in found:
+            found |= {part.__name__: part, full: part}
+            wanted += [m for info in part.model_fields.values() for m in parts_of(info.annotation)]
+    return found
+
+
+def _describe(part: dict[str, Any], model: type[BaseModel]) -> None:
+    """Give each property of a model its description with unit, sign and what is allowed."""
+    for name, told in part["properties"].items():
+        if name == "format":
+            told |= {"title": marked("Format"), "description": "Kind and version of the file; stands first in it."}
+            continue
+        field = about(model, name)
+        told |= {"title": field.label, "description": _sentences(field)}
+
+
+def _sentences(field: About) -> str:
+    meaning = field.meaning
+    if not meaning and isinstance(field.base, type) and issubclass(field.base, BaseModel):
+        meaning = " ".join((field.base.__doc__ or "").partition("\n\n")[0].split())
+    words = field.quantity.words
+    unit = f"{words[:1].upper()}{words[1:]}." if words else ""
+    return " ".join(part for part in (meaning, unit, field.rule) if part)
 
 
 def _plain_patterns(part: Any) -> None:

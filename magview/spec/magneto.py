@@ -1,232 +1,95 @@
 """What a magneto is: the ``magview-magneto/1`` file."""
 
 import math
-from itertools import pairwise
 from typing import Annotated, Literal, Self
 
-from pydantic import Field, field_validator, model_validator
+from pydantic import Field, model_validator
 
-from magview.spec.base import Angle, Length, LengthOrZero, Model, Name, Text
-from magview.spec.language import tr
+from magview.spec.base import Length, Model, Name, Text
+from magview.spec.breaker import Backplate, Breaker, DesignedSetting, EccentricScrew, ThreadedScrew
+from magview.spec.cam import Cam, MeasuredProfile, lobe_overlap
+from magview.spec.fields import Choices, Quantity, Sign, said
+from magview.spec.language import marked, tr
 from magview.spec.sources import Sources, check_sources
 
-Law = Literal["harmonic", "cycloidal", "polynomial-345", "polynomial-4567", "modified-sine", "modified-trapezoid"]
+# fmt: off
 Rotation = Literal["clockwise", "anticlockwise"]
-Range = tuple[Angle, Angle]
-
-LAST_BITS_MM = 1e-9
-"""Lifts that differ by less are the same: a millionth of a micrometre, which no gauge reads."""
+WAYS_ROUND = Choices((("clockwise", marked("clockwise")), ("anticlockwise", marked("anticlockwise"))))
+Worn = Annotated[float, Field(ge=0.0, le=10.0), Quantity("mm")]
+Torque = Annotated[float, Field(ge=0.0, le=100.0), Quantity("N·m")]
+RotorSpeed = Annotated[float, Field(gt=0.0, le=20_000.0), Quantity("/min")]
 
 
 class Marks(Model):
     """Straightedge along the cam's step against the marks on the housing's rim."""
 
-    radius_mm: Length
-    tolerance_mm: Length
-
-
-class LawProfile(Model):
-    """One lobe drawn by a standard motion law, in cam degrees; the rise meets the heel first."""
-
-    kind: Literal["law"]
-    base_radius_mm: Length
-    lift_mm: Length
-    rise_deg: Annotated[float, Field(ge=0.5, le=360.0)]
-    dwell_deg: Annotated[float, Field(ge=0.0, le=360.0)]
-    fall_deg: Annotated[float, Field(ge=0.5, le=360.0)]
-    law: Law
-
-
-class MeasuredProfile(Model):
-    """One lobe as measured: contact lift against cam degrees turned past its top."""
-
-    kind: Literal["measured"]
-    angle_deg: Annotated[tuple[Angle, ...], Field(min_length=5, max_length=20_000)]
-    contact_lift_mm: Annotated[tuple[LengthOrZero, ...], Field(min_length=5, max_length=20_000)]
-
-    @field_validator("contact_lift_mm")
-    @classmethod
-    def _without_last_bits(cls, lifts: tuple[float, ...]) -> tuple[float, ...]:
-        """What a computation left in the last bits is neither a dip of a flat top nor a lift off the base circle."""
-        top = max(lifts)
-        return tuple(top if top - s < LAST_BITS_MM else 0.0 if s < LAST_BITS_MM else s for s in lifts)
-
-    @model_validator(mode="after")
-    def _one_hump(self) -> Self:
-        angles, lifts = self.angle_deg, self.contact_lift_mm
-        if len(angles) != len(lifts):
-            raise ValueError(
-                tr(
-                    "angle_deg has {angles} values and contact_lift_mm {lifts}; they must be as many",
-                    angles=len(angles),
-                    lifts=len(lifts),
-                )
-            )
-        for before, after in pairwise(angles):
-            if not after - before >= 1e-6:
-                raise ValueError(
-                    tr("angle_deg goes from {before:g} to {after:g}; it must increase", before=before, after=after)
-                )
-        if lifts[0] != 0.0 or lifts[-1] != 0.0:
-            raise ValueError(tr("contact_lift_mm must begin and end with 0 (the heel off the lobe)"))
-        top = max(lifts)
-        if top < 0.001:
-            raise ValueError(tr("contact_lift_mm never rises; the top must be at least 0.001"))
-        first, last = lifts.index(top), len(lifts) - 1 - lifts[::-1].index(top)
-        if not angles[first] <= 0.0 <= angles[last]:
-            raise ValueError(
-                tr("the top of contact_lift_mm is at {angle:g}°; angle_deg counts from it", angle=angles[first])
-            )
-        start = max(i for i in range(first) if lifts[i] == 0.0)
-        end = min(i for i in range(last, len(lifts)) if lifts[i] == 0.0)
-        rising = all(lifts[i] < lifts[i + 1] for i in range(start, first))
-        level = all(lifts[i] == top for i in range(first, last + 1))
-        falling = all(lifts[i] > lifts[i + 1] for i in range(last, end))
-        flat_ends = not any(lifts[:start]) and not any(lifts[end:])
-        if not (rising and level and falling and flat_ends):
-            raise ValueError(tr("contact_lift_mm must rise to one top and fall again, without steps or dips"))
-        return self
-
-    @property
-    def flank_indices(self) -> tuple[int, int]:
-        """Indices of the last zero before the top and of the first zero after it."""
-        lifts = self.contact_lift_mm
-        top = lifts.index(max(lifts))
-        return (
-            max(i for i in range(top) if lifts[i] == 0.0),
-            min(i for i in range(top, len(lifts)) if lifts[i] == 0.0),
-        )
-
-
-class Cam(Model):
-    """The breaker cam. ``lobe_peaks_deg[i]``: cam degrees from the top of lobe 1 to the i-th top after it."""
-
-    turns_per_rotor_turn: Annotated[float, Field(ge=0.01, le=10.0)]
-    lobe_peaks_deg: Annotated[
-        tuple[Annotated[float, Field(ge=0.0, lt=360.0)], ...], Field(min_length=1, max_length=36)
-    ]
-    profile: Annotated[LawProfile | MeasuredProfile, Field(discriminator="kind")]
-
-    @property
-    def lobe_span_deg(self) -> tuple[float, float]:
-        """Cam degrees the lobe reaches before and after its top (the heel's geometry shifts both alike)."""
-        profile = self.profile
-        if isinstance(profile, LawProfile):
-            return profile.rise_deg + profile.dwell_deg / 2, profile.fall_deg + profile.dwell_deg / 2
-        start, end = profile.flank_indices
-        return -profile.angle_deg[start], profile.angle_deg[end]
-
-    @model_validator(mode="after")
-    def _lobes_in_order(self) -> Self:
-        peaks = self.lobe_peaks_deg
-        if peaks[0] != 0.0:
-            raise ValueError(
-                tr("lobe_peaks_deg begins with {first:g}; it must begin with 0 (lobe 1)", first=peaks[0])
-            )
-        for before, after in pairwise(peaks):
-            if after <= before:
-                raise ValueError(
-                    tr(
-                        "lobe_peaks_deg goes from {before:g} to {after:g}; it must increase",
-                        before=before,
-                        after=after,
-                    )
-                )
-        overlap = lobe_overlap(self, (0.0,) * len(peaks))
-        if overlap is not None:
-            raise ValueError(tr("lobe_peaks_deg: {overlap}", overlap=overlap))
-        return self
-
-
-def lobe_overlap(cam: Cam, angle_errors_deg: tuple[float, ...]) -> str | None:
-    """Say which neighbouring lobes overlap once each is moved by its error [cam deg]; None when none do."""
-    ahead, behind = cam.lobe_span_deg
-    tops = [p + e for p, e in zip(cam.lobe_peaks_deg, angle_errors_deg, strict=True)]
-    for i, top in enumerate(tops):
-        following = tops[i + 1] if i + 1 < len(tops) else tops[0] + 360.0
-        # A hair of slack, so that lobes meeting foot to foot are not refused for the last bit.
-        if following - top < ahead + behind - 1e-9:
-            return tr(
-                "lobes {lobe} and {next} overlap: their tops are {apart:g}° apart and a lobe is {width:g}° wide",
-                lobe=i + 1,
-                next=(i + 1) % len(tops) + 1,
-                apart=following - top,
-                width=ahead + behind,
-            )
-    return None
-
-
-class Breaker(Model):
-    """The breaker arm: an oscillating follower with a round heel. All but `contact_arm_mm` may be left out
-    with a measured profile; "behind": the turning cam passes the pivot first and then the heel."""
-
-    contact_arm_mm: Length
-    pivot: Literal["behind", "ahead"] | None = None
-    pivot_distance_mm: Length | None = None
-    heel_arm_mm: Length | None = None
-    heel_radius_mm: Length | None = None
-    pivot_bearing_deg: Angle | None = None
-
-
-class EccentricScrew(Model):
-    """The contact screw turns an eccentric: stop moves by throw·sin(angle)."""
-
-    kind: Literal["eccentric"]
-    throw_mm: Length
-    range_deg: Range
-    positive_is_clockwise: bool
-
-
-class ThreadedScrew(Model):
-    """The contact screw is threaded: stop moves by lead·angle/360."""
-
-    kind: Literal["threaded"]
-    lead_mm: Length
-    range_deg: Range
-    positive_is_clockwise: bool
-
-
-class Backplate(Model):
-    """How far the plate's slots let it turn, positive with cam rotation."""
-
-    range_deg: Range
-
-
-class DesignedSetting(Model):
-    """The setting, with the contact screw at 0, at which the contacts open exactly at the E-gap."""
-
-    backplate_deg: Angle
-    gap_mm: Length
+    radius_mm: Annotated[Length, said(
+        marked("Radius of the rim marks"),
+        marked("From the cam's centre to the marks that the straightedge is laid against."),
+        marked("Above 0: it turns degrees into what is seen at the rim."))]
+    tolerance_mm: Annotated[Length, said(
+        marked("Tolerance at the marks"),
+        marked("How far beside the mark the straightedge may point when the contacts open."),
+        marked("Above 0: the maker's figure, or the width of the mark."))]
 
 
 class Detent(Model):
     """The pull of the magnet on the rotor."""
 
-    torque_nm: Annotated[float, Field(ge=0.0, le=100.0)]
-    inertia_kg_m2: Annotated[float, Field(ge=1e-7, le=1.0)]
-    damping_nms: Annotated[float, Field(ge=0.0, le=10.0)]
-    friction_nm: Annotated[float, Field(ge=0.0, le=100.0)] = 0.0
-    """Dry friction of bearings, seal and heel: less pull than this moves nothing."""
-
-
-Speed = Annotated[float, Field(gt=0.0, le=20_000.0)]
+    torque_nm: Annotated[Torque, said(
+        marked("Greatest pull"),
+        marked("Torque needed to turn the rotor out of neutral at its worst place."),
+        marked("0 or more: force times arm."))]
+    inertia_kg_m2: Annotated[float, Field(ge=1e-7, le=1.0), Quantity("kg·m²"), said(
+        marked("Inertia of the rotor"),
+        marked("How sluggish the rotor is, with what hangs on its shaft."),
+        marked("Above 0, or it would swing without end of speed."))]
+    damping_nms: Annotated[float, Field(ge=0.0, le=10.0), Quantity("N·m·s"), said(
+        marked("Damping"),
+        marked("Friction that grows with speed: what brings the swing to rest."),
+        marked("0 or more; only the swing on the screen needs it."))]
+    friction_nm: Annotated[Torque, said(
+        marked("Dry friction"),
+        marked("Torque that just moves the rotor at neutral: less pull than this moves nothing."),
+        marked("0 or more. Not known? Leave it empty: the magnet is then taken to move it."))] = 0.0
 
 
 class Electrical(Model):
-    """Coil and magnet; illustrative unless measured.
+    """Coil and magnet; illustrative unless measured. Each of the last three may be left out: nothing is made up."""
 
-    `spark_energy_mj`: what must be in the coil as the contacts part for a spark to be sure. Speeds: of the rotor
-    [1/min], as the engine is started, and at full running speed. Each may be left out: nothing is made up for it.
-    """
-
-    coil_turns: Annotated[float, Field(ge=1.0, le=1e5)]
-    inductance_h: Annotated[float, Field(ge=1e-6, le=10.0)]
-    resistance_ohm: Annotated[float, Field(ge=0.0, le=1e4)]
-    peak_flux_wb: Annotated[float, Field(ge=0.0, le=1.0)]
-    third_harmonic: Annotated[float, Field(ge=-1.0, le=1.0)]
-    spark_energy_mj: Annotated[float, Field(gt=0.0, le=10_000.0)] | None = None
-    starting_rpm: Speed | None = None
-    running_rpm: Speed | None = None
+    coil_turns: Annotated[float, Field(ge=1.0, le=1e5), said(
+        marked("Turns of the primary"),
+        marked("How many turns of thick wire the primary winding has."),
+        marked("1 or more."))]
+    inductance_h: Annotated[float, Field(ge=1e-6, le=10.0), Quantity("H"), said(
+        marked("Inductance of the primary"),
+        marked("Read with a bridge, the rotor at neutral and the contacts held open."),
+        marked("Above 0."))]
+    resistance_ohm: Annotated[float, Field(ge=0.0, le=1e4), Quantity("Ω"), said(
+        marked("Resistance of the primary"),
+        marked("Read with an ohmmeter that resolves hundredths, leads taken off the reading."),
+        marked("0 or more."))]
+    peak_flux_wb: Annotated[float, Field(ge=0.0, le=1.0), Quantity("Wb"), said(
+        marked("Greatest flux"),
+        marked("Flux through the core at full register."),
+        marked("0 or more; illustrative unless it was measured."))]
+    third_harmonic: Annotated[float, Field(ge=-1.0, le=1.0), said(
+        marked("Third harmonic of the flux"),
+        marked("How far the flux departs from a plain sine: 0 is a plain one."),
+        marked("Between −1 and 1; illustrative unless it was measured."))]
+    spark_energy_mj: Annotated[Annotated[float, Field(gt=0.0, le=10_000.0), Quantity("mJ")] | None, said(
+        marked("Energy a spark needs"),
+        marked("What must be in the coil as the contacts part, for a spark that is sure."),
+        marked("Above 0; drawn as a line over the energy the coil has."))] = None
+    starting_rpm: Annotated[RotorSpeed | None, said(
+        marked("Rotor speed at starting"),
+        marked("Turns a minute of the rotor while the engine is being started."),
+        marked("Above 0 and below the running speed."))] = None
+    running_rpm: Annotated[RotorSpeed | None, said(
+        marked("Rotor speed at full power"),
+        marked("Turns a minute of the rotor while the engine runs at full power."),
+        marked("Above the starting speed, at most 20000."))] = None
+    # fmt: on
 
     @model_validator(mode="after")
     def _starts_slower(self) -> Self:
@@ -242,46 +105,117 @@ class Electrical(Model):
         return self
 
 
+# fmt: off
 class Condition(Model):
     """What wear and handling have done. Lobe lists are empty or have one value per lobe."""
 
-    heel_wear_mm: Annotated[float, Field(ge=0.0, le=10.0)] = 0.0
-    pip_height_mm: Annotated[float, Field(ge=0.0, le=10.0)] = 0.0
-    face_burn_mm: Annotated[float, Field(ge=0.0, le=10.0)] = 0.0
-    lobe_angle_error_deg: tuple[Annotated[float, Field(ge=-30.0, le=30.0)], ...] = ()
-    lobe_lift_error_mm: tuple[Annotated[float, Field(ge=-10.0, le=10.0)], ...] = ()
-    screw_creep_deg: Annotated[float, Field(ge=-90.0, le=90.0)] = 0.0
-    coupling_backlash_deg: Annotated[float, Field(ge=0.0, le=30.0)] = 0.0
+    heel_wear_mm: Annotated[Worn, said(
+        marked("Heel worn by"),
+        marked("How much of the rubbing face has gone since new."),
+        marked("0 or more; needs the length from pivot to heel, to know what wear does."))] = 0.0
+    pip_height_mm: Annotated[Worn, said(
+        marked("Pip on the contacts"),
+        marked("How high metal has built up on one contact: a blade feels so much less gap."),
+        marked("0 or more."))] = 0.0
+    face_burn_mm: Annotated[Worn, said(
+        marked("Contact faces burnt by"),
+        marked("How much both faces have lost together: the gap is wider, and they open earlier."),
+        marked("0 or more."))] = 0.0
+    lobe_angle_error_deg: Annotated[
+        tuple[Annotated[float, Field(ge=-30.0, le=30.0), Quantity("°", "cam", Sign.LATE)], ...], said(
+            marked("Lobes late by"),
+            marked("How far each lobe stands from its place, in cam degrees, late above 0."),
+            marked("As many values as there are lobes, or none; lobes must not overlap."))] = ()
+    lobe_lift_error_mm: Annotated[tuple[Annotated[float, Field(ge=-10.0, le=10.0), Quantity("mm")], ...], said(
+        marked("Lobes high by"),
+        marked("How much more than lobe 1 as new each lobe lifts the contacts."),
+        marked("As many values as there are lobes, or none; some lift must be left."))] = ()
+    screw_creep_deg: Annotated[float, Field(ge=-90.0, le=90.0), Quantity("°", "screw", Sign.CLOSER), said(
+        marked("Screw creeps by"),
+        marked("How far tightening the lock screw carries the contact screw along, closer above 0."),
+        marked("Small: a quarter turn would be a broken screw."))] = 0.0
+    coupling_backlash_deg: Annotated[float, Field(ge=0.0, le=30.0), Quantity("°", "rotor"), said(
+        marked("Play of the coupling"),
+        marked("How far the rotor can be rocked with the drive held still."),
+        marked("0 or more."))] = 0.0
 
 
 class Magneto(Model):
     """A magneto as its file describes it. Angles in degrees, lengths in millimetres."""
 
     format: Literal["magview-magneto/1"]
-    name: Name
-    notes: Text = ""
-    rotation: Rotation
-    poles: Annotated[int, Field(ge=2, le=12, multiple_of=2)]
-    e_gap_deg: Annotated[float, Field(gt=0.0, lt=90.0)]
-    gap_limits_mm: tuple[Length, Length]
-    marks: Marks
-    cam: Cam
-    breaker: Breaker
-    contact_screw: Annotated[EccentricScrew | ThreadedScrew, Field(discriminator="kind")]
-    backplate: Backplate
-    designed_setting: DesignedSetting
-    detent: Detent | None = None
-    electrical: Electrical | None = None
-    grounding_tab: bool | None = None
-    """Whether a tab inside grounds the primary when the switch lead is pulled. None, not known: it counts as false,
-    so that pulling the lead makes the magneto live."""
-    lead_terminal: Name | None = None
-    """Where the switch lead is joined on, and a jumper goes: in words, for people."""
-    capacitor_uf: Annotated[float, Field(ge=0.001, le=10.0)] | None = None
-    """The capacitor across the contacts [µF]."""
+    name: Annotated[Name, said(
+        marked("Name"),
+        marked("What you call this magneto: type, number, aircraft."),
+        marked("One line of up to 120 characters, so that it fits on sheets and titles."))]
+    notes: Annotated[Text, said(
+        marked("Notes"),
+        marked("Anything that the next person should know."),
+        marked("Up to 4000 characters."))] = ""
+    rotation: Annotated[Rotation, WAYS_ROUND, said(
+        marked("Rotation"),
+        marked("Which way the rotor turns in service, seen from the drive end."),
+        marked("Clockwise or anticlockwise; the breaker end sees the mirror image."))]
+    poles: Annotated[int, Field(ge=2, le=12, multiple_of=2), said(
+        marked("Poles of the rotor"),
+        marked("How many magnet poles the rotor has: the magnet's pull holds it at as many places a turn."),
+        marked("An even number, as north and south poles take turns."))]
+    e_gap_deg: Annotated[float, Field(gt=0.0, lt=90.0), Quantity("°", "rotor"), said(
+        marked("E-gap"),
+        marked("Rotor degrees past neutral at which the contacts should open."),
+        marked("Above 0 and short of full register, half of the way to the next neutral."))]
+    gap_limits_mm: Annotated[
+        tuple[
+            Annotated[Length, said(
+                marked("Smallest gap allowed"),
+                marked("The maker's lower limit of the largest gap."),
+                marked("Below the upper limit."))],
+            Annotated[Length, said(
+                marked("Largest gap allowed"),
+                marked("The maker's upper limit of the largest gap."),
+                marked("Above the lower limit."))],
+        ],
+        said(marked("Limits of the gap"), marked("Between which the largest gap must lie, by the manual.")),
+    ]
+    marks: Annotated[Marks, said(
+        marked("Rim marks"), marked("The marks on the housing's rim that the straightedge is laid against."))]
+    cam: Annotated[Cam, said(marked("Cam"), marked("The breaker cam: its lobes, and the profile of one."))]
+    breaker: Annotated[Breaker, said(
+        marked("Breaker arm"),
+        marked("The arm that carries the moving contact, with the heel that rides on the cam."))]
+    contact_screw: Annotated[EccentricScrew | ThreadedScrew, Field(discriminator="kind"), said(
+        marked("Contact screw"), marked("The screw that moves the fixed contact, an eccentric or a thread."))]
+    backplate: Annotated[Backplate, said(
+        marked("Backplate"), marked("The plate that carries the breaker, turned in its slots to set the opening."))]
+    designed_setting: Annotated[DesignedSetting, said(
+        marked("Designed setting"),
+        marked("Plate and gap, with the contact screw at 0, at which the contacts open exactly at the E-gap."))]
+    detent: Annotated[Detent | None, said(
+        marked("Pull of the magnet"), marked("How the magnet holds the rotor at neutral. May be left out."))] = None
+    electrical: Annotated[Electrical | None, said(
+        marked("Coil"), marked("Primary coil and magnet. May be left out."))] = None
+    grounding_tab: Annotated[
+        Annotated[bool, Choices((
+            (True, marked("yes: the pulled lead leaves it grounded")),
+            (False, marked("no: the pulled lead leaves it live"))))] | None,
+        said(
+            marked("Grounding tab"),
+            marked("Whether a tab inside grounds the primary when the switch lead is pulled."),
+            marked("Left empty: the program takes it that pulling the lead makes the magneto live."))] = None
+    lead_terminal: Annotated[Name | None, said(
+        marked("Terminal of the lead"),
+        marked("Where the switch lead is joined on; a jumper to ground goes there."),
+        marked("One line of up to 120 characters."))] = None
+    capacitor_uf: Annotated[Annotated[float, Field(ge=0.001, le=10.0), Quantity("µF")] | None, said(
+        marked("Capacitor"),
+        marked("Capacitance across the contacts."),
+        marked("Read with a capacitance meter, one end taken off."))] = None
     # As new. Not validated, which would build the validator of a part before that of the whole.
-    condition: Condition = Field(default_factory=Condition.model_construct)
+    condition: Annotated[Condition, said(
+        marked("Condition"), marked("What wear and handling have done; left out: as new."))] = Field(
+            default_factory=Condition.model_construct)
     sources: Sources = ()
+    # fmt: on
 
     @model_validator(mode="after")
     def _sources_known(self) -> Self:

@@ -10,10 +10,19 @@ from typing import Annotated, Any, Literal, Union
 from pydantic import Field
 
 from magview.spec.base import Model
-from magview.spec.language import tr
+from magview.spec.fields import Choices, said
+from magview.spec.language import marked, tr
 
 Origin = Literal["manual", "measured", "worked-out", "assumed", "shipped"]
 """Maker's manual; measured on the magneto or engine itself; worked out from other fields; assumed; another's file."""
+
+ORIGINS: tuple[tuple[Origin, str], ...] = (
+    ("manual", marked("maker's manual")),
+    ("measured", marked("measured")),
+    ("worked-out", marked("worked out")),
+    ("assumed", marked("assumed")),
+    ("shipped", marked("from a shipped file")),
+)
 
 MOST_SOURCES = 200
 
@@ -21,13 +30,24 @@ MOST_SOURCES = 200
 class Source(Model):
     """Where one field's value comes from: the field by its names in the file, such as ``cam.profile.lift_mm``."""
 
-    field: Annotated[str, Field(min_length=1, max_length=80)]
-    origin: Origin
-    note: Annotated[str, Field(max_length=200, pattern=r"^[^\p{Cc}]*$")] = ""
-    """Page, instrument, name of the file: whatever lets somebody else look it up."""
+    field: Annotated[
+        str,
+        Field(min_length=1, max_length=80),
+        said(marked("Field"), marked("Names in the file joined by points, such as cam.profile.lift_mm.")),
+    ]
+    origin: Annotated[Origin, Choices(ORIGINS), said(marked("Source"), marked("Where the value comes from."))]
+    note: Annotated[
+        str,
+        Field(max_length=200, pattern=r"^[^\p{Cc}]*$"),
+        said(marked("Note"), marked("Page, instrument, name of the file: whatever lets somebody else look it up.")),
+    ] = ""
 
 
-Sources = Annotated[tuple[Source, ...], Field(max_length=MOST_SOURCES)]
+Sources = Annotated[
+    tuple[Source, ...],
+    Field(max_length=MOST_SOURCES),
+    said(marked("Sources"), marked("Where the values come from, each field once at most. May be left out.")),
+]
 
 
 @cache

@@ -11,8 +11,8 @@ from magview.bench.actions import TurnBackplate, TurnScrew, WearHeel
 from magview.bench.apply import apply, new_bench
 from magview.bench.state import readings
 from magview.bench.verdict import faults, judged_words, mark_words, never_words
+from magview.spec.breaker import EccentricScrew
 from magview.spec.library import find_magneto, shipped_names
-from magview.spec.magneto import EccentricScrew
 from tests.magnetos import build, plain
 
 

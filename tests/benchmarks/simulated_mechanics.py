@@ -25,8 +25,9 @@ from magview.physics.trials.advice import Advice, Outcome, advise
 from magview.physics.trials.flank import Flank
 from magview.physics.trials.trial import ReadingErrors, Trial
 from magview.spec.base import SpecError
+from magview.spec.cam import Cam
 from magview.spec.library import find_magneto, shipped_names
-from magview.spec.magneto import Cam, Magneto
+from magview.spec.magneto import Magneto
 
 THOU = 0.0254
 MOST = 40

@@ -12,7 +12,7 @@ from magview.classroom.key import faults_of
 from magview.classroom.preview import advice, preview_html
 from magview.classroom.schema import MODELS, schema
 from magview.classroom.sets import write_set
-from magview.practice.exercise import Tray
+from magview.practice.exercise_parts import Tray
 from magview.practice.library import find_exercise, shipped_exercises
 from magview.spec.library import resources
 from tests.classroom.attempts import a_set, done, handed

@@ -221,7 +221,7 @@ def test_a_key_for_pupils_names_each_and_needs_names():
 
 def test_signs_of_faults_are_words():
     """Exercise files say: positive opens late, is too wide, fires early."""
-    from magview.practice.exercise import Fault
+    from magview.practice.exercise_parts import Fault
 
     def words(kind: str, way: str, size: tuple[float, float]) -> str:
         whole = find_exercise("both-everything-wrong")

@@ -5,8 +5,8 @@ from __future__ import annotations
 from pathlib import Path
 
 from magview.job import judge
+from magview.job.checklists import checks
 from magview.job.library import find_job, read_job
-from magview.job.parts import checks
 from magview.job.sheet import Job, change, change_in, digest, new_job, without_history
 from magview.job.signing import sign
 from magview.job.store import JobStore

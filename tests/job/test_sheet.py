@@ -6,7 +6,8 @@ import json
 
 import pytest
 
-from magview.job import derived, judge, parts
+from magview.job import derived, judge
+from magview.job.checklists import checks as checks_of
 from magview.job.judge import skip
 from magview.job.library import find_job, read_job, shipped_jobs
 from magview.job.readings import rows
@@ -160,7 +161,7 @@ def test_a_stage_that_lacks_readings_is_not_done_and_says_what_is_missing():
 
 def test_every_check_must_be_confirmed():
     job = new_job()
-    checks = parts.checks(job.cautions)
+    checks = checks_of(job.cautions)
     assert {"fuel_off", "mixture_cut_off", "throttle_closed", "switch_off", "plugs_out", "hanging_leads_clear",
             "wheels_chocked", "nobody_in_arc"} < set(checks)  # fmt: skip
     for field in checks:

@@ -12,9 +12,9 @@ from PySide6.QtCore import Qt  # noqa: E402, RUF100
 from PySide6.QtTest import QTest  # noqa: E402, RUF100
 from PySide6.QtWidgets import QApplication, QFileDialog, QInputDialog, QLineEdit  # noqa: E402, RUF100
 
+from magview.job.checklists import checks  # noqa: E402, RUF100
 from magview.job.derived import lamp_should_read_deg  # noqa: E402, RUF100
 from magview.job.library import read_job  # noqa: E402, RUF100
-from magview.job.parts import checks  # noqa: E402, RUF100
 from magview.ui.work.window import END  # noqa: E402, RUF100
 from tests.job_windows import choose_page, form_of, pick, press, tick, write  # noqa: E402, RUF100
 from tests.journeys.job_hands import Mechanic, chosen_file, open_bench, wait_for  # noqa: E402, RUF100

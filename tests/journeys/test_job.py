@@ -15,9 +15,9 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QFileDialog
 
+from magview.job.checklists import checks
 from magview.job.judge import progress
 from magview.job.library import read_job
-from magview.job.parts import checks
 from magview.job.sheet import CAUTIONS, STAGES, stage_of, title_of
 from tests.job_windows import form_of, pick, press, tick, write
 from tests.journeys.job_hands import Mechanic, chosen_file

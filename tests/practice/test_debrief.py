@@ -14,7 +14,7 @@ from magview.practice.apply import apply
 from magview.practice.attempt import Session
 from magview.practice.contacts import best
 from magview.practice.debrief import debrief, truths
-from magview.practice.exercise import Fault
+from magview.practice.exercise_parts import Fault
 from magview.practice.faults import begin
 from magview.practice.library import find_exercise, shipped_exercises
 from magview.practice.readings import lead_truth

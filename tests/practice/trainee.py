@@ -15,7 +15,7 @@ from magview.practice import instruments
 from magview.practice.attempt import Attempt
 from magview.practice.exercise import Exercise
 from magview.practice.state import SAFE_THINGS
-from magview.spec.magneto import EccentricScrew
+from magview.spec.breaker import EccentricScrew
 from tests.practice.hands import Hands, stacks
 
 

@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 
 from magview.physics.cam.breaker import lift_curve
 from magview.spec.base import SpecError
-from magview.spec.magneto import Cam, LawProfile, MeasuredProfile, lobe_overlap
+from magview.spec.cam import Cam, LawProfile, MeasuredProfile, lobe_overlap
 from tests.magnetos import build, magnetos, plain
 
 MEASURED = {

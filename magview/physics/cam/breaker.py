@@ -17,8 +17,9 @@ from numpy.typing import ArrayLike, NDArray
 from magview.physics.cam.curve import RisingCubic
 from magview.physics.cam.motion import motion
 from magview.spec.base import SpecError
+from magview.spec.breaker import Breaker
+from magview.spec.cam import LawProfile, MeasuredProfile
 from magview.spec.language import number, tr
-from magview.spec.magneto import Breaker, LawProfile, MeasuredProfile
 
 Array = NDArray[np.float64]
 

@@ -13,7 +13,7 @@ from math import pi
 import numpy as np
 from numpy.typing import NDArray
 
-from magview.spec.magneto import Law
+from magview.spec.cam import Law
 
 Array = NDArray[np.float64]
 Motion = tuple[Array, Array, Array]

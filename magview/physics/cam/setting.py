@@ -13,8 +13,9 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from magview.physics.cam.breaker import lift_curve
+from magview.spec.breaker import EccentricScrew
 from magview.spec.language import marked, number, tr
-from magview.spec.magneto import EccentricScrew, Magneto
+from magview.spec.magneto import Magneto
 from magview.spec.units import MM_PER_INCH
 
 Array = NDArray[np.float64]

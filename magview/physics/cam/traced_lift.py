@@ -26,10 +26,12 @@ from magview.physics.cam.lift_rows import (
 )
 from magview.physics.cam.lobe import MOST_TOP_MM, Lobe
 from magview.spec.base import SpecError
+from magview.spec.breaker import Breaker
+from magview.spec.cam import Cam, MeasuredProfile
 from magview.spec.files import refusal, validate
 from magview.spec.language import marked, number, tr
 from magview.spec.lift_table import LiftTable
-from magview.spec.magneto import Breaker, Cam, Magneto, MeasuredProfile
+from magview.spec.magneto import Magneto
 from magview.spec.sources import noted
 from magview.spec.units import MM_PER_INCH, MM_PER_THOU
 

@@ -10,9 +10,10 @@ from pydantic import ValidationError
 
 from magview.physics.cam.breaker import lift_curve
 from magview.spec.base import SpecError
+from magview.spec.cam import Cam, LawProfile, MeasuredProfile
 from magview.spec.files import refusal, validate
 from magview.spec.language import tr
-from magview.spec.magneto import Cam, LawProfile, Magneto, MeasuredProfile
+from magview.spec.magneto import Magneto
 
 Array = NDArray[np.float64]
 

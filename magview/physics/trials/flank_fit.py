@@ -31,8 +31,9 @@ from numpy.typing import ArrayLike, NDArray
 from magview.physics.trials.flank import Flank, scaled_magneto
 from magview.physics.trials.trial import MAX_TRIALS, ReadingErrors, Trial
 from magview.spec.base import SpecError
+from magview.spec.cam import LawProfile
 from magview.spec.language import number, tr
-from magview.spec.magneto import Condition, LawProfile, Magneto
+from magview.spec.magneto import Condition, Magneto
 from magview.spec.sources import noted
 
 Array = NDArray[np.float64]

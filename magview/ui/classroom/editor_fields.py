@@ -21,7 +21,8 @@ from PySide6.QtWidgets import (
 )
 
 from magview.bench.lead_words import LAMPS
-from magview.practice.exercise import Exercise, Fault, Goal
+from magview.practice.exercise import Exercise
+from magview.practice.exercise_parts import Fault, Goal
 from magview.spec.engine import Installation
 from magview.spec.language import tr
 from magview.spec.library import find_installation, find_magneto, shipped_names

@@ -7,8 +7,20 @@ from typing import Any, get_args
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QCheckBox, QGridLayout, QHBoxLayout, QLabel, QPushButton, QSpinBox, QVBoxLayout, QWidget
 
-from magview.classroom.words import FAULTS, READINGS, STEPS
-from magview.practice.exercise import FAULT_LIMITS, ContactGrade, Fault, Goal, GoalKind, LeadFault, Written
+from magview.practice.exercise_parts import (
+    FAULT_LIMITS,
+    FAULTS,
+    GOALS,
+    GRADES,
+    LEADS,
+    READINGS,
+    ContactGrade,
+    Fault,
+    Goal,
+    GoalKind,
+    LeadFault,
+    Written,
+)
 from magview.spec.language import marked, tr
 from magview.ui.kit.inputs import NumberSpin, QuietCombo
 
@@ -37,22 +49,6 @@ WAYS = {
     "disc-zero": (marked("plus"), marked("minus")),
 }
 """In words, each fault's two ways: plus, minus."""
-_LEADS = {
-    "sound": marked("sound"),
-    "chafed": marked("lead chafed through"),
-    "never-opens": marked("switch never opens"),
-    "never-closes": marked("switch never closes"),
-    "crossed": marked("leads crossed"),
-    "broken": marked("broken"),
-    "shorted": marked("shorted"),
-    "tab": marked("tab"),
-}
-_GRADES = {
-    "frosted": marked("frosted"),
-    "light": marked("light marks"),
-    "mound": marked("mound"),
-    "pit": marked("deep pit"),
-}
 _AMONG: dict[str, tuple[str, ...]] = {"lead": get_args(LeadFault), "contacts": get_args(ContactGrade)}
 """What one is drawn of, by the kind of fault."""
 _WITHIN = {"opening": marked("mm"), "gap": marked("mm"), "firing": marked("°"), "disc-zero": marked("°")}
@@ -144,7 +140,7 @@ class FaultRow(Row):
         self._order: tuple[str, ...] = fault.among
         leads = QGridLayout()
         self.below.addLayout(leads)
-        for name, words in {**_LEADS, **_GRADES}.items():
+        for name, words in {**LEADS, **GRADES}.items():
             box = self.among[name] = QCheckBox(tr(words))
             box.toggled.connect(self.changed)
             leads.addWidget(box, (len(self.among) - 1) // 4, (len(self.among) - 1) % 4)
@@ -211,7 +207,7 @@ class GoalRow(Row):
     def __init__(self, goal: Goal) -> None:
         super().__init__()
         kinds = [kind for kind in get_args(GoalKind) if kind != "reading"]
-        options: list[tuple[str, object]] = [(tr(STEPS[kind]), (kind, None)) for kind in kinds]
+        options: list[tuple[str, object]] = [(tr(GOALS[kind]), (kind, None)) for kind in kinds]
         options += [(tr(READINGS[kind]), ("reading", kind)) for kind in get_args(Written)]
         self.goal = self.combo(tr("What counts"), options)
         self.side = self.combo(tr("On which magneto"), _sides())

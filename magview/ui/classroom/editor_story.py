@@ -7,8 +7,7 @@ from typing import Any
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QFormLayout, QLabel, QLineEdit, QWidget
 
-from magview.classroom.words import FAULTS
-from magview.practice.exercise import StoryByWay
+from magview.practice.exercise_parts import FAULTS, StoryByWay
 from magview.spec.language import marked, tr
 from magview.ui.classroom.editor_rows import WAYS
 from magview.ui.kit.inputs import QuietCombo

@@ -9,7 +9,8 @@ from typing import Any, Literal
 
 from pydantic.fields import FieldInfo
 
-from magview.job.parts import Stage, Uncertainty, is_check
+from magview.job.checklists import Stage, is_check
+from magview.job.parts import Uncertainty
 from magview.job.words import unit_of
 from magview.spec.base import Model
 from magview.spec.language import marked, tr

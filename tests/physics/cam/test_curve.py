@@ -7,7 +7,8 @@ from hypothesis import strategies as st
 
 from magview.physics.cam.breaker import LiftCurve, lift_curve, linkage, profile_radius_mm
 from magview.physics.cam.curve import RisingCubic
-from magview.spec.magneto import Breaker, MeasuredProfile
+from magview.spec.breaker import Breaker
+from magview.spec.cam import MeasuredProfile
 from tests.magnetos import build, plain
 from tests.reference import Mechanism
 

@@ -10,8 +10,9 @@ from hypothesis import strategies as st
 from scipy.optimize import brentq
 
 from magview.physics.cam.setting import InternalTiming, Readings, internal_timing
+from magview.spec.breaker import EccentricScrew
 from magview.spec.library import find_magneto, shipped_names
-from magview.spec.magneto import Condition, EccentricScrew, Magneto
+from magview.spec.magneto import Condition, Magneto
 from tests.magnetos import build, magnetos, plain
 
 few = settings(max_examples=60, deadline=None)

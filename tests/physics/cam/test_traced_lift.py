@@ -14,10 +14,11 @@ from magview.physics.cam.lift_rows import Rows, directions, folded_deg, lay_bran
 from magview.physics.cam.setting import InternalTiming
 from magview.physics.cam.traced_lift import MIN_PLACES, MeasuredLift, Measuring, measured_lift, with_measured_lift
 from magview.spec.base import SpecError
+from magview.spec.breaker import Breaker
+from magview.spec.cam import MeasuredProfile
 from magview.spec.files import dump_json
 from magview.spec.library import find_magneto
 from magview.spec.lift_table import LiftTable, parse_lift_table
-from magview.spec.magneto import Breaker, MeasuredProfile
 from tests.reference import LAWS, law
 
 TOP = 0.6

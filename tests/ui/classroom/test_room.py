@@ -16,7 +16,7 @@ from magview.classroom.results import result_of
 from magview.classroom.sets import code_of, read_set, set_of_code, write_set
 from magview.practice.actions import HandIn
 from magview.practice.attempt import write_attempt
-from magview.practice.exercise import Fault
+from magview.practice.exercise_parts import Fault
 from magview.practice.faults import drawn
 from magview.practice.library import find_exercise, read_exercise, shipped_exercises
 from magview.practice.story import story

@@ -7,8 +7,8 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLabel
 
+from magview.job.checklists import Stage
 from magview.job.library import read_job
-from magview.job.parts import Stage
 from magview.job.sheet import STAGES, change_in
 from magview.ui.work.kinds import HEAD_FIELDS, HEAD_PARTS, entries
 from magview.ui.work.window import PAGES

@@ -6,10 +6,10 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QInputDialog, QLineEdit
 
+from magview.job.checklists import checks
 from magview.job.derived import lamp_should_read_deg
 from magview.job.judge import progress, verdicts
 from magview.job.library import read_job
-from magview.job.parts import checks
 from magview.job.sheet import change_in
 from magview.spec.files import write_model
 from magview.ui.work.sources import FEEDS

@@ -10,8 +10,8 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QHeaderView, QInputDialog, QLineEdit, QMessageBox
 
+from magview.job.checklists import checks
 from magview.job.library import read_job
-from magview.job.parts import checks
 from magview.job.sheet import STAGES, change_in, title_of
 from magview.spec.files import write_model
 from magview.ui.work.window import END, PAGES, PREVIEW

@@ -1,0 +1,53 @@
+"""What the models say of their fields: every one has a label and a meaning; units, signs and ends are told."""
+
+from __future__ import annotations
+
+import pytest
+
+from magview.classroom import schema as of_class
+from magview.job import schema as of_job
+from magview.job.checklists import Cautions
+from magview.job.stages import Setting, ToothShift
+from magview.spec.engine import Engine
+from magview.spec.fields import Sign, about, about_path
+from magview.spec.magneto import Magneto
+
+SCHEMAS = {kind: of_job.schema(kind) for kind in of_job.MODELS} | {
+    kind: of_class.schema(kind) for kind in of_class.MODELS
+}
+
+
+@pytest.mark.parametrize("kind", SCHEMAS)
+def test_every_property_of_a_schema_has_a_title_and_a_description(kind):
+    schema = SCHEMAS[kind]
+    for place, part in {kind: schema, **schema.get("$defs", {})}.items():
+        for name, told in part["properties"].items():
+            assert told.get("title"), f"{place}.{name} has no label"
+            assert told.get("description", "").endswith("."), f"{place}.{name} has no meaning"
+
+
+def test_unit_and_sign_stand_in_the_description():
+    told = SCHEMAS["job"]["$defs"]["AsFound"]["properties"]
+    assert "Rotor degrees, positive = late." in told["opening_error_deg"]["description"]
+    assert "Millimetres." in told["gap_mm"]["description"]
+
+
+def test_a_field_says_its_unit_sign_bounds_and_whether_it_may_be_left_out():
+    plate = about(Setting, "backplate_deg")
+    assert (plate.quantity.unit, plate.quantity.of, plate.quantity.sign) == ("°", "plate", Sign.WITH_ROTATION)
+    assert plate.optional and plate.bounds == {"ge": -3600.0, "le": 3600.0}
+    assert about(ToothShift, "moved_disc_teeth").quantity.unit == "teeth"
+    assert about(Cautions, "place").choices == (
+        ("engine", "on its engine"), ("bench", "on a bench, off its engine"))  # fmt: skip
+
+
+def test_both_ends_of_a_range_have_labels_of_their_own():
+    low, high = about(Magneto, "gap_limits_mm").ends
+    assert (low.label, high.label) == ("Smallest gap allowed", "Largest gap allowed")
+    assert about_path(Engine, "drop_rpm[1]").label == "Largest drop on one magneto"
+    assert about_path(Magneto, "contact_screw.lead_mm").label == "Lead of the thread"
+
+
+def test_the_outermost_annotation_counts():
+    assert about(Magneto, "cam").label == "Cam"
+    assert about_path(Magneto, "cam.profile.angle_deg").quantity.of == "cam"
