@@ -24,6 +24,7 @@ def open_practice(qtbot, open_window) -> Iterator[Callable[..., PracticeWindow]]
     from magview.practice.attempt import Session
     from magview.practice.lesson import start_lesson
     from magview.practice.library import find_exercise, find_lesson, shipped_lessons
+    from magview.ui.kit.look import Look
     from magview.ui.kit.theme import LIGHT
     from magview.ui.practice.model import AttemptModel, LessonModel
     from magview.ui.practice.window import PracticeWindow
@@ -35,7 +36,7 @@ def open_practice(qtbot, open_window) -> Iterator[Callable[..., PracticeWindow]]
             model = LessonModel(start_lesson(find_lesson(name)))
         else:
             model = AttemptModel(Session(find_exercise(name), seed, "A. Trainee"), count(1).__next__)
-        window = PracticeWindow(model, LIGHT, keeper)
+        window = PracticeWindow(model, Look(LIGHT), keeper)
         window.resize(*size)
         window.show()
         window.activateWindow()

@@ -25,6 +25,7 @@ def open_window(qtbot: QtBot) -> Iterator[Callable[..., MainWindow]]:
     from magview.bench.apply import new_bench
     from magview.spec.library import find_installation, find_magneto, shipped_names
     from magview.ui.kit.bench_model import BenchModel
+    from magview.ui.kit.look import Look
     from magview.ui.kit.theme import LIGHT
     from magview.ui.shell.window import MainWindow
 
@@ -37,7 +38,7 @@ def open_window(qtbot: QtBot) -> Iterator[Callable[..., MainWindow]]:
             item = find_installation(name) if name in shipped_names("installations") else find_magneto(name)
         else:
             item = name
-        window = MainWindow(BenchModel(new_bench(item)), LIGHT)
+        window = MainWindow(BenchModel(new_bench(item)), Look(LIGHT))
         window.resize(*size)
         window.furnish()
         window.plots.wait()

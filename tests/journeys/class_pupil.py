@@ -23,6 +23,7 @@ def main(code: str, name: str, folder: str, home: str) -> None:
     from magview.bench.autosave import Autosave
     from magview.spec.library import find_magneto
     from magview.ui.kit.bench_model import BenchModel
+    from magview.ui.kit.look import Look
     from magview.ui.kit.theme import LIGHT
     from magview.ui.shell.window import MainWindow
     from tests.hands import click
@@ -35,7 +36,7 @@ def main(code: str, name: str, folder: str, home: str) -> None:
             app.processEvents()
 
     main_window = MainWindow(
-        BenchModel(new_bench(find_magneto("seven-radial"))), LIGHT, Autosave(Path(home) / "bench")
+        BenchModel(new_bench(find_magneto("seven-radial"))), Look(LIGHT), Autosave(Path(home) / "bench")
     )
     main_window.furnish()
     main_window.show()

@@ -104,9 +104,10 @@ def open_bench(installation: Installation) -> MainWindow:
     """The main window in a process of its own."""
     from magview.bench.apply import new_bench
     from magview.ui.kit.bench_model import BenchModel
+    from magview.ui.kit.look import Look
     from magview.ui.kit.theme import LIGHT
 
-    main = MainWindow(BenchModel(new_bench(installation)), LIGHT)
+    main = MainWindow(BenchModel(new_bench(installation)), Look(LIGHT))
     main.furnish()
     main.show()
     Mechanic(main).at_bench()

@@ -60,6 +60,7 @@ from magview.bench.apply import new_bench
 from magview.spec.language import speak_through, tr
 from magview.spec.library import find_installation, resources, shipped_names
 from magview.ui.kit.bench_model import BenchModel
+from magview.ui.kit.look import Look
 from magview.ui.kit.theme import LIGHT
 from magview.ui.kit.translation import LANGUAGES, speak
 from magview.ui.shell.app import return_large_blocks
@@ -164,7 +165,7 @@ class Soak:
         self._messages = qInstallMessageHandler(self._message)
 
     def _open(self, name: str) -> MainWindow:
-        window = MainWindow(BenchModel(new_bench(find_installation(name))), LIGHT)
+        window = MainWindow(BenchModel(new_bench(find_installation(name))), Look(LIGHT))
         window.show()
         window.furnish()
         window.plots.wait()

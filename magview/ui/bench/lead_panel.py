@@ -36,8 +36,8 @@ from magview.drawing.lead_picture import HEIGHT, WIDTH, lead_picture, shows_othe
 from magview.spec.language import marked, tr
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.inputs import QuietCombo
+from magview.ui.kit.look import Look
 from magview.ui.kit.style import tint
-from magview.ui.kit.theme import Theme
 
 PROVING = marked(
     "Prove each lead before touching the propeller: jumper on where there is no tab, plug out, meter from the lead's "
@@ -51,22 +51,18 @@ _KINDS = {"wire": 1.4, "part": 2.2, "fault": 2.6, "ground": 1.6}
 class LeadDiagram(QWidget):
     """The diagram, drawn anew for each state."""
 
-    def __init__(self, model: BenchModel, theme: Theme, parent: QWidget | None = None) -> None:
+    def __init__(self, model: BenchModel, look: Look, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._model, self._theme = model, theme
+        self._model, self.look = model, look
         self.setMinimumHeight(round(19 * self.fontMetrics().height()))
         self.setAccessibleName(tr("Switch lead, drawn as a circuit"))
         self.show_state(model.state)
         model.changed.connect(self.show_state)
+        look.changed.connect(self.update)
 
     def show_state(self, state: BenchState, old: BenchState | None = None) -> None:
         """Show a state."""
         self.setAccessibleDescription(lead_words(state)[0])
-        self.update()
-
-    def set_theme(self, theme: Theme) -> None:
-        """Change colours."""
-        self._theme = theme
         self.update()
 
     def paintEvent(self, event: QPaintEvent) -> None:
@@ -74,7 +70,7 @@ class LeadDiagram(QWidget):
         picture = lead_picture(self._model.state)
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        painter.fillRect(self.rect(), QColor(self._theme.paper))
+        painter.fillRect(self.rect(), QColor(self.look.theme.paper))
         metrics = QFontMetricsF(self.font())
         foot = 4 * metrics.height()
         scale = min(self.width() / WIDTH, (self.height() - foot) / HEIGHT)
@@ -84,10 +80,10 @@ class LeadDiagram(QWidget):
             return QPointF(left + scale * x, scale * (HEIGHT - y))
 
         for stroke in picture.strokes:
-            colour = self._theme.bad if stroke.kind == "fault" else self._theme.text
+            colour = self.look.theme.bad if stroke.kind == "fault" else self.look.theme.text
             painter.setPen(QPen(QColor(colour), _KINDS[stroke.kind]))
             painter.drawPolyline(QPolygonF([at(x, y) for x, y in stroke.points.tolist()]))
-        painter.setPen(QColor(self._theme.text))
+        painter.setPen(QColor(self.look.theme.text))
         for text, (x, y) in picture.words:
             painter.drawText(at(x, y), tr(text))
         self._instruments(painter, picture.lamp_lit, metrics)
@@ -112,12 +108,12 @@ class LeadDiagram(QWidget):
 class LeadPanel(QWidget):
     """Switch, plug, jumper and faults to set, and what comes of it."""
 
-    def __init__(self, model: BenchModel, theme: Theme, parent: QWidget | None = None) -> None:
+    def __init__(self, model: BenchModel, look: Look, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._model, self._theme = model, theme
+        self._model, self.look = model, look
         layout = QVBoxLayout(self)
         layout.setContentsMargins(8, 4, 8, 4)
-        self.diagram = LeadDiagram(model, theme)
+        self.diagram = LeadDiagram(model, look)
         layout.addWidget(self.diagram)
         self.says = _wrapped()
         self.says.setMinimumHeight(3 * self.fontMetrics().height())
@@ -166,6 +162,7 @@ class LeadPanel(QWidget):
         layout.addStretch(1)
         self.show_state(model.state)
         model.changed.connect(self.show_state)
+        look.changed.connect(self._show_again)
 
     def show_state(self, state: BenchState, old: BenchState | None = None) -> None:
         """Show a state."""
@@ -187,20 +184,14 @@ class LeadPanel(QWidget):
         self.warning.setText(tr(WORK_OFF_THE_ENGINE if off_engine else MAKING_SAFE))
         words, dangerous = lead_words(state)
         self.says.setText(f"{'⚠ ' if dangerous else ''}{words}")
-        colour = self._theme.bad if dangerous else self._theme.good
+        colour = self.look.theme.bad if dangerous else self.look.theme.good
         tint(self.says, colour, bold=True)
+
+    def _show_again(self) -> None:
+        self.show_state(self._model.state)
 
     def halt(self) -> None:
         """Nothing runs here."""
-
-    def set_inches(self, inches: bool) -> None:
-        """There are no lengths here."""
-
-    def set_theme(self, theme: Theme) -> None:
-        """Change colours."""
-        self._theme = theme
-        self.diagram.set_theme(theme)
-        self.show_state(self._model.state)
 
     def _check(self, text: str, action: Callable[[bool], Action]) -> QCheckBox:
         check = QCheckBox(text)

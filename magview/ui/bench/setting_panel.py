@@ -48,8 +48,8 @@ from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.callout import Callout
 from magview.ui.kit.cautions import caution
 from magview.ui.kit.inputs import AngleSpin, LengthSpin, QuietCombo
+from magview.ui.kit.look import Look
 from magview.ui.kit.style import tint
-from magview.ui.kit.theme import Theme
 
 _RUNS = {"contacts just open": marked("just open"), "contacts just close": marked("just close")}
 """Shorter words for what a run stops at."""
@@ -61,9 +61,9 @@ class SettingPanel(QWidget):
     hand_wanted = Signal(str)
     """A spin box got the keyboard: its part is now in hand."""
 
-    def __init__(self, model: BenchModel, theme: Theme, parent: QWidget | None = None) -> None:
+    def __init__(self, model: BenchModel, look: Look, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._model, self._theme, self._inches = model, theme, False
+        self._model, self.look = model, look
         self._advised: Advised | None = None
         self._cells: list[list[QTableWidgetItem]] = []
         layout = QVBoxLayout(self)
@@ -79,6 +79,7 @@ class SettingPanel(QWidget):
         self._placed(model.state)
         self.show_state(model.state)
         model.changed.connect(self.show_state)
+        look.changed.connect(self._show_again)
 
     # -------------------------------------------------------------- building
 
@@ -200,7 +201,7 @@ class SettingPanel(QWidget):
         box = QGroupBox(tr("What would put it right"))
         column = QVBoxLayout(box)
         row = QHBoxLayout()
-        self.wanted = LengthSpin(0.01, 0.0, 5.0)
+        self.wanted = LengthSpin(0.01, 0.0, 5.0, self.look)
         label = QLabel(tr("For a l&argest gap of"))
         label.setBuddy(self.wanted)
         self.do_it = QPushButton(tr("Set it so"))
@@ -264,19 +265,11 @@ class SettingPanel(QWidget):
         if old is None or (*setting, state.engaged) != (old.magneto, old.backplate_deg, old.screw_deg, old.engaged):
             self._show_lamp(state)
 
+    def _show_again(self) -> None:
+        self.show_state(self._model.state)
+
     def halt(self) -> None:
         """Nothing runs here."""
-
-    def set_inches(self, inches: bool) -> None:
-        """Write lengths in inches or millimetres."""
-        self._inches = inches
-        self.wanted.set_inches(inches)
-        self.show_state(self._model.state)
-
-    def set_theme(self, theme: Theme) -> None:
-        """Change the verdicts' colours."""
-        self._theme = theme
-        self.show_state(self._model.state)
 
     def _placed(self, state: BenchState) -> None:
         """Another magneto: its slot, its screw, its gap, its lobes."""
@@ -320,38 +313,40 @@ class SettingPanel(QWidget):
     def _show_readings(self, state: BenchState, result: Readings) -> None:
         tolerance, limits = state.magneto.marks.tolerance_mm, state.magneto.gap_limits_mm
         error, gap, off = (float(v) for v in (result.e_gap_error_deg[0], result.max_gap_mm[0], result.mark_offset_mm))
-        digits = length_digits(gap, *limits, self._inches)
-        low, high = (format_length(v, self._inches, digits) for v in limits)
+        digits = length_digits(gap, *limits, self.look.inches)
+        low, high = (format_length(v, self.look.inches, digits) for v in limits)
         low = low.split()[0]  # the unit stands once, after the upper limit
         never = never_words(result)
         self._values["opens"].setText(never or tr("{opens} of rotor", opens=format_angle(result.opens_deg[0])))
         angle = format_angle(abs(error))
         late = tr("{angle} late", angle=angle) if error > 0 else tr("{angle} early", angle=angle)
         self._values["error"].setText(never or (tr("at it") if abs(error) < 0.005 else late))
-        mark_digits = length_digits(abs(off), None, tolerance, self._inches)
-        self._values["mark"].setText(mark_words(format_length(abs(off), self._inches, mark_digits), off))
+        mark_digits = length_digits(abs(off), None, tolerance, self.look.inches)
+        self._values["mark"].setText(mark_words(format_length(abs(off), self.look.inches, mark_digits), off))
         blade = float(result.blade_gap_mm[0])
-        words = format_length(gap, self._inches, digits)
+        words = format_length(gap, self.look.inches, digits)
         if blade < gap:
-            words = tr("{gap} (blade {blade})", gap=words, blade=format_length(blade, self._inches))
+            words = tr("{gap} (blade {blade})", gap=words, blade=format_length(blade, self.look.inches))
         self._values["gap"].setText(words)
         self._values["dwell"].setText(format_angle(result.dwell_deg[0]))
-        self._verdict("mark", bool(result.timing_ok[0]), f"±{format_length(tolerance, self._inches, mark_digits)}")
+        self._verdict(
+            "mark", bool(result.timing_ok[0]), f"±{format_length(tolerance, self.look.inches, mark_digits)}"
+        )
         self._verdict("gap", bool(result.gap_ok[0]), f"{low}–{high}")
         self._show_overall(state, result)
 
     def _show_overall(self, state: BenchState, result: Readings) -> None:
         found, judged = faults(state.magneto, result), judged_words(state.magneto)
         if found:
-            text, colour = tr("✗ Out of limits: {faults}", faults="; ".join(found)), self._theme.bad
+            text, colour = tr("✗ Out of limits: {faults}", faults="; ".join(found)), self.look.theme.bad
         else:
-            text, colour = tr("✓ Within limits"), self._theme.good
+            text, colour = tr("✓ Within limits"), self.look.theme.good
         text += f" ({judged})" if judged else ""
         self.overall.setText(text)
         tint(self.overall, colour, bold=True)
 
     def _verdict(self, key: str, passed: bool, limit: str) -> None:
-        mark, colour = ("✓", self._theme.good) if passed else ("✗", self._theme.bad)
+        mark, colour = ("✓", self.look.theme.good) if passed else ("✗", self.look.theme.bad)
         label = self._verdicts[key]
         label.setText(f"{mark} {limit}")
         tint(label, colour)
@@ -367,7 +362,9 @@ class SettingPanel(QWidget):
                 format_angle(result.e_gap_error_deg[row], True),
                 format_angle(result.closes_deg[row]),
                 format_angle(result.dwell_deg[row]),
-                format_length(gap, self._inches, length_digits(gap, *state.magneto.gap_limits_mm, self._inches)),
+                format_length(
+                    gap, self.look.inches, length_digits(gap, *state.magneto.gap_limits_mm, self.look.inches)
+                ),
             )
             for cell, text in zip(self._cells[row], texts, strict=True):
                 cell.setText(text)
@@ -375,7 +372,7 @@ class SettingPanel(QWidget):
     def _show_advice(self, state: BenchState) -> None:
         self._advised = advised(state, self.wanted.exact)
         self.do_it.setEnabled(self._advised.reachable)
-        self.advice.setText(advised_words(state, self._advised, self._inches))
+        self.advice.setText(advised_words(state, self._advised, self.look.inches))
 
     def _show_lamp(self, state: BenchState) -> None:
         """What setting the contacts does to the reading of the timing lamp: said here too, where it is done."""
@@ -383,7 +380,7 @@ class SettingPanel(QWidget):
         old = engaged is not None and standing(state, engaged.side) is Standing.OUT_OF_DATE
         self.lamp.setText(standing_words(state, engaged.side) if engaged is not None and old else "")
         self.lamp.setVisible(old)
-        tint(self.lamp, self._theme.bad, bold=True)
+        tint(self.lamp, self.look.theme.bad, bold=True)
 
     # -------------------------------------------------------------- sending
 

@@ -19,7 +19,7 @@ from magview.ui.bench.stop_box import StopBox
 from magview.ui.bench.teeth_box import TeethBox
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.callout import Callout
-from magview.ui.kit.theme import Theme
+from magview.ui.kit.look import Look
 
 MAKING_SAFE = marked(
     "Before turning the crank: fuel off, mixture cut off, throttle closed, switch off, each switch lead grounded and "
@@ -49,9 +49,9 @@ class TimingPanel(QWidget):
     previewed = Signal(object)
     """The move to preview, as the plan says, or None."""
 
-    def __init__(self, model: BenchModel, theme: Theme, parent: QWidget | None = None) -> None:
+    def __init__(self, model: BenchModel, look: Look, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._model, self._theme, self._inches = model, theme, False
+        self._model, self.look = model, look
         layout = QVBoxLayout(self)
         layout.setContentsMargins(8, 4, 8, 4)
         self.none = QLabel(tr("This magneto is not on an engine. Open an installation to time it to one."))
@@ -81,6 +81,7 @@ class TimingPanel(QWidget):
         self._stale = False
         self.show_state(model.state)
         model.changed.connect(self._changed)
+        look.changed.connect(self._show_again)
 
     # -------------------------------------------------------------- building
 
@@ -135,13 +136,13 @@ class TimingPanel(QWidget):
             return
         single = engaged.installation.position == "single"
         self.synchronising_box.setVisible(not single)
-        self.lamp.show_timing(state, engaged, self._theme, self._inches)
+        self.lamp.show_timing(state, engaged, self.look.theme, self.look.inches)
         self.teeth.show_teeth(state, engaged)
         teeth, moves = _TITLES["single" if single else engaged.side]
         self.teeth.setTitle(tr(teeth))
         self.plan.setTitle(tr(moves))
-        self.plan.show_plan(state, engaged, self._theme)
-        self.conditions.show_conditions(state, engaged, self._theme)
+        self.plan.show_plan(state, engaged, self.look.theme)
+        self.conditions.show_conditions(state, engaged, self.look.theme)
         self.moved.show_explanations(state)
         self._show_synchronising(state)
 
@@ -152,18 +153,11 @@ class TimingPanel(QWidget):
 
         return key(state) == key(old)
 
+    def _show_again(self) -> None:
+        self.show_state(self._model.state)
+
     def halt(self) -> None:
         """Nothing runs here."""
-
-    def set_inches(self, inches: bool) -> None:
-        """Write lengths in inches or millimetres."""
-        self._inches = inches
-        self.show_state(self._model.state)
-
-    def set_theme(self, theme: Theme) -> None:
-        """Change the verdicts' colours."""
-        self._theme = theme
-        self.show_state(self._model.state)
 
     def _show_synchronising(self, state: BenchState) -> None:
         result = synchronising(state)

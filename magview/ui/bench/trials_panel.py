@@ -38,8 +38,8 @@ from magview.spec.units import MM_PER_THOU
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.cautions import caution
 from magview.ui.kit.inputs import AngleSpin, LengthSpin, NumberSpin, QuantitySpin, QuietCombo
+from magview.ui.kit.look import Look
 from magview.ui.kit.style import tint
-from magview.ui.kit.theme import Theme
 
 _COLUMNS = (marked("Plate"), marked("Gap"), marked("Opened"))
 _SCALES = {
@@ -61,9 +61,9 @@ class TrialsPanel(QWidget):
     """One sentence about what was done."""
     _came_stale = Signal()
 
-    def __init__(self, model: BenchModel, theme: Theme, parent: QWidget | None = None) -> None:
+    def __init__(self, model: BenchModel, look: Look, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._model, self._theme, self._inches = model, theme, False
+        self._model, self.look = model, look
         self._advice: Advice | None = None
         self._refusal = ""
         self._stale = True
@@ -80,6 +80,7 @@ class TrialsPanel(QWidget):
         self._show_reading(model.state.trials_read)
         self.take_from_bench()
         model.changed.connect(self._changed)
+        look.changed.connect(self._show)
         # A fit takes a while: made once the bench has taken all that one move sends it, and only if somebody looks.
         self._came_stale.connect(self._catch_up, Qt.ConnectionType.QueuedConnection)
         self._show()
@@ -90,10 +91,10 @@ class TrialsPanel(QWidget):
         box = QGroupBox(tr("A trial: set to open at the E-gap"))
         form = self._form = QFormLayout(box)
         self.plate = AngleSpin(0.25, -3600.0, 3600.0)
-        self.along = LengthSpin(0.1, -500.0, 500.0)
+        self.along = LengthSpin(0.1, -500.0, 500.0, self.look)
         self.marks = NumberSpin(1.0, -1000.0, 1000.0)
         self.marks.show_value(0.0)
-        self.go, self.no_go = LengthSpin(0.01, 0.0, 10.0), LengthSpin(0.01, 0.0, 10.0)
+        self.go, self.no_go = LengthSpin(0.01, 0.0, 10.0, self.look), LengthSpin(0.01, 0.0, 10.0, self.look)
         self.go.setToolTip(tr("The thickest blade that passes at the top of lobe 1; 0 if none does"))
         self.no_go.setToolTip(tr("The thinnest blade that does not pass; 0 if every blade did"))
         self.opened = AngleSpin(0.25, -45.0, 45.0)
@@ -124,11 +125,14 @@ class TrialsPanel(QWidget):
         self.scale = QuietCombo()
         self.scale.addItems([tr(scale) for scale in _SCALES.values()])
         self.scale.currentIndexChanged.connect(self._scale_chosen)
-        self.radius, self.per_mark = LengthSpin(1.0, 1.0, 500.0), AngleSpin(0.25, 0.01, 90.0)
+        self.radius, self.per_mark = LengthSpin(1.0, 1.0, 500.0, self.look), AngleSpin(0.25, 0.01, 90.0)
         self.radius.show_value(30.0)
         self.per_mark.show_value(1.0)
         self.plate_error = NumberSpin(0.05, 0.0, 90.0)
-        self.mark_error, self.blade_error = LengthSpin(0.05, 0.0, 10.0), LengthSpin(0.001, 0.0, 1.0)
+        self.mark_error, self.blade_error = (
+            LengthSpin(0.05, 0.0, 10.0, self.look),
+            LengthSpin(0.001, 0.0, 1.0, self.look),
+        )
         self.straightedge = self._instruments("straightedge", self.mark_error)
         self.feel = self._instruments("feel", self.blade_error)
         self.plate_error.setToolTip(tr("How far a plate read may be off, to either side, in the unit it is read in"))
@@ -358,7 +362,9 @@ class TrialsPanel(QWidget):
                     "{chance} % likely that the blades say “in limits” there", chance=number(100 * advice.chance, 0)
                 )
             )
-            tint(self.chance, self._theme.good if done or advice.chance >= 0.5 else self._theme.text, bold=True)
+            tint(
+                self.chance, self.look.theme.good if done or advice.chance >= 0.5 else self.look.theme.text, bold=True
+            )
             self.reason.setText(advice.reason)
             self.warnings.setText("\n".join(f"⚠ {w}" for w in advice.warnings))
             self.warnings.setVisible(bool(advice.warnings))
@@ -370,7 +376,7 @@ class TrialsPanel(QWidget):
         header.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
         self.table.setRowCount(len(state.trials))
         for row, trial in enumerate(state.trials):
-            low, high = (format_length(v, self._inches) for v in (trial.gap_low_mm, trial.gap_high_mm))
+            low, high = (format_length(v, self.look.inches) for v in (trial.gap_low_mm, trial.gap_high_mm))
             gap = (
                 tr("over {low}", low=low)
                 if math.isinf(trial.gap_high_mm)
@@ -413,18 +419,6 @@ class TrialsPanel(QWidget):
         self.said.emit(tr("Saved {name}: open it from the File menu.", name=path.name))
 
     # -------------------------------------------------------------- looks
-
-    def set_theme(self, theme: Theme) -> None:
-        """Change the verdict's colour."""
-        self._theme = theme
-        self._show()
-
-    def set_inches(self, inches: bool) -> None:
-        """Show lengths in inches or in millimetres."""
-        self._inches = inches
-        for spin in (self.along, self.radius, self.go, self.no_go, self.mark_error, self.blade_error):
-            spin.set_inches(inches)
-        self._show()
 
     def halt(self) -> None:
         """Nothing runs here."""

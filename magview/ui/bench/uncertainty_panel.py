@@ -54,8 +54,8 @@ from magview.spec.language import marked, tr
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.cautions import caution
 from magview.ui.kit.inputs import AngleSpin, LengthSpin, QuietCombo
+from magview.ui.kit.look import Look
 from magview.ui.kit.style import tint
-from magview.ui.kit.theme import Theme
 from magview.ui.kit.worker import Progress, ShouldStop, Worker
 from magview.ui.plots.judging import Judging
 
@@ -68,9 +68,9 @@ _SEED = 101
 class UncertaintyPanel(QWidget):
     """Readings and instruments above, what follows from them below."""
 
-    def __init__(self, model: BenchModel, theme: Theme, judging: Judging, parent: QWidget | None = None) -> None:
+    def __init__(self, model: BenchModel, look: Look, judging: Judging, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._model, self._theme, self._judging, self._inches = model, theme, judging, False
+        self._model, self.look, self._judging = model, look, judging
         self.worker = Worker(self)
         self._improvement: Improvement | None = None
         column = QVBoxLayout(self)
@@ -85,6 +85,7 @@ class UncertaintyPanel(QWidget):
         self.worker.failed.connect(self._failed)
         judging.changed.connect(self._show)
         model.changed.connect(self._state_changed)
+        look.changed.connect(self._show)
         self._what_chosen(0)
 
     # -------------------------------------------------------------- building
@@ -96,7 +97,7 @@ class UncertaintyPanel(QWidget):
         self.what.addItems([tr("Internal timing"), tr("Timing to the engine")])
         self.what.currentIndexChanged.connect(self._what_chosen)
         form.addRow(tr("&Measurement"), self.what)
-        self.offset, self.blade = LengthSpin(0.1, -50.0, 50.0), LengthSpin(0.01, 0.0, 10.0)
+        self.offset, self.blade = LengthSpin(0.1, -50.0, 50.0, self.look), LengthSpin(0.01, 0.0, 10.0, self.look)
         self.offset.setToolTip(tr("Straightedge from the rim mark, positive past it: the contacts open late"))
         self.blade.setToolTip(tr("The thickest blade that passes the largest gap"))
         self.first_stop, self.second_stop = AngleSpin(0.5, -360.0, 360.0), AngleSpin(0.5, -360.0, 360.0)
@@ -255,7 +256,7 @@ class UncertaintyPanel(QWidget):
             label.setVisible(found.measurement is not None)
         if found.measurement is None:
             self.overall.setText(found.why_not[:1].upper() + found.why_not[1:] + ".")
-            tint(self.overall, self._theme.text)
+            tint(self.overall, self.look.theme.text)
             return
         weakest = min(found.outcomes, key=lambda outcome: outcome.probability_in_limits)
         whole = found.judgement.probability_in_limits if found.judgement else weakest.probability_in_limits
@@ -267,9 +268,11 @@ class UncertaintyPanel(QWidget):
         if not found.judgement and len(found.outcomes) == 1:
             how = tr("by linear propagation")
         self.overall.setText(tr("{chance} likely within limits ({how})", chance=percent_words(whole), how=how))
-        colour = self._theme.good if whole >= 0.95 else self._theme.text if whole >= 0.5 else self._theme.bad
+        colour = (
+            self.look.theme.good if whole >= 0.95 else self.look.theme.text if whole >= 0.5 else self.look.theme.bad
+        )
         tint(self.overall, colour, bold=True)
-        self.answer.setText("\n".join(outcome_words(o, self._inches) for o in found.outcomes))
+        self.answer.setText("\n".join(outcome_words(o, self.look.inches) for o in found.outcomes))
         self.matters.setText(matters_words(weakest))
         self._show_budget(weakest)
         said = [f"{tr(o.quantity.name)}: {o.agreement.statement}" for o in found.outcomes if o.agreement is not None]
@@ -298,8 +301,8 @@ class UncertaintyPanel(QWidget):
             unit = outcome.quantity.unit
             cells = (
                 line.input.name,
-                value_words(line.input.standard_uncertainty, line.input.unit, self._inches),
-                value_words(line.uncertainty, unit, self._inches),
+                value_words(line.input.standard_uncertainty, line.input.unit, self.look.inches),
+                value_words(line.uncertainty, unit, self.look.inches),
                 percent_words(line.share),
             )
             for place, text in enumerate(cells):
@@ -354,18 +357,6 @@ class UncertaintyPanel(QWidget):
         self.draw_button.setEnabled(not on)
 
     # -------------------------------------------------------------- looks
-
-    def set_theme(self, theme: Theme) -> None:
-        """Change the verdict's colour."""
-        self._theme = theme
-        self._show()
-
-    def set_inches(self, inches: bool) -> None:
-        """Show lengths in inches or in millimetres."""
-        self._inches = inches
-        self.offset.set_inches(inches)
-        self.blade.set_inches(inches)
-        self._show()
 
     def halt(self) -> None:
         """The window closes."""

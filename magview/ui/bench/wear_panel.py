@@ -39,7 +39,7 @@ from magview.spec.units import MM_PER_THOU
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.cautions import caution
 from magview.ui.kit.inputs import AngleSpin, LengthSpin, NumberSpin
-from magview.ui.kit.theme import Theme
+from magview.ui.kit.look import Look
 
 _COLUMNS = (marked("Hours"), marked("Blade gap"), marked("Opens late"))
 
@@ -49,9 +49,9 @@ class WearPanel(QWidget):
 
     rates_changed = Signal()
 
-    def __init__(self, model: BenchModel, theme: Theme, parent: QWidget | None = None) -> None:
+    def __init__(self, model: BenchModel, look: Look, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._model, self._inches = model, False
+        self._model, self.look = model, look
         column = QVBoxLayout(self)
         column.setContentsMargins(8, 4, 8, 4)
         column.addWidget(self._build_rates())
@@ -59,12 +59,13 @@ class WearPanel(QWidget):
         column.addWidget(caution())
         column.addStretch(1)
         model.changed.connect(self._changed)
+        look.changed.connect(self._show)
         self._show()
 
     def _build_rates(self) -> QGroupBox:
         box = QGroupBox(tr("Wear from now on"))
         form = QFormLayout(box)
-        self.heel, self.faces, self.pip = (LengthSpin(0.001, 0.0, 2.0) for _ in range(3))
+        self.heel, self.faces, self.pip = (LengthSpin(0.001, 0.0, 2.0, self.look) for _ in range(3))
         self.heel.setToolTip(
             tr("Off the heel of the breaker arm in 100 running hours: it opens later, the gap closes")
         )
@@ -108,13 +109,13 @@ class WearPanel(QWidget):
         form = QFormLayout()
         self.at = NumberSpin(25.0, 0.0, MOST_HOURS, "h", 1)
         self.at.show_value(0.0)
-        self.gap, self.late = LengthSpin(0.01, 0.0, 10.0), AngleSpin(0.25, -45.0, 45.0)
+        self.gap, self.late = LengthSpin(0.01, 0.0, 10.0, self.look), AngleSpin(0.25, -45.0, 45.0)
         self.gap.setToolTip(tr("The thickest blade that passed, and half a step more"))
         self.late.setToolTip(tr("How far past the E-gap it opened, in degrees of rotor"))
-        self.gap_error, self.late_error = LengthSpin(0.001, 0.001, 1.0), AngleSpin(0.05, 0.05, 20.0)
+        self.gap_error, self.late_error = LengthSpin(0.001, 0.001, 1.0, self.look), AngleSpin(0.05, 0.05, 20.0)
         self.gap_error.show_value(one_reading("blades-thou"))
         self.late_error.show_value(round(one_reading("rule-half-mm"), 2))
-        usual = usual_words(self._inches)
+        usual = usual_words(self.look.inches)
         for error in (self.gap_error, self.late_error):
             error.setToolTip(tr("How far this reading may be out to either side. {usual}", usual=usual))
         for spin in (self.at, self.gap, self.gap_error, self.late, self.late_error):
@@ -179,9 +180,9 @@ class WearPanel(QWidget):
     def _show(self, _: object = None) -> None:
         state, rates = self._model.state, self.rates
         self.heel.setEnabled(state.magneto.breaker.heel_arm_mm is not None)
-        self.expected.setText(expectation_words(state, rates, self.hours.exact, self._inches))
+        self.expected.setText(expectation_words(state, rates, self.hours.exact, self.look.inches))
         self.leaves.setText(leaving_words(state, rates))
-        self.lasts.setText(lasting_words(state, rates, self._inches))
+        self.lasts.setText(lasting_words(state, rates, self.look.inches))
         self._show_inspections(state)
         self.rates_changed.emit()
 
@@ -191,7 +192,7 @@ class WearPanel(QWidget):
         for row, (seen, old) in enumerate(zip(state.inspections, outdated, strict=True)):
             late = "–" if seen.opening_error_deg is None else format_angle(seen.opening_error_deg, True)
             hours = f"✗ {number(seen.hours)} h" if old else f"{number(seen.hours)} h"
-            for place, text in enumerate((hours, format_length(seen.gap_mm, self._inches), late)):
+            for place, text in enumerate((hours, format_length(seen.gap_mm, self.look.inches), late)):
                 item = QTableWidgetItem(text)
                 item.setToolTip(tr("Read of another setting than the present one") if old else "")
                 self.table.setItem(row, place, item)
@@ -213,7 +214,7 @@ class WearPanel(QWidget):
         arm, breaker = self._model.state.magneto.breaker.heel_arm_mm, self._model.state.magneto.breaker
         # What the faces are said to burn has hidden as much of the heel's wear.
         self._hidden_mm_per_100h = self.faces.exact * arm / breaker.contact_arm_mm if arm else 0.0
-        self.found.setText(rate_words(found, self._inches))
+        self.found.setText(rate_words(found, self.look.inches))
         self.use_button.setEnabled(found.heel is not None and not any(outdated_inspections(state)))
 
     # -------------------------------------------------------------- hands on
@@ -265,15 +266,5 @@ class WearPanel(QWidget):
             self._model.send(BurnFaces(after.face_burn_mm), gesture)
         self._model.send(GrowPip(after.pip_height_mm), gesture)
 
-    def set_theme(self, theme: Theme) -> None:
-        """There is no colour of its own here."""
-
     def halt(self) -> None:
         """Nothing runs here."""
-
-    def set_inches(self, inches: bool) -> None:
-        """Show lengths in inches or in millimetres."""
-        self._inches = inches
-        for spin in (self.heel, self.faces, self.pip, self.gap, self.gap_error):
-            spin.set_inches(inches)
-        self._show()

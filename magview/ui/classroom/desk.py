@@ -38,7 +38,7 @@ class ClassDesk(ClassWindow):
     """Where a pupil begins. Exercises open in practice windows of their own."""
 
     def __init__(self, room: ClassRoom) -> None:
-        super().__init__(tr("Class"), room.main.theme)
+        super().__init__(tr("Class"), room.main.look)
         self.room = room
         self._set: ClassSet | None = None
         self._states: dict[int, str] = {}

@@ -33,7 +33,6 @@ from magview.ui.classroom.window import ClassWindow, push_button
 from magview.ui.kit.asking import ACCEPT, DESTROY, REJECT, ask
 from magview.ui.kit.inputs import QuietCombo
 from magview.ui.kit.style import tint
-from magview.ui.kit.theme import Theme
 from magview.ui.practice.controls import wrapped
 
 _SOON_MS = 250
@@ -46,7 +45,7 @@ class ExerciseEditor(ClassWindow):
     """One exercise. What is not valid yet is said in one sentence and cannot be saved."""
 
     def __init__(self, room: ClassRoom) -> None:
-        super().__init__(tr("Exercise editor"), room.main.theme)
+        super().__init__(tr("Exercise editor"), room.main.look)
         self.room = room
         self.exercise: Exercise | None = None
         """What the fields say; None while they say nothing valid."""
@@ -54,7 +53,8 @@ class ExerciseEditor(ClassWindow):
         self._soon = QTimer(self)
         self._soon.setSingleShot(True)
         self._soon.setInterval(_SOON_MS)
-        self._soon.timeout.connect(self.look)
+        self._soon.timeout.connect(self.check)
+        self.look.changed.connect(self._colour)
         split = QSplitter(Qt.Orientation.Horizontal)
         self.fields = ExerciseFields()
         self.fields.changed.connect(self._look_soon)
@@ -116,12 +116,12 @@ class ExerciseEditor(ClassWindow):
     def show_exercise(self, exercise: Exercise) -> None:
         """Fill the fields, and look at them at once."""
         self.fields.show_exercise(exercise)
-        self.look()
+        self.check()
 
     def _look_soon(self) -> None:
         self._soon.start()
 
-    def look(self) -> None:
+    def check(self) -> None:
         """Check what the fields say, and show what it would be."""
         self._soon.stop()
         self.fields.fit_bench()
@@ -143,12 +143,7 @@ class ExerciseEditor(ClassWindow):
             button.setEnabled(self.exercise is not None)
 
     def _colour(self) -> None:
-        tint(self.problem, self.theme.good if self.exercise is not None else self.theme.bad, bold=True)
-
-    def set_theme(self, theme: Theme) -> None:
-        """Change colours."""
-        super().set_theme(theme)
-        self._colour()
+        tint(self.problem, self.look.theme.good if self.exercise is not None else self.look.theme.bad, bold=True)
 
     # -------------------------------------------------------------- files
 
@@ -201,7 +196,7 @@ class ExerciseEditor(ClassWindow):
 
     def save_path(self, path: Path) -> bool:
         """Write the exercise; False, and said why, where that cannot be."""
-        self.look()
+        self.check()
         if self.exercise is None:
             self.say(tr("An exercise that is not valid yet is not saved"))
             return False
@@ -215,7 +210,7 @@ class ExerciseEditor(ClassWindow):
         return True
 
     def _to_set(self) -> None:
-        self.look()
+        self.check()
         if self.exercise is not None:
             from magview.ui.classroom.maker import ClassMaker
 
@@ -224,7 +219,7 @@ class ExerciseEditor(ClassWindow):
             maker.fields.add_exercise(self.exercise)
 
     def _try(self) -> None:
-        self.look()
+        self.check()
         if self.exercise is not None:
             self.room.main.practice.begin(self.exercise, self.seed.value())
 

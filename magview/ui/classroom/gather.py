@@ -38,7 +38,6 @@ from magview.spec.files import read_json, write_text
 from magview.spec.language import marked, tr
 from magview.ui.classroom.room import ClassRoom
 from magview.ui.classroom.window import ClassWindow, SortedTable, push_button
-from magview.ui.kit.theme import Theme
 from magview.ui.kit.worker import Progress, ShouldStop, Worker
 from magview.ui.practice.controls import wrapped
 from magview.ui.practice.window import PracticeWindow
@@ -56,7 +55,7 @@ class GatherWindow(ClassWindow):
     """Pupils, attempts, steps, errors and plots of one folder."""
 
     def __init__(self, room: ClassRoom) -> None:
-        super().__init__(tr("Class gathered"), room.main.theme)
+        super().__init__(tr("Class gathered"), room.main.look)
         self.room = room
         self.summary: Summary | None = None
         self._set: ClassSet | None = room.set
@@ -242,7 +241,7 @@ class GatherWindow(ClassWindow):
         if index == self.tabs.count() - 1 and self.plots is None:
             from magview.ui.classroom.plots import ClassPlots
 
-            plots = self.plots = ClassPlots(self.theme)
+            plots = self.plots = ClassPlots(self.look)
             plots.chosen.connect(self._point_out)
             plots.said.connect(self.say)
             words = self.tabs.tabText(index)
@@ -255,12 +254,6 @@ class GatherWindow(ClassWindow):
         from_plots = self.plots
         if from_plots is not None and self.summary is not None and self.tabs.currentWidget() is from_plots:
             from_plots.show_summary(self.summary)  # type: ignore[attr-defined]
-
-    def set_theme(self, theme: Theme) -> None:
-        """Change colours."""
-        super().set_theme(theme)
-        if self.plots is not None:
-            self.plots.set_theme(theme)  # type: ignore[attr-defined]
 
     def _point_out(self, entry: Entry) -> None:
         self.attempts.choose(entry)

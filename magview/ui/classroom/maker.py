@@ -30,7 +30,7 @@ class ClassMaker(ClassWindow):
     """Everything in it makes one set; its code follows each change."""
 
     def __init__(self, room: ClassRoom) -> None:
-        super().__init__(tr("Class set"), room.main.theme)
+        super().__init__(tr("Class set"), room.main.look)
         self.room = room
         self._worker = Worker(self)
         self._worker.finished.connect(self._key_made)

@@ -15,7 +15,7 @@ from magview.classroom.summary import Entry, Summary
 from magview.classroom.words import fault_words
 from magview.spec.base import SpecError
 from magview.spec.language import tr
-from magview.ui.kit.theme import Theme
+from magview.ui.kit.look import Look
 from magview.ui.pictures.export import written_beside
 from magview.ui.plots.export import plot_image, write_plot_svg
 from magview.ui.practice.controls import wrapped
@@ -31,9 +31,9 @@ class ClassPlots(QWidget):
     """The entry of a point that was clicked."""
     said = Signal(str)
 
-    def __init__(self, theme: Theme) -> None:
+    def __init__(self, look: Look) -> None:
         super().__init__()
-        self.theme = theme
+        self.look = look
         self._summary: Summary | None = None
         self.canvas = pg.GraphicsLayoutWidget()
         self.canvas.setAccessibleName(tr("Plots of the class"))
@@ -54,7 +54,8 @@ class ClassPlots(QWidget):
             self.canvas.ci.layout.setColumnStretchFactor(column_number, 1)
         self.points = pg.ScatterPlotItem(size=9, hoverable=True)
         self.points.sigClicked.connect(self._clicked)
-        self.set_theme(theme)
+        self._colour()
+        look.changed.connect(self._colour)
 
     def _bars_that_fit(self) -> int:
         """As many as have room for their words: about half the height, less titles and axis."""
@@ -80,9 +81,8 @@ class ClassPlots(QWidget):
             plot.getAxis(side).enableAutoSIPrefix(False)
         return plot
 
-    def set_theme(self, theme: Theme) -> None:
-        """Change colours."""
-        self.theme = theme
+    def _colour(self) -> None:
+        theme = self.look.theme
         self.canvas.setBackground(theme.paper)
         for plot in (self.marks, self.times, self.steps, self.faults):
             for side in ("left", "bottom"):
@@ -112,14 +112,16 @@ class ClassPlots(QWidget):
 
     def _label(self, plot: pg.PlotItem, x: str, y: str, title: str) -> None:
         for side, words in (("bottom", x), ("left", y)):
-            plot.setLabel(side, words, color=self.theme.text)
-        plot.setTitle(title, color=self.theme.text, size=f"{self.font().pointSizeF():g}pt")
+            plot.setLabel(side, words, color=self.look.theme.text)
+        plot.setTitle(title, color=self.look.theme.text, size=f"{self.font().pointSizeF():g}pt")
 
     def _show_marks(self, counted: list[Entry]) -> None:
         percents = np.array([e.result.percent for e in counted])
         counts, edges = np.histogram(np.minimum(percents, 100.0 - 1e-9), np.arange(0.0, 100.0 + _BIN, _BIN))
         self.marks.addItem(
-            pg.BarGraphItem(x=edges[:-1] + _BIN / 2, height=counts, width=0.85 * _BIN, **self._ink(self.theme.hand))
+            pg.BarGraphItem(
+                x=edges[:-1] + _BIN / 2, height=counts, width=0.85 * _BIN, **self._ink(self.look.theme.hand)
+            )
         )
         self.marks.setXRange(0.0, 100.0)
         self.marks.setYRange(0.0, max(1.0, float(counts.max(initial=0))))
@@ -131,8 +133,8 @@ class ClassPlots(QWidget):
             y=[e.result.percent for e in counted],
             data=counted,
             symbol=["o" if e.result.passed else "x" for e in counted],
-            brush=[pg.mkBrush(self.theme.good if e.result.passed else self.theme.bad) for e in counted],
-            pen=pg.mkPen(self.theme.line),
+            brush=[pg.mkBrush(self.look.theme.good if e.result.passed else self.look.theme.bad) for e in counted],
+            pen=pg.mkPen(self.look.theme.line),
         )
         self.times.addItem(self.points)
         self.times.setYRange(0.0, 100.0)
@@ -142,7 +144,7 @@ class ClassPlots(QWidget):
     def _show_steps(self, summary: Summary) -> None:
         worst = sorted(summary.steps, key=lambda s: s.share)[: self._bars_that_fit()]
         names = [f"{s.exercise.split()[0]} {s.step}" if s.numbered else s.step for s in worst]
-        self._bars(self.steps, names, [[100.0 * s.share for s in worst]], [self.theme.hand])
+        self._bars(self.steps, names, [[100.0 * s.share for s in worst]], [self.look.theme.hand])
         self.steps.setXRange(0.0, 100.0)
         self._label(self.steps, tr("mean marks [%]"), "", tr("Steps, the weakest above"))
 
@@ -155,7 +157,7 @@ class ClassPlots(QWidget):
                     (found if fault.found else missed)[fault_words(fault)] += 1
         names = sorted({*found, *missed}, key=lambda n: -missed[n])[: self._bars_that_fit()]
         stacks = [[float(c[n]) for n in names] for c in (missed, found)]
-        self._bars(self.faults, names, stacks, [self.theme.bad, self.theme.good])
+        self._bars(self.faults, names, stacks, [self.look.theme.bad, self.look.theme.good])
         self.faults.enableAutoRange(axis="x")
         self._label(self.faults, tr("missed (hatched), then found"), "", tr("Faults"))
 
@@ -174,7 +176,7 @@ class ClassPlots(QWidget):
         plot.getAxis("left").setTicks([list(zip(rows.tolist(), short, strict=True))])
 
     def _ink(self, colour: str, style: Qt.BrushStyle = Qt.BrushStyle.SolidPattern) -> dict[str, object]:
-        return {"brush": QBrush(QColor(colour), style), "pen": pg.mkPen(self.theme.line)}
+        return {"brush": QBrush(QColor(colour), style), "pen": pg.mkPen(self.look.theme.line)}
 
     def _clicked(self, item: object, points: list[pg.SpotItem], event: object = None) -> None:
         if len(points):
@@ -193,7 +195,7 @@ class ClassPlots(QWidget):
                 if path.suffix.lower() == ".svg":
                     write_plot_svg(self.canvas, beside, tr("Plots of the class"))
                 else:
-                    plot_image(self.canvas, self.theme.paper, 2.0).save(str(beside))
+                    plot_image(self.canvas, self.look.theme.paper, 2.0).save(str(beside))
         except SpecError as error:
             self.said.emit(str(error))
             return

@@ -45,7 +45,6 @@ class ClassRoom(QObject):
         if found is None:
             found = self.windows[what] = self._build(what)
             found.closed.connect(self._closed)
-            self.main.recoloured.connect(found.set_theme)
             size = self.main.size()
             found.resize(size if what != "join" else size * 0.62)
         found.show()

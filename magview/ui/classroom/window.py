@@ -17,7 +17,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from magview.ui.kit.theme import Theme
+from magview.ui.kit.look import Look
 from magview.ui.practice.controls import wrapped
 
 Cell = str | float | None
@@ -39,9 +39,9 @@ class ClassWindow(QWidget):
 
     closed = Signal(object)
 
-    def __init__(self, title: str, theme: Theme) -> None:
+    def __init__(self, title: str, look: Look) -> None:
         super().__init__(None, Qt.WindowType.Window)
-        self.theme = theme
+        self.look = look
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.setWindowTitle(f"{title} – magview")
         self.column = QVBoxLayout(self)
@@ -55,10 +55,6 @@ class ClassWindow(QWidget):
         # A file's name in front stays as it is written.
         named = sentence.split(" ", 1)[0].endswith(":")
         self.message.setText(sentence if named else sentence[:1].upper() + sentence[1:])
-
-    def set_theme(self, theme: Theme) -> None:
-        """Change colours."""
-        self.theme = theme
 
     def ask_file(self, title: str, kinds: str, then: Callable[[Path], object]) -> None:
         """Ask for a file to open; nothing happens where none is chosen."""

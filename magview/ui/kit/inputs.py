@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QAbstractSpinBox, QComboBox, QDoubleSpinBox, QWidg
 from magview.spec.language import number, tr
 from magview.spec.parse import parse_angle_deg, parse_btdc_deg, parse_length_mm, parse_number
 from magview.spec.units import MM_PER_INCH
+from magview.ui.kit.look import Look
 
 
 class QuietCombo(QComboBox):
@@ -215,13 +216,17 @@ class CrankSpin(AngleSpin):
 class LengthSpin(QuantitySpin):
     """Millimetres inside, millimetres or inches outside; a bare number is in the unit shown."""
 
-    def __init__(self, step: float, low: float, high: float, parent: QWidget | None = None) -> None:
-        self._inches = False
-        super().__init__(self._read, step, parent)
+    def __init__(self, step: float, low: float, high: float, look: Look, parent: QWidget | None = None) -> None:
+        self._look, self._inches = look, look.inches
+        super().__init__(self._read, 0.001 * MM_PER_INCH if look.inches else step, parent)
         self.setRange(low, high)
+        look.changed.connect(self._look_changed)
 
-    def set_inches(self, inches: bool) -> None:
-        """Change the unit shown; the value stays."""
+    def _look_changed(self) -> None:
+        """Another unit may be shown now; the value stays."""
+        inches = self._look.inches
+        if inches == self._inches:
+            return
         exact, self._inches, self._shown = self._exact, inches, False
         self.setSingleStep(0.001 * MM_PER_INCH if inches else 0.01)
         self.show_value(exact)

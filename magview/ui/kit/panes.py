@@ -9,8 +9,6 @@ from PySide6.QtCore import QEvent, QObject, QSize, Qt
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QScrollArea, QSplitter, QWidget
 
-from magview.ui.kit.theme import Theme
-
 _FRAME = QSize(16, 60)
 """Room for what the desktop puts round a window: its frame and title, which nobody knows before it is shown [px]."""
 
@@ -22,12 +20,6 @@ def first_size(room: QSize) -> QSize:
 
 class Panel(Protocol):
     """What the window tells every panel it holds. Each is a widget."""
-
-    def set_theme(self, theme: Theme) -> None:
-        """Change colours."""
-
-    def set_inches(self, inches: bool) -> None:
-        """Show lengths in inches or in millimetres."""
 
     def halt(self) -> None:
         """The window closes: end what is running."""

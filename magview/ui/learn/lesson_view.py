@@ -11,8 +11,8 @@ from magview.practice.lesson import LessonStep
 from magview.practice.lesson_words import done_words, learnt, part_of, step_done, tabs_of, waiting_words, wrong_words
 from magview.practice.state import Practice
 from magview.spec.language import together, tr
+from magview.ui.kit.look import Look
 from magview.ui.kit.style import tint
-from magview.ui.kit.theme import Theme
 from magview.ui.practice.controls import TABS, PracticePanel, Reserved, wrapped
 from magview.ui.practice.model import LessonModel
 
@@ -23,8 +23,8 @@ class LessonStrip(PracticePanel):
     part = Signal(str)
     """The part of the picture the step is about."""
 
-    def __init__(self, model: LessonModel, theme: Theme) -> None:
-        super().__init__(model, theme)
+    def __init__(self, model: LessonModel, look: Look) -> None:
+        super().__init__(model, look)
         self._lesson = model
         self._wrong, self._noticed, self._roomy = "", "", True
         outer = QVBoxLayout(self)
@@ -99,8 +99,8 @@ class LessonStrip(PracticePanel):
 
     def show_practice(self, practice: Practice) -> None:
         """Colours by what came of the last act."""
-        tint(self.title, self.theme.text, bold=True)
-        tint(self.answer, self.theme.bad if self._wrong else self.theme.good, bold=False)
+        tint(self.title, self.look.theme.text, bold=True)
+        tint(self.answer, self.look.theme.bad if self._wrong else self.look.theme.good, bold=False)
 
     def keep_room(self, roomy: bool) -> None:
         """So many lines as the longest step and what may be said of it take: what is below stays where it is.
@@ -155,8 +155,8 @@ def _lines(label: QLabel, width: int, texts: list[str]) -> int:
 class LessonPanel(PracticePanel):
     """All steps with those done ticked, and what was to be noticed so far."""
 
-    def __init__(self, model: LessonModel, theme: Theme) -> None:
-        super().__init__(model, theme)
+    def __init__(self, model: LessonModel, look: Look) -> None:
+        super().__init__(model, look)
         self._lesson = model
         layout = QVBoxLayout(self)
         layout.setContentsMargins(8, 4, 8, 4)

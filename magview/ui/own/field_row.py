@@ -26,8 +26,8 @@ from magview.own.limits import allowed_words
 from magview.spec.base import SpecError
 from magview.spec.language import tr
 from magview.ui.kit.inputs import QuietCombo
+from magview.ui.kit.look import Look
 from magview.ui.kit.style import tint
-from magview.ui.kit.theme import Theme
 
 _FILTER = "JSON (*.json)"
 _ELSEWHERE = "\0"
@@ -82,9 +82,9 @@ class FieldRow(QWidget):
     worked_out = Signal(str)
     """The user wants this entry worked out from others."""
 
-    def __init__(self, kind: Kind, entry: Entry, theme: Theme, works_out: str = "") -> None:
+    def __init__(self, kind: Kind, entry: Entry, look: Look, works_out: str = "") -> None:
         super().__init__()
-        self.kind, self.entry, self._theme = kind, entry, theme
+        self.kind, self.entry, self.look = kind, entry, look
         self._value: Value | None = None
         self._note, self._inches, self._needed = Note(), False, not entry.optional
         grid = QGridLayout(self)
@@ -92,7 +92,6 @@ class FieldRow(QWidget):
         grid.setVerticalSpacing(2)
         label = QLabel(tr(entry.label))
         label.setWordWrap(True)
-        tint(label, theme.text, bold=True)
         self._label = label
         self.field = self._build_field()
         self.field.setAccessibleName(tr(entry.label))
@@ -115,6 +114,8 @@ class FieldRow(QWidget):
         self.refusal.setWordWrap(True)
         self.refusal.hide()
         grid.addWidget(self.refusal, 3, 0, 1, 3)
+        self._colour()
+        look.changed.connect(self._colour)
         if works_out:
             grid.addLayout(self._build_working_out(tr(works_out)), 4, 0, 1, 3)
         self.set_narrow(False)
@@ -188,7 +189,7 @@ class FieldRow(QWidget):
         if not self._needed:
             told.append(tr("May be left out."))
         self.words.setText(" ".join(t for t in told if t))
-        tint(self.words, self._theme.faint)
+        tint(self.words, self.look.theme.faint)
 
     # -------------------------------------------------------------- showing
 
@@ -213,7 +214,7 @@ class FieldRow(QWidget):
             self.source.setEnabled(note.origin is not None)
         self.refusal.setText(tr("⚠ {sentence}.", sentence=refusal) if refusal else "")
         self.refusal.setVisible(bool(refusal))
-        tint(self.refusal, self._theme.bad, bold=True)
+        tint(self.refusal, self.look.theme.bad, bold=True)
         name = tr(self.entry.label)
         self._label.setText(tr("{field} – still needed", field=name) if needed and value is None else name)
         told = tr("Refused: {sentence}", sentence=refusal) if refusal else tr(self.entry.meaning)
@@ -240,9 +241,8 @@ class FieldRow(QWidget):
             place = (1, 1, 1, 2) if narrow else (0, 2, 1, 1)
             self._grid.addWidget(self._sources, *place)
 
-    def set_theme(self, theme: Theme) -> None:
-        """Change colours."""
-        self._theme = theme
+    def _colour(self) -> None:
+        theme = self.look.theme
         tint(self._label, theme.text, bold=True)
         tint(self.words, theme.faint)
         tint(self.refusal, theme.bad, bold=True)

@@ -159,7 +159,7 @@ class FileWork(QObject):
         from magview.ui.own.lift_dialog import LiftDialog
 
         bench = BenchModel(new_bench(lift_base(self._model.own)))
-        dialog = LiftDialog(bench, self._window.theme, path, self._window)
+        dialog = LiftDialog(bench, self._window.look, path, self._window)
         bench.setParent(dialog)
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         dialog.place_button.setText(tr("&Use this lift"))

@@ -32,7 +32,7 @@ from magview.spec.lift_table import read_lift_table
 from magview.spec.magneto import Magneto
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.inputs import LengthSpin, NumberSpin, QuietCombo
-from magview.ui.kit.theme import Theme
+from magview.ui.kit.look import Look
 
 _READINGS: tuple[tuple[str, Literal["contact-lift", "gap", "heel-dial"]], ...] = (
     (marked("Lift of the contacts"), "contact-lift"),
@@ -51,9 +51,9 @@ class LiftDialog(QDialog):
     said = Signal(str)
     """One sentence about what was done."""
 
-    def __init__(self, model: BenchModel, theme: Theme, path: Path, parent: QWidget | None = None) -> None:
+    def __init__(self, model: BenchModel, look: Look, path: Path, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._model, self._theme, self.path = model, theme, path
+        self._model, self.look, self.path = model, look, path
         self.lift: MeasuredLift | None = None
         self.magneto: Magneto | None = None
         self.setWindowTitle(tr("Lift from {name}", name=path.name))
@@ -92,7 +92,7 @@ class LiftDialog(QDialog):
         self.unit.addItems([tr("choose…"), *_UNITS])  # asked, not guessed
         self.decimal.addItems([tr(text) for text, _ in _DECIMALS])
         self.falls = QCheckBox(tr("falls as the contacts lift"))
-        self.stop = LengthSpin(0.01, 0.0, 10.0)
+        self.stop = LengthSpin(0.01, 0.0, 10.0, self.look)
         self.stop.setToolTip(tr("Contact lift at which the contacts just touch: needed where gaps were read"))
         self.ratio = NumberSpin(0.01, 0.05, 20.0, places=4)
         self.ratio.setToolTip(tr("Contact arm over heel arm: what the contacts lift for a millimetre at the heel"))
@@ -123,7 +123,7 @@ class LiftDialog(QDialog):
         return form
 
     def _build_plot(self) -> QWidget:
-        theme = self._theme
+        theme = self.look.theme
         plot = self.plot = pg.PlotWidget(background=theme.paper)
         plot.setAccessibleName(tr("Readings and the smooth lift through them"))
         plot.setMenuEnabled(False)

@@ -11,7 +11,7 @@ from magview.own.entry import Page
 from magview.own.fields import Kind
 from magview.own.measured import WORKED_OUT
 from magview.spec.language import tr
-from magview.ui.kit.theme import Theme
+from magview.ui.kit.look import Look
 from magview.ui.own.field_row import FieldRow
 from magview.ui.own.model import OwnModel
 
@@ -24,10 +24,10 @@ class PageView(QScrollArea):
     trials_wanted = Signal()
     """The user wants lift and setting from the bench's trials."""
 
-    def __init__(self, model: OwnModel, kind: Kind, page: Page, theme: Theme) -> None:
+    def __init__(self, model: OwnModel, kind: Kind, page: Page, look: Look) -> None:
         super().__init__()
         self.page, self.kind = page, kind
-        self._model, self._theme = model, theme
+        self._model, self.look = model, look
         self.setWidgetResizable(True)
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setFocusPolicy(self.focusPolicy().NoFocus)
@@ -42,7 +42,7 @@ class PageView(QScrollArea):
             column.addLayout(self._build_measuring())
         self.rows: dict[str, FieldRow] = {}
         for entry in page.entries:
-            row = self.rows[entry.path] = FieldRow(kind, entry, theme, WORKED_OUT.get(entry.path, ""))
+            row = self.rows[entry.path] = FieldRow(kind, entry, look, WORKED_OUT.get(entry.path, ""))
             row.entered.connect(self._entered)
             row.noted.connect(self._noted)
             column.addWidget(row)
@@ -99,8 +99,3 @@ class PageView(QScrollArea):
         row = self.rows[path]
         row.field.setFocus()
         self.ensureWidgetVisible(row)
-
-    def set_theme(self, theme: Theme) -> None:
-        """Change colours."""
-        for row in self.rows.values():
-            row.set_theme(theme)

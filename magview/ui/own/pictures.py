@@ -27,8 +27,8 @@ from magview.spec.library import DEFAULT_MAGNETO, find_magneto
 from magview.spec.magneto import Magneto
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.inputs import QuietCombo
+from magview.ui.kit.look import Look
 from magview.ui.kit.style import tint
-from magview.ui.kit.theme import Theme
 from magview.ui.own.model import OwnModel
 from magview.ui.pictures.breaker_view import BreakerView
 from magview.ui.pictures.crank_view import CrankView
@@ -41,22 +41,22 @@ _ROOMY = 34
 class PicturesPane(QTabWidget):
     """The draft drawn, with its readings; and beside the shipped file that is nearest."""
 
-    def __init__(self, model: OwnModel, theme: Theme) -> None:
+    def __init__(self, model: OwnModel, look: Look) -> None:
         super().__init__()
-        self._model, self._theme = model, theme
+        self._model, self.look = model, look
         self._kind: Kind = "magneto"
-        self._inches = False
         self._drawn: dict[Kind, Item] = {}
         self.setDocumentMode(True)
         # A bench of its own: parts can be turned in the picture without anything happening to the real one.
         self.bench = BenchModel(new_bench(find_magneto(DEFAULT_MAGNETO)), self)
-        self.breaker = BreakerView(self.bench, theme)
-        self.drive, self.crank = DriveView(self.bench, theme), CrankView(self.bench, theme)
+        self.breaker = BreakerView(self.bench, look)
+        self.drive, self.crank = DriveView(self.bench, look), CrankView(self.bench, look)
         self._roomy = True
         self.comparison = self._build_compared()
         self.addTab(self._build_drawn(), tr("Dra&wn"))
         self.addTab(self.comparison, tr("&Compared"))
         self.currentChanged.connect(self._show_now)
+        look.changed.connect(self._show_now)
 
     # -------------------------------------------------------------- building
 
@@ -117,7 +117,7 @@ class PicturesPane(QTabWidget):
 
     # -------------------------------------------------------------- showing
 
-    def show_kind(self, kind: Kind, inches: bool) -> None:
+    def show_kind(self, kind: Kind) -> None:
         """Show one of the three drafts."""
         if kind != self._kind or not self.others.count():
             self.others.clear()
@@ -126,10 +126,6 @@ class PicturesPane(QTabWidget):
                 item = shipped_item(kind, name)
                 self.others.addItem(str(getattr(item, "name", name)), name)
         self._kind = kind
-        if inches != self._inches:
-            self._inches = inches
-            self.breaker.set_inches(inches)
-            self.crank.set_inches(inches)
         self._show_now()
 
     def _show_now(self, _: object = None) -> None:
@@ -150,7 +146,7 @@ class PicturesPane(QTabWidget):
         else:
             words = tr("Nothing to draw yet: it is drawn once everything needed is there.")
         self.state_label.setText(words)
-        tint(self.state_label, self._theme.good if checked.item is not None else self._theme.text, bold=True)
+        tint(self.state_label, self.look.theme.good if checked.item is not None else self.look.theme.text, bold=True)
         for view, kinds in (
             (self.breaker, ("magneto",)), (self.drive, ("installation",)), (self.crank, ("engine", "installation"))
         ):  # fmt: skip
@@ -159,7 +155,7 @@ class PicturesPane(QTabWidget):
             self.readings.setVisible(item is not None)
         if item is not None:
             self._place(item)
-            _fill(self.readings, [(r.label, r.words(self._inches)) for r in results(item)])
+            _fill(self.readings, [(r.label, r.words(self.look.inches)) for r in results(item)])
         told = warnings(checked.item) if checked.item is not None else []
         self.warning.setText("\n".join(tr("⚠ {sentence}.", sentence=w) for w in told))
         self.warning.setVisible(bool(told))
@@ -185,14 +181,15 @@ class PicturesPane(QTabWidget):
             return
         name = self.others.currentData() or nearest(draft)
         other = shipped_item(kind, name)
-        known = [d for d in differences(draft, name, self._inches) if d.own != "–"]
+        known = [d for d in differences(draft, name, self.look.inches) if d.own != "–"]
         _fill(self.fields, [(tr(d.entry.label), d.own, d.other) for d in known])
         item = self._model.checked(kind).item
         rows: list[tuple[str, ...]] = []
         if item is not None:
             mine, theirs = results(item), results(other)
             pairs = [
-                (r.label, r.words(self._inches), o.words(self._inches)) for r, o in zip(mine, theirs, strict=True)
+                (r.label, r.words(self.look.inches), o.words(self.look.inches))
+                for r, o in zip(mine, theirs, strict=True)
             ]
             rows = [row for row in pairs if row[1] != row[2]]
         _fill(self.compared, rows)
@@ -202,13 +199,6 @@ class PicturesPane(QTabWidget):
             tr("Compared with “{name}”. Fields that differ: {differ}; given so far: {given} of {all}.",
                name=str(getattr(other, "name", name)), differ=len(known), given=given, all=told)
         )  # fmt: skip
-
-    def set_theme(self, theme: Theme) -> None:
-        """Change colours."""
-        self._theme = theme
-        for view in (self.breaker, self.drive, self.crank):
-            view.set_theme(theme)
-        self._show_now()
 
     def halt(self) -> None:
         """The window closes: time stands still."""

@@ -46,12 +46,11 @@ class OwnRoom(QObject):
             self.window.activateWindow()
             return self.window
         main = self._main
-        window = self.window = OwnWindow(self.model, main.theme, main.menus.units.currentIndex() == 1)
+        window = self.window = OwnWindow(self.model, main.look)
         window.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         window.closed.connect(self._closed)
         window.files.bench = main.model.state
         main.model.changed.connect(self._bench_changed)
-        main.recoloured.connect(window.set_theme)
         window.files.bench_wanted.connect(self._place)
         window.resize(main.size())
         window.show()

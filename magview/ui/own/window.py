@@ -27,7 +27,7 @@ from magview.own.fields import KINDS, Kind, pages_of
 from magview.spec.language import marked, tr
 from magview.ui.kit.cautions import caution
 from magview.ui.kit.inputs import QuietCombo
-from magview.ui.kit.theme import Theme
+from magview.ui.kit.look import Look
 from magview.ui.own.file_acts import FileWork
 from magview.ui.own.menus import OwnMenus
 from magview.ui.own.model import OwnModel
@@ -46,9 +46,9 @@ class OwnWindow(QMainWindow):
 
     closed = Signal()
 
-    def __init__(self, model: OwnModel, theme: Theme, inches: bool = False) -> None:
+    def __init__(self, model: OwnModel, look: Look) -> None:
         super().__init__()
-        self.model, self.theme, self._inches = model, theme, inches
+        self.model, self.look, self._inches = model, look, look.inches
         self._pages: dict[Kind, list[PageView | None]] = {kind: [None] * len(pages_of(kind)) for kind in KINDS}
         self._place: dict[Kind, int] = dict.fromkeys(KINDS, 0)
         self.kind: Kind = "magneto"
@@ -60,6 +60,7 @@ class OwnWindow(QMainWindow):
         self.statusBar()
         model.changed.connect(self.show_drafts)
         model.said.connect(self.say)
+        look.changed.connect(self._look_changed)
         self.resize(1280, 720)
         self.show_kind("magneto")
 
@@ -96,7 +97,7 @@ class OwnWindow(QMainWindow):
         steps.insertStretch(1, 1)
         middle = _column(self.stack)
         middle.layout().addLayout(steps)  # type: ignore[union-attr]
-        self.pictures = PicturesPane(self.model, self.theme)
+        self.pictures = PicturesPane(self.model, self.look)
         self.split = QSplitter(Qt.Orientation.Horizontal)
         for i, (part, stretch) in enumerate(((left, 0), (middle, 3), (self.pictures, 2))):
             self.split.addWidget(part)
@@ -124,8 +125,8 @@ class OwnWindow(QMainWindow):
         self.units = QuietCombo()
         self.units.setAccessibleName(tr("Unit of length"))
         self.units.addItems([tr("Millimetres"), tr("Inches")])
-        self.units.setCurrentIndex(int(self._inches))
-        self.units.currentIndexChanged.connect(lambda i: self.set_inches(i == 1))
+        self.units.setCurrentIndex(int(self.look.inches))
+        self.units.currentIndexChanged.connect(self._unit_chosen)
         for text, widget in (
             (tr("  Begin from "), self.bases), ("", self.begin_button), (tr("   Lengths in "), self.units)
         ):  # fmt: skip
@@ -174,7 +175,7 @@ class OwnWindow(QMainWindow):
         index = self._place[self.kind] if index is None else index
         found = self._pages[self.kind][index]
         if found is None:
-            found = PageView(self.model, self.kind, pages_of(self.kind)[index], self.theme)
+            found = PageView(self.model, self.kind, pages_of(self.kind)[index], self.look)
             self._pages[self.kind][index] = found
             for row in found.rows.values():
                 row.worked_out.connect(partial(self.files.work_out, self.kind))
@@ -223,7 +224,7 @@ class OwnWindow(QMainWindow):
         )  # fmt: skip
         self.next_gap.setEnabled(bool(checked.missing or checked.refused))
         self.menus.show_drafts()
-        self.pictures.show_kind(self.kind, self._inches)
+        self.pictures.show_kind(self.kind)
 
     def go_to_next(self) -> None:
         """Go to the first field that is refused or still needed, past the one in hand."""
@@ -255,20 +256,16 @@ class OwnWindow(QMainWindow):
 
     # -------------------------------------------------------------- looks
 
-    def set_inches(self, inches: bool) -> None:
-        """Show lengths in inches or in millimetres."""
-        self.commit()
-        self._inches = inches
-        self.show_drafts()
+    def _unit_chosen(self, index: int) -> None:
+        self.look.inches = index == 1
 
-    def set_theme(self, theme: Theme) -> None:
-        """Change colours."""
-        self.theme = theme
-        for pages in self._pages.values():
-            for page in pages:
-                if page is not None:
-                    page.set_theme(theme)
-        self.pictures.set_theme(theme)
+    def _look_changed(self) -> None:
+        """What is being typed is read in the unit it was begun in."""
+        if self.look.inches != self._inches:
+            self.commit()
+            self._inches = self.look.inches
+            self.units.setCurrentIndex(int(self._inches))
+            self.show_drafts()
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """The drafts stay: the window may be opened again."""

@@ -24,8 +24,8 @@ from magview.drawing.breaker_end import PARENTS, STILL, BreakerEnd, Pose, breake
 from magview.drawing.labels import arrange
 from magview.drawing.shapes import Point
 from magview.spec.language import format_angle, format_length, number, tr
+from magview.ui.kit.look import Look
 from magview.ui.kit.pictured import Pictured
-from magview.ui.kit.theme import Theme
 from magview.ui.pictures.breaker_hands import (
     CALM_PX,
     GROUP_HANDS,
@@ -52,16 +52,16 @@ class BreakerView(PictureView):
     pointed = Signal(str)
     """A part was clicked and not moved: its name."""
 
-    def __init__(self, model: Pictured, theme: Theme, parent: QWidget | None = None, *, numbers: bool = True) -> None:
+    def __init__(self, model: Pictured, look: Look, parent: QWidget | None = None, *, numbers: bool = True) -> None:
         self._picture = PictureScene(PARENTS)
         moving = tuple(g for g in PARENTS if g not in STILL)
-        super().__init__(self._picture, theme, STILL, moving, parent)
+        super().__init__(self._picture, look, STILL, moving, parent)
         self._model = model
         self.numbers = numbers
         self._drawing: BreakerEnd | None = None
         self.now: Pose = pose(model.state)
         """Where everything stands in the picture."""
-        self._names, self._inches = True, False
+        self._names = True
         self._hand = "rotor"
         self._drag: Drag | None = None
         self._exaggeration = 1.0
@@ -107,8 +107,8 @@ class BreakerView(PictureView):
             self._drawing = drawing
             # Wear changes a moving piece alone, and has to follow a slider.
             if not self._picture.reshape(drawing.shapes, self._moving_groups):
-                self._picture.build(drawing.shapes, drawing.origins, self._theme)
-                self._picture.colour(self._theme, self._hand)
+                self._picture.build(drawing.shapes, drawing.origins, self.look.theme)
+                self._picture.colour(self.look.theme, self._hand)
                 self.fit()
         now = self.now = pose(state, self._exaggeration)
         self._picture.turn(now.turns_deg)
@@ -132,7 +132,7 @@ class BreakerView(PictureView):
             "screw": format_angle(state.screw_deg, True),
             "contacts": tr("contacts closed")
             if now.gap_mm <= 0
-            else tr("contacts open {gap}", gap=format_length(now.gap_mm, self._inches)),
+            else tr("contacts open {gap}", gap=format_length(now.gap_mm, self.look.inches)),
         }
         stands = (
             tr(
@@ -167,9 +167,9 @@ class BreakerView(PictureView):
         self._named = parts
         self.viewport().update()
 
-    def set_inches(self, inches: bool) -> None:
-        """Write lengths in inches or millimetres."""
-        self._inches = inches
+    def look_changed(self) -> None:
+        """Other colours, thicker lines, or another unit of length."""
+        super().look_changed()
         self.show_state(self._model.state)
 
     def set_exaggeration(self, factor: float) -> None:
@@ -192,7 +192,7 @@ class BreakerView(PictureView):
         """Take a part in hand: "rotor", "plate" or "screw"."""
         if hand != self._hand:
             self._hand = hand
-            self._picture.colour(self._theme, hand)
+            self._picture.colour(self.look.theme, hand)
             self.show_state(self._model.state)
             self.hand_changed.emit(hand)
 
@@ -261,7 +261,7 @@ class BreakerView(PictureView):
         font = QFont(painter.font())
         font.setPointSizeF(max(_LEAST_POINTS, 0.8 * font.pointSizeF()))
         painter.setFont(font)
-        painter.setPen(QColor(self._theme.text))
+        painter.setPen(QColor(self.look.theme.text))
         metrics = painter.fontMetrics()
         for lobe, place in enumerate(self.drawing.mark_numbers, 1):
             at = self.pixel(*place)
@@ -279,16 +279,16 @@ class BreakerView(PictureView):
         if self._outlined in drawing.anchors:
             group, point = drawing.anchors[self._outlined]
             at = self.viewportTransform().map(self._picture.to_scene(group, point))
-            painter.setPen(QPen(QColor(self._theme.hand), 3.0))
+            painter.setPen(QPen(QColor(self.look.theme.hand), 3.0))
             painter.drawEllipse(at, 1.1 * metrics.height(), 1.1 * metrics.height())
         if self._snapped:
-            painter.setPen(QColor(self._theme.hand))
+            painter.setPen(QColor(self.look.theme.hand))
             at = QPointF(self.viewport().width() / 2 + 8, self.words_height(self._head()) + metrics.height())
             self.paint_on_paper(painter, at, tr("at: {place}", place=tr(self._snapped)))
 
     def _paint_rotor_words(self, painter: QPainter, state: BenchState, drawing: BreakerEnd) -> None:
         sense, r = breaker_end_sense(state.magneto), drawing.extent_mm / 1.56
-        painter.setPen(QColor(self._theme.text))
+        painter.setPen(QColor(self.look.theme.text))
         places = ((0.0, tr("neutral")), (sense * state.magneto.e_gap_deg, tr("E-gap"))) if self.numbers else ()
         for bearing, text in places:
             # Each word leans away from the other, so that they never meet.
@@ -320,12 +320,12 @@ class BreakerView(PictureView):
         labels = arrange(tips, column, width - column, 2.2 * line, height - 3 * line, 1.25 * line)
         if self._named is not None:  # each in the place it has among all of them
             labels = [label for label in labels if label.text in self._named]
-        painter.setPen(QPen(QColor(self._theme.faint), 1))
+        painter.setPen(QPen(QColor(self.look.theme.faint), 1))
         painter.drawLines([QLineF(label.x, label.y, label.tip_x, label.tip_y) for label in labels])
         tips_px = [QRectF(round(label.tip_x) - 1, round(label.tip_y) - 1, 3, 3) for label in labels]
-        fill(painter, tips_px, QColor(self._theme.faint))
+        fill(painter, tips_px, QColor(self.look.theme.faint))
         ascent = metrics.ascent()
-        painter.setPen(QColor(self._theme.text))
+        painter.setPen(QColor(self.look.theme.text))
         for label in labels:
             x = label.x - self.word_width(label.text) - 4 if label.left else label.x + 4
             place = QPointF(x, label.y + ascent / 2 - 1)

@@ -11,8 +11,8 @@ from PySide6.QtWidgets import QWidget
 from magview.bench.state import BenchState
 from magview.drawing.breaker_end import PARENTS, STILL
 from magview.spec.language import format_length, number, tr
+from magview.ui.kit.look import Look
 from magview.ui.kit.pictured import Pictured
-from magview.ui.kit.theme import Theme
 from magview.ui.pictures.breaker_view import BreakerView
 from magview.ui.pictures.picture_view import PictureView
 
@@ -23,11 +23,10 @@ _FACE_SHARE = 0.5
 class ContactView(PictureView):
     """A second view of the breaker end's scene, anchored to the fixed contact and turned to stand upright."""
 
-    def __init__(self, model: Pictured, breaker: BreakerView, theme: Theme, parent: QWidget | None = None) -> None:
+    def __init__(self, model: Pictured, breaker: BreakerView, look: Look, parent: QWidget | None = None) -> None:
         moving = tuple(g for g in PARENTS if g not in STILL)
-        super().__init__(breaker.scene_of_parts, theme, STILL, moving, parent)
+        super().__init__(breaker.scene_of_parts, look, STILL, moving, parent)
         self._model, self._breaker = model, breaker
-        self._inches = False
         self.numbers = breaker.numbers
         self.setMinimumHeight(110)
         self.setAccessibleName(tr("Contacts, magnified"))
@@ -38,25 +37,21 @@ class ContactView(PictureView):
         """Follow the contacts."""
         gap = self._breaker.now.gap_mm
         words = (
-            tr("Contacts closed.") if gap <= 0 else tr("Contacts open {gap}.", gap=format_length(gap, self._inches))
+            tr("Contacts closed.")
+            if gap <= 0
+            else tr("Contacts open {gap}.", gap=format_length(gap, self.look.inches))
         )
         self.setAccessibleDescription(words if self.numbers else tr("No measure in practice: try blades."))
         self._aim()
         self.viewport().update()
 
-    def set_theme(self, theme: Theme) -> None:
-        """Change colours; the parts are coloured by the view they belong to."""
-        self._theme = theme
-        self.viewport().update()
+    def look_changed(self) -> None:
+        """Other colours or another unit; the parts are coloured by the view they belong to."""
+        self.show_state(self._model.state)
 
     def wheelEvent(self, event: QWheelEvent) -> None:
         """The glass stays on the contacts: the wheel is not for it."""
         event.ignore()
-
-    def set_inches(self, inches: bool) -> None:
-        """Write the gap in inches or millimetres."""
-        self._inches = inches
-        self.show_state(self._model.state)
 
     def pixels_per_mm(self) -> float:
         """Scale of the view now."""
@@ -103,7 +98,9 @@ class ContactView(PictureView):
             return
         metrics = QFontMetricsF(self.font())
         gap = self._breaker.now.gap_mm
-        state = tr("Contacts closed") if gap <= 0 else tr("Contacts open {gap}", gap=format_length(gap, self._inches))
+        state = (
+            tr("Contacts closed") if gap <= 0 else tr("Contacts open {gap}", gap=format_length(gap, self.look.inches))
+        )
         drawn = self._breaker.exaggeration
         words = [state, tr("breaker end, magnified")]
         if drawn != 1.0:
@@ -111,7 +108,7 @@ class ContactView(PictureView):
         self.paint_head(painter, " · ".join(words))
         fixed, moving = self.faces()
         side = self.pixels_per_mm() * self._breaker.drawing.contact_half_mm + 14
-        painter.setPen(QPen(QColor(self._theme.text), 1.4))
+        painter.setPen(QPen(QColor(self.look.theme.text), 1.4))
         for face in (fixed, moving):
             painter.drawLine(QLineF(face.x() + side - 10, face.y(), face.x() + side + 34, face.y()))
         x = fixed.x() + side + 24
@@ -120,18 +117,18 @@ class ContactView(PictureView):
             painter.drawLine(QLineF(x, tip, x - 4, tip + way * 7))
             painter.drawLine(QLineF(x, tip, x + 4, tip + way * 7))
         middle = (fixed.y() + moving.y()) / 2
-        text = format_length(gap, self._inches)
+        text = format_length(gap, self.look.inches)
         room = self.viewport().width() - x - 16
         left = x + 12 if metrics.horizontalAdvance(text) < room else x - 12 - metrics.horizontalAdvance(text)
         self.paint_on_paper(painter, QPointF(left, middle + metrics.ascent() / 2 - 1), text)
         self._paint_scale(painter, metrics)
 
     def _paint_scale(self, painter: QPainter, metrics: QFontMetricsF) -> None:
-        length = 0.254 if self._inches else 0.5
-        text = f"{number(0.01, 3)} in" if self._inches else f"{number(0.5)} mm"
+        length = 0.254 if self.look.inches else 0.5
+        text = f"{number(0.01, 3)} in" if self.look.inches else f"{number(0.5)} mm"
         wide = length * self.pixels_per_mm()
         y = self.viewport().height() - 10.0
-        painter.setPen(QPen(QColor(self._theme.text), 1.5))
+        painter.setPen(QPen(QColor(self.look.theme.text), 1.5))
         painter.drawLine(QLineF(10, y, 10 + wide, y))
         for x in (10.0, 10.0 + wide):
             painter.drawLine(QLineF(x, y - 4, x, y + 4))

@@ -21,8 +21,8 @@ from magview.bench.state import BenchState, Engaged, crank_deg, firing_btdc_deg
 from magview.drawing.crank_end import PARENTS, CrankEnd, CrankPose, crank_end, crank_pose, disc_point, engine_sense
 from magview.physics.engine.crank import piston_drop_mm
 from magview.spec.language import format_length, marked, number, tr
+from magview.ui.kit.look import Look
 from magview.ui.kit.pictured import Pictured
-from magview.ui.kit.theme import Theme
 from magview.ui.pictures.picture_view import PictureView, bearing_about, step_factor
 from magview.ui.pictures.scene import PictureScene
 
@@ -53,10 +53,10 @@ class _Drag:
 class CrankView(PictureView):
     """No. 1 of the engine lying on its side; drag or wheel turns the crank, and the magneto with it."""
 
-    def __init__(self, model: Pictured, theme: Theme, parent: QWidget | None = None, *, numbers: bool = True) -> None:
+    def __init__(self, model: Pictured, look: Look, parent: QWidget | None = None, *, numbers: bool = True) -> None:
         self._picture = PictureScene(PARENTS)
-        super().__init__(self._picture, theme, ("case",), tuple(g for g in PARENTS if g != "case"), parent)
-        self._model, self._inches = model, False
+        super().__init__(self._picture, look, ("case",), tuple(g for g in PARENTS if g != "case"), parent)
+        self._model = model
         self.numbers, self._disc_error = numbers, 0.0
         self._drawing: CrankEnd | None = None
         self._now: CrankPose | None = None
@@ -78,7 +78,9 @@ class CrankView(PictureView):
         now = self._now = crank_pose(engaged.installation.engine, crank_deg(state)) if engaged else None
         if drawing is not self._drawing or (drawing is None and old is None):
             self._drawing = drawing
-            self._picture.build(drawing.shapes if drawing else (), dict.fromkeys(PARENTS, (0.0, 0.0)), self._theme)
+            self._picture.build(
+                drawing.shapes if drawing else (), dict.fromkeys(PARENTS, (0.0, 0.0)), self.look.theme
+            )
             self.fit()
         if engaged is not None and now is not None:
             error = engine_sense(engaged.installation.engine) * self._disc_error
@@ -90,9 +92,9 @@ class CrankView(PictureView):
         self.setAccessibleDescription(self._words(state, engaged) if engaged else tr("No engine."))
         self.viewport().update()
 
-    def set_inches(self, inches: bool) -> None:
-        """Write lengths in inches or millimetres."""
-        self._inches = inches
+    def look_changed(self) -> None:
+        """Other colours, thicker lines, or another unit of length."""
+        super().look_changed()
         self.show_state(self._model.state)
 
     def set_disc_error(self, degrees: float) -> None:
@@ -120,7 +122,7 @@ class CrankView(PictureView):
             "No. 1 {stroke}, {where}, piston {drop} down.",
             stroke=tr(_ON_STROKE[now.stroke]),
             where=where,
-            drop=format_length(now.drop_mm, self._inches),
+            drop=format_length(now.drop_mm, self.look.inches),
         )
 
     def _short_words(self, engaged: Engaged, drop: bool = True) -> str:
@@ -136,7 +138,7 @@ class CrankView(PictureView):
             "No. 1: {stroke}, {where}, piston {drop} down",
             stroke=stroke,
             where=where,
-            drop=format_length(now.drop_mm, self._inches),
+            drop=format_length(now.drop_mm, self.look.inches),
         )
 
     def _head(self) -> str:
@@ -170,7 +172,7 @@ class CrankView(PictureView):
     def shown_foot(self) -> str:
         """The most of it that leaves the picture its room; never nothing: the last is cut short with its dots."""
         port = self.viewport()
-        key = (self._model.state, self._inches, self.numbers, port.width(), port.height(), self.font().key())
+        key = (self._model.state, self.look.inches, self.numbers, port.width(), port.height(), self.font().key())
         if self._fitted is None or self._fitted[0] != key:
             self._fitted = key, self._fitting(max(0.24 * port.height(), self.words_height("M")))
         return self._fitted[1]
@@ -195,7 +197,7 @@ class CrankView(PictureView):
             self.viewport().setToolTip(text)
         engaged = self._model.state.engaged
         warns = self.numbers and engaged is not None and engaged.play.deg > _PLAY_DEG
-        painter.setPen(QColor(self._theme.text if warns else self._theme.faint))
+        painter.setPen(QColor(self.look.theme.text if warns else self.look.theme.faint))
         self._paint_block(painter, self.shown_foot(), Qt.AlignmentFlag.AlignBottom)
 
     def fit(self) -> None:
@@ -229,7 +231,7 @@ class CrankView(PictureView):
         font = QFont(painter.font())
         font.setPointSizeF(max(6.0, 0.75 * font.pointSizeF()))
         painter.setFont(font)
-        painter.setPen(QColor(self._theme.faint))
+        painter.setPen(QColor(self.look.theme.faint))
         if disc * self.transform().m22() > 55:
             base, sense = self.viewportTransform(), engine_sense(engine)
             ascent = painter.fontMetrics().ascent()
@@ -243,8 +245,15 @@ class CrankView(PictureView):
         if not self.numbers:
             return
         marks = (
-            (engaged.mounting.wanted_btdc_deg, tr("wanted"), 1.12, self._theme.hand, Qt.PenStyle.DashLine, 1.02),
-            (firing_btdc_deg(state, engaged.side), tr("opens"), -1.12, self._theme.text, Qt.PenStyle.SolidLine, 1.02),
+            (engaged.mounting.wanted_btdc_deg, tr("wanted"), 1.12, self.look.theme.hand, Qt.PenStyle.DashLine, 1.02),
+            (
+                firing_btdc_deg(state, engaged.side),
+                tr("opens"),
+                -1.12,
+                self.look.theme.text,
+                Qt.PenStyle.SolidLine,
+                1.02,
+            ),
         )
         for reading, word, across, colour, style, start in marks:
             if reading != reading:

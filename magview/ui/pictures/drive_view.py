@@ -38,8 +38,8 @@ from magview.drawing.drive_end import (
 from magview.drawing.shapes import polar
 from magview.physics.engine.coupling import Move
 from magview.spec.language import marked, tr
+from magview.ui.kit.look import Look
 from magview.ui.kit.pictured import Pictured
-from magview.ui.kit.theme import Theme
 from magview.ui.pictures.picture_view import PictureView, bearing_about, step_factor
 from magview.ui.pictures.scene import PictureScene
 
@@ -62,10 +62,10 @@ class _Drag:
 class DriveView(PictureView):
     """The coupling seen from the drive end. Drag a flange or the disc; arrow keys move teeth."""
 
-    def __init__(self, model: Pictured, theme: Theme, parent: QWidget | None = None, *, numbers: bool = True) -> None:
+    def __init__(self, model: Pictured, look: Look, parent: QWidget | None = None, *, numbers: bool = True) -> None:
         self._picture = PictureScene(PARENTS)
         self._numbers: dict[str, tuple[QStaticText, float]] = {}
-        super().__init__(self._picture, theme, (), tuple(PARENTS), parent)
+        super().__init__(self._picture, look, (), tuple(PARENTS), parent)
         self._model = model
         self.numbers = numbers
         self._marked, self._aside = True, 0.0
@@ -98,7 +98,7 @@ class DriveView(PictureView):
         if coupling != self._coupling:
             self._coupling = coupling
             shapes = drive_end(coupling) if coupling else ()
-            self._picture.build(shapes, dict.fromkeys(PARENTS, (0.0, 0.0)), self._theme)
+            self._picture.build(shapes, dict.fromkeys(PARENTS, (0.0, 0.0)), self.look.theme)
             self.fit()
         if engaged is None:
             self.setAccessibleDescription(tr("This magneto is not on an engine."))
@@ -174,7 +174,7 @@ class DriveView(PictureView):
         state, engaged = self._model.state, self._model.state.engaged
         if engaged is None:
             self.paint_head(painter, self._head())
-            painter.setPen(QColor(self._theme.text))
+            painter.setPen(QColor(self.look.theme.text))
             painter.drawText(
                 self.viewport().rect().adjusted(20, 20, -20, -20),
                 Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap,
@@ -215,7 +215,7 @@ class DriveView(PictureView):
                 rings_meet and ring == "disc-in"
             ):
                 continue
-            painter.setPen(QColor(self._theme.text))
+            painter.setPen(QColor(self.look.theme.text))
             base, pitch = self.viewportTransform(), math.radians(sense * 360.0 / teeth)
             start, drop = math.radians(mark), metrics.ascent() / 2 - 1
             for n in range(1, teeth):  # the painted mark itself is number 1
@@ -240,7 +240,7 @@ class DriveView(PictureView):
         super().changeEvent(event)
 
     def _paint_ghost(self, painter: QPainter, pose: DrivePose, words: str, style: Qt.PenStyle) -> None:
-        painter.setPen(QPen(QColor(self._theme.hand), 2, style))
+        painter.setPen(QPen(QColor(self.look.theme.hand), 2, style))
         rings = (
             (pose.flange, DISC_OUT_MM + 3.0, DRIVE_MM + 2.5),
             (pose.disc, DISC_IN_MM + 2.6, DISC_OUT_MM - 2.6),

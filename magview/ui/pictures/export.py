@@ -21,7 +21,6 @@ from PySide6.QtGui import (
 
 from magview.spec.base import SpecError
 from magview.spec.language import number, tr
-from magview.ui.kit.theme import Theme
 from magview.ui.pictures.picture_view import PictureView
 
 KINDS = (".svg", ".pdf", ".png")
@@ -32,14 +31,14 @@ _SHARPNESS = 3
 """Pixels of a PNG per pixel of the screen: enough for print."""
 
 
-def export_picture(view: PictureView, path: Path, caption: str, theme: Theme) -> None:
+def export_picture(view: PictureView, path: Path, caption: str) -> None:
     """Write what a picture shows. Raises SpecError for an unknown kind or a file that cannot be written."""
     kind = path.suffix.lower()
     if kind not in KINDS:
         raise SpecError(tr("{name}: a picture's name must end in {kinds}", name=path.name, kinds=", ".join(KINDS)))
     size = QSize(view.viewport().width(), view.viewport().height() + round(_band_height(view, caption)))
     with written_beside(path) as temporary:
-        _write(view, temporary, kind, size, caption, theme)
+        _write(view, temporary, kind, size, caption)
 
 
 @contextlib.contextmanager
@@ -75,12 +74,12 @@ def prepare(writer: QPdfWriter, paper: str, dpi: int) -> QSizeF:
     return QSizeF(size.sizePixels(dpi))
 
 
-def _write(view: PictureView, path: Path, kind: str, size: QSize, caption: str, theme: Theme) -> None:
+def _write(view: PictureView, path: Path, kind: str, size: QSize, caption: str) -> None:
     if kind == ".png":
         image = QImage(size * _SHARPNESS, QImage.Format.Format_ARGB32)
         image.setDevicePixelRatio(_SHARPNESS)
         painter = QPainter(image)
-        _paint(painter, view, size, caption, theme, line_factor=1.2 * _SHARPNESS)
+        _paint(painter, view, size, caption, line_factor=1.2 * _SHARPNESS)
         painter.end()
         if not image.save(str(path)):
             raise OSError(0, tr("the picture could not be saved"))
@@ -93,7 +92,7 @@ def _write(view: PictureView, path: Path, kind: str, size: QSize, caption: str, 
         writer.setPageMargins(QMarginsF(0, 0, 0, 0))
         writer.setTitle(caption)
         painter = QPainter(writer)
-        _paint(painter, view, size, caption, theme)
+        _paint(painter, view, size, caption)
         painter.end()
         return
     from PySide6.QtSvg import QSvgGenerator  # only here, so that the window does not wait for it
@@ -105,27 +104,24 @@ def _write(view: PictureView, path: Path, kind: str, size: QSize, caption: str, 
     svg.setResolution(_DPI)
     svg.setTitle(caption)
     painter = QPainter(svg)
-    _paint(painter, view, size, caption, theme)
+    _paint(painter, view, size, caption)
     painter.end()
 
 
-def _paint(
-    painter: QPainter, view: PictureView, size: QSize, caption: str, theme: Theme, line_factor: float = 1.5
-) -> None:
-    painter.fillRect(QRectF(QPointF(0, 0), QSizeF(size)), QColor(theme.paper))
+def _paint(painter: QPainter, view: PictureView, size: QSize, caption: str, line_factor: float = 1.5) -> None:
+    painter.fillRect(QRectF(QPointF(0, 0), QSizeF(size)), QColor(view.look.theme.paper))
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
     port = view.viewport()
     # Lines are one pixel of the device wide: what is finer than the screen needs wider ones to look alike.
-    before = view.line_factor
-    view.set_line_factor(line_factor * before)
+    view.draw_lines(line_factor)
     view.render(painter, QRectF(port.rect()), port.rect())
-    view.set_line_factor(before)
+    view.draw_lines(1.0)
     painter.setFont(view.font())
     view.paint_edges(painter)
     view.paint_words(painter)
     metrics = QFontMetricsF(view.font())
     top = float(port.height())
-    painter.setPen(QPen(QColor(theme.text), 1.4))
+    painter.setPen(QPen(QColor(view.look.theme.text), 1.4))
     y = top + metrics.height()
     if view.numbers:  # a picture without numbers is not to be measured either
         length, pixels = scale_bar(view.transform().m22(), port.width() / 4)

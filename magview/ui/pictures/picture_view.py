@@ -22,7 +22,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QGraphicsView, QWidget
 
-from magview.ui.kit.theme import Theme
+from magview.ui.kit.look import Look
 from magview.ui.pictures.scene import PictureScene
 
 
@@ -55,7 +55,7 @@ class PictureView(QGraphicsView):
     def __init__(
         self,
         scene: PictureScene,
-        theme: Theme,
+        look: Look,
         ground: tuple[str, ...],
         moving: tuple[str, ...],
         parent: QWidget | None = None,
@@ -64,7 +64,7 @@ class PictureView(QGraphicsView):
         super().__init__(scene, parent)
         # One of our own: asked for Qt's, PySide builds every class of widget there is to name its kind (60 ms).
         self.setViewport(QWidget())
-        self._theme, self._parts = theme, scene
+        self.look, self._parts = look, scene
         self.numbers = True
         """Whether true numbers may be written here, and hands find true places by themselves; in practice not."""
         self.over: Callable[[QPainter], None] | None = None
@@ -85,6 +85,8 @@ class PictureView(QGraphicsView):
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self._zoom, self._pan, self._panning = 1.0, QPointF(0.0, 0.0), QPointF()
         self._base = (1.0, QPointF(0.0, 0.0))
+        scene.line_factor = look.line_factor
+        look.changed.connect(self.look_changed)
         self.mirrored = False
         """Seen from the other side: left and right change places."""
 
@@ -115,7 +117,7 @@ class PictureView(QGraphicsView):
             ratio = port.devicePixelRatioF()
             self._ground = QPixmap(port.size() * ratio)
             self._ground.setDevicePixelRatio(ratio)
-            self._ground.fill(QColor(self._theme.paper))
+            self._ground.fill(QColor(self.look.theme.paper))
             still = QPainter(self._ground)
             still.setRenderHint(QPainter.RenderHint.Antialiasing)
             self._parts.paint(still, base, self._ground_groups)
@@ -180,23 +182,14 @@ class PictureView(QGraphicsView):
         """The group drawn bolder because it is in hand, if there is one."""
         return None
 
-    def set_theme(self, theme: Theme) -> None:
-        """Change colours."""
-        self._theme = theme
-        self._recolour()
+    def look_changed(self) -> None:
+        """Other colours, thicker lines, or another unit of length."""
+        self.draw_lines(1.0)
 
-    @property
-    def line_factor(self) -> float:
-        """How much thicker than usual lines are drawn."""
-        return self._parts.line_factor
-
-    def set_line_factor(self, factor: float) -> None:
-        """Draw lines thicker."""
-        self._parts.line_factor = factor
-        self._recolour()
-
-    def _recolour(self) -> None:
-        self._parts.colour(self._theme, self.group_in_hand())
+    def draw_lines(self, factor: float) -> None:
+        """Draw lines this much thicker than the look has them: a file is finer than the screen."""
+        self._parts.line_factor = factor * self.look.line_factor
+        self._parts.colour(self.look.theme, self.group_in_hand())
         self.viewport().update()
 
     # -------------------------------------------------------------- framing
@@ -298,7 +291,7 @@ class PictureView(QGraphicsView):
 
     def paint_head(self, painter: QPainter, text: str) -> None:
         """The viewpoint, top left, on as many lines as it needs."""
-        painter.setPen(QColor(self._theme.text))
+        painter.setPen(QColor(self.look.theme.text))
         self._paint_block(painter, text, Qt.AlignmentFlag.AlignTop)
 
     def paint_foot(self, painter: QPainter, text: str) -> None:
@@ -307,7 +300,7 @@ class PictureView(QGraphicsView):
             self.viewport().setToolTip(text)
         if self.foot_height(text) == 0.0:
             return
-        painter.setPen(QColor(self._theme.faint))
+        painter.setPen(QColor(self.look.theme.faint))
         self._paint_block(painter, text, Qt.AlignmentFlag.AlignBottom)
 
     def foot_height(self, text: str) -> float:
@@ -350,7 +343,7 @@ class PictureView(QGraphicsView):
         if self.hasFocus():
             w, h = self.viewport().width(), self.viewport().height()
             sides = ((0, 0, w, 2), (0, h - 2, w, 2), (0, 0, 2, h), (w - 2, 0, 2, h))
-            fill(painter, [QRectF(*side) for side in sides], QColor(self._theme.hand))
+            fill(painter, [QRectF(*side) for side in sides], QColor(self.look.theme.hand))
 
     def paint_on_paper(self, painter: QPainter, at: QPointF, text: str) -> None:
         """Words that stay readable whatever part lies behind them; `at` is the start of their base line."""
@@ -359,6 +352,6 @@ class PictureView(QGraphicsView):
 
     def _lay_paper(self, painter: QPainter, words: QRectF) -> None:
         """Paper under words, through which what lies behind shows faintly."""
-        paper = QColor(self._theme.paper)
+        paper = QColor(self.look.theme.paper)
         paper.setAlpha(225)
         fill(painter, [words.adjusted(-4, -1, 4, 1)], paper)

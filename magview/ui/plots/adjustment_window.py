@@ -89,7 +89,7 @@ class WindowSheet(PlotSheet):
 
     def colour(self) -> None:
         """Dash-dotted green bounds what is in limits; the way to go is dashed, where you were is dotted."""
-        theme = self.theme
+        theme = self.look.theme
         self._errors.setPen(self.pen(theme.faint))
         self._gaps.setPen(self.pen(theme.faint, "before"))
         self._on_mark.setPen(self.pen(theme.line))
@@ -199,7 +199,7 @@ class WindowSheet(PlotSheet):
 
     def _picture(self, found: AdjustmentMap) -> np.ndarray:
         """A pixel a setting: paper where nothing is in limits, hatched where one is, full where both are."""
-        good, paper = QColor(self.theme.good), QColor(self.theme.paper)
+        good, paper = QColor(self.look.theme.good), QColor(self.look.theme.paper)
         ground = np.array([paper.redF(), paper.greenF(), paper.blueF()])
         tint = ground + 0.3 * (np.array([good.redF(), good.greenF(), good.blueF()]) - ground)
         tints = np.rint(255.0 * np.array([ground, tint])).astype(np.uint8)

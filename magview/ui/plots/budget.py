@@ -77,7 +77,7 @@ class BudgetSheet(PlotSheet):
 
     def colour(self) -> None:
         """Bars and steps are filled, the linear result is a line."""
-        theme = self.theme
+        theme = self.look.theme
         self._bars.setOpts(brush=pg.mkBrush(theme.hand), pen=pg.mkPen(theme.line))
         self._linear.setPen(self.pen(theme.line))
         fill = pg.mkColor(theme.hand)

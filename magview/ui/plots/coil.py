@@ -145,7 +145,7 @@ class CoilSheet(PlotSheet):
 
     def colour(self) -> None:
         """Strokes tell the speeds apart; dashed is what the magnet alone would drive."""
-        theme = self.theme
+        theme = self.look.theme
         self._static.setPen(self.pen(theme.line, "designed"))
         for which, line in _LINE.items():
             for curves in (self._flux, self._current, self._energy):
@@ -364,7 +364,7 @@ class PullSheet(PlotSheet):
 
     def colour(self) -> None:
         """Discs rest, crosses only balance; rings mark the two nearest places."""
-        theme = self.theme
+        theme = self.look.theme
         self._torque.setPen(self.pen(theme.hand))
         self._zero.setPen(self.pen(theme.line))
         self._rests.setBrush(pg.mkBrush(theme.good))

@@ -62,7 +62,7 @@ class CouplingSheet(PlotSheet):
 
     def colour(self) -> None:
         """Discs lie within the tolerance, crosses outside it; the square is where the coupling stands."""
-        theme = self.theme
+        theme = self.look.theme
         shade = QColor(theme.good)
         shade.setAlpha(46)
         self._band.setBrush(shade)
@@ -136,8 +136,8 @@ class CouplingSheet(PlotSheet):
             x=x,
             y=teeth,
             symbol=["o" if ok else "x" for ok in good],
-            brush=[pg.mkBrush(self.theme.good if ok else self.theme.bad) for ok in good],
-            pen=pg.mkPen(self.theme.line),
+            brush=[pg.mkBrush(self.look.theme.good if ok else self.look.theme.bad) for ok in good],
+            pen=pg.mkPen(self.look.theme.line),
         )
         self._band.setRegion((wanted - tolerance, wanted + tolerance))
         self._wanted.setValue(wanted)

@@ -69,7 +69,7 @@ class LiftSheet(PlotSheet):
 
     def colour(self) -> None:
         """Solid is present, dashed designed, dotted before."""
-        theme = self.theme
+        theme = self.look.theme
         self._lift.setPen(self.pen(theme.line))
         self._gaps["present"].setPen(self.pen(theme.hand))
         self._gaps["designed"].setPen(self.pen(theme.line, "designed"))
@@ -209,11 +209,11 @@ class LobeSheet(PlotSheet):
     def colour(self) -> None:
         """A disc is within limits, a cross is not, a ring is not judged."""
         for stem, limits, word in zip(self._stems, self._limits, self._bounds, strict=True):
-            stem.setPen(self.pen(self.theme.faint))
-            word.setColor(self.theme.text)
+            stem.setPen(self.pen(self.look.theme.faint))
+            word.setColor(self.look.theme.text)
             for line in limits:
-                line.setPen(self.pen(self.theme.good, "limit"))
-        self._zero.setPen(self.pen(self.theme.line))
+                line.setPen(self.pen(self.look.theme.good, "limit"))
+        self._zero.setPen(self.pen(self.look.theme.line))
 
     def refresh(self, state: BenchState, old: BenchState | None) -> None:
         """A point for each lobe."""
@@ -249,7 +249,7 @@ class LobeSheet(PlotSheet):
             y=values[there],
             symbol=["o" if ok else "x" for ok in (good | ~judged)[there]],
             brush=[self._brush(ok, counts) for ok, counts in zip(good[there], judged[there], strict=True)],
-            pen=pg.mkPen(self.theme.line),
+            pen=pg.mkPen(self.look.theme.line),
         )
         for line, limit in zip(self._limits[n], limits, strict=True):
             line.setValue(limit)
@@ -262,7 +262,7 @@ class LobeSheet(PlotSheet):
         self._bounds[n].setPos(len(values) + 0.5, limits[1])
 
     def _brush(self, good: bool, judged: bool) -> QBrush:
-        return QBrush(QColor(self.theme.good if good else self.theme.bad)) if judged else QBrush()
+        return QBrush(QColor(self.look.theme.good if good else self.look.theme.bad)) if judged else QBrush()
 
     def words_at(self, plot: int, x: float, y: float) -> str:
         """What the lobe under the pointer reads."""

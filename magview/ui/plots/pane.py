@@ -15,8 +15,8 @@ from PySide6.QtWidgets import QLabel, QStackedWidget, QTabWidget, QWidget
 
 from magview.spec.language import marked, tr
 from magview.ui.kit.bench_model import BenchModel
+from magview.ui.kit.look import Look
 from magview.ui.kit.start_order import resume
-from magview.ui.kit.theme import Theme
 
 if TYPE_CHECKING:
     from magview.ui.plots.sheet import PlotSheet
@@ -63,10 +63,9 @@ class PlotPane(QTabWidget):
     made = Signal(str, object)
     """A sheet has been built: its name, and itself."""
 
-    def __init__(self, model: BenchModel, theme: Theme, parent: QWidget | None = None) -> None:
+    def __init__(self, model: BenchModel, look: Look, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._model, self._theme = model, theme
-        self._inches, self._line_factor = False, 1.0
+        self._model, self.look = model, look
         self._begun: dict[str, PlotSheet] = {}
         self._built: dict[str, PlotSheet] = {}
         self._loading: threading.Thread | None = None
@@ -139,11 +138,9 @@ class PlotPane(QTabWidget):
             _, module, kind = SHEETS[name]
             sheet = getattr(importlib.import_module(f"magview.ui.plots.{module}"), kind)
             # With a parent from the start: a half-built sheet then goes with its window, in Qt's order.
-            made: PlotSheet = sheet(self._model, self._theme, self)
+            made: PlotSheet = sheet(self._model, self.look, self)
             made.hide()
             made.said.connect(self.said)
-            made.set_inches(self._inches)
-            made.set_line_factor(self._line_factor)
             self._begun[name] = made
         return self._begun[name]
 
@@ -184,21 +181,3 @@ class PlotPane(QTabWidget):
         super().showEvent(event)
         QTimer.singleShot(0, self, self.load)  # once the place for them is laid out and painted
         self._chosen()
-
-    def set_theme(self, theme: Theme) -> None:
-        """Change colours."""
-        self._theme = theme
-        for sheet in self._begun.values():
-            sheet.set_theme(theme)
-
-    def set_inches(self, inches: bool) -> None:
-        """Show lengths in inches or in millimetres."""
-        self._inches = inches
-        for sheet in self._begun.values():
-            sheet.set_inches(inches)
-
-    def set_line_factor(self, factor: float) -> None:
-        """Draw lines thicker."""
-        self._line_factor = factor
-        for sheet in self._begun.values():
-            sheet.set_line_factor(factor)

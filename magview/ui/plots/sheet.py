@@ -23,7 +23,7 @@ from magview.spec.files import write_text
 from magview.spec.language import tr
 from magview.spec.units import MM_PER_INCH
 from magview.ui.kit.bench_model import BenchModel
-from magview.ui.kit.theme import Theme
+from magview.ui.kit.look import Look
 from magview.ui.pictures.export import written_beside
 from magview.ui.pictures.picture_view import step_factor
 from magview.ui.plots.export import plot_image, write_plot_svg
@@ -84,10 +84,10 @@ class PlotSheet(QWidget):
     title = ""
     """What the sheet is about, for captions and file names."""
 
-    def __init__(self, model: BenchModel, theme: Theme, parent: QWidget | None = None) -> None:
+    def __init__(self, model: BenchModel, look: Look, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.model, self.theme = model, theme
-        self._inches, self._line_factor, self._stale = False, 1.0, True
+        self.model, self.look = model, look
+        self._stale = True
         self._shown_size = QSize()
         self.plots: list[pg.PlotItem] = []
         self.cursors: list[RotorCursor] = []
@@ -124,6 +124,7 @@ class PlotSheet(QWidget):
         self.canvas.scene().sigMouseMoved.connect(self._hovered)
         self.canvas.scene().sigMouseClicked.connect(self._clicked)
         self.model.changed.connect(self._changed)
+        self.look.changed.connect(self.restyle)
         yield
         self._rest = None
         self.restyle()
@@ -226,7 +227,7 @@ class PlotSheet(QWidget):
 
     def pen(self, colour: str, kind: str = "present", wide: bool = False) -> QPen:
         """A pen of the theme; lines of one pixel are drawn fastest."""
-        pen = QPen(QColor(colour), (2.0 if wide else 1.0) * self._line_factor, LINES[kind])
+        pen = QPen(QColor(colour), (2.0 if wide else 1.0) * self.look.line_factor, LINES[kind])
         pen.setCosmetic(True)
         return pen
 
@@ -235,17 +236,17 @@ class PlotSheet(QWidget):
     @property
     def length_unit(self) -> str:
         """The unit lengths are shown in."""
-        return "in" if self._inches else "mm"
+        return "in" if self.look.inches else "mm"
 
     @property
     def per_mm(self) -> float:
         """What a millimetre is in the unit shown."""
-        return 1.0 / MM_PER_INCH if self._inches else 1.0
+        return 1.0 / MM_PER_INCH if self.look.inches else 1.0
 
     @property
     def inches(self) -> bool:
         """Whether lengths are shown in inches."""
-        return self._inches
+        return self.look.inches
 
     # -------------------------------------------------------------- state
 
@@ -298,23 +299,6 @@ class PlotSheet(QWidget):
 
     # -------------------------------------------------------------- looks
 
-    def set_theme(self, theme: Theme) -> None:
-        """Change colours."""
-        self.theme = theme
-        self.restyle()
-
-    def set_inches(self, inches: bool) -> None:
-        """Show lengths in inches or in millimetres."""
-        if inches != self._inches:
-            self._inches = inches
-            self.again()
-
-    def set_line_factor(self, factor: float) -> None:
-        """Draw lines thicker, for the back row of a class."""
-        if factor != self._line_factor:
-            self._line_factor = factor
-            self.restyle()
-
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Ticks and pictures that depend on the room there is."""
         super().resizeEvent(event)
@@ -339,7 +323,7 @@ class PlotSheet(QWidget):
         """Paper, axes and type as the theme and the window have them."""
         if self._rest is not None:
             return
-        theme, font = self.theme, QFont(self.font())
+        theme, font = self.look.theme, QFont(self.font())
         font.setPointSizeF(0.92 * font.pointSizeF())
         self.canvas.setBackground(theme.paper)
         size = f"{font.pointSizeF():.1f}pt"
@@ -364,7 +348,7 @@ class PlotSheet(QWidget):
                 label.setText(label.text, color=theme.text, size=size)
             legend.updateSize()
         for line in self.cursors:
-            line.setPen(pg.mkPen(theme.hand, width=1.0 * self._line_factor))
+            line.setPen(pg.mkPen(theme.hand, width=1.0 * self.look.line_factor))
             line.setHoverPen(pg.mkPen(theme.hand, width=3.0))
         self.colour()
         self.again()
@@ -406,7 +390,7 @@ class PlotSheet(QWidget):
 
     def copy(self) -> None:
         """Put the plots on the clipboard as a picture."""
-        QGuiApplication.clipboard().setImage(plot_image(self.canvas, self.theme.paper, _SHARPNESS))
+        QGuiApplication.clipboard().setImage(plot_image(self.canvas, self.look.theme.paper, _SHARPNESS))
         self.said.emit(tr("The plots are copied."))
 
     def save(self) -> None:
@@ -441,7 +425,7 @@ class PlotSheet(QWidget):
                 if kind == ".svg":
                     title = f"{tr(self.model.state.magneto.name)}: {tr(self.title)}. {self.summary()}"
                     write_plot_svg(self.canvas, part, title)
-                elif not plot_image(self.canvas, self.theme.paper, _SHARPNESS).save(str(part)):
+                elif not plot_image(self.canvas, self.look.theme.paper, _SHARPNESS).save(str(part)):
                     raise SpecError(tr("{name}: the picture could not be saved", name=path.name))
         else:
             raise SpecError(tr("{name}: plots are saved as .svg or .png, their values as .csv", name=path.name))

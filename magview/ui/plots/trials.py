@@ -76,7 +76,7 @@ class TrialsSheet(PlotSheet):
 
     def colour(self) -> None:
         """Solid what the trials tell, dashed the file, dotted the interval; limits are dash-dotted."""
-        theme = self.theme
+        theme = self.look.theme
         self._fit.setPen(self.pen(theme.hand))
         self._file.setPen(self.pen(theme.line, "designed"))
         self._low.setPen(self.pen(theme.hand, "before"))
@@ -125,8 +125,8 @@ class TrialsSheet(PlotSheet):
             x=plates,
             y=ends.mean(axis=1),
             symbol=["x" if left else "o" for left in out],
-            brush=[pg.mkBrush(self.theme.bad if left else self.theme.hand) for left in out],
-            pen=pg.mkPen(self.theme.line),
+            brush=[pg.mkBrush(self.look.theme.bad if left else self.look.theme.hand) for left in out],
+            pen=pg.mkPen(self.look.theme.line),
         )
 
     def words_at(self, plot: int, x: float, y: float) -> str:

@@ -71,7 +71,7 @@ class WearSheet(PlotSheet):
 
     def colour(self) -> None:
         """Solid is true, dashed is what a blade says; limits are dash-dotted."""
-        theme = self.theme
+        theme = self.look.theme
         self._gap.setPen(self.pen(theme.hand))
         self._blade.setPen(self.pen(theme.bad, "designed"))
         self._error.setPen(self.pen(theme.hand))

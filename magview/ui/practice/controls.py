@@ -12,7 +12,7 @@ from magview.practice.state import Practice
 from magview.spec.language import marked, number, tr
 from magview.ui.kit.callout import Callout
 from magview.ui.kit.inputs import AngleSpin
-from magview.ui.kit.theme import Theme
+from magview.ui.kit.look import Look
 from magview.ui.pictures.picture_view import step_factor
 from magview.ui.practice.model import PracticeModel
 
@@ -23,13 +23,14 @@ TABS = {"tray": marked("&2 Tray"), "work": marked("&3 Work"), "notebook": marked
 class PracticePanel(QWidget):
     """A panel that follows the room."""
 
-    def __init__(self, model: PracticeModel, theme: Theme) -> None:
+    def __init__(self, model: PracticeModel, look: Look) -> None:
         super().__init__()
-        self.model, self.theme = model, theme
+        self.model, self.look = model, look
         self._checks: list[ActCheck] = []
         self.callout = Callout(self, model)
         model.acted.connect(self._acted)
         model.refused.connect(self._refused)
+        look.changed.connect(self._look_changed)
 
     def check(self, text: str, act: Callable[[bool], Act], is_on: Callable[[Practice], bool]) -> ActCheck:
         """A check box of this panel."""
@@ -46,13 +47,8 @@ class PracticePanel(QWidget):
         for check in self._checks:
             check.show_practice(practice)
 
-    def set_theme(self, theme: Theme) -> None:
-        """Change colours."""
-        self.theme = theme
+    def _look_changed(self) -> None:
         self.show_practice(self.model.practice)
-
-    def set_inches(self, inches: bool) -> None:
-        """Lengths are read in the instruments' own units."""
 
     def halt(self) -> None:
         """Nothing runs here."""

@@ -25,8 +25,8 @@ from magview.practice.debrief import Debrief
 from magview.practice.report import clock_words, sections
 from magview.practice.seen import seen
 from magview.spec.language import marked, tr
+from magview.ui.kit.look import Look
 from magview.ui.kit.style import tint
-from magview.ui.kit.theme import Theme
 from magview.ui.practice.controls import wrapped
 from magview.ui.practice.model import ReplayModel
 from magview.ui.practice.pictures import Pictures
@@ -76,9 +76,9 @@ class DebriefView(QWidget):
 
     said = Signal(str)
 
-    def __init__(self, attempt: Attempt, told: Debrief, theme: Theme) -> None:
+    def __init__(self, attempt: Attempt, told: Debrief, look: Look) -> None:
         super().__init__()
-        self.attempt, self.told, self._theme = attempt, told, theme
+        self.attempt, self.told, self.look = attempt, told, look
         self.model = ReplayModel(told.replay.states[-1], self)
         self.model.refused.connect(self.said)
         layout = QVBoxLayout(self)
@@ -99,7 +99,8 @@ class DebriefView(QWidget):
         self._timer = QTimer(self)
         self._timer.setInterval(_STEP_MS)
         self._timer.timeout.connect(self._forward)
-        self.set_theme(theme)
+        self._colour()
+        look.changed.connect(self._colour)
         self._scrubbed(self.slider.value())
 
     def _list_dangers(self) -> None:
@@ -118,7 +119,7 @@ class DebriefView(QWidget):
         column = QVBoxLayout(side)
         column.setContentsMargins(0, 0, 0, 0)
         states = self.told.replay.states
-        self.pictures = Pictures(self.model, states[-1], self._theme, inside=True, engine=True)
+        self.pictures = Pictures(self.model, states[-1], self.look, inside=True, engine=True)
         column.addWidget(self.pictures, 1)
         row = QHBoxLayout()
         self.play = QPushButton(tr("&Play"))
@@ -153,13 +154,11 @@ class DebriefView(QWidget):
         line.setToolTip(tr("Choose a line to see that moment"))
         return self.tabs
 
-    def set_theme(self, theme: Theme) -> None:
-        """Change colours."""
-        self._theme = theme
+    def _colour(self) -> None:
+        theme = self.look.theme
         verdict = theme.good if self.told.marking.passed else theme.bad
         tint(self.verdict, verdict if self.told.marking.marked else theme.text, bold=True)
         tint(self.dangers, theme.bad, bold=True)
-        self.pictures.set_theme(theme)
 
     def halt(self) -> None:
         """The window closes: the replay stops."""

@@ -62,7 +62,7 @@ class PracticeMenus(PictureMenuMaker):
         self.choice(
             view,
             [(tr(COLOURS[name]), name) for name in THEMES],
-            window.theme.name,
+            window.look.theme.name,
             self._theme_chosen,
         )
         self.choice(view.addMenu(tr("&Text size")), [(f"{n} %", n) for n in TEXT_SIZES], 100, self._text_chosen)
@@ -90,10 +90,10 @@ class PracticeMenus(PictureMenuMaker):
         return next((v for v in views if v is focused), views[0])
 
     def _theme_chosen(self, action: QAction) -> None:
-        self.window.theme_wanted.emit(THEMES[action.data()])
+        self.window.look.theme = THEMES[action.data()]
 
     def _text_chosen(self, action: QAction) -> None:
-        self.window.text_wanted.emit(action.data())
+        self.window.look.text_percent = action.data()
 
     def _project(self, on: bool) -> None:
         self.window.projector_wanted.emit(on)  # itself it would be given no argument

@@ -23,7 +23,7 @@ from magview.spec.base import SpecError
 from magview.spec.language import marked, tr
 from magview.spec.parse import late_or_early, parse_angle_deg, parse_btdc_deg, parse_length_mm, parse_sided
 from magview.ui.kit.inputs import QuantitySpin, QuietCombo
-from magview.ui.kit.theme import Theme
+from magview.ui.kit.look import Look
 from magview.ui.practice.controls import PracticePanel
 from magview.ui.practice.model import PracticeModel
 
@@ -83,8 +83,8 @@ class LobeSpin(QuantitySpin):
 class NotebookPanel(PracticePanel):
     """A line to write, and what has been written."""
 
-    def __init__(self, model: PracticeModel, theme: Theme) -> None:
-        super().__init__(model, theme)
+    def __init__(self, model: PracticeModel, look: Look) -> None:
+        super().__init__(model, look)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(8, 4, 8, 4)
         box = QGroupBox(tr("Write down"))

@@ -7,9 +7,9 @@ from PySide6.QtWidgets import QSplitter
 
 from magview.practice.seen import drawn_aside_deg, hidden_parts
 from magview.practice.state import Practice
+from magview.ui.kit.look import Look
 from magview.ui.kit.panes import column
 from magview.ui.kit.pictured import Pictured
-from magview.ui.kit.theme import Theme
 from magview.ui.pictures.breaker_view import BreakerView
 from magview.ui.pictures.contact_view import ContactView
 from magview.ui.pictures.crank_view import CrankView
@@ -20,13 +20,13 @@ from magview.ui.pictures.picture_view import PictureView
 class Pictures(QSplitter):
     """Breaker end over the contacts; on an engine the drive end over the crank beside them."""
 
-    def __init__(self, model: Pictured, practice: Practice, theme: Theme, *, inside: bool, engine: bool) -> None:
+    def __init__(self, model: Pictured, practice: Practice, look: Look, *, inside: bool, engine: bool) -> None:
         """`inside`, `engine`: whether true numbers may stand on the magneto's pictures, and on the engine's."""
         super().__init__(Qt.Orientation.Horizontal)
-        self.breaker = BreakerView(model, theme, numbers=inside)
-        self.contact = ContactView(model, self.breaker, theme)
-        self.drive = DriveView(model, theme, numbers=engine)
-        self.crank = CrankView(model, theme, numbers=engine)
+        self.breaker = BreakerView(model, look, numbers=inside)
+        self.contact = ContactView(model, self.breaker, look)
+        self.drive = DriveView(model, look, numbers=engine)
+        self.crank = CrankView(model, look, numbers=engine)
         for view, least in ((self.breaker, 180), (self.contact, 60), (self.drive, 160), (self.crank, 80)):
             view.setMinimumSize(min(least, 160), least)  # there is much beside them, also on a small screen
         self._scales = inside
@@ -59,13 +59,3 @@ class Pictures(QSplitter):
             self.drive.set_marked(practice.seat.marked)
             self.drive.set_aside(drawn_aside_deg(practice))
             self.crank.set_disc_error(practice.disc_error_deg)
-
-    def set_theme(self, theme: Theme) -> None:
-        """Change colours."""
-        for view in (self.breaker, self.contact, self.drive, self.crank):
-            view.set_theme(theme)
-
-    def set_line_factor(self, factor: float) -> None:
-        """Draw lines thicker."""
-        for view in (self.breaker, self.drive, self.crank):
-            view.set_line_factor(factor)

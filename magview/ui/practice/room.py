@@ -138,12 +138,9 @@ class PracticeRoom(QObject):
         keeper = kept
         if keeper is None and self._folder is not None and isinstance(model, AttemptModel):
             keeper = attempts_in(self._folder)
-        window = PracticeWindow(model, main.theme, keeper)
+        window = PracticeWindow(model, main.look, keeper)
         window.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        main.recoloured.connect(window.set_theme)
         main.projected.connect(window.project)
-        window.theme_wanted.connect(main.set_theme)
-        window.text_wanted.connect(main.set_text_size)
         window.projector_wanted.connect(main.project)
         window.closed.connect(self._closed)
         self.windows.append(window)

@@ -25,8 +25,8 @@ from magview.practice.seen import live_words, seen
 from magview.practice.state import Practice
 from magview.spec.language import marked, tr
 from magview.ui.kit.inputs import QuietCombo
+from magview.ui.kit.look import Look
 from magview.ui.kit.style import tint
-from magview.ui.kit.theme import Theme
 from magview.ui.pictures.picture_view import step_factor
 from magview.ui.practice.controls import AmountSpin, PracticePanel, Reserved, wrapped
 from magview.ui.practice.model import PracticeModel
@@ -52,11 +52,12 @@ _UNTIL = {
 class Lamp(QWidget):
     """The timing lamp: light has rays, dark is crossed, unconnected is dotted; the word stands beside it."""
 
-    def __init__(self, theme: Theme) -> None:
+    def __init__(self, look: Look) -> None:
         super().__init__()
-        self._theme, self.shows = theme, tr("not connected")
+        self.look, self.shows = look, tr("not connected")
         self._size_up()
         self.setAccessibleName(tr("Timing lamp"))
+        look.changed.connect(self.update)
 
     def _size_up(self) -> None:
         size = round(1.7 * self.fontMetrics().height())
@@ -74,18 +75,13 @@ class Lamp(QWidget):
         self.setAccessibleDescription(words)
         self.update()
 
-    def set_theme(self, theme: Theme) -> None:
-        """Change colours."""
-        self._theme = theme
-        self.update()
-
     def paintEvent(self, event: QPaintEvent) -> None:
         """Draw it."""
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         size = float(min(self.width(), self.height()))
         middle, radius = QPointF(size / 2, size / 2), 0.27 * size
-        pen = QPen(QColor(self._theme.text), 1.6)
+        pen = QPen(QColor(self.look.theme.text), 1.6)
         if self.shows == tr("not connected"):
             pen.setStyle(Qt.PenStyle.DotLine)
         painter.setPen(pen)
@@ -106,8 +102,8 @@ class Lamp(QWidget):
 class SightBox(PracticePanel):
     """What is seen now, as `seen` says it."""
 
-    def __init__(self, model: PracticeModel, theme: Theme) -> None:
-        super().__init__(model, theme)
+    def __init__(self, model: PracticeModel, look: Look) -> None:
+        super().__init__(model, look)
         box = QGroupBox(tr("What you see"))
         outer = QVBoxLayout(self)
         outer.setContentsMargins(0, 0, 0, 0)
@@ -115,7 +111,7 @@ class SightBox(PracticePanel):
         form = QFormLayout(box)
         form.setVerticalSpacing(2)
         tray, engine = model.practice.exercise.tray, model.practice.bench.engaged is not None
-        self.lamp, self.lamp_words = Lamp(theme), QLabel()
+        self.lamp, self.lamp_words = Lamp(look), QLabel()
         self.edge, self.said = Reserved(1), Reserved(1)
         self.disc, self.finger = wrapped(), wrapped()
         lamp = QHBoxLayout()
@@ -138,29 +134,24 @@ class SightBox(PracticePanel):
         now = seen(practice)
         self.lamp.show_words(now.lamp)
         self.lamp_words.setText(now.lamp)
-        tint(self.lamp_words, self.theme.text, bold=now.lamp == tr("light"))
+        tint(self.lamp_words, self.look.theme.text, bold=now.lamp == tr("light"))
         self.edge.setText(f"{now.straightedge}; {now.eye}" if now.eye else now.straightedge)
         self.disc.setText(now.disc)
         self.finger.setText(now.finger)
         self.said.setText(now.said or "–")
-        tint(self.said, self.theme.text, bold=bool(now.said))
+        tint(self.said, self.look.theme.text, bold=bool(now.said))
 
     def keep_room(self, roomy: bool) -> None:
         """Two lines for those that may say so much, so that nothing below moves; a small window has not the room."""
         for label in (self.edge, self.said):
             label.reserve(2 if roomy else 1)
 
-    def set_theme(self, theme: Theme) -> None:
-        """Change colours."""
-        self.lamp.set_theme(theme)
-        super().set_theme(theme)
-
 
 class TurningBox(PracticePanel):
     """Rotor or propeller, by so much or until something happens; which magneto; and the hand on the propeller."""
 
-    def __init__(self, model: PracticeModel, theme: Theme) -> None:
-        super().__init__(model, theme)
+    def __init__(self, model: PracticeModel, look: Look) -> None:
+        super().__init__(model, look)
         self.box = QGroupBox(tr("Turning"))
         outer = QVBoxLayout(self)
         outer.setContentsMargins(0, 0, 0, 0)
@@ -249,8 +240,8 @@ class TurningBox(PracticePanel):
         self.sides.setCurrentIndex(self.sides.findData(practice.side))
         live = live_words(practice)
         self.live.setText(f"⚠ {live}" if live else "")
-        tint(self.live, self.theme.bad, bold=True)
-        tint(self.caution, self.theme.bad, bold=False)
+        tint(self.live, self.look.theme.bad, bold=True)
+        tint(self.caution, self.look.theme.bad, bold=False)
 
     def _until_chosen(self, index: int) -> None:
         self.amount.setEnabled(self.until.currentData() in ("by", "reading", "propeller"))

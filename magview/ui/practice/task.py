@@ -9,8 +9,8 @@ from magview.practice.paper import goal_words, paper_lines
 from magview.practice.state import Practice
 from magview.practice.story import story
 from magview.spec.language import number, tr
+from magview.ui.kit.look import Look
 from magview.ui.kit.style import tint
-from magview.ui.kit.theme import Theme
 from magview.ui.practice.controls import PracticePanel, wrapped
 from magview.ui.practice.model import PracticeModel
 
@@ -18,8 +18,8 @@ from magview.ui.practice.model import PracticeModel
 class TaskPanel(PracticePanel):
     """Paper: nothing on it depends on how the magneto was found."""
 
-    def __init__(self, model: PracticeModel, theme: Theme) -> None:
-        super().__init__(model, theme)
+    def __init__(self, model: PracticeModel, look: Look) -> None:
+        super().__init__(model, look)
         exercise = model.practice.exercise
         layout = QVBoxLayout(self)
         layout.setContentsMargins(8, 4, 8, 4)
@@ -68,8 +68,8 @@ class TaskPanel(PracticePanel):
 
     def show_practice(self, practice: Practice) -> None:
         """Paper stays as it is."""
-        tint(self.name, self.theme.text, bold=True)
-        tint(self.task, self.theme.text, bold=True)
+        tint(self.name, self.look.theme.text, bold=True)
+        tint(self.task, self.look.theme.text, bold=True)
 
     def _tell(self) -> None:
         self._told += 1

@@ -13,7 +13,7 @@ from magview.practice.instruments import BLADES, MOST_BLADES, MOST_EYE_DEG
 from magview.practice.state import Practice
 from magview.spec.language import number, tr
 from magview.ui.kit.inputs import QuietCombo
-from magview.ui.kit.theme import Theme
+from magview.ui.kit.look import Look
 from magview.ui.practice.controls import ByRow, PracticePanel, wrapped
 from magview.ui.practice.model import PracticeModel
 
@@ -101,8 +101,8 @@ class BladeBox(QGroupBox):
 class TrayPanel(PracticePanel):
     """What lies ready; what the exercise does not give is not there."""
 
-    def __init__(self, model: PracticeModel, theme: Theme) -> None:
-        super().__init__(model, theme)
+    def __init__(self, model: PracticeModel, look: Look) -> None:
+        super().__init__(model, look)
         tray, engine = model.practice.exercise.tray, model.practice.bench.engaged is not None
         layout = QVBoxLayout(self)
         layout.setContentsMargins(8, 4, 8, 4)

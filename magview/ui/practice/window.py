@@ -29,8 +29,8 @@ from magview.spec.files import write_text
 from magview.spec.formats import ENDING
 from magview.spec.language import tr
 from magview.ui.kit.asking import ACCEPT, DESTROY, REJECT, ask, ask_picture, refuse
+from magview.ui.kit.look import Look
 from magview.ui.kit.panes import TallPanel
-from magview.ui.kit.theme import Theme
 from magview.ui.kit.translation import language
 from magview.ui.learn.lesson_view import LessonPanel, LessonStrip
 from magview.ui.pictures.picture_view import PictureView
@@ -48,21 +48,17 @@ from magview.ui.practice.work import WorkPanel
 _KEEP_MS = 1000
 _ROOMY = 600
 """From this height on [px] words keep the room of the longest they may be."""
-_PROJECTED = 1.6
-"""Lines on a projector, against the desk."""
 
 
 class PracticeWindow(QMainWindow):
     """One attempt or one lesson. Nothing in it knows a true number before the hand-in but the model."""
 
-    theme_wanted = Signal(object)
-    text_wanted = Signal(int)
     projector_wanted = Signal(bool)
     closed = Signal(object)
 
-    def __init__(self, model: PracticeModel, theme: Theme, keeper: Keeper[Attempt] | None = None) -> None:
+    def __init__(self, model: PracticeModel, look: Look, keeper: Keeper[Attempt] | None = None) -> None:
         super().__init__()
-        self.model, self.theme, self._keeper = model, theme, keeper
+        self.model, self.look, self._keeper = model, look, keeper
         model.setParent(self)
         self._saved = len(model.session.attempt.events) if isinstance(model, AttemptModel) else 0
         self.debrief: DebriefView | None = None
@@ -87,24 +83,24 @@ class PracticeWindow(QMainWindow):
     # -------------------------------------------------------------- building
 
     def _lay_out(self) -> None:
-        model, theme = self.model, self.theme
+        model, look = self.model, self.look
         practice, teaches = model.practice, model.teaches
-        self.pictures = Pictures(model, practice, theme, inside=teaches, engine=False)
+        self.pictures = Pictures(model, practice, look, inside=teaches, engine=False)
         # The mechanism needs the room that names would take; a lesson needs the names.
         self.pictures.breaker.set_names(teaches)
-        self.sight, self.turning = SightBox(model, theme), TurningBox(model, theme)
+        self.sight, self.turning = SightBox(model, look), TurningBox(model, look)
         self.tray, self.work, self.notebook = (
-            TrayPanel(model, theme), WorkPanel(model, theme), NotebookPanel(model, theme)
+            TrayPanel(model, look), WorkPanel(model, look), NotebookPanel(model, look)
         )  # fmt: skip
         self.strip: LessonStrip | None = None
         self.lesson: LessonPanel | None = None
         self.task: TaskPanel | None = None
         first: PracticePanel
         if isinstance(model, LessonModel):
-            self.strip, self.lesson = LessonStrip(model, theme), LessonPanel(model, theme)
+            self.strip, self.lesson = LessonStrip(model, look), LessonPanel(model, look)
             first = self.lesson
         else:
-            first = self.task = TaskPanel(model, theme)
+            first = self.task = TaskPanel(model, look)
         self.panels: tuple[PracticePanel, ...] = (first, self.tray, self.work, self.notebook)
         self.tabs = QTabWidget()
         self.tabs.setDocumentMode(True)
@@ -196,7 +192,7 @@ class PracticeWindow(QMainWindow):
     def _tell(self) -> None:
         attempt = self.attempt
         assert attempt is not None
-        self.debrief = DebriefView(attempt, debrief(attempt), self.theme)
+        self.debrief = DebriefView(attempt, debrief(attempt), self.look)
         self.debrief.said.connect(self.say)
         self.setCentralWidget(self.debrief)
         self.debrief.sheets["Marks"].setFocus()
@@ -304,7 +300,7 @@ class PracticeWindow(QMainWindow):
         aid = tr("magview {version}: a training aid.", version=__version__)
         caption = f"{self.windowTitle()}. {view.accessibleDescription()} {aid}"
         try:
-            export_picture(view, path, caption, self.theme)
+            export_picture(view, path, caption)
         except SpecError as error:
             refuse(self, str(error))
             return
@@ -346,21 +342,9 @@ class PracticeWindow(QMainWindow):
 
     # -------------------------------------------------------------- looks
 
-    def set_theme(self, theme: Theme) -> None:
-        """Change colours."""
-        self.theme = theme
-        if self.debrief is not None:
-            self.debrief.set_theme(theme)
-            return
-        self.pictures.set_theme(theme)
-        for panel in (self.sight, self.turning, self.strip, *self.panels):
-            if panel is not None:
-                panel.set_theme(theme)
-
     def project(self, on: bool) -> None:
         """Large type and thick lines for a class; the tabs make room."""
         self.menus.projector_action.setChecked(on)
-        self.pictures_shown.set_line_factor(_PROJECTED if on else 1.0)
         if self.debrief is None:
             self.tabs.setVisible(not on)
             self._share()

@@ -24,7 +24,7 @@ from magview.practice import actions as do
 from magview.practice.seen import seen
 from magview.practice.state import Practice, SafeThing
 from magview.spec.language import tr
-from magview.ui.kit.theme import Theme
+from magview.ui.kit.look import Look
 from magview.ui.practice.controls import ByRow, PracticePanel, wrapped
 from magview.ui.practice.model import PracticeModel
 
@@ -32,8 +32,8 @@ from magview.ui.practice.model import PracticeModel
 class WorkPanel(PracticePanel):
     """Everything that can be turned, tightened, renewed, taken off and put back."""
 
-    def __init__(self, model: PracticeModel, theme: Theme) -> None:
-        super().__init__(model, theme)
+    def __init__(self, model: PracticeModel, look: Look) -> None:
+        super().__init__(model, look)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(8, 4, 8, 4)
         self.engine, self.teeth = wrapped(), wrapped()
@@ -66,13 +66,13 @@ class WorkPanel(PracticePanel):
         column.addWidget(self.turned)
         grid = QGridLayout()
         grid.setVerticalSpacing(3)
-        self.look = self.button(tr("Look at the &contacts"), do.InspectContacts)
+        self.inspect = self.button(tr("Look at the &contacts"), do.InspectContacts)
         self.leave = self.button(tr("Leave them as they are"), lambda: do.LeaveAsIs("contacts"))
         self.dress = self.button(tr("D&ress them"), do.DressContacts)
         self.fit_new = self.button(tr("Fit a new pair"), do.RenewContacts)
         self.felt = self.button(tr("Thumbnail to the felt"), do.PressFelt)
         self.oil = self.button(tr("A drop of oil to the felt"), lambda: do.OilFelt(1))
-        for i, button in enumerate((self.look, self.leave, self.dress, self.fit_new, self.felt, self.oil)):
+        for i, button in enumerate((self.inspect, self.leave, self.dress, self.fit_new, self.felt, self.oil)):
             grid.addWidget(button, i // 2, i % 2)
         column.addLayout(grid)
         return box

@@ -10,8 +10,8 @@ from magview.bench.actions import Action
 from magview.bench.changes import changes
 from magview.bench.state import BenchState
 from magview.spec.language import tr
+from magview.ui.kit.look import Look
 from magview.ui.kit.pictured import Pictured
-from magview.ui.kit.theme import Theme
 from magview.ui.pictures.breaker_view import BreakerView
 
 
@@ -39,13 +39,14 @@ class Cover(QWidget):
 class Frozen(Cover):
     """The pictures as they were; hands reach through to the bench, which moves on unseen."""
 
-    def __init__(self, over: QWidget, window: QWidget, theme: Theme) -> None:
+    def __init__(self, over: QWidget, window: QWidget, look: Look) -> None:
         self._picture, self._moved = QPixmap(over.grab()), False
         super().__init__(over, window)
-        self.theme = theme
+        self.look = look
         self.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
         self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
         self.setAccessibleName(self.words)
+        look.changed.connect(self.update)
         self.show()
         self.raise_()
 
@@ -64,14 +65,14 @@ class Frozen(Cover):
     def paintEvent(self, event: QPaintEvent) -> None:
         """The kept picture, a dashed frame, and what it is."""
         painter = QPainter(self)
-        painter.fillRect(self.rect(), QColor(self.theme.paper))
+        painter.fillRect(self.rect(), QColor(self.look.theme.paper))
         ratio = self._picture.devicePixelRatio()
         size = (self._picture.size() / ratio).scaled(self.size(), Qt.AspectRatioMode.KeepAspectRatio)
         at = self.rect().center() - QPoint(size.width() // 2, size.height() // 2)
         where = QRect(at, size) if size != self._picture.size() / ratio else QRect(QPoint(0, 0), size)
         painter.setRenderHint(QPainter.RenderHint.SmoothPixmapTransform)
         painter.drawPixmap(where, self._picture)
-        painter.setPen(QPen(QColor(self.theme.hand), 6.0, Qt.PenStyle.DashLine))
+        painter.setPen(QPen(QColor(self.look.theme.hand), 6.0, Qt.PenStyle.DashLine))
         painter.drawRect(self.rect().adjusted(3, 3, -3, -3))
         font = QFont(self.font())
         font.setBold(True)
@@ -79,8 +80,8 @@ class Frozen(Cover):
         metrics = painter.fontMetrics()
         band = QRect(0, 0, metrics.horizontalAdvance(self.words) + 32, metrics.height() + 12)
         band.moveCenter(QPoint(self.width() // 2, self.height() - band.height() // 2 - 8))
-        painter.fillRect(band, QColor(self.theme.text))
-        painter.setPen(QColor(self.theme.paper))
+        painter.fillRect(band, QColor(self.look.theme.text))
+        painter.setPen(QColor(self.look.theme.paper))
         painter.drawText(band, Qt.AlignmentFlag.AlignCenter, self.words)
         painter.end()
 
@@ -107,12 +108,12 @@ class BeforeAndAfter(Cover):
     """The kept moment beside the bench as it is now, and between them in words what has changed."""
 
     def __init__(self, before: BenchState, now: BreakerView, model: Pictured, over: QWidget, window: QWidget,
-                 theme: Theme) -> None:  # fmt: skip
+                 look: Look) -> None:  # fmt: skip
         super().__init__(over, window)
-        self._model, self._inches = model, False
+        self._model, self.look = model, look
         self.kept = KeptMoment(before, self)
-        self.before = BreakerView(self.kept, theme, numbers=now.numbers)
-        self.after = BreakerView(model, theme, numbers=now.numbers)
+        self.before = BreakerView(self.kept, look, numbers=now.numbers)
+        self.after = BreakerView(model, look, numbers=now.numbers)
         self.words = QLabel()
         self.words.setWordWrap(True)
         self.words.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Minimum)
@@ -135,24 +136,14 @@ class BeforeAndAfter(Cover):
             pair.addLayout(one, 1)
         layout.addLayout(pair, 1)
         layout.addWidget(self.words)
-        self.follow(now.line_factor, theme)
         model.changed.connect(self.show_state)
+        look.changed.connect(self._look_changed)
         self.show_state(model.state)
         self.show()
         self.raise_()
         self.after.setFocus()
 
-    def follow(self, line_factor: float, theme: Theme) -> None:
-        """Lines and colours as the window has them."""
-        for view in (self.before, self.after):
-            view.set_line_factor(line_factor)
-            view.set_theme(theme)
-
-    def set_inches(self, inches: bool) -> None:
-        """Write lengths in inches or millimetres."""
-        self._inches = inches
-        for view in (self.before, self.after):
-            view.set_inches(inches)
+    def _look_changed(self) -> None:
         self.show_state(self._model.state)
 
     def set_numbers(self, numbers: bool) -> None:
@@ -165,5 +156,5 @@ class BeforeAndAfter(Cover):
 
     def show_state(self, state: BenchState, old: BenchState | None = None) -> None:
         """Say what is different now."""
-        told = changes(self.kept.state, state, numbers=self.after.numbers, inches=self._inches)
+        told = changes(self.kept.state, state, numbers=self.after.numbers, inches=self.look.inches)
         self.words.setText("   •   ".join(told) if told else tr("Nothing has changed."))

@@ -8,7 +8,7 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen
 
 from magview.drawing.shapes import Point
-from magview.ui.kit.theme import Theme
+from magview.ui.kit.look import Look
 from magview.ui.pictures.picture_view import PictureView
 from magview.ui.pictures.scene import PictureScene
 
@@ -21,8 +21,8 @@ _VEIL = 205
 class Light:
     """What a presenter shows on one picture; while it shows nothing the picture does not know of it."""
 
-    def __init__(self, view: PictureView, anchors: Anchors, theme: Theme) -> None:
-        self._view, self._anchors, self.theme = view, anchors, theme
+    def __init__(self, view: PictureView, anchors: Anchors, look: Look) -> None:
+        self._view, self._anchors, self.look = view, anchors, look
         self.part, self.name, self.told, self.dims = "", "", "", False
 
     def show(self, part: str, name: str, told: str, dims: bool) -> None:
@@ -48,7 +48,7 @@ class Light:
         port = QRectF(self._view.viewport().rect())
         scene, tip = self._view.scene(), self.tip()
         if self.dims:
-            veil = QColor(self.theme.paper)
+            veil = QColor(self.look.theme.paper)
             veil.setAlpha(_VEIL)
             painter.fillRect(port, veil)
         self._paint_told(painter, port)
@@ -56,11 +56,11 @@ class Light:
             return
         line = QFontMetricsF(self._view.font()).height()
         if self.dims:
-            outline = QPen(QColor(self.theme.hand), 3.0)
+            outline = QPen(QColor(self.look.theme.hand), 3.0)
             outline.setCosmetic(True)
             scene.paint_part(painter, self._view.viewportTransform(), self.part, outline)
         else:
-            painter.setPen(QPen(QColor(self.theme.hand), 3.0))
+            painter.setPen(QPen(QColor(self.look.theme.hand), 3.0))
             painter.setBrush(Qt.BrushStyle.NoBrush)
             painter.drawEllipse(tip, 1.1 * line, 1.1 * line)
         self._paint_name(painter, port, tip, line)
@@ -79,10 +79,10 @@ class Light:
         x = min(max(x, port.left() + 4), port.right() - box.width() - 4)
         y = tip.y() + 1.8 * line if y < port.top() + 4 else y
         box.moveTo(x, y)
-        painter.setPen(QPen(QColor(self.theme.text), 2.0))
+        painter.setPen(QPen(QColor(self.look.theme.text), 2.0))
         near = QPointF(min(max(tip.x(), box.left()), box.right()), box.bottom() if y < tip.y() else box.top())
         painter.drawLine(tip, near)
-        painter.setBrush(QColor(self.theme.paper))
+        painter.setBrush(QColor(self.look.theme.paper))
         painter.drawRect(box)
         painter.setFont(font)
         painter.drawText(box, Qt.AlignmentFlag.AlignCenter, self.name)
@@ -96,6 +96,8 @@ class Light:
         # Over the whole of what the picture says there, or half a line of it would look out.
         said = self._view.foot_height(self._view.viewport().toolTip())
         top = min(box.top() - 5, port.bottom() - said - 4)
-        painter.fillRect(QRectF(port.left(), top, port.width(), port.bottom() - top + 1), QColor(self.theme.paper))
-        painter.setPen(QColor(self.theme.text))
+        painter.fillRect(
+            QRectF(port.left(), top, port.width(), port.bottom() - top + 1), QColor(self.look.theme.paper)
+        )
+        painter.setPen(QColor(self.look.theme.text))
         painter.drawText(port.adjusted(10, 0, -10, -5), flags, self.told)

@@ -16,7 +16,6 @@ from magview.classroom.drawings import crank_anchors, drive_anchors
 from magview.drawing.breaker_end import BreakerEnd
 from magview.drawing.told import TOLD, End
 from magview.spec.language import tr
-from magview.ui.kit.theme import Theme
 from magview.ui.present.covers import BeforeAndAfter, Frozen
 from magview.ui.present.light import Light
 
@@ -43,15 +42,14 @@ class Presenter(QObject):
         self.compared: BeforeAndAfter | None = None
         self.kept: BenchState | None = None
         self.lights: dict[str, Light] = {
-            "breaker": Light(window.breaker, self._breaker_anchors, window.theme),
-            "drive": Light(window.drive, drive_anchors, window.theme),
-            "crank": Light(window.crank, self._crank_anchors, window.theme),
-            "contacts": Light(window.contact, dict, window.theme),
+            "breaker": Light(window.breaker, self._breaker_anchors, window.look),
+            "drive": Light(window.drive, drive_anchors, window.look),
+            "crank": Light(window.crank, self._crank_anchors, window.look),
+            "contacts": Light(window.contact, dict, window.look),
         }
         self._build_bar()
         self._model.changed.connect(self._bench_changed)
         window.breaker.pointed.connect(self._pointed)
-        window.recoloured.connect(self._recolour)
         window.projected.connect(self._projected)
 
     def _build_bar(self) -> None:
@@ -194,7 +192,7 @@ class Presenter(QObject):
             self.frozen.hide()
             self.frozen = None
         if on:
-            self.frozen = Frozen(self._window.bench, self._window, self._window.theme)
+            self.frozen = Frozen(self._window.bench, self._window, self._window.look)
 
     def hide_numbers(self, hidden: bool) -> None:
         """Take the true numbers off all pictures, and calculators and plots away, or bring them back."""
@@ -221,8 +219,6 @@ class Presenter(QObject):
     def _keep_hidden(self) -> None:
         if self.hide.isChecked():
             self._window.tabs.hide()
-        if self.compared is not None:
-            self.compared.follow(self._window.breaker.line_factor, self._window.theme)
 
     def keep_moment(self) -> None:
         """Remember the bench as it is, for before and after."""
@@ -243,10 +239,9 @@ class Presenter(QObject):
             window.breaker.setFocus()
         if on and self.kept is not None:
             self.compared = BeforeAndAfter(
-                self.kept, window.breaker, self._model, window.bench, window, window.theme
+                self.kept, window.breaker, self._model, window.bench, window, window.look
             )  # fmt: skip
             self.compared.kept.refused.connect(window.say)
-            self.compared.set_inches(window.units_are_inches)
             window.bench.setEnabled(False)  # what lies below takes no keys
 
     def _bench_changed(self, state: BenchState, old: BenchState | None = None) -> None:
@@ -257,12 +252,3 @@ class Presenter(QObject):
         if old is not None and (old.engaged is None) != (state.engaged is None):
             self._reorder()
             self._light()
-
-    def _recolour(self, theme: Theme) -> None:
-        for light in self.lights.values():
-            light.theme = theme
-        if self.frozen is not None:
-            self.frozen.theme = theme
-            self.frozen.update()
-        if self.compared is not None:
-            self.compared.follow(self._window.breaker.line_factor, theme)

@@ -176,7 +176,7 @@ class Doors(QMainWindow):
         """Show what comes of a table of angles and readings."""
         from magview.ui.own.lift_dialog import LiftDialog
 
-        dialog = LiftDialog(self.model, self._main.theme, path, self)
+        dialog = LiftDialog(self.model, self._main.look, path, self)
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         dialog.said.connect(self._main.say)
         dialog.open()
@@ -217,7 +217,7 @@ class Doors(QMainWindow):
         from magview.ui.pictures.export import export_picture
 
         try:
-            export_picture(view, path, caption, self._main.theme)
+            export_picture(view, path, caption)
         except SpecError as error:
             self._refuse(str(error))
             return

@@ -115,12 +115,15 @@ class Menus(PictureMenuMaker):
         self.theme_actions = self.choice(
             view,
             [(tr(COLOURS[name]), name) for name in THEMES],
-            window.theme.name,
+            window.look.theme.name,
             self._theme_chosen,
         )
         view.addSeparator()
         self.text_actions = self.choice(
-            view.addMenu(tr("&Text size")), [(f"{n} %", n) for n in TEXT_SIZES], 100, self._text_chosen
+            view.addMenu(tr("&Text size")),
+            [(f"{n} %", n) for n in TEXT_SIZES],
+            window.look.text_percent,
+            self._text_chosen,
         )
         self.projector_action = self.check(view, tr("&Projector mode"), window.project, False, QKeySequence("F11"))
         self._languages = view.addMenu(tr("L&anguage"))
@@ -147,6 +150,8 @@ class Menus(PictureMenuMaker):
         self.units = QuietCombo()
         self.units.setAccessibleName(tr("Unit of length"))
         self.units.addItems([tr("Millimetres"), tr("Inches")])
+        self._show_unit()
+        self.window.look.changed.connect(self._show_unit)
         self.units.currentIndexChanged.connect(self._unit_chosen)
         for text, widget in ((tr("Magneto"), self.magnetos), (tr("Lengths in"), self.units)):
             label = QLabel(f"  {text} " if widget is self.magnetos else f"   {text} ")
@@ -202,7 +207,7 @@ class Menus(PictureMenuMaker):
         self.window.export_file(action.data())
 
     def _theme_chosen(self, action: QAction) -> None:
-        self.window.set_theme(THEMES[action.data()])
+        self.window.look.theme = THEMES[action.data()]
 
     def _name_languages(self) -> None:
         """Only when somebody looks: what is chosen is read from the settings now."""
@@ -222,13 +227,16 @@ class Menus(PictureMenuMaker):
         return self._ticks
 
     def _text_chosen(self, action: QAction) -> None:
-        self.window.set_text_size(action.data())
+        self.window.look.text_percent = action.data()
 
     def _shipped_chosen(self, index: int) -> None:
         self.window.place(self.magnetos.itemData(index))
 
+    def _show_unit(self) -> None:
+        self.units.setCurrentIndex(int(self.window.look.inches))
+
     def _unit_chosen(self, index: int) -> None:
-        self.window.set_inches(index == 1)
+        self.window.look.inches = index == 1
 
     def _hold(self, held: bool) -> None:
         self.window.model.send(HoldRotor() if held else LetGo())

@@ -15,13 +15,13 @@ if TYPE_CHECKING:
 def _setting_panel(window: MainWindow) -> Panel:
     from magview.ui.bench.setting_panel import SettingPanel
 
-    return SettingPanel(window.model, window.theme)
+    return SettingPanel(window.model, window.look)
 
 
 def _timing_panel(window: MainWindow) -> Panel:
     from magview.ui.bench.timing_panel import TimingPanel
 
-    panel = TimingPanel(window.model, window.theme)
+    panel = TimingPanel(window.model, window.look)
     panel.previewed.connect(window.drive.preview)
     panel.plan.print_wanted.connect(window.print_shift_plan)
     return panel
@@ -30,13 +30,13 @@ def _timing_panel(window: MainWindow) -> Panel:
 def _lead_panel(window: MainWindow) -> Panel:
     from magview.ui.bench.lead_panel import LeadPanel
 
-    return LeadPanel(window.model, window.theme)
+    return LeadPanel(window.model, window.look)
 
 
 def _trials_panel(window: MainWindow) -> Panel:
     from magview.ui.bench.trials_panel import TrialsPanel
 
-    panel = TrialsPanel(window.model, window.theme)
+    panel = TrialsPanel(window.model, window.look)
     panel.said.connect(window.say)
     return panel
 
@@ -44,13 +44,13 @@ def _trials_panel(window: MainWindow) -> Panel:
 def _uncertainty_panel(window: MainWindow) -> Panel:
     from magview.ui.bench.uncertainty_panel import UncertaintyPanel
 
-    return UncertaintyPanel(window.model, window.theme, window.judging)
+    return UncertaintyPanel(window.model, window.look, window.judging)
 
 
 def _wear_panel(window: MainWindow) -> Panel:
     from magview.ui.bench.wear_panel import WearPanel
 
-    return WearPanel(window.model, window.theme)
+    return WearPanel(window.model, window.look)
 
 
 PANELS: dict[str, tuple[str, str, Callable[[MainWindow], Panel]]] = {

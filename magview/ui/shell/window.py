@@ -15,8 +15,9 @@ from magview.bench.state import BenchState
 from magview.spec.base import SpecError
 from magview.spec.language import tr
 from magview.ui.kit.bench_model import BenchModel
+from magview.ui.kit.look import Look
 from magview.ui.kit.panes import Panel, TallPanel, column, first_size
-from magview.ui.kit.theme import Theme, colours, system_theme
+from magview.ui.kit.theme import colours
 from magview.ui.kit.translation import language
 from magview.ui.pictures.breaker_view import BreakerView
 from magview.ui.pictures.contact_view import ContactView
@@ -55,27 +56,25 @@ def _share(splitter: QSplitter, stretches: tuple[int, ...]) -> None:
 class MainWindow(Doors):
     """The workbench. All it knows is in the model's state; it only arranges views and opens files."""
 
-    recoloured = Signal(object)
-    """Another theme, for windows that stand beside this one, and…"""
     projected = Signal(bool)
-    """…whether the type is large now for a class."""
+    """Whether the type is large now for a class."""
     language_wanted = Signal(str)
     """The code of another language, or nothing for the desktop's own: whoever holds the window builds it anew."""
 
-    def __init__(self, model: BenchModel, theme: Theme | None = None, autosave: Autosave | None = None) -> None:
+    def __init__(self, model: BenchModel, look: Look | None = None, autosave: Autosave | None = None) -> None:
         super().__init__(model, autosave)
-        self.theme = theme or system_theme()
+        self.look = look or Look()
         self._font = QApplication.font()
-        self._inches, self._text_percent, self._projecting = False, 100, False
+        self._coloured, self._text_factor, self._projecting = self.look.theme, 1.0, False
         self.spoken = language()
         """The code of the language this window's words are in."""
         self._answering = False
         """Whether the status bar says why something was refused: the next thing that is done takes it away."""
         model.setParent(self)
-        self.breaker = BreakerView(model, self.theme)
-        self.contact = ContactView(model, self.breaker, self.theme)
-        self.drive = DriveView(model, self.theme)
-        self.crank = CrankView(model, self.theme)
+        self.breaker = BreakerView(model, self.look)
+        self.contact = ContactView(model, self.breaker, self.look)
+        self.drive = DriveView(model, self.look)
+        self.crank = CrankView(model, self.look)
         self._panels: dict[str, Panel] = {}
         self._panes: dict[str, TallPanel] = {}
         self._menus: Menus | None = None
@@ -88,7 +87,9 @@ class MainWindow(Doors):
         self._keep_soon.setInterval(1000)
         self._keep_soon.timeout.connect(self._keep)
         self._lay_out()
-        colours(self.theme)
+        colours(self.look.theme)
+        self._look_changed()
+        self.look.changed.connect(self._look_changed)
         self.show_state(model.state)
         model.changed.connect(self.show_state)
         model.refused.connect(self._answer)
@@ -164,7 +165,7 @@ class MainWindow(Doors):
     def _build_plots(self) -> None:
         from magview.ui.plots.pane import PlotPane
 
-        plots = self._plots = PlotPane(self.model, self.theme)
+        plots = self._plots = PlotPane(self.model, self.look)
         plots.said.connect(self.say)
         plots.made.connect(self._sheet_made)
         plots.hide()
@@ -233,7 +234,6 @@ class MainWindow(Doors):
 
     def _build(self, name: str) -> Panel:
         panel = PANELS[name][2](self)
-        panel.set_inches(self._inches)
         self._panels[name] = panel
         return panel
 
@@ -262,10 +262,6 @@ class MainWindow(Doors):
     def say(self, sentence: str) -> None:
         """Put one sentence where it is seen and does not stop the work."""
         self.statusBar().showMessage(sentence[0].upper() + sentence[1:], 12_000)
-
-    @property
-    def _pictures(self) -> tuple[BreakerView, DriveView, CrankView]:
-        return self.breaker, self.drive, self.crank
 
     def _emphasise(self, tab: int) -> None:
         """Give the picture that the work is on the larger share."""
@@ -303,8 +299,10 @@ class MainWindow(Doors):
 
     def again(self) -> MainWindow:
         """A new window over the same bench, of the same size and colours, which also keeps it from now on."""
+        self.look.changed.disconnect(self._look_changed)
         QApplication.setFont(self._font)
-        new = MainWindow(self.model, self.theme, self._autosave)
+        self.look.line_factor = 1.0
+        new = MainWindow(self.model, self.look, self._autosave)
         self._autosave = None
         new.setGeometry(self.geometry())
         new.setWindowState(self.windowState())
@@ -319,11 +317,7 @@ class MainWindow(Doors):
         self.menus.projector_action.setChecked(on)
         self.tabs.setVisible(not on)
         self.breaker.setFocus()  # and not whatever field comes next: a key must not change the bench
-        for view in self._pictures:
-            view.set_line_factor(_PROJECTED if on else 1.0)
-        if self._plots is not None:
-            self._plots.set_line_factor(_PROJECTED if on else 1.0)
-        self._apply_text()
+        self.look.line_factor = _PROJECTED if on else 1.0
 
     def present(self, on: bool) -> None:
         """Name parts, freeze, compare: a bar with what a teacher needs, in projector mode."""
@@ -332,11 +326,6 @@ class MainWindow(Doors):
 
             self.presenter = Presenter(self)
         self.presenter.show(on)
-
-    @property
-    def units_are_inches(self) -> bool:
-        """Whether lengths are in inches."""
-        return self._inches
 
     def _sheet_made(self, name: str, sheet: object) -> None:
         """A sheet that shows what a panel knows follows that panel."""
@@ -366,39 +355,17 @@ class MainWindow(Doors):
             height = self.bench.height()
             self.bench.setSizes([round(0.55 * height), round(0.45 * height)])
 
-    def set_text_size(self, percent: int) -> None:
-        """Show all words at a share of the desktop's own size [%]."""
-        self._text_percent = percent
-        self._apply_text()
-
-    def set_theme(self, theme: Theme) -> None:
-        """Change colours."""
-        self.theme = theme
-        colours(theme)
-        self.recoloured.emit(theme)
-        for view in (self.breaker, self.contact, self.drive, self.crank):
-            view.set_theme(theme)
-        if self._plots is not None:
-            self._plots.set_theme(theme)
-        for panel in self._panels.values():
-            panel.set_theme(theme)
-
-    def set_inches(self, inches: bool) -> None:
-        """Show lengths in inches or in millimetres."""
-        self._inches = inches
-        for view in (self.breaker, self.contact, self.crank):
-            view.set_inches(inches)
-        if self._plots is not None:
-            self._plots.set_inches(inches)
-        for panel in self._panels.values():
-            panel.set_inches(inches)
-
-    def _apply_text(self) -> None:
-        font = QFont(self._font)
-        factor = self._text_percent / 100.0 * (_PROJECTED if self._projecting else 1.0)
-        font.setPointSizeF(self._font.pointSizeF() * factor)
-        QApplication.setFont(font)
-        QTimer.singleShot(0, self, self._settle)  # once every word has its new size
+    def _look_changed(self) -> None:
+        look = self.look
+        if look.theme != self._coloured:
+            self._coloured = look.theme
+            colours(look.theme)
+        if look.text_factor != self._text_factor:
+            self._text_factor = look.text_factor
+            font = QFont(self._font)
+            font.setPointSizeF(self._font.pointSizeF() * look.text_factor)
+            QApplication.setFont(font)
+            QTimer.singleShot(0, self, self._settle)  # once every word has its new size
 
     def _settle_letters(self) -> None:
         from magview.ui.kit.mnemonics import settle_window

@@ -20,9 +20,9 @@ from magview.job import judge, standing
 from magview.job.requirements import missing
 from magview.job.sheet import STAGES, Job, stage_of
 from magview.spec.language import marked, tr
+from magview.ui.kit.look import Look
 from magview.ui.kit.steady_label import SteadyLabel
 from magview.ui.kit.style import tint
-from magview.ui.kit.theme import Theme
 from magview.ui.work.model import NOT_TAKEN, JobModel, part_title
 
 _TITLES = {
@@ -152,10 +152,9 @@ class StageBar(QFrame):
     open_wanted = Signal()
     next_wanted = Signal()
 
-    def __init__(self, model: JobModel, parent: QWidget | None = None) -> None:
+    def __init__(self, model: JobModel, look: Look, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._model, self._stage = model, ""
-        self._theme: Theme | None = None
+        self._model, self.look, self._stage = model, look, ""
         self._qualified = False
         self.setFrameShape(QFrame.Shape.StyledPanel)
         self.said, self.missing = QLabel(), QLabel()
@@ -178,6 +177,7 @@ class StageBar(QFrame):
         column.addWidget(self.said)
         column.addLayout(row)
         model.changed.connect(self._changed)
+        look.changed.connect(self._look_changed)
         model.pending_changed.connect(self._pending)
         self.say("")
 
@@ -192,9 +192,12 @@ class StageBar(QFrame):
         self.said.setText(sentence)
         self.said.setVisible(bool(sentence))
         self._qualified = qualified
-        if self._theme is not None:
-            good, bad = sentence.startswith("✓") and not qualified, sentence.startswith("✗")
-            tint(self.said, self._theme.good if good else self._theme.bad if bad else self._theme.text, bold=True)
+        good, bad = sentence.startswith("✓") and not qualified, sentence.startswith("✗")
+        tint(
+            self.said,
+            self.look.theme.good if good else self.look.theme.bad if bad else self.look.theme.text,
+            bold=True,
+        )
 
     def say_done(self, job: Job, stage: str) -> None:
         """A stage was marked as done, and what stands against it."""
@@ -206,9 +209,7 @@ class StageBar(QFrame):
         else:
             self.say(tr("✓ Done: {stage}.", stage=title))
 
-    def set_theme(self, theme: Theme) -> None:
-        """Change colours."""
-        self._theme = theme
+    def _look_changed(self) -> None:
         self.say(self.said.text(), self._qualified)
         self._changed(self._model.job)
 
@@ -233,8 +234,7 @@ class StageBar(QFrame):
         else:
             self.missing.setText(self._whole(job, stage, state == "open"))
         bad = self.missing.text().startswith("✗")
-        if self._theme is not None:
-            tint(self.missing, self._theme.bad if bad else self._theme.text, bold=bad)
+        tint(self.missing, self.look.theme.bad if bad else self.look.theme.text, bold=bad)
 
     def _pending(self) -> None:
         self._changed(self._model.job)
@@ -259,8 +259,9 @@ class StageBar(QFrame):
 class Danger(QFrame):
     """Over every page: that the sheet was signed under earlier rules, and what on it is dangerous, and to stop."""
 
-    def __init__(self, model: JobModel, parent: QWidget | None = None) -> None:
+    def __init__(self, model: JobModel, look: Look, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self.look = look
         self.setFrameShape(QFrame.Shape.Box)
         self.setLineWidth(3)
         self.words = QLabel()
@@ -273,7 +274,9 @@ class Danger(QFrame):
         for label in (self.notes, self.words):
             column.addWidget(label)
         model.changed.connect(self._changed)
+        look.changed.connect(self._colour)
         self._changed(model.job)
+        self._colour()
 
     def _changed(self, job: Job, old: Job | None = None) -> None:
         warnings, notes = standing.dangers(job), standing.earlier(job)
@@ -283,8 +286,8 @@ class Danger(QFrame):
             label.setVisible(bool(told))
         self.setVisible(bool(warnings or notes))
 
-    def set_theme(self, theme: Theme) -> None:
-        """Change colours, of the words and of the frame."""
+    def _colour(self) -> None:
+        theme = self.look.theme
         tint(self.words, theme.bad, bold=True)
         palette = self.palette()
         palette.setColor(QPalette.ColorRole.WindowText, QColor(theme.bad))

@@ -14,7 +14,7 @@ from magview.job.history import Drift
 from magview.job.sheet import Job
 from magview.spec.language import format_angle, format_length, marked, tr
 from magview.ui.kit.bench_model import BenchModel
-from magview.ui.kit.theme import Theme
+from magview.ui.kit.look import Look
 from magview.ui.plots.sheet import PlotSheet
 
 _STEPS = 40
@@ -31,8 +31,8 @@ class DriftSheet(PlotSheet):
 
     title = marked("Drift of gap and timing")
 
-    def __init__(self, model: BenchModel, theme: Theme) -> None:
-        super().__init__(model, theme)
+    def __init__(self, model: BenchModel, look: Look) -> None:
+        super().__init__(model, look)
         self._drift: Drift | None = None
         while self.build_on():
             pass
@@ -59,7 +59,7 @@ class DriftSheet(PlotSheet):
 
     def colour(self) -> None:
         """Told apart by strokes and signs as well as by colour."""
-        theme = self.theme
+        theme = self.look.theme
         for n in range(len(self.plots)):
             self._found[n].setBrush(pg.mkBrush(theme.paper))
             self._found[n].setPen(pg.mkPen(theme.hand, width=2))

@@ -13,8 +13,8 @@ from magview.job.signing import sign
 from magview.job.standing import dangers, earlier
 from magview.spec.base import SpecError
 from magview.spec.language import tr
+from magview.ui.kit.look import Look
 from magview.ui.kit.style import tint
-from magview.ui.kit.theme import Theme
 from magview.ui.work.edits import DayEdit, LineEdit
 from magview.ui.work.form import Form
 from magview.ui.work.kinds import entries
@@ -42,9 +42,9 @@ def standing(job: Job) -> list[str]:
 class EndPage(Page):
     """Progress in words; next check; who signs."""
 
-    def __init__(self, model: JobModel, theme: Theme) -> None:
+    def __init__(self, model: JobModel, look: Look) -> None:
         super().__init__(tr("What is missing, next check, signature"))
-        self.model, self._theme = model, theme
+        self.model, self.look = model, look
         self.told = QLabel()
         self.told.setWordWrap(True)
         self.told.setAccessibleName(tr("What is missing"))
@@ -54,11 +54,12 @@ class EndPage(Page):
         self.unjudged.setAccessibleName(tr("Not judged"))
         self.column.addWidget(self.unjudged)
         box = QGroupBox(tr(title_of("next_check")))
-        QVBoxLayout(box).addWidget(Form(model, "next_check", theme))
+        QVBoxLayout(box).addWidget(Form(model, "next_check", look))
         self.column.addWidget(box)
         self.column.addWidget(self._build_signature())
         self.column.addStretch(1)
         model.changed.connect(self._changed)
+        look.changed.connect(self._look_changed)
         self._seen: Signature | None = None
         self._show_signature(model.job.signature)
         self._changed(model.job, model.job)
@@ -112,7 +113,7 @@ class EndPage(Page):
         )
         self.unjudged.setText(unjudged)
         self.unjudged.setVisible(bool(unjudged))
-        tint(self.told, self._theme.good if good else self._theme.text)
+        tint(self.told, self.look.theme.good if good else self.look.theme.text)
         if job.signature != self._seen:
             self._show_signature(job.signature)
         holds = signature_holds(job)
@@ -121,7 +122,7 @@ class EndPage(Page):
             else tr("✓ Signed; the sheet is as it was signed.") if holds
             else tr("✗ Changed since it was signed.")
         )  # fmt: skip
-        tint(self.signed, self._theme.good if holds else self._theme.bad, bold=True)
+        tint(self.signed, self.look.theme.good if holds else self.look.theme.bad, bold=True)
         writable = self.model.writable
         for button in (self.sign_button, self.today):
             button.setEnabled(writable)
@@ -150,13 +151,10 @@ class EndPage(Page):
 
     def _refuse(self, sentence: str) -> None:
         self.refusal.setText(f"✗ {sentence[0].upper()}{sentence[1:]}.")
-        tint(self.refusal, self._theme.bad)
+        tint(self.refusal, self.look.theme.bad)
 
     def _clear(self) -> None:
         self.model.step(lambda job: change(job, signature=None), tr("Signature taken back"))
 
-    def set_theme(self, theme: Theme) -> None:
-        """Change colours."""
-        self._theme = theme
-        super().set_theme(theme)
+    def _look_changed(self) -> None:
         self._changed(self.model.job, self.model.job)

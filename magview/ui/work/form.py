@@ -16,8 +16,8 @@ from magview.job.readings import Row, rows
 from magview.job.sheet import STAGES, Job
 from magview.spec.base import SpecError
 from magview.spec.language import tr
+from magview.ui.kit.look import Look
 from magview.ui.kit.style import tint
-from magview.ui.kit.theme import Theme
 from magview.ui.work.edits import CheckEdit, ChoiceEdit, DayEdit, LineEdit, TextEdit, meaning, number_of, typed_words
 from magview.ui.work.kinds import Entry, entries, unit_words
 from magview.ui.work.model import JobModel, part_of, plain
@@ -66,9 +66,9 @@ def sure_words(field: str, sure: Sure, inches: bool) -> str:
 class Form(QWidget):
     """The entries of one part. It shows the sheet while it is seen, and catches up when it is seen again."""
 
-    def __init__(self, model: JobModel, part: str, theme: Theme, parent: QWidget | None = None) -> None:
+    def __init__(self, model: JobModel, part: str, look: Look, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.model, self.part, self._theme, self._inches = model, part, theme, False
+        self.model, self.part, self.look, self._inches = model, part, look, look.inches
         self._stale = True
         self.entries = {e.field: e for e in entries(part, type(part_of(model.job, part)))}
         self.edits: dict[str, Edit] = {}
@@ -89,6 +89,7 @@ class Form(QWidget):
                 self._add(entry)
         self._after = self._grid.rowCount()
         model.changed.connect(self._changed)
+        look.changed.connect(self._look_changed)
 
     # -------------------------------------------------------------- building
 
@@ -150,7 +151,7 @@ class Form(QWidget):
                 edit.setFixedHeight(4 * self.fontMetrics().height())
             case "rows":
                 assert entry.row is not None
-                edit = RowsEdit(self.model, entry)
+                edit = RowsEdit(self.model, entry, self.look)
             case _:
                 edit = LineEdit()
                 edit.letters = _WIDE
@@ -207,13 +208,13 @@ class Form(QWidget):
         except SpecError as error:
             job, sentence = self.model.job, sentence or plain(error)
         if sentence:
-            self._say(entry, f"✗ {sentence}", self._theme.bad)
+            self._say(entry, f"✗ {sentence}", self.look.theme.bad)
             return
         found = {(row.stage, row.field): row for row in rows(job)}
         self._show_verdict(entry, found.get((self.part, entry.field)), value)
 
     def _wrong(self, entry: Entry, sentence: str) -> None:
-        self._say(entry, f"✗ {sentence}", self._theme.bad)
+        self._say(entry, f"✗ {sentence}", self.look.theme.bad)
         self.model.hold(self.part, entry.field, entry.words)
         self.model.refused.emit(tr("{field}: {sentence}", field=entry.words, sentence=sentence))
 
@@ -274,7 +275,7 @@ class Form(QWidget):
         text = " · ".join(t for t in (words, verdict) if t)
         bad = row is not None and row.verdict in ("OUT OF LIMITS", "NOT AS IT MUST BE", "OUT OF DATE, NOT JUDGED")
         good = row is not None and row.verdict in ("in limits", "as it must be")
-        self._say(entry, text, self._theme.bad if bad else self._theme.good if good else self._theme.text)
+        self._say(entry, text, self.look.theme.bad if bad else self.look.theme.good if good else self.look.theme.text)
 
     def _say(self, entry: Entry, text: str, colour: str) -> None:
         label = self.verdicts[entry.field]
@@ -306,11 +307,13 @@ class Form(QWidget):
             verdict = verdict_of(found)
             self._put(_wrapped(" · ".join(t for t in (words, verdict) if t)), at, 1, 2)
             if words.startswith("✗"):
-                tint(self._told[-1], self._theme.bad, bold=True)
+                tint(self._told[-1], self.look.theme.bad, bold=True)
             elif found is not None and verdict:
-                colours = {"in limits": self._theme.good, "as it must be": self._theme.good}
+                colours = {"in limits": self.look.theme.good, "as it must be": self.look.theme.good}
                 plain = found.verdict == "no limit given, not judged"
-                tint(self._told[-1], colours.get(found.verdict, self._theme.text if plain else self._theme.bad))
+                tint(
+                    self._told[-1], colours.get(found.verdict, self.look.theme.text if plain else self.look.theme.bad)
+                )
         self.strike.setVisible(bool(sure))
         if sure:
             self.strike.setEnabled(self.model.writable)
@@ -341,21 +344,19 @@ class Form(QWidget):
 
     # -------------------------------------------------------------- looks
 
-    def set_theme(self, theme: Theme) -> None:
-        """Change the verdicts' colours."""
-        self._theme = theme
+    def _look_changed(self) -> None:
+        """What is being typed is read in the unit it was begun in."""
+        if self.look.inches != self._inches:
+            self.finish()
+            self._inches = self.look.inches
+            self._show_unit()
         self.show_job()
 
-    def set_inches(self, inches: bool) -> None:
-        """Show lengths in inches or in millimetres."""
-        self.finish()
-        self._inches = inches
+    def _show_unit(self) -> None:
         for entry in self.entries.values():
             self._label(entry)
             edit = self.edits.get(entry.field)
-            if isinstance(edit, RowsEdit):
-                edit.set_inches(inches)
-            elif isinstance(edit, LineEdit) and not edit.isModified():
+            if isinstance(edit, LineEdit) and not edit.isModified():
                 edit.show_value(getattr(part_of(self.model.job, self.part), entry.field))
 
 

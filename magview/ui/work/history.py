@@ -26,7 +26,7 @@ from magview.job.history import Drift, Found, drift_of, earlier_jobs, reminder
 from magview.job.sheet import Job, title_of
 from magview.spec.language import tr
 from magview.ui.kit.bench_model import BenchModel
-from magview.ui.kit.theme import Theme
+from magview.ui.kit.look import Look
 from magview.ui.kit.worker import Progress, ShouldStop, Worker
 from magview.ui.work.form import Form
 from magview.ui.work.model import JobModel
@@ -40,9 +40,9 @@ class HistoryPage(Page):
     """The file of an earlier sheet, to be opened."""
     said = Signal(str)
 
-    def __init__(self, model: JobModel, bench: BenchModel, theme: Theme) -> None:
+    def __init__(self, model: JobModel, bench: BenchModel, look: Look) -> None:
         super().__init__(tr("Earlier sheets of the same magneto"))
-        self.model, self._bench, self._theme, self._inches = model, bench, theme, False
+        self.model, self._bench, self.look = model, bench, look
         self._folder: Path | None = None
         self.found: list[Found] = []
         """Earlier sheets, as they were last read."""
@@ -57,7 +57,7 @@ class HistoryPage(Page):
         self.where.setWordWrap(True)
         self.choose, self.again = QPushButton(tr("Another folder…")), QPushButton(tr("Look again"))
         self.choose.clicked.connect(self._choose)
-        self.again.clicked.connect(self.look)
+        self.again.clicked.connect(self.search)
         row.addWidget(self.where, 1)
         for button in (self.choose, self.again):
             button.setAutoDefault(False)
@@ -82,12 +82,13 @@ class HistoryPage(Page):
             self.column.addWidget(widget)
         self.column.addStretch(1)
         model.changed.connect(self._changed)
+        look.changed.connect(self._show_usual)
 
     def _build_errors(self) -> QGroupBox:
         """How well this sheet's readings were taken; what is left empty is taken to be as usual, and that is said."""
         box = QGroupBox(tr(title_of("reading_errors")))
         column = QVBoxLayout(box)
-        self.errors = Form(self.model, "reading_errors", self._theme)
+        self.errors = Form(self.model, "reading_errors", self.look)
         self.usual = QLabel()
         self.usual.setWordWrap(True)
         column.addWidget(self.errors)
@@ -97,7 +98,7 @@ class HistoryPage(Page):
 
     def _show_usual(self) -> None:
         empty = tr("Left empty: blades in steps of 0.001 in, a rule to 0.5 mm, a disc to 1°.")
-        self.usual.setText(f"{empty} {usual_words(self._inches)}")
+        self.usual.setText(f"{empty} {usual_words(self.look.inches)}")
 
     # -------------------------------------------------------------- reading
 
@@ -114,9 +115,9 @@ class HistoryPage(Page):
     def look_in(self, folder: Path) -> None:
         """Look for sheets of this magneto in a folder."""
         self._folder = folder
-        self.look()
+        self.search()
 
-    def look(self) -> None:
+    def search(self) -> None:
         """Read the folder beside the window."""
         job, folder, own = self.model.job, self.folder, self.model.store.path
         self._looked = (folder, job.magneto.type, job.magneto.serial)
@@ -152,7 +153,7 @@ class HistoryPage(Page):
         super().showEvent(event)
         magneto = self.model.job.magneto
         if self._looked != (self.folder, magneto.type, magneto.serial):
-            self.look()
+            self.search()
         else:
             self._show()
 
@@ -202,8 +203,7 @@ class HistoryPage(Page):
                 return
             from magview.ui.work.drift_sheet import DriftSheet
 
-            sheet = self._sheet = DriftSheet(self._bench, self._theme)
-            sheet.set_inches(self._inches)
+            sheet = self._sheet = DriftSheet(self._bench, self.look)
             sheet.said.connect(self.said)
             sheet.setMinimumHeight(15 * self.fontMetrics().height())
             self.column.insertWidget(self.column.count() - 2, sheet, 1)
@@ -215,23 +215,6 @@ class HistoryPage(Page):
         path = self.table.currentItem().data(Qt.ItemDataRole.UserRole)
         if path:
             self.opened.emit(Path(path))
-
-    # -------------------------------------------------------------- looks
-
-    def set_theme(self, theme: Theme) -> None:
-        """Change colours."""
-        self._theme = theme
-        self.errors.set_theme(theme)
-        if self._sheet is not None:
-            self._sheet.set_theme(theme)  # type: ignore[attr-defined]
-
-    def set_inches(self, inches: bool) -> None:
-        """Show lengths in inches or in millimetres."""
-        self._inches = inches
-        self.errors.set_inches(inches)
-        self._show_usual()
-        if self._sheet is not None:
-            self._sheet.set_inches(inches)  # type: ignore[attr-defined]
 
     def halt(self) -> None:
         """The window closes."""

@@ -71,9 +71,9 @@ class JobMenus(MenuMaker):
             report, tr("With &earlier sheets of this magneto"), window.print_earlier, True, None
         )  # fmt: skip
 
-        self.inches_action = self.check(view, tr("Lengths in &inches"), window.set_inches, False, None)
+        self.inches_action = self.check(view, tr("Lengths in &inches"), window.set_inches, window.look.inches, None)
         view.addSeparator()
-        self.choice(view, [(tr(COLOURS[name]), name) for name in THEMES], window.theme.name, self._theme_chosen)
+        self.choice(view, [(tr(COLOURS[name]), name) for name in THEMES], window.look.theme.name, self._theme_chosen)
         self.choice(
             view.addMenu(tr("&Text size")), [(tr("{n} %", n=n), n) for n in TEXT_SIZES], 100, self._text_chosen
         )  # fmt: skip
@@ -118,10 +118,10 @@ class JobMenus(MenuMaker):
         dialog.open()
 
     def _theme_chosen(self, action: QAction) -> None:
-        self.window.theme_wanted.emit(THEMES[action.data()])
+        self.window.look.theme = THEMES[action.data()]
 
     def _text_chosen(self, action: QAction) -> None:
-        self.window.text_wanted.emit(action.data())
+        self.window.look.text_percent = action.data()
 
 
 def fill_notes(maker: MenuMaker, menu: QMenu, window: JobWindow) -> list[QAction]:

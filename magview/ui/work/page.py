@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QFrame, QGridLayout, QGroupBox, QLabel, QPushButto
 
 from magview.job.sheet import CAUTIONS, Job, title_of
 from magview.spec.language import tr
-from magview.ui.kit.theme import Theme
+from magview.ui.kit.look import Look
 from magview.ui.work.form import Form
 from magview.ui.work.kinds import HEAD_PARTS
 from magview.ui.work.model import HEAD, JobModel, part_title
@@ -61,16 +61,6 @@ class Page(QScrollArea):
         for form in self.forms():
             form.finish()
 
-    def set_theme(self, theme: Theme) -> None:
-        """Change colours."""
-        for form in self.forms():
-            form.set_theme(theme)
-
-    def set_inches(self, inches: bool) -> None:
-        """Show lengths in inches or in millimetres."""
-        for form in self.forms():
-            form.set_inches(inches)
-
     def halt(self) -> None:
         """The window closes."""
 
@@ -119,12 +109,12 @@ class StagePage(Page):
 
     feed_wanted = Signal(object)
 
-    def __init__(self, model: JobModel, stage: str, theme: Theme) -> None:
+    def __init__(self, model: JobModel, stage: str, look: Look) -> None:
         super().__init__(part_title(stage))
         self.stage = stage
         self.feeds = FeedBox(model, stage)
         self.feeds.wanted.connect(self.feed_wanted)
-        self.form = Form(model, stage, theme)
+        self.form = Form(model, stage, look)
         if stage == "cautions":
             self.column.addWidget(cautions_frame())
         if self.feeds.buttons:
@@ -138,11 +128,11 @@ class HeadPage(Page):
 
     feed_wanted = Signal(object)
 
-    def __init__(self, model: JobModel, theme: Theme) -> None:
+    def __init__(self, model: JobModel, look: Look) -> None:
         super().__init__(tr("Aircraft, engine, magneto and limits"))
         self.model = model
         self.column.addWidget(cautions_frame())
-        self.form = Form(model, HEAD, theme)
+        self.form = Form(model, HEAD, look)
         self.column.addWidget(self.form)
         self.feeds = FeedBox(model, HEAD)
         self.feeds.wanted.connect(self.feed_wanted)
@@ -154,7 +144,7 @@ class HeadPage(Page):
             if part == "limits":
                 column.addWidget(self.feeds)
                 column.addWidget(self.described)
-            column.addWidget(Form(model, part, theme))
+            column.addWidget(Form(model, part, look))
             self.column.addWidget(box)
         self.column.addStretch(1)
         model.changed.connect(self._changed)

@@ -149,11 +149,8 @@ class JobRoom(QObject):
 
     def _open(self, store: JobStore, fixed: bool = False) -> JobWindow:
         main = self._window
-        window = JobWindow(store, main.model, self._workbench, main.theme, fixed)
+        window = JobWindow(store, main.model, self._workbench, main.look, fixed)
         window.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        main.recoloured.connect(window.set_theme)
-        window.theme_wanted.connect(main.set_theme)
-        window.text_wanted.connect(main.set_text_size)
         window.new_wanted.connect(self.ask_new)
         window.open_wanted.connect(self.ask_open)
         window.path_wanted.connect(self.open_path)

@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
 
 from magview.job.readings import Row
 from magview.spec.language import tr
+from magview.ui.kit.look import Look
 from magview.ui.work.edits import number_of, typed_words
 from magview.ui.work.kinds import Entry, entries, unit_words
 
@@ -29,13 +30,12 @@ if TYPE_CHECKING:
 class RowsEdit(QWidget):
     """Rows of numbers. A row that lacks something is kept here, and said, until it is whole; then all are noted."""
 
-    def __init__(self, model: JobModel, entry: Entry, parent: QWidget | None = None) -> None:
+    def __init__(self, model: JobModel, entry: Entry, look: Look, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         assert entry.row is not None
-        self._model, self._entry, self._row = model, entry, entry.row
+        self._model, self._entry, self._row, self.look = model, entry, entry.row, look
         self.columns = entries(entry.field, entry.row)
         self._needed = {n for n, info in entry.row.model_fields.items() if info.is_required()}
-        self._inches = False
         self._seen: tuple[Any, ...] | None = None
         self._cells: list[dict[str, float | None]] = []
         self._wrong: dict[tuple[int, str], str] = {}
@@ -68,6 +68,7 @@ class RowsEdit(QWidget):
         column.addWidget(self.said)
         self.setFocusProxy(self.table)
         self._say("")
+        look.changed.connect(self._fill)
 
     # -------------------------------------------------------------- showing
 
@@ -80,21 +81,18 @@ class RowsEdit(QWidget):
             self._cells = [{c.field: getattr(row, c.field) for c in self.columns} for row in found]
         self._fill()
 
-    def set_inches(self, inches: bool) -> None:
-        """Show lengths in inches or in millimetres."""
-        self._inches = inches
-        self._fill()
-
     def _fill(self) -> None:
         writable = self._model.writable
         blocked = self.table.blockSignals(True)
-        titles = [tr("{field} [{unit}]", field=c.words, unit=unit_words(c.field, self._inches)) for c in self.columns]
+        titles = [
+            tr("{field} [{unit}]", field=c.words, unit=unit_words(c.field, self.look.inches)) for c in self.columns
+        ]
         self.table.setHorizontalHeaderLabels([*titles, tr("Verdict")])
         self.table.setColumnHidden(len(self.columns), self._entry.field == "trials")
         self.table.setRowCount(len(self._cells))
         for i, cells in enumerate(self._cells):
             for place, column in enumerate(self.columns):
-                words = typed_words(column.field, cells[column.field], self._inches)
+                words = typed_words(column.field, cells[column.field], self.look.inches)
                 item = QTableWidgetItem(self._wrong.get((i, column.field), words))
                 if not writable:
                     item.setFlags(item.flags() & ~Qt.ItemFlag.ItemIsEditable)
@@ -129,17 +127,17 @@ class RowsEdit(QWidget):
         column = self.columns[item.column()]
         place = (item.row(), column.field)
         try:
-            value = number_of(column.field, item.text(), self._inches)
+            value = number_of(column.field, item.text(), self.look.inches)
         except ValueError as error:
             self._wrong[place] = item.text()
             self._say(str(error))
             return
         self._wrong.pop(place, None)
         now = self._cells[item.row()][column.field]
-        if item.text() != typed_words(column.field, now, self._inches):
+        if item.text() != typed_words(column.field, now, self.look.inches):
             self._cells[item.row()][column.field] = value
             blocked = self.table.blockSignals(True)
-            item.setText(typed_words(column.field, value, self._inches))
+            item.setText(typed_words(column.field, value, self.look.inches))
             self.table.blockSignals(blocked)
         self._note()
 
@@ -172,7 +170,7 @@ class RowsEdit(QWidget):
                     self._say(tr("{row} {number} waits for: {field}", row=one, number=i + 1, field=column.words))
                     return
                 if value is not None and not (column.low or 0.0) <= value <= (column.high or 0.0):
-                    low, high = (typed_words(column.field, e, self._inches) for e in (column.low, column.high))
+                    low, high = (typed_words(column.field, e, self.look.inches) for e in (column.low, column.high))
                     self._say(
                         tr("{row} {number}, {field}: outside {low} to {high}, not taken",
                            row=one, number=i + 1, field=column.words, low=low, high=high)

@@ -26,7 +26,7 @@ from magview.spec.language import tr
 from magview.ui.kit.asking import ACCEPT, DESTROY, REJECT, ask, refuse
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.cautions import caution
-from magview.ui.kit.theme import Theme
+from magview.ui.kit.look import Look
 from magview.ui.work.bars import Banner, Contents, Danger, StageBar
 from magview.ui.work.end_page import EndPage
 from magview.ui.work.history import HistoryPage
@@ -47,35 +47,32 @@ class JobWindow(QMainWindow):
     new_wanted = Signal()
     open_wanted = Signal()
     path_wanted = Signal(object)
-    theme_wanted = Signal(object)
-    text_wanted = Signal(int)
     looked_at = Signal(object)
     closed = Signal(object)
     """This window is in front now, or is gone."""
 
-    def __init__(self, store: JobStore, bench: BenchModel, source: Source, theme: Theme, fixed: bool = False) -> None:
+    def __init__(self, store: JobStore, bench: BenchModel, source: Source, look: Look, fixed: bool = False) -> None:
         """`fixed`: the sheet ships with the program and is only looked at."""
         super().__init__()
-        self.theme, self._source = theme, source
+        self.look, self._source = look, source
         self.model = JobModel(store, fixed, self)
         self.reports = Reports(self)
         self._pages: dict[str, Page] = {}
         self._identity: object = None
-        self._inches, self._refusing = False, False
-        self.history = HistoryPage(self.model, bench, theme)
+        self._refusing = False
+        self.history = HistoryPage(self.model, bench, look)
         self.preview = PreviewPage(self.model)
         self.contents = Contents(self.model, PAGES)
         self.stack = QStackedWidget()
-        self.bar, self.banner, self.danger = StageBar(self.model), Banner(self.model), Danger(self.model)
+        self.bar, self.banner, self.danger = StageBar(self.model, look), Banner(self.model), Danger(self.model, look)
         self.saved = QLabel()
         self._lay_out()
         self.menus = JobMenus(self)
         self.statusBar().addPermanentWidget(self.saved)
         self.model.changed.connect(self._changed)
+        look.changed.connect(self._look_changed)
         self.model.refused.connect(self._refused)
         self.model.righted.connect(self._righted)
-        for bar in (self.bar, self.danger):
-            bar.set_theme(theme)
         self._changed(self.model.job)
         self.show_page(HEAD)
         self.resize(1280, 720)
@@ -129,8 +126,8 @@ class JobWindow(QMainWindow):
         if page == PREVIEW:
             return self.preview
         if page == END:
-            return EndPage(self.model, self.theme)
-        made = HeadPage(self.model, self.theme) if page == HEAD else StagePage(self.model, page, self.theme)
+            return EndPage(self.model, self.look)
+        made = HeadPage(self.model, self.look) if page == HEAD else StagePage(self.model, page, self.look)
         made.feed_wanted.connect(self.note)
         return made
 
@@ -177,7 +174,7 @@ class JobWindow(QMainWindow):
         if identity(job) != self._identity:
             self._identity = identity(job)
             if self._identity is not None:
-                QTimer.singleShot(0, self, self.history.look)
+                QTimer.singleShot(0, self, self.history.search)
 
     def _history_read(self) -> None:
         self.contents.tell(HISTORY, tr("{count} found", count=len(self.history.found)))
@@ -382,16 +379,9 @@ class JobWindow(QMainWindow):
         """Keys, what is saved when, cautions."""
         self.reports.show_help()
 
-    def set_theme(self, theme: Theme) -> None:
-        """Change colours."""
-        self.theme = theme
-        for page in self._pages.values():
-            page.set_theme(theme)
-        for bar in (self.bar, self.danger):
-            bar.set_theme(theme)
-
     def set_inches(self, inches: bool) -> None:
         """Show lengths in inches or in millimetres."""
-        self.menus.inches_action.setChecked(inches)
-        for page in self._pages.values():
-            page.set_inches(inches)
+        self.look.inches = inches
+
+    def _look_changed(self) -> None:
+        self.menus.inches_action.setChecked(self.look.inches)

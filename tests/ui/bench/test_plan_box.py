@@ -141,7 +141,7 @@ def test_no_step_nor_another_reading_leaves_a_stale_mark(planned):
 @pytest.mark.parametrize("percent", [100, 125])
 @pytest.mark.parametrize("row", range(4))
 def test_the_button_for_the_next_tooth_stays_under_the_pointer(planned, row, percent):
-    planned.set_text_size(percent)
+    planned.look.text_percent = percent
     QApplication.processEvents()
     plan, page = planned.timing.plan, planned.tabs.currentWidget()
     page.ensureWidgetVisible(plan.table)

@@ -190,8 +190,8 @@ def test_advice_is_made_once_a_move_and_only_for_somebody_who_looks(panel, monke
     click(page.note_button)
     made: list[int] = []
     monkeypatch.setattr(trials_panel, "advise", lambda m, t, **how: made.append(len(t)) or advise(m, t, **how))
-    window.set_theme(DARK)
-    window.set_inches(True)
+    window.look.theme = DARK
+    window.look.inches = True
     assert made == []  # the same advice in other colours and units
     assert page.table.item(0, 1).text().endswith(" in")
     window.model.send(WearHeel(0.01))

@@ -26,6 +26,7 @@ from magview.ui.classroom.room import ClassRoom
 from magview.ui.kit import translation
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.guide_context import open_guide
+from magview.ui.kit.look import Look
 from magview.ui.kit.theme import DARK, LIGHT
 from magview.ui.plots.pane import SHEETS
 from magview.ui.shell.panes import PANELS
@@ -84,7 +85,7 @@ def test_a_closed_window_is_gone(name: str, open_window: Callable[..., MainWindo
     window = WINDOWS[name](main, tmp_path)
     assert window is not None
     QApplication.processEvents()
-    main.set_theme(DARK)  # what everything open hears of
+    main.look.theme = DARK  # what everything open hears of
     QApplication.processEvents()
     seen = weakref.ref(window)
     getattr(window, "discard", window.close)()
@@ -106,7 +107,7 @@ def english_again(qapp: QApplication, tmp_path: Path) -> Iterator[None]:
 
 
 def _workbench() -> MainWindow:
-    window = MainWindow(BenchModel(new_bench(find_installation("seven-radial-left"))), LIGHT)
+    window = MainWindow(BenchModel(new_bench(find_installation("seven-radial-left"))), Look(LIGHT))
     window.furnish()
     window.plots.wait()
     window.show()

@@ -265,7 +265,7 @@ def test_the_plots_show_the_class_and_lead_to_an_attempt(room, qtbot, tmp_path):
         plots.save_path(tmp_path / f"plots.{suffix}")
         assert (tmp_path / f"plots.{suffix}").stat().st_size > 1000
     for theme in (DARK, LIGHT):
-        gather.set_theme(theme)
+        gather.look.theme = theme
 
 
 def test_a_folder_that_is_away_is_said_and_looked_for_again(room, qtbot, tmp_path):
@@ -314,7 +314,7 @@ def test_every_shipped_exercise_passes_through_the_fields_unchanged(room, name, 
 def test_what_is_not_valid_is_said_and_not_saved(room, qtbot, tmp_path):
     editor = room.open("editor")
     editor.fields.faults.add(Fault(kind="teeth", size=(1.0, 2.0)))
-    editor.look()
+    editor.check()
     assert "needs an installation" in editor.problem.text()
     assert not editor.save.isEnabled()
     assert not editor.save_path(tmp_path / "x.json")
@@ -323,7 +323,7 @@ def test_what_is_not_valid_is_said_and_not_saved(room, qtbot, tmp_path):
     click(next(b for b in row.findChildren(QPushButton)))
     qtbot.waitUntil(lambda: editor.exercise is not None)
     editor.fields.goals.show_entries(())
-    editor.look()
+    editor.check()
     assert "goals" in editor.problem.text()
 
 

@@ -9,6 +9,8 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from magview.ui.kit.inputs import AngleSpin, LengthSpin, NumberSpin
+from magview.ui.kit.look import Look
+from magview.ui.kit.theme import LIGHT
 
 
 @pytest.fixture(params=["C", "de_DE"])
@@ -43,7 +45,8 @@ def test_an_angle_is_read_as_written_and_held_to_its_range(qtbot, locale, text, 
     [("9 thou", 0.2286), ("0.009in", 0.2286), ("0,23 mm", 0.23), ("0.3", 0.3), (".25", 0.25)],
 )
 def test_a_length_is_read_with_its_unit(qtbot, locale, text, mm):
-    spin = LengthSpin(0.01, 0.0, 5.0)
+    look = Look(LIGHT)
+    spin = LengthSpin(0.01, 0.0, 5.0, look)
     qtbot.addWidget(spin)
     got = []
     spin.entered.connect(got.append)
@@ -79,10 +82,11 @@ def test_the_exact_value_survives_showing_and_stepping(qtbot):
 
 
 def test_in_inches_a_bare_number_is_inches_and_the_value_stays(qtbot):
-    spin = LengthSpin(0.01, 0.0, 5.0)
+    look = Look(LIGHT)
+    spin = LengthSpin(0.01, 0.0, 5.0, look)
     qtbot.addWidget(spin)
     spin.show_value(0.2286)
-    spin.set_inches(True)
+    look.inches = True
     assert spin.text() == "0.0090 in"
     assert spin.exact == 0.2286
     got = []

@@ -39,6 +39,7 @@ from magview.spec.library import find_installation
 from magview.ui.kit import translation
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.inputs import AngleSpin, LengthSpin, NumberSpin
+from magview.ui.kit.look import Look
 from magview.ui.kit.mnemonics import entries, letter, settle, spoken
 from magview.ui.kit.theme import LIGHT
 from magview.ui.plots.pane import SHEETS
@@ -187,7 +188,7 @@ def test_qt_s_own_buttons_speak_the_language_too(qapp: QApplication) -> None:
 
 def test_another_language_comes_over_the_same_bench(qapp: QApplication) -> None:
     model = BenchModel(new_bench(find_installation("seven-radial-left")))
-    window = MainWindow(model, LIGHT)
+    window = MainWindow(model, Look(LIGHT))
     window.furnish()
     window.plots.wait()
     window.show()
@@ -239,7 +240,11 @@ def test_work_in_other_windows_is_not_lost_by_it(open_window: Callable[..., Any]
 
 def test_numbers_are_shown_with_a_comma_and_typed_with_either(qtbot: Any) -> None:
     translation.speak("de")
-    number, angle, length = NumberSpin(1.0, 0.0, 5000.0), AngleSpin(1.0, -90.0, 90.0), LengthSpin(0.01, 0.0, 10.0)
+    number, angle, length = (
+        NumberSpin(1.0, 0.0, 5000.0),
+        AngleSpin(1.0, -90.0, 90.0),
+        LengthSpin(0.01, 0.0, 10.0, Look(LIGHT)),
+    )
     for spin in (number, angle, length):
         qtbot.addWidget(spin)
         spin.show()

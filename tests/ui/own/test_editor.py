@@ -351,8 +351,8 @@ def test_the_window_closed_and_opened_again_has_its_drafts(editor, qtbot):
 def test_the_window_follows_the_workbench_in_colours(editor):
     window, own = editor
     begin(own, "seven-radial")
-    window.set_theme(DARK)
-    assert own.theme is DARK
+    window.look.theme = DARK
+    assert own.look.theme is DARK
     row = own.page().rows["name"]
     assert row.words.palette().color(row.words.foregroundRole()).name() == DARK.faint
 

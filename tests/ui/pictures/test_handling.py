@@ -331,10 +331,11 @@ def test_the_bench_is_kept_and_forgotten_at_an_orderly_end(open_window, tmp_path
     from magview.bench.apply import new_bench
     from magview.spec.library import find_magneto
     from magview.ui.kit.bench_model import BenchModel
+    from magview.ui.kit.look import Look
     from magview.ui.kit.theme import LIGHT
     from magview.ui.shell.window import MainWindow
 
-    window = MainWindow(BenchModel(new_bench(find_magneto("four-opposed"))), LIGHT, Autosave(tmp_path))
+    window = MainWindow(BenchModel(new_bench(find_magneto("four-opposed"))), Look(LIGHT), Autosave(tmp_path))
     qtbot.addWidget(window)
     window.show()
     window.model.send(TurnBackplate(2.0))

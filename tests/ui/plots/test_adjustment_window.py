@@ -49,7 +49,7 @@ def test_the_map_is_green_where_a_setting_is_in_limits_and_only_there(open_plots
     QApplication.processEvents()
     picture = plots.canvas.grab().toImage()
     (left, right), (low, high) = plots.plots[0].viewRange()
-    paper = QColor(window.theme.paper)
+    paper = QColor(window.look.theme.paper)
     timing, rng = internal_timing(window.model.state.magneto), np.random.default_rng(5)
     seen = set()
     for plate, screw in zip(rng.uniform(left, right, 300), rng.uniform(low, high, 300), strict=True):
@@ -106,8 +106,8 @@ def test_the_worn_heel_is_drawn_and_drawn_new_again(open_plots):
     # Built at once for a worn magneto it is the same picture as one that wore while it was looked at.
     window.model.send(do.WearHeel(0.3))
     followed = view.grab().toImage()
-    view._picture.build(view.drawing.shapes, view.drawing.origins, window.theme)  # noqa: SLF001
-    view._picture.colour(window.theme, view.hand)  # noqa: SLF001
+    view._picture.build(view.drawing.shapes, view.drawing.origins, window.look.theme)  # noqa: SLF001
+    view._picture.colour(window.look.theme, view.hand)  # noqa: SLF001
     view._picture.turn(view.now.turns_deg)  # noqa: SLF001
     view.viewport().update()
     assert view.grab().toImage() == followed

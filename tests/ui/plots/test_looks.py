@@ -73,7 +73,7 @@ def test_what_cannot_be_saved_is_said_in_one_sentence(open_plots, tmp_path, name
 @pytest.mark.parametrize("sheet", SHEETS)
 def test_lines_and_words_stand_out_from_the_paper_in_every_theme(open_plots, sheet, theme):
     window, plots = open_plots(sheet)
-    window.set_theme(theme)
+    window.look.theme = theme
     QApplication.processEvents()
     shown = plots.canvas.grab().toImage()
     assert shown.pixelColor(2, 2) == QColor(theme.paper)
@@ -103,8 +103,8 @@ def test_projector_inches_and_large_type(open_plots, qtbot, sheet):
         thin = plots.cursors[0].pen.widthF() if plots.cursors else 1.0
         small = plots.plots[0].getAxis("bottom").height()
         window.project(True)
-        window.set_text_size(200)
-        window.set_inches(True)
+        window.look.text_percent = 200
+        window.look.inches = True
         settle(qtbot)
         if plots.cursors:
             assert plots.cursors[0].pen.widthF() > 1.5 * thin
@@ -118,8 +118,8 @@ def test_projector_inches_and_large_type(open_plots, qtbot, sheet):
         assert all("[mm]" not in t for t in lengths)
         plots.canvas.grab()
         window.project(False)
-        window.set_text_size(100)
-        window.set_inches(False)
+        window.look.text_percent = 100
+        window.look.inches = False
         settle(qtbot)
         assert plots.plots[0].getAxis("bottom").height() <= small + 3
         assert not any("[in]" in plot.getAxis("left").labelText for plot in plots.plots)
@@ -130,7 +130,7 @@ def test_projector_inches_and_large_type(open_plots, qtbot, sheet):
 def test_inches_are_the_same_lengths(open_plots):
     window, plots = open_plots("lift")
     in_mm = plots._gaps["present"].getData()[1].copy()  # noqa: SLF001
-    window.set_inches(True)
+    window.look.inches = True
     in_inches = plots._gaps["present"].getData()[1]  # noqa: SLF001
     assert in_inches * 25.4 == pytest.approx(in_mm)
     assert " in" in plots.summary()

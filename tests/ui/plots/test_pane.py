@@ -16,6 +16,7 @@ from magview.bench.apply import new_bench
 from magview.bench.state import readings
 from magview.spec.library import find_installation, shipped_names
 from magview.ui.kit.bench_model import BenchModel
+from magview.ui.kit.look import Look
 from magview.ui.kit.theme import THEMES
 from magview.ui.plots.sheet import PlotSheet
 from magview.ui.shell.window import MainWindow
@@ -152,7 +153,7 @@ def test_windows_with_plots_do_not_pile_up(qtbot):
     """Opened and closed, a window leaves none of its plots behind: neither whole ones nor one half built."""
     gone = []
     for front in ("coupling", "pull", "window"):
-        window = MainWindow(BenchModel(new_bench(find_installation("seven-radial-left"))), THEMES["light"])
+        window = MainWindow(BenchModel(new_bench(find_installation("seven-radial-left"))), Look(THEMES["light"]))
         window.furnish()
         window.plots.wait()
         window.show()

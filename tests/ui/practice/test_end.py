@@ -230,8 +230,8 @@ def test_no_letter_stands_for_two_things_in_the_debrief(looked_back):
 
 def test_colours_reach_every_part(window):
     for theme in (DARK, HIGH_CONTRAST, LIGHT):
-        window.set_theme(theme)
-        assert all(panel.theme is theme for panel in (*window.panels, window.sight, window.turning))
+        window.look.theme = theme
+        assert all(panel.look.theme is theme for panel in (*window.panels, window.sight, window.turning))
 
 
 def test_everything_has_a_name_and_can_be_reached_by_key(window):
@@ -264,9 +264,9 @@ def test_from_the_menu_to_an_exercise_and_a_lesson(open_window, qtbot):
         window = main.practice.windows[-1]
         if not lessons:
             assert (window.attempt.seed, window.attempt.trainee) == (4711, "A. Trainee")
-        main.set_theme(DARK)
-        assert window.theme is DARK
-        main.set_theme(LIGHT)
+        main.look.theme = DARK
+        assert window.look.theme is DARK
+        main.look.theme = LIGHT
         window.discard()
     assert main.practice.windows == []
 
@@ -302,7 +302,7 @@ def test_the_debrief_changes_size_type_and_colours_once_the_room_is_gone(window)
     finally:
         QApplication.setFont(font)
     window.project(True)
-    window.set_theme(DARK)
+    window.look.theme = DARK
     QApplication.processEvents()
     assert window.debrief.width() > 1500
 

@@ -67,7 +67,7 @@ def test_the_stop_goes_in_and_out_once_the_plugs_are_out(window):
 
 def buttons(w):
     return [
-        (w.work, w.work.look, do.InspectContacts()), (w.work, w.work.dress, do.DressContacts()),
+        (w.work, w.work.inspect, do.InspectContacts()), (w.work, w.work.dress, do.DressContacts()),
         (w.work, w.work.renew["lead"], do.Renew("lead")), (w.work, w.work.renew["tab"], do.Renew("tab")),
         (w.work, w.work.renew["insulation"], do.Renew("insulation")),
         (w.work, w.work.renew["switch"], do.Renew("switch")), (w.work, w.work.renew["places"], do.Renew("places")),

@@ -236,13 +236,13 @@ def test_theme_and_units_reach_what_is_shown(present):
     window, presenter = present()
     key(window, Key.Key_K)
     window.model.send(TurnScrew(-6.0))
-    window.set_inches(True)
+    window.look.inches = True
     key(window, Key.Key_A)
     assert presenter.compared is not None and " in" in presenter.compared.words.text().split("gap")[1]
     key(window, Key.Key_F)
-    window.set_theme(DARK)
-    assert presenter.frozen is not None and presenter.frozen.theme is DARK
-    assert presenter.lights["breaker"].theme is DARK
+    window.look.theme = DARK
+    assert presenter.frozen is not None and presenter.frozen.look.theme is DARK
+    assert presenter.lights["breaker"].look.theme is DARK
     QApplication.processEvents()
 
 

@@ -51,7 +51,7 @@ def test_a_magneto_live_with_the_switch_off_is_a_loud_danger_on_every_page(open_
     assert window.danger.isVisible() and words.text().startswith(
         "⚠ WARNING: THIS MAGNETO IS LIVE WITH THE SWITCH OFF"
     )
-    assert words.font().bold() and colour(words) == window.theme.bad
+    assert words.font().bold() and colour(words) == window.look.theme.bad
     assert window.bar.missing.text().startswith("✗ Nothing is missing, but 1 reading out of limits or not as it must")
     press(window.bar.done)
     # Recorded as done, and never in green.
@@ -59,7 +59,7 @@ def test_a_magneto_live_with_the_switch_off_is_a_loud_danger_on_every_page(open_
     assert window.bar.said.text() == (
         "✗ Prove both switch leads is marked as done, with 1 reading out of limits or not as it must be."
     )
-    assert colour(window.bar.said) == window.theme.bad
+    assert colour(window.bar.said) == window.look.theme.bad
     assert state(window, "switch_lead") == "✗ done, but 1 reading out of limits or not as it must be"
     for name in PAGES:
         choose_page(window, name)
@@ -78,7 +78,7 @@ def test_done_with_readings_found_out_of_limits_is_not_plainly_done(open_job, tm
     count = sum(v.stage == "as_found" and not v.ok for v in verdicts(window.model.job))
     press(window.bar.done)
     assert window.bar.said.text() == f"✓ Done: As found; {count} readings found out of limits."
-    assert colour(window.bar.said) != window.theme.good
+    assert colour(window.bar.said) != window.look.theme.good
     assert state(window, "as_found") == f"△ done; {count} readings found out of limits"
     choose_page(window, "as_found")
     assert window.bar.missing.text() == f"△ Done; {count} readings found out of limits."
@@ -158,7 +158,7 @@ def test_a_contradictory_tooth_shift_is_said_and_not_done_in_green(open_job):
     assert window.bar.said.text().startswith(
         "✗ Tooth shift, lamp again is marked as done, with 1 point to be cleared up"
     )
-    assert colour(window.bar.said) == window.theme.bad
+    assert colour(window.bar.said) == window.look.theme.bad
     assert state(window, "tooth_shift").startswith("✗ done, but 1 point to be cleared up")
 
 
@@ -180,7 +180,7 @@ def test_a_drop_without_a_limit_is_not_judged_and_says_so(open_job):
     window = open_job()
     write(window, "ground_run", "drop_left_rpm", "60")
     verdict = form_of(window, "ground_run").verdicts["drop_left_rpm"]
-    assert verdict.text() == "– no limit given, not judged" and colour(verdict) == window.theme.text
+    assert verdict.text() == "– no limit given, not judged" and colour(verdict) == window.look.theme.text
     choose_page(window, END)
     assert window.page.unjudged.isVisible()
     assert "no limit was given: ground run: drop, running on left" in window.page.unjudged.text()
@@ -201,9 +201,9 @@ def test_a_drop_of_nothing_is_as_loud_as_a_live_lead(open_job):
     assert window.danger.isVisible() and words.text().startswith(
         "⚠ WARNING: NO PROPER DROP WHEN RUNNING ON RIGHT: 0 rpm"
     )
-    assert words.font().bold() and colour(words) == window.theme.bad
+    assert words.font().bold() and colour(words) == window.look.theme.bad
     verdict = form_of(window, "ground_run").verdicts["drop_right_rpm"]
-    assert verdict.text() == "✗ OUT OF LIMITS (above 0 rpm)" and colour(verdict) == window.theme.bad
+    assert verdict.text() == "✗ OUT OF LIMITS (above 0 rpm)" and colour(verdict) == window.look.theme.bad
     for name in PAGES:
         choose_page(window, name)
         assert window.danger.isVisible(), name
@@ -228,7 +228,7 @@ def test_a_lamp_reading_of_before_the_setting_is_not_judged(open_job, tmp_path):
     write_model(tmp_path / "b-job.json", job)
     window = open_job(path=tmp_path / "b-job.json")
     verdict = form_of(window, "tooth_shift").verdicts["reads_btdc_deg"]
-    assert verdict.text() == "✗ OUT OF DATE, NOT JUDGED" and colour(verdict) == window.theme.bad
+    assert verdict.text() == "✗ OUT OF DATE, NOT JUDGED" and colour(verdict) == window.look.theme.bad
     press(window.bar.done)
     should = f"which should now say {lamp_should_read_deg(job):.2f}° before top dead centre"
     assert should in window.bar.said.text()
