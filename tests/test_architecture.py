@@ -58,8 +58,8 @@ def test_the_window_starts_without_the_slow_libraries():
 def test_every_room_has_its_sign(room):
     """What lives there and where to begin reading; what it names exists."""
     sign = ast.get_docstring(ast.parse((room / "__init__.py").read_text(encoding="utf-8"))) or ""
-    (begin,) = re.findall(r"Begin\s+reading in\s+`([\w/]+)\.py`", sign)
-    assert (room / f"{begin}.py").exists()
+    (begin,) = re.findall(r"Begin\s+reading in\s+`([\w/]+\.py)`", sign)
+    assert (room / begin).exists()
 
 
 def test_the_contributors_guide_is_a_map_whose_places_exist():

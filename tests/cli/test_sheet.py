@@ -110,7 +110,7 @@ def test_where_qt_cannot_be_loaded_one_sentence_says_so(tmp_path):
         "        if name.split('.')[0] == 'PySide6':\n"
         "            raise ImportError('libGL.so.1: cannot open shared object file: No such file or directory')\n"
         "sys.meta_path.insert(0, Wall())\n"
-        "from magview.cli import main\n"
+        "from magview.cli.main import main\n"
         f"sys.exit(main(['sheet', 'seven-radial-left', '--html', r'{tmp_path / 'o.html'}', '--pdf', 'x.pdf']))\n"
     )
     done = subprocess.run(
