@@ -1,0 +1,171 @@
+"""Why the contacts open where they do: flux, current and energy about the lobe at work, and where the rotor stands.
+
+Everything is over rotor degrees from the neutral before the E-gap of the lobe at work, at the speed of starting.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from magview.bench.state import BenchState, readings
+from magview.curves.coil import Speeds, speeds_of
+from magview.curves.lift import Array
+from magview.physics.cam.setting import Readings
+from magview.physics.electric.coil import contact_cycle, opening_energy_j
+from magview.spec.magneto import Magneto
+
+BEFORE_DEG, AFTER_DEG = -46.0, 44.0
+"""Where the strip begins and ends, for a magneto whose poles are 90° apart; others in proportion."""
+
+_HELD_DEG = 8.0
+"""So long after an opening the lobe that opened is still the one at work [rotor deg]."""
+
+
+@dataclass(frozen=True)
+class WorkingLobe:
+    """The lobe whose opening the rotor is nearest to."""
+
+    index: int
+    opens_deg: float
+    """Where it opens the contacts, at the turn of the rotor that is shown [rotor deg]."""
+    dwell_deg: float
+    neutral_deg: float
+    """The neutral before its E-gap [rotor deg]."""
+
+
+def working_lobe(magneto: Magneto, result: Readings, rotor_deg: float) -> WorkingLobe | None:
+    """The lobe at work with the rotor at an angle [deg]; None where no lobe opens the contacts."""
+    if not np.isfinite(result.opens_deg).any():
+        return None
+    turn, pitch = 360.0 / magneto.cam.turns_per_rotor_turn, 360.0 / magneto.poles
+    past = np.mod(rotor_deg - _HELD_DEG - result.opens_deg + turn / 2, turn) - turn / 2
+    index = int(np.nanargmin(np.abs(past)))
+    opens = rotor_deg - _HELD_DEG - float(past[index])
+    neutral = pitch * round((opens - magneto.e_gap_deg) / pitch)
+    return WorkingLobe(index, opens, float(result.dwell_deg[index]), neutral)
+
+
+@dataclass(frozen=True)
+class WhyHere:
+    """Curves about the lobe at work. Flux is a share of its greatest over a cam turn; the first arrays are (n,)."""
+
+    lobe: WorkingLobe
+    speeds: Speeds
+    rotor_deg: Array
+    """From the neutral [rotor deg]."""
+    magnet_flux: Array
+    """What the magnet alone drives through the core."""
+    flux: Array
+    """With the current's share."""
+    current_a: Array
+    """Its size."""
+    closed_spans_deg: tuple[tuple[float, float], ...]
+    """Where the contacts touch, from the neutral [rotor deg]."""
+    break_deg: Array
+    """Openings (m,) for which the energy is given, from the neutral [rotor deg]."""
+    energy_mj: Array
+    """What the coil holds as they part there, with the present dwell (m,) [mJ]."""
+    running_mj: Array
+    """The same at running speed."""
+    needed_mj: float | None
+    """What a spark needs by the magneto's file; None where it does not say."""
+
+    @property
+    def opens_deg(self) -> float:
+        """Where the lobe at work opens, from the neutral [rotor deg]."""
+        return self.lobe.opens_deg - self.lobe.neutral_deg
+
+    @property
+    def broken_mj(self) -> float:
+        """Energy as the contacts part where they do now [mJ]."""
+        return float(np.interp(self.opens_deg, self.break_deg, self.energy_mj))
+
+    @property
+    def enough(self) -> bool | None:
+        """Whether that is enough for a spark; None where the file does not say what one needs."""
+        return None if self.needed_mj is None else self.broken_mj >= self.needed_mj
+
+    @property
+    def best_span_deg(self) -> tuple[float, float]:
+        """Openings that lose less than a tenth of the most energy, from the neutral [rotor deg]: the top is flat."""
+        good = self.break_deg[self.energy_mj >= 0.9 * self.energy_mj.max()]
+        return float(good[0]), float(good[-1])
+
+    def cursor_deg(self, rotor_deg: float) -> float:
+        """Where a rotor angle stands in the strip, from the neutral [rotor deg]."""
+        return rotor_deg - self.lobe.neutral_deg
+
+    def now(self, rotor_deg: float) -> tuple[float, float, float]:
+        """Flux, the magnet's own flux, and the size of the current [A] with the rotor at an angle [deg]."""
+        at = self.cursor_deg(rotor_deg)
+        # Beside the opening the resultant jumps: the nearest sample on the same side is taken, never one between.
+        index = int(np.searchsorted(self.rotor_deg, at, side="right")) - 1
+        index = min(max(index, 0), len(self.rotor_deg) - 1)
+        return float(self.flux[index]), float(self.magnet_flux[index]), float(self.current_a[index])
+
+    def sparks(self, rotor_deg: float) -> bool:
+        """Whether the contacts have just parted, so that the spark is to be seen."""
+        return 0.0 <= self.cursor_deg(rotor_deg) - self.opens_deg < _HELD_DEG
+
+
+def why_here(state: BenchState) -> WhyHere | None:
+    """The strip of a bench; None without electrical values, or where no lobe opens the contacts."""
+    magneto = state.magneto
+    result = readings(state)
+    lobe = working_lobe(magneto, result, state.rotor_deg)
+    electrical = magneto.electrical
+    if electrical is None or lobe is None:
+        return None
+    speeds = speeds_of(magneto)
+    scale = 4.0 / magneto.poles
+    angles = np.linspace(BEFORE_DEG * scale, AFTER_DEG * scale, 1441)
+    cycle = contact_cycle(magneto, result, speeds.starting_rpm, angles + lobe.neutral_deg)
+    turn = np.linspace(0.0, 360.0 / magneto.cam.turns_per_rotor_turn, 1441)
+    whole = contact_cycle(magneto, result, speeds.starting_rpm, turn)
+    greatest = float(max(np.abs(whole.flux_wb).max(), np.abs(whole.static_flux_wb).max())) or 1.0
+    half = 90.0 / magneto.poles
+    breaks = np.linspace(magneto.e_gap_deg - half, magneto.e_gap_deg + half, 241)
+
+    def energy_mj(rpm: float) -> Array:
+        at = breaks + lobe.neutral_deg
+        return np.asarray(1e3 * opening_energy_j(electrical, magneto.poles, rpm, at, lobe.dwell_deg))
+
+    return WhyHere(
+        lobe=lobe,
+        speeds=speeds,
+        rotor_deg=angles,
+        magnet_flux=cycle.static_flux_wb / greatest,
+        flux=cycle.flux_wb / greatest,
+        current_a=np.abs(cycle.current_a),
+        closed_spans_deg=_spans(angles, cycle.closed),
+        break_deg=breaks,
+        energy_mj=energy_mj(speeds.starting_rpm),
+        running_mj=energy_mj(speeds.running_rpm),
+        needed_mj=electrical.spark_energy_mj,
+    )
+
+
+def _spans(angles: Array, closed: NDArray[np.bool_]) -> tuple[tuple[float, float], ...]:
+    edges = np.diff(np.concatenate([[0], closed.astype(int), [0]]))
+    last = len(angles) - 1
+    return tuple(
+        (float(angles[a]), float(angles[min(b, last)]))
+        for a, b in zip(np.flatnonzero(edges == 1).tolist(), np.flatnonzero(edges == -1).tolist(), strict=True)
+    )
+
+
+def core_flux(state: BenchState) -> tuple[float, float]:
+    """Resultant and the magnet's own core flux as the rotor stands, as shares of the greatest, from −1 to 1.
+
+    Without electrical values both are a plain sine. The spot shown and the strip divide by the same greatest value.
+    """
+    strip = why_here(state)
+    if strip is None:
+        plain = -math.sin(math.radians(state.magneto.poles / 2 * state.rotor_deg))
+        return plain, plain
+    flux, magnet, _ = strip.now(state.rotor_deg)
+    return flux, magnet
