@@ -8,12 +8,14 @@ import pytest
 from hypothesis import settings
 
 from magview.spec.language import lengths_in, speak_through
+from tests.counts import examples
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
 # No timed assertion in ordinary tests: a first import inside an example must not fail it.
-settings.register_profile("magview", deadline=None)
-settings.load_profile("magview")
+settings.register_profile("short", deadline=None, max_examples=examples(20))
+settings.register_profile("thorough", deadline=None, max_examples=examples(100))
+settings.load_profile("short")
 
 pytest_plugins = ["tests.windows", "tests.practice_windows", "tests.job_windows", "tests.plot_windows"]
 

@@ -21,6 +21,7 @@ def python(code: str) -> None:
     assert done.returncode == 0, done.stderr
 
 
+@pytest.mark.process
 def test_everything_below_the_window_works_where_qt_cannot_be_imported():
     names = [m.name for m in pkgutil.walk_packages(magview.__path__, "magview.") if ".ui" not in m.name]
     names.remove("magview.__main__")
@@ -36,6 +37,7 @@ def test_everything_below_the_window_works_where_qt_cannot_be_imported():
     )
 
 
+@pytest.mark.process
 def test_the_window_starts_without_the_slow_libraries():
     """pyqtgraph costs 0.6 s and scipy 0.7 s: neither is loaded before something needs it."""
     python(

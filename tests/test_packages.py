@@ -61,6 +61,7 @@ def unpacked(wheel: Path, target: Path) -> dict[str, str]:
     return files_under(target)
 
 
+@pytest.mark.process
 def test_every_module_and_every_resource_is_in_the_wheel(wheel, tmp_path):
     inside = unpacked(wheel, tmp_path)
     for folder, place in (("magview", "magview"), ("resources", "magview/resources")):
@@ -71,6 +72,7 @@ def test_every_module_and_every_resource_is_in_the_wheel(wheel, tmp_path):
     assert any(name.endswith("licenses/resources/LICENSE.txt") for name in inside)
 
 
+@pytest.mark.process
 def test_the_wheel_brings_menu_entry_types_and_icon_to_where_a_desktop_looks(wheel, tmp_path):
     inside = unpacked(wheel, tmp_path)
     shared = {n.split(".data/data/share/")[1]: d for n, d in inside.items() if ".data/data/share/" in n}
@@ -82,6 +84,7 @@ def test_the_wheel_brings_menu_entry_types_and_icon_to_where_a_desktop_looks(whe
     assert shared["icons/hicolor/48x48/apps/magview.png"] == resources["icons/magview-48.png"]
 
 
+@pytest.mark.process
 def test_both_commands_are_installed_one_without_a_console(wheel, tmp_path):
     unpacked(wheel, tmp_path)
     text = next(tmp_path.glob("*.dist-info/entry_points.txt")).read_text(encoding="utf-8")
@@ -91,6 +94,7 @@ def test_both_commands_are_installed_one_without_a_console(wheel, tmp_path):
     assert "magview-window = magview.__main__:window" in windowed
 
 
+@pytest.mark.process
 def test_the_sdist_holds_the_checkout(sdist):
     inside = files_under(sdist)
     for folder in ("magview", "resources", "tests"):
@@ -101,6 +105,7 @@ def test_the_sdist_holds_the_checkout(sdist):
     assert "PKG-INFO" in inside
 
 
+@pytest.mark.process
 def test_the_sdist_builds_the_same_wheel(wheel, sdist, tmp_path):
     again = build(sdist, tmp_path / "built", "wheel")
     ours, theirs = unpacked(wheel, tmp_path / "ours"), unpacked(again, tmp_path / "theirs")
@@ -110,6 +115,7 @@ def test_the_sdist_builds_the_same_wheel(wheel, sdist, tmp_path):
     }
 
 
+@pytest.mark.process
 def test_the_wheel_put_anywhere_opens_the_bench(wheel, tmp_path):
     """pip as a stranger uses it, without the network; what the program stands on is lent by these tests."""
     there = tmp_path / "there"

@@ -46,6 +46,7 @@ from magview.physics.engine.lamp import Cause
 from magview.physics.uncertainty.instruments import instrument
 from magview.spec.base import SpecError
 from magview.spec.library import find_installation, shipped_names
+from tests.counts import examples
 from tests.magnetos import build
 
 INSTALLATIONS = {name: find_installation(name) for name in shipped_names("installations")}
@@ -75,7 +76,7 @@ def lamp(state: BenchState, near_btdc_deg: float) -> float:
 
 
 @pytest.mark.parametrize("name", INSTALLATIONS)
-@settings(max_examples=5, deadline=None)
+@settings(max_examples=examples(5), deadline=None)
 @given(plate=st.floats(-1, 1), gap=st.floats(0, 1), teeth=st.integers(-3, 3), off=st.floats(-3, 3))
 def test_after_setting_and_shift_the_lamp_reads_what_it_should(name, plate, gap, teeth, off):
     """Contacts half a micron apart still count as touching, so the lamp opens a hair late."""

@@ -25,6 +25,7 @@ from magview.physics.wear.prediction import Inspection
 from magview.spec import history
 from magview.spec.base import SpecError
 from magview.spec.library import find_installation, find_magneto, shipped_names
+from tests.counts import examples
 from tests.magnetos import in_thousandths, on_the_published_coupling
 from tests.mutants import mutant
 
@@ -133,7 +134,7 @@ class Bench(RuleBasedStateMachine):
 
 
 TestBench = Bench.TestCase
-TestBench.settings = settings(max_examples=40, stateful_step_count=25, deadline=None)
+TestBench.settings = settings(max_examples=examples(40), stateful_step_count=25, deadline=None)
 
 
 def test_a_drag_is_one_step_with_the_whole_way_in_its_name():
@@ -199,6 +200,7 @@ def kept_files(folder) -> list:
     return sorted(folder.glob("bench-*.json"))
 
 
+@pytest.mark.process
 def test_a_killed_programs_bench_is_found_again_and_survives_a_second_kill(tmp_path):
     folder = tmp_path / "kept"
     state = apply(new_bench(find_installation("nine-radial-left")), do.ReadLamp("left", 1 / 3))
@@ -222,6 +224,7 @@ def test_a_running_programs_bench_is_left_alone(tmp_path):
     running.forget()
 
 
+@pytest.mark.process
 @pytest.mark.parametrize(
     "text", ["", "{", "[]", '{"format": "magview-bench/1"}', '{"format": "magview-bench/2"}', "nan"]
 )
@@ -347,6 +350,7 @@ def test_a_folder_that_cannot_be_made_is_said_in_one_sentence(tmp_path):
         Autosave(tmp_path / "kept").keep(new_bench(MAGNETOS[0]))
 
 
+@pytest.mark.process
 @pytest.mark.parametrize("broken", ["no lock", "no file"])
 def test_what_cannot_be_opened_is_passed_over_for_what_can(tmp_path, broken):
     folder, good = tmp_path / "kept", new_bench(MAGNETOS[0])

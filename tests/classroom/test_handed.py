@@ -36,6 +36,7 @@ def marked(path: Path):
     return result_of(path.read_bytes(), path.name, parse_json)
 
 
+@pytest.mark.process
 def test_thirty_processes_into_one_folder_lose_and_overwrite_nothing(tmp_path):
     """Every third has the same name as two others: what tells their files apart is the token alone."""
     each = 10
@@ -47,6 +48,7 @@ def test_thirty_processes_into_one_folder_lose_and_overwrite_nothing(tmp_path):
     assert {marked(p).state for p in found} == {"marked"}
 
 
+@pytest.mark.process
 def test_a_kill_in_the_midst_leaves_everything_readable(tmp_path):
     rng, told = random.Random(7), 0
     for i in range(int(os.environ.get("MAGVIEW_KILLS", "4"))):

@@ -172,6 +172,7 @@ def test_everyone_alike_or_each_their_own():
             own.seed_of(1, nobody)
 
 
+@pytest.mark.process
 def test_another_process_draws_alike():
     made = a_set(each_their_own=True)
     code = f"from magview.classroom.sets import set_of_code as s; print(s({code_of(made)!r}).seed_of(1, 'ZOE'))"

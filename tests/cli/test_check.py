@@ -167,6 +167,7 @@ def test_a_look_that_goes_wrong_itself_is_a_finding_and_no_traceback(capsys, mon
     assert found["window"] == (False, "could not be looked at: the floor gave way")
 
 
+@pytest.mark.process
 @pytest.mark.parametrize("words", [["readings", "seven-radial", "--backplate-deg", "0", "--screw-deg", "0"], []])
 def test_an_installation_in_pieces_is_one_sentence(words):
     """No numpy: nothing can be computed; whoever starts it is told what to do."""

@@ -225,6 +225,7 @@ def process(*argv: str, **environment: str) -> subprocess.CompletedProcess[str]:
     )
 
 
+@pytest.mark.process
 def test_without_a_display_it_says_so_shows_the_readings_and_exits_0():
     done = process("-m", "magview")
     assert done.returncode == 0
@@ -235,6 +236,7 @@ def test_without_a_display_it_says_so_shows_the_readings_and_exits_0():
     assert done.stderr == ""
 
 
+@pytest.mark.process
 def test_a_display_that_does_not_answer_is_said():
     done = process("-m", "magview", DISPLAY=":93")
     assert done.returncode == 0
@@ -242,11 +244,13 @@ def test_a_display_that_does_not_answer_is_said():
     assert "Traceback" not in done.stderr
 
 
+@pytest.mark.process
 def test_the_window_opens_and_closes_offscreen():
     done = process("-m", "magview", QT_QPA_PLATFORM="offscreen", MAGVIEW_QUIT_AFTER_MS="200")
     assert (done.returncode, done.stdout) == (0, "")
 
 
+@pytest.mark.process
 def test_a_terminal_that_knows_no_degree_sign_gets_no_traceback():
     done = process("-m", "magview", PYTHONIOENCODING="ascii")
     assert done.returncode == 0

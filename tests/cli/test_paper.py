@@ -8,6 +8,7 @@ import sys
 import pytest
 
 from magview.classroom.sets import ClassSet, code_of
+from magview.cli.main import main
 from magview.practice.library import find_exercise
 
 
@@ -16,6 +17,7 @@ def run(*argv: str) -> tuple[int, str, str]:
     return done.returncode, done.stdout, done.stderr
 
 
+@pytest.mark.process
 def test_a_worksheet_its_key_and_a_handout_are_written(tmp_path):
     out = tmp_path / "o.pdf"
     code, said, err = run("worksheet", "gap-wrong", "--seed", "17", "--pdf", str(out), "--paper", "Letter")
@@ -37,12 +39,14 @@ def test_a_worksheet_its_key_and_a_handout_are_written(tmp_path):
         (("handout", "traced-six", "--picture", "crank"), "not on an engine"),
     ],
 )
-def test_bad_input_is_exit_2_and_one_sentence(tmp_path, argv, words):
-    code, out, err = run(*argv, "--pdf", str(tmp_path / "x.pdf"))
+def test_bad_input_is_exit_2_and_one_sentence(tmp_path, capsys, argv, words):
+    code = main([*argv, "--pdf", str(tmp_path / "x.pdf")])
+    out, err = capsys.readouterr()
     assert (code, out) == (2, "") and words in err and err.count("\n") == 1
     assert not (tmp_path / "x.pdf").exists()
 
 
+@pytest.mark.process
 def test_a_tooth_shift_is_printed_as_a_plan(tmp_path):
     out = tmp_path / "plan.pdf"
     shift = ("shift", "seven-radial-left", "--reads", "22", "--pdf", str(out))

@@ -88,6 +88,7 @@ def test_an_unknown_schema_is_exit_2(capsys):
     assert run(capsys, "schema", "propeller")[0] == 2
 
 
+@pytest.mark.process
 @pytest.mark.parametrize("paper", ["a4", "letter"])
 def test_pdf_without_a_display(tmp_path, paper):
     """In a process of its own, as a script would: no display, and none of Qt's variables."""
@@ -102,6 +103,7 @@ def test_pdf_without_a_display(tmp_path, paper):
     assert [p.name for p in tmp_path.iterdir()] == ["o.pdf"]
 
 
+@pytest.mark.process
 def test_where_qt_cannot_be_loaded_one_sentence_says_so(tmp_path):
     wall = (
         "import sys\n"

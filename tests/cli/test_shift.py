@@ -193,6 +193,7 @@ def test_what_goes_to_standard_output_goes_there_alone(capsys):
     assert (code, out) == (2, "") and "one thing at a time" in err
 
 
+@pytest.mark.process
 def test_a_plan_on_paper_goes_to_standard_output():
     words = ["shift", "seven-radial-left", "--reads", "22", "--pdf", "-"]
     done = subprocess.run([sys.executable, "-m", "magview", *words], capture_output=True, timeout=60, check=True)

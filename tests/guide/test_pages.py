@@ -101,7 +101,16 @@ COMMANDS = sorted(
 )
 
 
-@pytest.mark.parametrize("line", [c for c in COMMANDS if c != "magview --version"])
+WITH_QT = ("worksheet", "handout", "check")
+"""Commands that want a Qt of their own."""
+
+
+def asked(line: str) -> object:
+    """A command, marked where it takes a process."""
+    return pytest.param(line, marks=pytest.mark.process) if line.split()[1] in WITH_QT else line
+
+
+@pytest.mark.parametrize("line", [asked(c) for c in COMMANDS if c != "magview --version"])
 def test_every_command_shown_does_what_it_says(line, tmp_path, monkeypatch, capsys):
     """Run for real, but for what opens a window and for PDFs, which have tests of their own."""
     monkeypatch.chdir(tmp_path)
@@ -111,7 +120,7 @@ def test_every_command_shown_does_what_it_says(line, tmp_path, monkeypatch, caps
 
         assert find_magneto(words[1]).name
         return
-    if words[0] in ("worksheet", "handout", "check"):  # with a Qt of their own
+    if words[0] in WITH_QT:
         command = [sys.executable, "-m", "magview", *words]
         here = os.environ | {"PYTHONPATH": str(ROOT)}
         done = subprocess.run(command, capture_output=True, timeout=60, check=False, env=here)

@@ -23,6 +23,7 @@ from magview.physics.cam.setting import internal_timing
 from magview.spec.base import SpecError
 from magview.spec.engine import Installation
 from magview.spec.library import find_installation, shipped_names
+from tests.counts import examples
 from tests.job.sheets import demo, marked, safe, signed, signed_earlier
 from tests.magnetos import magnetos
 
@@ -74,7 +75,7 @@ def test_the_lamp_of_every_shipped_installation_reads_what_the_sheet_says(name, 
 
 
 @given(magnetos(worn=False), st.floats(0.5, 2.0), st.floats(-1.0, 1.0), st.floats(5.0, 40.0))
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=examples(40), deadline=None)
 def test_the_lamp_of_random_installations_reads_what_the_sheet_says(magneto, ratio, plate, read):
     item = find_installation("seven-radial-left").model_copy(
         update={"magneto": magneto, "rotor_turns_per_crank_turn": ratio}

@@ -14,6 +14,7 @@ KILLS = int(os.environ.get("MAGVIEW_KILLS", "40"))
 """500 with MAGVIEW_KILLS=500: some minutes."""
 
 
+@pytest.mark.process
 @pytest.mark.skipif(not hasattr(os, "fork"), reason="kills children forked from one parent")
 def test_every_kill_leaves_the_last_committed_step(tmp_path):
     done = subprocess.run(

@@ -25,6 +25,7 @@ from magview.job.store import JobStore
 from magview.spec.base import SpecError
 from magview.spec.files import MAX_BYTES
 from magview.spec.library import find_installation
+from tests.counts import examples
 from tests.job.sheets import drop, rpm_in, sentence
 
 ROOT = Path(__file__).parents[2]
@@ -123,6 +124,7 @@ def test_a_second_window_can_go_on_in_a_file_of_its_own(store, path):
     second.close()
 
 
+@pytest.mark.process
 def test_another_program_is_locked_out_too_and_let_in_after_a_kill(store, path):
     code = textwrap.dedent("""
         import sys
@@ -270,7 +272,7 @@ class Work(RuleBasedStateMachine):
 
 
 TestWork = Work.TestCase
-TestWork.settings = settings(max_examples=15, stateful_step_count=20, deadline=None)
+TestWork.settings = settings(max_examples=examples(15), stateful_step_count=20, deadline=None)
 
 
 def test_large_parts_come_and_go(store, path):

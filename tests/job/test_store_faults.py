@@ -85,6 +85,7 @@ def small_disk(tmp_path: Path) -> Path | None:
     return place if done.returncode == 0 else None
 
 
+@pytest.mark.process
 @pytest.mark.skipif(not hasattr(os, "geteuid") or os.geteuid() != 0, reason="mounting takes root")
 def test_a_real_disk_that_fills_up(tmp_path):
     disk = small_disk(tmp_path)
@@ -114,6 +115,7 @@ def test_a_real_disk_that_fills_up(tmp_path):
         subprocess.run(["umount", "-l", str(tmp_path / "small")], check=True)
 
 
+@pytest.mark.process
 @pytest.mark.skipif(not hasattr(os, "geteuid") or os.geteuid() != 0, reason="mounting takes root")
 def test_a_drive_that_is_pulled_out_and_put_back(tmp_path):
     disk = small_disk(tmp_path)
@@ -132,6 +134,7 @@ def test_a_drive_that_is_pulled_out_and_put_back(tmp_path):
     store.close()
 
 
+@pytest.mark.process
 @pytest.mark.skipif(sys.platform == "win32", reason="limits of a process are Unix")
 def test_a_write_that_stops_half_way(tmp_path):
     """The kernel cuts the write off in the middle of the file: what was there stands."""
@@ -158,6 +161,7 @@ def test_a_write_that_stops_half_way(tmp_path):
     assert read_job(path) == new_job("small")
 
 
+@pytest.mark.process
 @pytest.mark.skipif(sys.platform == "win32", reason="folders of Windows know no such mode")
 def test_a_folder_that_takes_no_files_is_read_only_with_a_sentence(tmp_path):
     """In a process without root's rights, which mind no modes."""

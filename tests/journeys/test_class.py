@@ -33,6 +33,7 @@ def menu_entry(window, words: str):
     return next(a for a in menu.actions() if words in a.text())
 
 
+@pytest.mark.process
 def test_a_class_from_the_code_to_who_needs_help(instructor, tmp_path, qtbot):
     share = tmp_path / "share"
     share.mkdir()

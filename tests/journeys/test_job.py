@@ -26,6 +26,7 @@ from tests.magnetos import on_the_published_coupling
 ROOT = Path(__file__).parents[2]
 
 
+@pytest.mark.process
 def test_a_job_from_the_first_caution_to_the_printed_signature(open_window, tmp_path, monkeypatch):
     path, pdf = tmp_path / "left-job.json", tmp_path / "left.pdf"
     main = open_window(on_the_published_coupling())

@@ -681,6 +681,7 @@ def test_what_is_no_file_of_ours_is_refused_in_one_sentence(tmp_path):
             open_file(Own(), tmp_path / "x.json")
 
 
+@pytest.mark.process
 def test_drafts_are_found_again_after_a_kill_unreadable_text_and_all(tmp_path):
     code = (
         "import os, pathlib\n"

@@ -27,6 +27,7 @@ from magview.physics.engine.crank import (
 )
 from magview.spec.engine import Engine
 from magview.spec.files import validate
+from tests.counts import examples
 from tests.magnetos import build
 
 ORDERS = {
@@ -144,7 +145,7 @@ def engines(draw: st.DrawFn) -> Engine:
     return validate(Engine, data, "test")
 
 
-@settings(max_examples=20)
+@settings(max_examples=examples(20))
 @given(engines())
 def test_true_centres(engine):
     """Of each cylinder, from cylinder 1's own; where a cylinder fires is known to the nearer of two turns."""
@@ -158,7 +159,7 @@ def test_true_centres(engine):
     assert all(abs(near(float(f), p, 720.0)) < 720.0 / engine.cylinders for f, p in zip(found, places, strict=True))
 
 
-@settings(max_examples=20)
+@settings(max_examples=examples(20))
 @given(engines(), st.floats(-360.0, 360.0))
 def test_how_far_each_piston_is_down(engine, crank):
     mechanism = Linkage(engine)
@@ -168,7 +169,7 @@ def test_how_far_each_piston_is_down(engine, crank):
         assert float(piston_drop_mm(engine, crank, cylinder)) == pytest.approx(expected, abs=1e-6)
 
 
-@settings(max_examples=15)
+@settings(max_examples=examples(15))
 @given(engines(), st.floats(8.0, 35.0))
 def test_lobes_of_a_compensated_cam(engine, btdc):
     """Every cylinder fires with its piston as far below its top as No. 1's; half the crank's degrees on the cam."""

@@ -35,6 +35,7 @@ from magview.spec.base import SpecError
 from magview.spec.engine import Engine
 from magview.spec.files import validate
 from magview.spec.library import find_installation
+from tests.counts import examples
 
 
 def radial(cylinders: int = 7, timing: int = 4, master: int = 1, **changes) -> Engine:
@@ -104,7 +105,7 @@ class Pins:
     drop=st.floats(4.0, 40.0),
     zero=st.floats(0.0, 360.0),
 )
-@settings(max_examples=80, deadline=None)
+@settings(max_examples=examples(80), deadline=None)
 def test_the_top_by_a_stop_is_the_mechanisms_own(cylinders, timing, master, drop, zero):
     engine = radial(cylinders, (timing - 1) % cylinders + 1, (master - 1) % cylinders + 1)
     pins = Pins(engine, engine.timing_cylinder)
@@ -167,7 +168,7 @@ def test_how_sure_a_firing_is_counts_from_the_link_rods_own_top(cylinder):
 
 
 @given(timing=st.integers(1, 7), reach=st.floats(5.0, 70.0))
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=examples(40), deadline=None)
 def test_a_stop_is_met_at_one_depth_on_both_sides(timing, reach):
     engine = radial(timing=timing)
     pins, top = Pins(engine, timing), Pins(engine, timing).top()

@@ -98,6 +98,7 @@ def middle(held: list[dict[str, float]]) -> dict[str, float]:
     return {name: median(one[name] for one in held) for name in held[0]}
 
 
+@pytest.mark.process
 @pytest.mark.usefixtures("qtbot")
 def test_nothing_breaks_under_random_hands(tmp_path, monkeypatch):
     QStandardPaths.setTestModeEnabled(True)

@@ -28,6 +28,7 @@ from magview.spec.files import (
 )
 from magview.spec.library import resources, shipped_names
 from magview.spec.magneto import Magneto
+from tests.counts import examples
 from tests.magnetos import magnetos, plain
 
 READERS = {"magnetos": read_magneto, "engines": read_engine, "installations": read_installation}
@@ -365,7 +366,7 @@ def test_spoilt_bytes_raise_spec_errors_only(tmp_path):
 # ---------------------------------------------------------------------- writing
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=examples(60), deadline=None)
 @given(magneto=magnetos())
 def test_what_is_written_reads_back_equal(tmp_path_factory, magneto):
     path = tmp_path_factory.mktemp("round") / "mag.json"
@@ -373,7 +374,7 @@ def test_what_is_written_reads_back_equal(tmp_path_factory, magneto):
     assert read_magneto(path) == magneto
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=examples(60), deadline=None)
 @given(
     name=st.text(st.characters(exclude_categories=["Cc", "Cs"]), min_size=1, max_size=120),
     notes=st.text(max_size=400),

@@ -34,6 +34,7 @@ def test_clone_has_its_resources_beside_the_package():
     assert DEFAULT_MAGNETO in shipped_names("magnetos")
 
 
+@pytest.mark.process
 def test_resources_are_found_from_any_folder(tmp_path):
     code = "from magview.spec.library import *; print(find_magneto(DEFAULT_MAGNETO).name)"
     run = subprocess.run(

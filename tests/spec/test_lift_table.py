@@ -9,6 +9,7 @@ from hypothesis import strategies as st
 
 from magview.spec.base import SpecError
 from magview.spec.lift_table import MAX_BYTES, MAX_ROWS, LiftTable, parse_lift_table, read_lift_table
+from tests.counts import examples
 
 ROWS = [(-4.0, 0.0), (-2.5, 0.125), (0.0, 0.5), (2.5, 0.125), (4.0, 0.0)]
 ANGLES, READINGS = tuple(a for a, _ in ROWS), tuple(s for _, s in ROWS)
@@ -175,7 +176,7 @@ pieces = st.lists(
 ).map("".join)
 
 
-@settings(max_examples=400)
+@settings(max_examples=examples(400))
 @given(pieces, st.sampled_from([None, ".", ","]))
 def test_any_text_is_read_or_refused_in_one_sentence(text, decimal):
     table, told = None, "taken"
@@ -192,7 +193,7 @@ def test_any_text_is_read_or_refused_in_one_sentence(text, decimal):
     assert list(table.lines) == sorted(set(table.lines))
 
 
-@settings(max_examples=200)
+@settings(max_examples=examples(200))
 @given(
     st.lists(st.tuples(st.floats(-999, 999), st.floats(-99, 99)), min_size=5, max_size=12),
     st.sampled_from(

@@ -127,6 +127,7 @@ def test_every_file_says_what_it_is_where_a_desktop_looks():
         assert 0 <= text.encode().find(f'"magview-{kind}/'.encode()) <= 64, kind
 
 
+@pytest.mark.process
 @pytest.mark.skipif(
     not (shutil.which("gio") and shutil.which("update-mime-database")), reason="no desktop's tools here"
 )

@@ -123,6 +123,7 @@ def test_a_folder_that_cannot_be_used_is_one_sentence_or_no_reports(tmp_path):
     reports.gather_traces(tmp_path / "nowhere")
 
 
+@pytest.mark.process
 def test_a_program_ended_by_a_bad_access_leaves_a_report(tmp_path):
     """A real one, in a process of its own: the second method is the system's own word, its exit code."""
     code = (

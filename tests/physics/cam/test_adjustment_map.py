@@ -11,6 +11,7 @@ from magview.physics.cam.adjustment_map import AdjustmentMap, adjustment_map, wa
 from magview.physics.cam.setting import InternalTiming, Readings, internal_timing
 from magview.spec.library import find_magneto, shipped_names
 from magview.spec.magneto import Magneto
+from tests.counts import examples
 from tests.magnetos import build, magnetos
 
 SHIPPED = shipped_names("magnetos")
@@ -64,7 +65,7 @@ def test_shipped_magnetos_new_and_worn(name, wear):
     assert compare(timing, plate, screw).within_limits.any()
 
 
-@settings(max_examples=60)
+@settings(max_examples=examples(60))
 @given(magnetos(), st.integers(1, 5), st.integers(1, 7))
 def test_magnetos_of_every_kind(magneto, plates, screws):
     """Worn or not, lobes in error, screws that leave contacts ajar or shut."""
@@ -110,7 +111,7 @@ def test_screws_that_leave_the_contacts_ajar_or_shut():
     assert not found.lobe_1_ok[:, [0, 2, 3]].any()
 
 
-@settings(max_examples=60)
+@settings(max_examples=examples(60))
 @given(magnetos(), st.floats(0, 1))
 def test_the_curve_of_the_e_gap_opens_there(magneto, share):
     timing = InternalTiming(magneto)
@@ -122,7 +123,7 @@ def test_the_curve_of_the_e_gap_opens_there(magneto, share):
     assert read.e_gap_error_deg[0, 0] == pytest.approx(0.0, abs=1e-9)
 
 
-@settings(max_examples=60)
+@settings(max_examples=examples(60))
 @given(magnetos(), st.floats(0.05, 0.95))
 def test_every_adjustment_lies_on_the_curve(magneto, share):
     timing = InternalTiming(magneto)

@@ -9,6 +9,7 @@ from magview.physics.cam.breaker import LiftCurve, lift_curve, linkage, profile_
 from magview.physics.cam.curve import RisingCubic
 from magview.spec.breaker import Breaker
 from magview.spec.cam import MeasuredProfile
+from tests.counts import examples
 from tests.magnetos import build, plain
 from tests.reference import Mechanism
 
@@ -22,7 +23,7 @@ def curves(draw: st.DrawFn) -> RisingCubic:
     return RisingCubic(x, y, np.array([draw(st.floats(-1.0, 1e6)) for _ in range(n + 1)]))
 
 
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=examples(200), deadline=None)
 @given(curves())
 def test_curve_rises_through_its_knots_whatever_the_slopes(curve):
     np.testing.assert_allclose(curve(curve.x), curve.y, rtol=1e-14, atol=1e-13)
@@ -37,7 +38,7 @@ def test_one_number_and_many_give_the_same(curve, share):
     assert curve.of_one(x) == pytest.approx(float(curve(np.array([x]))[0]), rel=1e-14, abs=1e-13)
 
 
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=examples(200), deadline=None)
 @given(curves(), st.lists(st.floats(0, 1), min_size=1, max_size=20))
 def test_inverse_answers_an_x_at_which_the_curve_has_that_y(curve, shares):
     """y is met to 1e-9 of its piece; where the curve runs level many x share one y, so x itself is not compared."""
@@ -114,7 +115,7 @@ def traces(draw: st.DrawFn) -> tuple[np.ndarray, np.ndarray, float, float]:
     return np.r_[before[0] - 5, before, after, after[-1] + 3], lift, first, last
 
 
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=examples(150), deadline=None)
 @given(traces())
 def test_measured_lift_passes_its_points_and_stays_between_them(trace):
     angle, lift, first, last = trace
@@ -165,7 +166,7 @@ def law_profile(m: Mechanism) -> dict:
     }
 
 
-@settings(max_examples=150)
+@settings(max_examples=examples(150))
 @given(*[st.one_of(st.none(), st.floats(0.001, 1000.0)) for _ in range(3)], st.floats(0.001, 1000.0))
 def test_plain_proportions_close_the_drawn_triangle(distance, arm, heel, contact_arm):
     """Whatever a measured profile's file leaves out, the arm that is drawn reaches the base circle."""

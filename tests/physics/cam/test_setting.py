@@ -13,9 +13,10 @@ from magview.physics.cam.setting import InternalTiming, Readings, internal_timin
 from magview.spec.breaker import EccentricScrew
 from magview.spec.library import find_magneto, shipped_names
 from magview.spec.magneto import Condition, Magneto
+from tests.counts import examples
 from tests.magnetos import build, magnetos, plain
 
-few = settings(max_examples=60, deadline=None)
+few = settings(max_examples=examples(60), deadline=None)
 shares = st.floats(0.0, 1.0)
 
 

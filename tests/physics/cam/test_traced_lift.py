@@ -19,6 +19,7 @@ from magview.spec.cam import MeasuredProfile
 from magview.spec.files import dump_json
 from magview.spec.library import find_magneto
 from magview.spec.lift_table import LiftTable, parse_lift_table
+from tests.counts import examples
 from tests.reference import LAWS, law
 
 TOP = 0.6
@@ -417,7 +418,7 @@ readings = st.one_of(
 )
 
 
-@settings(max_examples=150, suppress_health_check=[HealthCheck.too_slow])
+@settings(max_examples=examples(150), suppress_health_check=[HealthCheck.too_slow])
 @given(
     st.lists(st.tuples(readings, readings), min_size=5, max_size=60),
     st.sampled_from(["contact-lift", "gap", "heel-dial"]),
@@ -430,7 +431,7 @@ def test_any_table_gives_a_profile_that_is_accepted_or_one_sentence(rows, kind, 
     answer(given_table, Measuring(reading=kind, falls=falls, stop_mm=stop))
 
 
-@settings(max_examples=100, suppress_health_check=[HealthCheck.too_slow])
+@settings(max_examples=examples(100), suppress_health_check=[HealthCheck.too_slow])
 @given(st.data())
 def test_any_spoilt_lobe_gives_a_profile_that_is_accepted_or_one_sentence(data):
     """Near enough to a lobe that most are taken: rows moved, repeated, cut, scaled, made noisy."""

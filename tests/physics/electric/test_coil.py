@@ -20,6 +20,7 @@ from magview.physics.electric.coil import (
 )
 from magview.spec.library import find_magneto, shipped_names
 from magview.spec.magneto import Electrical, Magneto
+from tests.counts import examples
 from tests.magnetos import build
 
 WIRED = [name for name in shipped_names("magnetos") if find_magneto(name).electrical is not None]
@@ -81,7 +82,7 @@ def runs(draw: st.DrawFn) -> tuple[Electrical, int, float, float, float]:
 # ---------------------------------------------------------------------- closed contacts
 
 
-@settings(max_examples=150)
+@settings(max_examples=examples(150))
 @given(runs())
 def test_current_and_flux_against_an_ode_solver(run):
     """The flux linkage ψ = N·Φs + L·i alone is integrated, dψ/dt = −R·i: no derivative of the flux is needed."""

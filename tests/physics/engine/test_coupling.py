@@ -29,6 +29,7 @@ from magview.physics.engine.coupling import (
 )
 from magview.physics.engine.meshing import meshings
 from magview.spec.library import find_installation
+from tests.counts import examples
 
 counts = st.integers(1, 400)
 readings = st.decimals(-20, 60, places=1).map(float)
@@ -104,7 +105,7 @@ def test_a_move_that_half_the_teeth_of_a_face_do_not_hold() -> None:
     assert round(first.residual_deg, 2) == 0.0
 
 
-@settings(deadline=None, max_examples=50)
+@settings(deadline=None, max_examples=examples(50))
 @given(nm=counts, nd=counts, k=st.sampled_from([0.875, 1.0, 1.125, 1.5, 7 / 12]), reads=readings, wanted=readings)
 def test_the_best_of_a_large_coupling_is_within_half_a_finest_step(nm, nd, k, reads, wanted) -> None:
     """Multiples of 1/lcm of a turn lie that far from any timing within half a turn of the rotor."""
@@ -114,7 +115,7 @@ def test_the_best_of_a_large_coupling_is_within_half_a_finest_step(nm, nd, k, re
     assert abs(first.magneto_teeth) < nm and abs(first.disc_teeth) < nd
 
 
-@settings(deadline=None, max_examples=50)
+@settings(deadline=None, max_examples=examples(50))
 @given(nm=counts, nd=counts, reads=readings, wanted=readings, most=st.integers(1, 60))
 def test_a_list_is_as_long_as_asked_for_and_adds_up(nm, nd, reads, wanted, most) -> None:
     moves = plan(nm, nd, 0.875, reads, wanted, most)

@@ -29,6 +29,7 @@ from magview.spec.engine import Engine
 from magview.spec.files import validate
 from magview.spec.library import find_engine, find_installation, find_magneto, shipped_names
 from magview.spec.magneto import Magneto
+from tests.counts import examples
 
 
 def odd_radial_order(n: int) -> tuple[int, ...]:
@@ -158,7 +159,7 @@ def turned(deg: float) -> float:
     return (deg + 180.0) % 360.0 - 180.0
 
 
-@settings(deadline=None, max_examples=60)
+@settings(deadline=None, max_examples=examples(60))
 @given(engine=radials())
 def test_true_centres_against_points_at_fixed_distances(engine: Engine) -> None:
     points, found = Points(engine), top_dead_centre_deg(engine)
@@ -170,7 +171,7 @@ def test_true_centres_against_points_at_fixed_distances(engine: Engine) -> None:
         assert turned(found[cylinder - 1] - sharp) == pytest.approx(0, abs=1e-9)
 
 
-@settings(deadline=None, max_examples=40)
+@settings(deadline=None, max_examples=examples(40))
 @given(engine=radials(), crank=st.floats(0, 720))
 def test_piston_drop_against_points_at_fixed_distances(engine: Engine, crank: float) -> None:
     points = Points(engine)
@@ -224,7 +225,7 @@ def test_centres_are_mirror_images_about_the_master() -> None:
     assert np.abs(top - np.round(top / 40.0) * 40.0).max() > 1.0  # and not even
 
 
-@settings(deadline=None, max_examples=30)
+@settings(deadline=None, max_examples=examples(30))
 @given(engine=radials())
 def test_each_cylinder_fires_once_a_cycle_in_the_firing_order(engine: Engine) -> None:
     top = top_dead_centre_deg(engine)
@@ -359,7 +360,7 @@ def test_firing_table_is_each_magnetos_btdc_before_each_centre() -> None:
         assert (fires + btdc) % 720.0 == pytest.approx(top, abs=1e-9)
 
 
-@settings(deadline=None, max_examples=40)
+@settings(deadline=None, max_examples=examples(40))
 @given(engine=radials(), btdc=st.floats(5, 45))
 def test_compensated_lobes_fire_all_at_the_same_piston_position(engine: Engine, btdc: float) -> None:
     n, k = engine.cylinders, engine.cylinders / 8

@@ -11,6 +11,7 @@ from hypothesis import strategies as st
 
 from magview.physics.engine.coupling import synchronise
 from magview.physics.engine.pair_plan import PairPlan, Reading, plan_pair
+from tests.counts import examples
 
 few = st.integers(1, 12)
 readings = st.decimals(10, 40, places=1).map(float)
@@ -46,7 +47,7 @@ def best_of_every_pair(left: Reading, right: Reading, timing: Fraction, together
     return min(ranked, default=None)
 
 
-@settings(deadline=None, max_examples=120)
+@settings(deadline=None, max_examples=examples(120))
 @given(
     left=st.builds(
         Reading, few, few, st.sampled_from([Fraction(7, 8), Fraction(1), Fraction(3, 2)]), readings, readings

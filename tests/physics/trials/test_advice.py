@@ -27,10 +27,11 @@ from tests.benchmarks.simulated_mechanics import (
     repeated,
     wider_than_bracket,
 )
+from tests.counts import examples
 from tests.magnetos import build, magnetos
 from tests.physics.trials.test_trial import plate_at
 
-few = settings(max_examples=8, suppress_health_check=[HealthCheck.too_slow])
+few = settings(max_examples=examples(8), suppress_health_check=[HealthCheck.too_slow])
 PLAIN = build(gap_limits_mm=(0.2032, 0.254))
 """Limits of 8 to 10 thousandths of an inch (common practice), so that blades are limits."""
 

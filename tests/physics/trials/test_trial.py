@@ -21,9 +21,10 @@ from magview.spec.base import SpecError
 from magview.spec.files import dump_json, validate
 from magview.spec.library import find_magneto, shipped_names
 from magview.spec.magneto import Magneto
+from tests.counts import examples
 from tests.magnetos import build, magnetos, plain
 
-few = settings(max_examples=8, suppress_health_check=[HealthCheck.too_slow])
+few = settings(max_examples=examples(8), suppress_health_check=[HealthCheck.too_slow])
 PERFECT = ReadingErrors(0.0, 0.0, 0.0)
 """As close as the grid of the fit is fine."""
 

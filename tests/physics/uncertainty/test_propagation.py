@@ -18,6 +18,7 @@ from magview.physics.uncertainty.monte_carlo import (
     summarise,
 )
 from magview.physics.uncertainty.propagation import Input, coverage_factor, propagate, propagate_each
+from tests.counts import examples
 
 FORMS = {
     "normal": (Input("x", 2.0, 0.3), stats.norm(2.0, 0.3)),
@@ -152,7 +153,7 @@ def test_several_quantities_are_those_taken_alone():
     assert together == tuple(propagate(m, inputs, 0.9, second_order=True) for m in models)
 
 
-@settings(max_examples=50)
+@settings(max_examples=examples(50))
 @given(st.lists(st.tuples(st.floats(0.01, 5), st.floats(0.01, 3), st.integers(1, 60)), min_size=1, max_size=6))
 def test_effective_degrees_of_freedom_lie_between_the_least_and_the_sum(rows):
     """GUM G.4.1, note 1."""
@@ -198,7 +199,7 @@ def by_definition(values, probability):
     return symmetric, y[best + q] - y[best]
 
 
-@settings(max_examples=100)
+@settings(max_examples=examples(100))
 @given(st.integers(0, 2**32 - 1), st.integers(45, 400), st.sampled_from([0.3, 0.5, 0.68, 0.9, 0.95]))
 def test_intervals_are_those_of_the_ranks(seed, count, probability):
     values = np.random.default_rng(seed).gamma(1.5, size=count)

@@ -22,9 +22,10 @@ from magview.physics.wear.prediction import (
     worn,
 )
 from magview.spec.library import find_magneto
+from tests.counts import examples
 from tests.magnetos import build, magnetos
 
-few = settings(max_examples=40, deadline=None)
+few = settings(max_examples=examples(40), deadline=None)
 RATES = WearRates(0.02, 0.015)
 RATIO = 27.0 / 17.0
 """Contact arm over heel arm of the plain test magneto."""

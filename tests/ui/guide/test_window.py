@@ -136,6 +136,7 @@ def test_the_menu_opens_it(open_window, qtbot):
     assert guide_shown() is not None
 
 
+@pytest.mark.process
 def test_the_window_starts_without_it():
     code = (
         "import os, sys\n"
@@ -402,6 +403,7 @@ def test_every_word_can_be_selected_in_the_pdf(qapp, tmp_path, paper, size):
                 assert not body.endswith(bare(section.title)) or body == bare(section.title)
 
 
+@pytest.mark.process
 def test_the_command_writes_a_pdf(tmp_path):
     target = tmp_path / "guide.pdf"
     command = [sys.executable, "-m", "magview", "guide", "--pdf", str(target), "--paper", "letter"]

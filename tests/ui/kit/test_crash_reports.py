@@ -234,6 +234,7 @@ def run(home: Path, then: str = "", first: str = "") -> subprocess.CompletedProc
     )
 
 
+@pytest.mark.process
 def test_all_that_is_written_is_in_the_persons_own_folders(tmp_path):
     done = run(tmp_path)
     assert (done.returncode, "SAID \n" in done.stdout, "Traceback" in done.stderr) == (0, True, False), done.stderr
@@ -243,6 +244,7 @@ def test_all_that_is_written_is_in_the_persons_own_folders(tmp_path):
     assert folders <= {"data", "state", "cache", "config"}
 
 
+@pytest.mark.process
 def test_a_fault_is_offered_at_the_next_start_and_only_once(tmp_path):
     fault = "QTimer.singleShot(0, window, lambda: 1 / 0)"
     done = run(tmp_path, fault)
@@ -256,6 +258,7 @@ def test_a_fault_is_offered_at_the_next_start_and_only_once(tmp_path):
     assert "DIALOGS 0" in run(tmp_path).stdout
 
 
+@pytest.mark.process
 @pytest.mark.skipif(not sys.platform.startswith("linux"), reason="signals and limits as Linux has them")
 def test_a_program_ended_by_the_system_is_offered_at_the_next_start(tmp_path):
     done = run(tmp_path, "import ctypes; ctypes.string_at(0)")
@@ -266,6 +269,7 @@ def test_a_program_ended_by_the_system_is_offered_at_the_next_start(tmp_path):
     assert "Segmentation fault" in report.read_text(encoding="utf-8")
 
 
+@pytest.mark.process
 @pytest.mark.skipif(not sys.platform.startswith("linux"), reason="signals and limits as Linux has them")
 @pytest.mark.parametrize("broken", ["home below a file", "full disk", "full disk with work left by a killed program"])
 def test_where_nothing_can_be_kept_it_starts_and_says_so(tmp_path, broken):
@@ -288,6 +292,7 @@ def test_where_nothing_can_be_kept_it_starts_and_says_so(tmp_path, broken):
         assert any(p.stat().st_size for p in (home / "data/magview/bench").glob("bench-*.json"))
 
 
+@pytest.mark.process
 @pytest.mark.skipif(os.name == "nt" or os.geteuid() == 0, reason="nothing is forbidden to root")
 def test_in_a_read_only_home_it_starts_and_says_so(tmp_path):
     tmp_path.chmod(0o500)

@@ -80,6 +80,7 @@ def test_the_files_of_a_finished_language_hold_just_what_the_program_says(code: 
         assert translations.check(code) == 1, "what is not offered lacks something, and the command says what"
 
 
+@pytest.mark.process
 @pytest.mark.parametrize("code", OTHERS)
 def test_the_files_are_built(code: str, tmp_path: Path) -> None:
     source = translations.FOLDER / f"magview_{code}.ts"

@@ -63,6 +63,7 @@ def test_no_colour_is_written_at_all(qapp):
         assert re.search(rb"\b(?:g|G|scn|SCN)\b", drawn)
 
 
+@pytest.mark.process
 @pytest.mark.skipif(shutil.which("pdftoppm") is None, reason="poppler is not installed")
 def test_another_reader_sees_the_same(qapp, tmp_path):
     """A second reader, poppler: words selectable in order, fonts embedded, every pixel grey."""

@@ -269,6 +269,7 @@ def test_keys_typed_into_a_field_are_the_field_s(present):
     assert not presenter.hide.isChecked() and "1.5" in field.text()
 
 
+@pytest.mark.process
 def test_nothing_of_it_is_loaded_before_it_is_asked_for():
     done = subprocess.run(
         [sys.executable, "-c",

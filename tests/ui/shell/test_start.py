@@ -82,6 +82,7 @@ print(tell().hblkhd - before >= 16_000_000)
 """
 
 
+@pytest.mark.process
 @pytest.mark.skipif(sys.platform != "linux", reason="about glibc")
 @pytest.mark.parametrize(("how", "apart"), [("left alone", "False"), ("as the program", "True")])
 def test_a_picture_lies_in_a_block_of_its_own_that_goes_back_to_the_system(how, apart):
