@@ -3,7 +3,8 @@
     python3 .ci/fresh.py bench     install into .venv and open the window on a shipped magneto
     python3 .ci/fresh.py tests     install into .venv and run the tests, without a display
 
-System packages that Qt or venv need are installed with apt-get where that is allowed, else named.
+What follows `tests` goes to pytest. System packages that Qt or venv need are installed with apt-get where that is
+allowed, else named.
 """
 
 from __future__ import annotations
@@ -19,8 +20,8 @@ ROOT = Path(__file__).resolve().parents[1]
 VENV = ROOT / ".venv"
 BIN = VENV / ("Scripts" if sys.platform == "win32" else "bin")
 
-SIDE_BY_SIDE = ("-n", "auto", "--dist", "loadfile")
-"""A process for each core; the tests of a file stay together."""
+SIDE_BY_SIDE = ("-n", "auto", "--dist", "worksteal")
+"""A process for each core; who is through with its tests takes over some of another's."""
 
 sys.path.insert(0, str(ROOT))
 from magview.ui.kit.preflight import PACKAGES, loads  # noqa: E402  (needs the path above; imports no Qt)
@@ -28,7 +29,7 @@ from magview.ui.kit.preflight import PACKAGES, loads  # noqa: E402  (needs the p
 
 def main() -> int:
     """Do what the one argument says."""
-    if sys.argv[1:] not in (["bench"], ["tests"]):
+    if sys.argv[1:] != ["bench"] and sys.argv[1:2] != ["tests"]:
         return stop("say `python3 .ci/fresh.py bench` or `python3 .ci/fresh.py tests`")
     if sys.version_info < (3, 11):  # noqa: UP036  (this script meets whatever Python the machine has)
         return stop(f"Python {sys.version.split()[0]} is too old; magview needs 3.11 or newer")
@@ -42,7 +43,8 @@ def main() -> int:
         run(str(BIN / "pip"), "install", "--quiet", str(ROOT))
         return subprocess.run([str(BIN / "magview")], check=False).returncode
     run(str(BIN / "pip"), "install", "--quiet", "--editable", f"{ROOT}[test]")
-    return subprocess.run([str(BIN / "python"), "-m", "pytest", *SIDE_BY_SIDE], cwd=ROOT, check=False).returncode
+    command = [str(BIN / "python"), "-m", "pytest", *SIDE_BY_SIDE, *sys.argv[2:]]
+    return subprocess.run(command, cwd=ROOT, check=False).returncode
 
 
 def missing_packages() -> list[str]:
