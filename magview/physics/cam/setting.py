@@ -19,6 +19,10 @@ from magview.spec.magneto import Magneto
 from magview.spec.units import MM_PER_INCH
 
 Array = NDArray[np.float64]
+
+_HAIR_MM = 1e-6
+"""The least gap in which contacts open, and the least lift at which they close: at nought they only just touch."""
+
 Flags = NDArray[np.bool_]
 
 
@@ -217,7 +221,8 @@ class InternalTiming:
     def adjust(self, gap_mm: float, screw_creep_deg: float = 0.0) -> Adjustment:
         """Where to put plate and screw for this largest gap on lobe 1 with its opening exactly at the E-gap.
 
-        Closed form, on lobe 1's own flank as worn. A gap [mm] out of reach is answered with the nearest one. The
+        Closed form, on lobe 1's own flank as worn. A gap [mm] out of reach is answered with the nearest one, and so
+        is a gap of 0, in which the contacts only touch and never open. The
         screw's place is where it stands when tight; it is set so much before it as tightening then carries it
         [deg, positive = closer], and that, too, must lie within its travel.
         Raises ValueError for one below 0 or that is no number.
@@ -230,7 +235,9 @@ class InternalTiming:
         low_s, high_s = self.magneto.contact_screw.range_deg
         reasons = []
         top = self.curve.top_mm + self.lift_errors_mm[0]
-        if gap_mm >= top:
+        if gap_mm < _HAIR_MM / 2:
+            reasons.append(tr("with a gap of 0 the contacts only touch at the top of lobe 1 and never open"))
+        elif gap_mm >= top:
             reasons.append(tr("lobe 1 lifts the contacts {both} in all, so they would never close", both=_both(top)))
         elif np.isnan(screw):
             reasons.append(tr("the contact screw's eccentric does not reach that far"))
@@ -254,8 +261,7 @@ class InternalTiming:
 
     def _solve(self, gap_mm: float, travel_deg: tuple[float, float]) -> tuple[float, float]:
         stop = float(self.curve.top_mm + self.lift_errors_mm[0] - self.wear_lift_mm - gap_mm)
-        # A gap of 0 is the very top, which the last bit must not overshoot.
-        level = min(float((stop + self.wear_lift_mm) / self.scale[0]), self.curve.top_mm)
+        level = float((stop + self.wear_lift_mm) / self.scale[0])
         before = float(self.curve.before_top_deg(level if level > 0 else nan))
         backplate = self.ratio * self.places_deg[0] - self.peaks_deg[0] + before
         return float(backplate), self._screw_at(stop, travel_deg)
@@ -308,12 +314,12 @@ class InternalTiming:
         quarters = [90.0 * q for q in range(ceil(low_s / 90.0), floor(high_s / 90.0) + 1) if q % 2]
         stops = self.stop_mm(np.array([low_s, high_s, *quarters]))
         # A hair above the base circle and below the top, so that the contacts do close and open.
-        low = max(min(levels), float(stops.min()), -self.wear_lift_mm + 1e-6)
-        high = min(max(levels), float(stops.max()), self.curve.top_mm * self.scale[0] - self.wear_lift_mm)
+        top = self.curve.top_mm * self.scale[0] - self.wear_lift_mm
+        low = max(min(levels), float(stops.min()), -self.wear_lift_mm + _HAIR_MM)
+        high = min(max(levels), float(stops.max()), top - _HAIR_MM)
         if not low <= high:
             return np.nan
-        wanted = self.curve.top_mm * self.scale[0] - self.wear_lift_mm - gap_mm
-        return float(self.curve.top_mm * self.scale[0] - self.wear_lift_mm - min(max(wanted, low), high))
+        return float(top - min(max(top - gap_mm, low), high))
 
 
 def _inwards(nearest_mm: float, wanted_mm: float) -> float:

@@ -297,7 +297,7 @@ def test_unreachable_gap_is_answered_with_the_nearest(magneto, share):
 
 
 @few
-@given(magnetos(), st.floats(0.0, 1.3), st.floats(-9.0, 9.0))
+@given(magnetos(), st.floats(0.0, 1.3) | st.just(0.0), st.floats(-9.0, 9.0) | st.just(0.0))
 def test_the_nearest_gap_can_be_set_where_tightening_carries_the_screw(magneto, share, creep):
     timing, (low, high) = InternalTiming(magneto), magneto.contact_screw.range_deg
     found = timing.adjust(share * timing.curve.top_mm, creep)
@@ -344,19 +344,38 @@ def test_no_gap_is_offered_where_the_whole_slot_misses_the_flank(lobes_moved_deg
         assert "no gap within reach opens at the E-gap" in found.reason
 
 
-def test_contacts_set_to_open_by_nothing():
-    """A gap of 0 is the limit: the contacts part at the top of the lobe only, at any top lift whatever."""
-    for lift in np.linspace(0.3, 0.5, 40):
-        profile = {**plain()["cam"]["profile"], "lift_mm": float(lift), "dwell_deg": 0.0}
-        wide = {"range_deg": (-60.0, 60.0)}
-        screw = {"kind": "threaded", "lead_mm": 1.0, "range_deg": (-360.0, 360.0), "positive_is_clockwise": True}
+@pytest.mark.parametrize("profile", ["law", "measured"])
+def test_a_gap_of_nought_is_no_setting_in_which_contacts_open(profile):
+    """At the very top of a lobe the last bit decides whether contacts touch; a hair below it they open."""
+    angle = np.linspace(-20.0, 20.0, 41)
+    for top in np.linspace(0.3, 0.7, 40):
+        lift = tuple((top * np.cos(np.pi * angle / 40.0) ** 2).tolist())
+        measured = {"kind": "measured", "angle_deg": tuple(angle.tolist()), "contact_lift_mm": lift}
+        by_law = {
+            **plain()["cam"]["profile"],
+            "lift_mm": float(top),
+            "dwell_deg": 0.0,
+            "rise_deg": 26.0,
+            "fall_deg": 26.0,
+        }
         timing = InternalTiming(
-            build(cam={**plain()["cam"], "profile": profile}, backplate=wide, contact_screw=screw)
+            build(
+                cam={
+                    "turns_per_rotor_turn": 2 / 3,
+                    "lobe_peaks_deg": tuple(60.0 * lobe for lobe in range(6)),
+                    "profile": measured if profile == "measured" else by_law,
+                },
+                backplate={"range_deg": (-60.0, 60.0)},
+                contact_screw={**plain()["contact_screw"], "throw_mm": 1.0, "range_deg": (-90.0, 90.0)},
+            )
         )
         found = timing.adjust(0.0)
-        assert found.reachable
-        # The lobe's top stands at the E-gap then.
-        assert (timing.peaks_deg[0] + found.backplate_deg) == pytest.approx(10.0, abs=1e-5)
+        assert not found.reachable and "never open" in found.reason and "nan" not in found.reason
+        assert 0.0 < found.nearest_gap_mm < 1e-5
+        nearest = timing.adjust(found.nearest_gap_mm)
+        assert nearest.reachable
+        read = timing.readings(nearest.backplate_deg, nearest.screw_deg)
+        assert float(read.e_gap_error_deg[0]) == pytest.approx(0.0, abs=1e-6)
 
 
 @pytest.mark.parametrize("wanted", [0.02, 0.55])
