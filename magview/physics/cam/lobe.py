@@ -236,22 +236,13 @@ def _check_height(lift_mm: float) -> None:
 
 def _tops(height: Array, rise: float) -> list[int]:
     """Indices of the tops that stand at least `rise` over the dips on either side, or over the ends."""
-    tops: list[int] = []
-    best, dip, climbing = 0, float(height[0]), True
-    for i, h in enumerate(height.tolist()):
-        if climbing:
-            if h > height[best]:
-                best = i
-            elif height[best] - h >= rise:
-                tops.append(best)
-                climbing, dip = False, h
-        elif h < dip:
-            dip = h
-        elif h - dip >= rise:
-            climbing, best = True, i
-    if climbing and height[best] - dip >= rise:
-        tops.append(best)
-    return tops
+    from scipy.signal import find_peaks  # few need it and it loads slowly
+
+    # An end may be a top. Of several as high to the last bit, a slope far below any reading leaves one the highest.
+    outside = float(height.min()) - 2 * rise
+    slope = np.linspace(0.0, 1e-6 * rise, len(height))
+    found, _ = find_peaks(np.r_[outside, height + slope, outside], prominence=rise)
+    return [int(i) - 1 for i in found]
 
 
 def _spline(x: Array, y: Array, weight: Array) -> Callable[[Array], Array]:
