@@ -8,7 +8,7 @@ from the breaker end; `sense` is +1 where the rotor turns clockwise seen from th
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from functools import lru_cache
+from functools import cached_property, lru_cache
 
 import numpy as np
 from numpy.typing import NDArray
@@ -83,10 +83,17 @@ def pose(state: BenchState, exaggeration: float = 1.0) -> Pose:
 
     `exaggeration` [-] draws the gap so many times its size by lifting the arm further; `gap_mm` stays the true one.
     """
-    magneto, timing = state.magneto, internal_timing(state.magneto)
+    return pose_at(state.magneto, state.rotor_deg, state.backplate_deg, state.screw_deg, exaggeration)
+
+
+def pose_at(
+    magneto: Magneto, rotor_deg: float, backplate_deg: float, screw_deg: float, exaggeration: float = 1.0
+) -> Pose:
+    """Where everything stands with rotor, backplate and contact screw at these angles [deg]."""
+    timing = internal_timing(magneto)
     sense, arms = breaker_end_sense(magneto), linkage(magneto.cam.profile, magneto.breaker)
-    lift = float(timing.lift_mm(state.rotor_deg, state.backplate_deg))
-    stop = float(timing.stop_mm(state.screw_deg))
+    lift = float(timing.lift_mm(rotor_deg, backplate_deg))
+    stop = float(timing.stop_mm(screw_deg))
     held = max(lift, stop)  # closed contacts hold the arm; the heel then hangs clear of the cam
 
     def arm_turn(at_mm: float) -> float:
@@ -99,12 +106,12 @@ def pose(state: BenchState, exaggeration: float = 1.0) -> Pose:
             "case-front": 0.0,
             "front": 0.0,
             "plate-front": 0.0,
-            "rotor": sense * state.rotor_deg,
-            "cam": sense * timing.ratio * state.rotor_deg,
-            "plate": sense * state.backplate_deg,
+            "rotor": sense * rotor_deg,
+            "cam": sense * timing.ratio * rotor_deg,
+            "plate": sense * backplate_deg,
             "arm": arm_turn(stop + exaggeration * (held - stop)),
             "stop": arm_turn(stop),
-            "screw": head * state.screw_deg,
+            "screw": head * screw_deg,
         },
         lift_mm=lift,
         stop_mm=stop,
@@ -118,18 +125,21 @@ def breaker_end(magneto: Magneto) -> BreakerEnd:
     condition = magneto.condition
     as_new = condition.model_copy(update={"heel_wear_mm": 0.0, "pip_height_mm": 0.0, "face_burn_mm": 0.0})
     if condition == as_new:
-        return _draughtsman(magneto).draw()
+        return breaker_layout(magneto).draw()
     unworn = magneto.model_copy(update={"condition": as_new})
-    drawing, heel = breaker_end(unworn), _draughtsman(unworn).heel(condition.heel_wear_mm)
+    drawing, heel = breaker_end(unworn), breaker_layout(unworn).heel(condition.heel_wear_mm)
     return replace(drawing, shapes=tuple(heel if shape.part == "heel" else shape for shape in drawing.shapes))
 
 
 @lru_cache(maxsize=4)
-def _draughtsman(magneto: Magneto) -> _Draughtsman:
-    return _Draughtsman(magneto)
+def breaker_layout(magneto: Magneto) -> BreakerLayout:
+    """Where the parts of a magneto lie, built once."""
+    return BreakerLayout(magneto)
 
 
-class _Draughtsman:
+class BreakerLayout:
+    """Where the parts lie with plate, screw and rotor at 0, in the picture's millimetres."""
+
     def __init__(self, magneto: Magneto) -> None:
         self.magneto = magneto
         self.timing: InternalTiming = internal_timing(magneto)
@@ -171,7 +181,7 @@ class _Draughtsman:
     def _bend(self) -> float:
         """Outward bend of the arm between heel and contact [rad] that keeps the fixed contact off the cam."""
         self.bend = 0.0
-        need = (8.5 if not self._eccentric else 5.5) * self.size
+        need = (8.5 if not self.eccentric else 5.5) * self.size
         for degrees in range(4, 60):
             inner = self.at(self.arms.contact_arm_mm, -need, self.closed + np.radians(degrees))
             if np.linalg.norm(inner) >= self.lobe_top + 1.2 * self.size:
@@ -179,7 +189,8 @@ class _Draughtsman:
         return float(np.radians(60.0))
 
     @property
-    def _eccentric(self) -> bool:
+    def eccentric(self) -> bool:
+        """Whether the contact screw turns an eccentric."""
         return isinstance(self.magneto.contact_screw, EccentricScrew)
 
     def turned(self, degrees: float) -> float:
@@ -201,18 +212,18 @@ class _Draughtsman:
             *self._front(),
         ]
         face, ahead = self.at(contact_arm, 0.0), self.at(contact_arm, 1.0)
-        slot = self.turned(_CLAMPS_DEG[0])
+        slot = self.turned(CLAMPS_DEG[0])
         names = {
             "rotor": ("rotor", _point(polar(1.12 * self.rim_outer, 0.0))),
             "pole shoe": ("case", _point(polar(1.29 * self.rim_outer, 180.0 / self.magneto.poles))),
-            "cam": ("cam", _point(polar(self.lobe_top * 0.84, self._lobe_bearing()))),
-            "step": ("cam", _point(polar(self.lobe_top * 0.5, self._step_bearing()))),
+            "cam": ("cam", _point(polar(self.lobe_top * 0.84, self.lobe_bearing()))),
+            "step": ("cam", _point(polar(self.lobe_top * 0.5, self.step_bearing()))),
             "rim mark": ("case", _point(polar(self.rim * 0.985, self.marks_bearing))),
             "backplate": ("plate", _point(polar(self.plate * 0.72, self.turned(205.0)))),
-            "clamp screw": ("case", _point(polar(self._slot_radius, slot))),
+            "clamp screw": ("case", _point(polar(self.slot_radius, slot))),
             "pivot": ("plate", pivot),
             "breaker arm": ("arm", _point(self.at(0.55 * contact_arm, 2.4 * k))),
-            "heel": ("arm", _point(self._heel())),
+            "heel": ("arm", _point(self.heel_centre())),
             "spring": ("arm", _point(self.at(0.3 * contact_arm, 6.2 * k))),
             "contacts": ("stop", _point(self.at(contact_arm, -0.6 * k))),
             "lock screw": ("plate", _point(self.at(contact_arm + 5.2 * k, -3.2 * k))),
@@ -228,7 +239,7 @@ class _Draughtsman:
             opening=_point(ahead - face),
             contact_half_mm=2.3 * k,
             mark_numbers=tuple(
-                _point(polar(self.number_radius, b - _NUMBER_BEFORE_DEG * self.sense)) for b in self.marks
+                _point(polar(self.number_radius, b - NUMBER_BEFORE_DEG * self.sense)) for b in self.marks
             ),
         )
 
@@ -264,21 +275,22 @@ class _Draughtsman:
         return [*shapes, Shape("rotor scale", "case", "mark", tuple(ticks), filled=False)]
 
     @property
-    def _slot_radius(self) -> float:
+    def slot_radius(self) -> float:
+        """From the middle to the clamp screws."""
         return self.plate - 4.2 * self.size
 
     def _plate(self, screw: Point) -> list[Shape]:
         k = self.size
         low, high = self.magneto.backplate.range_deg
         width = 1.5 * k
-        slots = [arc_slot(self._slot_radius, self.turned(b - high), self.turned(b - low), width) for b in _CLAMPS_DEG]
+        slots = [arc_slot(self.slot_radius, self.turned(b - high), self.turned(b - low), width) for b in CLAMPS_DEG]
         hole = circle((0, 0), self.lobe_top + 1.6 * k)
         shapes = [Shape("backplate", "plate", "plate", (circle((0, 0), self.plate, 180), hole, *slots))]
-        clamps = [polar(self._slot_radius, self.turned(b)) for b in _CLAMPS_DEG]
+        clamps = [polar(self.slot_radius, self.turned(b)) for b in CLAMPS_DEG]
         for c in clamps:
             shapes.append(Shape("clamp screw", "case-front", "screw", (circle(_point(c), 2.3 * k),)))
             shapes.append(Shape("clamp screw", "case-front", "slot", (cross_slot(_point(c), 1.9 * k, 0.3 * k),)))
-        zero = self.turned(self._pointer_deg)
+        zero = self.turned(self.pointer_deg)
         pointer = np.array([polar(self.plate * 0.94, zero), polar(self.plate, zero)])
         shapes.append(Shape("backplate", "plate", "mark", (pointer,), filled=False))
         scale = [
@@ -288,11 +300,11 @@ class _Draughtsman:
         shapes.append(Shape("plate scale", "case", "scale", tuple(scale), filled=False))
         return shapes + self._fixed_contact(screw)
 
-    @property
-    def _pointer_deg(self) -> float:
+    @cached_property
+    def pointer_deg(self) -> float:
         """Where the plate's scale stands [deg on from the pivot]: as near to its usual place as marks leave room."""
         marks = self.sense * (self.marks - self.pivot_bearing)
-        taken = np.concatenate([marks, marks - _NUMBER_BEFORE_DEG])
+        taken = np.concatenate([marks, marks - NUMBER_BEFORE_DEG])
 
         def suits(at: float) -> tuple[float, float]:
             clear = float(np.abs((taken - at + 180.0) % 360.0 - 180.0).min())
@@ -304,29 +316,31 @@ class _Draughtsman:
         k, arm = self.size, self.arms.contact_arm_mm
         lock = _point(self.at(arm + 5.2 * k, -3.2 * k))
         bracket = wrap([(_point(self.at(arm, -3.2 * k)), 2.0 * k), (lock, 2.6 * k), (screw, 3.0 * k)])
-        carrier = "stop" if self._eccentric else "plate"
+        carrier = "stop" if self.eccentric else "plate"
         shapes = [Shape("contacts", carrier, "bracket", (bracket,))]
-        if not self._eccentric:
-            shank = self._block(arm, -8.0 * k, -1.1 * k, 0.9 * k)
-            nut = self._block(arm, -6.6 * k, -5.2 * k, 1.9 * k)
+        if not self.eccentric:
+            shank = self.block(arm, -8.0 * k, -1.1 * k, 0.9 * k)
+            nut = self.block(arm, -6.6 * k, -5.2 * k, 1.9 * k)
             shapes += [
                 Shape("contact screw", "stop", "screw", (shank,)),
                 Shape("lock screw", "stop", "screw", (nut,)),
             ]
-        shapes.append(Shape("contacts", "stop", "contact", (self._block(arm, -1.1 * k, 0.0, 2.3 * k),)))
+        shapes.append(Shape("contacts", "stop", "contact", (self.block(arm, -1.1 * k, 0.0, 2.3 * k),)))
         shapes.append(Shape("lock screw", "plate-front", "screw", (circle(lock, 1.7 * k),)))
         shapes.append(Shape("lock screw", "plate-front", "slot", (cross_slot(lock, 1.4 * k, 0.25 * k),)))
-        shapes.append(Shape("contact screw", "screw", "eccentric" if self._eccentric else "screw", (
+        shapes.append(Shape("contact screw", "screw", "eccentric" if self.eccentric else "screw", (
             circle(screw, 2.5 * k),
         )))  # fmt: skip
         shapes.append(Shape("contact screw", "screw", "slot", (cross_slot(screw, 2.1 * k, 0.3 * k),)))
         return shapes
 
-    def _block(self, along: float, inner: float, outer: float, half: float) -> Array:
+    def block(self, along: float, inner: float, outer: float, half: float) -> Array:
+        """A rectangle across the contacts' line: so far from the pivot, between two heights, of half a width [mm]."""
         corners = [(-half, inner), (half, inner), (half, outer), (-half, outer)]
         return np.array([self.at(along + a, out) for a, out in corners])
 
-    def _heel(self) -> Array:
+    def heel_centre(self) -> Array:
+        """Middle of the heel's rounding with the arm on the base circle."""
         return self.at(self.arms.heel_arm_mm, 0.0, self.closed)
 
     def heel(self, wear_mm: float) -> Shape:
@@ -334,7 +348,7 @@ class _Draughtsman:
         k, arm = self.size, self.arms.contact_arm_mm
         radius = max(self.arms.heel_radius_mm - wear_mm, 0.1)
         root = _point(self.at(min(self.arms.heel_arm_mm, 0.8 * arm), 2.4 * k))
-        return Shape("heel", "arm", "fibre", (wrap([(_point(self._heel()), radius), (root, 2.2 * k)]),))
+        return Shape("heel", "arm", "fibre", (wrap([(_point(self.heel_centre()), radius), (root, 2.2 * k)]),))
 
     def _arm(self, pivot: Point) -> list[Shape]:
         k, arm = self.size, self.arms.contact_arm_mm
@@ -347,7 +361,7 @@ class _Draughtsman:
         return [
             self.heel(0.0),
             Shape("breaker arm", "arm", "arm", (bar,)),
-            Shape("contacts", "arm", "contact", (self._block(arm, 0.0, 1.1 * k, 2.3 * k),)),
+            Shape("contacts", "arm", "contact", (self.block(arm, 0.0, 1.1 * k, 2.3 * k),)),
             Shape("spring", "arm", "spring", (leaf,), filled=False),
             Shape("pivot", "plate-front", "screw", (circle(pivot, 1.7 * k),)),
             Shape("spring", "plate-front", "screw", (circle(post, 1.4 * k),)),
@@ -355,27 +369,29 @@ class _Draughtsman:
 
     # -------------------------------------------------------------- cam
 
-    def _lobe_bearing(self) -> float:
+    def lobe_bearing(self) -> float:
         """Bearing of lobe 1's top with the rotor at 0."""
-        return self.turned(self._heel_at_top_deg - self.timing.first_peak_deg)
+        return self.turned(self.heel_at_top_deg - self.timing.first_peak_deg)
 
-    @property
-    def _heel_at_top_deg(self) -> float:
+    @cached_property
+    def heel_at_top_deg(self) -> float:
+        """How far from the pivot's direction the heel meets a lobe's top [cam deg]."""
         top = self.arms.radius_mm(self.arms.arm_angle_at_lift_rad(self.timing.curve.top_mm))
         return float(np.degrees(self.arms.heel_angle_rad(top)))
 
-    def _step_bearing(self) -> float:
+    def step_bearing(self) -> float:
+        """Bearing of the cam's step, where the straightedge is read, with the rotor at 0."""
         return self.marks_bearing - self.sense * self.timing.ratio * self.magneto.e_gap_deg
 
     def _cam(self) -> list[Shape]:
         outline = cam_outline_mm(self.timing, self.arms)
         radius, back = np.hypot(outline[:, 0], outline[:, 1]), np.degrees(np.arctan2(outline[:, 1], outline[:, 0]))
         # Cam-frame angles count from lobe 1's top in the direction of rotation.
-        cam = polar(radius, self._lobe_bearing() + self.sense * back)
-        step = self._step_bearing()
+        cam = polar(radius, self.lobe_bearing() + self.sense * back)
+        step = self.step_bearing()
         boss = self.lobe_top * 0.55
         raised = arc(boss, step, step + 180.0)
-        first = polar(self.lobe_top * 0.8, self._lobe_bearing())
+        first = polar(self.lobe_top * 0.8, self.lobe_bearing())
         return [
             Shape("cam", "cam", "cam", (cam,)),
             Shape("cam", "cam", "mark", (circle(_point(first), 0.5 * self.size),)),
@@ -385,7 +401,7 @@ class _Draughtsman:
 
     def _front(self) -> list[Shape]:
         """The straightedge along the step, and the arrow of rotation round the outside."""
-        step, r = self._step_bearing(), self.rim_outer
+        step, r = self.step_bearing(), self.rim_outer
         # One end alone reaches the rim, so that it is plain against which mark the edge is read.
         ends = [polar(self.rim, step), polar(_FAR_END * self.rim, step + 180.0)]
         start = 180.0 - 24.0 * self.sense
@@ -399,7 +415,7 @@ class _Draughtsman:
         ]
 
 
-_CLAMPS_DEG = (165.0, 235.0, 292.0)
+CLAMPS_DEG = (165.0, 235.0, 292.0)
 """Clamp screws, degrees on from the pivot in the direction of rotation: clear of arm and contacts."""
 
 _POINTER_DEG, _SCALE_CLEAR_DEG = 200.0, 14.0
@@ -408,19 +424,21 @@ _POINTER_DEG, _SCALE_CLEAR_DEG = 200.0, 14.0
 _FAR_END = 0.45
 """How far the straightedge reaches beyond the cam's centre, of the rim's radius."""
 
-_NUMBER_BEFORE_DEG = 6.5
+NUMBER_BEFORE_DEG = 6.5
 """A mark's number stands so far before it, so that the edge never covers both at once."""
 
 
-def cam_outline_mm(timing: InternalTiming, arms: Linkage) -> Array:
+def cam_outline_mm(timing: InternalTiming, arms: Linkage, factor: float = 1.0) -> Array:
     """The cam's outline (n, 2) [mm], first lobe's top on +x, angles in the direction of rotation.
+
+    With a factor it is the cam that lifts the contacts so many times as far.
 
     It is the pitch curve, taken from the contact lift itself, moved in by the heel's radius; so what is
     drawn lifts the contacts as computed, measured profiles and lobe errors included.
     """
     phi = np.linspace(0.0, 360.0, _CAM_POINTS, endpoint=False)
     rotor = (phi + timing.first_peak_deg) / timing.ratio
-    lift = timing.lift_mm(rotor, 0.0) + timing.wear_lift_mm
+    lift = factor * (timing.lift_mm(rotor, 0.0) + timing.wear_lift_mm)
     radius = arms.radius_mm(arms.arm_angle_at_lift_rad(lift))
     top = arms.radius_mm(arms.arm_angle_at_lift_rad(timing.curve.top_mm))
     beta = arms.heel_angle_rad(radius) - arms.heel_angle_rad(top) - np.radians(phi)

@@ -1,0 +1,353 @@
+"""Painting a scene: what stands still is kept as pixmaps, what moves is drawn from kept paths, words come last.
+
+The painter knows roles and lines, nothing of magnetos. Begin reading at `ScenePainter.paint`.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable
+from weakref import WeakKeyDictionary
+
+import numpy as np
+from PySide6.QtCore import QPointF, QRectF, QSizeF, Qt
+from PySide6.QtGui import (
+    QBrush,
+    QColor,
+    QFont,
+    QPainter,
+    QPainterPath,
+    QPen,
+    QPixmap,
+    QPolygonF,
+    QRadialGradient,
+    QTransform,
+)
+
+from magview.drawing.place_names import Placed, place_names
+from magview.drawing.scene import (
+    Frame,
+    Glass,
+    Gradient,
+    Group,
+    Layer,
+    Measure,
+    Piece,
+    Scene,
+    Style,
+    Turn,
+    frame_of,
+    glass_radius,
+)
+from magview.drawing.shapes import Array, Point, hatching
+from magview.ui.kit.theme import Theme
+from magview.ui.pictures.scene_colours import scene_colours
+from magview.ui.pictures.scene_words import SceneWords
+
+_LAYERS: tuple[Layer, ...] = ("ground", "plate")
+"""Layers that are kept as pixmaps, from the bottom up."""
+
+
+class ScenePainter:
+    """Paints scenes of one picture, whose kept pieces it remembers, at any size and on any device."""
+
+    def __init__(self, theme: Theme) -> None:
+        self.line_factor = 1.0
+        """How much thicker lines are drawn, for the back row of a class."""
+        self._paths: WeakKeyDictionary[Piece, QPainterPath] = WeakKeyDictionary()
+        self._hatchings: WeakKeyDictionary[Piece, QPainterPath] = WeakKeyDictionary()
+        self._kept: dict[Layer, tuple[object, QPixmap]] = {}
+        self._placed: tuple[object, tuple[Placed, ...]] = (None, ())
+        self.set_theme(theme)
+
+    def set_theme(self, theme: Theme) -> None:
+        """Take another look's colours."""
+        self._colours = {role: QColor(colour) for role, colour in scene_colours(theme).items()}
+        self._tools: dict[Style, tuple[QPen, QBrush]] = {}
+        self._kept.clear()
+
+    def colour(self, role: str, alpha: float = 1.0) -> QColor:
+        """A role's colour."""
+        colour = QColor(self._colours[role])
+        colour.setAlphaF(alpha)
+        return colour
+
+    # ------------------------------------------------------------------ the whole picture
+
+    def paint(
+        self,
+        painter: QPainter,
+        scene: Scene,
+        size: QSizeF,
+        font: QFont,
+        frame: Frame | None = None,
+        ratio: float = 1.0,
+    ) -> None:
+        """Paint a scene over a painter's area from (0, 0) on; `ratio`: pixels of the device for each of ours.
+
+        Without a frame the whole scene is fitted. With a ratio of 0 nothing is kept as pixels: for paper.
+        """
+        words = SceneWords(painter, font, self.colour, size)
+        frame = frame if frame is not None else frame_of(scene, size.width(), size.height(), words.em)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        if ratio:
+            for layer in _LAYERS:
+                self._paint_kept(painter, scene, layer, size, font, frame, ratio)
+        else:
+            painter.fillRect(QRectF(QPointF(0.0, 0.0), size), self.colour("paper"))
+            for layer in _LAYERS:
+                self._paint_layer(painter, words, scene, layer, frame)
+        self._paint_layer(painter, words, scene, "moving", frame)
+        self._paint_measures(painter, words, scene.measures, frame)
+        self.paint_names(painter, words, scene, size, frame)
+        for glass in scene.glasses:
+            self._paint_glass(painter, words, glass, size, frame)
+        words.corners(scene, size, frame)
+        words.total(scene.total, size)
+        if scene.assumed:
+            words.across(scene.assumed, size)
+
+    def lens(
+        self, painter: QPainter, scene: Scene, size: QSizeF, font: QFont, at: QPointF, factor: float, radius: float
+    ) -> None:
+        """What lies under a point, so many times larger, in a round glass about it; words keep their size."""
+        words = SceneWords(painter, font, self.colour, size)
+        frame = frame_of(scene, size.width(), size.height(), words.em)
+        x, y = frame.back(at.x(), at.y())
+        near = Frame(frame.scale * factor, at.x() - factor * frame.scale * x, at.y() + factor * frame.scale * y)
+        round_glass = QPainterPath()
+        round_glass.addEllipse(at, radius, radius)
+        painter.save()
+        painter.setClipPath(round_glass)
+        painter.fillPath(round_glass, self.colour("paper"))
+        for layer in (*_LAYERS, "moving"):
+            for group in scene.groups:
+                if group.layer == layer:
+                    self._paint_group(painter, group, near)
+        painter.restore()
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.setPen(self._pen("ink", 2.0))
+        painter.drawEllipse(at, radius, radius)
+        words.beside(f"{factor:g}×", QPointF(at.x() + 0.62 * radius, at.y() - 0.62 * radius))
+
+    # ------------------------------------------------------------------ layers
+
+    def _paint_kept(
+        self, painter: QPainter, scene: Scene, layer: Layer, size: QSizeF, font: QFont, frame: Frame, ratio: float
+    ) -> None:
+        groups = [group for group in scene.groups if group.layer == layer]
+        said = tuple(word for word in scene.words if word.layer == layer)
+        lit = scene.lit if any(piece.part == scene.lit for group in groups for piece in group.pieces) else ""
+        key = (
+            tuple((group.pieces, group.turns) for group in groups), said, frame, size.width(), size.height(), ratio,
+            font.key(), self.line_factor, lit,
+        )  # fmt: skip
+        known, pixmap = self._kept.get(layer, (None, QPixmap()))
+        if key != known:
+            pixmap = QPixmap((size * ratio).toSize())
+            pixmap.setDevicePixelRatio(ratio)
+            pixmap.fill(self.colour("paper") if layer == "ground" else Qt.GlobalColor.transparent)
+            still = QPainter(pixmap)
+            still.setRenderHint(QPainter.RenderHint.Antialiasing)
+            self._paint_layer(still, SceneWords(still, font, self.colour, size), scene, layer, frame)
+            still.end()
+            self._kept[layer] = key, pixmap
+        painter.drawPixmap(0, 0, pixmap)
+
+    def _paint_layer(self, painter: QPainter, words: SceneWords, scene: Scene, layer: Layer, frame: Frame) -> None:
+        for group in scene.groups:
+            if group.layer == layer:
+                self._paint_group(painter, group, frame, scene.lit)
+        for word in scene.words:
+            if word.layer == layer:
+                words.word(word, frame)
+
+    def _paint_group(self, painter: QPainter, group: Group, frame: Frame, lit: str = "") -> None:
+        if not group.pieces:
+            return
+        base = base_of(frame)
+        outer = painter.worldTransform()
+        if group.clip is not None:
+            painter.save()
+            painter.setTransform(base * outer)
+            painter.setClipPath(_path((group.clip,), True), Qt.ClipOperation.IntersectClip)
+        painter.setTransform(_turned(group.turns) * base * outer)
+        for piece in group.pieces:
+            pen, brush = self._tools_of(piece.style)
+            painter.setPen(pen)
+            painter.setBrush(brush)
+            painter.drawPath(self._path_of(piece))
+            if piece.style.hatch is not None:
+                pen = self._pen(piece.style.line, 1.0, piece.style.hatch.alpha)
+                painter.setPen(pen)
+                painter.drawPath(self._hatching_of(piece))
+        if lit:
+            painter.setPen(self._pen("planned", 2.4))
+            painter.setBrush(Qt.BrushStyle.NoBrush)
+            for piece in group.pieces:
+                if piece.part == lit:
+                    painter.drawPath(self._path_of(piece))
+        if group.clip is not None:
+            painter.restore()
+        painter.setTransform(outer)
+
+    def _path_of(self, piece: Piece) -> QPainterPath:
+        path = self._paths.get(piece)
+        if path is None:
+            path = self._paths[piece] = _path(piece.outlines, piece.closed)
+        return path
+
+    def _hatching_of(self, piece: Piece) -> QPainterPath:
+        path = self._hatchings.get(piece)
+        hatch = piece.style.hatch
+        if path is None and hatch is not None:
+            lines = [hatching(piece.outlines, bearing, hatch.pitch_mm) for bearing in hatch.bearings]
+            path = self._hatchings[piece] = _path(np.concatenate(lines), False)
+        return path if path is not None else QPainterPath()
+
+    def _tools_of(self, style: Style) -> tuple[QPen, QBrush]:
+        tools = self._tools.get(style)
+        if tools is None:
+            pen = self._pen(style.line, style.width_px, style.line_alpha, style.dash)
+            brush = QBrush()
+            if style.gradient is not None:
+                brush = QBrush(self._gradient(style.gradient))
+            elif style.fill:
+                brush = QBrush(self.colour(style.fill, style.fill_alpha), Qt.BrushStyle.SolidPattern)
+            if len(self._tools) > 400:
+                self._tools.clear()
+            tools = self._tools[style] = pen, brush
+        return tools
+
+    def _pen(self, role: str, width_px: float, alpha: float = 1.0, dash: tuple[float, ...] = ()) -> QPen:
+        if not role:
+            return QPen(Qt.PenStyle.NoPen)
+        pen = QPen(self.colour(role, alpha), width_px * self.line_factor)
+        pen.setCosmetic(True)
+        # Flat and bevelled: on lines this fine it looks the same as round, and costs far less to stroke.
+        pen.setCapStyle(Qt.PenCapStyle.FlatCap)
+        pen.setJoinStyle(Qt.PenJoinStyle.BevelJoin)
+        if dash:
+            pen.setDashPattern(list(dash))
+        return pen
+
+    def _gradient(self, light: Gradient) -> QRadialGradient:
+        gradient = QRadialGradient(_qt(light.centre), light.radius_mm)
+        for at, role in light.stops:
+            gradient.setColorAt(at, self.colour(role))
+        return gradient
+
+    # ------------------------------------------------------------------ measures, names, glass
+
+    def _paint_measures(
+        self, painter: QPainter, words: SceneWords, measures: Iterable[Measure], frame: Frame
+    ) -> None:
+        for measure in measures:
+            painter.setBrush(Qt.BrushStyle.NoBrush)
+            painter.setPen(
+                self._pen(measure.witness_role, 1.0, dash=(2.0, 3.0) if measure.witness_role == "hair" else ())
+            )
+            for start, end in measure.witnesses:
+                painter.drawLine(_at(frame, start), _at(frame, end))
+            a, b = _at(frame, measure.start), _at(frame, measure.end)
+            if math.hypot(b.x() - a.x(), b.y() - a.y()) > 8.0:
+                self._paint_arrow(painter, a, b, measure)
+            if measure.text:
+                at = (a + b) / 2 if measure.words_at is None else _at(frame, measure.words_at)
+                words.on_paper(measure.text, at, measure.role, measure.align)
+
+    def _paint_arrow(self, painter: QPainter, a: QPointF, b: QPointF, measure: Measure) -> None:
+        size = 9.0 if measure.width_px > 2.0 else 8.0
+        way = math.atan2(b.y() - a.y(), b.x() - a.x())
+        ahead = QPointF(math.cos(way), math.sin(way)) * (0.8 * size)
+        painter.setPen(self._pen(measure.role, measure.width_px))
+        painter.drawLine(a + ahead if measure.both_heads else a, b - ahead)
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(QBrush(self.colour(measure.role), Qt.BrushStyle.SolidPattern))
+        ends = ((b, way), (a, way + math.pi)) if measure.both_heads else ((b, way),)
+        for tip, angle in ends:
+            barbs = [tip - QPointF(math.cos(angle + o), math.sin(angle + o)) * size for o in (-0.38, 0.38)]
+            painter.drawPolygon(QPolygonF([tip, *barbs]))
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+
+    def placed(self, words: SceneWords, scene: Scene, size: QSizeF, frame: Frame) -> tuple[Placed, ...]:
+        """Where the names of a scene stand; kept as long as its plan and the picture's size are the same."""
+        if scene.plan is None:
+            return ()
+        key = (id(scene.plan), size.width(), size.height(), frame, words.em, scene.lit)
+        if self._placed[0] != key:
+            sides = size.width(), size.height()
+            asked = scene.lit if any(name.part == scene.lit for name in scene.plan.names) else ""
+            self._plan = scene.plan  # held, so that its id is no other's
+            self._placed = key, place_names(scene.plan, frame, sides, words.em, words.width, asked)
+        return self._placed[1]
+
+    def paint_names(self, painter: QPainter, words: SceneWords, scene: Scene, size: QSizeF, frame: Frame) -> None:
+        """Write the names of the parts beside them, each with its leader."""
+        for place in self.placed(words, scene, size, frame):
+            name = place.name
+            text, role = scene.readings.get(name.part, (name.text, name.role))
+            tip = _at(frame, scene.tips[name.part][place.place])
+            if place.leader is not None:
+                painter.setPen(self._pen(role if name.bold else "second_ink", 1.2 if name.bold else 1.0))
+                painter.drawLine(QPointF(place.leader[0], place.leader[1]), tip)
+                if not name.bold:
+                    painter.setPen(Qt.PenStyle.NoPen)
+                    painter.setBrush(QBrush(self.colour("second_ink"), Qt.BrushStyle.SolidPattern))
+                    painter.drawEllipse(tip, 2.0, 2.0)
+                    painter.setBrush(Qt.BrushStyle.NoBrush)
+            left, top, right, bottom = place.box
+            at = QPointF((left + right) / 2, (top + bottom) / 2)
+            words.name(text, at, role, name.bold or name.part == scene.lit, paper=place.over)
+
+    def _paint_glass(self, painter: QPainter, words: SceneWords, glass: Glass, size: QSizeF, outer: Frame) -> None:
+        radius = glass_radius(glass, size.width(), size.height())
+        x = size.width() - radius - 10.0 if "right" in glass.corner else radius + 10.0
+        y = size.height() - radius - 10.0 - glass.above_em * words.em if "bottom" in glass.corner else radius + 10.0
+        frame = Frame(radius / glass.half_mm, x, y)
+        for group in glass.scene.groups:
+            self._paint_group(painter, group, frame)
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.setPen(self._pen("second_ink", 1.8))
+        painter.drawEllipse(QPointF(x, y), radius, radius)
+        for word in glass.scene.words:
+            words.word(word, frame)
+        if glass.tells_factor:
+            at = QPointF(x + 0.66 * radius, y - 0.38 * radius)
+            words.small(f"{frame.scale / outer.scale:.0f}×", at, "second_ink")
+
+
+def base_of(frame: Frame) -> QTransform:
+    """From a scene's millimetres, y down, to pixels."""
+    side = -frame.scale if frame.mirrored else frame.scale
+    return QTransform(side, 0.0, 0.0, frame.scale, frame.left, frame.top)
+
+
+def _turned(turns: Iterable[Turn]) -> QTransform:
+    whole = QTransform()
+    for turn in turns:
+        x, y = turn.about
+        whole = whole * QTransform().translate(x, -y).rotate(turn.bearing_deg).translate(-x, y)
+    return whole
+
+
+def _path(outlines: Iterable[Array], close: bool) -> QPainterPath:
+    path = QPainterPath()
+    path.setFillRule(Qt.FillRule.OddEvenFill)
+    for outline in outlines:
+        points = outline.tolist()
+        path.moveTo(points[0][0], -points[0][1])
+        for x, y in points[1:]:
+            path.lineTo(x, -y)
+        if close:
+            path.closeSubpath()
+    return path
+
+
+def _qt(point: Point) -> QPointF:
+    return QPointF(point[0], -point[1])
+
+
+def _at(frame: Frame, point: Point) -> QPointF:
+    side = -frame.scale if frame.mirrored else frame.scale
+    return QPointF(frame.left + side * point[0], frame.top - frame.scale * point[1])
