@@ -13,8 +13,7 @@ import numpy as np
 from magview.drawing.breaker_end import BreakerLayout, Pose
 from magview.drawing.scene import Glass, Group, Piece, Scene, Style, Word
 from magview.drawing.shapes import Array, circle
-from magview.spec.language import number, tr
-from magview.spec.units import format_length
+from magview.spec.language import format_length, number, tr
 
 EDGE_HEIGHT_MM = 2.0
 """How far the straightedge's edge lies above the rim."""

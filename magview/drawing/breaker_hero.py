@@ -30,9 +30,8 @@ from magview.drawing.scene import (
     Word,
 )
 from magview.drawing.shapes import Array, Point, band, circle, polar, rotate
-from magview.spec.language import number, tr
+from magview.spec.language import format_length, number, tr
 from magview.spec.magneto import Magneto
-from magview.spec.units import format_length
 
 MARK_NUMBERS = 0.945
 """Where the numbers of the rim marks stand, of the rim's radius."""

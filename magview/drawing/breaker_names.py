@@ -22,9 +22,8 @@ from magview.drawing.breaker_pieces import (
 )
 from magview.drawing.scene import Name, Obstacle, Options, Plan
 from magview.drawing.shapes import Array, Point, circle, polar, rotate
-from magview.spec.language import tr
+from magview.spec.language import format_length, tr
 from magview.spec.magneto import Magneto
-from magview.spec.units import format_length
 
 _STEP_DEG = 2.0
 """Names keep their places while the plate turns by less than this."""

@@ -15,8 +15,8 @@ from magview.drawing.breaker_end import BreakerLayout, Pose
 from magview.drawing.breaker_pieces import screws
 from magview.drawing.scene import Carrier, Measure, Piece, Style, Term, Turn, Word
 from magview.drawing.shapes import Array, Point, polar
-from magview.spec.language import number, tr
-from magview.spec.units import MM_PER_INCH, format_length
+from magview.spec.language import format_length, number, tr
+from magview.spec.units import MM_PER_INCH
 
 
 @dataclass(frozen=True, eq=False)
@@ -129,7 +129,7 @@ def _levers(close: Closeup, inches: bool) -> tuple[Measure, ...]:
     feet = [_point(close.on_arm(a, 1.2 * k)) for a in (0.0, contact)]
     unit = tr("in") if inches else "mm"
     long = Measure(
-        "contact arm", ends[0], ends[1], f"{_length(contact, inches, 1 + inches)} {unit}", "second_ink", contact,
+        "contact_arm", ends[0], ends[1], f"{_length(contact, inches, 1 + inches)} {unit}", "second_ink", contact,
         witnesses=((ends[0], feet[0]), (ends[1], feet[1])),
     )  # fmt: skip
     if arms.plain:
@@ -143,7 +143,7 @@ def _levers(close: Closeup, inches: bool) -> tuple[Measure, ...]:
     inner = [_point(close.of_arm(p + 4.6 * k * across)) for p in (pivot, heel)]
     joined = [_point(close.of_arm(p)) for p in (pivot, heel)]
     short = Measure(
-        "heel arm", inner[0], inner[1], _length(arms.heel_arm_mm, inches, 1 + inches), "second_ink", arms.heel_arm_mm,
+        "heel_arm", inner[0], inner[1], _length(arms.heel_arm_mm, inches, 1 + inches), "second_ink", arms.heel_arm_mm,
         words_at=_between(inner[0], inner[1], 0.62), witnesses=((inner[0], joined[0]), (inner[1], joined[1])),
     )  # fmt: skip
     return long, short

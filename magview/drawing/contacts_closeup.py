@@ -31,8 +31,7 @@ from magview.drawing.closeup_measures import Closeup, blade, circles, measures, 
 from magview.drawing.contact_faces import Grade, face_glass, pip_outline
 from magview.drawing.scene import CornerLine, CornerWords, Group, Options, Piece, Scene, Style, Turn
 from magview.drawing.shapes import Array, circle, rotate
-from magview.spec.language import number, tr
-from magview.spec.units import format_length
+from magview.spec.language import format_length, number, tr
 
 FACTOR = 8.0
 """How many times larger heights are drawn; at twelve times a cam of nine lobes would undercut."""
