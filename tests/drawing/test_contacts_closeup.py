@@ -84,14 +84,20 @@ def test_the_heels_arrow_ends_at_the_heel_and_at_what_it_is_up_from(magneto):
         measure, lever = scene.measure("heel"), breaker.contact_arm_mm / breaker.heel_arm_mm
         wanted = lift / lever if lift >= stop else (stop - lift) / lever
         assert measure.shows_mm == pytest.approx(wanted, abs=1e-12)
-        # The heel swings on its arm, the arrow is straight: about a hundredth of what it shows at most.
-        assert measure.drawn_mm / FACTOR == pytest.approx(wanted, rel=0.015, abs=0.004)
-        tip = np.array(measure.end)
-        heel = shapely.Polygon(outline(scene, "heel", "arm"))
-        # Its witness line begins at the heel's tip.
-        begin = measure.witnesses[1][0]
-        assert heel.distance(shapely.Point(begin)) < 1.0
-        assert np.hypot(*tip) > np.hypot(*measure.start) or measure.shows_mm < 1e-6
+        # Both ends are exact; the heel swings on its arm, the arrow is straight: two hundredths longer or shorter.
+        assert measure.drawn_mm / FACTOR == pytest.approx(wanted, rel=0.02, abs=0.004)
+        heel, pivot = outline(scene, "heel", "arm"), np.array(scene.measure("contact_arm").witnesses[0][1])
+        outwards = np.array(measure.end) - np.array(measure.start)
+        level = np.array(measure.witnesses[1][1]) - np.array(measure.witnesses[1][0])
+        if lift >= stop:
+            base = breaker_layout(magneto).arms.base_pitch_radius_mm - breaker.heel_radius_mm
+            beside = np.dot(measure.start, level) / np.hypot(*level)
+            assert math.hypot(*measure.start) == pytest.approx(math.hypot(base, beside), abs=1e-6)
+        # The level that it ends at is the heel's tip: nothing of the heel is nearer to the cam.
+        up = np.array([-level[1], level[0]]) / np.hypot(*level)
+        up = up if np.dot(up, outwards) > 0 or not outwards.any() else -up
+        assert ((heel - np.array(measure.end)) @ up).min() == pytest.approx(0.0, abs=0.02)
+        assert np.hypot(*(heel.mean(axis=0) - pivot)) < 2 * breaker.heel_arm_mm
 
 
 @of_each(KNOWN)
