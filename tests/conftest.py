@@ -2,6 +2,7 @@
 
 import gc
 import os
+import sys
 from collections.abc import Iterator
 
 import pytest
@@ -26,6 +27,24 @@ def english_and_millimetres() -> Iterator[None]:
     yield
     speak_through(None)
     lengths_in("mm")
+
+
+@pytest.fixture(autouse=True)
+def settings_of_its_own(tmp_path_factory: pytest.TempPathFactory) -> Iterator[None]:
+    """No test reads what a person or another test chose; Qt is asked only where it is loaded by now."""
+    core = sys.modules.get("PySide6.QtCore")
+    if core is None:
+        yield
+        return
+    folder = tmp_path_factory.getbasetemp() / "settings"
+    ini, user = core.QSettings.Format.IniFormat, core.QSettings.Scope.UserScope
+    core.QSettings.setPath(ini, user, str(folder))
+    yield
+    core.QSettings.setPath(ini, user, str(folder))  # some tests choose a place of their own
+    if folder.exists():
+        kept = core.QSettings(ini, user, "magview", "magview")
+        kept.clear()
+        kept.sync()
 
 
 def pytest_collection_finish() -> None:

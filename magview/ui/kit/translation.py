@@ -5,10 +5,11 @@ from __future__ import annotations
 from functools import lru_cache
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QLocale, QSettings
+from PySide6.QtCore import QLocale
 from PySide6.QtWidgets import QApplication
 
 from magview.spec.language import speak_through
+from magview.ui.kit.settings import keep, kept_text
 
 if TYPE_CHECKING:
     from PySide6.QtCore import QTranslator
@@ -30,18 +31,13 @@ _spoken = "en"
 
 def chosen() -> str | None:
     """The code of the language that was chosen; None follows the desktop."""
-    code = str(_settings().value(_KEY, ""))
+    code = kept_text(_KEY)
     return code if code in FINISHED else None
 
 
 def choose(code: str | None) -> None:
     """Keep a language for this and every later start; None follows the desktop."""
-    settings = _settings()
-    if code is None:
-        settings.remove(_KEY)
-    else:
-        settings.setValue(_KEY, code)
-    settings.sync()
+    keep(_KEY, code or "")
 
 
 def desktop() -> str:
@@ -103,7 +99,3 @@ def _locale(code: str) -> QLocale:
     options = QLocale.NumberOption.OmitGroupSeparator | QLocale.NumberOption.RejectGroupSeparator
     locale.setNumberOptions(options)
     return locale
-
-
-def _settings() -> QSettings:
-    return QSettings(QSettings.Format.IniFormat, QSettings.Scope.UserScope, "magview", "magview")
