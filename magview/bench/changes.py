@@ -7,7 +7,7 @@ from collections.abc import Iterator
 
 from magview.bench.state import BenchState, mounting_of, readings, same_but_worn
 from magview.physics.electric.circuit import Lead
-from magview.spec.language import format_angle, format_length, tr
+from magview.spec.language import format_length, tr
 
 _ANGLE_DEG, _LENGTH_MM = 0.005, 0.0005
 """What is less than this is no difference to show."""
@@ -24,22 +24,22 @@ def _hands(before: BenchState, after: BenchState, numbers: bool) -> Iterator[str
     turned = after.rotor_deg - before.rotor_deg
     if abs(turned) >= _ANGLE_DEG:
         yield _turned(turned, numbers, (
-            tr("The rotor was turned {angle} with rotation.", angle=format_angle(abs(turned))),
-            tr("The rotor was turned {angle} against rotation.", angle=format_angle(abs(turned))),
+            tr("The rotor was turned {angle:deg} with rotation.", angle=abs(turned)),
+            tr("The rotor was turned {angle:deg} against rotation.", angle=abs(turned)),
             tr("The rotor was turned with rotation."), tr("The rotor was turned against rotation."),
         ))  # fmt: skip
     plate = after.backplate_deg - before.backplate_deg
     if abs(plate) >= _ANGLE_DEG:
         yield _turned(plate, numbers, (
-            tr("The backplate was turned {angle} with rotation.", angle=format_angle(abs(plate))),
-            tr("The backplate was turned {angle} against rotation.", angle=format_angle(abs(plate))),
+            tr("The backplate was turned {angle:deg} with rotation.", angle=abs(plate)),
+            tr("The backplate was turned {angle:deg} against rotation.", angle=abs(plate)),
             tr("The backplate was turned with rotation."), tr("The backplate was turned against rotation."),
         ))  # fmt: skip
     screw = after.screw_deg - before.screw_deg
     if abs(screw) >= _ANGLE_DEG:
         yield _turned(screw, numbers, (
-            tr("The contact screw was turned {angle}, contacts closer.", angle=format_angle(abs(screw))),
-            tr("The contact screw was turned {angle}, contacts wider.", angle=format_angle(abs(screw))),
+            tr("The contact screw was turned {angle:deg}, contacts closer.", angle=abs(screw)),
+            tr("The contact screw was turned {angle:deg}, contacts wider.", angle=abs(screw)),
             tr("The contact screw was turned, contacts closer."), tr("The contact screw was turned, contacts wider."),
         ))  # fmt: skip
     yield from _screws_and_lead(before, after)
@@ -110,10 +110,10 @@ def _results(before: BenchState, after: BenchState, numbers: bool, inches: bool)
     if math.isfinite(one) != math.isfinite(other):
         yield tr("The contacts open now.") if math.isfinite(other) else tr("The contacts never open now.")
     elif math.isfinite(one) and abs(other - one) >= _ANGLE_DEG:
-        angle = format_angle(abs(other - one))
+        angle = abs(other - one)
         yield _turned(other - one, numbers, (
-            tr("The contacts open {angle} of rotor later.", angle=angle),
-            tr("The contacts open {angle} of rotor earlier.", angle=angle),
+            tr("The contacts open {angle:deg} of rotor later.", angle=angle),
+            tr("The contacts open {angle:deg} of rotor earlier.", angle=angle),
             tr("The contacts open later."), tr("The contacts open earlier."),
         ))  # fmt: skip
     wider = float(now.max_gap_mm[0] - was.max_gap_mm[0])

@@ -15,7 +15,7 @@ from magview.physics.cam.setting import internal_timing
 from magview.physics.engine.crank import strokes
 from magview.physics.engine.play import Play
 from magview.physics.uncertainty.instruments import instrument
-from magview.spec.language import marked, number, tr
+from magview.spec.language import marked, tr
 
 _HAIR = 1e-9
 """What stands at the very limit must not fail for the last bit."""
@@ -153,12 +153,12 @@ STROKE_WORDS = {
 
 def verdict_words(verdict: Verdict) -> str:
     """One condition as a line: what was found, and the limit where it has one."""
-    found, allowed = number(abs(verdict.value), 2), number(verdict.allowed, 2)
+    found, allowed = abs(verdict.value), verdict.allowed
     match verdict.condition:
         case Condition.PISTON:
             assert verdict.stroke is not None
             return tr(
-                "{found} {stroke}; wanted {wanted}, ±{allowed}°",
+                "{found} {stroke}; wanted {wanted}, ±{allowed:deg}",
                 found=place_words(verdict.value),
                 stroke=tr(STROKE_WORDS[verdict.stroke]),
                 wanted=place_words(verdict.wanted),
@@ -167,15 +167,15 @@ def verdict_words(verdict: Verdict) -> str:
         case Condition.MAGNET if abs(verdict.value) < 0.005:
             return tr("at the E-gap")
         case Condition.MAGNET if verdict.value > 0:
-            return tr("{found}° of rotor past the E-gap, {allowed}° allowed", found=found, allowed=allowed)
+            return tr("{found:deg} of rotor past the E-gap, {allowed:deg} allowed", found=found, allowed=allowed)
         case Condition.MAGNET:
-            return tr("{found}° of rotor short of the E-gap, {allowed}° allowed", found=found, allowed=allowed)
+            return tr("{found:deg} of rotor short of the E-gap, {allowed:deg} allowed", found=found, allowed=allowed)
         case Condition.CONTACTS if verdict.met:
             return tr("just opening on lobe {lobe}", lobe=verdict.number)
         case Condition.CONTACTS if verdict.value != verdict.value:
             return tr("they never open")
         case Condition.CONTACTS:
-            return tr("{found}° of rotor from the opening of lobe {lobe}", found=found, lobe=verdict.number)
+            return tr("{found:deg} of rotor from the opening of lobe {lobe}", found=found, lobe=verdict.number)
         case Condition.FINGER if verdict.met:
             return tr("at No. 1")
     return tr("at No. {cylinder}, not at No. 1", cylinder=verdict.number)

@@ -47,7 +47,7 @@ from magview.bench.actions import (
 from magview.bench.lead_words import LAMPS
 from magview.bench.state import BenchState, crank_deg
 from magview.bench.words import plate_turn, screw_move, way_words
-from magview.spec.language import marked, number, tr
+from magview.spec.language import marked, tr
 
 _CHECKS = {
     ("reading", True): marked("note that the lamp was read again"),
@@ -118,10 +118,10 @@ def _rotor_text(
     match action:
         case TurnRotor():
             turned = after.rotor_deg - before.rotor_deg
-            angle = number(abs(turned), 2)
+            angle = abs(turned)
             if turned >= 0:
-                return tr("turn the rotor {angle}° with rotation", angle=angle)
-            return tr("turn the rotor {angle}° against rotation", angle=angle)
+                return tr("turn the rotor {angle:deg} with rotation", angle=angle)
+            return tr("turn the rotor {angle:deg} against rotation", angle=angle)
         case HoldRotor():
             return tr("hold the rotor")
         case Advance():
@@ -132,9 +132,9 @@ def _rotor_text(
 def _note_text(action: NoteAction) -> str:
     match action:
         case NoteTrial(trial):
-            return tr("note the trial at plate {backplate}°", backplate=number(trial.backplate_deg, "+.2f"))
+            return tr("note the trial at plate {backplate:+deg}", backplate=trial.backplate_deg)
         case NoteInspection(inspection):
-            return tr("note the inspection at {hours} h", hours=number(inspection.hours, "g"))
+            return tr("note the inspection at {hours} h", hours=inspection.hours)
         case DropTrial(place):
             return tr("strike out trial {place}", place=place + 1)
         case ReadTrials():
@@ -145,10 +145,10 @@ def _note_text(action: NoteAction) -> str:
 
 def _wear_text(action: WearHeel | GrowPip | BurnFaces, after: BenchState) -> str:
     if isinstance(action, WearHeel):
-        return tr("wear the heel to {heel_wear} mm", heel_wear=number(after.magneto.condition.heel_wear_mm, 3))
+        return tr("wear the heel to {heel_wear:mm}", heel_wear=after.magneto.condition.heel_wear_mm)
     if isinstance(action, BurnFaces):
-        return tr("burn the faces by {face_burn} mm", face_burn=number(after.magneto.condition.face_burn_mm, 3))
-    return tr("grow a pip of {pip_height} mm", pip_height=number(after.magneto.condition.pip_height_mm, 3))
+        return tr("burn the faces by {face_burn:mm}", face_burn=after.magneto.condition.face_burn_mm)
+    return tr("grow a pip of {pip_height:mm}", pip_height=after.magneto.condition.pip_height_mm)
 
 
 def _lead_text(action: LeadAction) -> str:
@@ -195,26 +195,24 @@ def _crank_text(before: BenchState, after: BenchState) -> str:
     if before.engaged is None:
         return tr("turn the crank")
     turned = crank_deg(after) - crank_deg(before)
-    angle = number(abs(turned), 2)
+    angle = abs(turned)
     if turned >= 0:
-        return tr("turn the crank {angle}° with rotation", angle=angle)
-    return tr("turn the crank {angle}° against rotation", angle=angle)
+        return tr("turn the crank {angle:deg} with rotation", angle=angle)
+    return tr("turn the crank {angle:deg} against rotation", angle=angle)
 
 
 def _lamp_text(action: ReadLamp | WantTiming | CheckFirst) -> str:
     match action:
         case ReadLamp(side, btdc_deg):
-            btdc = number(btdc_deg, 2)
             if side == "left":
-                return tr("read the lamp: left fires {btdc}° before top dead centre", btdc=btdc)
-            return tr("read the lamp: right fires {btdc}° before top dead centre", btdc=btdc)
+                return tr("read the lamp: left fires {btdc:deg} before top dead centre", btdc=btdc_deg)
+            return tr("read the lamp: right fires {btdc:deg} before top dead centre", btdc=btdc_deg)
         case CheckFirst(_, what, done):
             return tr(_CHECKS[what, done])
         case WantTiming(side, btdc_deg):
-            btdc = number(btdc_deg, 2)
             if side == "left":
-                return tr("want left at {btdc}° before top dead centre", btdc=btdc)
-            return tr("want right at {btdc}° before top dead centre", btdc=btdc)
+                return tr("want left at {btdc:deg} before top dead centre", btdc=btdc_deg)
+            return tr("want right at {btdc:deg} before top dead centre", btdc=btdc_deg)
 
 
 def _teeth_text(before: BenchState, after: BenchState) -> str:

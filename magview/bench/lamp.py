@@ -24,7 +24,7 @@ from magview.physics.engine.lamp import (
 )
 from magview.spec.base import SpecError
 from magview.spec.engine import Installation
-from magview.spec.language import number, tr
+from magview.spec.language import tr
 
 SHOWN_DEG = 0.005
 """Less than this is no change of a reading: it would be written 0.00°."""
@@ -106,10 +106,10 @@ def refuse_unasked(state: BenchState, side: Side) -> None:
     if unanswered(state, side):
         raise SpecError(
             tr(
-                "the timing is {error}° of crank out, more than {limit}°: look at stroke, mark and finger first, and "
-                "tick them on the Engine page",
-                error=number(abs(error_found_deg(state, side)), 2),
-                limit=number(ASK_FIRST_DEG),
+                "the timing is {error:deg} of crank out, more than {limit}°: look at stroke, mark and finger first, "
+                "and tick them on the Engine page",
+                error=abs(error_found_deg(state, side)),
+                limit=ASK_FIRST_DEG,
             )
         )
 

@@ -14,7 +14,7 @@ from magview.bench.lamp import (
 from magview.bench.state import BenchState, Check, Side, mounting_of
 from magview.bench.words import way_words
 from magview.physics.engine.lamp import ASK_FIRST_DEG, Cause, Explanation
-from magview.spec.language import marked, number, tr
+from magview.spec.language import marked, tr
 
 LOOK_FIRST = marked("⚠ Check stroke, mark and finger first.")
 LOOK_FIRST_WHY = marked(
@@ -35,13 +35,13 @@ CHECK_WORDS: dict[Check, str] = {
 
 def place_words(btdc_deg: float) -> str:
     """A place of the crank [crank deg BTDC] with its side of top dead centre."""
-    angle = number(abs(btdc_deg), 2)
+    angle = abs(btdc_deg)
     if abs(btdc_deg) < SHOWN_DEG:
         return tr("top dead centre")
     return (
-        tr("{angle}° before top dead centre", angle=angle)
+        tr("{angle:deg} before top dead centre", angle=angle)
         if btdc_deg > 0
-        else tr("{angle}° after top dead centre", angle=angle)
+        else tr("{angle:deg} after top dead centre", angle=angle)
     )
 
 
@@ -60,24 +60,36 @@ def should_words(btdc_deg: float) -> str:
 
 
 _OUT_OF_DATE = {
-    ("single", True): marked("⚠ {old} is out of date: the contacts were set anew and open {change}° of rotor later. "
-                             "The lamp should now read {now}. Read it again before any tooth is moved."),
-    ("single", False): marked("⚠ {old} is out of date: the contacts were set anew and open {change}° of rotor "
-                              "earlier. The lamp should now read {now}. Read it again before any tooth is moved."),
-    ("left", True): marked("⚠ Left, {old} is out of date: the contacts were set anew and open {change}° of rotor "
-                           "later. The lamp should now read {now}. Read it again before any tooth is moved."),
-    ("left", False): marked("⚠ Left, {old} is out of date: the contacts were set anew and open {change}° of rotor "
-                            "earlier. The lamp should now read {now}. Read it again before any tooth is moved."),
-    ("right", True): marked("⚠ Right, {old} is out of date: the contacts were set anew and open {change}° of rotor "
-                            "later. The lamp should now read {now}. Read it again before any tooth is moved."),
-    ("right", False): marked("⚠ Right, {old} is out of date: the contacts were set anew and open {change}° of rotor "
-                             "earlier. The lamp should now read {now}. Read it again before any tooth is moved."),
-}  # fmt: skip
+    ("single", True): marked(
+        "⚠ {old:deg} is out of date: the contacts were set anew and open {change:deg} of rotor later. "
+        "The lamp should now read {now}. Read it again before any tooth is moved."
+    ),
+    ("single", False): marked(
+        "⚠ {old:deg} is out of date: the contacts were set anew and open {change:deg} of rotor "
+        "earlier. The lamp should now read {now}. Read it again before any tooth is moved."
+    ),
+    ("left", True): marked(
+        "⚠ Left, {old:deg} is out of date: the contacts were set anew and open {change:deg} of rotor "
+        "later. The lamp should now read {now}. Read it again before any tooth is moved."
+    ),
+    ("left", False): marked(
+        "⚠ Left, {old:deg} is out of date: the contacts were set anew and open {change:deg} of rotor "
+        "earlier. The lamp should now read {now}. Read it again before any tooth is moved."
+    ),
+    ("right", True): marked(
+        "⚠ Right, {old:deg} is out of date: the contacts were set anew and open {change:deg} of rotor "
+        "later. The lamp should now read {now}. Read it again before any tooth is moved."
+    ),
+    ("right", False): marked(
+        "⚠ Right, {old:deg} is out of date: the contacts were set anew and open {change:deg} of rotor "
+        "earlier. The lamp should now read {now}. Read it again before any tooth is moved."
+    ),
+}
 """By the magneto, and whether the contacts open later."""
 
 _CONTRADICTED = marked(
-    "✗ Stop: the lamp reads {reads} and should read {should}. They are {apart}° apart, and two readings may be "
-    "{slack}°. Likeliest: {cause} Look, and read the lamp again."
+    "✗ Stop: the lamp reads {reads} and should read {should}. They are {apart:deg} apart, and two readings may be "
+    "{slack:deg}. Likeliest: {cause} Look, and read the lamp again."
 )
 
 
@@ -91,8 +103,8 @@ def standing_words(state: BenchState, side: Side) -> str:
         who = "single" if engaged.installation.position == "single" else side
         return tr(
             _OUT_OF_DATE[who, acts.opening_deg > 0],
-            old=f"{number(mounting.reads_btdc_deg, 2)}°",
-            change=number(abs(acts.opening_deg), 2),
+            old=mounting.reads_btdc_deg,
+            change=abs(acts.opening_deg),
             now=place_words(acts.btdc_deg),
         )
     if now is Standing.CONTRADICTED and mounting.foretold is not None:
@@ -102,8 +114,8 @@ def standing_words(state: BenchState, side: Side) -> str:
             _CONTRADICTED,
             should=place_words(should),
             reads=place_words(reads),
-            apart=number(abs(reads - should), 2),
-            slack=number(slack_deg(engaged.installation), 2),
+            apart=abs(reads - should),
+            slack=slack_deg(engaged.installation),
             cause=explanation_words(likeliest),
         )
     return ""
@@ -115,7 +127,7 @@ def unanswered_words(state: BenchState, side: Side) -> str:
         return ""
     return tr(
         "✗ It is more than {limit}° of crank out. No tooth is planned until stroke, mark and finger were looked at.",
-        limit=number(ASK_FIRST_DEG),
+        limit=ASK_FIRST_DEG,
     )
 
 
@@ -143,18 +155,22 @@ _WORDS = {
 }
 
 _OPENING = {
-    True: marked("the contacts open {amount}° of rotor later than they did: plate, screw or heel moved."),
-    False: marked("the contacts open {amount}° of rotor earlier than they did: plate, screw or heel moved."),
+    True: marked("the contacts open {amount:deg} of rotor later than they did: plate, screw or heel moved."),
+    False: marked("the contacts open {amount:deg} of rotor earlier than they did: plate, screw or heel moved."),
 }
 _DISC = {
-    True: marked("the disc or its pointer slipped on the crank, or was not at zero: it reads {amount}° too early."),
-    False: marked("the disc or its pointer slipped on the crank, or was not at zero: it reads {amount}° too late."),
+    True: marked(
+        "the disc or its pointer slipped on the crank, or was not at zero: it reads {amount:deg} too early."
+    ),
+    False: marked(
+        "the disc or its pointer slipped on the crank, or was not at zero: it reads {amount:deg} too late."
+    ),
 }
 
 
 def explanation_words(found: Explanation) -> str:
     """One explanation of a reading, to follow a colon."""
-    amount = number(abs(found.amount_deg), 2)
+    amount = abs(found.amount_deg)
     if found.cause is Cause.OPENING:
         return tr(_OPENING[found.amount_deg > 0], amount=amount)
     if found.cause is Cause.DISC:

@@ -7,7 +7,7 @@ import math
 from magview.bench.state import BenchState, circuit_now, lamp_burns_now, other_circuit
 from magview.physics.electric.circuit import SWITCH_POSITIONS, Circuit, Lead, TerminalSays, Way
 from magview.physics.engine.timing_light import LampKind
-from magview.spec.language import marked, number, tr
+from magview.spec.language import marked, tr
 from magview.spec.magneto import Magneto
 
 WORK_OFF_THE_ENGINE = marked(
@@ -159,20 +159,20 @@ def lead_meter_words(state: BenchState) -> str:
         return tr("Meter on the lead: pull the plug to read it")
     ohm = circuit_now(state).lead_ohm
     if math.isfinite(ohm):
-        return tr("Meter on the lead: {ohm} Ω, ground", ohm=number(ohm, 1))
+        return tr("Meter on the lead: {ohm:.1f} Ω, ground", ohm=ohm)
     return tr("Meter on the lead: no ground")
 
 
 def terminal_meter_words(state: BenchState) -> str:
     """What a meter from the magneto's terminal to the case shows."""
     now = circuit_now(state)
-    return tr(_AT_TERMINAL[now.terminal_says], ohm=number(now.terminal_ohm, 1))
+    return tr(_AT_TERMINAL[now.terminal_says], ohm=now.terminal_ohm)
 
 
 _AT_TERMINAL: dict[TerminalSays, str] = {
-    "winding": marked("Meter at the terminal: {ohm} Ω, the winding alone"),
-    "ground": marked("Meter at the terminal: {ohm} Ω, ground"),
-    "cannot-tell": marked("Meter at the terminal: {ohm} Ω, winding or ground: it cannot tell"),
+    "winding": marked("Meter at the terminal: {ohm:.1f} Ω, the winding alone"),
+    "ground": marked("Meter at the terminal: {ohm:.1f} Ω, ground"),
+    "cannot-tell": marked("Meter at the terminal: {ohm:.1f} Ω, winding or ground: it cannot tell"),
 }
 
 

@@ -13,7 +13,7 @@ from magview.physics.uncertainty.instruments import Instrument, Role, instrument
 from magview.physics.uncertainty.measurement import Improvement, Outcome
 from magview.physics.uncertainty.setting_uncertainty import EngineReadings, InternalReadings
 from magview.spec.base import SpecError
-from magview.spec.language import format_length, marked, number, tr
+from magview.spec.language import format_angle, format_length, marked, tr
 
 INTERNAL_ROLES: tuple[Role, ...] = (
     "rule", "straightedge", "blade", "feel", "opening", "rotor turning", "lead-in", "tightening",
@@ -85,7 +85,7 @@ def value_words(value: float, unit: str, inches: bool) -> str:
     """A value [mm if so, else deg] with its unit, to as many places as such a measurement can have."""
     if unit == "mm":
         return format_length(value, inches)
-    return f"{number(round(value, 2) + 0.0, 2)}°"
+    return format_angle(value)
 
 
 def percent_words(probability: float) -> str:
@@ -95,7 +95,7 @@ def percent_words(probability: float) -> str:
         return tr("under 1 %")
     if percent > 99.5:
         return tr("over 99 %")
-    return f"{number(percent, 0)} %"
+    return tr("{percent:.0f} %", percent=percent)
 
 
 def outcome_words(outcome: Outcome, inches: bool) -> str:
@@ -105,11 +105,11 @@ def outcome_words(outcome: Outcome, inches: bool) -> str:
     spread = value_words(linear.expanded_uncertainty, q.unit, inches)
     low, high = (value_words(v, q.unit, inches) for v in (q.low, q.high))
     return tr(
-        "{name}: {value} ± {spread} (k = {k}); limits {low} to {high}: {percent} likely within them.",
+        "{name}: {value} ± {spread} (k = {k:.2f}); limits {low} to {high}: {percent} likely within them.",
         name=f"{q.name[0].upper()}{q.name[1:]}",
         value=value,
         spread=spread,
-        k=number(linear.coverage_factor, 2),
+        k=linear.coverage_factor,
         low=low,
         high=high,
         percent=percent_words(outcome.probability_in_limits),

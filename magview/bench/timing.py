@@ -10,7 +10,7 @@ from magview.bench.words import move_words
 from magview.physics.engine.coupling import Move, Synchronising, plan, synchronise
 from magview.physics.engine.crank import piston_drop_mm
 from magview.physics.engine.pair_plan import PairPlan, Reading, plan_pair
-from magview.spec.language import number, tr
+from magview.spec.language import tr
 
 SIDES: tuple[Side, ...] = ("left", "right")
 
@@ -98,14 +98,14 @@ def both_words(state: BenchState) -> str:
     rotation = state.magneto.rotation
     left, right = (move_words(move, rotation, "drive end") for move in (found.left, found.right))
     return tr(
-        "Both together, from as found. Left: magneto flange {left_flange}, disc {left_disc}; it then fires {left}°. "
-        "Right: magneto flange {right_flange}, disc {right_disc}; it then fires {right}°.",
+        "Both together, from as found. Left: magneto flange {left_flange}, disc {left_disc}; it then fires "
+        "{left:deg}. Right: magneto flange {right_flange}, disc {right_disc}; it then fires {right:deg}.",
         left_flange=left[0],
         left_disc=left[1],
-        left=number(found.left.result_btdc_deg, 2),
+        left=found.left.result_btdc_deg,
         right_flange=right[0],
         right_disc=right[1],
-        right=number(found.right.result_btdc_deg, 2),
+        right=found.right.result_btdc_deg,
     )
 
 

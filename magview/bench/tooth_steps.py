@@ -8,7 +8,7 @@ from fractions import Fraction
 from magview.bench.state import Engaged, Mounting
 from magview.bench.words import teeth_words, way_words
 from magview.physics.engine.coupling import crank_advance_deg, mesh, rotor_shift_deg
-from magview.spec.language import marked, number, tr
+from magview.spec.language import marked, tr
 from magview.spec.magneto import Rotation
 
 
@@ -85,7 +85,7 @@ def tooth_degrees(magneto_teeth: int, drive_teeth: int, rotor_turns_per_crank_tu
     def degrees(i: int, j: int) -> str:
         rotor = rotor_shift_deg(magneto_teeth, drive_teeth, i, j)
         crank = crank_advance_deg(magneto_teeth, drive_teeth, i, j, rotor_turns_per_crank_turn)
-        return tr("{rotor}° of rotor = {crank}° of crank", rotor=number(rotor, 3), crank=number(crank, 3))
+        return tr("{rotor:.3deg} of rotor = {crank:.3deg} of crank", rotor=rotor, crank=crank)
 
     return tr(
         "One tooth of the magneto flange on the disc is {magneto}; of the disc on the drive flange {disc}; "

@@ -8,34 +8,37 @@ from magview.bench.state import BenchState, firing_btdc_deg
 from magview.physics.cam.setting import internal_timing
 from magview.physics.uncertainty.instruments import Role, instruments, one_reading
 from magview.physics.wear.prediction import EstimatedRates, Firing, Limit, Rate, WearRates, course, lasting, leavings
-from magview.spec.language import format_angle, format_length, marked, number, tr
+from magview.spec.language import format_angle, format_length, marked, tr
 
 _NEVER_H = 10_000.0
 """Beyond it nobody plans."""
 
 
 _EXPECTED = {
-    (0, True): marked("After {hours} h: opens at the E-gap, largest gap {gap}; within limits."),
-    (0, False): marked("After {hours} h: opens at the E-gap, largest gap {gap}; out of limits."),
-    (1, True): marked("After {hours} h: opens {angle} late, largest gap {gap}; within limits."),
-    (1, False): marked("After {hours} h: opens {angle} late, largest gap {gap}; out of limits."),
-    (-1, True): marked("After {hours} h: opens {angle} early, largest gap {gap}; within limits."),
-    (-1, False): marked("After {hours} h: opens {angle} early, largest gap {gap}; out of limits."),
+    (0, True): marked("After {hours} h: opens at the E-gap, largest gap {gap:length}; within limits."),
+    (0, False): marked("After {hours} h: opens at the E-gap, largest gap {gap:length}; out of limits."),
+    (1, True): marked("After {hours} h: opens {angle:deg} late, largest gap {gap:length}; within limits."),
+    (1, False): marked("After {hours} h: opens {angle:deg} late, largest gap {gap:length}; out of limits."),
+    (-1, True): marked("After {hours} h: opens {angle:deg} early, largest gap {gap:length}; within limits."),
+    (-1, False): marked("After {hours} h: opens {angle:deg} early, largest gap {gap:length}; out of limits."),
 }
 """By late (1) or early (−1), and within limits."""
 
 _LIMITS: dict[Limit, tuple[str, str]] = {
-    "opens late": (marked("opens late"), marked("opens late after {hours} h")),
-    "opens early": (marked("opens early"), marked("opens early after {hours} h")),
-    "gap too small": (marked("gap too small"), marked("gap too small after {hours} h")),
-    "gap too wide": (marked("gap too wide"), marked("gap too wide after {hours} h")),
-    "blade gap too small": (marked("blade gap too small"), marked("blade gap too small after {hours} h")),
-    "never opens": (marked("never opens"), marked("never opens after {hours} h")),
-    "never closes": (marked("never closes"), marked("never closes after {hours} h")),
-    "fires late": (marked("fires too late for the engine"), marked("fires too late for the engine after {hours} h")),
+    "opens late": (marked("opens late"), marked("opens late after {hours:.0f} h")),
+    "opens early": (marked("opens early"), marked("opens early after {hours:.0f} h")),
+    "gap too small": (marked("gap too small"), marked("gap too small after {hours:.0f} h")),
+    "gap too wide": (marked("gap too wide"), marked("gap too wide after {hours:.0f} h")),
+    "blade gap too small": (marked("blade gap too small"), marked("blade gap too small after {hours:.0f} h")),
+    "never opens": (marked("never opens"), marked("never opens after {hours:.0f} h")),
+    "never closes": (marked("never closes"), marked("never closes after {hours:.0f} h")),
+    "fires late": (
+        marked("fires too late for the engine"),
+        marked("fires too late for the engine after {hours:.0f} h"),
+    ),
     "fires early": (
         marked("fires too early for the engine"),
-        marked("fires too early for the engine after {hours} h"),
+        marked("fires too early for the engine after {hours:.0f} h"),
     ),
 }
 """A limit left already, and to be left."""
@@ -58,11 +61,11 @@ def expectation_words(state: BenchState, rates: WearRates, hours: float, inches:
     found = course(state.magneto, state.backplate_deg, state.screw_deg, rates, hours)
     error, gap, blade = (float(v[0]) for v in (found.opening_error_deg, found.gap_mm, found.blade_gap_mm))
     if math.isnan(error):
-        return tr("After {hours} h the contacts would not open and close any more.", hours=number(hours, "g"))
+        return tr("After {hours} h the contacts would not open and close any more.", hours=hours)
     way = 0 if abs(error) < 0.005 else 1 if error > 0 else -1
     words = tr(
         _EXPECTED[way, bool(found.within_limits)],
-        hours=number(hours),
+        hours=hours,
         angle=format_angle(abs(error)),
         gap=format_length(gap, inches),
     )
@@ -78,10 +81,18 @@ def expectation_words(state: BenchState, rates: WearRates, hours: float, inches:
 
 
 _ENGINE = {
-    (True, True): marked("It fires {change} of crank later than now: {early} early, {tolerance} allowed."),
-    (True, False): marked("It fires {change} of crank later than now: {early} late, {tolerance} allowed."),
-    (False, True): marked("It fires {change} of crank earlier than now: {early} early, {tolerance} allowed."),
-    (False, False): marked("It fires {change} of crank earlier than now: {early} late, {tolerance} allowed."),
+    (True, True): marked(
+        "It fires {change:deg} of crank later than now: {early:deg} early, ±{tolerance:deg} allowed."
+    ),
+    (True, False): marked(
+        "It fires {change:deg} of crank later than now: {early:deg} late, ±{tolerance:deg} allowed."
+    ),
+    (False, True): marked(
+        "It fires {change:deg} of crank earlier than now: {early:deg} early, ±{tolerance:deg} allowed."
+    ),
+    (False, False): marked(
+        "It fires {change:deg} of crank earlier than now: {early:deg} late, ±{tolerance:deg} allowed."
+    ),
 }
 """By later than now, and early for the engine."""
 
@@ -94,9 +105,9 @@ def _crank_words(state: BenchState, firing: Firing, error_deg: float) -> str:
     ok = abs(early) <= firing.tolerance_deg + 1e-9
     words = tr(
         _ENGINE[later >= 0.0, early >= 0.0],
-        change=format_angle(abs(later)),
-        early=format_angle(abs(early)),
-        tolerance=f"±{format_angle(firing.tolerance_deg)}",
+        change=abs(later),
+        early=abs(early),
+        tolerance=firing.tolerance_deg,
     )
     return words if ok else f"{words} " + tr("Out of the engine's tolerance.")
 
@@ -107,14 +118,9 @@ def leaving_words(state: BenchState, rates: WearRates) -> str:
     out = [tr(_LIMITS[leaving.limit][0]) for leaving in soonest if leaving.hours == 0.0]
     if out:
         return tr("Out of limits already: {limits}. Set it first.", limits=", ".join(out))
-    told = [
-        tr(_LIMITS[leaving.limit][1], hours=number(leaving.hours, 0))
-        for leaving in soonest
-        if leaving.hours <= _NEVER_H
-    ]
+    told = [tr(_LIMITS[leaving.limit][1], hours=leaving.hours) for leaving in soonest if leaving.hours <= _NEVER_H]
     if not told:
-        hours = f"{_NEVER_H:,.0f}".replace(",", " ")
-        return tr("At these rates nothing leaves its limits within {hours} h.", hours=hours)
+        return tr("At these rates nothing leaves its limits within {hours:.0f} h.", hours=_NEVER_H)
     return tr("Leaves its limits at these rates: {limits}. Look well before.", limits="; ".join(told))
 
 
@@ -125,9 +131,9 @@ def lasting_words(state: BenchState, rates: WearRates, inches: bool) -> str:
     if len(found) < 2 or not any(math.isfinite(one.hours) for one in found):
         return ""
     told = ", ".join(
-        tr("{gap}: {hours} h", gap=format_length(one.gap_mm, inches), hours=number(one.hours, 0))
+        tr("{gap}: {hours:.0f} h", gap=format_length(one.gap_mm, inches), hours=one.hours)
         if one.hours <= _NEVER_H
-        else tr("{gap}: more than {hours} h", gap=format_length(one.gap_mm, inches), hours=number(_NEVER_H, 0))
+        else tr("{gap}: more than {hours:.0f} h", gap=format_length(one.gap_mm, inches), hours=_NEVER_H)
         for one in found
     )
     words = tr("Set to open at the E-gap with another gap, it would last: {gaps}.", gaps=told)
@@ -145,11 +151,11 @@ def rate_words(found: EstimatedRates, inches: bool) -> str:
     def of(rate: Rate) -> str:
         value, low, high = (format_length(v, inches) for v in (rate.mm_per_100h, rate.low, rate.high))
         return tr(
-            "{value} per 100 h ({low} to {high}, {probability} times in 100)",
+            "{value} per 100 h ({low} to {high}, {probability:.0f} times in 100)",
             value=value,
             low=low,
             high=high,
-            probability=number(100 * rate.probability, 0),
+            probability=100 * rate.probability,
         )
 
     words = tr("The blade gap closes by {rate}.", rate=of(found.closing))

@@ -8,7 +8,7 @@ from typing import Literal
 from magview.physics.engine.coupling import Move
 from magview.spec.base import SpecError
 from magview.spec.engine import Engine
-from magview.spec.language import in_english, marked, number, tr
+from magview.spec.language import in_english, marked, tr, tr_n
 from magview.spec.magneto import Magneto, Rotation
 
 Viewpoint = Literal["drive end", "breaker end"]
@@ -47,10 +47,12 @@ def drive_end_sense(magneto: Magneto) -> int:
 
 
 _PLATE = {
-    (True, True): marked("turn the backplate {angle}° with rotation (clockwise seen from the breaker end)"),
-    (True, False): marked("turn the backplate {angle}° with rotation (anticlockwise seen from the breaker end)"),
-    (False, True): marked("turn the backplate {angle}° against rotation (clockwise seen from the breaker end)"),
-    (False, False): marked("turn the backplate {angle}° against rotation (anticlockwise seen from the breaker end)"),
+    (True, True): marked("turn the backplate {angle:deg} with rotation (clockwise seen from the breaker end)"),
+    (True, False): marked("turn the backplate {angle:deg} with rotation (anticlockwise seen from the breaker end)"),
+    (False, True): marked("turn the backplate {angle:deg} against rotation (clockwise seen from the breaker end)"),
+    (False, False): marked(
+        "turn the backplate {angle:deg} against rotation (anticlockwise seen from the breaker end)"
+    ),
 }
 """By with rotation, and clockwise."""
 
@@ -59,22 +61,22 @@ def plate_move(magneto: Magneto, degrees: float) -> str:
     """Say a backplate move [deg], positive with rotation, as a person would."""
     forward = degrees >= 0
     clockwise = _clockwise(1 if forward else -1, magneto.rotation, "breaker end")
-    return tr(_PLATE[forward, clockwise], angle=number(abs(degrees), 2))
+    return tr(_PLATE[forward, clockwise], angle=abs(degrees))
 
 
 def plate_turn(degrees: float) -> str:
     """Say a backplate move [deg], positive with rotation, where the viewpoint needs no saying."""
-    angle = number(abs(degrees), 2)
+    angle = abs(degrees)
     if degrees >= 0:
-        return tr("turn the backplate {angle}° with rotation", angle=angle)
-    return tr("turn the backplate {angle}° against rotation", angle=angle)
+        return tr("turn the backplate {angle:deg} with rotation", angle=angle)
+    return tr("turn the backplate {angle:deg} against rotation", angle=angle)
 
 
 _SCREW = {
-    (True, True): marked("turn the contact screw {angle}° clockwise (contacts closer)"),
-    (True, False): marked("turn the contact screw {angle}° clockwise (contacts wider)"),
-    (False, True): marked("turn the contact screw {angle}° anticlockwise (contacts closer)"),
-    (False, False): marked("turn the contact screw {angle}° anticlockwise (contacts wider)"),
+    (True, True): marked("turn the contact screw {angle:deg} clockwise (contacts closer)"),
+    (True, False): marked("turn the contact screw {angle:deg} clockwise (contacts wider)"),
+    (False, True): marked("turn the contact screw {angle:deg} anticlockwise (contacts closer)"),
+    (False, False): marked("turn the contact screw {angle:deg} anticlockwise (contacts wider)"),
 }
 """By clockwise, and closer."""
 
@@ -82,7 +84,7 @@ _SCREW = {
 def screw_move(magneto: Magneto, degrees: float) -> str:
     """Say a contact-screw move [deg] as a person would, looking at the screw's head."""
     closer = degrees >= 0
-    return tr(_SCREW[closer == magneto.contact_screw.positive_is_clockwise, closer], angle=number(abs(degrees), 2))
+    return tr(_SCREW[closer == magneto.contact_screw.positive_is_clockwise, closer], angle=abs(degrees))
 
 
 def setting_moves(magneto: Magneto, plate_deg: float, screw_deg: float) -> list[str]:
@@ -99,11 +101,9 @@ def way_words(teeth: int) -> str:
     """A number of teeth, positive with rotation, where the rotation is not known."""
     if teeth == 0:
         return tr("not moved")
-    if abs(teeth) == 1:
-        return tr("1 tooth with rotation") if teeth > 0 else tr("1 tooth against rotation")
     if teeth > 0:
-        return tr("{count} teeth with rotation", count=teeth)
-    return tr("{count} teeth against rotation", count=-teeth)
+        return tr_n("{count} tooth with rotation", "{count} teeth with rotation", count=teeth)
+    return tr_n("{count} tooth against rotation", "{count} teeth against rotation", count=-teeth)
 
 
 def short_words(teeth: int) -> str:

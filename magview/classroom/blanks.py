@@ -14,7 +14,7 @@ from magview.practice.exercise import Exercise
 from magview.practice.faults import begin
 from magview.practice.readings import lead_truth
 from magview.practice.state import Practice, true_firing_deg, true_readings, view
-from magview.spec.language import format_length, marked, tr
+from magview.spec.language import marked, tr
 from magview.spec.units import MM_PER_INCH
 
 
@@ -122,8 +122,8 @@ def _lead(exercise: Exercise, room: Practice, side: Side) -> Blanks:
 
 
 def _e_gap(exercise: Exercise) -> Blanks:
-    tolerance = format_length(exercise.unit.marks.tolerance_mm, False)
-    within = Cell(tr("in line, within {length}", length=tolerance), False)
+    tolerance = exercise.unit.marks.tolerance_mm
+    within = Cell(tr("in line, within {length:mm}", length=tolerance), False)
     return Blanks(
         tr("The rotor at the E-gap"),
         (tr("Try"), tr("Straightedge from the rim mark"), tr("Short of it or past it")),
@@ -138,7 +138,7 @@ _DECISIONS = {"leave": marked("left"), "dress": marked("dressed"), "renew": mark
 
 def _contacts(exercise: Exercise, room: Practice, side: Side) -> Blanks:
     pip = room.bench.magneto.condition.pip_height_mm
-    found = tr("a pip of {length}", length=format_length(pip, False)) if pip > PIP_MM else tr("clean and flat")
+    found = tr("a pip of {length:mm}", length=pip) if pip > PIP_MM else tr("clean and flat")
     if exercise.rules >= 2:
         return Blanks(
             _named(exercise, tr("The contacts"), side),
@@ -190,8 +190,8 @@ def _inside(exercise: Exercise, room: Practice, side: Side) -> Blanks:
     magneto, tray, readings = room.bench.magneto, exercise.tray, true_readings(room.bench)
     opens, gaps = tray.lamp and tray.straightedge is not None, bool(tray.blades)
     low, high = magneto.gap_limits_mm
-    within = tr("within {length}", length=format_length(magneto.marks.tolerance_mm, False))
-    limits = tr("{low} to {high}", low=f"{low:.3f}", high=format_length(high, False))
+    within = tr("within {length:mm}", length=magneto.marks.tolerance_mm)
+    limits = tr("{low} to {high:mm}", low=f"{low:.3f}", high=high)
     columns: list[tuple[str, list[Cell]]] = []
     if opens:
         columns.append((tr("Opens from the mark, as found"), [Cell(offset_words(v)) for v in offsets_mm(room)]))

@@ -15,7 +15,7 @@ from magview.practice.exercise import Exercise
 from magview.practice.exercise_parts import FaultKind
 from magview.practice.faults import Drawn, begin, drawn
 from magview.spec.base import SpecError
-from magview.spec.language import format_length, tr
+from magview.spec.language import format_length, tr, tr_n
 
 
 @dataclass(frozen=True)
@@ -87,14 +87,14 @@ def _words(found: Drawn, kind: FaultKind) -> str:
     if not size:
         return ""
     amount = f"{abs(size):.2f}"
-    millimetres = format_length(abs(size), False)
+    millimetres = abs(size)
     match kind:
         case "opening":
             late = tr("contacts open {amount}° of rotor late", amount=amount)
             return late if size > 0 else tr("contacts open {amount}° of rotor early", amount=amount)
         case "gap":
-            wide = tr("largest gap {length} too wide", length=millimetres)
-            return wide if size > 0 else tr("largest gap {length} too narrow", length=millimetres)
+            wide = tr("largest gap {length:mm} too wide", length=millimetres)
+            return wide if size > 0 else tr("largest gap {length:mm} too narrow", length=millimetres)
         case "plate":
             with_cam = tr("backplate {amount}° off, with cam rotation", amount=amount)
             return with_cam if size > 0 else tr("backplate {amount}° off, against cam rotation", amount=amount)
@@ -128,37 +128,33 @@ def _found_words(found: Drawn, kind: str) -> str:
 
 def _wear_words(found: Drawn, kind: str) -> str:
     """Wear, which has no sign."""
-    less = format_length(found.lobe_low, False)
+    less = found.lobe_low
     return {
-        "lobe-low": tr("lobe {lobe} lifts {length} less", lobe=found.lobe, length=less),
-        "pip": tr("pip of {length} on the contacts", length=format_length(found.pip, False)),
+        "lobe-low": tr("lobe {lobe} lifts {length:mm} less", lobe=found.lobe, length=less),
+        "pip": tr("pip of {length:mm} on the contacts", length=found.pip),
         "backlash": tr("{amount}° of rotor play in the coupling", amount=f"{found.backlash:.2f}"),
     }[kind]
 
 
 def _teeth_words(kind: str, size: int) -> str:
     """Whole teeth or vernier steps, positive = fires early; each number and way written out for translators."""
-    one, many = {
-        ("teeth", True): (
-            tr("one tooth early at the magneto flange"),
-            tr("{count} teeth early at the magneto flange"),
+    count = abs(size)
+    return {
+        ("teeth", True): tr_n(
+            "one tooth early at the magneto flange", "{count} teeth early at the magneto flange", count=count
         ),
-        ("teeth", False): (
-            tr("one tooth late at the magneto flange"),
-            tr("{count} teeth late at the magneto flange"),
+        ("teeth", False): tr_n(
+            "one tooth late at the magneto flange", "{count} teeth late at the magneto flange", count=count
         ),
-        ("disc-teeth", True): (
-            tr("one tooth early at the drive flange"),
-            tr("{count} teeth early at the drive flange"),
+        ("disc-teeth", True): tr_n(
+            "one tooth early at the drive flange", "{count} teeth early at the drive flange", count=count
         ),
-        ("disc-teeth", False): (
-            tr("one tooth late at the drive flange"),
-            tr("{count} teeth late at the drive flange"),
+        ("disc-teeth", False): tr_n(
+            "one tooth late at the drive flange", "{count} teeth late at the drive flange", count=count
         ),
-        ("vernier", True): (tr("one vernier step early"), tr("{count} vernier steps early")),
-        ("vernier", False): (tr("one vernier step late"), tr("{count} vernier steps late")),
+        ("vernier", True): tr_n("one vernier step early", "{count} vernier steps early", count=count),
+        ("vernier", False): tr_n("one vernier step late", "{count} vernier steps late", count=count),
     }[kind, size > 0]
-    return one if abs(size) == 1 else many.format(count=abs(size))
 
 
 def _lead_words(lead: str) -> str:

@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING, Any
 from magview.cli.streams import words_stream
 from magview.drawing.told import End
 from magview.spec.base import SpecError
-from magview.spec.language import tr
+from magview.spec.language import tr, tr_n
 
 if TYPE_CHECKING:  # the other commands do not wait for these
     from magview.classroom.worksheet import ClassPaper
@@ -128,8 +128,6 @@ def _print(paper: ClassPaper, arguments: argparse.Namespace) -> int:
 
     path = Path(arguments.pdf)
     pages = print_paper(paper, path, "letter" if arguments.paper == "letter" else "a4")
-    said = tr("Wrote {file}: 1 page.", file=path.name)
-    words_stream(arguments.pdf).write(
-        (said if pages == 1 else tr("Wrote {file}: {pages} pages.", file=path.name, pages=pages)) + "\n"
-    )
+    said = tr_n("Wrote {file}: {count} page.", "Wrote {file}: {count} pages.", file=path.name, count=pages)
+    words_stream(arguments.pdf).write(f"{said}\n")
     return PASS

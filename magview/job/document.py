@@ -25,7 +25,7 @@ from magview.job.sheet import CAUTIONS, STAGES, Job, stage_of, title_of
 from magview.job.stages import InternalTiming, Lobes
 from magview.job.words import shown
 from magview.spec.base import SpecError
-from magview.spec.language import format_angle, format_length, inside, marked, number, tr
+from magview.spec.language import inside, marked, tr
 
 STATEMENT = marked(
     "How sure the readings are: each may be out by the half-width of the instrument or habit it was "
@@ -139,7 +139,7 @@ def _identities(job: Job) -> Table:
         return ", ".join(t for t in texts if t)
 
     def hours(value: float | None, words: str) -> str:
-        return "" if value is None else tr(words, hours=number(value))
+        return "" if value is None else tr(words, hours=value)
 
     a, e, m = job.aircraft, job.engine, job.magneto
     lines = (
@@ -306,13 +306,17 @@ def _sure_cells(sure: Sure, unit: str) -> tuple[str, ...]:
         value_words(v, unit, False) for v in (sure.value, sure.expanded_uncertainty, sure.low, sure.high)
     )
     if unit == "mm":
-        value, spread = (
-            f"{value} = {format_length(sure.value, True)}",
-            f"{spread} = {format_length(sure.expanded_uncertainty, True)}",
-        )
-    k = f"k = {number(sure.coverage_factor, 2)}, {percent_words(sure.coverage_probability)}"
+        value = tr("{length:mm} = {length:in}", length=sure.value)
+        spread = tr("{length:mm} = {length:in}", length=sure.expanded_uncertainty)
+    percent = percent_words(sure.coverage_probability)
     return (
-        f"{value} ± {spread} ({k})",
+        tr(
+            "{value} ± {spread} (k = {k:.2f}, {percent})",
+            value=value,
+            spread=spread,
+            k=sure.coverage_factor,
+            percent=percent,
+        ),
         tr("{low} to {high}", low=low, high=high),
         percent_words(sure.probability_in_limits),
         sure.matters_most,
@@ -353,8 +357,8 @@ def _breaker(job: Job, stage: str) -> tuple[str, str] | None:
     side: Side = "as found" if stage == "as_found" else "as left"
     setting = getattr(job, stage)
     told = [
-        tr("backplate {angle}", angle=format_angle(setting.backplate_deg, True)),
-        tr("contact screw {angle}", angle=format_angle(setting.screw_deg, True)),
+        tr("backplate {angle:+deg}", angle=setting.backplate_deg),
+        tr("contact screw {angle:+deg}", angle=setting.screw_deg),
     ]
     if setting.opening_error_deg is not None:
         opens = shown("opening_error_deg", setting.opening_error_deg)

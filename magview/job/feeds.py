@@ -36,7 +36,7 @@ from magview.physics.engine.timing_light import lamp_tells
 from magview.physics.uncertainty.instruments import Instrument
 from magview.physics.uncertainty.measurement import Outcome
 from magview.spec.base import SpecError
-from magview.spec.language import format_angle, marked, tr
+from magview.spec.language import marked, tr
 from magview.spec.magneto import Condition, Magneto
 
 
@@ -365,10 +365,10 @@ def _same_zero(job: Job) -> None:
     if zero:
         raise SpecError(
             tr(
-                "the bench counts from the true top dead centre, and this sheet adds {zero} to every reading of a "
-                "disc that was not set to zero there: set the disc to zero and say so at “{stage}”, or type what it "
-                "reads",
-                zero=format_angle(zero, True),
+                "the bench counts from the true top dead centre, and this sheet adds {zero:+deg} to every reading "
+                "of a disc that was not set to zero there: set the disc to zero and say so at “{stage}”, or type "
+                "what it reads",
+                zero=zero,
                 stage=title_of("dead_centre"),
             )
         )

@@ -20,7 +20,7 @@ from magview.job.drift_line import READINGS, Line, Reading, line_of
 from magview.job.library import read_job
 from magview.job.sheet import Job
 from magview.spec.base import SpecError
-from magview.spec.language import marked, number, tr
+from magview.spec.language import marked, number, tr, tr_n
 
 Array = NDArray[np.float64]
 
@@ -126,8 +126,8 @@ def drift_of(jobs: Sequence[Job], probability: float = 0.95) -> Drift:
 
 
 _SCATTERS = marked(
-    "{reading}: the readings scatter {times} times as far as stated. The intervals are as wide as this scatter; look "
-    "for a slip, for another magneto's sheet, or for readings that are less sure than stated."
+    "{reading}: the readings scatter {times:.1f} times as far as stated. The intervals are as wide as this scatter; "
+    "look for a slip, for another magneto's sheet, or for readings that are less sure than stated."
 )
 
 
@@ -135,8 +135,8 @@ def _as_entered(hours_h: float | None, day: str) -> str:
     if hours_h is None:
         return tr("Next check as entered: {day}.", day=day)
     if not day:
-        return tr("Next check as entered: at {hours} h.", hours=number(hours_h))
-    return tr("Next check as entered: at {hours} h or {day}.", hours=number(hours_h), day=day)
+        return tr("Next check as entered: at {hours} h.", hours=hours_h)
+    return tr("Next check as entered: at {hours} h or {day}.", hours=hours_h, day=day)
 
 
 def _next_check(jobs: Sequence[Job], lines: Mapping[str, Line | None]) -> tuple[float | None, tuple[str, ...]]:
@@ -157,7 +157,7 @@ def _next_check(jobs: Sequence[Job], lines: Mapping[str, Line | None]) -> tuple[
                 of.moved,
                 change=of.change_words(100 * line.fit.slope),
                 spread=of.words(100 * line.factor * line.fit.slope_u).lstrip("+"),
-                at=number(at),
+                at=at,
                 value=value,
                 low=low,
                 high=high,
@@ -169,14 +169,12 @@ def _next_check(jobs: Sequence[Job], lines: Mapping[str, Line | None]) -> tuple[
             if isfinite(until):
                 times.append(until)
                 words = of.may_leave if until > line.last_h else of.may_have_left
-                sentences.append(tr(words, hours=number(until)))
+                sentences.append(tr(words, hours=until))
         if line.fit.scatter > 1.0:
-            sentences.append(tr(_SCATTERS, times=number(line.fit.scatter, 1), reading=tr(of.title)))
+            sentences.append(tr(_SCATTERS, times=line.fit.scatter, reading=tr(of.title)))
     when = min(times) if times else None
     if when is not None:
-        sentences.append(
-            tr("Look again at {when} h of the magneto, or sooner as the manual says.", when=number(when, "g"))
-        )
+        sentences.append(tr("Look again at {when} h of the magneto, or sooner as the manual says.", when=when))
     return when, tuple(sentences)
 
 
@@ -197,17 +195,30 @@ def reminder(job: Job, today: str, hours_h: float | None = None, drift: Drift | 
     at = job.next_check.hours_h if drift is None else drift.next_check_h
     name = " ".join(t for t in (job.magneto.type, job.magneto.serial) if t) or tr("this magneto")
     if now is not None and at is not None and now >= at - _SOON_H:
-        places = {"name": name, "at": number(at), "hours": number(abs(now - at))}
-        if now > at:
-            return tr("Next check of {name}: due at {at} h of the magneto, {hours} h ago.", **places)
-        return tr("Next check of {name}: due at {at} h of the magneto, in {hours} h.", **places)
+        words = (
+            marked("Next check of {name}: due at {at} h of the magneto, {hours} h ago.")
+            if now > at
+            else marked("Next check of {name}: due at {at} h of the magneto, in {hours} h.")
+        )
+        return tr(words, name=name, at=at, hours=abs(now - at))
     if job.next_check.day:
         left = (date.fromisoformat(job.next_check.day) - date.fromisoformat(today)).days
         if left <= _SOON_DAYS:
-            places = {"name": name, "day": job.next_check.day, "days": str(abs(left))}
             if left < 0:
-                return tr("Next check of {name}: due on {day}, {days} days ago.", **places)
-            return tr("Next check of {name}: due on {day}, in {days} days.", **places)
+                return tr_n(
+                    "Next check of {name}: due on {day}, {count} day ago.",
+                    "Next check of {name}: due on {day}, {count} days ago.",
+                    name=name,
+                    day=job.next_check.day,
+                    count=-left,
+                )
+            return tr_n(
+                "Next check of {name}: due on {day}, in {count} day.",
+                "Next check of {name}: due on {day}, in {count} days.",
+                name=name,
+                day=job.next_check.day,
+                count=left,
+            )
     return None
 
 

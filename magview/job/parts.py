@@ -13,7 +13,7 @@ from pydantic.fields import FieldInfo
 
 from magview.spec.base import Model
 from magview.spec.fields import Choices, Quantity, Sign, may_say
-from magview.spec.language import marked, number, tr
+from magview.spec.language import marked, tr
 from magview.spec.parse import parse_day
 
 Line = Annotated[str, Field(max_length=120, pattern=r"^[^\p{Cc}]*$")]
@@ -115,7 +115,7 @@ class Limits(Model):
             (marked("the smallest drop is {low} rpm; it must not be above the largest, {high} rpm"), drops),
         ):
             if low is not None and high is not None and not low <= high:
-                raise ValueError(tr(words, low=number(low, "g"), high=number(high, "g")))
+                raise ValueError(tr(words, low=low, high=high))
         return self
 
 

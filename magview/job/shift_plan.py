@@ -29,7 +29,7 @@ from magview.physics.engine.coupling import (
 )
 from magview.spec.base import SpecError
 from magview.spec.engine import Installation
-from magview.spec.language import format_angle, number, tr
+from magview.spec.language import format_angle, tr
 
 BOX = "☐"
 """For the pen."""
@@ -130,7 +130,7 @@ def _what(plan: ShiftPlan) -> Table:
     engine, position = engaged.installation.engine, engaged.installation.position
     side = position if position == "single" else engaged.side
     turns = direction_word(1, state.magneto.rotation, "drive end")
-    tolerance = f"±{number(engine.timing_tolerance_deg)}°"
+    tolerance = tr("±{tolerance}°", tolerance=engine.timing_tolerance_deg)
     rows = (
         (tr("Magneto"), f"{tr(state.magneto.name)}, {tr(POSITIONS[side])}"),
         (tr("Rotation"), tr("{way} seen from the drive end", way=turns)),
@@ -189,7 +189,7 @@ def _degrees(plan: ShiftPlan, tight: bool) -> Block:
 
     def row(words: str, sum_words: str, i: int, j: int) -> tuple[str, str, str]:
         rotor, crank = rotor_shift_deg(magneto, drive, i, j), crank_advance_deg(magneto, drive, i, j, ratio)
-        return words, f"{sum_words} = {number(rotor, 3)}°", f"{number(crank, 3)}°"
+        return words, f"{sum_words} = {format_angle(rotor, digits=3)}", format_angle(crank, digits=3)
 
     rows = (
         row(tr("Magneto flange on the disc"), f"360°/{magneto}", 1, 0),

@@ -21,7 +21,7 @@ from magview.job.derived import (
 from magview.job.requirements import earlier_rules, missing
 from magview.job.sheet import Job, stage_of, title_of
 from magview.job.words import limits_words, shown
-from magview.spec.language import format_angle, inside, marked, number, tr
+from magview.spec.language import format_angle, inside, marked, tr, tr_n
 
 _STOP = marked("Stop. Keep clear of the propeller.")
 _REPAIR = marked(
@@ -66,7 +66,7 @@ def danger_words(found: Danger) -> str:
         side=tr(own).upper(),
         own=tr(own),
         other=tr(_SIDES[other]),
-        drop=number(found.drop_rpm),
+        drop=found.drop_rpm,
         stage=title_of(found.stage),
     )
 
@@ -114,18 +114,16 @@ def is_well(job: Job, name: str) -> bool:
 
 def out_words(count: int) -> str:
     """So many readings of the work as left are out."""
-    return (
-        tr("1 reading out of limits or not as it must be")
-        if count == 1
-        else tr("{count} readings out of limits or not as they must be", count=count)
+    return tr_n(
+        "{count} reading out of limits or not as it must be",
+        "{count} readings out of limits or not as they must be",
+        count=count,
     )
 
 
 def found_words(count: int) -> str:
     """So many readings were found out of limits."""
-    return (
-        tr("1 reading found out of limits") if count == 1 else tr("{count} readings found out of limits", count=count)
-    )
+    return tr_n("{count} reading found out of limits", "{count} readings found out of limits", count=count)
 
 
 def doubts(job: Job, name: str) -> tuple[str, ...]:
@@ -254,7 +252,7 @@ def follows(job: Job, name: str) -> tuple[str, ...]:
 
 
 def _doubt_words(count: int) -> str:
-    return tr("1 point to be cleared up") if count == 1 else tr("{count} points to be cleared up", count=count)
+    return tr_n("{count} point to be cleared up", "{count} points to be cleared up", count=count)
 
 
 def done_words(job: Job, name: str) -> str:
@@ -262,7 +260,7 @@ def done_words(job: Job, name: str) -> str:
     lacks, out, unclear = missing(job, name), out_in(job, name), doubts(job, name)
     told = []
     if lacks:
-        told.append(tr("1 missing") if len(lacks) == 1 else tr("{count} missing", count=len(lacks)))
+        told.append(tr("{count} missing", count=len(lacks)))
     if out.left:
         told.append(out_words(out.left))
     if unclear:

@@ -23,7 +23,7 @@ from magview.job.sheet import Job, Parts, as_data, steps_of, with_steps, without
 from magview.spec.base import SpecError
 from magview.spec.files import MAX_BYTES, dump_json, sync_folder, write_text
 from magview.spec.history import History, Step
-from magview.spec.language import marked, number, tr
+from magview.spec.language import marked, tr
 from magview.spec.lock import Held, Lock
 
 _ROOM_BYTES = MAX_BYTES // 2
@@ -322,7 +322,7 @@ def _fitting(job: Job, history: History[Parts]) -> tuple[History[Parts], str]:
             raise SpecError(
                 tr(
                     "this sheet is larger than {most} MB, the most that is read again; shorten it",
-                    most=number(MAX_BYTES / 1000000.0, "g"),
+                    most=MAX_BYTES / 1000000.0,
                 )
             )
         if not history.steps or size <= _ROOM_BYTES:

@@ -8,7 +8,7 @@ from typing import Any
 from magview.bench.sureness import percent_words
 from magview.bench.verdict import mark_words
 from magview.bench.words import teeth_words, way_words
-from magview.spec.language import format_angle, format_length, marked, number, tr
+from magview.spec.language import format_angle, marked, number, tr
 from magview.spec.magneto import Rotation
 from magview.spec.units import DEG_DIGITS, INCH_DIGITS, MM_DIGITS, digits_beside, length_digits
 
@@ -79,12 +79,12 @@ def shown(field: str, value: Any, digits: Digits = _USUAL, rotation: Rotation | 
         )
     if unit == "deg":
         if "btdc" in field and "." not in field:
-            angle = format_angle(abs(value), digits=digits.deg)
-            return (
-                tr("{angle} before top dead centre", angle=angle)
+            side = (
+                marked("{angle:.{digits}deg} before top dead centre")
                 if value >= 0
-                else tr("{angle} after top dead centre", angle=angle)
+                else marked("{angle:.{digits}deg} after top dead centre")
             )
+            return tr(side, angle=abs(value), digits=digits.deg)
         if field.endswith(("error_deg", "error_deg.value_deg")):
             return _early_or_late(value, digits)
         return format_angle(value, field.endswith(_SIGNED), digits.deg)
@@ -95,7 +95,7 @@ def shown(field: str, value: Any, digits: Digits = _USUAL, rotation: Rotation | 
     if field.endswith("probability_in_limits"):
         return percent_words(value)
     if field.endswith("coverage_factor"):
-        return f"k = {number(value, 2)}"
+        return tr("k = {factor:.2f}", factor=value)
     return f"{number(value)} {unit}".strip()
 
 
@@ -127,7 +127,7 @@ def _plain(field: str, value: float | None, digits: Digits) -> str:
 
 
 def _length(mm: float, digits: Digits) -> str:
-    return f"{format_length(mm, False, digits.mm)} = {format_length(mm, True, digits.inch)}"
+    return tr("{length:.{mm}mm} = {length:.{inch}in}", length=mm, mm=digits.mm, inch=digits.inch)
 
 
 def _early_or_late(degrees: float, digits: Digits) -> str:

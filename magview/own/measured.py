@@ -14,7 +14,7 @@ from magview.spec.base import SpecError
 from magview.spec.cam import LawProfile, MeasuredProfile
 from magview.spec.engine import Engine, Installation
 from magview.spec.files import format_of, validate
-from magview.spec.language import marked, tr
+from magview.spec.language import marked, tr, tr_n
 from magview.spec.library import DEFAULT_MAGNETO, find_magneto
 from magview.spec.magneto import Magneto
 from magview.spec.sources import Origin
@@ -95,7 +95,7 @@ def with_trials(own: Own, trials: Sequence[Trial], errors: ReadingErrors | None 
             "cam.profile.contact_lift_mm": profile.contact_lift_mm,
         }
     count = len(trials)
-    note = tr("one trial on the bench") if count == 1 else tr("{count} trials on the bench", count=count)
+    note = tr_n("one trial on the bench", "{count} trials on the bench", count=count)
     return _filled(own.magneto, found, "measured", note)
 
 

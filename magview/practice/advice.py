@@ -18,7 +18,7 @@ from magview.practice.contacts import PIP_MM, best
 from magview.practice.paper import link_rod_words
 from magview.practice.state import SAFE_THINGS, Practice, first_spark_deg, true_readings, view
 from magview.practice.words import side_words
-from magview.spec.language import marked, number, tr
+from magview.spec.language import marked, tr
 
 
 @dataclass(frozen=True)
@@ -202,11 +202,11 @@ def _setting(room: Practice, name: str) -> list[str]:
         if creep:
             path.append(
                 tr(
-                    "On {name}, slacken the lock screw, {turn}, tighten (tightening carries it {creep}° on); blades "
-                    "on both limits.",
+                    "On {name}, slacken the lock screw, {turn}, tighten (tightening carries it {creep:.1deg} on); "
+                    "blades on both limits.",
                     name=name,
                     turn=turn,
-                    creep=number(abs(creep), 1),
+                    creep=abs(creep),
                 )
             )
         else:
@@ -235,9 +235,9 @@ def _disc(found: Practice) -> list[str]:
             cylinder=found.timing_cylinder,
         ),
         *_link_rod(found),
-        tr("Turn the disc {error}° later, to read zero there. Stop out.", error=number(abs(error), 2))
+        tr("Turn the disc {error:deg} later, to read zero there. Stop out.", error=abs(error))
         if error >= 0
-        else tr("Turn the disc {error}° earlier, to read zero there. Stop out.", error=number(abs(error), 2)),
+        else tr("Turn the disc {error:deg} earlier, to read zero there. Stop out.", error=abs(error)),
     ]
 
 
@@ -261,7 +261,7 @@ def _teeth(room: Practice) -> list[str]:
                 "No. {cylinder} on compression at {wanted}° before top dead centre, the rotor where the "
                 "contacts open with the finger at No. {cylinder}; mesh to the nearest tooth.",
                 cylinder=room.timing_cylinder,
-                wanted=number(engaged.mounting.wanted_btdc_deg, "g"),
+                wanted=engaged.mounting.wanted_btdc_deg,
             ),
         ]
     if not (move.magneto_teeth or move.disc_teeth):
@@ -270,10 +270,10 @@ def _teeth(room: Practice) -> list[str]:
     return [
         tr(
             "On {name}: paint marks, nuts off; magneto flange on the disc {flange}; disc on the drive "
-            "flange {disc}; nuts on. {residual}° of crank remain. Lamp and disc, approached with rotation.",
+            "flange {disc}; nuts on. {residual:deg} of crank remain. Lamp and disc, approached with rotation.",
             name=name,
             flange=flange,
             disc=disc,
-            residual=number(abs(move.residual_deg), 2),
+            residual=abs(move.residual_deg),
         ),
     ]

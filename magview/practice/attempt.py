@@ -27,7 +27,7 @@ from magview.practice.instruments import light
 from magview.practice.state import Practice
 from magview.spec.base import SpecError
 from magview.spec.files import dump_json, read_json, validate, write_text
-from magview.spec.language import any_of, marked, number, tr
+from magview.spec.language import any_of, marked, tr
 
 FORMAT = "magview-attempt/1"
 MOST_EVENTS = 10_000
@@ -274,7 +274,7 @@ def unplayed_attempt(data: Any, source: str, exercise_of: Callable[[Any, str], E
                     "{source}: events[{i}].at_s is {at_s}; time does not run backwards",
                     source=source,
                     i=i + 1,
-                    at_s=number(after.at_s, "g"),
+                    at_s=after.at_s,
                 )
             )
     return Attempt(exercise, data["seed"], one_line(data["trainee"]), one_line(data["version"]), read, rules)

@@ -16,7 +16,7 @@ from magview.bench.apply import apply as apply_to_bench
 from magview.practice.draws import between
 from magview.practice.exercise import Exercise
 from magview.practice.state import Faces, Practice, Said
-from magview.spec.language import marked, number, tr
+from magview.spec.language import marked, tr
 
 PIP_MM = 0.004
 """A pip lower than this is none."""
@@ -153,4 +153,4 @@ WRONGLY: dict[tuple[str, Decision], str] = {
 
 def stoned_words(mm: float) -> str:
     """How much metal a stone took off."""
-    return tr("the stone took {mm} mm off", mm=number(mm, 3))
+    return tr("the stone took {mm:mm} off", mm=mm)

@@ -19,7 +19,7 @@ from magview.practice.state import Practice, true_firing_deg, true_readings, vie
 from magview.practice.words import FINDINGS, act_words, side_words
 from magview.spec.base import SpecError
 from magview.spec.engine import Engine
-from magview.spec.language import format_length, marked, number, tr
+from magview.spec.language import format_angle, format_length, marked, number, tr
 from magview.spec.library import find_installation, shipped_names
 from magview.spec.units import digits_beside, length_digits
 
@@ -131,7 +131,7 @@ def truths(first: Practice, left: Practice) -> list[Truth]:
     for side in first.sides:
         told += _of_magneto(view(first, side), view(left, side), side)
     if first.bench.engaged is not None:
-        zero = (f"{number(first.disc_error_deg, '+.2f')}°", f"{number(left.disc_error_deg, '+.2f')}°")
+        zero = (format_angle(first.disc_error_deg, True), format_angle(left.disc_error_deg, True))
         what = tr("Disc at top dead centre of No. {cylinder}", cylinder=first.timing_cylinder)
         told.append(Truth(what, *zero, "0°"))
     return told
@@ -160,8 +160,8 @@ def _what(room: Practice, side: Side, of: str) -> str:
 def _creep(degrees: float) -> str:
     if round(degrees, 1) == 0.0:
         return tr("not at all")
-    by = number(abs(degrees), 1)
-    return tr("{angle}° closer", angle=by) if degrees > 0 else tr("{angle}° wider", angle=by)
+    by = abs(degrees)
+    return tr("{angle:.1deg} closer", angle=by) if degrees > 0 else tr("{angle:.1deg} wider", angle=by)
 
 
 def _of_magneto(first: Practice, left: Practice, side: Side) -> list[Truth]:
@@ -179,17 +179,13 @@ def _of_magneto(first: Practice, left: Practice, side: Side) -> list[Truth]:
             _what(first, side, "opening"),
             _offset(offsets[0], places),
             _offset(offsets[1], places),
-            tr("within {tolerance} mm", tolerance=number(tolerance, places)),
+            tr("within {tolerance:.{places}mm}", tolerance=tolerance, places=places),
         ),
         Truth(
             _what(first, side, "gap"),
             _lobes(gaps[0], digits),
             _lobes(gaps[1], digits),
-            tr(
-                "{low} to {high}",
-                low=format_length(low, False, digits),
-                high=format_length(high, False, digits),
-            ),
+            tr("{low:.{digits}mm} to {high:.{digits}mm}", low=low, high=high, digits=digits),
         ),
         *_low_lobes(first, side),
         Truth(
@@ -219,15 +215,15 @@ def _of_magneto(first: Practice, left: Practice, side: Side) -> list[Truth]:
                 _what(first, side, "fires"),
                 _firing(first),
                 _firing(left),
-                tr("{wanted}° within {allowed}°", wanted=number(wanted, "g"), allowed=number(allowed, "g")),
+                tr("{wanted}° within {allowed}°", wanted=wanted, allowed=allowed),
             )
         )
         play = magneto.condition.coupling_backlash_deg
         found.append(
             Truth(
                 _what(first, side, "play"),
-                f"{number(play, 2)}°",
-                f"{number(play, 2)}°",
+                format_angle(play),
+                format_angle(play),
                 tr("taken up with rotation"),
             )
         )
@@ -273,7 +269,8 @@ def _cylinders(fired: tuple[int, ...], of: int) -> str:
 def _offset(mm: float, digits: int) -> str:
     if not math.isfinite(mm):
         return tr("never opens")
-    return tr("{mm} mm past", mm=number(mm, digits)) if mm >= 0 else tr("{mm} mm short", mm=number(-mm, digits))
+    side = marked("{offset:.{digits}mm} past") if mm >= 0 else marked("{offset:.{digits}mm} short")
+    return tr(side, offset=abs(mm), digits=digits)
 
 
 def _lobes(gaps: list[float], digits: int) -> str:
@@ -291,5 +288,5 @@ def _firing(room: Practice) -> str:
     engaged = room.bench.engaged
     assert engaged is not None
     wanted, allowed = engaged.mounting.wanted_btdc_deg, engaged.installation.engine.timing_tolerance_deg
-    text = number(fires, digits_beside(fires, wanted - allowed, wanted + allowed, 2))
-    return tr("{fires}° (the wrong stroke)", fires=text) if abs(fires - wanted) > 180.0 else f"{text}°"
+    text = format_angle(fires, digits=digits_beside(fires, wanted - allowed, wanted + allowed, 2))
+    return tr("{fires} (the wrong stroke)", fires=text) if abs(fires - wanted) > 180.0 else text

@@ -15,7 +15,7 @@ from magview.practice.exercise import Exercise
 from magview.practice.exercise_parts import Fault
 from magview.practice.state import SAFE_THINGS, Kept, Practice, Seat, first_spark_deg, view
 from magview.spec.base import SpecError
-from magview.spec.language import number, tr
+from magview.spec.language import tr
 from magview.spec.magneto import Condition, Magneto
 
 MAX_SEED = 2**53
@@ -192,9 +192,9 @@ def _worn(magneto: Magneto, found: Drawn, tab_told: bool) -> Magneto:
     if found.lobe and not magneto.top_lift_mm > found.lobe_low + 0.05:
         raise SpecError(
             tr(
-                "lobe-low takes {lobe_low} mm off a lobe that lifts {top_lift} mm",
-                lobe_low=number(found.lobe_low, "g"),
-                top_lift=number(magneto.top_lift_mm, ".3g"),
+                "lobe-low takes {lobe_low} mm off a lobe that lifts {top_lift:.3g} mm",
+                lobe_low=found.lobe_low,
+                top_lift=magneto.top_lift_mm,
             )
         )
     update: dict[str, object] = {"condition": condition}
@@ -217,9 +217,9 @@ def _setting(magneto: Magneto, found: Drawn) -> tuple[float, float]:
     if not answer.reachable:
         raise SpecError(
             tr(
-                "{name} cannot be set for a gap of {wanted} mm: {reason}",
+                "{name} cannot be set for a gap of {wanted:mm}: {reason}",
                 name=magneto.name,
-                wanted=number(wanted, 3),
+                wanted=wanted,
                 reason=answer.reason,
             )
         )

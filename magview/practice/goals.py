@@ -19,7 +19,7 @@ from magview.practice.lead_proof import judge_lead
 from magview.practice.readings import judge_reading
 from magview.practice.state import Practice, true_firing_deg, true_readings, view
 from magview.practice.words import side_words
-from magview.spec.language import format_length, marked, number, tr
+from magview.spec.language import format_length, marked, tr
 from magview.spec.units import MM_DIGITS, digits_beside, length_digits
 
 NEAR_FACTOR = 2.0
@@ -72,8 +72,10 @@ def _e_gap(room: Practice) -> Judged:
         told = tr("the edge stands near mark {mark}; on this cam the E-gap is at mark 1", mark=seen[1])
     else:
         told = tr(
-            "the edge stands {offset} mm from the mark, {allowed} mm are allowed",
-            **_beside("offset", offset, allowed),
+            "the edge stands {offset:.{digits}mm} from the mark, {allowed:.{digits}mm} are allowed",
+            offset=offset,
+            allowed=allowed,
+            digits=digits_beside(offset, None, allowed, 2),
         )
     how = (
         tr("the straightedge lay on it, looked at square")
@@ -108,8 +110,10 @@ def _opening(room: Practice, track: Track, every_lobe: bool) -> Judged:
         proved, how = False, tr("not every lobe was seen to open after the last change")
     told = (
         tr(
-            "opens {worst} mm from the mark, {allowed} mm are allowed",
-            **_beside("worst", worst, allowed),
+            "opens {worst:.{digits}mm} from the mark, {allowed:.{digits}mm} are allowed",
+            worst=worst,
+            allowed=allowed,
+            digits=digits_beside(worst, None, allowed, 2),
         )
         if worst < math.inf
         else tr("never opens")
@@ -152,11 +156,12 @@ def _gap(room: Practice, track: Track, every_lobe: bool) -> Judged:
         beyond <= (high - low) / 2,
         enough,
         tr(
-            "The largest gap is {span}, limits {low} to {high}; {how}.",
+            "The largest gap is {span}, limits {low:.{digits}mm} to {high:.{digits}mm}; {how}.",
             span=_span(gaps, digits),
-            low=format_length(low, False, digits),
-            high=format_length(high, False, digits),
+            low=low,
+            high=high,
             how=how,
+            digits=digits,
         ),
     )
 
@@ -177,22 +182,12 @@ def _span(gaps: list[float], digits: int) -> str:
     return least if least == most else tr("{low} to {high} over the lobes", low=least, high=most)
 
 
-def _beside(name: str, value: float, allowed: float) -> dict[str, str]:
-    """A value and what is allowed, both to the digits that tell them apart."""
-    digits = digits_beside(value, None, allowed, 2)
-    return {name: number(value, digits), "allowed": number(allowed, digits)}
-
-
 def _contacts(room: Practice, track: Track) -> Judged:
     pip = room.bench.magneto.condition.pip_height_mm
     proved = any(index >= track.set_at and "clean" in text for index, text in track.contacts) or (
         bool(track.contacts) and "clean" in track.contacts[-1][1]
     )
-    told = (
-        tr("The contacts are clean")
-        if pip <= PIP_MM
-        else tr("A pip of {pip} stands on the contacts", pip=format_length(pip, False))
-    )
+    told = tr("The contacts are clean") if pip <= PIP_MM else tr("A pip of {pip:mm} stands on the contacts", pip=pip)
     how = tr("they were looked at") if proved else tr("they were not looked at as they are now")
     return Judged(tr("Contacts clean and flat"), pip <= PIP_MM, False, proved, f"{told}; {how}.")
 
@@ -207,9 +202,10 @@ def _disc(found: Evidence, left: Practice) -> Judged:
         error <= NEAR_FACTOR * DISC_TOLERANCE_DEG,
         proved,
         tr(
-            "The disc reads {error}° at top dead centre, {allowed}° are allowed; {how}.",
-            error=number(error, digits_beside(error, None, DISC_TOLERANCE_DEG, 2)),
-            allowed=number(DISC_TOLERANCE_DEG, "g"),
+            "The disc reads {error:.{digits}deg} at top dead centre, {allowed}° are allowed; {how}.",
+            error=error,
+            digits=digits_beside(error, None, DISC_TOLERANCE_DEG, 2),
+            allowed=DISC_TOLERANCE_DEG,
             how=how,
         ),
     )
@@ -225,10 +221,10 @@ def timing_error_deg(room: Practice) -> float:
 
 
 _FIRES = {
-    (True, False): marked("fires {error}° of crank early, {allowed}° are allowed"),
-    (True, True): marked("fires {error}° of crank early, {allowed}° are allowed: on the wrong stroke"),
-    (False, False): marked("fires {error}° of crank late, {allowed}° are allowed"),
-    (False, True): marked("fires {error}° of crank late, {allowed}° are allowed: on the wrong stroke"),
+    (True, False): marked("fires {error:.{digits}deg} of crank early, {allowed}° are allowed"),
+    (True, True): marked("fires {error:.{digits}deg} of crank early, {allowed}° are allowed: on the wrong stroke"),
+    (False, False): marked("fires {error:.{digits}deg} of crank late, {allowed}° are allowed"),
+    (False, True): marked("fires {error:.{digits}deg} of crank late, {allowed}° are allowed: on the wrong stroke"),
 }
 """By early, and on the wrong stroke."""
 
@@ -242,8 +238,8 @@ def _timing(found: Evidence, room: Practice, track: Track) -> Judged:
         told = tr("the magneto is off the engine, or never opens")
     else:
         words = _FIRES[error >= 0, abs(error) > 180.0]
-        off = number(abs(error), digits_beside(abs(error), None, allowed, 2))
-        told = tr(words, error=off, allowed=number(allowed))
+        digits = digits_beside(abs(error), None, allowed, 2)
+        told = tr(words, error=abs(error), digits=digits, allowed=allowed)
     return Judged(
         tr("{magneto}: timed to the engine", magneto=_cap(side_words(room, room.side))),
         abs(error) <= allowed + 1e-9,
@@ -290,9 +286,10 @@ def _synchronised(found: Evidence, left: Practice) -> Judged:
     )
     told = (
         tr(
-            "left and right are {apart}° of crank apart, {allowed}° are allowed",
-            apart=number(apart, digits_beside(apart, None, allowed, 2)),
-            allowed=number(allowed, "g"),
+            "left and right are {apart:.{digits}deg} of crank apart, {allowed}° are allowed",
+            apart=apart,
+            digits=digits_beside(apart, None, allowed, 2),
+            allowed=allowed,
         )
         if apart < math.inf
         else tr("one does not fire")

@@ -16,7 +16,7 @@ from magview.physics.engine.dead_centre import timing_centre_deg
 from magview.physics.engine.timing_light import lamp_burns, lamp_tells
 from magview.practice.state import Practice, Said, true_circuit, true_gap_mm
 from magview.spec.base import SpecError
-from magview.spec.language import marked, number, tr
+from magview.spec.language import marked, tr
 from magview.spec.units import MM_PER_INCH, MM_PER_THOU
 
 EDGE_HEIGHT_MM = 2.0
@@ -156,9 +156,7 @@ def thickness_mm(kind: str, stack: tuple[float, ...]) -> float:
     left = list(BLADES[kind])
     for blade in stack:
         if blade not in left:
-            raise SpecError(
-                tr("the {kind} set has no blade {blade} left to take", kind=kind, blade=number(blade, "g"))
-            )
+            raise SpecError(tr("the {kind} set has no blade {blade} left to take", kind=kind, blade=blade))
         left.remove(blade)
     unit = MM_PER_THOU if kind == "inch" else 1.0
     return sum(stack) * unit + JOINT_MM * (len(stack) - 1)

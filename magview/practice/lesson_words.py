@@ -6,7 +6,7 @@ from magview.practice import actions as do
 from magview.practice.lesson import LessonRun, LessonStep, Until
 from magview.practice.predicates import Moment, holds
 from magview.practice.state import Practice
-from magview.spec.language import marked, number, together, tr
+from magview.spec.language import marked, together, tr
 
 _WORDS = {
     "rotor-let-go": (marked("the rotor to be let go"), ""),
@@ -104,7 +104,7 @@ def waiting_words(until: Until) -> str:
         case "rotor-near":
             return tr(_ROTOR[what])
         case "turned":
-            return tr(_TURNED[what, value > 0], angle=number(abs(value)))
+            return tr(_TURNED[what, value > 0], angle=abs(value))
         case "act":
             return tr("this to be done: {act}", act=what.replace("-", " "))
         case "said":
@@ -118,7 +118,7 @@ def waiting_words(until: Until) -> str:
                 else tr("the piston to meet the stop against rotation")
             )
         case "crank-near":
-            return tr("the crank {value}° before top dead centre", value=number(value, "g"))
+            return tr("the crank {value}° before top dead centre", value=value)
         case "wrote":
             return tr("a line in the notebook: {act}", act=what.replace("-", " "))
     yes, no = _WORDS[until.that]

@@ -23,7 +23,7 @@ from magview.practice.exercise_parts import Goal
 from magview.practice.goals import judge
 from magview.practice.judged import Judged
 from magview.practice.state import Practice, view
-from magview.spec.language import marked, number, tr
+from magview.spec.language import marked, tr
 
 UNPROVED, NEAR_PROVED, NEAR = 0.5, 0.5, 0.25
 """Parts of a row's weight: right but not proved; nearly right and looked at; nearly right."""
@@ -94,11 +94,11 @@ def mark_evidence(found: Evidence) -> Marking:
     elif not enough:
         verdict = tr(
             "Not passed: {percent} % of the marks, and {pass_percent} % are needed.",
-            percent=number(percent, "g"),
-            pass_percent=number(exercise.pass_percent, "g"),
+            percent=percent,
+            pass_percent=exercise.pass_percent,
         )
     else:
-        verdict = tr("Passed with {percent} %.", percent=number(percent, "g"))
+        verdict = tr("Passed with {percent} %.", percent=percent)
     return Marking(tuple(dangers), tuple(rows), percent, enough and not dangers, verdict)
 
 

@@ -64,7 +64,10 @@ _READINGS = {
 def goal_words(exercise: Exercise) -> list[str]:
     """What counts as done, one line a goal, with its part of the marks."""
     whole = sum(goal.weight for goal in exercise.goals)
-    return [f"{_goal(goal, exercise)} ({number(100 * goal.weight / whole, 0)} %)" for goal in exercise.goals]
+    return [
+        tr("{goal} ({share:.0f} %)", goal=_goal(goal, exercise), share=100 * goal.weight / whole)
+        for goal in exercise.goals
+    ]
 
 
 def _goal(goal: Goal, exercise: Exercise) -> str:
@@ -132,26 +135,26 @@ def _of_magneto(magneto: Magneto) -> list[tuple[str, str]]:
             if breaker_end_sense(magneto) > 0
             else tr("anticlockwise seen from the breaker end"),
         ),
-        (tr("E-gap"), tr("{e_gap}° of rotor past neutral", e_gap=number(magneto.e_gap_deg, "g"))),
+        (tr("E-gap"), tr("{e_gap}° of rotor past neutral", e_gap=magneto.e_gap_deg)),
         (
             tr("Largest gap"),
             tr(
-                "{low} to {high} mm ({low_in} to {high_in} in)",
-                low=number(low),
-                high=number(high),
-                low_in=number(low / MM_PER_INCH, 4),
-                high_in=number(high / MM_PER_INCH, 4),
+                "{low} to {high} mm ({low_in:.4f} to {high_in:.4f} in)",
+                low=low,
+                high=high,
+                low_in=low / MM_PER_INCH,
+                high_in=high / MM_PER_INCH,
             ),
         ),
         (
             tr("Rim marks"),
             tr(
-                "one for each lobe; within {tolerance} mm, at {radius} mm radius",
-                tolerance=number(marks.tolerance_mm, ".3g"),
-                radius=number(marks.radius_mm, "g"),
+                "one for each lobe; within {tolerance:.3g} mm, at {radius} mm radius",
+                tolerance=marks.tolerance_mm,
+                radius=marks.radius_mm,
             ),
         ),
-        (tr("Contact screw"), tr(words, size=number(size))),
+        (tr("Contact screw"), tr(words, size=size)),
         (tr("Lobes"), tr("{lobes}, unequally spaced", lobes=lobes) if magneto.compensated else str(lobes)),
         (tr("Switch lead"), tab_words(magneto)),
     ]
@@ -172,7 +175,7 @@ def _of_engine(on: Installation, sides: tuple[Side, ...]) -> list[tuple[str, str
             ),
         ),
         (tr("Crank"), rotation_words(engine)),
-        (tr("Allowed"), tr("{tolerance}° of crank", tolerance=number(engine.timing_tolerance_deg, "g"))),
+        (tr("Allowed"), tr("{tolerance}° of crank", tolerance=engine.timing_tolerance_deg)),
         (tr("Firing order"), "–".join(str(n) for n in engine.firing_order)),
         (
             tr("Coupling"),
@@ -186,7 +189,7 @@ def _of_engine(on: Installation, sides: tuple[Side, ...]) -> list[tuple[str, str
             tr("Rotor"),
             tr(
                 "{turns} turns a turn of the crank",
-                turns=number(on.rotor_turns_per_crank_turn, "g"),
+                turns=on.rotor_turns_per_crank_turn,
             ),
         ),
     ]
@@ -196,7 +199,7 @@ def _of_engine(on: Installation, sides: tuple[Side, ...]) -> list[tuple[str, str
                 tr("Propeller"),
                 tr(
                     "geared: 1° at the propeller is {turns}° of crank; timing is in crank degrees",
-                    turns=number(on.crank_turns_per_propeller_turn, "g"),
+                    turns=on.crank_turns_per_propeller_turn,
                 ),
             )
         )
@@ -208,7 +211,7 @@ def _of_engine(on: Installation, sides: tuple[Side, ...]) -> list[tuple[str, str
                 tr("Together"),
                 tr(
                     "within {tolerance}° of one another",
-                    tolerance=number(engine.synchronising_tolerance_deg, "g"),
+                    tolerance=engine.synchronising_tolerance_deg,
                 ),
             )
         )
@@ -223,7 +226,7 @@ def link_rod_words(engine: Engine) -> str:
     """What the middle between two stop readings is off by, where the timing cylinder has a link rod."""
     off = [(arc, stop_middle_deg(engine, arc)) for arc in _ARCS_DEG]
     amounts = ", ".join(
-        tr("{off}° at {arc}°", off=number(abs(past), 2), arc=number(arc, "g")) for arc, past in off
+        tr("{off:deg} at {arc}°", off=abs(past), arc=arc) for arc, past in off
     )  # fmt: skip
     words = (
         marked(

@@ -93,10 +93,10 @@ def judge_reading(found: Evidence, goal: Goal, side: Side) -> tuple[str, bool, b
     unit, off = UNITS[str(kind)], abs(last.error)
     told = tr(
         "Written: {value} {unit}; true: {truth}; {within} {unit} are allowed; {how}.",
-        value=number(last.note.value, "g"),
+        value=last.note.value,
         unit=unit,
         truth=last.true_text,
-        within=number(goal.within, "g"),
+        within=goal.within,
         how=how,
     )
     return what, off <= goal.within + 1e-9, off <= 2 * goal.within, proved, told

@@ -21,7 +21,7 @@ from magview.practice.state import (
     view,
 )
 from magview.practice.words import note_words
-from magview.spec.language import marked, number, tr
+from magview.spec.language import marked, tr
 
 _SCREWS = {
     (True, True): marked("lock screw tight, clamp screws tight"),
@@ -62,8 +62,8 @@ def seen(practice: Practice) -> Seen:
         disc=instruments.disc(practice).text if engaged is not None else "",
         finger=instruments.finger(practice).text if engaged is not None else "",
         said=practice.said.line if practice.said is not None else "",
-        plate=_turned("plate", seat.plate_turned_deg, "+.1f"),
-        screw=_turned("screw", seat.screw_turned_deg, "+.0f"),
+        plate=_turned("plate", seat.plate_turned_deg, 1),
+        screw=_turned("screw", seat.screw_turned_deg, 0),
         teeth=_teeth(practice) if engaged is not None else "",
         screws=tr(_SCREWS[bench.lock_tight, bench.clamps_tight]),
         lead=_lead(practice),
@@ -119,28 +119,28 @@ def secrets(practice: Practice) -> dict[str, float]:
 
 
 _TURNED = {
-    ("plate", 0): marked("turned {angle}° since you came"),
-    ("plate", 1): marked("turned {angle}° since you came (with rotation)"),
-    ("plate", -1): marked("turned {angle}° since you came (against rotation)"),
-    ("screw", 0): marked("turned {angle}° since you came"),
-    ("screw", 1): marked("turned {angle}° since you came (closer)"),
-    ("screw", -1): marked("turned {angle}° since you came (wider)"),
+    ("plate", 0): marked("turned {angle:+.{digits}deg} since you came"),
+    ("plate", 1): marked("turned {angle:+.{digits}deg} since you came (with rotation)"),
+    ("plate", -1): marked("turned {angle:+.{digits}deg} since you came (against rotation)"),
+    ("screw", 0): marked("turned {angle:+.{digits}deg} since you came"),
+    ("screw", 1): marked("turned {angle:+.{digits}deg} since you came (closer)"),
+    ("screw", -1): marked("turned {angle:+.{digits}deg} since you came (wider)"),
 }
 """By part, and by sign as it is written."""
 
 
-def _turned(part: str, degrees: float, form: str) -> str:
-    written = float(format(degrees, form))
-    return tr(_TURNED[part, (written > 0) - (written < 0)], angle=number(degrees, form))
+def _turned(part: str, degrees: float, digits: int) -> str:
+    written = round(degrees, digits)
+    return tr(_TURNED[part, (written > 0) - (written < 0)], angle=degrees, digits=digits)
 
 
 def _eye(practice: Practice) -> str:
     if abs(practice.eye_deg) <= instruments.SQUARE_EYE_DEG:
         return tr("square over the edge")
-    eye = number(abs(practice.eye_deg), 0)
+    eye = abs(practice.eye_deg)
     if practice.eye_deg < 0:
-        return tr("from {eye}° ahead with rotation", eye=eye)
-    return tr("from {eye}° behind against rotation", eye=eye)
+        return tr("from {eye:.0deg} ahead with rotation", eye=eye)
+    return tr("from {eye:.0deg} behind against rotation", eye=eye)
 
 
 def _teeth(practice: Practice) -> str:
@@ -150,7 +150,7 @@ def _teeth(practice: Practice) -> str:
         return tr("no marks to count by")
     i, j = engaged.mounting.marks_apart
     return (
-        tr("by the marks: magneto flange {i}, disc {j} teeth", i=number(i, "+d"), j=number(j, "+d"))
+        tr("by the marks: magneto flange {i:+d}, disc {j:+d} teeth", i=i, j=j)
         if (i or j)
         else tr("the marks stand in line")
     )

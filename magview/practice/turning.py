@@ -28,7 +28,7 @@ from magview.practice.instruments import (
 from magview.practice.state import Practice, Said, true_circuit, true_readings
 from magview.spec.base import SpecError
 from magview.spec.engine import Engine
-from magview.spec.language import marked, number, tr
+from magview.spec.language import marked, tr
 
 MOST_TURN_DEG = 3600.0
 """Ten turns at a time."""
@@ -128,8 +128,8 @@ def reasonable(value: float, most: float) -> float:
         raise SpecError(
             tr(
                 "{value} is not a move a hand makes; it must lie within ±{most}",
-                value=number(value, "g"),
-                most=number(most, "g"),
+                value=value,
+                most=most,
             )
         )
     return float(value)

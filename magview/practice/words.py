@@ -8,8 +8,7 @@ from magview.bench.state import Side
 from magview.bench.words import plate_move, screw_move, seen_words
 from magview.practice import actions as do
 from magview.practice.state import Note, Practice, SafeThing
-from magview.spec.language import marked, number, tr
-from magview.spec.units import MM_PER_INCH
+from magview.spec.language import marked, number, tr, tr_n
 
 _UNTIL = {
     ("lamp", True, True): marked("turn the propeller with rotation until the lamp changes"),
@@ -91,7 +90,7 @@ def note_words(note: Note) -> str:
     if note.value is None:
         return f"{name}: {tr(FINDINGS[note.text]) if note.kind == 'lead' else note.text}"
     if note.kind in ("opening", "gap"):
-        value = tr("{mm} mm ({inches} in)", mm=number(note.value, 3), inches=number(note.value / MM_PER_INCH, 4))
+        value = tr("{length:mm} ({length:in})", length=note.value)
     else:
         value = f"{number(note.value)}°"
     if note.kind == "gap":
@@ -136,20 +135,20 @@ def _turning(act: do.Turning, after: Practice) -> str:
     match act:
         case do.TurnRotor(by_deg):
             return (
-                tr("turn the rotor {angle}° with rotation", angle=number(abs(by_deg), 1))
+                tr("turn the rotor {angle:.1deg} with rotation", angle=abs(by_deg))
                 if by_deg >= 0
-                else tr("turn the rotor {angle}° against rotation", angle=number(abs(by_deg), 1))
+                else tr("turn the rotor {angle:.1deg} against rotation", angle=abs(by_deg))
             )
         case do.TurnPropeller(by_deg):
             return (
-                tr("turn the propeller {angle}° with rotation", angle=number(abs(by_deg), 1))
+                tr("turn the propeller {angle:.1deg} with rotation", angle=abs(by_deg))
                 if by_deg >= 0
-                else tr("turn the propeller {angle}° against rotation", angle=number(abs(by_deg), 1))
+                else tr("turn the propeller {angle:.1deg} against rotation", angle=abs(by_deg))
             )
         case do.TurnUntil(until, forward):
             return tr(_UNTIL[until, after.mounted, forward])
         case do.TurnToReading(reading_deg, forward):
-            reading = number(reading_deg)
+            reading = reading_deg
             return (
                 tr("turn the propeller with rotation to {reading}° on the disc", reading=reading)
                 if forward
@@ -196,7 +195,7 @@ def _care(act: do.Care) -> str:
         case do.TakeCoilOff(off):
             return tr("take the coil off the contacts") if off else tr("put the coil on the contacts again")
         case do.OilFelt(drops):
-            return tr("give the felt 1 drop of oil") if drops == 1 else tr("give the felt {drops} drops", drops=drops)
+            return tr_n("give the felt {count} drop of oil", "give the felt {count} drops of oil", count=drops)
     return tr(_CARE[type(act)])
 
 
@@ -207,7 +206,7 @@ def _tool(act: do.Tool, cylinder: int) -> str:
         case do.Sight(eye_deg):
             if eye_deg == 0:
                 return tr("look square over the straightedge")
-            eye = number(abs(eye_deg), "g")
+            eye = abs(eye_deg)
             if eye_deg < 0:
                 return tr("look from {eye}° ahead with rotation", eye=eye)
             return tr("look from {eye}° behind against rotation", eye=eye)
@@ -219,11 +218,11 @@ def _tool(act: do.Tool, cylinder: int) -> str:
         case do.FitStop(on):
             return tr("screw the piston stop in") if on else tr("take the piston stop out")
         case do.TurnDisc(by_deg):
-            by = number(abs(by_deg), 2)
+            by = abs(by_deg)
             return (
-                tr("turn the disc on the crank {by}° earlier", by=by)
+                tr("turn the disc on the crank {by:deg} earlier", by=by)
                 if by_deg >= 0
-                else tr("turn the disc on the crank {by}° later", by=by)
+                else tr("turn the disc on the crank {by:deg} later", by=by)
             )
     return tr("thumb over the plug hole of No. {cylinder}", cylinder=cylinder)
 

@@ -19,7 +19,7 @@ from magview.physics.cam.motion import motion
 from magview.spec.base import SpecError
 from magview.spec.breaker import Breaker
 from magview.spec.cam import LawProfile, MeasuredProfile
-from magview.spec.language import number, tr
+from magview.spec.language import tr
 
 Array = NDArray[np.float64]
 
@@ -217,9 +217,7 @@ def _outermost(u: Array, s: Array, slope: Array) -> tuple[Array, Array, Array]:
     hidden = float((np.maximum(envelope, s) - s).max())
     if not hidden <= MAX_UNDERCUT_MM:
         missed = (
-            tr("{hidden} mm of lift", hidden=number(hidden, ".4g"))
-            if np.isfinite(hidden)
-            else tr("a part of it altogether")
+            tr("{hidden:.4g} mm of lift", hidden=hidden) if np.isfinite(hidden) else tr("a part of it altogether")
         )
         raise SpecError(
             tr(
@@ -228,7 +226,7 @@ def _outermost(u: Array, s: Array, slope: Array) -> tuple[Array, Array, Array]:
                 "{most} mm is allowed; a smaller heel, a longer rise_deg or fall_deg, or "
                 "another law would fit",
                 missed=missed,
-                most=number(MAX_UNDERCUT_MM, "g"),
+                most=MAX_UNDERCUT_MM,
             )
         )
     keep = [len(u) - 1]

@@ -129,11 +129,11 @@ class Lobe:
         if self.noise_mm > _MOST_NOISE * span:
             raise SpecError(
                 tr(
-                    "the readings scatter by {noise} mm about any smooth curve, {share} % of the lift; "
+                    "the readings scatter by {noise:.3g} mm about any smooth curve, {share:.0f} % of the lift; "
                     "at most {most} % is taken for a lobe",
-                    noise=number(self.noise_mm, ".3g"),
-                    share=number(100 * self.noise_mm / span, 0),
-                    most=number(100 * _MOST_NOISE, "g"),
+                    noise=self.noise_mm,
+                    share=100 * self.noise_mm / span,
+                    most=100 * _MOST_NOISE,
                 )
             )
         top = int(np.argmax(g))
@@ -160,11 +160,11 @@ class Lobe:
             uneven = float(np.ptp(outward[reach:]))
             if uneven > max(0.04 * span, 4 * self.noise_mm):
                 words = (
-                    marked("The base circle before the lobe is uneven by {uneven} mm.")
+                    marked("The base circle before the lobe is uneven by {uneven:mm}.")
                     if side < 0
-                    else marked("The base circle after the lobe is uneven by {uneven} mm.")
+                    else marked("The base circle after the lobe is uneven by {uneven:mm}.")
                 )
-                self.warnings.append(tr(words, uneven=number(uneven, 3)))
+                self.warnings.append(tr(words, uneven=uneven))
             found.append(level)
         left, right = found
         if left is None and right is None:
@@ -182,16 +182,16 @@ class Lobe:
         if abs(left - right) > max(0.02 * span, 3 * self.noise_mm):
             words = (
                 marked(
-                    "The base circle reads {difference} mm more after the lobe than before it (the dial slipped, or "
+                    "The base circle reads {difference:mm} more after the lobe than before it (the dial slipped, or "
                     "the cam runs out); each flank was taken from its own side."
                 )
                 if right > left
                 else marked(
-                    "The base circle reads {difference} mm more before the lobe than after it (the dial slipped, or "
+                    "The base circle reads {difference:mm} more before the lobe than after it (the dial slipped, or "
                     "the cam runs out); each flank was taken from its own side."
                 )
             )
-            self.warnings.append(tr(words, difference=number(abs(left - right), 3)))
+            self.warnings.append(tr(words, difference=abs(left - right)))
         return left, right
 
     def _say_what_is_thin(self, rows: Rows, closed_below_mm: float | None) -> None:
@@ -207,16 +207,16 @@ class Lobe:
         if self.noise_mm > 0.02 * self.top_mm:
             self.warnings.append(
                 tr(
-                    "The readings scatter by {noise} mm about the curve, {share} % of the lift.",
-                    noise=number(self.noise_mm, 3),
-                    share=number(100 * self.noise_mm / self.top_mm, 0),
+                    "The readings scatter by {noise:mm} about the curve, {share:.0f} % of the lift.",
+                    noise=self.noise_mm,
+                    share=100 * self.noise_mm / self.top_mm,
                 )
             )
         if closed_below_mm is not None:
             self.warnings.append(
                 tr(
-                    "Below {lift} mm of lift the contacts were closed; the foot is drawn, not measured.",
-                    lift=number(closed_below_mm, 3),
+                    "Below {lift:mm} of lift the contacts were closed; the foot is drawn, not measured.",
+                    lift=closed_below_mm,
                 )
             )
 
@@ -225,11 +225,11 @@ def _check_height(lift_mm: float) -> None:
     if not LEAST_TOP_MM <= lift_mm <= MOST_TOP_MM:
         raise SpecError(
             tr(
-                "the table's lift comes to {lift} mm at the contacts, and {least} to "
+                "the table's lift comes to {lift:.4g} mm at the contacts, and {least} to "
                 "{most} mm is allowed: are its unit and the kind of reading right?",
-                lift=number(lift_mm, ".4g"),
-                least=number(LEAST_TOP_MM, "g"),
-                most=number(MOST_TOP_MM, "g"),
+                lift=lift_mm,
+                least=LEAST_TOP_MM,
+                most=MOST_TOP_MM,
             )
         )
 

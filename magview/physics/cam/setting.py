@@ -14,9 +14,8 @@ from numpy.typing import ArrayLike, NDArray
 
 from magview.physics.cam.breaker import lift_curve
 from magview.spec.breaker import EccentricScrew
-from magview.spec.language import marked, number, tr
+from magview.spec.language import marked, tr
 from magview.spec.magneto import Magneto
-from magview.spec.units import MM_PER_INCH
 
 Array = NDArray[np.float64]
 
@@ -228,7 +227,7 @@ class InternalTiming:
         Raises ValueError for one below 0 or that is no number.
         """
         if not isfinite(gap_mm) or gap_mm < 0:
-            raise ValueError(tr("the gap is {gap} mm; it must be 0 or more", gap=number(gap_mm, "g")))
+            raise ValueError(tr("the gap is {gap} mm; it must be 0 or more", gap=gap_mm))
         travel = self._travel_deg(screw_creep_deg)
         backplate, screw = self._solve(gap_mm, travel)
         low_b, high_b = self.magneto.backplate.range_deg
@@ -329,19 +328,19 @@ def _inwards(nearest_mm: float, wanted_mm: float) -> float:
 
 
 def _both(mm: float) -> str:
-    return tr("{mm} mm ({inches} in)", mm=number(mm, 4), inches=number(mm / MM_PER_INCH, 5))
+    return tr("{gap:.4mm} ({gap:.5in})", gap=mm)
 
 
 _PLATE_BEYOND = marked(
-    "the backplate would stand at {value}°, {beyond}° beyond the end of its slot ({low}° to {high}°)"
+    "the backplate would stand at {value:deg}, {beyond:deg} beyond the end of its slot ({low}° to {high}°)"
 )
 _SCREW_BEYOND = marked(
-    "the contact screw would stand at {value}°, {beyond}° beyond the end of its travel ({low}° to {high}°)"
+    "the contact screw would stand at {value:deg}, {beyond:deg} beyond the end of its travel ({low}° to {high}°)"
 )
 
 _CREEP_BEYOND = marked(
-    "tightening the lock screw carries the contact screw along, which would first have to stand at {value}°, "
-    "{beyond}° beyond the end of its travel ({low}° to {high}°)"
+    "tightening the lock screw carries the contact screw along, which would first have to stand at {value:deg}, "
+    "{beyond:deg} beyond the end of its travel ({low}° to {high}°)"
 )
 
 
@@ -350,4 +349,4 @@ def _outside(value: float, low: float, high: float, words: str) -> list[str]:
     if low - 1e-9 <= value <= high + 1e-9:
         return []
     beyond = value - high if value > high else low - value
-    return [tr(words, value=number(value, 2), beyond=number(beyond, 2), low=number(low), high=number(high))]
+    return [tr(words, value=value, beyond=beyond, low=low, high=high)]

@@ -29,7 +29,7 @@ from magview.spec.base import SpecError
 from magview.spec.breaker import Breaker
 from magview.spec.cam import Cam, MeasuredProfile
 from magview.spec.files import refusal, validate
-from magview.spec.language import marked, number, tr
+from magview.spec.language import marked, tr
 from magview.spec.lift_table import LiftTable
 from magview.spec.magneto import Magneto
 from magview.spec.sources import noted
@@ -68,13 +68,13 @@ class Measuring:
             (self.contact_per_heel, marked("the contact arm over the heel arm is {value}; it must be 0.01 to 100")),
         ):
             if not (isfinite(value) and 0.01 <= value <= 100.0):
-                raise ValueError(tr(words, value=number(value)))
+                raise ValueError(tr(words, value=value))
         if not (isfinite(self.stop_mm) and 0.0 <= self.stop_mm <= MOST_TOP_MM):
             raise ValueError(
                 tr(
                     "the stop is {stop} mm; it must be 0 to {most} mm",
-                    stop=number(self.stop_mm, "g"),
-                    most=number(MOST_TOP_MM, "g"),
+                    stop=self.stop_mm,
+                    most=MOST_TOP_MM,
                 )
             )
 
@@ -129,9 +129,9 @@ def measured_lift(table: LiftTable, how: Measuring) -> MeasuredLift:
     if abs(backlash) >= 0.02:
         warnings.append(
             tr(
-                "Turned both ways, the readings lie {backlash}° of cam apart, as backlash makes them; "
+                "Turned both ways, the readings lie {backlash:deg} of cam apart, as backlash makes them; "
                 "the middle of the two was taken.",
-                backlash=number(abs(backlash), 2),
+                backlash=abs(backlash),
             )
         )
     outliers = leave_out_outliers(rows)

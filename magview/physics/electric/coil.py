@@ -24,7 +24,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from magview.physics.cam.setting import Readings
-from magview.spec.language import number, tr
+from magview.spec.language import tr
 from magview.spec.magneto import Electrical, Magneto
 
 Array = NDArray[np.float64]
@@ -141,7 +141,7 @@ def opening_energy_j(
     opens, span = np.asarray(opens_deg, dtype=float), np.asarray(closed_deg, dtype=float)
     _refuse_infinite(opens, span)
     if np.any(span < 0):
-        raise ValueError(tr("closed_deg is {closed}; it must be 0 or more", closed=number(span.min(), "g")))
+        raise ValueError(tr("closed_deg is {closed}; it must be 0 or more", closed=span.min()))
     return _energy_j(electrical, _current(electrical, poles, speed_rpm, opens - span, span))
 
 
@@ -246,8 +246,8 @@ def _rate_rad_s(poles: int, speed_rpm: ArrayLike) -> Array:
         raise ValueError(
             tr(
                 "speed_rpm is {speed}; it must be above 0 and at most {most}",
-                speed=number(speed[bad].flat[0], "g"),
-                most=number(MAX_SPEED_RPM, "g"),
+                speed=speed[bad].flat[0],
+                most=MAX_SPEED_RPM,
             )
         )
     # Kept from underflow; with any resistance nothing flows at such a speed, and with none it does not matter.

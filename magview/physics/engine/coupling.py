@@ -15,7 +15,7 @@ from math import isfinite, lcm
 
 from magview.physics.engine.meshing import Meshing, meshings
 from magview.spec.engine import Installation
-from magview.spec.language import marked, number, tr
+from magview.spec.language import marked, tr
 from magview.spec.units import digits_beside
 
 MAX_TEETH = 400
@@ -203,9 +203,13 @@ def outside_tolerance(moves: Sequence[Move], timing_tolerance_deg: float) -> str
         moves[0],
         timing_tolerance_deg,
         marked(
-            "the nearest this coupling comes is {residual}° of crank early, outside the tolerance of {tolerance}°"
+            "the nearest this coupling comes is {residual:.{digits}deg} of crank early, outside the tolerance of "
+            "{tolerance}°"
         ),
-        marked("the nearest this coupling comes is {residual}° of crank late, outside the tolerance of {tolerance}°"),
+        marked(
+            "the nearest this coupling comes is {residual:.{digits}deg} of crank late, outside the tolerance of "
+            "{tolerance}°"
+        ),
     )
 
 
@@ -214,8 +218,10 @@ def move_outside_tolerance(move: Move, timing_tolerance_deg: float) -> str | Non
     return _outside(
         move,
         timing_tolerance_deg,
-        marked("the magneto then fires {residual}° of crank early, outside the tolerance of {tolerance}°"),
-        marked("the magneto then fires {residual}° of crank late, outside the tolerance of {tolerance}°"),
+        marked(
+            "the magneto then fires {residual:.{digits}deg} of crank early, outside the tolerance of {tolerance}°"
+        ),
+        marked("the magneto then fires {residual:.{digits}deg} of crank late, outside the tolerance of {tolerance}°"),
     )
 
 
@@ -223,10 +229,9 @@ def _outside(move: Move, tolerance_deg: float, early: str, late: str) -> str | N
     if within_tolerance(move, tolerance_deg):
         return None
     away = abs(move.residual_deg)
-    places = digits_beside(away, None, tolerance_deg, 2)
-    return tr(
-        early if move.residual_deg > 0 else late, residual=number(away, places), tolerance=number(tolerance_deg)
-    )
+    digits = digits_beside(away, None, tolerance_deg, 2)
+    words = early if move.residual_deg > 0 else late
+    return tr(words, residual=away, digits=digits, tolerance=tolerance_deg)
 
 
 def as_written(value: float) -> Fraction:
@@ -241,7 +246,7 @@ def exact_ratio(rotor_turns_per_crank_turn: float | Fraction) -> Fraction:
         raise ValueError(
             tr(
                 "the rotor turns {ratio} times per crank turn; it must be 0.05 to 20 times",
-                ratio=number(float(ratio), "g"),
+                ratio=float(ratio),
             )
         )
     if isinstance(ratio, Fraction):
@@ -258,7 +263,7 @@ def check_timing(reads_btdc_deg: float, wanted_btdc_deg: float) -> None:
         (marked("the wanted timing is {value}° before top dead centre; it must lie within ±3600°"), wanted_btdc_deg),
     ):
         if not abs(value) <= 3600:
-            raise ValueError(tr(words, value=number(value)))
+            raise ValueError(tr(words, value=value))
 
 
 def check_teeth(magneto_teeth: int, drive_teeth: int) -> None:
@@ -301,12 +306,12 @@ def speed_mismatch(installation: Installation) -> str | None:
         return None
     return tr(
         "rotor_turns_per_crank_turn is {given}; {cylinders} cylinders and {poles} poles need "
-        "{cylinders}/{twice}, which is {needed}",
-        given=number(given, "g"),
+        "{cylinders}/{twice}, which is {needed:.6g}",
+        given=given,
         cylinders=cylinders,
         poles=poles,
         twice=2 * poles,
-        needed=number(float(needed), ".6g"),
+        needed=float(needed),
     )
 
 

@@ -21,7 +21,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from magview.spec.engine import Engine
-from magview.spec.language import number, tr
+from magview.spec.language import tr
 from magview.spec.magneto import Magneto
 
 Array = NDArray[np.float64]
@@ -275,7 +275,7 @@ def true_tdc_from_stops(first_deg: float, second_deg: float) -> float:
         raise ValueError(
             tr(
                 "both stop readings are {first}°; for the second the crank is turned to the stop the other way",
-                first=number(first_deg, "g"),
+                first=first_deg,
             )
         )
     if not abs(arc) < 180.0 - 1e-9:  # false for NaN too
@@ -283,8 +283,8 @@ def true_tdc_from_stops(first_deg: float, second_deg: float) -> float:
             tr(
                 "stop readings of {first}° and {second}° have no middle that can be told from its "
                 "opposite; they must be numbers, and not 180° apart",
-                first=number(first_deg, "g"),
-                second=number(second_deg, "g"),
+                first=first_deg,
+                second=second_deg,
             )
         )
     middle = (first_deg + arc / 2) % 360.0
@@ -341,8 +341,8 @@ def firing_with_cam(
     if not abs(sparks - n) < 0.01:
         raise ValueError(
             tr(
-                "the cam gives {sparks} sparks in two crank turns; the engine needs {n}",
-                sparks=number(sparks, ".4g"),
+                "the cam gives {sparks:.4g} sparks in two crank turns; the engine needs {n}",
+                sparks=sparks,
                 n=n,
             )
         )
@@ -374,9 +374,7 @@ def compensated_lobe_peaks_deg(engine: Engine, btdc_deg: float, cam_turns_per_cr
     ValueError : a BTDC outside ±90, or a cylinder whose piston does not reach that position.
     """
     if not abs(btdc_deg) <= 90.0:
-        raise ValueError(
-            tr("the timing is {btdc}° before top dead centre; it must lie within ±90°", btdc=number(btdc_deg, "g"))
-        )
+        raise ValueError(tr("the timing is {btdc}° before top dead centre; it must lie within ±90°", btdc=btdc_deg))
     top, which = top_dead_centre_deg(engine), np.arange(1, engine.cylinders + 1)
     wanted, side = float(piston_drop_mm(engine, -btdc_deg)), -1.0 if btdc_deg > 0 else 1.0
     low, high = np.zeros(engine.cylinders), np.full(engine.cylinders, 180.0)
@@ -384,9 +382,9 @@ def compensated_lobe_peaks_deg(engine: Engine, btdc_deg: float, cam_turns_per_cr
     if short.any():
         raise ValueError(
             tr(
-                "the piston of cylinder {cylinder} does not reach {wanted} mm below top dead centre",
+                "the piston of cylinder {cylinder} does not reach {wanted:.4g} mm below top dead centre",
                 cylinder=which[short][0],
-                wanted=number(wanted, ".4g"),
+                wanted=wanted,
             )
         )
     for _ in range(60):  # from half a turn to the last bit
@@ -410,8 +408,8 @@ def firing_order_mismatch(engine: Engine) -> str | None:
     if abs(away[worst]) <= 360.0 / engine.cylinders:
         return None
     return tr(
-        "firing_order puts cylinder {cylinder} {away}° from where its piston is at the top; with all "
+        "firing_order puts cylinder {cylinder} {away:.1deg} from where its piston is at the top; with all "
         "rods on one crank pin it cannot fire in that place",
         cylinder=worst + 1,
-        away=number(abs(away[worst]), 1),
+        away=abs(away[worst]),
     )

@@ -11,7 +11,7 @@ from typing import Literal
 
 from magview.physics.engine.crank import piston_drop_mm, top_dead_centre_deg, true_tdc_from_stops
 from magview.spec.engine import Engine
-from magview.spec.language import number, tr
+from magview.spec.language import tr
 
 Counts = Literal["before", "after"]
 """Which way a disc counts up: degrees before top dead centre, or after it (with rotation)."""
@@ -44,9 +44,7 @@ def stop_middle_deg(engine: Engine, arc_deg: float) -> float:
     ValueError : an arc outside 0 to 180.
     """
     if not 0.0 < arc_deg < 180.0:
-        raise ValueError(
-            tr("the stops are {arc}° apart; it must be more than 0° and less than 180°", arc=number(arc_deg, "g"))
-        )
+        raise ValueError(tr("the stops are {arc}° apart; it must be more than 0° and less than 180°", arc=arc_deg))
     if not has_link_rod(engine):
         return 0.0
     top, cylinder = timing_centre_deg(engine), engine.timing_cylinder

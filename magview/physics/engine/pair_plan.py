@@ -8,7 +8,7 @@ from math import floor, lcm
 
 from magview.physics.engine.coupling import Move, as_written, check_teeth, check_timing, exact_ratio, move_to
 from magview.physics.engine.meshing import Meshing, meshings
-from magview.spec.language import number, tr
+from magview.spec.language import tr
 
 
 @dataclass(frozen=True)
@@ -76,7 +76,7 @@ def plan_pair(
             raise ValueError(
                 tr(
                     "the tolerance is {tolerance}° of crank; it must be above 0° and at most 360°",
-                    tolerance=number(tolerance, "g"),
+                    tolerance=tolerance,
                 )
             )
     timing, together = as_written(timing_tolerance_deg), as_written(synchronising_tolerance_deg)

@@ -12,7 +12,7 @@ from numpy.typing import NDArray
 
 from magview.physics.trials.flank_fit import FlankFit, fit_flank
 from magview.physics.trials.trial import DEGREES, PlateScale, ReadingErrors, Trial, plate_text
-from magview.spec.language import number, tr
+from magview.spec.language import tr
 from magview.spec.magneto import Magneto
 from magview.spec.units import MM_PER_INCH
 
@@ -94,8 +94,8 @@ def advise(
         raise ValueError(
             tr(
                 "the limits are {low} to {high} mm; they must be above 0, the low one first",
-                low=number(limits[0], "g"),
-                high=number(limits[1], "g"),
+                low=limits[0],
+                high=limits[1],
             )
         )
     return _Adviser(fit_flank(magneto, trials, errors), limits, scale, probability).advice()
@@ -236,8 +236,8 @@ class _Adviser:
         if made.backplate_deg not in slot:
             return tr(
                 "Plate, opening and blades are not read closely enough for these limits: at best the blades say “in "
-                "limits” {chance} times in 100. Read the opening closer to the mark, or use finer blades.",
-                chance=number(100 * made.chance, 0),
+                "limits” {chance:.0f} times in 100. Read the opening closer to the mark, or use finer blades.",
+                chance=100 * made.chance,
             )
         aim = self.fit.plate_for_deg([self.limits[int(made.backplate_deg == slot[0])]])[0]
         words = tr(
@@ -254,7 +254,7 @@ class _Adviser:
         return tr(
             "The gap should be {gap}; {probability} times in 100 it will be {span}.",
             gap=_both(made.gap_mm),
-            probability=number(100 * self.probability, "g"),
+            probability=100 * self.probability,
             span=_span(made.low_mm, made.high_mm),
         )
 
@@ -294,7 +294,7 @@ def disagreements(fit: FlankFit) -> tuple[str, ...]:
 
 
 def _both(mm: float) -> str:
-    return tr("{mm} mm ({inches} in)", mm=number(mm, 3), inches=number(mm / MM_PER_INCH, 4))
+    return tr("{mm:mm} ({inches:.4f} in)", mm=mm, inches=mm / MM_PER_INCH)
 
 
 def _span(low_mm: float, high_mm: float) -> str:
@@ -303,9 +303,9 @@ def _span(low_mm: float, high_mm: float) -> str:
     if high_mm - low_mm < 5e-4:
         return _both(low_mm)
     return tr(
-        "{low} to {high} mm ({low_in} to {high_in} in)",
-        low=number(low_mm, 3),
-        high=number(high_mm, 3),
-        low_in=number(low_mm / MM_PER_INCH, 4),
-        high_in=number(high_mm / MM_PER_INCH, 4),
+        "{low:.3f} to {high:mm} ({low_in:.4f} to {high_in:.4f} in)",
+        low=low_mm,
+        high=high_mm,
+        low_in=low_mm / MM_PER_INCH,
+        high_in=high_mm / MM_PER_INCH,
     )

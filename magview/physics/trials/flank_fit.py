@@ -32,7 +32,7 @@ from magview.physics.trials.flank import Flank, scaled_magneto
 from magview.physics.trials.trial import MAX_TRIALS, ReadingErrors, Trial
 from magview.spec.base import SpecError
 from magview.spec.cam import LawProfile
-from magview.spec.language import number, tr
+from magview.spec.language import tr, tr_n
 from magview.spec.magneto import Condition, Magneto
 from magview.spec.sources import noted
 
@@ -246,7 +246,7 @@ class FlankFit:
             raise ValueError(
                 tr(
                     "the probability is {probability}; it must lie between 0 and 1",
-                    probability=number(probability, "g"),
+                    probability=probability,
                 )
             )
         plates = np.asarray(backplate_deg, dtype=float)
@@ -337,19 +337,19 @@ def fitted_magneto(fit: FlankFit, name: str | None = None) -> Magneto:
     if fit.contradictory:
         raise SpecError(tr("the trials contradict one another or the file: check them before a file is made of them"))
     magneto, used = fit.magneto, len(fit.trials) - len(fit.outliers)
-    trials = tr("1 trial") if used == 1 else tr("{count} trials", count=used)
+    trials = tr_n("{count} trial", "{count} trials", count=used)
     title = name or tr("{name}, fitted from {trials}", name=magneto.name[: 118 - len(trials) - 15], trials=trials)
     found = tr(
-        "Fitted from {trials}: lift × {lift_scale} ± {lift_spread}, rise × {rise_scale} ± {rise_spread}, "
-        "index {index}° ± {index_spread}° (one standard deviation; mostly the steepness is known, lift over rise). "
-        "Law of motion, dwell and fall are the first file's.",
+        "Fitted from {trials}: lift × {lift_scale:.3f} ± {lift_spread:.3f}, rise × {rise_scale:.3f} ± "
+        "{rise_spread:.3f}, index {index:+deg} ± {index_spread:deg} (one standard deviation; mostly the steepness "
+        "is known, lift over rise). Law of motion, dwell and fall are the first file's.",
         trials=trials,
-        lift_scale=number(fit.lift_scale, 3),
-        lift_spread=number(fit.lift_scale_sd, 3),
-        rise_scale=number(fit.rise_scale, 3),
-        rise_spread=number(fit.rise_scale_sd, 3),
-        index=number(fit.shift_deg, "+.2f"),
-        index_spread=number(fit.shift_sd_deg, 2),
+        lift_scale=fit.lift_scale,
+        lift_spread=fit.lift_scale_sd,
+        rise_scale=fit.rise_scale,
+        rise_spread=fit.rise_scale_sd,
+        index=fit.shift_deg,
+        index_spread=fit.shift_sd_deg,
     )
     changed = (
         ("lift_mm", "rise_deg") if isinstance(magneto.cam.profile, LawProfile) else ("angle_deg", "contact_lift_mm")

@@ -22,7 +22,7 @@ MAX_TRIALS = 200
 
 def _positive(value: float, words: str) -> None:
     if not (isfinite(value) and value > 0):
-        raise ValueError(tr(words, value=number(value)))
+        raise ValueError(tr(words, value=value))
 
 
 class ScaleKind(StrEnum):
@@ -83,7 +83,7 @@ DEGREES = PlateScale()
 
 def plate_text(scale: PlateScale, backplate_deg: float, signed: bool = True) -> str:
     """A plate, or a turn of it [deg], in words and in the unit in which it is read."""
-    value = number(round(scale.from_deg(backplate_deg), 2) + 0.0, "+.2f" if signed else ".2f")
+    value = number(scale.from_deg(backplate_deg), "+z.2f" if signed else "z.2f")
     match scale.kind:
         case ScaleKind.SLOT:
             return tr("{value} mm along the slot", value=value)
@@ -116,14 +116,14 @@ class Trial:
             raise ValueError(
                 tr(
                     "the plate stands at {backplate}°; it must lie within ±3600°",
-                    backplate=number(self.backplate_deg, "g"),
+                    backplate=self.backplate_deg,
                 )
             )
         if not abs(self.opening_error_deg) <= 45.0:
             raise ValueError(
                 tr(
                     "the opening is {opening_error}° off; it must lie within ±45°",
-                    opening_error=number(self.opening_error_deg, "g"),
+                    opening_error=self.opening_error_deg,
                 )
             )
         low, high = self.gap_low_mm, self.gap_high_mm
@@ -131,8 +131,8 @@ class Trial:
             raise ValueError(
                 tr(
                     "the gap is given as {low} to {high} mm; it must be above 0, within 1000 mm, low end first",
-                    low=number(low, "g"),
-                    high=number(high, "g"),
+                    low=low,
+                    high=high,
                 )
             )
         if low == 0.0 and high == inf:
@@ -147,9 +147,7 @@ class Trial:
         Raises ValueError for a width below 0, or for what no trial can be.
         """
         if not (isfinite(within_mm) and within_mm >= 0.0):
-            raise ValueError(
-                tr("the gap is known to within {within} mm; it must be 0 or more", within=number(within_mm, "g"))
-            )
+            raise ValueError(tr("the gap is known to within {within} mm; it must be 0 or more", within=within_mm))
         return cls(backplate_deg, max(0.0, gap_mm - within_mm) if gap_mm > 0 else gap_mm, gap_mm + within_mm)
 
     @classmethod

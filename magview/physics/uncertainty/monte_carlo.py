@@ -14,24 +14,24 @@ from math import nan, sqrt
 import numpy as np
 
 from magview.physics.uncertainty.propagation import Array, Input, Linear, Matrix, Model, correlations
-from magview.spec.language import marked, number, tr
+from magview.spec.language import marked, tr
 
 _AGREEMENT = {
     (True, True): marked(
-        "linear and Monte Carlo agree: the ends of their intervals differ by {worst} at most, where {tolerance} "
-        "is allowed"
+        "linear and Monte Carlo agree: the ends of their intervals differ by {worst:.2g} at most, where "
+        "{tolerance:.2g} is allowed"
     ),
     (True, False): marked(
-        "linear and Monte Carlo agree: the ends of their intervals differ by {worst} at most, where {tolerance} "
-        "is allowed; more trials are needed to be sure"
+        "linear and Monte Carlo agree: the ends of their intervals differ by {worst:.2g} at most, where "
+        "{tolerance:.2g} is allowed; more trials are needed to be sure"
     ),
     (False, True): marked(
-        "linear and Monte Carlo disagree: the ends of their intervals differ by {worst} at most, where {tolerance} "
-        "is allowed"
+        "linear and Monte Carlo disagree: the ends of their intervals differ by {worst:.2g} at most, where "
+        "{tolerance:.2g} is allowed"
     ),
     (False, False): marked(
-        "linear and Monte Carlo disagree: the ends of their intervals differ by {worst} at most, where {tolerance} "
-        "is allowed; more trials are needed to be sure"
+        "linear and Monte Carlo disagree: the ends of their intervals differ by {worst:.2g} at most, where "
+        "{tolerance:.2g} is allowed; more trials are needed to be sure"
     ),
 }
 
@@ -92,11 +92,8 @@ class Agreement:
     @property
     def statement(self) -> str:
         """The outcome as a sentence."""
-        places = {
-            "worst": number(max(self.low_difference, self.high_difference), ".2g"),
-            "tolerance": number(self.tolerance, ".2g"),
-        }
-        return tr(_AGREEMENT[self.agree, self.enough_trials], **places)
+        worst = max(self.low_difference, self.high_difference)
+        return tr(_AGREEMENT[self.agree, self.enough_trials], worst=worst, tolerance=self.tolerance)
 
 
 def monte_carlo(
@@ -183,7 +180,7 @@ def summarise(values: Array, probability: float = 0.95) -> MonteCarlo:
             tr(
                 "{count} values are too few for an interval of probability {probability}",
                 count=count,
-                probability=number(probability, "g"),
+                probability=probability,
             )
         )
     if count == 0:
@@ -224,7 +221,7 @@ def numerical_tolerance(standard_uncertainty: float, significant_digits: int = 2
         raise ValueError(
             tr(
                 "a standard uncertainty of {uncertainty} has no digits",
-                uncertainty=number(standard_uncertainty, "g"),
+                uncertainty=standard_uncertainty,
             )
         )
     exponent = int(f"{standard_uncertainty:.{significant_digits - 1}e}".split("e")[1])
@@ -247,8 +244,8 @@ def compare(linear: Linear, drawn: MonteCarlo, significant_digits: int = 2) -> A
         raise ValueError(
             tr(
                 "intervals of {probability} and {other} cannot be compared",
-                probability=number(linear.probability, "g"),
-                other=number(drawn.probability, "g"),
+                probability=linear.probability,
+                other=drawn.probability,
             )
         )
     u = drawn.standard_uncertainty

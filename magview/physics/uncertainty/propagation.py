@@ -22,7 +22,7 @@ from typing import Literal
 import numpy as np
 from numpy.typing import NDArray
 
-from magview.spec.language import number, tr
+from magview.spec.language import tr
 
 Array = NDArray[np.float64]
 Model = Callable[[Array], Array]
@@ -69,8 +69,8 @@ class Input:
                 tr(
                     "{name}: {estimate} ± {spread} is no estimate with a spread",
                     name=self.name,
-                    estimate=number(self.estimate, "g"),
-                    spread=number(self.spread, "g"),
+                    estimate=self.estimate,
+                    spread=self.spread,
                 )
             )
         if not self.dof >= 1.0:
@@ -78,7 +78,7 @@ class Input:
                 tr(
                     "{name}: {dof} degrees of freedom; there must be at least 1",
                     name=self.name,
-                    dof=number(self.dof, "g"),
+                    dof=self.dof,
                 )
             )
         if self.spread_is == "half-width" and self.distribution not in _DIVISOR:
@@ -275,8 +275,8 @@ def coverage_factor(probability: float, dof: float = inf) -> float:
         raise ValueError(
             tr(
                 "no coverage factor for a probability of {probability} and {dof} degrees of freedom",
-                probability=number(probability, "g"),
-                dof=number(dof, "g"),
+                probability=probability,
+                dof=dof,
             )
         )
     if isinf(dof):

@@ -36,7 +36,7 @@ from magview.physics.uncertainty.instruments import Instrument, instrument
 from magview.physics.uncertainty.measurement import Measurement, Quantity, Reading, take_reading
 from magview.physics.uncertainty.propagation import Array, Input
 from magview.spec.engine import Installation
-from magview.spec.language import marked, number, tr
+from magview.spec.language import marked, tr
 from magview.spec.magneto import Magneto
 
 _INTERNAL = ("rule-32nds", "straightedge-hand", "blades-thou", "drag-one-blade", "lamp", "rotor-hand", "led-in")
@@ -137,11 +137,11 @@ def internal_measurement(magneto: Magneto, readings: InternalReadings) -> Measur
     if not parting < gap < top + timing.wear_lift_mm:
         raise ValueError(
             tr(
-                "a gap of {gap} mm cannot be: lobe 1 lifts the contacts {top} mm, and below {parting} mm "
+                "a gap of {gap:.4g} mm cannot be: lobe 1 lifts the contacts {top:.4g} mm, and below {parting} mm "
                 "nothing would show that they part",
-                gap=number(gap, ".4g"),
-                top=number(top + timing.wear_lift_mm, ".4g"),
-                parting=number(parting, "g"),
+                gap=gap,
+                top=top + timing.wear_lift_mm,
+                parting=parting,
             )
         )
     late = degrees(atan(magneto.marks.tolerance_mm / radius)) / ratio
@@ -171,9 +171,9 @@ def engine_measurement(installation: Installation, readings: EngineReadings) -> 
     if np.isnan(before):
         raise ValueError(
             tr(
-                "a gap of {gap} mm cannot be: lobe 1 lifts the contacts {top} mm",
-                gap=number(gap, "g"),
-                top=number(timing.curve.top_mm, ".4g"),
+                "a gap of {gap} mm cannot be: lobe 1 lifts the contacts {top:.4g} mm",
+                gap=gap,
+                top=timing.curve.top_mm,
             )
         )
     sides = [
@@ -219,7 +219,7 @@ def engine_measurement(installation: Installation, readings: EngineReadings) -> 
     if len(sides) == 2:
         apart_by_design = wanted.left - wanted.right
         name = (
-            tr("left less right, beyond the {design}° wanted", design=number(apart_by_design))
+            tr("left less right, beyond the {design}° wanted", design=apart_by_design)
             if apart_by_design
             else tr("left less right")
         )

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from magview.spec.language import marked, number, tr
+from magview.spec.language import marked, tr
 
 MOST_HOURS = 100_000.0
 """Since a setting: no engine runs longer between overhauls [h]."""
@@ -33,8 +33,8 @@ class Inspection:
             raise ValueError(
                 tr(
                     "an inspection at {hours} h; hours lie between 0 and {most}",
-                    hours=number(self.hours, "g"),
-                    most=number(MOST_HOURS, "g"),
+                    hours=self.hours,
+                    most=MOST_HOURS,
                 )
             )
         for words, value in (
@@ -42,10 +42,10 @@ class Inspection:
             (marked("the gap's half-width is {value} mm; it must lie between 0 and 100"), self.gap_half_width_mm),
         ):
             if not 0.0 <= value <= 100.0:
-                raise ValueError(tr(words, value=number(value)))
+                raise ValueError(tr(words, value=value))
         for words, value in (
             (marked("the opening's error is {value}°; it must lie within 90°"), self.opening_error_deg or 0.0),
             (marked("the opening's half-width is {value}°; it must lie within 90°"), self.opening_half_width_deg),
         ):
             if not abs(value) <= 90.0:
-                raise ValueError(tr(words, value=number(value)))
+                raise ValueError(tr(words, value=value))

@@ -20,7 +20,7 @@ from magview.physics.cam.setting import InternalTiming, internal_timing
 from magview.physics.uncertainty.propagation import coverage_factor
 from magview.physics.uncertainty.straight_line import StraightLine, straight_line
 from magview.physics.wear.inspection import Inspection
-from magview.spec.language import marked, number, tr
+from magview.spec.language import marked, tr
 from magview.spec.magneto import Magneto
 
 Array = NDArray[np.float64]
@@ -57,7 +57,7 @@ class WearRates:
             (marked("the faces burn by {rate} mm per 100 h; it must be 0 or more"), self.faces_mm_per_100h),
         ):
             if not (isfinite(rate) and rate >= 0.0):
-                raise ValueError(tr(words, rate=number(rate)))
+                raise ValueError(tr(words, rate=rate))
 
 
 USUAL_RATES = WearRates(0.004, 0.002, 0.002)
@@ -258,12 +258,12 @@ def worn(magneto: Magneto, rates: WearRates, hours: float) -> Magneto:
     if not (hours >= 0.0 and max(heel, pip, faces) <= 10.0):
         raise ValueError(
             tr(
-                "after {hours} h the heel would have lost {heel} mm and the faces {faces} mm, "
-                "and the pip be {pip} mm high",
-                hours=number(hours, "g"),
-                heel=number(heel, ".3g"),
-                faces=number(faces, ".3g"),
-                pip=number(pip, ".3g"),
+                "after {hours} h the heel would have lost {heel:.3g} mm and the faces {faces:.3g} mm, "
+                "and the pip be {pip:.3g} mm high",
+                hours=hours,
+                heel=heel,
+                faces=faces,
+                pip=pip,
             )
         )
     condition = now.model_copy(update={"heel_wear_mm": heel, "pip_height_mm": pip, "face_burn_mm": faces})

@@ -23,7 +23,7 @@ from magview.bench.lamp_words import NOT_READ, should_read_words, should_words, 
 from magview.bench.state import BenchState, Engaged, Side, crank_deg, firing_btdc_deg, mounting_of, readings
 from magview.bench.timing import TimingError, timing_error, timing_verdict
 from magview.physics.engine.coupling import speed_mismatch
-from magview.spec.language import format_angle, format_length, marked, number, tr
+from magview.spec.language import format_angle, format_length, marked, tr
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.inputs import AngleSpin, BtdcSpin, CrankSpin
 from magview.ui.kit.steady_label import SteadyLabel
@@ -34,8 +34,8 @@ SIDES: tuple[Side, Side] = ("left", "right")
 
 _SIDE_WORDS = {"left": marked("Left"), "right": marked("Right")}
 
-_EARLY = marked("{crank}° of crank early = {rotor}° of rotor = {piston} of piston travel.")
-_LATE = marked("{crank}° of crank late = {rotor}° of rotor = {piston} of piston travel.")
+_EARLY = marked("{crank:deg} of crank early = {rotor:deg} of rotor = {piston} of piston travel.")
+_LATE = marked("{crank:deg} of crank late = {rotor:deg} of rotor = {piston} of piston travel.")
 _PISTON = {
     (True, True): marked("Piston of No. 1: fires {fires} before its top, wanted {wanted} before it."),
     (True, False): marked("Piston of No. 1: fires {fires} before its top, wanted {wanted} after it."),
@@ -261,8 +261,8 @@ class LampBox(QGroupBox):
 def _error_words(error: TimingError, inches: bool) -> str:
     off = tr(
         _EARLY if error.crank_deg > 0 else _LATE,
-        crank=number(abs(error.crank_deg), 2),
-        rotor=number(abs(error.rotor_deg), 2),
+        crank=abs(error.crank_deg),
+        rotor=abs(error.rotor_deg),
         piston=format_length(abs(error.piston_mm), inches),
     )
     piston = tr(
@@ -275,7 +275,7 @@ def _error_words(error: TimingError, inches: bool) -> str:
 
 def _of_side(engaged: Engaged, text: str) -> str:
     tolerance = engaged.installation.engine.timing_tolerance_deg
-    text = f"{text} {tr('Tolerance ±{tolerance}° of crank.', tolerance=number(tolerance))}"
+    text = f"{text} {tr('Tolerance ±{tolerance}° of crank.', tolerance=tolerance)}"
     if engaged.installation.position == "single":
         return text
     return tr("Left: {line}", line=text) if engaged.side == "left" else tr("Right: {line}", line=text)

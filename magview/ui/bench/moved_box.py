@@ -8,7 +8,7 @@ from magview.bench.apply import LAMP_LIMIT_DEG
 from magview.bench.lamp import explanations, foretold, slack_deg
 from magview.bench.lamp_words import explanation_words, place_words
 from magview.bench.state import BenchState
-from magview.spec.language import number, tr
+from magview.spec.language import tr
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.inputs import BtdcSpin
 
@@ -52,9 +52,9 @@ class MovedBox(QGroupBox):
             return
         lines = [
             tr(
-                "It should read {should}. Two readings may be {slack}° apart.",
+                "It should read {should}. Two readings may be {slack:deg} apart.",
                 should=place_words(should),
-                slack=number(slack_deg(engaged.installation), 2),
+                slack=slack_deg(engaged.installation),
             )
         ]
         found = explanations(state, engaged.side, self._asked)

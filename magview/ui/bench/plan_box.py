@@ -27,7 +27,7 @@ from magview.bench.timing import timing_plan
 from magview.bench.tooth_steps import ToothStep, far_apart, step_words, steps_between
 from magview.bench.words import direction_word, short_words, teeth_words
 from magview.physics.engine.coupling import Move, nearest_firings, outside_tolerance
-from magview.spec.language import format_angle, marked, number, tr
+from magview.spec.language import format_angle, marked, number, tr, tr_n
 from magview.spec.magneto import Rotation
 from magview.ui.bench.look_first import LookFirst
 from magview.ui.kit.bench_model import BenchModel
@@ -42,7 +42,7 @@ _MADE = marked(
 
 
 def _to_go(steps: int, step: ToothStep, rotation: Rotation, mounting: Mounting) -> str:
-    count = tr("1 single step to go.") if steps == 1 else tr("{steps} single steps to go.", steps=steps)
+    count = tr_n("{count} single step to go.", "{count} single steps to go.", count=steps)
     return f"{count} {step_words(step, rotation, mounting)}"
 
 
@@ -143,12 +143,12 @@ class PlanBox(QGroupBox):
             good = readings(state).within_limits
             # With the contacts set wrongly the reading is not worth planning from.
             self.verdict.setText(
-                tr("✓ The first is within ±{tolerance}° of crank.", tolerance=number(tolerance))
+                tr("✓ The first is within ±{tolerance}° of crank.", tolerance=tolerance)
                 if good
                 else tr(
                     "By the present reading the first would come within ±{tolerance}° of crank; set the "
                     "contacts first, read the lamp again, then plan.",
-                    tolerance=number(tolerance),
+                    tolerance=tolerance,
                 )
             )
         along, against = (direction_word(s, rotation, "drive end") for s in (1, -1))

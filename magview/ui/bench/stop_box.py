@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QGridLayout, QGroupBox, QLabel, QWidget
 from magview.physics.engine.crank import true_tdc_from_stops
 from magview.physics.engine.dead_centre import has_link_rod, link_rod_correction_deg, tdc_from_stops
 from magview.spec.engine import Engine
-from magview.spec.language import number, tr
+from magview.spec.language import tr
 from magview.ui.kit.inputs import AngleSpin
 
 
@@ -67,11 +67,11 @@ class StopBox(QGroupBox):
         self.tdc.setText(
             example
             + tr(
-                "True top dead centre is at {middle}° on the disc; set the pointer to zero there. (Disc "
+                "True top dead centre is at {middle:deg} on the disc; set the pointer to zero there. (Disc "
                 "numbered 0 to 360°, or to both sides with what is before zero negative. If the stop was "
-                "met about bottom dead centre, the top is at {opposite}°. {rod})",
-                middle=number(middle, 2),
-                opposite=number(opposite, 2),
+                "met about bottom dead centre, the top is at {opposite:deg}. {rod})",
+                middle=middle,
+                opposite=opposite,
                 rod=self._rod_words(first, second),
             )
         )
@@ -88,10 +88,10 @@ class StopBox(QGroupBox):
         cylinder = self._engine.timing_cylinder
         if has_link_rod(self._engine):
             return tr(
-                "The stop belongs in No. {cylinder}, the timing cylinder: halfway, and {correction}° for its "
+                "The stop belongs in No. {cylinder}, the timing cylinder: halfway, and {correction:+deg} for its "
                 "link rod.",
                 cylinder=cylinder,
-                correction=number(link_rod_correction_deg(self._engine, first, second), "+.2f"),
+                correction=link_rod_correction_deg(self._engine, first, second),
             )
         return tr(
             "The stop belongs in No. {cylinder}, the timing cylinder: there the middle is exact.", cylinder=cylinder

@@ -10,7 +10,7 @@ from magview.bench.state import BenchState, firing_btdc_deg
 from magview.bench.timing import both_words, synchronising
 from magview.physics.engine.coupling import Move
 from magview.physics.engine.crank import firing_order_mismatch
-from magview.spec.language import marked, number, tr
+from magview.spec.language import marked, tr
 from magview.ui.bench.conditions_box import ConditionsBox
 from magview.ui.bench.lamp_box import SIDES, LampBox
 from magview.ui.bench.moved_box import MovedBox
@@ -170,14 +170,14 @@ class TimingPanel(QWidget):
         wanted = _apart(engaged.left.wanted_btdc_deg - engaged.right.wanted_btdc_deg)
         mark = "✓" if result.synchronised else "✗"
         text = tr(
-            "Left fires {left}°, right {right}° before top dead centre: {apart}. Wanted: {wanted}. "
-            "That is {difference}° from it, {tolerance}° allowed.",
-            left=number(left, 2),
-            right=number(right, 2),
+            "Left fires {left:deg}, right {right:deg} before top dead centre: {apart}. Wanted: {wanted}. "
+            "That is {difference:deg} from it, {tolerance}° allowed.",
+            left=left,
+            right=right,
             apart=_apart(left - right),
             wanted=wanted,
-            difference=number(abs(result.difference_deg), 2),
-            tolerance=number(tolerance),
+            difference=abs(result.difference_deg),
+            tolerance=tolerance,
         )
         mismatch = firing_order_mismatch(engaged.installation.engine)
         words = f"{mark} {text}"
@@ -190,9 +190,9 @@ class TimingPanel(QWidget):
 def _apart(left_less_right_deg: float) -> str:
     if abs(left_less_right_deg) < 0.005:
         return tr("both together")
-    angle = number(abs(left_less_right_deg), 2)
+    angle = abs(left_less_right_deg)
     return (
-        tr("left {angle}° earlier", angle=angle)
+        tr("left {angle:deg} earlier", angle=angle)
         if left_less_right_deg > 0
-        else tr("right {angle}° earlier", angle=angle)
+        else tr("right {angle:deg} earlier", angle=angle)
     )

@@ -33,7 +33,7 @@ from magview.physics.uncertainty.instruments import INSTRUMENTS, Role
 from magview.spec.base import SpecError
 from magview.spec.files import write_model
 from magview.spec.formats import ENDING
-from magview.spec.language import format_angle, format_length, marked, number, tr
+from magview.spec.language import format_angle, format_length, marked, tr
 from magview.spec.units import MM_PER_THOU
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.cautions import caution
@@ -358,9 +358,7 @@ class TrialsPanel(QWidget):
             self.chance.setText(
                 tr("✓ Done")
                 if done
-                else tr(
-                    "{chance} % likely that the blades say “in limits” there", chance=number(100 * advice.chance, 0)
-                )
+                else tr("{chance:.0f} % likely that the blades say “in limits” there", chance=100 * advice.chance)
             )
             tint(
                 self.chance, self.look.theme.good if done or advice.chance >= 0.5 else self.look.theme.text, bold=True

@@ -24,7 +24,7 @@ from magview.drawing.told import ENDS, End
 from magview.job.report import Paper
 from magview.practice.library import find_exercise, shipped_exercises
 from magview.spec.base import SpecError
-from magview.spec.language import marked, tr
+from magview.spec.language import marked, tr, tr_n
 from magview.ui.kit.inputs import QuietCombo
 from magview.ui.paper.class_papers import print_paper
 from magview.ui.practice.controls import wrapped
@@ -158,8 +158,7 @@ class PaperDialog(QDialog):
         except SpecError as error:
             self._say(str(error))
             return False
-        one = tr("Saved {file}: 1 page.", file=path.name)
-        self._say(one if pages == 1 else tr("Saved {file}: {pages} pages.", file=path.name, pages=pages))
+        self._say(tr_n("Saved {file}: {count} page.", "Saved {file}: {count} pages.", file=path.name, count=pages))
         return True
 
     def add_file(self, path: Path) -> None:

@@ -25,7 +25,7 @@ from PySide6.QtWidgets import (
 
 from magview.guide.pages import chapters, pages
 from magview.guide.search import Hit, Index, guide_index
-from magview.spec.language import tr
+from magview.spec.language import tr, tr_n
 from magview.ui.guide.find import FindBar
 from magview.ui.guide.page import PageView
 from magview.ui.guide.results import RichItems
@@ -260,9 +260,7 @@ class GuideWindow(QMainWindow):
             self._add_result(hit)
         if hits:
             self.results.setCurrentRow(0)
-            self.statusBar().showMessage(
-                tr("One section found.") if len(hits) == 1 else tr("{count} sections found.", count=len(hits))
-            )
+            self.statusBar().showMessage(tr_n("{count} section found.", "{count} sections found.", count=len(hits)))
         else:
             advice = tr("Nothing found. Try fewer words, or the beginning of one.")
             if not self._index.ranked:

@@ -27,7 +27,7 @@ from magview.physics.cam.traced_lift import MeasuredLift, Measuring, measured_li
 from magview.spec.base import SpecError
 from magview.spec.files import write_model
 from magview.spec.formats import ENDING
-from magview.spec.language import marked, number, tr
+from magview.spec.language import marked, tr
 from magview.spec.lift_table import read_lift_table
 from magview.spec.magneto import Magneto
 from magview.ui.kit.bench_model import BenchModel
@@ -184,10 +184,10 @@ class LiftDialog(QDialog):
         top = max(lift.profile.contact_lift_mm)
         told = [
             tr(
-                "{readings} readings; the contacts lift {top} mm; scatter {noise} mm.",
+                "{readings} readings; the contacts lift {top:mm}; scatter {noise:.4mm}.",
                 readings=len(lift.raw_angle_deg),
-                top=number(top, 3),
-                noise=number(lift.noise_mm, 4),
+                top=top,
+                noise=lift.noise_mm,
             ),
             *(f"⚠ {warning}" for warning in lift.warnings),
         ]

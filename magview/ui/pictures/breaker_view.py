@@ -23,7 +23,7 @@ from magview.bench.words import breaker_end_sense, direction_word
 from magview.drawing.breaker_end import PARENTS, STILL, BreakerEnd, Pose, breaker_end, pose
 from magview.drawing.labels import arrange
 from magview.drawing.shapes import Point
-from magview.spec.language import format_angle, format_length, number, tr
+from magview.spec.language import format_angle, format_length, tr
 from magview.ui.kit.look import Look
 from magview.ui.kit.pictured import Pictured
 from magview.ui.pictures.breaker_hands import (
@@ -206,7 +206,7 @@ class BreakerView(PictureView):
             tr("turns {way}", way=self._way(state)),
         ]
         if self._exaggeration != 1.0:
-            words.append(tr("gap drawn {factor}×", factor=number(self._exaggeration)))
+            words.append(tr("gap drawn {factor}×", factor=self._exaggeration))
         if not state.held:
             driven = state.engaged is not None and state.engaged.mounted
             words.append(tr("rotor let go, but the engine holds it") if driven else tr("rotor free"))
@@ -217,14 +217,14 @@ class BreakerView(PictureView):
         if self._exaggeration != 1.0:
             return tr(
                 "The gap is drawn {factor} times its size, the arm lifted with it off the cam.",
-                factor=number(self._exaggeration),
+                factor=self._exaggeration,
             )
         if self.drawing.plain:
             return tr("Arm and heel in plain proportions: this magneto's file gives only the measured lift.")
         if ratio != 1.0:
             return tr(
-                "Cam on the distributor shaft, {ratio} turn a rotor turn; drawn on the rotor's axis.",
-                ratio=number(ratio, ".4g"),
+                "Cam on the distributor shaft, {ratio:.4g} turn a rotor turn; drawn on the rotor's axis.",
+                ratio=ratio,
             )
         return tr("Rotor and pole shoes are diagrammatic; cam, arm, contacts and marks are to scale.")
 

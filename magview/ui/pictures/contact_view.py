@@ -104,7 +104,7 @@ class ContactView(PictureView):
         drawn = self._breaker.exaggeration
         words = [state, tr("breaker end, magnified")]
         if drawn != 1.0:
-            words.append(tr("gap drawn {factor}×", factor=number(drawn)))
+            words.append(tr("gap drawn {factor}×", factor=drawn))
         self.paint_head(painter, " · ".join(words))
         fixed, moving = self.faces()
         side = self.pixels_per_mm() * self._breaker.drawing.contact_half_mm + 14

@@ -20,7 +20,7 @@ from magview.bench.actions import TurnCrank
 from magview.bench.state import BenchState, Engaged, crank_deg, firing_btdc_deg
 from magview.drawing.crank_end import PARENTS, CrankEnd, CrankPose, crank_end, crank_pose, disc_point, engine_sense
 from magview.physics.engine.crank import piston_drop_mm
-from magview.spec.language import format_length, marked, number, tr
+from magview.spec.language import format_length, marked, tr
 from magview.ui.kit.look import Look
 from magview.ui.kit.pictured import Pictured
 from magview.ui.pictures.picture_view import PictureView, bearing_about, step_factor
@@ -112,11 +112,11 @@ class CrankView(PictureView):
         if not self.numbers:
             return tr("Seen from the propeller end. No. 1 cut open; its stroke is felt at the plug hole.")
         now = self._pose(engaged)
-        degrees = number(abs(now.btdc_deg), 1)
+        degrees = abs(now.btdc_deg)
         where = (
-            tr("{degrees}° before top dead centre", degrees=degrees)
+            tr("{degrees:.1deg} before top dead centre", degrees=degrees)
             if now.btdc_deg >= 0
-            else tr("{degrees}° after top dead centre", degrees=degrees)
+            else tr("{degrees:.1deg} after top dead centre", degrees=degrees)
         )
         return tr(
             "No. 1 {stroke}, {where}, piston {drop} down.",
@@ -127,9 +127,11 @@ class CrankView(PictureView):
 
     def _short_words(self, engaged: Engaged, drop: bool = True) -> str:
         now = self._pose(engaged)
-        degrees = number(abs(now.btdc_deg), 1)
+        degrees = abs(now.btdc_deg)
         where = (
-            tr("{degrees}° BTDC", degrees=degrees) if now.btdc_deg >= 0 else tr("{degrees}° ATDC", degrees=degrees)
+            tr("{degrees:.1deg} BTDC", degrees=degrees)
+            if now.btdc_deg >= 0
+            else tr("{degrees:.1deg} ATDC", degrees=degrees)
         )
         stroke = tr(_STROKES[now.stroke])
         if not drop:
@@ -163,9 +165,9 @@ class CrankView(PictureView):
         rod = () if self._drawing.true_rod else (tr("rod drawn on the crank pin"),)
         choices: list[tuple[str, ...]] = [(words, *rod), (where, *rod), (where,)]
         if engaged.play.deg > _PLAY_DEG:
-            play = number(engaged.play.deg, 2)
-            warning = tr("Approached against rotation, play of {play}° of rotor not taken up", play=play)
-            short = tr("Against rotation: play of {play}° not taken up", play=play)
+            play = engaged.play.deg
+            warning = tr("Approached against rotation, play of {play:deg} of rotor not taken up", play=play)
+            short = tr("Against rotation: play of {play:deg} not taken up", play=play)
             choices = [*((warning, *parts) for parts in choices), (short, where), (warning,), (short,)]
         return tuple("; ".join(parts) for parts in choices)
 

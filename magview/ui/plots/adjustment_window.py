@@ -18,7 +18,7 @@ from magview.curves.adjustment_window import crossings, telling_screw_span, wind
 from magview.curves.lift import Table, opening_limit_deg, round_levels, setting_of
 from magview.physics.cam.adjustment_map import AdjustmentMap, way_deg
 from magview.physics.cam.setting import internal_timing
-from magview.spec.language import format_angle, format_length, marked, number, tr
+from magview.spec.language import format_length, marked, number, tr
 from magview.spec.magneto import Magneto
 from magview.ui.plots.sheet import PlotSheet
 
@@ -285,12 +285,12 @@ class WindowSheet(PlotSheet):
         error, gap = internal_timing(self.model.state.magneto).opening_and_gap(x, y)
         opens = tr("never works the contacts")
         if math.isfinite(error):
-            off = format_angle(abs(float(error)))
-            opens = tr("opens {off} late", off=off) if error > 0 else tr("opens {off} early", off=off)
+            off = abs(float(error))
+            opens = tr("opens {off:deg} late", off=off) if error > 0 else tr("opens {off:deg} early", off=off)
         return tr(
-            "plate {plate}, screw {screw}: {opens}, largest gap {gap}",
-            plate=format_angle(x, True),
-            screw=format_angle(y, True),
+            "plate {plate:+deg}, screw {screw:+deg}: {opens}, largest gap {gap}",
+            plate=x,
+            screw=y,
             opens=opens,
             gap=format_length(float(gap), self.inches),
         )

@@ -28,7 +28,7 @@ from magview.curves.coil import (
 from magview.curves.lift import Array, Table, cycle_deg, setting_of
 from magview.physics.electric.coil import ContactCycle
 from magview.physics.electric.magnet import detent_torque_nm
-from magview.spec.language import format_angle, marked, number, tr
+from magview.spec.language import marked, number, tr
 from magview.spec.magneto import Electrical
 from magview.ui.plots.sheet import PlotSheet
 
@@ -49,12 +49,12 @@ _SPEEDS: dict[Which, tuple[str, str]] = {
 _LEAST_MJ = 1e-3
 """Less is drawn as this: the scale of energy is logarithmic."""
 
-_WITH = marked("rotor {rotor}: {torque} N m with rotation")
-_AGAINST = marked("rotor {rotor}: {torque} N m against rotation")
-_SWINGS_ON = marked("Let go, the rotor swings on, with rotation, {angle} to neutral.")
-_SWINGS_BACK = marked("Let go, the rotor swings back, against rotation, {angle} to neutral.")
-_OFF_SWINGS_ON = marked("Let go, off the engine, the rotor swings on, with rotation, {angle} to neutral.")
-_OFF_SWINGS_BACK = marked("Let go, off the engine, the rotor swings back, against rotation, {angle} to neutral.")
+_WITH = marked("rotor {rotor:deg}: {torque:.3g} N m with rotation")
+_AGAINST = marked("rotor {rotor:deg}: {torque:.3g} N m against rotation")
+_SWINGS_ON = marked("Let go, the rotor swings on, with rotation, {angle:deg} to neutral.")
+_SWINGS_BACK = marked("Let go, the rotor swings back, against rotation, {angle:deg} to neutral.")
+_OFF_SWINGS_ON = marked("Let go, off the engine, the rotor swings on, with rotation, {angle:deg} to neutral.")
+_OFF_SWINGS_BACK = marked("Let go, off the engine, the rotor swings back, against rotation, {angle:deg} to neutral.")
 
 
 class CoilSheet(PlotSheet):
@@ -184,9 +184,9 @@ class CoilSheet(PlotSheet):
             self._set_speeds()
         has = state.magneto.electrical is not None
         for which, label in self.speed_labels.items():
-            rpm = number(self.rpm[which], 0)
+            rpm = self.rpm[which]
             assumed = which in self._assumed
-            label.setText(tr("{rpm} /min, assumed", rpm=rpm) if assumed else tr("{rpm} /min", rpm=rpm))
+            label.setText(tr("{rpm:.0f} /min, assumed", rpm=rpm) if assumed else tr("{rpm:.0f} /min", rpm=rpm))
             label.setVisible(has)
         self._words["none"].setVisible(not has)
         for slider in self.speeds.values():
@@ -225,7 +225,7 @@ class CoilSheet(PlotSheet):
             self._words[which].setVisible(shown)
             if shown:
                 now = curve.at_j(error)
-                self._words[which].setText(f" {tr('now {energy} mJ', energy=number(1e3 * now, '.3g'))} ")
+                self._words[which].setText(f" {tr('now {energy:.3g} mJ', energy=1e3 * now)} ")
                 self._words[which].setPos(error, float(_level(now)))
         best = [(c.best_deg, float(_level(c.energy_j.max()))) for c in curves.values()] if works else []
         self._best.setData([at for at, _ in best], [level for _, level in best])
@@ -241,7 +241,7 @@ class CoilSheet(PlotSheet):
         self._energy_plot.getAxis("left").setTicks([_ticks(low, max(high, low + 1.0))])
         if need is not None:
             self._need.setValue(float(_level(1e-3 * need)))
-            self._words["need"].setText(tr("a spark needs {energy} mJ", energy=number(need, ".3g")))
+            self._words["need"].setText(tr("a spark needs {energy:.3g} mJ", energy=need))
             self._words["need"].setPos(0.0, float(_level(1e-3 * need)))
 
     def words_at(self, plot: int, x: float, y: float) -> str:
@@ -253,24 +253,30 @@ class CoilSheet(PlotSheet):
             curves = [energy_curve(state, self.rpm[which]) for which in _LINE]
             if not len(curves[0].error_deg):
                 return ""
-            start, run = (number(1e3 * curve.at_j(x), ".3g") for curve in curves)
+            start, run = (1e3 * curve.at_j(x) for curve in curves)
             return tr(
-                "opening {angle} from the E-gap leaves {start} mJ at starting, {run} mJ when running",
-                angle=format_angle(x, True),
+                "opening {angle:+deg} from the E-gap leaves {start:.3g} mJ at starting, {run:.3g} mJ when running",
+                angle=x,
                 start=start,
                 run=run,
             )
         cycles = [coil_cycle(state, self.rpm[which]) for which in _LINE]
         n = int(np.abs(cycles[0].rotor_deg - x).argmin())
-        at = format_angle(float(cycles[0].rotor_deg[n]))
+        at = float(cycles[0].rotor_deg[n])
         if plot == 1:
-            start, run = (number(cycle.current_a[n], "+.3g") for cycle in cycles)
-            return tr("rotor {rotor}: {start} A at starting, {run} A when running", rotor=at, start=start, run=run)
+            start, run = (float(cycle.current_a[n]) for cycle in cycles)
+            return tr(
+                "rotor {rotor:deg}: {start:+.3g} A at starting, {run:+.3g} A when running",
+                rotor=at,
+                start=start,
+                run=run,
+            )
         start, run, alone = (
-            number(1e3 * flux[n], "+.3g") for flux in (*(c.flux_wb for c in cycles), cycles[0].static_flux_wb)
+            float(1e3 * flux[n]) for flux in (*(c.flux_wb for c in cycles), cycles[0].static_flux_wb)
         )
         return tr(
-            "rotor {rotor}: core flux {start} mWb at starting, {run} when running; the magnet alone {alone}",
+            "rotor {rotor:deg}: core flux {start:+.3g} mWb at starting, {run:+.3g} when running; the magnet alone "
+            "{alone:+.3g}",
             rotor=at,
             start=start,
             run=run,
@@ -300,26 +306,26 @@ class CoilSheet(PlotSheet):
             said.append(
                 tr(
                     _SUMMARY[which],
-                    rpm=number(self.rpm[which], 0),
-                    now=number(1e3 * curve.at_j(error), ".3g"),
-                    at=number(1e3 * curve.at_j(0.0), ".3g"),
-                    best=number(1e3 * float(curve.energy_j.max()), ".3g"),
-                    angle=format_angle(curve.best_deg, True),
+                    rpm=self.rpm[which],
+                    now=1e3 * curve.at_j(error),
+                    at=1e3 * curve.at_j(0.0),
+                    best=1e3 * float(curve.energy_j.max()),
+                    angle=curve.best_deg,
                 )
             )
         if coil.spark_energy_mj is not None:
-            said.append(tr("A spark needs {energy} mJ.", energy=number(coil.spark_energy_mj, ".3g")))
+            said.append(tr("A spark needs {energy:.3g} mJ.", energy=coil.spark_energy_mj))
         return " ".join(said)
 
 
 _SUMMARY: dict[Which, str] = {
     "starting": marked(
-        "At starting, {rpm} rotor turns a minute, the present opening leaves {now} mJ, the E-gap {at} mJ; the most, "
-        "{best} mJ, about {angle} from the E-gap."
+        "At starting, {rpm:.0f} rotor turns a minute, the present opening leaves {now:.3g} mJ, the E-gap {at:.3g} "
+        "mJ; the most, {best:.3g} mJ, about {angle:+deg} from the E-gap."
     ),
     "running": marked(
-        "When running, {rpm} rotor turns a minute, the present opening leaves {now} mJ, the E-gap {at} mJ; the most, "
-        "{best} mJ, about {angle} from the E-gap."
+        "When running, {rpm:.0f} rotor turns a minute, the present opening leaves {now:.3g} mJ, the E-gap {at:.3g} "
+        "mJ; the most, {best:.3g} mJ, about {angle:+deg} from the E-gap."
     ),
 }
 
@@ -407,7 +413,7 @@ class PullSheet(PlotSheet):
             return ""
         torque = float(detent_torque_nm(detent, self.model.state.magneto.poles, x))
         words = _WITH if torque > 0 else _AGAINST
-        return tr(words, rotor=format_angle(x), torque=number(abs(torque), ".3g"))
+        return tr(words, rotor=x, torque=abs(torque))
 
     def clicked_at(self, plot: int, x: float, y: float) -> None:
         """Turn the rotor there."""
@@ -430,4 +436,4 @@ class PullSheet(PlotSheet):
             words = _OFF_SWINGS_ON if on else _OFF_SWINGS_BACK
         else:
             words = _SWINGS_ON if on else _SWINGS_BACK
-        return tr(words, angle=format_angle(abs(goes - state.rotor_deg)))
+        return tr(words, angle=abs(goes - state.rotor_deg))

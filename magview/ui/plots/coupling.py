@@ -15,7 +15,7 @@ from magview.bench.words import short_words
 from magview.curves.coupling import shift_table, shifts_near
 from magview.curves.lift import Table
 from magview.physics.engine.coupling import MAX_TEETH, Move, teeth_moved
-from magview.spec.language import format_angle, marked, number, tr
+from magview.spec.language import format_angle, marked, tr
 from magview.ui.plots.sheet import PlotSheet
 
 _EARLY = marked("{fires} BTDC, {off} early: magneto flange {magneto}, disc {disc}")
@@ -146,9 +146,7 @@ class CouplingSheet(PlotSheet):
         self._plot.setYRange(-0.06 * max(top, 1.0), 1.3 * max(top, 1.0), padding=0.0)
         for name, word in self._word.items():
             word.setVisible(name == "wanted" or (name == "best" and bool(self._moves)))
-        self._word["wanted"].setText(
-            tr("wanted {wanted} ± {tolerance}°", wanted=format_angle(wanted), tolerance=number(tolerance))
-        )
+        self._word["wanted"].setText(tr("wanted {wanted:deg} ± {tolerance}°", wanted=wanted, tolerance=tolerance))
         self._word["wanted"].setAnchor((0.5, 0.0))
         self._word["wanted"].setPos(wanted, 1.3 * max(top, 1.0))
         if self._moves:

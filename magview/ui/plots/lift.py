@@ -22,7 +22,7 @@ from magview.curves.lift import (
     opening_limit_deg,
     setting_of,
 )
-from magview.spec.language import format_angle, format_length, marked, tr
+from magview.spec.language import format_length, marked, tr
 from magview.ui.plots.sheet import PlotSheet
 
 _KINDS = (marked("present"), marked("designed"), marked("before"))
@@ -150,8 +150,8 @@ class LiftSheet(PlotSheet):
         gap = max(lift - setting.stop_mm, 0.0)
         what = tr("gap {gap}", gap=format_length(gap, self.inches)) if gap > 0 else tr("closed")
         return tr(
-            "rotor {rotor}: lift {lift}, {what}",
-            rotor=format_angle(x),
+            "rotor {rotor:deg}: lift {lift}, {what}",
+            rotor=x,
             lift=format_length(lift, self.inches),
             what=what,
         )
@@ -174,9 +174,9 @@ class LiftSheet(PlotSheet):
                 else tr("The contacts never close.")
             )
         return tr(
-            "Contacts open at {opens} and close at {closes} of rotor; largest gap {max_gap}.",
-            opens=format_angle(result.opens_deg[0]),
-            closes=format_angle(result.closes_deg[0]),
+            "Contacts open at {opens:deg} and close at {closes:deg} of rotor; largest gap {max_gap}.",
+            opens=result.opens_deg[0],
+            closes=result.closes_deg[0],
             max_gap=format_length(float(result.max_gap_mm[0]), self.inches),
         )
 
@@ -272,9 +272,7 @@ class LobeSheet(PlotSheet):
             return ""
         error = float(result.e_gap_error_deg[lobe - 1])
         opens = (
-            tr("never works the contacts")
-            if math.isnan(error)
-            else tr("{error} from its place", error=format_angle(error, True))
+            tr("never works the contacts") if math.isnan(error) else tr("{error:+deg} from its place", error=error)
         )
         return tr(
             "lobe {lobe}: {opens}, largest gap {max_gap}",

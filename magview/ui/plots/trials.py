@@ -14,7 +14,7 @@ from magview.bench.state import BenchState
 from magview.curves.lift import Table
 from magview.curves.trials import trials_curve, trials_table
 from magview.physics.trials.advice import Advice, Outcome
-from magview.spec.language import format_angle, format_length, marked, tr
+from magview.spec.language import format_length, marked, tr
 from magview.ui.plots.sheet import PlotSheet
 
 
@@ -136,8 +136,8 @@ class TrialsSheet(PlotSheet):
         there = self._advice.fit.predict(x, as_set=True)
         gap, low, high = (format_length(float(v), self.inches) for v in (there.gap_mm, there.low_mm, there.high_mm))
         return tr(
-            "plate {plate}: expect {gap}, 19 times in 20 between {low} and {high}",
-            plate=format_angle(x, True),
+            "plate {plate:+deg}: expect {gap}, 19 times in 20 between {low} and {high}",
+            plate=x,
             gap=gap,
             low=low,
             high=high,

@@ -23,7 +23,7 @@ from magview.practice.lesson import Lesson
 from magview.practice.library import find_exercise, find_lesson, shipped_exercises, shipped_lessons
 from magview.practice.story import story
 from magview.spec.base import SpecError
-from magview.spec.language import number, tr
+from magview.spec.language import tr
 from magview.ui.practice.controls import wrapped
 
 MOST_LETTERS = 120
@@ -102,7 +102,7 @@ class Choice(QDialog):
             self.about.setText(f"{tr(item.text)} {tr('{steps} steps.', steps=len(item.steps))}")
         elif item is not None:
             self.about.setText(
-                f"{story(item, None)} {tr(item.task)} {tr('About {minutes} minutes.', minutes=number(item.minutes))}"
+                f"{story(item, None)} {tr(item.task)} {tr('About {minutes} minutes.', minutes=item.minutes)}"
             )
 
     def _item(self) -> Exercise | Lesson | None:

@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QFormLayout, QGroupBox, QPushButton, QVBoxLayout
 from magview.practice.paper import goal_words, paper_lines
 from magview.practice.state import Practice
 from magview.practice.story import story
-from magview.spec.language import number, tr
+from magview.spec.language import tr
 from magview.ui.kit.look import Look
 from magview.ui.kit.style import tint
 from magview.ui.practice.controls import PracticePanel, wrapped
@@ -37,14 +37,12 @@ class TaskPanel(PracticePanel):
                 tr(
                     "{percent} % are needed, and no dangerous act. Right, and proved by instruments "
                     "since the last act that could have changed it, counts whole; right but not proved, half.",
-                    percent=number(exercise.pass_percent),
+                    percent=exercise.pass_percent,
                 )
             )
         )
         layout.addWidget(done)
-        guide = wrapped(
-            tr("About {minutes} minutes. Time is a guide and is not marked.", minutes=number(exercise.minutes))
-        )
+        guide = wrapped(tr("About {minutes} minutes. Time is a guide and is not marked.", minutes=exercise.minutes))
         layout.addWidget(guide)
         self._hints, self._told = exercise.hints, 0
         self.hint, self.hints = QPushButton(), wrapped()

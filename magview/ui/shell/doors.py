@@ -14,7 +14,7 @@ from magview.bench.autosave import Autosave
 from magview.spec.base import SpecError
 from magview.spec.files import read_bench_item, write_model
 from magview.spec.formats import ENDING
-from magview.spec.language import marked, tr
+from magview.spec.language import marked, tr, tr_n
 from magview.spec.library import find_installation, find_magneto, shipped_installation_of
 from magview.spec.magneto import Magneto
 from magview.ui.kit.bench_model import BenchModel
@@ -106,9 +106,10 @@ class Doors(QMainWindow):
             self._main.say(str(error))
             return
         self._main.say(
-            tr("✓ Printed 1 page to {file}.", file=path.name) if pages == 1
-            else tr("✓ Printed {count} pages to {file}.", count=pages, file=path.name)
-        )  # fmt: skip
+            tr_n(
+                "✓ Printed {count} page to {file}.", "✓ Printed {count} pages to {file}.", count=pages, file=path.name
+            )
+        )
 
     def show_help(self) -> None:
         """Keys, signs and cautions."""

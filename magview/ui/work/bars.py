@@ -19,7 +19,7 @@ from PySide6.QtWidgets import (
 from magview.job import judge, standing
 from magview.job.requirements import missing
 from magview.job.sheet import STAGES, Job, stage_of
-from magview.spec.language import marked, tr
+from magview.spec.language import marked, tr, tr_n
 from magview.ui.kit.look import Look
 from magview.ui.kit.steady_label import SteadyLabel
 from magview.ui.kit.style import tint
@@ -109,7 +109,7 @@ class Contents(QWidget):
             parts.append(tr("missing in {count}", count=len(found.missing)))
         if found.out:
             count = len(found.out)
-            parts.append(tr("1 reading out") if count == 1 else tr("{count} readings out", count=count))
+            parts.append(tr_n("{count} reading out", "{count} readings out", count=count))
         most = len(STAGES)
         longest = (
             tr("{come} of {count} stages done or skipped", come=most, count=most),

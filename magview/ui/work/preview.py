@@ -11,7 +11,7 @@ from magview.job.history import Drift
 from magview.job.report import PAPERS, Paper
 from magview.job.sheet import Job
 from magview.spec.base import SpecError
-from magview.spec.language import tr
+from magview.spec.language import tr, tr_n
 from magview.ui.kit.inputs import QuietCombo
 from magview.ui.paper.pdf import PrintedPages
 from magview.ui.work.model import JobModel
@@ -122,7 +122,7 @@ class PreviewPage(Page):
         except SpecError as error:
             self.count.setText(str(error))
             return
-        self.count.setText(tr("1 page") if len(pages) == 1 else tr("{count} pages", count=len(pages)))
+        self.count.setText(tr_n("{count} page", "{count} pages", count=len(pages)))
         for number in range(1, len(pages) + 1):
             sheet = _Paper(pages, number, self.inner)
             sheet.fit(self._width())

@@ -17,7 +17,7 @@ from magview.job.report import Paper, html_text
 from magview.job.sheet import CAUTIONS
 from magview.spec.base import SpecError
 from magview.spec.files import write_text
-from magview.spec.language import tr
+from magview.spec.language import tr, tr_n
 
 if TYPE_CHECKING:
     from magview.ui.work.window import JobWindow
@@ -91,9 +91,10 @@ class Reports(QObject):
         finally:
             QGuiApplication.restoreOverrideCursor()
         self._window.answer(
-            tr("✓ Printed 1 page to {file}.", file=path.name) if pages == 1
-            else tr("✓ Printed {count} pages to {file}.", count=pages, file=path.name)
-        )  # fmt: skip
+            tr_n(
+                "✓ Printed {count} page to {file}.", "✓ Printed {count} pages to {file}.", count=pages, file=path.name
+            )
+        )
 
     def _write(self, path: Path, text: Callable[[], str]) -> None:
         self._window.page.finish()
