@@ -126,9 +126,9 @@ def test_readings_and_moves_are_heard() -> None:
     texts += [outside_tolerance(moves, 1e-6) or "", coupling_words(engaged)]
     texts += [step_words(step, magneto.rotation, engaged.mounting) for step in steps_between((0, 0), (2, -1))]
     rates = WearRates(0.05, 0.01)
-    texts += [expectation_words(state, rates, 100.0, False), leaving_words(state, rates), format_length(0.25, True)]
+    texts += [expectation_words(state, rates, 100.0), leaving_words(state, rates), format_length(0.25, True)]
     outcomes = judge_linear(internal_measurement(magneto, read_internal(state, ())))
-    texts += [outcome_words(o, False) for o in outcomes] + [matters_words(o) for o in outcomes]
+    texts += [outcome_words(o) for o in outcomes] + [matters_words(o) for o in outcomes]
     assert len(texts) > 25 and english(texts) == []
     assert format_length(0.25, False) == "0,250 mm"
 

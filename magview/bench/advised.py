@@ -59,9 +59,9 @@ def advised(state: BenchState, gap_mm: float) -> Advised:
     return Advised(gap_mm, answer.backplate_deg, turn_to, answer.screw_deg, answer.reachable, answer.reason)
 
 
-def advised_words(state: BenchState, plan: Advised, inches: bool) -> str:
+def advised_words(state: BenchState, plan: Advised) -> str:
     """The plan as what is to be done from here, a sentence or three."""
-    gap = format_length(plan.gap_mm, inches)
+    gap = format_length(plan.gap_mm)
     if not plan.reachable:
         return tr(
             "A largest gap of {gap} with opening at the E-gap cannot be had: {reason}.", gap=gap, reason=plan.reason

@@ -7,17 +7,17 @@ from collections.abc import Iterator
 
 from magview.bench.state import BenchState, mounting_of, readings, same_but_worn
 from magview.physics.electric.circuit import Lead
-from magview.spec.language import format_length, tr
+from magview.spec.language import tr
 
 _ANGLE_DEG, _LENGTH_MM = 0.005, 0.0005
 """What is less than this is no difference to show."""
 
 
-def changes(before: BenchState, after: BenchState, *, numbers: bool = True, inches: bool = False) -> list[str]:
+def changes(before: BenchState, after: BenchState, *, numbers: bool = True) -> list[str]:
     """What has changed, a sentence each; without `numbers` no amount is told. Nothing where nothing has changed."""
     if not same_but_worn(before.magneto, after.magneto):
         return [tr("Another magneto is on the bench: {magneto}.", magneto=after.magneto.name)]
-    return [*_hands(before, after, numbers), *_results(before, after, numbers, inches)]
+    return [*_hands(before, after, numbers), *_results(before, after, numbers)]
 
 
 def _hands(before: BenchState, after: BenchState, numbers: bool) -> Iterator[str]:
@@ -104,7 +104,7 @@ def _on_the_engine(before: BenchState, after: BenchState) -> Iterator[str]:
         yield tr("The disc stands in other teeth of the drive flange.")
 
 
-def _results(before: BenchState, after: BenchState, numbers: bool, inches: bool) -> Iterator[str]:
+def _results(before: BenchState, after: BenchState, numbers: bool) -> Iterator[str]:
     was, now = readings(before), readings(after)
     one, other = float(was.e_gap_error_deg[0]), float(now.e_gap_error_deg[0])
     if math.isfinite(one) != math.isfinite(other):
@@ -118,10 +118,10 @@ def _results(before: BenchState, after: BenchState, numbers: bool, inches: bool)
         ))  # fmt: skip
     wider = float(now.max_gap_mm[0] - was.max_gap_mm[0])
     if abs(wider) >= _LENGTH_MM:
-        length, gap = format_length(abs(wider), inches), format_length(float(now.max_gap_mm[0]), inches)
+        length, gap = abs(wider), float(now.max_gap_mm[0])
         yield _turned(wider, numbers, (
-            tr("The largest gap is {length} wider: {gap}.", length=length, gap=gap),
-            tr("The largest gap is {length} narrower: {gap}.", length=length, gap=gap),
+            tr("The largest gap is {length:length} wider: {gap:length}.", length=length, gap=gap),
+            tr("The largest gap is {length:length} narrower: {gap:length}.", length=length, gap=gap),
             tr("The largest gap is wider."), tr("The largest gap is narrower."),
         ))  # fmt: skip
     if bool(was.within_limits) != bool(now.within_limits):

@@ -81,10 +81,10 @@ def read_engine(state: BenchState, tools: Sequence[Instrument]) -> EngineReading
     )
 
 
-def value_words(value: float, unit: str, inches: bool) -> str:
+def value_words(value: float, unit: str) -> str:
     """A value [mm if so, else deg] with its unit, to as many places as such a measurement can have."""
     if unit == "mm":
-        return format_length(value, inches)
+        return format_length(value)
     return format_angle(value)
 
 
@@ -98,12 +98,12 @@ def percent_words(probability: float) -> str:
     return tr("{percent:.0f} %", percent=percent)
 
 
-def outcome_words(outcome: Outcome, inches: bool) -> str:
+def outcome_words(outcome: Outcome) -> str:
     """One quantity: value, expanded uncertainty, limits, and how likely it is within them."""
     q, linear = outcome.quantity, outcome.linear
-    value = value_words(linear.estimate, q.unit, inches)
-    spread = value_words(linear.expanded_uncertainty, q.unit, inches)
-    low, high = (value_words(v, q.unit, inches) for v in (q.low, q.high))
+    value = value_words(linear.estimate, q.unit)
+    spread = value_words(linear.expanded_uncertainty, q.unit)
+    low, high = (value_words(v, q.unit) for v in (q.low, q.high))
     return tr(
         "{name}: {value} ± {spread} (k = {k:.2f}); limits {low} to {high}: {percent} likely within them.",
         name=f"{q.name[0].upper()}{q.name[1:]}",

@@ -56,7 +56,7 @@ def firing_of(state: BenchState) -> Firing | None:
     return Firing(fires - engaged.mounting.wanted_btdc_deg, tolerance, engaged.ratio)
 
 
-def expectation_words(state: BenchState, rates: WearRates, hours: float, inches: bool) -> str:
+def expectation_words(state: BenchState, rates: WearRates, hours: float) -> str:
     """What lobe 1 will read after so many more hours [h]."""
     found = course(state.magneto, state.backplate_deg, state.screw_deg, rates, hours)
     error, gap, blade = (float(v[0]) for v in (found.opening_error_deg, found.gap_mm, found.blade_gap_mm))
@@ -66,16 +66,16 @@ def expectation_words(state: BenchState, rates: WearRates, hours: float, inches:
     words = tr(
         _EXPECTED[way, bool(found.within_limits)],
         hours=hours,
-        angle=format_angle(abs(error)),
-        gap=format_length(gap, inches),
+        angle=abs(error),
+        gap=gap,
     )
     if firing := firing_of(state):
         words += " " + _crank_words(state, firing, error)
     if gap - blade > 0.0005:
         words += " " + tr(
-            "A blade would find {gap}: it rides on the pip, {pip} high, and the true gap is wider.",
-            gap=format_length(blade, inches),
-            pip=format_length(float(found.pip_mm), inches),
+            "A blade would find {gap:length}: it rides on the pip, {pip:length} high, and the true gap is wider.",
+            gap=blade,
+            pip=float(found.pip_mm),
         )
     return words
 
@@ -124,16 +124,16 @@ def leaving_words(state: BenchState, rates: WearRates) -> str:
     return tr("Leaves its limits at these rates: {limits}. Look well before.", limits="; ".join(told))
 
 
-def lasting_words(state: BenchState, rates: WearRates, inches: bool) -> str:
+def lasting_words(state: BenchState, rates: WearRates) -> str:
     """How long the smallest, the middle and the largest gap allowed would last, and which lasts longest."""
     low, high = state.magneto.gap_limits_mm
     found = lasting(state.magneto, (low, (low + high) / 2, high), rates, firing_of(state))
     if len(found) < 2 or not any(math.isfinite(one.hours) for one in found):
         return ""
     told = ", ".join(
-        tr("{gap}: {hours:.0f} h", gap=format_length(one.gap_mm, inches), hours=one.hours)
+        tr("{gap:length}: {hours:.0f} h", gap=one.gap_mm, hours=one.hours)
         if one.hours <= _NEVER_H
-        else tr("{gap}: more than {hours:.0f} h", gap=format_length(one.gap_mm, inches), hours=_NEVER_H)
+        else tr("{gap:length}: more than {hours:.0f} h", gap=one.gap_mm, hours=_NEVER_H)
         for one in found
     )
     words = tr("Set to open at the E-gap with another gap, it would last: {gaps}.", gaps=told)
@@ -142,14 +142,14 @@ def lasting_words(state: BenchState, rates: WearRates, inches: bool) -> str:
     alike = [one for one in found if min(one.hours, _NEVER_H) > 0.95 * near]
     if len(alike) == len(found):
         return f"{words} " + tr("The gap makes little difference.")
-    return f"{words} " + tr("{gap} lasts longest.", gap=format_length(best.gap_mm, inches))
+    return f"{words} " + tr("{gap:length} lasts longest.", gap=best.gap_mm)
 
 
-def rate_words(found: EstimatedRates, inches: bool) -> str:
+def rate_words(found: EstimatedRates) -> str:
     """Rates from inspections, each with its interval."""
 
     def of(rate: Rate) -> str:
-        value, low, high = (format_length(v, inches) for v in (rate.mm_per_100h, rate.low, rate.high))
+        value, low, high = (format_length(v) for v in (rate.mm_per_100h, rate.low, rate.high))
         return tr(
             "{value} per 100 h ({low} to {high}, {probability:.0f} times in 100)",
             value=value,
@@ -170,14 +170,14 @@ def rate_words(found: EstimatedRates, inches: bool) -> str:
     return f"{words} {more}"
 
 
-def usual_words(inches: bool) -> str:
+def usual_words() -> str:
     """How well readings are taken to be read where a sheet does not say, instrument by instrument."""
 
     def of(role: Role) -> str:
         told = []
         for tool in instruments(role):
             wide = one_reading(tool.key)
-            told.append(f"{tr(tool.name)} ±{format_length(wide, inches) if role == 'blade' else format_angle(wide)}")
+            told.append(f"{tr(tool.name)} ±{format_length(wide) if role == 'blade' else format_angle(wide)}")
         return ", ".join(told)
 
     return tr(

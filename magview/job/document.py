@@ -25,7 +25,7 @@ from magview.job.sheet import CAUTIONS, STAGES, Job, stage_of, title_of
 from magview.job.stages import InternalTiming, Lobes
 from magview.job.words import shown
 from magview.spec.base import SpecError
-from magview.spec.language import inside, marked, tr
+from magview.spec.language import format_length, inside, marked, tr
 
 STATEMENT = marked(
     "How sure the readings are: each may be out by the half-width of the instrument or habit it was "
@@ -302,12 +302,12 @@ def _uncertainty(found: Uncertainty) -> Iterator[Block]:
 
 
 def _sure_cells(sure: Sure, unit: str) -> tuple[str, ...]:
-    value, spread, low, high = (
-        value_words(v, unit, False) for v in (sure.value, sure.expanded_uncertainty, sure.low, sure.high)
-    )
+    figures = (sure.value, sure.expanded_uncertainty, sure.low, sure.high)
     if unit == "mm":
-        value = tr("{length:mm} = {length:in}", length=sure.value)
-        spread = tr("{length:mm} = {length:in}", length=sure.expanded_uncertainty)
+        value, spread, *_ = (tr("{length:mm} = {length:in}", length=figure) for figure in figures)
+        _, _, low, high = (format_length(figure, False) for figure in figures)
+    else:
+        value, spread, low, high = (value_words(figure, unit) for figure in figures)
     percent = percent_words(sure.coverage_probability)
     return (
         tr(

@@ -11,6 +11,7 @@ from magview.bench import actions as do
 from magview.bench.actions import PlaceMagneto, TurnBackplate, TurnScrew
 from magview.bench.apply import apply, new_bench
 from magview.bench.changes import changes
+from magview.spec.language import lengths_in
 from magview.spec.library import find_magneto, shipped_names
 from tests.magnetos import on_the_published_coupling
 
@@ -60,7 +61,8 @@ def test_without_numbers_there_is_no_digit(bench):
 
 
 def test_lengths_in_inches(bench):
-    (told,) = [c for c in changes(bench, apply(bench, TurnScrew(-6.0)), inches=True) if "gap" in c]
+    lengths_in("in")
+    (told,) = [c for c in changes(bench, apply(bench, TurnScrew(-6.0))) if "gap" in c]
     assert "mm" not in told and re.search(r"\d (?:in|thou)\b", told)
 
 

@@ -27,6 +27,7 @@ from magview.physics.uncertainty.instruments import INSTRUMENTS, instrument
 from magview.physics.uncertainty.measurement import improve, judge_linear
 from magview.physics.uncertainty.setting_uncertainty import engine_measurement, internal_measurement
 from magview.spec.base import SpecError
+from magview.spec.language import lengths_in
 from magview.spec.library import find_installation
 from tests.magnetos import in_thousandths, on_the_published_coupling
 
@@ -86,14 +87,15 @@ def test_the_engine_cannot_be_read_where_there_is_none(bench):
 
 def test_the_engines_readings_are_judged_as_they_were_taken(engaged):
     found = judge_linear(engine_measurement(engaged.engaged.installation, read_engine(engaged, ())))
-    assert outcome_words(found[0], inches=False).startswith("Left magneto fires: ")
-    assert "25.00°" not in outcome_words(found[0], inches=False), "the lamp answers late and the play is not taken up"
+    assert outcome_words(found[0]).startswith("Left magneto fires: ")
+    assert "25.00°" not in outcome_words(found[0]), "the lamp answers late and the play is not taken up"
 
 
 def test_values_have_as_many_places_as_such_a_measurement():
-    assert value_words(0.2286, "mm", inches=False) == "0.229 mm"
-    assert value_words(0.2286, "mm", inches=True) == "0.0090 in"
-    assert value_words(-0.001, "deg", inches=False) == "0.00°"
+    assert value_words(0.2286, "mm") == "0.229 mm"
+    lengths_in("in")
+    assert value_words(0.2286, "mm") == "0.0090 in"
+    assert value_words(-0.001, "deg") == "0.00°"
 
 
 @pytest.mark.parametrize(
@@ -109,9 +111,10 @@ def test_a_quantity_is_told_with_its_spread_limits_and_chance(bench):
     """Nine thou pass, ten do not: the gap is most likely 9.5 thou = 0.241 mm; 0.203 to 0.254 mm are allowed."""
     tools = [instrument(key) for key in ("blades-thou", "after-tightening", "led-in", "lamp")]
     opening, gap = judge_linear(internal_measurement(bench.magneto, read_internal(bench, tools)))
-    words = outcome_words(gap, inches=False)
+    words = outcome_words(gap)
     assert "0.241 mm ±" in words and "limits 0.203 mm to 0.254 mm" in words and words[0].isupper()
-    assert "0.0095 in ±" in outcome_words(gap, inches=True)
+    lengths_in("in")
+    assert "0.0095 in ±" in outcome_words(gap)
     assert words.endswith(f"{percent_words(gap.probability_in_limits)} likely within them.")
     # Of the opening's readings (half-widths of rectangles, so their squares compare): the rule to 1 mm ±0.5 mm and
     # the straightedge ±0.2 mm at 36 mm, hands ±0.25°, and next to nothing by the lamp.

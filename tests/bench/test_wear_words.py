@@ -13,6 +13,7 @@ from magview.bench.state import readings
 from magview.bench.wear_words import expectation_words, lasting_words, leaving_words, rate_words
 from magview.physics.wear.inspection import Inspection
 from magview.physics.wear.prediction import WearRates, estimate_rates
+from magview.spec.language import lengths_in
 from magview.spec.library import find_installation
 from tests.magnetos import in_thousandths
 
@@ -28,13 +29,14 @@ def bench():
 
 
 def test_without_wear_it_stays_as_it_is(bench):
-    told = expectation_words(bench, WearRates(0.0), 100.0, inches=False)
+    told = expectation_words(bench, WearRates(0.0), 100.0)
     assert told == "After 100 h: opens at the E-gap, largest gap 0.229 mm; within limits."
-    assert "largest gap 0.0090 in;" in expectation_words(bench, WearRates(0.0), 100.0, inches=True)
+    lengths_in("in")
+    assert "largest gap 0.0090 in;" in expectation_words(bench, WearRates(0.0), 100.0)
 
 
 def test_a_worn_heel_opens_late_and_narrow_as_the_same_bench_worn_by_hand(bench):
-    told = expectation_words(bench, WearRates(0.02), 100.0, inches=False)
+    told = expectation_words(bench, WearRates(0.02), 100.0)
     found = re.fullmatch(r"After 100 h: opens ([\d.]+)° late, largest gap ([\d.]+) mm; out of limits\.", told)
     assert found is not None
     assert float(found[2]) == pytest.approx(GAP_MM - 0.02 * LEVER, abs=6e-4)
@@ -43,20 +45,20 @@ def test_a_worn_heel_opens_late_and_narrow_as_the_same_bench_worn_by_hand(bench)
 
 
 def test_early_is_said_as_early(bench):
-    told = expectation_words(apply(bench, TurnBackplate(-0.5)), WearRates(0.0), 50.0, inches=False)
+    told = expectation_words(apply(bench, TurnBackplate(-0.5)), WearRates(0.0), 50.0)
     assert told.startswith("After 50 h: opens 0.50° early") and "within limits" in told
     # 3° at the 36 mm rim is 1.9 mm beside the mark, 0.79 mm is allowed.
-    assert "early" in (out := expectation_words(apply(bench, TurnBackplate(-3.0)), WearRates(0.0), 50.0, False))
+    assert "early" in (out := expectation_words(apply(bench, TurnBackplate(-3.0)), WearRates(0.0), 50.0))
     assert "out of limits" in out
 
 
 def test_a_heel_worn_past_the_lobe_opens_no_more(bench):
-    told = expectation_words(bench, WearRates(0.4), 100.0, inches=False)
+    told = expectation_words(bench, WearRates(0.4), 100.0)
     assert told == "After 100 h the contacts would not open and close any more."
 
 
 def test_a_pip_is_what_the_blade_does_not_find(bench):
-    told = expectation_words(bench, WearRates(0.0, 0.05), 100.0, inches=False)
+    told = expectation_words(bench, WearRates(0.0, 0.05), 100.0)
     assert "within limits" in told, "the true gap is as it was"
     assert f"A blade would find {GAP_MM - 0.05:.3f} mm: it rides on the pip, 0.050 mm high" in told
 
@@ -74,7 +76,7 @@ def test_the_first_limit_to_go_is_told_with_its_hours(bench):
 
 
 def test_nothing_wears_nothing_leaves(bench):
-    assert leaving_words(bench, WearRates(0.0)) == "At these rates nothing leaves its limits within 10 000 h."
+    assert leaving_words(bench, WearRates(0.0)) == "At these rates nothing leaves its limits within 10000 h."
     # A millionth of a millimetre in 100 h takes 10 000 h many times over.
     assert "nothing leaves" in leaving_words(bench, WearRates(1e-6))
 
@@ -88,7 +90,7 @@ def test_a_setting_out_of_limits_is_to_be_set_first(bench):
 def test_rates_from_blades_alone_ask_for_the_opening_too(bench):
     """0.02 mm less in 100 h, exactly read: the blade gap closes by that, and heel and pip cannot be told apart."""
     seen = [Inspection(0.0, 0.23, 0.0), Inspection(100.0, 0.21, 0.0)]
-    told = rate_words(estimate_rates(bench.magneto, 0.0, seen), inches=False)
+    told = rate_words(estimate_rates(bench.magneto, 0.0, seen))
     assert told.startswith("The blade gap closes by 0.020 mm per 100 h (0.020 mm to 0.020 mm, 95 times in 100).")
     assert told.endswith("Note where it opened, too, to tell the heel's part from the pip's.")
 
@@ -102,17 +104,18 @@ def test_with_openings_the_heel_and_the_pip_have_their_parts(bench):
         Inspection(200.0, GAP_MM - 0.02 * LEVER - 0.01, 0.001, late, 0.01),
     ]
     rates = estimate_rates(bench.magneto, 0.0, seen)
-    found = re.search(r"the heel wears ([\d.]+) mm .*the pip grows ([\d.]+) mm", rate_words(rates, inches=False))
+    found = re.search(r"the heel wears ([\d.]+) mm .*the pip grows ([\d.]+) mm", rate_words(rates))
     assert found is not None
     assert (float(found[1]), float(found[2])) == pytest.approx((0.01, 0.005), abs=6e-4)
-    assert " in per 100 h" in rate_words(rates, inches=True) and "mm" not in rate_words(rates, inches=True)
-    assert "Note where it opened" in rate_words(replace(rates, pip=None), inches=False)
+    lengths_in("in")
+    assert " in per 100 h" in rate_words(rates) and "mm" not in rate_words(rates)
+    assert "Note where it opened" in rate_words(replace(rates, pip=None))
 
 
 def test_on_the_engine_wear_is_told_in_crank_degrees_against_its_tolerance():
     """A later opening by Δ of rotor fires Δ/k later; the seven-cylinder engine's rotor turns 7/8 of its crank."""
     bench = new_bench(find_installation("seven-radial-left"))
-    told = expectation_words(bench, WearRates(0.02), 100.0, inches=False)
+    told = expectation_words(bench, WearRates(0.02), 100.0)
     found = re.search(r"opens ([\d.]+)° late.*It fires ([\d.]+)° of crank later than now: ([\d.]+)° late", told)
     assert found is not None
     assert float(found[2]) == pytest.approx(float(found[1]) / (7 / 8), abs=0.012)
@@ -121,12 +124,12 @@ def test_on_the_engine_wear_is_told_in_crank_degrees_against_its_tolerance():
     assert ("Out of the engine's tolerance." in told) == (float(found[3]) > tolerance)
     assert "fires too late for the engine after" in leaving_words(bench, WearRates(0.005))
     assert "fires too early for the engine after" in leaving_words(bench, WearRates(0.0, 0.0, 0.005))
-    early = expectation_words(bench, WearRates(0.0, 0.0, 0.02), 100.0, inches=False)
+    early = expectation_words(bench, WearRates(0.0, 0.0, 0.02), 100.0)
     assert "of crank earlier than now" in early
 
 
 def test_which_gap_lasts_longest_is_computed(bench):
     low, high = (f"{v:.3f} mm" for v in bench.magneto.gap_limits_mm)
-    assert lasting_words(bench, WearRates(0.01), False).endswith(f"{high} lasts longest.")
-    assert lasting_words(bench, WearRates(0.0, 0.0, 0.01), False).endswith(f"{low} lasts longest.")
-    assert lasting_words(bench, WearRates(0.0), False) == ""
+    assert lasting_words(bench, WearRates(0.01)).endswith(f"{high} lasts longest.")
+    assert lasting_words(bench, WearRates(0.0, 0.0, 0.01)).endswith(f"{low} lasts longest.")
+    assert lasting_words(bench, WearRates(0.0)) == ""

@@ -178,7 +178,7 @@ def test_reminders():
     assert "due at 462 h of the magneto, in 7 h" in (reminder(job, "2026-10-20", 455.0) or "")
     assert "3 h ago" in (reminder(job, "2026-10-20", 465.0) or "")
     assert "due on 2027-04-14, in 14 days" in (reminder(job, "2027-03-31") or "")
-    assert "1 days ago" in (reminder(job, "2027-04-15") or "")
+    assert "1 day ago" in (reminder(job, "2027-04-15") or "")
     assert reminder(new_job(), "2026-10-20") is None
 
 

@@ -372,7 +372,7 @@ class SettingPanel(QWidget):
     def _show_advice(self, state: BenchState) -> None:
         self._advised = advised(state, self.wanted.exact)
         self.do_it.setEnabled(self._advised.reachable)
-        self.advice.setText(advised_words(state, self._advised, self.look.inches))
+        self.advice.setText(advised_words(state, self._advised))
 
     def _show_lamp(self, state: BenchState) -> None:
         """What setting the contacts does to the reading of the timing lamp: said here too, where it is done."""

@@ -272,7 +272,7 @@ class UncertaintyPanel(QWidget):
             self.look.theme.good if whole >= 0.95 else self.look.theme.text if whole >= 0.5 else self.look.theme.bad
         )
         tint(self.overall, colour, bold=True)
-        self.answer.setText("\n".join(outcome_words(o, self.look.inches) for o in found.outcomes))
+        self.answer.setText("\n".join(outcome_words(o) for o in found.outcomes))
         self.matters.setText(matters_words(weakest))
         self._show_budget(weakest)
         said = [f"{tr(o.quantity.name)}: {o.agreement.statement}" for o in found.outcomes if o.agreement is not None]
@@ -301,8 +301,8 @@ class UncertaintyPanel(QWidget):
             unit = outcome.quantity.unit
             cells = (
                 line.input.name,
-                value_words(line.input.standard_uncertainty, line.input.unit, self.look.inches),
-                value_words(line.uncertainty, unit, self.look.inches),
+                value_words(line.input.standard_uncertainty, line.input.unit),
+                value_words(line.uncertainty, unit),
                 percent_words(line.share),
             )
             for place, text in enumerate(cells):

@@ -115,7 +115,7 @@ class WearPanel(QWidget):
         self.gap_error, self.late_error = LengthSpin(0.001, 0.001, 1.0, self.look), AngleSpin(0.05, 0.05, 20.0)
         self.gap_error.show_value(one_reading("blades-thou"))
         self.late_error.show_value(round(one_reading("rule-half-mm"), 2))
-        usual = usual_words(self.look.inches)
+        usual = usual_words()
         for error in (self.gap_error, self.late_error):
             error.setToolTip(tr("How far this reading may be out to either side. {usual}", usual=usual))
         for spin in (self.at, self.gap, self.gap_error, self.late, self.late_error):
@@ -180,9 +180,9 @@ class WearPanel(QWidget):
     def _show(self, _: object = None) -> None:
         state, rates = self._model.state, self.rates
         self.heel.setEnabled(state.magneto.breaker.heel_arm_mm is not None)
-        self.expected.setText(expectation_words(state, rates, self.hours.exact, self.look.inches))
+        self.expected.setText(expectation_words(state, rates, self.hours.exact))
         self.leaves.setText(leaving_words(state, rates))
-        self.lasts.setText(lasting_words(state, rates, self.look.inches))
+        self.lasts.setText(lasting_words(state, rates))
         self._show_inspections(state)
         self.rates_changed.emit()
 
@@ -214,7 +214,7 @@ class WearPanel(QWidget):
         arm, breaker = self._model.state.magneto.breaker.heel_arm_mm, self._model.state.magneto.breaker
         # What the faces are said to burn has hidden as much of the heel's wear.
         self._hidden_mm_per_100h = self.faces.exact * arm / breaker.contact_arm_mm if arm else 0.0
-        self.found.setText(rate_words(found, self.look.inches))
+        self.found.setText(rate_words(found))
         self.use_button.setEnabled(found.heel is not None and not any(outdated_inspections(state)))
 
     # -------------------------------------------------------------- hands on

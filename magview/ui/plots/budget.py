@@ -142,7 +142,7 @@ class BudgetSheet(PlotSheet):
         if outcome is None:
             return ""
         if plot == 1:
-            return outcome_words(outcome, self.inches)
+            return outcome_words(outcome)
         lines = sorted(outcome.linear.budget, key=lambda line: -line.share)
         row = round(y)
         if not 0 <= row < len(lines):
@@ -161,4 +161,4 @@ class BudgetSheet(PlotSheet):
 
     def summary(self) -> str:
         """What it comes to."""
-        return outcome_words(self.outcome, self.inches) if self.outcome is not None else tr("Nothing is judged yet.")
+        return outcome_words(self.outcome) if self.outcome is not None else tr("Nothing is judged yet.")

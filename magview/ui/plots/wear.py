@@ -144,7 +144,7 @@ class WearSheet(PlotSheet):
         """What to expect at the hours under the pointer."""
         if self._panel is None or x < 0:
             return ""
-        return expectation_words(self.model.state, self._panel.rates, round(x), self.inches)
+        return expectation_words(self.model.state, self._panel.rates, round(x))
 
     def table(self) -> Table:
         """The course over the hours."""

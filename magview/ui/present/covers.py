@@ -156,5 +156,5 @@ class BeforeAndAfter(Cover):
 
     def show_state(self, state: BenchState, old: BenchState | None = None) -> None:
         """Say what is different now."""
-        told = changes(self.kept.state, state, numbers=self.after.numbers, inches=self.look.inches)
+        told = changes(self.kept.state, state, numbers=self.after.numbers)
         self.words.setText("   •   ".join(told) if told else tr("Nothing has changed."))

@@ -52,7 +52,7 @@ def sure_words(field: str, sure: Sure, inches: bool) -> str:
     """How sure a quantity is, in a sentence."""
     unit = "mm" if field.endswith("_mm") else "deg"
     value, spread, low, high = (
-        value_words(v, unit, inches) for v in (sure.value, sure.expanded_uncertainty, sure.low, sure.high)
+        value_words(v, unit) for v in (sure.value, sure.expanded_uncertainty, sure.low, sure.high)
     )
     return tr(
         "{value} ± {spread} (k = {k}, {probability}); {odds} likely within {low} to {high}; "

@@ -98,7 +98,7 @@ class HistoryPage(Page):
 
     def _show_usual(self) -> None:
         empty = tr("Left empty: blades in steps of 0.001 in, a rule to 0.5 mm, a disc to 1°.")
-        self.usual.setText(f"{empty} {usual_words(self.look.inches)}")
+        self.usual.setText(f"{empty} {usual_words()}")
 
     # -------------------------------------------------------------- reading
 

@@ -335,7 +335,7 @@ def test_words_wait_until_somebody_looks(wear):
     window.model.send(TurnBackplate(2.0))
     assert page.expected.text() == before
     window.tabs.setCurrentIndex(5)
-    expected = expectation_words(window.model.state, page.rates, page.hours.exact, False)
+    expected = expectation_words(window.model.state, page.rates, page.hours.exact)
     assert page.expected.text() == expected != before
 
 
