@@ -51,6 +51,15 @@ class Gradient:
 
 
 @dataclass(frozen=True)
+class LinearGradient:
+    """Light on a drum: roles and how far they cover, at shares of the way between two points [mm] of the piece."""
+
+    start: Point
+    end: Point
+    stops: tuple[tuple[float, str, float], ...]
+
+
+@dataclass(frozen=True)
 class Hatch:
     """Lines along bearings [deg], a pitch [mm] apart, in the colour of the piece's line."""
 
@@ -70,7 +79,7 @@ class Style:
     """Lengths of strokes and spaces in widths of the line."""
     fill_alpha: float = 1.0
     line_alpha: float = 1.0
-    gradient: Gradient | None = None
+    gradient: Gradient | LinearGradient | None = None
     hatch: Hatch | None = None
 
 

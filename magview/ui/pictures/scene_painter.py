@@ -15,6 +15,8 @@ from PySide6.QtGui import (
     QBrush,
     QColor,
     QFont,
+    QGradient,
+    QLinearGradient,
     QPainter,
     QPainterPath,
     QPen,
@@ -31,6 +33,7 @@ from magview.drawing.scene import (
     Gradient,
     Group,
     Layer,
+    LinearGradient,
     Measure,
     Piece,
     Scene,
@@ -231,7 +234,12 @@ class ScenePainter:
             pen.setDashPattern(list(dash))
         return pen
 
-    def _gradient(self, light: Gradient) -> QRadialGradient:
+    def _gradient(self, light: Gradient | LinearGradient) -> QGradient:
+        if isinstance(light, LinearGradient):
+            along = QLinearGradient(_qt(light.start), _qt(light.end))
+            for at, role, alpha in light.stops:
+                along.setColorAt(at, self.colour(role, alpha))
+            return along
         gradient = QRadialGradient(_qt(light.centre), light.radius_mm)
         for at, role in light.stops:
             gradient.setColorAt(at, self.colour(role))

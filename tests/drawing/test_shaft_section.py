@@ -1,0 +1,215 @@
+"""Angles, teeth and flux of the shaft's pictures against the state, for every shipped magneto over two turns."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import replace
+
+import numpy as np
+import pytest
+
+from magview.bench.apply import new_bench
+from magview.bench.state import BenchState
+from magview.bench.words import breaker_end_sense
+from magview.curves.why_here import core_flux
+from magview.drawing.rotor_cut import (
+    LEAST_FLUX,
+    POLE_HALF,
+    SHOE_HALF,
+    leaving_deg,
+    ribbon,
+    ribbon_path,
+    rotor_cut_scene,
+)
+from magview.drawing.scene import Options
+from magview.drawing.shaft_section import (
+    AXLES,
+    CAM,
+    DISC,
+    DISC_RADIUS,
+    FINGER,
+    PINION_TEETH,
+    angles_of,
+    at_no_1,
+    finger_teeth,
+    joint,
+    names_below,
+    rotor_turns_per_crank_turn,
+    shaft_scene,
+    two_shafts,
+    window_teeth,
+)
+from magview.physics.electric.coil import static_flux_wb
+from magview.spec.library import find_installation, find_magneto, shipped_names
+
+INSTALLATIONS = shipped_names("installations")
+MAGNETOS = shipped_names("magnetos")
+
+
+def on_engine(name: str, rotor_deg: float = 0.0) -> BenchState:
+    return replace(new_bench(find_installation(name)), rotor_deg=rotor_deg)
+
+
+def apart(a: float, b: float, whole: float = 360.0) -> float:
+    """How far two angles are from one another [deg]."""
+    return abs((a - b + whole / 2) % whole - whole / 2)
+
+
+@pytest.mark.parametrize("name", INSTALLATIONS)
+def test_every_part_turns_by_its_own_ratio(name):
+    start, end = angles_of(on_engine(name, 0.0)), angles_of(on_engine(name, 36.0))
+    state = on_engine(name)
+    sense, k = breaker_end_sense(state.magneto), rotor_turns_per_crank_turn(state)
+    assert end.rotor - start.rotor == pytest.approx(36.0 * sense)
+    assert end.cam - start.cam == pytest.approx(36.0 * sense * state.magneto.cam.turns_per_rotor_turn)
+    # The finger goes round once in two turns of the crank (common practice), by gears, so the other way round.
+    assert end.finger - start.finger == pytest.approx(-36.0 * sense / (2.0 * k))
+    for part in ("drive_flange", "disc", "magneto_flange"):
+        assert apart(getattr(end, part) - getattr(start, part), 36.0 * sense) < 1e-9, "one shaft"
+
+
+@pytest.mark.parametrize("name", INSTALLATIONS)
+def test_the_finger_stands_at_no_1_when_the_rotor_stands_at_its_e_gap(name):
+    state = on_engine(name)
+    assert at_no_1(angles_of(replace(state, rotor_deg=state.magneto.e_gap_deg)))
+    once = 360.0 * 2.0 * rotor_turns_per_crank_turn(state)  # rotor degrees in a turn of the finger
+    assert at_no_1(angles_of(replace(state, rotor_deg=state.magneto.e_gap_deg + once)))
+    assert not at_no_1(angles_of(replace(state, rotor_deg=state.magneto.e_gap_deg + once / 2)))
+
+
+@pytest.mark.parametrize("name", INSTALLATIONS)
+def test_the_gears_mesh_wherever_they_stand(name):
+    for rotor in np.linspace(-360.0, 360.0, 41):
+        state = on_engine(name, float(rotor))
+        angles = angles_of(state)
+        pinion, gear = 360.0 / PINION_TEETH, 360.0 / finger_teeth(state)
+        # Where they touch: the top of one and the bottom of the other. A tooth of one meets a gap of the other.
+        meeting = (angles.pinion / pinion + (angles.finger - 180.0) / gear) % 1.0
+        assert meeting == pytest.approx(0.5, abs=1e-6)
+
+
+@pytest.mark.parametrize("name", INSTALLATIONS)
+def test_each_joint_has_its_own_number_of_teeth_at_the_discs_angle(name):
+    coupling = on_engine(name).engaged.installation.coupling
+    for teeth in (coupling.drive_teeth, coupling.magneto_teeth):
+        for turned in (0.0, 3.7, 111.0):
+            points = np.array(joint(teeth, turned, DISC_RADIUS, DISC[0], 4.0))
+            edges = np.degrees(np.arccos(np.clip(-points[1:-1:2, 1] / DISC_RADIUS, -1.0, 1.0)))
+            assert abs(len(edges) - teeth) <= 1, "half the round shows half of two edges a tooth"
+            expected = (turned + 90.0 / teeth - 180.0) % (180.0 / teeth)
+            assert all(apart(edge, expected, 180.0 / teeth) < 1e-6 for edge in edges)
+
+
+def test_what_shows_of_a_drum_lies_on_its_near_side():
+    state = on_engine(INSTALLATIONS[0], 20.0)
+    angles = angles_of(state)
+    scene = shaft_scene(state)
+    blade = next(
+        p for p in scene.group("turning").pieces if p.part == "finger" and p.outlines[0][0, 0] == FINGER[0] + 0.6
+    )
+    assert (blade.style.fill != "") == (math.sin(math.radians(angles.finger)) < 0.08)
+    tip = blade.outlines[0][:, 1]
+    reach = tip[np.argmax(np.abs(tip - AXLES))] - AXLES
+    assert reach == pytest.approx(17.0 * math.cos(math.radians(angles.finger)))
+
+
+def test_the_painted_tooth_is_in_the_middle_of_the_window_at_no_1_only():
+    state = on_engine("seven-radial-left")
+    at = replace(state, rotor_deg=state.magneto.e_gap_deg)
+    teeth = finger_teeth(at)
+    middle = dict(window_teeth(angles_of(at).finger, teeth))[0]
+    assert middle == pytest.approx(30.5)
+    away = dict(window_teeth(angles_of(replace(at, rotor_deg=at.rotor_deg + 200.0)).finger, teeth))
+    assert 0 not in away
+
+
+@pytest.mark.parametrize("on", [True, False])
+@pytest.mark.parametrize("up", [0.0, AXLES])
+def test_names_below_stand_in_the_order_of_their_parts(on, up):
+    names = names_below(on, up)
+    for row in (0, 1):
+        places = [n.x for n in names if n.row == row]
+        assert places == sorted(places)
+
+
+@pytest.mark.parametrize("name", MAGNETOS)
+def test_without_an_engine_there_is_no_coupling_and_one_electrode(name):
+    scene = shaft_scene(replace(new_bench(find_magneto(name)), engaged=None))
+    parts = {piece.part for group in scene.groups for piece in group.pieces}
+    assert not parts & {"drive flange", "disc", "magneto flange", "engine"}
+    assert sum(piece.part == "electrode" for piece in scene.group("distributor").pieces) == 1
+    assert "without an engine" in scene.description
+
+
+@pytest.mark.parametrize("name", MAGNETOS)
+def test_a_cam_of_another_ratio_is_drawn_on_the_distributors_shaft(name):
+    state = new_bench(find_magneto(name))
+    cam = next(
+        p for p in shaft_scene(state).group("turning").pieces if p.part == "cam" and p.outlines[0][0, 0] == CAM[0]
+    )
+    assert cam.outlines[0][:, 1].mean() == pytest.approx(AXLES if two_shafts(state) else 0.0, abs=1e-9)
+
+
+# ---------------------------------------------------------------------- the cut
+
+
+def north_share(poles: int, rotor_bearing: float, shoe_deg: float) -> float:
+    """How much more of a shoe's face lies over north poles than over south poles, by counting [share]."""
+    half = SHOE_HALF * 360.0 / poles
+    faces = np.linspace(shoe_deg - half, shoe_deg + half, 721)
+    pole = np.round((faces - rotor_bearing) / (360.0 / poles)).astype(int)
+    over = np.abs(faces - rotor_bearing - pole * 360.0 / poles) <= POLE_HALF * 360.0 / poles
+    return float(np.mean(np.where(over, np.where(pole % 2 == 0, 1.0, -1.0), 0.0)))
+
+
+@pytest.mark.parametrize("name", MAGNETOS)
+def test_the_magnets_flux_leaves_through_the_shoe_over_a_north_pole(name):
+    magneto = find_magneto(name)
+    sense, coil = breaker_end_sense(magneto), magneto.electrical
+    for rotor in np.linspace(-360.0, 360.0, 145):
+        if coil is not None:
+            flux = float(static_flux_wb(coil, magneto.poles, rotor)) / coil.peak_flux_wb
+        else:
+            flux = -math.sin(math.radians(magneto.poles / 2 * rotor))
+        if abs(flux) > LEAST_FLUX:
+            assert north_share(magneto.poles, sense * rotor, leaving_deg(magneto.poles, flux, sense)) > 0.0
+
+
+@pytest.mark.parametrize("name", MAGNETOS)
+def test_the_ribbon_is_as_wide_as_the_flux_is_strong(name):
+    state = replace(new_bench(find_magneto(name)), rotor_deg=30.0)
+    flux, _ = core_flux(state)
+    pieces = [p for p in rotor_cut_scene(state).group("flux").pieces if p.style.fill_alpha == 0.47]
+    if abs(flux) <= LEAST_FLUX:
+        assert not pieces
+        return
+    (piece,) = pieces
+    n = len(piece.outlines[0]) // 2
+    one, other = piece.outlines[0][:n], piece.outlines[0][n:][::-1]
+    middle = n // 2  # in the core, between two corners
+    across = np.hypot(*((one[middle - 1] + one[middle]) / 2 - (other[middle - 1] + other[middle]) / 2))
+    assert across == pytest.approx(7.2 * abs(flux))
+
+
+@pytest.mark.parametrize("poles", [2, 4, 6])
+def test_a_ribbon_keeps_its_width_at_every_corner(poles):
+    middle = ribbon_path(poles)
+    outline = ribbon(middle, 3.0)
+    n = len(middle)
+    for side, sign in ((outline[:n], 1.0), (outline[n:][::-1], -1.0)):
+        for i in range(n - 1):
+            step = middle[i + 1] - middle[i]
+            normal = np.array([-step[1], step[0]]) / np.hypot(*step)
+            assert (side[i] - middle[i]) @ normal == pytest.approx(1.5 * sign)
+
+
+def test_practice_shows_no_share_of_the_flux():
+    state = on_engine("seven-radial-left", 24.0)
+    scene = rotor_cut_scene(state, Options(numbers=False))
+    assert not any("%" in word.text for word in scene.words)
+    assert "%" not in scene.description
+
+
+def test_without_electrical_values_the_cut_says_that_it_is_assumed():
+    plain = find_magneto("seven-radial").model_copy(update={"electrical": None})
+    assert rotor_cut_scene(new_bench(plain)).assumed
