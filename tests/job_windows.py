@@ -74,7 +74,7 @@ def write(window, part: str, field: str, text: str) -> None:
     from PySide6.QtCore import Qt
     from PySide6.QtTest import QTest
 
-    from magview.ui.work.edits import DayEdit
+    from magview.ui.kit.forms import DayEdit
 
     edit = form_of(window, part).edits[field]
     line = edit.line if isinstance(edit, DayEdit) else edit

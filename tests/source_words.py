@@ -12,7 +12,20 @@ from typing import Any
 from magview.spec import language
 from magview.spec.library import resources
 
-ROOMS = ("spec", "physics", "bench", "drawing", "curves", "own", "practice", "job", "classroom", "upkeep", "ui")
+ROOMS = (
+    "spec",
+    "physics",
+    "bench",
+    "drawing",
+    "curves",
+    "forms",
+    "own",
+    "practice",
+    "job",
+    "classroom",
+    "upkeep",
+    "ui",
+)
 PACKAGE = Path(language.__file__).parents[1]
 
 WORD = re.compile(r"[^\W\d_]{2,}")

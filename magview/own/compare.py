@@ -7,8 +7,9 @@ from dataclasses import dataclass
 
 from magview.bench.apply import new_bench
 from magview.bench.state import readings
+from magview.forms.entry import Entry, Value
+from magview.forms.typed import written
 from magview.own.drafts import Draft, Item, draft_of, in_words, shipped_kind
-from magview.own.entry import Entry, Value, write_entry
 from magview.own.fields import Kind, entries
 from magview.physics.cam.setting import internal_timing
 from magview.physics.engine.coupling import crank_advance_deg, finest_shift_deg, speed_mismatch
@@ -94,7 +95,7 @@ def shown(entry: Entry, value: Value | None, inches: bool) -> str:
     for choice, words in entry.choices:
         if choice == value and type(choice) is type(value):
             return tr(words)
-    return write_entry(entry, value, inches) or "–"
+    return written(entry, value, inches) or "–"
 
 
 def results(item: Item) -> list[Result]:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import json
-import re
 from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
 from pathlib import Path
@@ -11,12 +10,13 @@ from types import MappingProxyType
 from typing import Any
 
 from magview.bench.apply import new_bench
-from magview.own.entry import NUMERIC, Entry, Value, read_entry
-from magview.own.fields import KINDS, MODELS, PARTS, Kind, entries
+from magview.forms import draft as forms
+from magview.forms.entry import Entry, Value
+from magview.own.fields import KINDS, MODELS, Kind, entries
 from magview.physics.engine.crank import top_dead_centre_deg
 from magview.spec.base import Model, SpecError
 from magview.spec.engine import Engine, Installation
-from magview.spec.files import dump_json, format_of, read_engine, read_magneto, refusals, validate
+from magview.spec.files import dump_json, read_engine, read_magneto, validate
 from magview.spec.language import tr
 from magview.spec.library import find_engine, find_magneto, shipped_names
 from magview.spec.magneto import Magneto
@@ -127,7 +127,7 @@ def kind_of(item: Item) -> Kind:
 def draft_of(item: Item, basis: str = "") -> Draft:
     """A draft that holds what an item does; with `basis`, every value is noted as that shipped file's."""
     kind = kind_of(item)
-    values = _flat(kind, json.loads(dump_json(item)))
+    values = forms.values_of(MODELS[kind], json.loads(dump_json(item)))
     if isinstance(item, Installation):
         values = {k: v for k, v in values.items() if k not in ("magneto", "engine")}
     told = entries(kind)
@@ -143,62 +143,26 @@ def draft_of(item: Item, basis: str = "") -> Draft:
     return Draft(kind, MappingProxyType(values), MappingProxyType(notes), basis)
 
 
-def _flat(kind: Kind, data: dict[str, Any]) -> dict[str, Value]:
-    values: dict[str, Value] = {}
-    for path, entry in entries(kind).items():
-        found: Any = data
-        for name in entry.field.split("."):
-            found = found.get(name) if isinstance(found, dict) else None
-        if entry.end is not None and isinstance(found, list) and len(found) == 2:
-            found = found[entry.end]
-        if found is not None and found != "" and not isinstance(found, dict):
-            values[path] = tuple(found) if isinstance(found, list) else found
-    return values
-
-
 # ---------------------------------------------------------------------- judging
 
 
 def asked(draft: Draft) -> dict[str, Entry]:
-    """The entries that are asked for as the draft stands: the sizes of an eccentric only where there is one."""
-    return {
-        path: entry
-        for path, entry in entries(draft.kind).items()
-        if entry.only is None or draft.values.get(entry.only[0]) in entry.only[1]
-    }
+    """The entries that are asked for as the draft stands, in the order of the pages."""
+    shown = forms.asked(MODELS[draft.kind], draft.values)
+    return {path: entry for path, entry in entries(draft.kind).items() if path in shown}
 
 
 def needed(draft: Draft) -> tuple[str, ...]:
     """The entries that a file cannot do without, as the draft stands."""
-    begun = [p.needed for p in PARTS[draft.kind] if any(v.startswith(f"{p.path}.") for v in draft.values)]
-    parts = {path for group in begun for path in group}
+    found = forms.needed(MODELS[draft.kind], draft.values)
     drawn = draft.values.get("cam.profile.kind") == "law"
-    shown = asked(draft)
-    # A range with one end is no range.
-    ranges = {entry.field for path, entry in shown.items() if entry.end is not None and path in draft.values}
-    return tuple(
-        path
-        for path, entry in shown.items()
-        if not entry.optional or path in parts or entry.field in ranges or (drawn and path.startswith("breaker."))
-    )
+    return tuple(path for path in asked(draft) if path in found or (drawn and path.startswith("breaker.")))
 
 
 def file_data(draft: Draft) -> dict[str, Any]:
     """The draft as a file's parsed JSON, lists as tuples, without what could not be read."""
+    data = forms.data_of(MODELS[draft.kind], draft.values)
     told = entries(draft.kind)
-    data: dict[str, Any] = {"format": format_of(MODELS[draft.kind])}
-    ranges: dict[str, dict[int, Value]] = {}
-    for path, entry in asked(draft).items():
-        value = draft.values.get(path)
-        if value is None or (entry.form in NUMERIC and isinstance(value, str)):
-            continue
-        if entry.end is not None:
-            ranges.setdefault(entry.field, {})[entry.end] = value
-        else:
-            _put(data, entry.field, value)
-    for name, ends in ranges.items():
-        if len(ends) == 2:
-            _put(data, name, (ends[0], ends[1]))
     held = {told[p].field for p in draft.values if p in asked(draft)}
     sources = tuple(
         {"field": name, "origin": note.origin, "note": note.text}
@@ -210,33 +174,15 @@ def file_data(draft: Draft) -> dict[str, Any]:
     return data
 
 
-def _put(data: dict[str, Any], name: str, value: object) -> None:
-    *parts, last = name.split(".")
-    for part in parts:
-        data = data.setdefault(part, {})
-    data[last] = value
-
-
 def check(own: Own, kind: Kind) -> Checked:
     """What one of the drafts comes to: the item, or what is missing and what is refused, entry by entry."""
     draft = own.draft(kind)
     shown = asked(draft)
-    refused: dict[str, str] = {}
-    for path, entry in shown.items():
-        value = draft.values.get(path)
-        if entry.form in NUMERIC and isinstance(value, str):
-            try:
-                read_entry(entry, value)
-                refused[path] = tr("“{text}” could not be taken: type it again", text=value[:40])
-            except SpecError as error:
-                refused[path] = str(error)
     data = file_data(draft)
+    not_there: dict[str, str] = {}
     if kind == "installation":
-        _refer(own, data, refused)
-    model = MODELS[kind]
-    for place, sentence in refusals(model, data):
-        path = _culprit(shown, place, sentence)
-        refused.setdefault(path, _in_words(shown, sentence))
+        _refer(own, data, not_there)
+    refused = forms.refused(MODELS[kind], draft.values, data) | not_there
     missing = tuple(p for p in needed(draft) if p not in draft.values)
     item: Item | None = None
     if not missing and not refused:
@@ -257,7 +203,7 @@ def _made(kind: Kind, data: dict[str, Any], shown: dict[str, Entry], refused: di
             new_bench(item)
     except ValueError as error:  # a cam that undercuts shows only when its curve is built
         sentence = str(error)
-        refused[_culprit(shown, (), sentence)] = _in_words(shown, sentence)
+        refused[forms.culprit(shown, (), sentence)] = forms.in_words(shown, sentence)
         return None
     return item
 
@@ -289,48 +235,9 @@ def referred(own: Own, kind: Kind, name: str) -> Model:
     return read_magneto(Path(name)) if kind == "magneto" else read_engine(Path(name))
 
 
-_NAME = re.compile(r"[a-z_]+(?:\.[a-z_]+)*(?:\[\d+\])?")
-
-
-def _culprit(shown: dict[str, Entry], place: tuple[int | str, ...], sentence: str) -> str:
-    """The entry that a refusal belongs to: the one at its place, else the first that its sentence names."""
-    name = ".".join(p for p in place if isinstance(p, str))
-    at = [p for p in shown if shown[p].field == name]
-    if at:
-        end = next((p for p in reversed(place) if isinstance(p, int)), 0)
-        return at[min(end, len(at) - 1)]
-    for token in _NAME.findall(sentence):
-        for full in (token, f"{name}.{token}" if name else token):
-            found = [p for p in shown if p == full or shown[p].field == full.partition("[")[0]]
-            if found:
-                return found[-1]
-    # A part of the file, such as the articulation, has no entry of its own: the first within it.
-    inside = [p for part in (name, *_NAME.findall(sentence)) for p in shown if p.startswith(f"{part}.")]
-    return inside[0] if inside else next(iter(shown))
-
-
-def _in_words(shown: dict[str, Entry], sentence: str) -> str:
-    """The sentence with the file's names of fields replaced by what the entries are called."""
-    labels: dict[str, str] = {}
-    for entry in shown.values():
-        label = tr(entry.label)
-        first = labels.get(entry.field)
-        labels[entry.field] = tr("{first} and {second}", first=first, second=label) if first else label
-    short = {name.rpartition(".")[2]: label for name, label in labels.items()}
-
-    def word(match: re.Match[str]) -> str:
-        name = match[0].partition("[")[0]
-        if match.start() > 0 and "_" not in name and "." not in name:
-            return match[0]  # a word of the sentence's own
-        label = labels.get(name) or short.get(name)
-        return f"“{label}”" if label else match[0]
-
-    return _NAME.sub(word, sentence)
-
-
 def in_words(kind: Kind, sentence: str) -> str:
     """A sentence about a file's fields with their names as a person knows them."""
-    return _in_words(entries(kind), sentence)
+    return forms.in_words(entries(kind), sentence)
 
 
 def shipped_kind(kind: Kind) -> list[str]:

@@ -9,8 +9,8 @@ from types import MappingProxyType
 from typing import Any, get_args
 
 from magview.bench.autosave import Keeper
+from magview.forms.entry import Value
 from magview.own.drafts import OWN, SHIPPED, Draft, Item, Note, Own, check, draft_of, with_value
-from magview.own.entry import Value
 from magview.own.fields import KINDS, MODELS, Kind, entries
 from magview.spec.base import SpecError
 from magview.spec.engine import Engine, Installation

@@ -5,8 +5,8 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 
+from magview.forms.entry import Value
 from magview.own.drafts import OWN, Draft, Note, Own, check, in_words, referred, with_note, with_value
-from magview.own.entry import Value
 from magview.physics.engine.coupling import speed_ratio
 from magview.physics.trials.flank_fit import fit_flank, fitted_magneto
 from magview.physics.trials.trial import ReadingErrors, Trial

@@ -43,7 +43,8 @@ class Breaker(Model):
         marked("Any angle: only the drawing needs it, no reading does."))] = None
 
 
-_Kind = said(
+_KINDS = Choices((("eccentric", marked("turns an eccentric")), ("threaded", marked("is threaded"))))
+_KIND = said(
     marked("Contact screw"),
     marked("What the screw does: turn an eccentric, or drive the contact by its thread."),
     marked("Eccentric or threaded."))
@@ -69,7 +70,7 @@ Closer = Annotated[bool, Choices(((True, marked("clockwise")), (False, marked("a
 class EccentricScrew(Model):
     """The contact screw turns an eccentric: stop moves by throw·sin(angle)."""
 
-    kind: Annotated[Literal["eccentric"], _Kind]
+    kind: Annotated[Literal["eccentric"], _KINDS, _KIND]
     throw_mm: Annotated[Length, said(
         marked("Throw of the eccentric"),
         marked("How far the fixed contact moves from the middle when the screw turns a quarter."),
@@ -81,7 +82,7 @@ class EccentricScrew(Model):
 class ThreadedScrew(Model):
     """The contact screw is threaded: stop moves by lead·angle/360."""
 
-    kind: Annotated[Literal["threaded"], _Kind]
+    kind: Annotated[Literal["threaded"], _KINDS, _KIND]
     lead_mm: Annotated[Length, said(
         marked("Lead of the thread"),
         marked("How far the fixed contact moves in one whole turn of the screw."),

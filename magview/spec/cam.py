@@ -17,7 +17,8 @@ LAST_BITS_MM = 1e-9
 """Lifts that differ by less are the same: a millionth of a micrometre, which no gauge reads."""
 
 # fmt: off
-_Kind = said(
+_KINDS = Choices((("law", marked("a law of motion")), ("measured", marked("a traced table"))))
+_KIND = said(
     marked("The lift is known as"),
     marked("Either a lobe drawn by a law of motion, or a table of lift traced with a gauge."),
     marked("A traced lift needs fewer sizes of the arm; a drawn one needs fewer readings."))
@@ -26,7 +27,7 @@ _Kind = said(
 class LawProfile(Model):
     """One lobe drawn by a standard motion law, in cam degrees; the rise meets the heel first."""
 
-    kind: Annotated[Literal["law"], _Kind]
+    kind: Annotated[Literal["law"], _KINDS, _KIND]
     base_radius_mm: Annotated[Length, said(
         marked("Base circle's radius"),
         marked("From the cam's centre to its low part: half of what a calliper reads across it."),
@@ -60,7 +61,7 @@ class LawProfile(Model):
 class MeasuredProfile(Model):
     """One lobe as measured: contact lift against cam degrees turned past its top."""
 
-    kind: Annotated[Literal["measured"], _Kind]
+    kind: Annotated[Literal["measured"], _KINDS, _KIND]
     angle_deg: Annotated[tuple[Annotated[Angle, CAM_DEG], ...], Field(min_length=5, max_length=20_000), said(
         marked("Angles of the traced lift"),
         marked("Cam degrees from the lobe's top, before it below 0, as many as there are lifts."),

@@ -10,14 +10,14 @@ import sys
 import pytest
 from jsonschema import Draft202012Validator
 
+from magview.forms.entry import NUMERIC
+from magview.forms.typed import allowed, bounds, read, same, written
 from magview.job.schema import schema
 from magview.own.compare import differences, nearest, results, shipped_item, warnings
 from magview.own.drafts import OWN, Draft, Note, Own, check, draft_of, with_note, with_value
 from magview.own.drafts import SHIPPED as OF_SHIPPED
-from magview.own.entry import NUMERIC, read_entry, same_value, write_entry
-from magview.own.fields import KINDS, MODELS, entries, pages_of
+from magview.own.fields import KINDS, MODELS, entries, on_page, pages_of
 from magview.own.files import file_text, keeper, open_file, take
-from magview.own.limits import allowed_words, bounds
 from magview.own.measured import lift_base, on_an_engine, with_lift, with_trials, with_worked_out
 from magview.physics.cam.breaker import lift_curve
 from magview.physics.cam.setting import InternalTiming
@@ -58,12 +58,12 @@ def test_every_field_of_the_file_is_asked_for_and_explained(kind):
     if kind == "installation":  # its magneto and engine are files of their own, asked for as such
         wanted = {p.partition(".")[0] if p.startswith(("magneto", "engine")) else p for p in wanted}
     assert {entry.field for entry in entries(kind).values()} == wanted
-    asked_once = [entry.path for page in pages_of(kind) for entry in page.entries]
+    asked_once = [path for page in pages_of(kind) for path in on_page(kind, page)]
     assert len(asked_once) == len(set(asked_once))
     for entry in entries(kind).values():
-        for words in (entry.label, entry.meaning, entry.why):
+        for words in (entry.label, entry.meaning, entry.rule):
             assert (words and words[0].isupper()) or words[0].isdigit(), entry.path
-        assert entry.meaning.endswith(".") and entry.why.endswith(".")
+        assert entry.meaning.endswith(".") and entry.rule.endswith(".")
 
 
 def test_choices_are_the_files_own():
@@ -179,37 +179,37 @@ def test_a_cam_that_the_heel_cannot_follow_is_refused_at_the_heel():
 )
 def test_entries_are_read_as_people_type_them(path, text, value):
     entry = entries("magneto")[path]
-    assert read_entry(entry, text) == pytest.approx(value) if not isinstance(value, str) else value
+    assert read(entry, text) == pytest.approx(value) if not isinstance(value, str) else value
     if value is not None:
-        again = read_entry(entry, write_entry(entry, read_entry(entry, text)))
-        assert again == read_entry(entry, text), "what is shown reads the same"
+        again = read(entry, written(entry, read(entry, text)))
+        assert again == read(entry, text), "what is shown reads the same"
 
 
 def test_a_firing_order_is_read_however_it_is_written():
     entry = entries("engine")["firing_order"]
     for text in ("1-3-5-7-2-4-6", "1,3,5,7,2,4,6", "1; 3; 5; 7; 2; 4; 6", "1 3 5 7 2 4 6"):
-        assert read_entry(entry, text) == (1, 3, 5, 7, 2, 4, 6)
+        assert read(entry, text) == (1, 3, 5, 7, 2, 4, 6)
 
 
 @pytest.mark.parametrize("text", ["0,90,180,270", "0; ninety", "0; 1.234,5"])
 def test_a_list_that_cannot_be_told_apart_is_asked_for(text):
     with pytest.raises(SpecError):
-        read_entry(entries("magneto")["cam.lobe_peaks_deg"], text)
+        read(entries("magneto")["cam.lobe_peaks_deg"], text)
 
 
 def test_inches_are_shown_and_read_as_inches():
     entry = entries("magneto")["marks.radius_mm"]
-    assert write_entry(entry, 25.4, inches=True) == "1 in"
-    assert read_entry(entry, "0,5", inches=True) == pytest.approx(12.7)
+    assert written(entry, 25.4, inches=True) == "1 in"
+    assert read(entry, "0,5", inches=True) == pytest.approx(12.7)
     # The model's least length, 0.001 mm, over 25.4 mm an inch.
-    assert "3.937e-05 in" in allowed_words("magneto", entry, inches=True)
+    assert "3.937e-05 in" in allowed(entry, inches=True)
 
 
 def test_limits_are_the_models_own():
     """Second method: a value just inside is taken, one just outside is refused at the field."""
     own = own_of("magneto", "seven-radial")
     for path in ("marks.radius_mm", "detent.torque_nm", "condition.screw_creep_deg", "electrical.coil_turns"):
-        found = bounds("magneto", entries("magneto")[path])
+        found = bounds(entries("magneto")[path])
         for end, sign in (("ge", -1), ("le", 1)):
             for value, fine in ((found[end], True), (found[end] + sign * 1e-3 * max(1.0, abs(found[end])), False)):
                 checked = check(own.put(with_value(own.magneto, path, value)), "magneto")
@@ -239,10 +239,10 @@ def bounds_in_schema(kind, name):
 
 @pytest.mark.parametrize("kind", KINDS)
 def test_every_limit_told_is_the_published_schemas(kind):
-    numeric = [e for e in entries(kind).values() if e.form in NUMERIC]
+    numeric = [e for e in entries(kind).values() if e.kind in NUMERIC]
     for entry in numeric:
-        assert bounds(kind, entry) == bounds_in_schema(kind, entry.field), entry.path
-    assert sum(bool(bounds(kind, e)) for e in numeric) > len(numeric) / 2, "most have some"
+        assert bounds(entry) == bounds_in_schema(kind, entry.field), entry.path
+    assert sum(bool(bounds(e)) for e in numeric) > len(numeric) / 2, "most have some"
 
 
 @pytest.mark.parametrize(
@@ -261,23 +261,23 @@ def test_every_limit_told_is_the_published_schemas(kind):
 )
 def test_limits_are_told_as_people_write_them(kind, path, words):
     """The numbers as guide: files has them."""
-    assert allowed_words(kind, entries(kind)[path]) == words
+    assert allowed(entries(kind)[path]) == words
 
 
 def test_limits_are_told_in_inches_where_inches_are_shown():
     entry = entries("magneto")["condition.heel_wear_mm"]
-    assert allowed_words("magneto", entry, inches=True) == "Allowed: 0 in to 0.3937 in."
+    assert allowed(entry, inches=True) == "Allowed: 0 in to 0.3937 in."
 
 
 def test_a_value_is_shown_as_it_is_typed_and_known_for_the_same_again():
     order = entries("engine")["firing_order"]
-    assert write_entry(order, (1, 3, 5, 2, 4)) == "1-3-5-2-4"
-    assert read_entry(order, write_entry(order, (1, 3, 5, 2, 4))) == (1, 3, 5, 2, 4)
+    assert written(order, (1, 3, 5, 2, 4)) == "1-3-5-2-4"
+    assert read(order, written(order, (1, 3, 5, 2, 4))) == (1, 3, 5, 2, 4)
     length = entries("magneto")["marks.radius_mm"]
-    assert write_entry(length, None) == "" and write_entry(length, "about 30") == "about 30"
+    assert written(length, None) == "" and written(length, "about 30") == "about 30"
     # 36 mm is shown as 1.41732 in, which is 35.9999 mm: leaving the field must not write that back.
-    assert same_value(length, " 1.41732 in ", 36.0, inches=True)
-    assert not same_value(length, "1.4173 in", 36.0, inches=True)
+    assert same(length, " 1.41732 in ", 36.0, inches=True)
+    assert not same(length, "1.4173 in", 36.0, inches=True)
 
 
 # ---------------------------------------------------------------------- judging

@@ -7,8 +7,8 @@ from pathlib import Path
 
 from PySide6.QtCore import QObject, Signal
 
+from magview.forms.entry import Value
 from magview.own.drafts import Checked, Draft, Note, Own, check, with_note, with_value
-from magview.own.entry import Value
 from magview.own.fields import KINDS, Kind, entries
 from magview.own.files import file_text
 from magview.spec.base import SpecError
@@ -61,7 +61,7 @@ class OwnModel(QObject):
 
     def give(self, kind: Kind, path: str, value: Value | None) -> None:
         """Give an entry its value, or take it away."""
-        name = tr(entries(kind)[path].label)
+        name = entries(kind)[path].label
         self.do(name, self._own.put(with_value(self._own.draft(kind), path, value)))
 
     def note(self, kind: Kind, field: str, note: Note) -> None:

@@ -7,8 +7,7 @@ from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
 from magview.own.drafts import asked, needed
-from magview.own.entry import Page
-from magview.own.fields import Kind
+from magview.own.fields import Kind, Page, on_page
 from magview.own.measured import WORKED_OUT
 from magview.spec.language import tr
 from magview.ui.kit.look import Look
@@ -37,12 +36,12 @@ class PageView(QScrollArea):
         lead = QLabel(tr(page.lead))
         lead.setWordWrap(True)
         column.addWidget(lead)
-        paths = [entry.path for entry in page.entries]
-        if "cam.profile.kind" in paths:
+        shown = on_page(kind, page)
+        if "cam.profile.kind" in shown:
             column.addLayout(self._build_measuring())
         self.rows: dict[str, FieldRow] = {}
-        for entry in page.entries:
-            row = self.rows[entry.path] = FieldRow(kind, entry, look, WORKED_OUT.get(entry.path, ""))
+        for entry in shown.values():
+            row = self.rows[entry.path] = FieldRow(entry, look, WORKED_OUT.get(entry.path, ""))
             row.entered.connect(self._entered)
             row.noted.connect(self._noted)
             column.addWidget(row)

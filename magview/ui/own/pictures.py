@@ -182,7 +182,7 @@ class PicturesPane(QTabWidget):
         name = self.others.currentData() or nearest(draft)
         other = shipped_item(kind, name)
         known = [d for d in differences(draft, name, self.look.inches) if d.own != "–"]
-        _fill(self.fields, [(tr(d.entry.label), d.own, d.other) for d in known])
+        _fill(self.fields, [(d.entry.label, d.own, d.other) for d in known])
         item = self._model.checked(kind).item
         rows: list[tuple[str, ...]] = []
         if item is not None:

@@ -23,7 +23,7 @@ from PySide6.QtWidgets import (
 
 from magview.own.compare import shipped_item
 from magview.own.drafts import asked, shipped_kind
-from magview.own.fields import KINDS, Kind, pages_of
+from magview.own.fields import KINDS, Kind, on_page, pages_of
 from magview.spec.language import marked, tr
 from magview.ui.kit.cautions import caution
 from magview.ui.kit.inputs import QuietCombo
@@ -202,7 +202,7 @@ class OwnWindow(QMainWindow):
         """Show the drafts as they stand: fields, marks on the pages, pictures."""
         draft, checked = self.model.own.draft(self.kind), self.model.checked(self.kind)
         for i, page in enumerate(pages_of(self.kind)):
-            paths = {entry.path for entry in page.entries}
+            paths = set(on_page(self.kind, page))
             refused = len(paths & set(checked.refused))
             missing = len(paths & set(checked.missing))
             title = tr(page.title)
@@ -240,7 +240,7 @@ class OwnWindow(QMainWindow):
     def go_to(self, path: str) -> None:
         """Turn to the page that asks for an entry, and put the keyboard there."""
         for i, page in enumerate(pages_of(self.kind)):
-            if any(entry.path == path for entry in page.entries):
+            if path in on_page(self.kind, page):
                 self.list.setCurrentRow(i)
                 self.page(i).go_to(path)
 

@@ -5,18 +5,11 @@ What is typed stays in the field until it is a value; a refusal is one sentence 
 
 from __future__ import annotations
 
-import datetime
-from collections.abc import Callable
 from functools import partial
 from typing import Any
 
-from PySide6.QtCore import QEvent, QObject, QSize, Qt, Signal
-from PySide6.QtGui import QFocusEvent, QKeyEvent, QKeySequence
-from PySide6.QtWidgets import QCheckBox, QFrame, QHBoxLayout, QLineEdit, QPlainTextEdit, QPushButton, QWidget
-
 from magview.bench.words import teeth_of
 from magview.job.words import shown, unit_of
-from magview.spec.language import tr
 from magview.spec.parse import (
     late_or_early,
     parse_angle_deg,
@@ -27,7 +20,6 @@ from magview.spec.parse import (
     parse_sided,
 )
 from magview.spec.units import MM_PER_INCH
-from magview.ui.kit.inputs import QuietCombo
 
 _SIGNED = ("backplate_deg", "screw_deg", "error_deg")
 _SIDED = ("error_deg", "mark_offset_mm")
@@ -77,202 +69,3 @@ def meaning(field: str, value: Any) -> str:
     if unit_of(field) == "deg" and not field.endswith("error_deg"):
         return ""
     return shown(field, value)
-
-
-class _Own(QObject):
-    """Ctrl+Z takes back what is being typed; once that is done it takes back the sheet's last step."""
-
-    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        """Let the window have the key while nothing is being typed."""
-        if event.type() == QEvent.Type.ShortcutOverride and isinstance(event, QKeyEvent):
-            keys = QKeySequence.StandardKey
-            modified = (
-                watched.isModified()
-                if isinstance(watched, QLineEdit)
-                else isinstance(watched, QPlainTextEdit) and watched.document().isModified()
-            )
-            if not modified and (event.matches(keys.Undo) or event.matches(keys.Redo)):
-                event.ignore()
-                return True
-        return False
-
-
-class LineEdit(QLineEdit):
-    """A line of text, or a number as people write it; told once it is whole."""
-
-    entered = Signal(object)
-    """What the field holds now, when it was left or Return was pressed, and only if it was changed."""
-    typing = Signal(object)
-    """What it would hold, at every key."""
-    wrong = Signal(str)
-    """One sentence: what was typed is no value."""
-
-    def __init__(
-        self, parse: Callable[[str], Any] = str, words: Callable[[Any], str] = str, parent: QWidget | None = None
-    ) -> None:
-        super().__init__(parent)
-        self._parse, self._words = parse, words
-        self._value: Any = None
-        self.letters = 0
-        """How many average letters there should be room for, where there is room; 0: as any field."""
-        self._own = _Own(self)
-        self.installEventFilter(self._own)
-        self.editingFinished.connect(self._finished)
-        self.textEdited.connect(self._typed)
-
-    def show_value(self, value: Any) -> None:
-        """Show a value; what is being typed is not wiped by it."""
-        if self.isModified() and value == self._value:
-            return
-        self._value = value
-        self.setText(self._words(value))
-        self.setCursorPosition(0)
-        self.setModified(False)
-
-    def taken(self) -> None:
-        """What was typed is now the value."""
-        self.setModified(False)
-
-    def sizeHint(self) -> QSize:
-        """As wide as its text may become, if the page has room."""
-        hint = super().sizeHint()
-        wide = self.letters * self.fontMetrics().averageCharWidth()
-        return QSize(max(hint.width(), wide), hint.height())
-
-    def _typed(self, text: str) -> None:
-        try:
-            self.typing.emit(self._parse(text))
-        except ValueError:
-            self.typing.emit(self._value)
-
-    def _finished(self) -> None:
-        if not self.isModified():
-            return
-        if self.text() == self._words(self._value):  # typed back to what it was: a rounding is not written back
-            self.setModified(False)
-            self.typing.emit(self._value)
-            return
-        try:
-            value = self._parse(self.text())
-        except ValueError as error:
-            self.wrong.emit(str(error))
-            return
-        self.entered.emit(value)
-
-    def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Escape puts back what was there."""
-        if event.key() == Qt.Key.Key_Escape and self.isModified():
-            self.setModified(False)
-            self.setText(self._words(self._value))
-            self.typing.emit(self._value)
-            return
-        super().keyPressEvent(event)
-
-
-class DayEdit(QWidget):
-    """A calendar day, typed as 2026-11-25, or today by a button."""
-
-    def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self.line = LineEdit()
-        self.line.setPlaceholderText(tr("year-month-day"))
-        self.today = QPushButton(tr("Today"))
-        self.today.setAutoDefault(False)
-        self.today.clicked.connect(self._today)
-        row = QHBoxLayout(self)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.addWidget(self.line, 1)
-        row.addWidget(self.today)
-        self.setFocusProxy(self.line)
-
-    def setAccessibleName(self, name: str) -> None:
-        """What the day is of, told of the field that has the keyboard."""
-        super().setAccessibleName(name)
-        self.line.setAccessibleName(name)
-
-    def _today(self) -> None:
-        self.line.entered.emit(datetime.date.today().isoformat())
-
-
-class TextEdit(QPlainTextEdit):
-    """Text of several lines; Tab goes on to the next field."""
-
-    entered = Signal(object)
-
-    def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self._value = ""
-        self._own = _Own(self)
-        self.installEventFilter(self._own)
-        self.setTabChangesFocus(True)
-        # A frame in the text's colour: the style's own is lost on a dark window.
-        self.setFrameStyle(QFrame.Shape.Box | QFrame.Shadow.Plain)
-
-    def show_value(self, value: str) -> None:
-        """Show a text; what is being typed is not wiped by it."""
-        if self.document().isModified() and value == self._value:
-            return
-        self._value = value
-        if self.toPlainText() != value:
-            self.setPlainText(value)
-        self.document().setModified(False)
-
-    def taken(self) -> None:
-        """What was typed is now the value."""
-        self.document().setModified(False)
-
-    def finish(self) -> None:
-        """Tell what was typed, if anything was."""
-        if self.document().isModified():
-            self.entered.emit(self.toPlainText())
-
-    def focusOutEvent(self, event: QFocusEvent) -> None:
-        """Left: told."""
-        super().focusOutEvent(event)
-        if event.reason() != Qt.FocusReason.PopupFocusReason:
-            self.finish()
-
-
-class CheckEdit(QCheckBox):
-    """To be confirmed, or not."""
-
-    entered = Signal(object)
-
-    def __init__(self, text: str, off: bool | None = False, parent: QWidget | None = None) -> None:
-        """`off`: what a tick taken away leaves; None is nothing answered."""
-        super().__init__(text, parent)
-        self._off = off
-        self.clicked.connect(self._clicked)
-
-    def _clicked(self, on: bool) -> None:
-        self.entered.emit(True if on else self._off)
-
-    def show_value(self, value: bool | None) -> None:
-        """Show whether it is so."""
-        self.setChecked(bool(value))
-
-    def taken(self) -> None:
-        """Nothing more to do."""
-
-
-class ChoiceEdit(QuietCombo):
-    """One of a few values."""
-
-    entered = Signal(object)
-
-    def __init__(self, choices: tuple[tuple[Any, str], ...], parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self.values = tuple(value for value, _ in choices)
-        self.addItems([words for _, words in choices])
-        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.activated.connect(self._chosen)
-
-    def _chosen(self, index: int) -> None:
-        self.entered.emit(self.values[index])
-
-    def show_value(self, value: Any) -> None:
-        """Show a choice."""
-        self.setCurrentIndex(next(i for i, v in enumerate(self.values) if v is value or v == value))
-
-    def taken(self) -> None:
-        """Nothing more to do."""

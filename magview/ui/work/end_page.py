@@ -13,9 +13,9 @@ from magview.job.signing import sign
 from magview.job.standing import dangers, earlier
 from magview.spec.base import SpecError
 from magview.spec.language import tr
+from magview.ui.kit.forms import DayEdit, LineEdit
 from magview.ui.kit.look import Look
 from magview.ui.kit.style import tint
-from magview.ui.work.edits import DayEdit, LineEdit
 from magview.ui.work.form import Form
 from magview.ui.work.kinds import entries
 from magview.ui.work.model import JobModel, plain

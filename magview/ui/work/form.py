@@ -16,9 +16,10 @@ from magview.job.readings import Row, rows
 from magview.job.sheet import STAGES, Job
 from magview.spec.base import SpecError
 from magview.spec.language import tr
+from magview.ui.kit.forms import CheckEdit, ChoiceEdit, DayEdit, LineEdit, TextEdit
 from magview.ui.kit.look import Look
 from magview.ui.kit.style import tint
-from magview.ui.work.edits import CheckEdit, ChoiceEdit, DayEdit, LineEdit, TextEdit, meaning, number_of, typed_words
+from magview.ui.work.edits import meaning, number_of, typed_words
 from magview.ui.work.kinds import Entry, entries, unit_words
 from magview.ui.work.model import JobModel, part_of, plain
 from magview.ui.work.table import RowsEdit
