@@ -9,14 +9,16 @@ import pytest
 from hypothesis import settings
 
 from magview.spec.language import lengths_in, speak_through
-from tests.counts import examples
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
 # No timed assertion in ordinary tests: a first import inside an example must not fail it.
-settings.register_profile("short", deadline=None, max_examples=examples(20))
-settings.register_profile("thorough", deadline=None, max_examples=examples(100))
+settings.register_profile("short", deadline=None, max_examples=20)
+settings.register_profile("thorough", deadline=None, max_examples=100)
 settings.load_profile("short")
+
+# Loading the tests makes millions of objects that stay: nothing is to be found among them.
+gc.disable()
 
 pytest_plugins = ["tests.windows", "tests.practice_windows", "tests.job_windows", "tests.plot_windows"]
 
@@ -48,6 +50,7 @@ def settings_of_its_own(tmp_path_factory: pytest.TempPathFactory) -> Iterator[No
 
 
 def pytest_collection_finish() -> None:
-    """Take what is loaded by now out of the garbage collector's sight: each window's test calls it."""
+    """Let the garbage collector in again, and keep what is loaded by now out of its sight: window tests call it."""
+    gc.enable()
     gc.collect()
     gc.freeze()
