@@ -31,7 +31,6 @@ from magview.spec.language import tr
 from magview.ui.kit.asking import ACCEPT, DESTROY, REJECT, ask, ask_picture, refuse
 from magview.ui.kit.look import Look
 from magview.ui.kit.panes import TallPanel
-from magview.ui.kit.translation import language
 from magview.ui.learn.lesson_view import LessonPanel, LessonStrip
 from magview.ui.pictures.picture_view import PictureView
 from magview.ui.practice.controls import TABS, PracticePanel
@@ -76,9 +75,6 @@ class PracticeWindow(QMainWindow):
         if model.practice.handed_in:
             self._tell()
         self.resize(1280, 720)
-        if language() != "en":
-            self.tabs.currentChanged.connect(self._settle_letters)
-            self._settle_letters()
 
     # -------------------------------------------------------------- building
 
@@ -211,11 +207,6 @@ class PracticeWindow(QMainWindow):
     def pictures_shown(self) -> Pictures:
         """The room's pictures, or the replay's."""
         return self.debrief.pictures if self.debrief is not None else self.pictures
-
-    def _settle_letters(self) -> None:
-        from magview.ui.kit.mnemonics import settle_window
-
-        QTimer.singleShot(0, self, lambda: settle_window(self))  # once what was chosen is seen
 
     # -------------------------------------------------------------- handing in, keeping, files
 

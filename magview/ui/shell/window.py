@@ -149,12 +149,6 @@ class MainWindow(Doors):
         self._emphasise(0)
         yield
         self._build_plots()
-        # The source's letters are chosen so that none clash; a translation's are settled by what is seen together.
-        if self.spoken != "en":
-            self.tabs.currentChanged.connect(self._settle_letters)
-            self.plots.currentChanged.connect(self._settle_letters)
-            self.plots.made.connect(self._settle_letters)
-            self._settle_letters()
         yield
         if self.height() >= _ROOMY * self.fontMetrics().height():
             self.show_plots(True)
@@ -366,11 +360,6 @@ class MainWindow(Doors):
             font.setPointSizeF(self._font.pointSizeF() * look.text_factor)
             QApplication.setFont(font)
             QTimer.singleShot(0, self, self._settle)  # once every word has its new size
-
-    def _settle_letters(self) -> None:
-        from magview.ui.kit.mnemonics import settle_window
-
-        QTimer.singleShot(0, self, lambda: settle_window(self))  # once what was chosen is seen
 
     def _settle(self) -> None:
         for i in range(self.tabs.count()):
