@@ -60,9 +60,9 @@ def drive_pose(state: BenchState, engaged: Engaged, mounting: Mounting | None = 
 def drive_end(coupling: Coupling) -> tuple[Shape, ...]:
     """The pieces of a coupling with all marks at the top."""
     drive, magneto = coupling.drive_teeth, coupling.magneto_teeth
-    flange = (circle((0, 0), DRIVE_MM, 180), _toothed(drive, DISC_OUT_MM, 1))
-    disc = (_toothed(drive, DISC_OUT_MM, 0), _toothed(magneto, DISC_IN_MM, 0, inward=True))
-    hub = (_toothed(magneto, DISC_IN_MM, -1, inward=True), circle((0, 0), HUB_MM, 72))
+    flange = (circle((0, 0), DRIVE_MM, 180), toothed(drive, DISC_OUT_MM, 1))
+    disc = (toothed(drive, DISC_OUT_MM, 0), toothed(magneto, DISC_IN_MM, 0, inward=True))
+    hub = (toothed(magneto, DISC_IN_MM, -1, inward=True), circle((0, 0), HUB_MM, 72))
     return (
         Shape("drive flange", "flange", "drive-flange", flange),
         _mark("flange", DISC_OUT_MM + 3.0, DRIVE_MM),
@@ -77,7 +77,7 @@ def _mark(group: str, inner: float, outer: float) -> Shape:
     return Shape("painted mark", group, "paint", (np.array([polar(inner, 0.0), polar(outer, 0.0)]),), filled=False)
 
 
-def _toothed(teeth: int, radius: float, outside: int, inward: bool = False) -> Array:
+def toothed(teeth: int, radius: float, outside: int, inward: bool = False) -> Array:
     """A closed toothed outline, a tooth of the disc in the middle of bearing 0.
 
     `outside`: 0 the disc itself, 1 what lies round it, −1 what lies within it, each set off by a hair.

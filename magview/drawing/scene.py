@@ -316,6 +316,8 @@ class Scene:
     glasses: tuple[Glass, ...] = ()
     margins_em: tuple[float, float] = (0.0, 0.0)
     """Room above and below the box."""
+    mirrored: bool = False
+    """Whether it is seen from behind: left and right change places, words do not."""
     round_mm: float = 0.0
     """Radius of the round middle that words in the corners keep off; 0 for none."""
     assumed: str = ""
@@ -369,7 +371,8 @@ def frame_of(scene: Scene, width: float, height: float, em: float) -> Frame:
             away = np.hypot(width / 2 - radius - 10.0, height / 2 - radius - 10.0) - radius - 6.0
             scale = min(scale, float(away) / scene.round_mm)
     middle_y = above + (height - above - below) / 2
-    return Frame(scale, width / 2 - scale * (x0 + x1) / 2, middle_y + scale * (y0 + y1) / 2)
+    side = -scale if scene.mirrored else scale
+    return Frame(scale, width / 2 - side * (x0 + x1) / 2, middle_y + scale * (y0 + y1) / 2, scene.mirrored)
 
 
 def glass_radius(glass: Glass, width: float, height: float) -> float:
