@@ -189,7 +189,7 @@ class SceneWords:
         if not terms:
             return
         px, y = self.em, size.height() - 6.0 - self.em
-        pieces = self.total_pieces(terms, size.width() - 30.0)
+        share, pieces = self.total_pieces(terms, size.width() - 30.0)
         width = sum(w for *_, w in pieces)
         x = size.width() / 2 - width / 2
         painter = self._painter
@@ -198,11 +198,14 @@ class SceneWords:
         painter.drawRoundedRect(QRectF(x - 10.0, y - 0.95 * px, width + 20.0, 1.9 * px), 4.0, 4.0)
         painter.setBrush(Qt.BrushStyle.NoBrush)
         for text, role, large, bold, wide in pieces:
-            self._write(text, QPointF(x, y), px + large, role, bold, "left")
+            self._write(text, QPointF(x, y), share * (px + large), role, bold, "left")
             x += wide
 
-    def total_pieces(self, terms: tuple[Term, ...], room: float) -> list[tuple[str, str, float, bool, float]]:
-        """The sum as pieces in a row, each with its role, extra size, weight and the width that it takes."""
+    def total_pieces(
+        self, terms: tuple[Term, ...], room: float
+    ) -> tuple[float, list[tuple[str, str, float, bool, float]]]:
+        """The sum as pieces in a row, each with its role, extra size, weight and the width that it takes; and the
+        share of the usual size that it is written in, less than 1 only where there is no room without meanings."""
         pieces: list[tuple[str, str, float, bool, float]] = []
         for level in range(len(terms[0].meanings) + 1):
             pieces = []
@@ -216,8 +219,9 @@ class SceneWords:
                 if meaning:
                     pieces.append((meaning, "second_ink", 0.0, False, self.width(meaning, self.em) + gap))
             if sum(w for *_, w in pieces) <= room:
-                break
-        return pieces
+                return 1.0, pieces
+        share = max(room / sum(w for *_, w in pieces), LEAST_PX / self.em)
+        return share, [(text, role, more, bold, share * wide) for text, role, more, bold, wide in pieces]
 
     def across(self, text: str, size: QSizeF) -> None:
         """A word across the whole picture."""
