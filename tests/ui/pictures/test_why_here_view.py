@@ -1,0 +1,93 @@
+"""The strip of flux, current and energy: what it draws against its curves, and what hands do with it."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from itertools import pairwise
+
+import numpy as np
+import pytest
+from PySide6.QtCore import QPoint, Qt
+
+from magview.bench.apply import new_bench
+from magview.spec.library import find_installation, find_magneto
+from magview.ui.kit.bench_model import BenchModel
+from magview.ui.kit.look import Look
+from magview.ui.kit.theme import LIGHT, THEMES
+from magview.ui.pictures.why_here_view import WhyHereView
+
+
+@pytest.fixture
+def strip(qtbot):
+    def made(item=None, size=(880, 260)) -> WhyHereView:
+        view = WhyHereView(BenchModel(new_bench(item or find_installation("seven-radial-left"))), Look(LIGHT))
+        qtbot.addWidget(view)
+        view.resize(*size)
+        view.show()
+        qtbot.waitExposed(view)
+        return view
+
+    return made
+
+
+def test_the_cursor_goes_where_it_is_dragged_in_one_step_of_the_history(strip, qtbot):
+    view = strip()
+    model = view.model
+    start = view.x_of(view.strip.cursor_deg(model.state.rotor_deg))
+    wanted = view.x_of(20.0)
+    middle = round(view.plot_area().center().y())
+    qtbot.mousePress(view, Qt.MouseButton.LeftButton, pos=QPoint(round(start), middle))
+    for share in (0.3, 0.7, 1.0):
+        qtbot.mouseMove(view, QPoint(round(start + share * (wanted - start)), middle))
+    qtbot.mouseRelease(view, Qt.MouseButton.LeftButton, pos=QPoint(round(wanted), middle))
+    pixel = abs(view.angle_at(1.0) - view.angle_at(0.0))
+    assert view.strip.cursor_deg(model.state.rotor_deg) == pytest.approx(20.0, abs=pixel)
+    model.undo()
+    assert view.x_of(view.strip.cursor_deg(model.state.rotor_deg)) == pytest.approx(start), "one step"
+
+
+def test_the_arrow_keys_turn_the_rotor_finer_with_shift(strip, qtbot):
+    view = strip()
+    before = view.model.state.rotor_deg
+    qtbot.keyClick(view, Qt.Key.Key_Right)
+    assert view.model.state.rotor_deg == pytest.approx(before + 1.0)
+    qtbot.keyClick(view, Qt.Key.Key_Left, Qt.KeyboardModifier.ShiftModifier)
+    assert view.model.state.rotor_deg == pytest.approx(before + 0.9)
+
+
+def test_curves_stand_at_their_values(strip):
+    view = strip()
+    lanes = [view.lane(i) for i in range(3)]
+    assert all(a.bottom() < b.top() for a, b in pairwise(lanes))
+    assert view.flux_y(0.0) == pytest.approx(lanes[0].center().y())
+    assert view.current_y(0.0) == pytest.approx(lanes[1].bottom())
+    for y_of, values, lane in (
+        (view.flux_y, view.strip.flux, lanes[0]),
+        (view.current_y, view.strip.current_a, lanes[1]),
+        (view.energy_y, view.strip.energy_mj, lanes[2]),
+    ):
+        drawn = np.array([y_of(v) for v in values.tolist()])
+        assert drawn.min() >= lane.top() - 1e-6
+        assert drawn.max() <= lane.bottom() + 1e-6
+
+
+def test_the_spark_is_as_long_as_its_energy(strip):
+    view = strip()
+    right, half = view.strip, replace(view.strip, energy_mj=view.strip.energy_mj / 2)
+    assert view.spark_length(half) == pytest.approx(view.spark_length(right) / 2)
+
+
+def test_without_electrical_values_it_says_what_is_missing(strip):
+    view = strip(find_magneto("seven-radial").model_copy(update={"electrical": None}))
+    assert "no electrical values" in view.accessibleDescription()
+    assert not view.grab().isNull()
+
+
+@pytest.mark.parametrize("theme", THEMES.values(), ids=THEMES.keys())
+@pytest.mark.parametrize("size", [(260, 120), (440, 200), (1200, 300)])
+def test_it_is_painted_at_every_size_in_every_theme(strip, theme, size):
+    view = strip(size=size)
+    before = view.grab().toImage()
+    view.look.theme = theme
+    after = view.grab().toImage()
+    assert (before == after) == (theme == LIGHT)
