@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
+from PySide6.QtCore import QEvent, QEventLoop, QPoint, QPointF, Qt, QTimer
 from PySide6.QtGui import QMouseEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QCheckBox, QGraphicsView
@@ -21,6 +21,20 @@ def send_mouse(
     port = view.viewport()
     event = QMouseEvent(kind, where, QPointF(port.mapToGlobal(where.toPoint())), button, held, modifiers)
     QApplication.sendEvent(port, event)
+
+
+def what_is_due(turns: int = 1) -> None:
+    """Let the event loop do all that is to come at once or in a millisecond; a turn more for what that sets going."""
+    for _ in range(turns):
+        loop = QEventLoop()
+        QTimer.singleShot(2, loop.quit)  # timers end in the order of their times
+        loop.exec()
+
+
+def timers_at_rest(qtbot, widget) -> None:
+    """Wait until no part of a widget waits to do something once."""
+    qtbot.waitUntil(lambda: not any(t.isActive() and t.isSingleShot() for t in widget.findChildren(QTimer)))
+    what_is_due()
 
 
 def click(widget) -> None:

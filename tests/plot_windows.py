@@ -23,4 +23,6 @@ def open_plots(open_window, qtbot):
 
 def settle(qtbot) -> None:
     """A few turns of the event loop: sizes, ticks, then pictures."""
-    qtbot.wait(30)
+    from tests.hands import what_is_due
+
+    what_is_due(3)

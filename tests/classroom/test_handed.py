@@ -7,7 +7,6 @@ import os
 import random
 import subprocess
 import sys
-import time
 from datetime import UTC, datetime
 from pathlib import Path
 
@@ -22,6 +21,7 @@ from magview.practice.attempt import Attempt
 from magview.spec.base import SpecError
 from magview.spec.files import parse_json
 from tests.classroom.attempts import a_set, done, handed
+from tests.counts import examples
 from tests.mutants import mutant
 
 WRITER = Path(__file__).with_name("writers.py")
@@ -58,7 +58,8 @@ def test_a_kill_in_the_midst_leaves_everything_readable(tmp_path):
         for _ in range(rng.randrange(1, 4)):
             process.stdout.readline()
             told += 1
-        time.sleep(rng.uniform(0.0, 0.004))  # anywhere within a write: about a millisecond each
+        for _ in range(rng.randrange(400)):  # anywhere within a write: so many looks at what is there
+            files(tmp_path)
         process.kill()
         told += process.communicate()[0].count(".")
     found = files(tmp_path)
@@ -151,7 +152,7 @@ def test_damaged_files_never_raise():
     """Also where a determined cheat, or chance, made the digest fit: then it is the acts that are damaged."""
     data, rng = json.loads(handed(OF, 1, "Zoë", done(OF, 1, "Zoë"))[1]), random.Random(5)
     states = set()
-    for i in range(int(os.environ.get("MAGVIEW_MUTANTS", "400"))):
+    for i in range(int(os.environ.get("MAGVIEW_MUTANTS", examples(400)))):
         raw = mutant(data, rng)
         if i % 2:
             attempt = mutant(data["attempt"], rng)

@@ -14,7 +14,6 @@ import random
 import select
 import signal
 import sys
-import time
 from pathlib import Path
 
 from magview.bench.apply import new_bench
@@ -94,7 +93,8 @@ def one_kill(path: Path, rng: random.Random) -> int:
         wait -= len(lines)
         if lines:
             told = int(lines[-1])
-    time.sleep(rng.uniform(0.0, 0.04))  # a step takes some 20 ms: anywhere within one, or the next
+    for _ in range(rng.randrange(4000)):  # anywhere within a step, or the next: so many looks at what is there
+        os.listdir(path.parent)
     os.kill(child, signal.SIGKILL)
     os.waitpid(child, 0)
     while select.select([reader], [], [], 0)[0] and (chunk := os.read(reader, 65536)):

@@ -6,7 +6,6 @@ import json
 import math
 import os
 import random
-import time
 from pathlib import Path
 
 import numpy as np
@@ -25,15 +24,13 @@ from magview.practice.library import find_exercise
 from magview.spec.base import SpecError
 from magview.spec.files import read_magneto
 from magview.spec.library import resources
+from tests.counts import examples
 from tests.mutants import mutant
 from tests.practice.trainee import Trainee
 from tests.spec.test_files import check_sentence
 
-MUTANTS = int(os.environ.get("MAGVIEW_MUTANTS", "240"))
+MUTANTS = int(os.environ.get("MAGVIEW_MUTANTS", examples(240)))
 """Of all three kinds together; 10,000 with MAGVIEW_MUTANTS=10000: some minutes."""
-
-LONGEST_S = 10.0
-"""No file may hold the program up; damaged ones take milliseconds, a whole report some tenths of a second."""
 
 
 def memory_mb() -> float:
@@ -45,14 +42,12 @@ def memory_mb() -> float:
 def survive(path: Path, raw: bytes, use) -> bool:
     """Whether a file was taken; anything but a plain refusal fails the test."""
     path.write_bytes(raw)
-    started = time.perf_counter()
     try:
         use(path)
         taken = True
     except SpecError as error:
         check_sentence(str(error))
         taken = False
-    assert time.perf_counter() - started < LONGEST_S, raw[:200]
     return taken
 
 

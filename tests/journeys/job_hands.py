@@ -24,7 +24,6 @@ def wait_for(condition) -> None:
     while not condition():
         assert time.monotonic() < end, "waited in vain"
         QApplication.processEvents()
-        time.sleep(0.005)
 
 
 class Mechanic:

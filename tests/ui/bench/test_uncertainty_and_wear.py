@@ -5,7 +5,6 @@ from __future__ import annotations
 import math
 import re
 import threading
-import time
 
 import numpy as np
 import pytest
@@ -24,6 +23,7 @@ from magview.physics.uncertainty.setting_uncertainty import InternalReadings, in
 from magview.spec.library import find_magneto
 from magview.spec.units import MM_PER_THOU
 from magview.ui.kit.worker import Worker
+from tests.hands import what_is_due
 from tests.magnetos import on_the_published_coupling
 
 
@@ -394,12 +394,12 @@ def test_work_reports_finishes_fails_and_is_cancelled(qtbot):
 
     def endless(progress, should_stop):
         while not should_stop():
-            time.sleep(0.001)
+            pass
         return "never heard"
 
     worker.start(endless)
     worker.cancel()
-    qtbot.wait(20)
+    what_is_due()
     assert heard[-1] == "no such thing"
 
 

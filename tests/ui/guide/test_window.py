@@ -21,6 +21,7 @@ from magview.ui.kit.theme import DARK, HIGH_CONTRAST, LIGHT, colours
 from magview.ui.plots.pane import SHEETS
 from magview.ui.shell.panes import PANELS
 from tests.guide.test_pages import KEY, bold
+from tests.hands import timers_at_rest
 from tests.ui.paper.test_pdf import Pdf, bare
 
 KEYS = Qt.Key
@@ -272,7 +273,7 @@ def test_zoom_by_keys_keeps_pictures_within_the_page(guide, qtbot):
     for _ in range(9):
         QTest.keyClick(guide, KEYS.Key_Plus, CTRL)
     assert guide.page.zoom == 300
-    qtbot.wait(100)
+    timers_at_rest(qtbot, guide.page)
     assert guide.page.horizontalScrollBar().maximum() <= guide.page.viewport().width() * 0.6
     QTest.keyClick(guide, KEYS.Key_0, CTRL)
     assert guide.page.font().pointSizeF() == pytest.approx(before)
@@ -431,7 +432,7 @@ def test_the_section_asked_for_stands_at_the_top(qtbot, address):
     window.go_to(address)  # before it is shown, as F1 does
     window.show()
     window.resize(window.width() - 60, window.height() - 40)
-    qtbot.wait(150)
+    timers_at_rest(qtbot, window)
 
     def first_line() -> str:
         line = window.page.fontMetrics().height()
@@ -441,6 +442,6 @@ def test_the_section_asked_for_stands_at_the_top(qtbot, address):
     assert first_line() == title
     window.page.verticalScrollBar().triggerAction(QAbstractSlider.SliderAction.SliderToMinimum)
     window.resize(window.width() + 30, window.height())
-    qtbot.wait(100)
+    timers_at_rest(qtbot, window)
     assert window.page.verticalScrollBar().value() == 0, "who scrolls away is not brought back"
     window.close()

@@ -19,6 +19,7 @@ from magview.bench.actions import TurnBackplate, TurnScrew
 from magview.ui.kit.crash_report_dialog import ReportDialog
 from magview.ui.kit.crash_reports import MOST_REPORTS, Mishaps
 from magview.upkeep import reports
+from tests.hands import what_is_due
 
 
 @pytest.fixture
@@ -34,7 +35,7 @@ def watched(tmp_path, qapp) -> Iterator[tuple[Mishaps, list[str]]]:
 
 def happen(qtbot, what: Callable[[], None]) -> None:
     QTimer.singleShot(0, what)
-    qtbot.wait(5)
+    what_is_due()
 
 
 def fall() -> None:

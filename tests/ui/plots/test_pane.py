@@ -20,6 +20,7 @@ from magview.ui.kit.look import Look
 from magview.ui.kit.theme import THEMES
 from magview.ui.plots.sheet import PlotSheet
 from magview.ui.shell.window import MainWindow
+from tests.hands import what_is_due
 from tests.plot_hands import click
 from tests.plot_windows import SHEETS, settle
 
@@ -188,5 +189,5 @@ def test_a_sheet_that_is_resized_half_built_waits(open_window, qtbot):
     window.show_plots(True)
     sheet = window.plots._begin("coil")  # noqa: SLF001
     QApplication.sendEvent(sheet, QResizeEvent(QSize(300, 200), QSize(100, 100)))
-    qtbot.wait(20)  # the resizing has had its turn, and found nothing to fit
+    what_is_due()  # the resizing has had its turn, and found nothing to fit
     assert window.plots.choose("coil").table()

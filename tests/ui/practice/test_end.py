@@ -26,7 +26,7 @@ from magview.practice.library import find_exercise
 from magview.ui.kit.theme import DARK, HIGH_CONTRAST, LIGHT
 from magview.ui.practice.choice import Choice
 from magview.ui.practice.room import PracticeRoom, attempts_in
-from tests.hands import click
+from tests.hands import click, what_is_due
 from tests.practice.trainee import Trainee
 
 ALL = "both-everything-wrong"
@@ -195,7 +195,7 @@ def test_nothing_is_cut_off(open_practice, qtbot, name, size):
     window = open_practice(name, size=size)
     for i in range(window.tabs.count()):
         window.tabs.setCurrentIndex(i)
-        qtbot.wait(50)
+        what_is_due(2)
         assert not cut(window)
     assert (window.width(), window.height()) == size
 

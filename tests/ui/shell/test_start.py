@@ -15,6 +15,7 @@ from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.look import Look
 from magview.ui.kit.theme import LIGHT
 from magview.ui.shell.window import MainWindow
+from tests.hands import what_is_due
 
 
 class _AtPaint(QObject):
@@ -53,7 +54,8 @@ def test_the_pictures_hardly_move_when_the_rest_comes(qtbot):
     window.show()
     before = [(p.mapTo(window, p.rect().topLeft()), p.size()) for p in (window.breaker, window.drive)]
     window.furnish()
-    qtbot.wait(10)
+    qtbot.waitUntil(lambda: not window.furnishing)
+    what_is_due()
     for picture, (place, size) in zip((window.breaker, window.drive), before, strict=True):
         moved = picture.mapTo(window, picture.rect().topLeft()) - place
         assert moved.manhattanLength() < 30
