@@ -24,6 +24,7 @@ from magview.classroom.results import Result, dump_result, load_result, result_o
 from magview.practice.attempt import RULES
 from magview.spec.base import SpecError
 from magview.spec.files import parse_json, read_bytes
+from magview.spec.formats import is_ours
 from magview.spec.language import tr
 
 Progress = Callable[[float], None]
@@ -208,7 +209,7 @@ def _files(folder: Path) -> list[tuple[Path, int, int]]:
     try:
         with os.scandir(folder) as entries:
             for entry in entries:
-                if entry.name.startswith(".") or not entry.name.lower().endswith(".json"):
+                if entry.name.startswith(".") or not is_ours(entry.name):
                     continue
                 with contextlib.suppress(OSError):  # gone between two looks
                     stat = entry.stat()

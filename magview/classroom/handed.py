@@ -29,6 +29,7 @@ from magview.practice.attempt import Attempt, dump_attempt
 from magview.spec.base import Model, Name, SpecError
 from magview.spec.fields import may_say
 from magview.spec.files import sync_folder, validate
+from magview.spec.formats import ENDING
 from magview.spec.language import marked, tr
 
 FORMAT = "magview-handed-in/1"
@@ -115,7 +116,7 @@ def new_token() -> str:
 def file_name(attempt: Attempt, number: int, pupil: str, at: datetime, token: str) -> str:
     """Who, what, when, and the token: the name under which an attempt is handed in."""
     what = f"{number}-{_plain(attempt.exercise.name)}"
-    return f"{_plain(pupil)}_{what}_{at.astimezone():%Y%m%d-%H%M%S}_{token}.json"
+    return f"{_plain(pupil)}_{what}_{at.astimezone():%Y%m%d-%H%M%S}_{token}{ENDING}"
 
 
 def _plain(name: str) -> str:

@@ -25,6 +25,7 @@ from magview.practice.library import find_exercise, read_exercise, shipped_exerc
 from magview.spec.base import Model, Name, SpecError
 from magview.spec.fields import Choices, Quantity, may_say
 from magview.spec.files import STANDARD, dump_json, name_of, read_json, validate, write_text
+from magview.spec.formats import is_ours
 from magview.spec.language import marked, tr
 from magview.spec.library import resources
 
@@ -327,7 +328,7 @@ def write_set(path: Path, of: ClassSet) -> None:
 def open_set(text: str) -> ClassSet:
     """A set by its code or by the path of its file. Raises SpecError."""
     path = Path(text.strip())
-    if path == STANDARD or path.suffix.lower() == ".json" or path.is_file():
+    if path == STANDARD or is_ours(path.name) or path.is_file():
         return read_set(path)
     return set_of_code(text)
 

@@ -112,11 +112,12 @@ def _is_set(given: str) -> bool:
     """Whether a word is a code or a set's file, and no exercise."""
     from magview.practice.library import shipped_exercises
     from magview.spec.files import read_json
+    from magview.spec.formats import is_ours
 
     if Path(given).is_file():
         data = read_json(Path(given))
         return isinstance(data, dict) and str(data.get("format")).startswith("magview-class/")
-    return given not in shipped_exercises() and not given.endswith(".json") and any(c.isdigit() for c in given)
+    return given not in shipped_exercises() and not is_ours(given) and any(c.isdigit() for c in given)
 
 
 def run_key(arguments: argparse.Namespace) -> int:

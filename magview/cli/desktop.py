@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import sys
 
-from magview.spec.language import tr
+from magview.spec.language import alternatives, tr
 
 PASS, FAIL = 0, 1
 
@@ -21,7 +21,7 @@ def run_desktop(remove: bool, as_json: bool) -> int:
             + "\n"
         )
         return FAIL
-    from magview.spec.formats import ENDING
+    from magview.spec.formats import ENDINGS
     from magview.upkeep.desktop import data_home, put, take_away
 
     home = data_home()
@@ -33,9 +33,9 @@ def run_desktop(remove: bool, as_json: bool) -> int:
         return PASS
     if not remove:
         told = tr(
-            "magview is in the desktop's menu, and opens files whose names end in {ending}. `magview desktop "
+            "magview is in the desktop's menu, and opens files whose names end in {endings}. `magview desktop "
             "--remove` takes it away again. Put there, in {folder}:",
-            ending=ENDING,
+            endings=alternatives(ENDINGS),
             folder=home,
         )
     elif files:

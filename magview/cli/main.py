@@ -71,7 +71,9 @@ def window() -> int:
 
 
 def _is_file(word: str) -> bool:
-    return word.endswith(".json") or os.path.exists(word)
+    from magview.spec.formats import is_ours
+
+    return is_ours(word) or os.path.exists(word)
 
 
 class _Parser(argparse.ArgumentParser):

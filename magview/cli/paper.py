@@ -103,7 +103,8 @@ def run_handout(arguments: argparse.Namespace) -> int:
     elif name in shipped_names("magnetos"):
         item = find_magneto(name)
     else:
-        from magview.spec.files import names_file, read_bench_item
+        from magview.spec.files import read_bench_item
+        from magview.spec.formats import names_file
 
         known = ", ".join((*shipped_names("magnetos"), *shipped_names("installations")))
         if not names_file(name):

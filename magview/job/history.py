@@ -20,6 +20,7 @@ from magview.job.drift_line import READINGS, Line, Reading, line_of
 from magview.job.library import read_job
 from magview.job.sheet import Job
 from magview.spec.base import SpecError
+from magview.spec.formats import is_ours, stem_of
 from magview.spec.language import marked, number, tr, tr_n
 
 Array = NDArray[np.float64]
@@ -87,7 +88,7 @@ def earlier_jobs(folder: Path, job: Job, without: Path | None = None) -> tuple[l
             tr("the magneto has no serial number on this sheet, so that no earlier one can be told to be its own")
         )
     try:
-        paths = sorted(p for p in folder.iterdir() if p.suffix == ".json" and not p.name.startswith("."))
+        paths = sorted(p for p in folder.iterdir() if is_ours(p.name) and not p.name.startswith("."))
     except OSError as error:
         raise SpecError(
             tr("{name}: cannot be read: {reason}", name=folder.name, reason=error.strerror or error)
@@ -109,7 +110,7 @@ def earlier_jobs(folder: Path, job: Job, without: Path | None = None) -> tuple[l
         try:
             other = read_job(path)
         except SpecError as error:
-            if path.name.endswith("-job.json"):  # other files of ours may lie beside
+            if stem_of(path).endswith("-job"):  # other files of ours may lie beside
                 refused.append(str(error))
             continue
         if identity(other) == wanted:

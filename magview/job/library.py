@@ -6,7 +6,8 @@ from pathlib import Path
 
 from magview.job.sheet import Job
 from magview.spec.base import SpecError
-from magview.spec.files import name_of, names_file, read_json, validate
+from magview.spec.files import name_of, read_json, validate
+from magview.spec.formats import names_file
 from magview.spec.language import tr
 from magview.spec.library import resources
 

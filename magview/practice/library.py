@@ -9,7 +9,8 @@ from typing import Any, Literal, TypeVar
 from magview.practice.exercise import Exercise
 from magview.practice.lesson import Lesson
 from magview.spec.base import SpecError
-from magview.spec.files import name_of, names_file, read_installation, read_json, read_magneto, validate
+from magview.spec.files import name_of, read_installation, read_json, read_magneto, validate
+from magview.spec.formats import is_ours, names_file
 from magview.spec.language import marked, tr
 from magview.spec.library import Kind as Part
 from magview.spec.library import resources, shipped_names
@@ -66,7 +67,7 @@ def with_parts(data: Any, path: Path) -> Any:
         if not isinstance(name, str):
             continue
         shipped = shipped_names(kind)
-        if name not in shipped and not name.endswith(".json"):
+        if name not in shipped and not is_ours(name):
             known = ", ".join(shipped)
             raise SpecError(
                 tr(

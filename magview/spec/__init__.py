@@ -6,6 +6,6 @@ behaves. Begin reading in `magneto.py`, then `files.py`.
 
 A file that cannot be used is refused where it is read, by the model, in one sentence. What a file is silent about
 is the dangerous or the general case, never a silent assumption. Kinds of file and their endings stand in
-`formats.py`: all end in ``.magview.json``, and the first line says which kind it is; a plain ``.json`` opens alike
-when named.
+`formats.py`: they end in ``.magview.json`` or ``.magview``, and the first line says which kind it is; a plain
+``.json`` opens alike when named.
 """

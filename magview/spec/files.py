@@ -70,11 +70,6 @@ def name_of(path: Path) -> str:
     return tr("standard input") if path == STANDARD else path.name
 
 
-def names_file(name: str) -> bool:
-    """Whether what was typed names a file rather than a shipped one: `-`, a ``.json``, or one that is there."""
-    return name == str(STANDARD) or name.endswith(".json") or os.path.exists(name)
-
-
 def read_bytes(path: Path) -> bytes:
     """What a file holds.
 

@@ -2,14 +2,19 @@
 
 from __future__ import annotations
 
+import os
 from pathlib import Path
 
 from magview.spec.base import SpecError
-from magview.spec.files import read_json
+from magview.spec.files import STANDARD, read_json
 from magview.spec.language import marked, tr
 
-ENDING = ".magview.json"
-"""What a file's name ends in so that a desktop knows whose it is; `.json` alone belongs to everybody."""
+ENDINGS = (".magview.json", ".magview")
+"""What a file's name may end in so that a desktop knows whose it is. All are read; the first is written."""
+
+ENDING = ENDINGS[0]
+READ = (*ENDINGS, ".json")
+"""Endings that are read where a file is named; `.json` alone belongs to everybody."""
 
 KINDS = {
     "magneto": marked("Magneto"),
@@ -22,6 +27,32 @@ KINDS = {
     "job": marked("Job sheet of a magneto"),
 }
 """Kinds of file a person keeps, as in ``"format": "magview-KIND/1"``, and what a desktop calls them."""
+
+
+def is_ours(name: str) -> bool:
+    """Whether a file's name ends as one that is read."""
+    return name.lower().endswith(READ)
+
+
+def names_file(name: str) -> bool:
+    """Whether what was typed names a file rather than a shipped one: `-`, an ending that is read, or a file there."""
+    return name == str(STANDARD) or is_ours(name) or os.path.exists(name)
+
+
+def stem_of(path: Path) -> str:
+    """A file's name without its ending."""
+    ending = next((e for e in READ if path.name.lower().endswith(e)), path.suffix)
+    return path.name[: len(path.name) - len(ending)] or path.name
+
+
+def with_ending(path: Path) -> Path:
+    """Where a file is written whose name may have been typed without an ending."""
+    return path if path.suffix else path.with_name(f"{path.name}{ENDING}")
+
+
+def file_filter(what: str) -> str:
+    """What a file dialog offers: the files that are read, called `what`, or all files."""
+    return f"{what} ({' '.join(f'*{ending}' for ending in READ)});;{tr('All files')} (*)"
 
 
 def kind_of(path: Path) -> str:

@@ -10,7 +10,8 @@ from typing import Literal, TypeVar
 
 from magview.spec.base import SpecError
 from magview.spec.engine import Engine, Installation
-from magview.spec.files import names_file, read_engine, read_installation, read_magneto
+from magview.spec.files import read_engine, read_installation, read_magneto
+from magview.spec.formats import names_file
 from magview.spec.language import marked, tr
 from magview.spec.magneto import Magneto
 

@@ -21,6 +21,7 @@ from magview.practice.library import find_exercise, shipped_exercises
 from magview.practice.marking import mark
 from magview.spec.base import SpecError
 from magview.spec.files import parse_json
+from magview.spec.formats import READ, stem_of
 from tests.classroom.attempts import a_set, class_folder, done, handed
 from tests.practice.trainee import Trainee
 
@@ -44,6 +45,13 @@ def counted(monkeypatch) -> list[str]:
 
     monkeypatch.setattr(module, "mark_file", mark_and_count)
     return seen
+
+
+@pytest.mark.parametrize("ending", READ)
+def test_every_ending_is_gathered(tmp_path, ending):
+    path = tmp_path / put(tmp_path, OF, 1, "Zoë")
+    path.rename(path.with_name(f"{stem_of(path)}{ending}"))
+    assert len(Gatherer(processes=0).gather(tmp_path)) == 1
 
 
 # ---------------------------------------------------------------------- marks

@@ -97,7 +97,7 @@ def test_names_say_who_what_and_when_in_letters_every_disk_takes():
     attempt = done(OF, 1, "Zoë", "idle")
     at = datetime(2026, 3, 2, 9, 5, 1, tzinfo=UTC).astimezone()
     name = file_name(attempt, 1, "  Zoë  Å/\\:*?", at, "0123456789abcdef")
-    assert name == f"zoe-a_1-the-gap-is-wrong_{at:%Y%m%d-%H%M%S}_0123456789abcdef.json"
+    assert name == f"zoe-a_1-the-gap-is-wrong_{at:%Y%m%d-%H%M%S}_0123456789abcdef.magview.json"
     assert file_name(attempt, 1, "Лена", at, new_token()).isascii()
 
 

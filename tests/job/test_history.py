@@ -19,16 +19,16 @@ def test_a_magneto_is_known_by_type_and_serial_however_they_are_written(tmp_path
     same = change_in(job, "magneto", serial=" n  7 ", type="PRACTICE")
     assert identity(job) == identity(same)
     for name, other in (
-        ("one-job.json", job), ("two-job.json", same), ("three-job.json", change_in(job, "magneto", serial="N 8")),
+        ("one-job.json", job), ("two-job.magview", same), ("three-job.json", change_in(job, "magneto", serial="N 8")),
         ("four-job.json", change_in(job, "magneto", type="Another")),
     ):  # fmt: skip
         write_model(tmp_path / name, other)
-    (tmp_path / "bad-job.json").write_text("{", encoding="utf-8")
+    (tmp_path / "bad-job.magview.json").write_text("{", encoding="utf-8")
     (tmp_path / "notes.json").write_text("{}", encoding="utf-8")
     (tmp_path / "deep-job.json").mkdir()
     found, refused = earlier_jobs(tmp_path, job, without=tmp_path / "one-job.json")
-    assert [f.path.name for f in found] == ["two-job.json"]
-    assert len(refused) == 2 and any(r.startswith("bad-job.json: line 1") for r in refused)
+    assert [f.path.name for f in found] == ["two-job.magview"]
+    assert len(refused) == 2 and any(r.startswith("bad-job.magview.json: line 1") for r in refused)
 
 
 def test_without_a_serial_number_nothing_is_the_same(tmp_path):

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 import json
+from pathlib import Path
 
 import pytest
 
 from magview.spec.base import SpecError
-from magview.spec.formats import KINDS, kind_of
-from magview.spec.library import resources
+from magview.spec.files import write_model
+from magview.spec.formats import ENDING, ENDINGS, KINDS, READ, file_filter, kind_of, names_file, stem_of, with_ending
+from magview.spec.library import find_magneto, resources
 
 FOLDERS = {
     "magnetos": "magneto",
@@ -51,3 +53,28 @@ def test_what_cannot_be_read_is_refused_as_any_file_is(tmp_path):
     for name, told in (("x.json", "not JSON"), ("absent.json", "cannot be read")):
         with pytest.raises(SpecError, match=f"^{name}: .*{told}"):
             kind_of(tmp_path / name)
+
+
+@pytest.mark.parametrize("ending", [*READ, *(ending.upper() for ending in READ)])
+def test_every_ending_is_read_by_name_whether_or_not_the_file_is_there(ending):
+    assert names_file(f"my magneto{ending}") and stem_of(Path(f"folder/a.b{ending}")) == "a.b"
+
+
+def test_what_is_written_ends_so_that_a_desktop_knows_it_unless_another_ending_was_typed():
+    assert ENDING == ENDINGS[0] == ".magview.json" and ".magview" in ENDINGS
+    typed = ("a", "a.magview", "a.magview.json", "a.json")
+    assert [with_ending(Path(name)).name for name in typed] == ["a.magview.json", *typed[1:]]
+
+
+def test_dialogs_offer_every_ending_that_is_read():
+    assert file_filter("Magnetos") == "Magnetos (*.magview.json *.magview *.json);;All files (*)"
+
+
+def test_a_shipped_name_is_no_file():
+    assert not names_file("seven-radial")
+
+
+@pytest.mark.parametrize("ending", READ)
+def test_the_library_reads_every_ending(tmp_path, ending):
+    write_model(tmp_path / f"mine{ending}", find_magneto("seven-radial"))
+    assert find_magneto(str(tmp_path / f"mine{ending}")) == find_magneto("seven-radial")

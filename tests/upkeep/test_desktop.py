@@ -22,7 +22,7 @@ from magview.practice.attempt import Session, dump_attempt
 from magview.practice.library import find_exercise
 from magview.spec.base import SpecError
 from magview.spec.files import dump_json
-from magview.spec.formats import ENDING, KINDS
+from magview.spec.formats import ENDING, ENDINGS, KINDS
 from magview.spec.library import find_installation, find_magneto, resources
 from magview.upkeep import desktop
 from tests.classroom.attempts import a_set
@@ -91,7 +91,7 @@ def test_file_types_are_told_by_ending_and_first_line():
     found = {}
     for kind in root.findall(f"{MIME}mime-type"):
         globs = [g.get("pattern") for g in kind.findall(f"{MIME}glob")]
-        assert globs == [f"*{ENDING}"]  # never *.json: that is everybody's
+        assert globs == [f"*{ending}" for ending in ENDINGS]  # never *.json: that is everybody's
         match = kind.find(f"{MIME}magic/{MIME}match")
         assert match is not None and match.get("type") == "string" and match.get("offset") == "0:64"
         assert kind.find(f"{MIME}sub-class-of").get("type") == "application/json"

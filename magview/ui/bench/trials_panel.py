@@ -32,7 +32,7 @@ from magview.physics.trials.trial import HowRead, PlateScale, ReadingErrors, Sca
 from magview.physics.uncertainty.instruments import INSTRUMENTS, Role
 from magview.spec.base import SpecError
 from magview.spec.files import write_model
-from magview.spec.formats import ENDING
+from magview.spec.formats import ENDING, file_filter
 from magview.spec.language import format_angle, format_length, marked, tr
 from magview.spec.units import MM_PER_THOU
 from magview.ui.kit.bench_model import BenchModel
@@ -400,7 +400,7 @@ class TrialsPanel(QWidget):
     def save(self) -> None:
         """Ask where, and write the magneto that the trials tell of."""
         path, _ = QFileDialog.getSaveFileName(
-            self, tr("Save what was found"), f"my-magneto{ENDING}", tr("Magneto (*.json)")
+            self, tr("Save what was found"), f"my-magneto{ENDING}", file_filter(tr("Magneto"))
         )
         if path:
             self.save_to(Path(path))

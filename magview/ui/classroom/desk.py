@@ -24,6 +24,7 @@ from magview.classroom.outbox import Delivery
 from magview.classroom.sets import ClassSet, read_set, set_id, set_of_code
 from magview.practice.attempt import one_line, read_attempt
 from magview.spec.base import SpecError
+from magview.spec.formats import file_filter
 from magview.spec.language import tr
 from magview.ui.classroom.delivery import Place, delivery_words
 from magview.ui.classroom.room import ClassRoom
@@ -123,7 +124,7 @@ class ClassDesk(ClassWindow):
         self._code_taken = text
 
     def _ask_set(self) -> None:
-        self.ask_file(tr("Open a class's file"), tr("Class sets (*.json);;All files (*)"), self.open_path)
+        self.ask_file(tr("Open a class's file"), file_filter(tr("Class sets")), self.open_path)
 
     def open_path(self, path: Path) -> None:
         """Take a set from its file; the code field then is empty."""
@@ -249,7 +250,7 @@ class ClassDesk(ClassWindow):
                     self._mark(number, tr("closed without handing in"))
 
     def _ask_saved(self) -> None:
-        self.ask_file(tr("Hand in a saved attempt"), tr(ATTEMPTS), self.hand_in_path)
+        self.ask_file(tr("Hand in a saved attempt"), file_filter(tr(ATTEMPTS)), self.hand_in_path)
 
     def hand_in_path(self, path: Path) -> None:
         """Hand in an attempt that was saved by hand."""

@@ -25,8 +25,8 @@ from magview.practice.faults import MAX_SEED
 from magview.practice.library import find_exercise, read_exercise, shipped_exercises
 from magview.spec.base import SpecError
 from magview.spec.files import read_bench_item, validate, write_model
-from magview.spec.formats import ENDING
-from magview.spec.language import marked, tr
+from magview.spec.formats import ENDING, file_filter
+from magview.spec.language import tr
 from magview.ui.classroom.editor_fields import ExerciseFields
 from magview.ui.classroom.room import ClassRoom
 from magview.ui.classroom.window import ClassWindow, push_button
@@ -37,8 +37,6 @@ from magview.ui.practice.controls import wrapped
 
 _SOON_MS = 250
 """Typing is not interrupted by looking at every letter."""
-
-_FILES = marked("Exercises (*.json);;All files (*)")
 
 
 class ExerciseEditor(ClassWindow):
@@ -154,7 +152,7 @@ class ExerciseEditor(ClassWindow):
             self._replace(lambda: find_exercise(name))
 
     def _ask_open(self) -> None:
-        self.ask_file(tr("Open an exercise"), tr(_FILES), self.open_path)
+        self.ask_file(tr("Open an exercise"), file_filter(tr("Exercises")), self.open_path)
 
     def open_path(self, path: Path) -> None:
         """Show a file's exercise, or say why not."""
@@ -179,7 +177,11 @@ class ExerciseEditor(ClassWindow):
             go_on()
 
     def _ask_bench(self) -> None:
-        self.ask_file(tr("Magneto or installation"), tr("JSON (*.json);;All files (*)"), self.open_bench)
+        self.ask_file(
+            tr("Magneto or installation"),
+            file_filter(tr("Magnetos and installations")),
+            self.open_bench,
+        )
 
     def open_bench(self, path: Path) -> None:
         """Put a file's magneto or installation into the exercise, or say why not."""
@@ -190,7 +192,9 @@ class ExerciseEditor(ClassWindow):
 
     def ask_save(self) -> None:
         """Ask where, and write the exercise there."""
-        path, _ = QFileDialog.getSaveFileName(self, tr("Save the exercise"), f"exercise{ENDING}", tr(_FILES))
+        path, _ = QFileDialog.getSaveFileName(
+            self, tr("Save the exercise"), f"exercise{ENDING}", file_filter(tr("Exercises"))
+        )
         if path:
             self.save_path(Path(path))
 

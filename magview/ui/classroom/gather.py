@@ -35,6 +35,7 @@ from magview.classroom.summary import (
 )
 from magview.spec.base import SpecError
 from magview.spec.files import read_json, write_text
+from magview.spec.formats import file_filter
 from magview.spec.language import marked, tr
 from magview.ui.classroom.room import ClassRoom
 from magview.ui.classroom.window import ClassWindow, SortedTable, push_button
@@ -312,7 +313,7 @@ class GatherWindow(ClassWindow):
             self.gather()
 
     def _ask_set(self) -> None:
-        path, _ = QFileDialog.getOpenFileName(self, tr("Open a set"), "", tr("Class sets (*.json);;All files (*)"))
+        path, _ = QFileDialog.getOpenFileName(self, tr("Open a set"), "", file_filter(tr("Class sets")))
         if path:
             self.set_field.setText(path)
             self._read_set()

@@ -14,7 +14,7 @@ from magview.classroom.sets import ClassSet, code_of, read_set, why_no_code, wri
 from magview.practice.library import read_exercise
 from magview.spec.base import SpecError
 from magview.spec.files import validate, write_text
-from magview.spec.formats import ENDING
+from magview.spec.formats import ENDING, file_filter
 from magview.spec.language import tr
 from magview.ui.classroom.maker_fields import SetFields
 from magview.ui.classroom.room import ClassRoom
@@ -97,7 +97,7 @@ class ClassMaker(ClassWindow):
     # -------------------------------------------------------------- exercises from elsewhere
 
     def _ask_exercise(self) -> None:
-        self.ask_file(tr("Exercise from a file"), tr("Exercises (*.json);;All files (*)"), self.add_file)
+        self.ask_file(tr("Exercise from a file"), file_filter(tr("Exercises")), self.add_file)
 
     def add_file(self, path: Path) -> None:
         """Put a file's exercise at the end of the set, or say why not."""
@@ -178,7 +178,7 @@ class ClassMaker(ClassWindow):
     # -------------------------------------------------------------- files
 
     def _ask_open(self) -> None:
-        self.ask_file(tr("Open a set"), tr("Class sets (*.json);;All files (*)"), self.open_path)
+        self.ask_file(tr("Open a set"), file_filter(tr("Class sets")), self.open_path)
 
     def open_path(self, path: Path) -> None:
         """Show a file's set, or say why not."""
@@ -188,7 +188,9 @@ class ClassMaker(ClassWindow):
             self.say(str(error))
 
     def _ask_save(self) -> None:
-        path, _ = QFileDialog.getSaveFileName(self, tr("Save the set"), f"class{ENDING}", tr("Class sets (*.json)"))
+        path, _ = QFileDialog.getSaveFileName(
+            self, tr("Save the set"), f"class{ENDING}", file_filter(tr("Class sets"))
+        )
         if path:
             self.save_path(Path(path))
 

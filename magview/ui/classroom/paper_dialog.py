@@ -24,6 +24,7 @@ from magview.drawing.told import ENDS, End
 from magview.job.report import Paper
 from magview.practice.library import find_exercise, shipped_exercises
 from magview.spec.base import SpecError
+from magview.spec.formats import file_filter
 from magview.spec.language import marked, tr, tr_n
 from magview.ui.kit.inputs import QuietCombo
 from magview.ui.paper.class_papers import print_paper
@@ -184,7 +185,7 @@ class PaperDialog(QDialog):
             self.save_as(target if target.suffix else target.with_suffix(".pdf"))
 
     def _ask_exercise(self) -> None:
-        files = tr("JSON files (*.json);;All files (*)")
+        files = file_filter(tr("Exercises"))
         path, _ = QFileDialog.getOpenFileName(self, self.windowTitle(), "", files)
         if path:
             self.add_file(Path(path))

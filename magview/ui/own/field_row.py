@@ -19,6 +19,7 @@ from magview.forms.typed import allowed, read, written
 from magview.own.compare import shipped_item
 from magview.own.drafts import OWN, SHIPPED, Note, shipped_kind
 from magview.own.fields import Kind as OwnKind
+from magview.spec.formats import file_filter
 from magview.spec.language import tr
 from magview.spec.sources import ORIGINS
 from magview.ui.kit.forms import LineEdit, TextEdit
@@ -26,7 +27,6 @@ from magview.ui.kit.inputs import QuietCombo
 from magview.ui.kit.look import Look
 from magview.ui.kit.style import tint
 
-_FILTER = "JSON (*.json)"
 _ELSEWHERE = "\0"
 _LONG_LIST = 1000
 """A list that may be longer than this is given several lines."""
@@ -240,7 +240,7 @@ class FieldRow(QWidget):
         self.entered.emit(self.entry.path, value)
 
     def _ask_file(self) -> None:
-        path, _ = QFileDialog.getOpenFileName(self, self.entry.label, "", _FILTER)
+        path, _ = QFileDialog.getOpenFileName(self, self.entry.label, "", file_filter(tr("Files")))
         if path:
             self.entered.emit(self.entry.path, str(Path(path).resolve()))
 

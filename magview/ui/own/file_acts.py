@@ -18,7 +18,8 @@ from magview.own.files import open_file, take
 from magview.own.measured import lift_base, with_lift, with_trials, with_worked_out
 from magview.spec.base import SpecError
 from magview.spec.engine import Engine, Installation
-from magview.spec.language import marked, tr
+from magview.spec.formats import ENDING, file_filter, with_ending
+from magview.spec.language import tr
 from magview.ui.kit.asking import DESTROY, REJECT, ask, refuse
 from magview.ui.own.model import OwnModel
 
@@ -26,12 +27,11 @@ if TYPE_CHECKING:
     from magview.ui.own.lift_dialog import LiftDialog
     from magview.ui.own.window import OwnWindow
 
-_FILTER = "JSON (*.json)"
 _TABLES = "(*.csv *.tsv *.txt)"
 _NAMES: dict[Kind, str] = {
-    "magneto": marked("my-magneto.json"),
-    "engine": marked("my-engine.json"),
-    "installation": marked("my-installation.json"),
+    "magneto": f"my-magneto{ENDING}",
+    "engine": f"my-engine{ENDING}",
+    "installation": f"my-installation{ENDING}",
 }
 
 
@@ -84,7 +84,9 @@ class FileWork(QObject):
 
     def ask_open(self) -> None:
         """Ask for a file and open it into its draft."""
-        path, _ = QFileDialog.getOpenFileName(self._window, tr("Open a file of your own"), "", _FILTER)
+        path, _ = QFileDialog.getOpenFileName(
+            self._window, tr("Open a file of your own"), "", file_filter(tr("Files"))
+        )
         if path:
             self.open_path(Path(path))
 
@@ -112,7 +114,7 @@ class FileWork(QObject):
         """Ask where, and save there."""
         # Replacing is asked by us, alike on every platform, and only where it would lose something.
         path, _ = QFileDialog.getSaveFileName(
-            self._window, tr("Save"), str(self._model.file_of(kind) or tr(_NAMES[kind])), _FILTER,
+            self._window, tr("Save"), str(self._model.file_of(kind) or _NAMES[kind]), file_filter(tr("Files")),
             options=QFileDialog.Option.DontConfirmOverwrite,
         )  # fmt: skip
         if path:
@@ -120,7 +122,7 @@ class FileWork(QObject):
 
     def save_to(self, kind: Kind, path: Path) -> QMessageBox | None:
         """Save a draft; another's file there is asked about first, and the question returned."""
-        path = path if path.suffix else path.with_suffix(".json")
+        path = with_ending(path)
         if self._model.may_write(kind, path):
             self._write(kind, path)
             return None

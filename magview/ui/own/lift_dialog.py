@@ -26,7 +26,7 @@ from magview.physics.cam.setting import internal_timing
 from magview.physics.cam.traced_lift import MeasuredLift, Measuring, measured_lift, with_measured_lift
 from magview.spec.base import SpecError
 from magview.spec.files import write_model
-from magview.spec.formats import ENDING
+from magview.spec.formats import ENDING, file_filter
 from magview.spec.language import marked, tr
 from magview.spec.lift_table import read_lift_table
 from magview.spec.magneto import Magneto
@@ -214,7 +214,7 @@ class LiftDialog(QDialog):
     def save(self) -> None:
         """Ask where, and write the magneto with the measured lift."""
         path, _ = QFileDialog.getSaveFileName(
-            self, tr("Save the magneto"), f"my-magneto{ENDING}", tr("Magneto (*.json)")
+            self, tr("Save the magneto"), f"my-magneto{ENDING}", file_filter(tr("Magneto"))
         )
         if path:
             self.save_to(Path(path))

@@ -23,6 +23,7 @@ from magview.practice.lesson import Lesson
 from magview.practice.library import find_exercise, find_lesson, shipped_exercises, shipped_lessons
 from magview.practice.story import story
 from magview.spec.base import SpecError
+from magview.spec.formats import file_filter
 from magview.spec.language import tr
 from magview.ui.practice.controls import wrapped
 
@@ -111,7 +112,7 @@ class Choice(QDialog):
         return found if isinstance(found, Exercise | Lesson) else None
 
     def _ask_file(self) -> None:
-        path, _ = QFileDialog.getOpenFileName(self, self.windowTitle(), "", tr("JSON files (*.json);;All files (*)"))
+        path, _ = QFileDialog.getOpenFileName(self, self.windowTitle(), "", file_filter(tr("Exercises and lessons")))
         if path:
             self.add_file(Path(path))
 

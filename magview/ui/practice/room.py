@@ -17,6 +17,7 @@ from magview.practice.exercise import Exercise
 from magview.practice.lesson import Lesson, start_lesson
 from magview.spec.base import SpecError
 from magview.spec.files import read_json, write_text
+from magview.spec.formats import file_filter
 from magview.spec.language import marked, tr
 from magview.ui.kit.asking import ACCEPT, DESTROY, ask, refuse
 from magview.ui.practice.choice import MOST_LETTERS, Choice, Chosen
@@ -28,7 +29,7 @@ if TYPE_CHECKING:
 
 _NAME = "trainee.json"
 
-ATTEMPTS = marked("Attempts (*.json);;All files (*)")
+ATTEMPTS = marked("Attempts")
 
 
 def attempts_in(folder: Path) -> Keeper[Attempt]:
@@ -102,7 +103,7 @@ class PracticeRoom(QObject):
 
     def ask_attempt(self) -> None:
         """Ask for an attempt's file."""
-        path, _ = QFileDialog.getOpenFileName(self._window, tr("Open an attempt"), "", tr(ATTEMPTS))
+        path, _ = QFileDialog.getOpenFileName(self._window, tr("Open an attempt"), "", file_filter(tr(ATTEMPTS)))
         if path:
             self.open_path(Path(path))
 

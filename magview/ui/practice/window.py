@@ -26,7 +26,7 @@ from magview.practice.state import Practice
 from magview.practice.words import act_words
 from magview.spec.base import SpecError
 from magview.spec.files import write_text
-from magview.spec.formats import ENDING
+from magview.spec.formats import ENDING, file_filter
 from magview.spec.language import tr
 from magview.ui.kit.asking import ACCEPT, DESTROY, REJECT, ask, ask_picture, refuse
 from magview.ui.kit.look import Look
@@ -235,7 +235,7 @@ class PracticeWindow(QMainWindow):
     def save_file(self) -> None:
         """Ask where, and write the attempt there."""
         path, _ = QFileDialog.getSaveFileName(
-            self, tr("Save the attempt"), f"attempt{ENDING}", tr("Attempts (*.json)")
+            self, tr("Save the attempt"), f"attempt{ENDING}", file_filter(tr("Attempts"))
         )
         if path:
             self.save_path(Path(path))

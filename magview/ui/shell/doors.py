@@ -13,7 +13,7 @@ from magview.bench.actions import PlaceInstallation, PlaceMagneto
 from magview.bench.autosave import Autosave
 from magview.spec.base import SpecError
 from magview.spec.files import read_bench_item, write_model
-from magview.spec.formats import ENDING
+from magview.spec.formats import ENDING, file_filter
 from magview.spec.language import marked, tr, tr_n
 from magview.spec.library import find_installation, find_magneto, shipped_installation_of
 from magview.spec.magneto import Magneto
@@ -29,7 +29,6 @@ if TYPE_CHECKING:
     from magview.ui.shell.window import MainWindow
     from magview.ui.work.room import JobRoom
 
-_FILTER = marked("Magneto and installation files (*.json);;All files (*)")
 _TABLES = marked("Tables (*.csv *.tsv *.txt);;All files (*)")
 HANDLING = marked(
     "Drag the rotor or cam, the backplate, or the contact screw; or take one in hand with 1, 2, 3 and turn it with "
@@ -147,7 +146,12 @@ class Doors(QMainWindow):
         """Ask for a file and put it on the bench."""
         from PySide6.QtWidgets import QFileDialog
 
-        path, _ = QFileDialog.getOpenFileName(self, tr("Open a magneto or an installation"), "", tr(_FILTER))
+        path, _ = QFileDialog.getOpenFileName(
+            self,
+            tr("Open a magneto or an installation"),
+            "",
+            file_filter(tr("Magnetos and installations")),
+        )
         if path:
             self.open_path(Path(path))
 
@@ -187,7 +191,12 @@ class Doors(QMainWindow):
         """Ask where, and write the magneto there."""
         from PySide6.QtWidgets import QFileDialog
 
-        path, _ = QFileDialog.getSaveFileName(self, tr("Save the magneto"), f"magneto{ENDING}", tr(_FILTER))
+        path, _ = QFileDialog.getSaveFileName(
+            self,
+            tr("Save the magneto"),
+            f"magneto{ENDING}",
+            file_filter(tr("Magnetos and installations")),
+        )
         if path:
             self.save_path(Path(path))
 

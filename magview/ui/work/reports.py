@@ -17,6 +17,7 @@ from magview.job.report import Paper, html_text
 from magview.job.sheet import CAUTIONS
 from magview.spec.base import SpecError
 from magview.spec.files import write_text
+from magview.spec.formats import stem_of
 from magview.spec.language import tr, tr_n
 
 if TYPE_CHECKING:
@@ -39,7 +40,7 @@ class Reports(QObject):
     def ask_path(self, title: str, ending: str, kinds: str) -> Path | None:
         """Where something is to be written, beside the sheet unless another folder is chosen; None if nowhere."""
         path = self._window.model.store.path
-        stem = path.name.removesuffix(".json").removesuffix("-job")
+        stem = stem_of(path).removesuffix("-job")
         found, _ = QFileDialog.getSaveFileName(self._window, title, str(path.with_name(f"{stem}{ending}")), kinds)
         if not found:
             return None

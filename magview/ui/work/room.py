@@ -22,7 +22,7 @@ from magview.physics.uncertainty.instruments import Instrument, instrument
 from magview.physics.uncertainty.measurement import Outcome
 from magview.spec.base import SpecError
 from magview.spec.files import read_json, write_text
-from magview.spec.formats import ENDING
+from magview.spec.formats import ENDING, file_filter, with_ending
 from magview.spec.language import tr
 from magview.ui.kit.asking import refuse
 from magview.ui.work.sources import FEEDS, Feed
@@ -96,12 +96,11 @@ class JobRoom(QObject):
         name = self._beside() / f"magneto-{day}-job{ENDING}"
         # An existing file is never replaced, so there is nothing for the dialog to confirm.
         path, _ = QFileDialog.getSaveFileName(
-            self._parent, tr("Where is the new job sheet to be kept?"), str(name), tr("Job sheets (*.json)"),
+            self._parent, tr("Where is the new job sheet to be kept?"), str(name), file_filter(tr("Job sheets")),
             options=QFileDialog.Option.DontConfirmOverwrite,
         )  # fmt: skip
         if path:
-            target = Path(path)
-            self.new(target if target.suffix else target.with_name(f"{target.name}{ENDING}"))
+            self.new(with_ending(Path(path)))
 
     def new(self, path: Path) -> JobWindow | None:
         """Begin a sheet, dated today."""
@@ -115,7 +114,7 @@ class JobRoom(QObject):
     def ask_open(self) -> None:
         """Ask for a sheet's file."""
         path, _ = QFileDialog.getOpenFileName(
-            self._parent, tr("Open a job sheet"), str(self._beside()), tr("Job sheets (*.json);;All files (*)")
+            self._parent, tr("Open a job sheet"), str(self._beside()), file_filter(tr("Job sheets"))
         )
         if path:
             self.open_path(Path(path))

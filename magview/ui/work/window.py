@@ -22,6 +22,7 @@ from magview.job.history import identity
 from magview.job.requirements import skip_refusal
 from magview.job.sheet import NEVER_SKIPPED, STAGES, Job
 from magview.job.store import JobStore
+from magview.spec.formats import ENDING, file_filter
 from magview.spec.language import tr
 from magview.ui.kit.asking import ACCEPT, DESTROY, REJECT, ask, refuse
 from magview.ui.kit.bench_model import BenchModel
@@ -286,7 +287,7 @@ class JobWindow(QMainWindow):
 
     def ask_save_as(self) -> None:
         """Ask where, and go on there."""
-        path = self.reports.ask_path(tr("Save the job sheet as"), "-job.json", tr("Job sheets (*.json)"))
+        path = self.reports.ask_path(tr("Save the job sheet as"), f"-job{ENDING}", file_filter(tr("Job sheets")))
         if path is not None:
             self.save_as(path)
 

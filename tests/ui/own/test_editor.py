@@ -85,7 +85,7 @@ def test_a_magneto_of_ones_own_from_a_basis_to_the_bench(editor, tmp_path):
     assert readings(window.model.state).opens_deg[0] == pytest.approx(12.5), "as designed it opens at the E-gap"
     # Saved, it is a file like any other.
     own.files.save_to("magneto", tmp_path / "mine")
-    assert read_magneto(tmp_path / "mine.json") == magneto
+    assert read_magneto(tmp_path / "mine.magview.json") == magneto
     assert not own.model.unsaved("magneto")
 
 
