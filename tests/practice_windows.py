@@ -125,7 +125,7 @@ def exported_by(window, folder) -> list[str]:
 
 def true_numbers(practice: Practice) -> dict[str, set[str]]:
     """The secrets of a state as anybody would write them: 2 to 4 decimals, lengths in millimetres and in inches."""
-    from magview.practice.seen import secrets
+    from tests.secrets_of import secrets
 
     written: dict[str, set[str]] = {}
     for name, value in secrets(practice).items():

@@ -24,7 +24,7 @@ from magview.curves.lift import lobe_table
 from magview.drawing.lead_picture import lead_picture
 from magview.job.document import Figures, Heading, Paragraph, SignatureLines, Table, document, footer
 from magview.job.judge import finish
-from magview.job.library import find_job, shipped_jobs
+from magview.job.library import job_path, read_job, shipped_jobs
 from magview.job.readings import csv_text, json_text
 from magview.job.sheet import new_job
 from magview.physics.cam.setting import internal_timing
@@ -252,7 +252,7 @@ def test_marks_do_not_depend_on_the_language() -> None:
 
 @pytest.mark.parametrize("name", shipped_jobs())
 def test_a_job_sheet_is_heard(name: str, bracketed: None) -> None:
-    job = find_job(name)
+    job = read_job(job_path(name))
     texts = [footer(job)]
     for block in document(job):
         match block:
@@ -271,7 +271,7 @@ def test_a_job_sheet_is_heard(name: str, bracketed: None) -> None:
 
 
 def test_files_for_machines_are_alike_in_every_language() -> None:
-    job, state = find_job(shipped_jobs()[0]), new_bench(find_magneto("seven-radial"))
+    job, state = read_job(job_path(shipped_jobs()[0])), new_bench(find_magneto("seven-radial"))
     written = csv_text(job), json_text(job), dump_json(job), curve_csv(lobe_table(state))
     speak_through(lambda text: f"⟦{text}⟧", ",")
     try:

@@ -80,11 +80,6 @@ def conditions_at_opening(state: BenchState, side: Side) -> tuple[Verdict, Verdi
     return conditions(replace(state, engaged=there, rotor_deg=opening_deg(state)))
 
 
-def agree(verdicts: tuple[Verdict, ...]) -> bool:
-    """Whether all of them are met."""
-    return all(verdict.met for verdict in verdicts)
-
-
 def _piston(state: BenchState, crank: float) -> Verdict:
     engaged = state.engaged
     assert engaged is not None

@@ -123,17 +123,3 @@ class Store:
         self._state = new
         for listener in self._listeners:
             listener(new, old)
-
-
-def replay(first: BenchState, journal: Sequence[tuple[Event, object]]) -> Store:
-    """Do it all again from the first state; the same events give the same states to the last bit."""
-    store = Store(first)
-    for event, gesture in journal:
-        match event:
-            case Undo():
-                store.undo()
-            case Redo():
-                store.redo()
-            case _:
-                store.send(event, gesture)
-    return store

@@ -13,7 +13,6 @@ from math import isfinite
 from pathlib import Path
 
 import numpy as np
-from numpy.typing import NDArray
 
 from magview.drawing import svg
 from magview.job.drift_line import READINGS, Line, Reading, line_of
@@ -22,8 +21,6 @@ from magview.job.sheet import Job
 from magview.spec.base import SpecError
 from magview.spec.formats import is_ours, stem_of
 from magview.spec.language import marked, number, tr, tr_n
-
-Array = NDArray[np.float64]
 
 MOST_FILES = 500
 

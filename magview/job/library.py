@@ -37,8 +37,3 @@ def job_path(name: str) -> Path:
             )
         )
     return Path(name)
-
-
-def find_job(name: str) -> Job:
-    """A job by the short name of a shipped one or by a file's path. Raises SpecError."""
-    return read_job(job_path(name))

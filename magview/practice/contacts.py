@@ -149,8 +149,3 @@ WRONGLY: dict[tuple[str, Decision], str] = {
     ("pit", "dress"): marked("no stone takes a deep pit out: the pair is renewed"),
 }
 """Why it is wrong."""
-
-
-def stoned_words(mm: float) -> str:
-    """How much metal a stone took off."""
-    return tr("the stone took {mm:mm} off", mm=mm)

@@ -1,24 +1,20 @@
 """What may be on screen before the attempt is handed in, and what may not.
 
 The picture of the mechanism is the mechanism and may be shown; true numbers may not. `seen` gives every line of
-text the screen may write of a state; `secrets` gives the numbers that must be found nowhere: not on screen, in a
-tooltip, a title, an accessible name or an exported picture.
+text the screen may write of a state. The numbers behind them must be found nowhere: not on screen, in a tooltip, a
+title, an accessible name or an exported picture.
 """
 
 from __future__ import annotations
 
 from dataclasses import dataclass
 
-from magview.bench.state import crank_deg, other_circuit
+from magview.bench.state import other_circuit
 from magview.practice import instruments
 from magview.practice.draws import between
 from magview.practice.state import (
     SAFE_THINGS,
     Practice,
-    true_firing_deg,
-    true_gap_mm,
-    true_readings,
-    view,
 )
 from magview.practice.words import note_words
 from magview.spec.language import marked, tr
@@ -86,36 +82,6 @@ def hidden_parts(practice: Practice) -> frozenset[str]:
 def drawn_aside_deg(practice: Practice) -> float:
     """By how much to draw the coupling turned [deg]: paint put on anywhere must not show where the crank stands."""
     return between(practice.seed, 20.0, 340.0, practice.side, "drawn", "coupling")
-
-
-def secrets(practice: Practice) -> dict[str, float]:
-    """The true numbers of a state, by name: of both magnetos, for the tests that search the screen for them."""
-    found: dict[str, float] = {}
-    for side in practice.sides:
-        room = view(practice, side)
-        bench, now = room.bench, true_readings(room.bench)
-        values = {
-            "rotor_deg": bench.rotor_deg,
-            "backplate_deg": bench.backplate_deg,
-            "screw_deg": bench.screw_deg,
-            "gap_mm": true_gap_mm(bench),
-            "mark_offset_mm": float(now.mark_offset_mm),
-            "pip_mm": bench.magneto.condition.pip_height_mm,
-            "face_burn_mm": bench.magneto.condition.face_burn_mm,
-            "creep_deg": bench.magneto.condition.screw_creep_deg,
-        }
-        for i, (opens, gap) in enumerate(zip(now.opens_deg.tolist(), now.max_gap_mm.tolist(), strict=True)):
-            values |= {f"opens_deg[{i}]": opens, f"max_gap_mm[{i}]": gap}
-        if bench.engaged is not None:
-            values |= {
-                "crank_deg": crank_deg(bench),
-                "firing_deg": true_firing_deg(bench),
-                "disc_error_deg": room.disc_error_deg,
-                "true_disc_deg": instruments.true_disc_deg(room),
-                "phase_deg": bench.engaged.mounting.phase_deg,
-            }
-        found |= {f"{side}.{name}": value for name, value in values.items()}
-    return found
 
 
 _TURNED = {

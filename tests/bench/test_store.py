@@ -19,7 +19,7 @@ from magview.bench import store as store_module
 from magview.bench.apply import apply, new_bench
 from magview.bench.autosave import Autosave, dump_state, load_state
 from magview.bench.state import outdated_inspections
-from magview.bench.store import Redo, Store, Undo, replay
+from magview.bench.store import Redo, Store, Undo
 from magview.physics.trials.trial import HowRead, PlateScale, ReadingErrors, Trial
 from magview.physics.wear.prediction import Inspection
 from magview.spec import history
@@ -80,6 +80,20 @@ anything = st.one_of(
     st.builds(do.BurnFaces, st.floats(-1.0, 3.0)),
     st.builds(do.ViewSide, side),
 )
+
+
+def replay(first, journal) -> Store:
+    """Do it all again from the first state; the same events give the same states to the last bit."""
+    store = Store(first)
+    for event, gesture in journal:
+        match event:
+            case Undo():
+                store.undo()
+            case Redo():
+                store.redo()
+            case _:
+                store.send(event, gesture)
+    return store
 
 
 class Bench(RuleBasedStateMachine):

@@ -6,7 +6,7 @@ from pathlib import Path
 
 from magview.job import judge
 from magview.job.checklists import checks
-from magview.job.library import find_job, read_job
+from magview.job.library import job_path, read_job
 from magview.job.sheet import Job, change, change_in, digest, new_job, without_history
 from magview.job.signing import sign
 from magview.job.store import JobStore
@@ -14,7 +14,7 @@ from magview.job.store import JobStore
 
 def demo() -> Job:
     """The shipped finished sheet."""
-    return without_history(find_job("seven-radial-left"))
+    return without_history(read_job(job_path("seven-radial-left")))
 
 
 def safe(job: Job | None = None, **lead: bool) -> Job:

@@ -9,7 +9,7 @@ import pytest
 from magview.job import derived, judge
 from magview.job.checklists import checks as checks_of
 from magview.job.judge import skip
-from magview.job.library import find_job, read_job, shipped_jobs
+from magview.job.library import job_path, read_job, shipped_jobs
 from magview.job.readings import rows
 from magview.job.sheet import (
     CAUTIONS,
@@ -293,7 +293,7 @@ def test_the_independent_check_is_by_another_person_with_another_licence(name, l
 
 def test_the_shipped_job_is_finished_signed_and_plainly_invented():
     assert shipped_jobs() == ["seven-radial-left"]
-    job = find_job("seven-radial-left")
+    job = read_job(job_path("seven-radial-left"))
     assert judge.progress(job).passed
     assert job.invented and "invented" in job.remarks.text.lower()
     assert all(stage_of(job, name).state == "done" for name in STAGES)

@@ -168,11 +168,11 @@ def test_a_folder_that_takes_no_files_is_read_only_with_a_sentence(tmp_path):
     code = textwrap.dedent("""
         import filelock, os, sys
         from pathlib import Path
-        from magview.job.library import find_job
+        from magview.job.library import job_path, read_job
         from magview.job.sheet import change_in
         from magview.job.store import JobStore
         from magview.spec.base import SpecError
-        find_job("seven-radial-left")  # all that Python loads late is loaded
+        read_job(job_path("seven-radial-left"))  # all that Python loads late is loaded
         if os.geteuid() == 0:
             os.seteuid(65534)
         store = JobStore.open(Path(sys.argv[1]))

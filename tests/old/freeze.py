@@ -16,7 +16,7 @@ from magview.bench.apply import apply, new_bench
 from magview.bench.autosave import dump_state
 from magview.classroom.handed import dump_handed_in
 from magview.classroom.sets import ClassSet, code_of, set_id, work_id
-from magview.job.library import find_job
+from magview.job.library import job_path, read_job
 from magview.practice.attempt import Attempt, dump_attempt
 from magview.practice.faults import drawn
 from magview.practice.library import find_exercise, find_lesson, shipped_exercises, shipped_lessons
@@ -41,7 +41,7 @@ def main() -> None:
         _write(f"exercises/{name}.{work_id(exercise)}.json", dump_json(exercise))
     for name in shipped_lessons():
         _write(f"lesson-{name}.json", dump_json(find_lesson(name)))
-    _write("job.json", dump_json(find_job("seven-radial-left")))
+    _write("job.json", dump_json(read_job(job_path("seven-radial-left"))))
     state = new_bench(find_installation("seven-radial-left"))
     for action in (
         bench.SetBoth(1.5, -4.0),

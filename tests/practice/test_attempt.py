@@ -18,11 +18,12 @@ from magview.practice.debrief import debrief
 from magview.practice.instruments import BLADES
 from magview.practice.library import find_exercise, shipped_exercises
 from magview.practice.marking import mark
-from magview.practice.seen import secrets, seen
+from magview.practice.seen import seen
 from magview.spec.base import SpecError
 from magview.spec.files import read_json
 from tests.counts import examples
 from tests.practice.trainee import Trainee
+from tests.secrets_of import secrets
 
 EXERCISES = [find_exercise(name) for name in shipped_exercises()]
 

@@ -137,14 +137,6 @@ def lift_curve(profile: LawProfile | MeasuredProfile, breaker: Breaker) -> LiftC
     return LiftCurve(rise, fall)
 
 
-def profile_radius_mm(profile: LawProfile, cam_deg: ArrayLike) -> Array:
-    """Radius of the lobe's profile [mm] at cam degrees past its top (negative: rise side), any shape."""
-    psi = np.asarray(cam_deg, dtype=float)
-    half = profile.dwell_deg / 2
-    x = np.where(psi < 0, 1 + (psi + half) / profile.rise_deg, 1 - (psi - half) / profile.fall_deg)
-    return np.asarray(profile.base_radius_mm + profile.lift_mm * motion(profile.law, x)[0])
-
-
 def pitch_contact(
     arms: Linkage, beta_rad: ArrayLike, radius_mm: ArrayLike, slope_mm: ArrayLike
 ) -> tuple[Array, Array, Array]:

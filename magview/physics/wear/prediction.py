@@ -92,8 +92,6 @@ class Course:
     timing_ok: Flags
     gap_ok: Flags
     """Of the true gap."""
-    blade_ok: Flags
-    """What a feeler blade would say of the gap."""
     within_limits: Flags
     """The hours' shape: every lobe's true gap, and every judged lobe's opening."""
 
@@ -148,7 +146,6 @@ def course(magneto: Magneto, backplate_deg: float, screw_deg: float, rates: Wear
         pip_mm=pip,
         timing_ok=timing_ok,
         gap_ok=gap_ok,
-        blade_ok=(blade >= low - _HAIR_MM) & (blade <= high + _HAIR_MM),
         within_limits=np.asarray(gap_ok.all(axis=-1) & timing_ok[..., _judged(magneto)].all(axis=-1)),
     )
 

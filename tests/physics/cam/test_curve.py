@@ -5,7 +5,7 @@ import pytest
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
-from magview.physics.cam.breaker import LiftCurve, lift_curve, linkage, profile_radius_mm
+from magview.physics.cam.breaker import LiftCurve, lift_curve, linkage
 from magview.physics.cam.curve import RisingCubic
 from magview.spec.breaker import Breaker
 from magview.spec.cam import MeasuredProfile
@@ -184,15 +184,3 @@ def test_plain_proportions_close_the_drawn_triangle(distance, arm, heel, contact
     assert arms.radius_mm(gamma) == pytest.approx(base, rel=1e-6)
     assert arms.lift_mm(base) == pytest.approx(0.0, abs=1e-9)
     assert arms.arm_angle_at_lift_rad(0.0) == pytest.approx(gamma)
-
-
-def test_profile_radius_is_the_lobe_drawn_by_its_law():
-    m = Mechanism("polynomial-345", 9.0, 0.4, 30.0, 6.0, 34.0, 20.0, 17.0, 27.0, 1.8, 1)
-    profile = build(cam=plain()["cam"] | {"profile": law_profile(m)}).cam.profile
-    x = np.linspace(0, 1, 101)
-    for rising in (True, False):
-        beta, radius, _ = m.flank(x, rising)
-        # The cam turns the rise, which lies ahead of the top, under the heel first: cam degrees run against β.
-        np.testing.assert_allclose(profile_radius_mm(profile, -np.degrees(beta)), radius, atol=1e-12)
-    np.testing.assert_allclose(profile_radius_mm(profile, [-3.0, 0.0, 3.0]), 9.4, atol=1e-12)
-    np.testing.assert_allclose(profile_radius_mm(profile, [-180.0, -34.0, 38.0, 180.0]), 9.0, atol=1e-12)

@@ -9,9 +9,9 @@ from magview.practice import actions as do
 from magview.practice.instruments import BLADES
 from magview.practice.library import find_exercise, shipped_exercises
 from magview.practice.paper import paper_lines
-from magview.practice.seen import secrets
 from tests.practice.trainee import Trainee
 from tests.practice_windows import NUMBER, exported_by, leaks, said_by, true_numbers
+from tests.secrets_of import secrets
 
 MOMENTS = 5
 
