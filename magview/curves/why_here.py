@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from functools import lru_cache
 
 import numpy as np
 from numpy.typing import NDArray
@@ -14,7 +15,7 @@ from numpy.typing import NDArray
 from magview.bench.state import BenchState, readings
 from magview.curves.coil import Speeds, speeds_of
 from magview.curves.lift import Array
-from magview.physics.cam.setting import Readings
+from magview.physics.cam.setting import Readings, internal_timing
 from magview.physics.electric.coil import contact_cycle, opening_energy_j
 from magview.spec.magneto import Magneto
 
@@ -44,7 +45,9 @@ def working_lobe(magneto: Magneto, result: Readings, rotor_deg: float) -> Workin
     turn, pitch = 360.0 / magneto.cam.turns_per_rotor_turn, 360.0 / magneto.poles
     past = np.mod(rotor_deg - _HELD_DEG - result.opens_deg + turn / 2, turn) - turn / 2
     index = int(np.nanargmin(np.abs(past)))
-    opens = rotor_deg - _HELD_DEG - float(past[index])
+    first = float(result.opens_deg[index])
+    turns = round((rotor_deg - _HELD_DEG - float(past[index]) - first) / turn)
+    opens = first + turns * turn
     neutral = pitch * round((opens - magneto.e_gap_deg) / pitch)
     return WorkingLobe(index, opens, float(result.dwell_deg[index]), neutral)
 
@@ -114,12 +117,17 @@ class WhyHere:
 
 def why_here(state: BenchState) -> WhyHere | None:
     """The strip of a bench; None without electrical values, or where no lobe opens the contacts."""
-    magneto = state.magneto
-    result = readings(state)
-    lobe = working_lobe(magneto, result, state.rotor_deg)
-    electrical = magneto.electrical
-    if electrical is None or lobe is None:
+    lobe = working_lobe(state.magneto, readings(state), state.rotor_deg)
+    if state.magneto.electrical is None or lobe is None:
         return None
+    return _curves(state.magneto, state.backplate_deg, state.screw_deg, lobe)
+
+
+@lru_cache(maxsize=8)  # asked for at every frame while the rotor turns under one lobe
+def _curves(magneto: Magneto, backplate_deg: float, screw_deg: float, lobe: WorkingLobe) -> WhyHere:
+    electrical = magneto.electrical
+    assert electrical is not None
+    result = internal_timing(magneto).readings(backplate_deg, screw_deg)
     speeds = speeds_of(magneto)
     scale = 4.0 / magneto.poles
     angles = np.linspace(BEFORE_DEG * scale, AFTER_DEG * scale, 1441)
@@ -129,11 +137,11 @@ def why_here(state: BenchState) -> WhyHere | None:
     greatest = float(max(np.abs(whole.flux_wb).max(), np.abs(whole.static_flux_wb).max())) or 1.0
     half = 90.0 / magneto.poles
     breaks = np.linspace(magneto.e_gap_deg - half, magneto.e_gap_deg + half, 241)
-
-    def energy_mj(rpm: float) -> Array:
-        at = breaks + lobe.neutral_deg
-        return np.asarray(1e3 * opening_energy_j(electrical, magneto.poles, rpm, at, lobe.dwell_deg))
-
+    at = breaks + lobe.neutral_deg
+    slow, fast = (
+        np.asarray(1e3 * opening_energy_j(electrical, magneto.poles, rpm, at, lobe.dwell_deg))
+        for rpm in (speeds.starting_rpm, speeds.running_rpm)
+    )
     return WhyHere(
         lobe=lobe,
         speeds=speeds,
@@ -143,8 +151,8 @@ def why_here(state: BenchState) -> WhyHere | None:
         current_a=np.abs(cycle.current_a),
         closed_spans_deg=_spans(angles, cycle.closed),
         break_deg=breaks,
-        energy_mj=energy_mj(speeds.starting_rpm),
-        running_mj=energy_mj(speeds.running_rpm),
+        energy_mj=slow,
+        running_mj=fast,
         needed_mj=electrical.spark_energy_mj,
     )
 

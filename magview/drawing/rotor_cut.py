@@ -48,10 +48,10 @@ def rotor_cut_scene(state: BenchState, options: Options = Options()) -> Scene:  
     return Scene(
         name="rotor cut",
         box=BOX if options.names else BARE_BOX,
+        margins_em=(0.3, 1.8),
         groups=(
             Group("iron", "ground", _iron(poles)),
             Group("rotor", "moving", _rotor(poles), (turned,)),
-            Group("leaders", "moving", _leaders() if options.names else ()),
             Group("flux", "moving", tuple(_flux(poles, turned.bearing_deg, flux, alone, sense))),
         ),
         words=(*_letters(poles, turned.bearing_deg), *_words(flux, options)),
@@ -190,8 +190,8 @@ def _words(flux: float, options: Options) -> Iterator[Word]:
         yield Word(flux_words(flux), (0.0, 51.0), bold=True, layer="moving", paper=True)
     if not options.names:
         return
-    for (_, y), text in _named():
-        yield Word(text, (45.0, y), align="left", room_mm=17.0)
+    for place, text in _named():
+        yield Word(text, (45.0, place[1]), align="left", layer="moving", room_mm=17.0, leads_to=place)
 
 
 def _named() -> tuple[tuple[Point, str], ...]:
@@ -202,12 +202,6 @@ def _named() -> tuple[tuple[Point, str], ...]:
         ((36.0, 30.0), tr("pole shoe")),
         ((18.0, 0.0), tr("rotor")),
     )
-
-
-@lru_cache(maxsize=1)
-def _leaders() -> tuple[Piece, ...]:
-    lines = tuple(np.array([(x, y), (44.0, y)]) for (x, y), _ in _named())
-    return (Piece("", lines, Style(line="hair"), closed=False),)
 
 
 def flux_words(flux: float) -> str:

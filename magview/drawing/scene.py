@@ -162,6 +162,8 @@ class Word:
     """Written instead where the word is too long for its room."""
     margin: Literal["", "left", "right"] = ""
     """Stands at this side of the picture, with a leader to its place; "" for a word at its place."""
+    leads_to: Point | None = None
+    """Where a thin line from the word goes [mm]; drawn only if the word is written."""
     up_em: float = 0.0
     """How far above the lower edge a word at the side stands."""
 

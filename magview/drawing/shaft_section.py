@@ -115,7 +115,6 @@ def shaft_scene(state: BenchState, options: Options = Options()) -> Scene:  # no
         groups=(
             Group("housing", "ground", _still(up, state.engaged is not None)),
             Group("distributor", "ground", _distributor(state.engaged)),
-            Group("leaders", "ground", _leaders(state.engaged is not None, up) if options.names else ()),
             Group("turning", "moving", tuple(parts.pieces())),
         ),
         words=(*_names(state, up, options), *parts.words(options)),
@@ -413,14 +412,6 @@ def joint(teeth: int, turned_deg: float, radius: float, x: float, depth: float) 
 # ---------------------------------------------------------------------- words
 
 
-@lru_cache(maxsize=8)
-def _leaders(on_engine: bool, up: float) -> tuple[Piece, ...]:
-    lines = tuple(
-        np.array([(n.x, n.y), (n.x, _NAMES_AT - _ROW * n.row + 2.6)]) for n in names_below(on_engine, up)
-    )  # fmt: skip
-    return (Piece("", lines, Style(line="hair"), closed=False),)
-
-
 def _title(state: BenchState) -> CornerWords:
     name = tr("Two shafts") if two_shafts(state) else tr("One shaft")
     return CornerWords("top-left", (
@@ -444,14 +435,15 @@ def _names(state: BenchState, up: float, options: Options) -> Iterator[Word]:
     if not options.names:
         return
     middle = sum(ROTOR) / 2
-    yield Word(tr("high tension"), (middle + 15.5, 46.2), "flux", 0.92, align="left", room_mm=24.0)
-    yield Word(tr("primary"), (middle + 15.5, 30.2), "opening", 0.92, align="left", room_mm=24.0)
+    yield Word(tr("high tension"), (middle + 15.5, 46.2), "flux", 0.92, align="left", room_mm=14.5)
+    yield Word(tr("primary"), (middle + 15.5, 30.2), "opening", 0.92, align="left", room_mm=14.5)
     yield Word(tr("coil"), (middle, 43.6), "coil_line", 1.0, True, room_mm=26.0)
-    yield Word(tr("core"), (middle, 36.0), "core_line", room_mm=12.0)
+    yield Word(tr("core"), (middle, 36.0), "core_line", room_mm=9.5)
     yield Word(tr("near side; angles true"), (BOX[0] + 2.0, 43.0), "second_ink", 0.92, align="left", room_mm=51.0,
                shorter=tr("angles true"))  # fmt: skip
     for name in names_below(engaged is not None, up):
-        yield Word(name.text, (name.x, _NAMES_AT - _ROW * name.row), room_mm=name.room_mm)
+        at = name.x, _NAMES_AT - _ROW * name.row
+        yield Word(name.text, at, room_mm=name.room_mm, leads_to=(name.x, name.y))
 
 
 @dataclass(frozen=True)
@@ -471,16 +463,16 @@ def names_below(on_engine: bool, up: float) -> tuple[NameBelow, ...]:
     """Names in two rows, each under its part and in order along the shaft: leaders are upright and never cross."""
     middle = sum(ROTOR) / 2
     coupling = (
-        NameBelow(tr("engine"), -97.0, -25.0, 0, 18.0), NameBelow(tr("drive flange"), -87.0, -19.0, 1, 23.0),
-        NameBelow(tr("disc"), -76.5, -19.0, 0, 18.0), NameBelow(tr("magneto flange"), -64.0, -19.0, 1, 29.0),
+        NameBelow(tr("engine"), -97.0, -25.0, 0, 18.0), NameBelow(tr("drive flange"), -89.0, -19.0, 1, 26.0),
+        NameBelow(tr("disc"), -76.5, -19.0, 0, 18.0), NameBelow(tr("magneto flange"), -61.5, -19.0, 1, 38.0),
     ) if on_engine else ()  # fmt: skip
     return (
         *coupling,
         NameBelow(tr("rotor"), middle, -18.0, 0, 40.0),
-        NameBelow(tr("gears"), 14.0, -18.0, 0, 22.0),
-        NameBelow(tr("distributor"), 40.0, 6.0, 0, 24.0),
-        NameBelow(tr("backplate"), 57.5, up - 23.5, 1, 24.0),
-        NameBelow(tr("cam, breaker"), 72.0, up - 9.5, 0, 30.0),
+        NameBelow(tr("gears"), 14.0, -9.0, 0, 22.0),
+        NameBelow(tr("distributor"), 38.0, 6.0, 0, 30.0),
+        NameBelow(tr("backplate"), 57.5, up - 23.5, 1, 40.0),
+        NameBelow(tr("cam, breaker"), 70.0, up - 9.5, 0, 42.0),
     )
 
 

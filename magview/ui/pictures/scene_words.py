@@ -84,6 +84,11 @@ class SceneWords:
         align = word.align
         if frame.mirrored and align != "middle":
             align = "right" if align == "left" else "left"
+        if word.leads_to is not None:
+            tip = QPointF(*frame.of(np.array(word.leads_to)).tolist())
+            off = QPointF(0.0, 0.75 * px if tip.y() < y else -0.75 * px) if align == "middle" else QPointF(4.0, 0.0)
+            painter.setPen(QPen(self._colour("hair"), 1.0))
+            painter.drawLine(at - off, tip)
         if word.disc:
             painter.setPen(Qt.PenStyle.NoPen)
             painter.setBrush(QBrush(self._colour(word.disc), Qt.BrushStyle.SolidPattern))
