@@ -1,4 +1,4 @@
-"""How they behave: numpy arrays in, arrays or small frozen results out. No files, no Qt, no clock.
+"""Behaviour of cam, engine, coil and coupling: numpy arrays in, arrays or small frozen results out.
 
 Rooms: `cam` and `engine` at the bottom; `electric`, `trials`, `uncertainty`; `wear` on top. Not here: sentences for
 people, unless an error says one. Begin reading in `cam/setting.py`.

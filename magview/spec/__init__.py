@@ -1,4 +1,4 @@
-"""What a magneto, an engine and an installation are: frozen models, files, units, the shipped library.
+"""Models of magneto, engine and installation: frozen, with their files, units and the shipped library.
 
 Here: file models with every check a file must pass; bounded reading, refusals as one sentence, atomic writing;
 units and days as people write them; `tr`, through which every word goes that people read. Not here: how anything

@@ -1,4 +1,4 @@
-"""What every file model shares: frozen, strict numbers, no unknown keys, and errors a person can act on."""
+"""Base of every file model: frozen, strict numbers, no unknown keys, and errors a person can act on."""
 
 import os
 from typing import Annotated

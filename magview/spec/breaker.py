@@ -1,4 +1,4 @@
-"""What a breaker is: arm, contact screw and plate, and the setting they were designed for."""
+"""Model of a breaker: arm, contact screw and plate, and the setting they were designed for."""
 
 from typing import Annotated, Literal
 

@@ -1,4 +1,4 @@
-"""What a breaker cam is: its lobes, and the profile of one, drawn by a law or measured."""
+"""Model of a breaker cam: its lobes, and the profile of one, drawn by a law or measured."""
 
 from itertools import pairwise
 from typing import Annotated, Literal, Self
@@ -75,7 +75,7 @@ class MeasuredProfile(Model):
     @field_validator("contact_lift_mm")
     @classmethod
     def _without_last_bits(cls, lifts: tuple[float, ...]) -> tuple[float, ...]:
-        """What a computation left in the last bits is neither a dip of a flat top nor a lift off the base circle."""
+        """Rounding error: a smaller difference is neither a dip of a flat top nor a lift off the base circle."""
         top = max(lifts)
         return tuple(top if top - s < LAST_BITS_MM else 0.0 if s < LAST_BITS_MM else s for s in lifts)
 

@@ -1,4 +1,4 @@
-"""What an engine and an installation are: ``magview-engine/1`` and ``magview-installation/1``."""
+"""Models of an engine and an installation: ``magview-engine/1`` and ``magview-installation/1``."""
 
 from typing import Annotated, Literal, Self
 
@@ -142,7 +142,7 @@ class Engine(Model):
     # fmt: on
 
     def rotation_from(self, end: EngineView) -> Rotation:
-        """Which way the crank turns seen from an end, whichever end the file names."""
+        """Direction of the crank seen from an end, whichever end the file names."""
         if end == self.rotation_seen_from:
             return self.rotation
         return "anticlockwise" if self.rotation == "clockwise" else "clockwise"

@@ -1,4 +1,4 @@
-"""What a model says of its own fields: label, meaning, unit, sign, limits; read by forms, schemas and refusals."""
+"""Metadata of the models' fields: label, meaning, unit, sign, limits; read by forms, schemas and refusals."""
 
 from __future__ import annotations
 
@@ -19,7 +19,7 @@ V = TypeVar("V")
 
 
 class Sign(Enum):
-    """Which way a number is positive, in words that follow it."""
+    """Direction in which a number is positive, in words that follow it."""
 
     LATE = marked("positive = late")
     WITH_ROTATION = marked("positive = with rotation")
@@ -66,20 +66,20 @@ class Quantity:
 
 @dataclass(frozen=True)
 class Choices:
-    """What the values that a field may have are called. Stands in a field's annotation."""
+    """Names of the values that a field may have. Stands in a field's annotation."""
 
     words: tuple[tuple[Any, str], ...]
 
 
 @dataclass(frozen=True)
 class Rule:
-    """What is allowed, and why, in one sentence; bounds of the numbers themselves stand in the type."""
+    """The values allowed, and the reason, in one sentence; bounds of the numbers themselves stand in the type."""
 
     text: str
 
 
 def said(label: str, meaning: str = "", rule: str = "") -> FieldInfo:
-    """What a field is called, what it means, and what is allowed beside its bounds: for a field's annotation.
+    """Label and meaning of a field, and its limits beside its bounds: for a field's annotation.
 
     Words are marked for translation; whoever shows them passes them through `tr`.
     """
@@ -139,7 +139,7 @@ _BOUNDS = ("ge", "gt", "le", "lt", "multiple_of", "max_length", "min_length")
 
 
 def about(model: type[BaseModel], name: str) -> About:
-    """What a model says of a field."""
+    """The metadata of a field."""
     return _abouts(model)[name]
 
 
@@ -154,7 +154,7 @@ def _of_info(name: str, info: FieldInfo) -> About:
 
 
 def about_path(model: type[BaseModel], path: str) -> About:
-    """What a model says of a field within its parts, such as ``cam.profile.lift_mm``; of one end: ``drop_rpm[0]``."""
+    """The metadata of a field within its parts, such as ``cam.profile.lift_mm``; of one end: ``drop_rpm[0]``."""
     head, _, rest = path.partition(".")
     name, _, end = head.partition("[")
     if rest:

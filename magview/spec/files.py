@@ -66,12 +66,12 @@ def read_bench_item(path: Path) -> Magneto | Installation:
 
 
 def name_of(path: Path) -> str:
-    """What a file is called in what is said of it."""
+    """The name of a file in messages about it."""
     return tr("standard input") if path == STANDARD else path.name
 
 
 def read_bytes(path: Path) -> bytes:
-    """What a file holds.
+    """The contents of a file.
 
     Raises SpecError for a missing or unreadable file, one that is not a regular file, or one larger than MAX_BYTES.
     """
@@ -107,7 +107,7 @@ def read_json(path: Path) -> Any:
 
 
 def parse_json(raw: bytes, source: str) -> Any:
-    """What `read_json` makes of a file's bytes; `source` names it in what is said."""
+    """The data of a JSON file's bytes; `source` names it in messages."""
     try:
         return _tuples(json.loads(raw.decode("utf-8-sig"), object_pairs_hook=_no_repeats, parse_int=_integer))
     except UnicodeDecodeError as error:
@@ -211,7 +211,7 @@ def _show(value: Any) -> str:
 
 
 def refusal(model: type[Model], error: ValidationError) -> str:
-    """What a model was refused for, one sentence that names the field.
+    """The reason why a model was refused, one sentence that names the field.
 
     The first error is enough to act on; errors of whole models come only once the fields are right.
     """
@@ -375,7 +375,7 @@ def _umask() -> int:
 
 
 def refusals(model: type[M], data: dict[str, Any]) -> list[tuple[tuple[int | str, ...], str]]:
-    """All that a file's model has against parsed JSON, each with its place and one sentence; not what is missing.
+    """Every error in parsed JSON by a file's model, with its place and one sentence; missing fields are left out.
 
     The checks of fields against one another come only once the fields themselves are right.
     """

@@ -10,7 +10,7 @@ from magview.spec.files import STANDARD, read_json
 from magview.spec.language import marked, tr
 
 ENDINGS = (".magview.json", ".magview")
-"""What a file's name may end in so that a desktop knows whose it is. All are read; the first is written."""
+"""Endings of file names by which a desktop knows the program's files. All are read; the first is written."""
 
 ENDING = ENDINGS[0]
 READ = (*ENDINGS, ".json")
@@ -56,7 +56,7 @@ def file_filter(what: str) -> str:
 
 
 def kind_of(path: Path) -> str:
-    """What kind of file it says it is: a key of `KINDS`, or "bench" for what the program keeps of its own.
+    """The kind that a file declares: a key of `KINDS`, or "bench" for work that the program keeps.
 
     Raises SpecError where it cannot be read, or is none of ours. Whether it is a good one its reader says.
     """

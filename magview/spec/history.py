@@ -70,7 +70,7 @@ class History(Generic[T]):
         return History(steps, len(steps))
 
     def amend(self, after: T) -> History[T]:
-        """Count a change as part of the last step, unless there is none or steps can be redone."""
+        """Count a change as part of the last step, unless no step stands or steps can be redone."""
         if self.last is None or self.next:
             return self
         return replace(self, steps=(*self.steps[:-1], replace(self.last, after=after)))

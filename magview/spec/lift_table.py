@@ -22,7 +22,7 @@ Decimal = Literal[".", ","]
 
 _NUMBER = re.compile(r"[-+−]?(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:[eE][-+]?\d{1,4})?")
 _IN_ROW = re.compile(r"[-+−\d.,;\seE°]+")
-"""What may be a row of numbers if there is a digit in it; anything else above the first of them is heading."""
+"""A row of numbers, if it holds a digit; any other line above the first of them is heading."""
 
 _LARGEST = 1e6
 
@@ -47,9 +47,9 @@ class LiftTable:
     heading: tuple[str, ...]
     """Lines above the first row."""
     columns: int
-    """How many there were."""
+    """The number of columns."""
     separator: str
-    """What was taken to stand between columns: "tab", "semicolon", "comma" or "space"."""
+    """The separator found between columns: "tab", "semicolon", "comma" or "space"."""
     decimal: Decimal
 
 
@@ -176,7 +176,7 @@ def _rows(text: str, source: str) -> tuple[list[str], list[tuple[int, str]]]:
 
 
 def _style(rows: list[str], decimal: Decimal | None, source: str) -> _Style:
-    """Which sign separates columns and which is the decimal sign."""
+    """The column separator and the decimal sign."""
     commas, points = any("," in row for row in rows), any("." in row for row in rows)
     for name, sign, split in (("tab", "\t", _TAB), ("semicolon", ";", _SEMICOLON)):
         if any(sign in row.strip(" ") for row in rows):

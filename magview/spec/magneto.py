@@ -1,4 +1,4 @@
-"""What a magneto is: the ``magview-magneto/1`` file."""
+"""Model of a magneto: the ``magview-magneto/1`` file."""
 
 import math
 from typing import Annotated, Literal, Self
@@ -107,7 +107,7 @@ class Electrical(Model):
 
 # fmt: off
 class Condition(Model):
-    """What wear and handling have done. Lobe lists are empty or have one value per lobe."""
+    """Condition: the effects of wear and handling. Lobe lists are empty or have one value per lobe."""
 
     heel_wear_mm: Annotated[Worn, said(
         marked("Heel worn by"),

@@ -197,7 +197,7 @@ def _day(text: str, form: str) -> str | None:
 
 
 def _sides_of_tdc() -> tuple[tuple[str, float], ...]:
-    """How either side of top dead centre is written, in the window's language and as the trade does in English."""
+    """Notations of either side of top dead centre, in the window's language and in the trade's English."""
     return ((tr("BTDC"), 1.0), (tr("ATDC"), -1.0), ("BTDC", 1.0), ("ATDC", -1.0))
 
 

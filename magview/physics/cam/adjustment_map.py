@@ -20,7 +20,7 @@ Flags = NDArray[np.bool_]
 
 @dataclass(frozen=True)
 class AdjustmentMap:
-    """What the settings of a grid read. Maps have shape (plates, screws); signs as in `Readings`."""
+    """Readings of a grid of settings. Maps have shape (plates, screws); signs as in `Readings`."""
 
     backplate_deg: Array
     """(plates,)"""

@@ -97,7 +97,7 @@ def lay_branches_together(rows: Rows, way: Array) -> float:
 
 
 def groups(angle: Array, apart: float) -> NDArray[np.intp]:
-    """Which rows stand at the same angle, within `apart` [deg] from one to the next: numbers from 0, shape (n,)."""
+    """Group rows at the same angle, within `apart` [deg] from one to the next: numbers from 0, shape (n,)."""
     order = np.argsort(angle, kind="stable")
     found = np.zeros(len(angle), dtype=np.intp)
     if len(angle):

@@ -48,7 +48,7 @@ class Lobe:
 
     def __init__(self, rows: Rows, closed_below_mm: float | None, own_deg: Callable[[float], float]) -> None:
         self.warnings: list[str] = []
-        """What to know about the rows, sentences."""
+        """Warnings about the rows, sentences."""
         x, y, weight = thinned(rows, _MOST_KNOTS)
         self._grid = np.linspace(x[0], x[-1], _GRID)
         curve = _spline(x, y, weight)

@@ -1,4 +1,4 @@
-"""Which cylinders a cam's lobe fires: all of them in turn, some of them, or one."""
+"""The cylinders that a cam's lobe fires: all of them in turn, some of them, or one."""
 
 from __future__ import annotations
 

@@ -27,7 +27,7 @@ Flags = NDArray[np.bool_]
 
 @dataclass(frozen=True)
 class Readings:
-    """What a setting gives, lobe by lobe in firing order. Arrays have the settings' shape plus (lobes,).
+    """Readings of a setting, lobe by lobe in firing order. Arrays have the settings' shape plus (lobes,).
 
     Rotor degrees from the neutral before No. 1 fires; positive errors open late. NaN where a lobe never
     opens the contacts or never lets them close.
@@ -51,14 +51,14 @@ class Readings:
 
 @dataclass(frozen=True)
 class Adjustment:
-    """Where to put backplate and contact screw. With `reachable` false both are NaN and `reason` says why."""
+    """Places of backplate and contact screw. With `reachable` false both are NaN and `reason` says why."""
 
     backplate_deg: float
     screw_deg: float
     reachable: bool
     reason: str
     nearest_gap_mm: float
-    """The gap nearest to the one asked for that can be had [mm]; NaN if there is none."""
+    """The reachable gap nearest to the one asked for [mm]; NaN if there is none."""
 
 
 @lru_cache(maxsize=64)
@@ -124,7 +124,7 @@ class InternalTiming:
         return error, np.broadcast_to(np.maximum(gap, 0.0), error.shape)
 
     def readings(self, backplate_deg: ArrayLike, screw_deg: ArrayLike) -> Readings:
-        """Everything a setting gives.
+        """The readings of a setting.
 
         Parameters
         ----------
@@ -218,7 +218,7 @@ class InternalTiming:
     # ------------------------------------------------------------------ backwards
 
     def adjust(self, gap_mm: float, screw_creep_deg: float = 0.0) -> Adjustment:
-        """Where to put plate and screw for this largest gap on lobe 1 with its opening exactly at the E-gap.
+        """Find plate and screw for this largest gap on lobe 1 with its opening exactly at the E-gap.
 
         Closed form, on lobe 1's own flank as worn. A gap [mm] out of reach is answered with the nearest one, and so
         is a gap of 0, in which the contacts only touch and never open. The
@@ -280,7 +280,7 @@ class InternalTiming:
         return min(inside, key=abs) if inside else angle
 
     def _nearest_words(self, gap_mm: float, travel_deg: tuple[float, float]) -> str:
-        """What is said of the nearest gap and of what ends there, not yet read out."""
+        """The sentence about the nearest gap and the end of travel it stands at, not yet translated."""
         plate, screw = self._solve(gap_mm, travel_deg)
         for value, limits, words in (
             (

@@ -46,7 +46,7 @@ _UNITS = {"mm": 1.0, "in": MM_PER_INCH, "thou": MM_PER_THOU}
 
 @dataclass(frozen=True)
 class Measuring:
-    """What the two columns of a table are. Raises ValueError for ratios and stops that cannot be."""
+    """The meaning of the two columns of a table. Raises ValueError for impossible ratios and stops."""
 
     angle: Literal["cam", "rotor"] = "cam"
     turns_per_rotor_turn: float = 1.0
@@ -88,7 +88,7 @@ class MeasuredLift:
     raw_lift_mm: Array
     """The table's rows (n,), in their order; those without a gap to tell the lift by are not among them."""
     kept: Flags
-    """Which of them the curve was drawn through (n,)."""
+    """The rows that the curve was drawn through (n,)."""
     residual_mm: Array
     """Row less curve (n,)."""
     smooth_angle_deg: Array
@@ -101,7 +101,7 @@ class MeasuredLift:
     top_at_deg: float
     """Where the top of the lobe stands in the table's own angle [deg]."""
     warnings: tuple[str, ...]
-    """What to know about the table, sentences."""
+    """Warnings about the table, sentences."""
 
 
 def measured_lift(table: LiftTable, how: Measuring) -> MeasuredLift:

@@ -14,7 +14,7 @@ from typing import Literal
 
 SwitchState = Literal["sound", "never-opens", "never-closes"]
 Way = Literal["jumper", "tab", "switch", "chafe", "short"]
-"""What may join the terminal to ground: a jumper put on, the tab under a pulled lead, lead and switch, a lead that
+"""Paths from the terminal to ground: a jumper put on, the tab under a pulled lead, lead and switch, a lead that
 chafed through, a short inside."""
 
 TerminalSays = Literal["winding", "ground", "cannot-tell"]
@@ -22,7 +22,7 @@ TerminalSays = Literal["winding", "ground", "cannot-tell"]
 SWITCH_POSITIONS: dict[str, tuple[bool, bool]] = {
     "off": (False, False), "right": (False, True), "left": (True, False), "both": (True, True),
 }  # fmt: skip
-"""Which magnetos are on in each position of an ignition switch for two: left, right (FAA-H-8083-32B, ch. 4)."""
+"""The magnetos that are on in each position of an ignition switch for two: left, right (FAA-H-8083-32B, ch. 4)."""
 
 PRIMARY_OHM = 1.0
 """A primary winding of which the file says nothing: about an ohm (common practice)."""
@@ -76,7 +76,7 @@ class Lead:
 
 @dataclass(frozen=True)
 class Circuit:
-    """What the circuit does and what instruments say of it."""
+    """State of the primary circuit, and the readings of instruments on it."""
 
     grounded_by: frozenset[Way]
     """Everything that grounds the primary."""
@@ -89,7 +89,7 @@ class Circuit:
     terminal_ohm: float
     """Meter from the terminal to the case [Ω]: with everything open it reads the winding, and never more."""
     terminal_says: TerminalSays
-    """What that reading tells of a meter that reads tenths of an ohm: the winding alone, contacts or something else
+    """The meaning of that reading, to tenths of an ohm: the winding alone, contacts or something else
     beside it, or nothing where the winding is too small."""
 
     @property

@@ -43,7 +43,7 @@ class Move:
 
 @dataclass(frozen=True)
 class Mesh:
-    """What sits in what, for the drawing. Slots and teeth count from their painted mark, with rotation.
+    """The slot that each tooth sits in. Slots and teeth count from their painted mark, with rotation.
 
     In position (0, 0) the three marks stand in line. Angles are as moved, not wrapped to one turn.
     """
@@ -96,7 +96,7 @@ def rotor_shift_deg(magneto_teeth: int, drive_teeth: int, i: int, j: int) -> flo
 def crank_advance_deg(
     magneto_teeth: int, drive_teeth: int, i: int, j: int, rotor_turns_per_crank_turn: float | Fraction
 ) -> float:
-    """What position (i, j) does to the firing [crank deg]: rotor shift ÷ speed ratio, positive = earlier."""
+    """Change of the firing in position (i, j) [crank deg]: rotor shift ÷ speed ratio, positive = earlier."""
     ratio = exact_ratio(rotor_turns_per_crank_turn)
     return float(360 * rotor_shift(magneto_teeth, drive_teeth, i, j) / ratio)
 
@@ -108,7 +108,7 @@ def finest_shift_deg(magneto_teeth: int, drive_teeth: int) -> float:
 
 
 def mesh(magneto_teeth: int, drive_teeth: int, i: int, j: int) -> Mesh:
-    """What sits in what in position (i, j). Raises ValueError for a tooth count outside 1…MAX_TEETH."""
+    """Slots of the teeth in position (i, j). Raises ValueError for a tooth count outside 1…MAX_TEETH."""
     check_teeth(magneto_teeth, drive_teeth)
     return Mesh(
         disc_deg=360 * j / drive_teeth,

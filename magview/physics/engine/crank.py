@@ -34,7 +34,7 @@ _STROKES = np.array(["power", "exhaust", "intake", "compression"])
 
 @dataclass(frozen=True)
 class CamFiring:
-    """What a cam does to each cylinder; arrays (cylinders,), by cylinder number."""
+    """Firing of each cylinder by a cam; arrays (cylinders,), by cylinder number."""
 
     crank_deg: Array
     """When the cylinder fires, from cylinder 1's firing top dead centre, 0 ≤ a < 720 [crank deg]."""

@@ -14,7 +14,7 @@ from magview.spec.engine import Engine
 from magview.spec.language import tr
 
 Counts = Literal["before", "after"]
-"""Which way a disc counts up: degrees before top dead centre, or after it (with rotation)."""
+"""Direction in which a disc counts up: degrees before top dead centre, or after it (with rotation)."""
 
 _HALVINGS = 60
 """Of an arc of at most half a turn: to the last bit."""
@@ -101,7 +101,7 @@ def tdc_from_stops(engine: Engine, first_deg: float, second_deg: float, counts: 
 
 
 def link_rod_correction_deg(engine: Engine, first_deg: float, second_deg: float, counts: Counts = "after") -> float:
-    """What the link rod of the timing cylinder adds to the middle of two stop readings [deg]; 0 for another rod.
+    """Correction by the link rod of the timing cylinder to the middle of two stop readings [deg]; 0 for another rod.
 
     Takes the readings [deg] and raises ValueError, both as `tdc_from_stops` does.
     """
@@ -112,7 +112,7 @@ def link_rod_correction_deg(engine: Engine, first_deg: float, second_deg: float,
 def disc_zero_error_deg(
     engine: Engine | None, first_deg: float, second_deg: float, counts: Counts = "after"
 ) -> float:
-    """What the disc reads at true top dead centre [deg], −180 ≤ e < 180: take it off every reading.
+    """Reading of the disc at true top dead centre [deg], −180 ≤ e < 180: subtract it from every reading.
 
     Takes the two stop readings [deg] and raises ValueError, both as `tdc_from_stops` does. Without an engine the top
     is taken to be halfway, as it is for a rod on the crank pin.

@@ -1,4 +1,4 @@
-"""What the timing lamp reads after contacts and teeth were moved, and what explains a reading.
+"""Expected reading of the timing lamp after contacts and teeth were moved, and causes of another reading.
 
 A magneto fires where its contacts open. A later opening of the contacts fires later, teeth moved with rotation fire
 earlier, and the gears turn degrees of the rotor into degrees of the crank (guide: theory-coupling). So a lamp reading
@@ -29,7 +29,7 @@ MAX_TEETH_NAMED = 3
 
 
 class Cause(Enum):
-    """What can have made the lamp read what it reads."""
+    """A possible cause of a reading of the lamp."""
 
     NOTHING = "nothing"
     NOT_MOVED = "not-moved"
@@ -65,7 +65,7 @@ class Explanation:
 
     cause: Cause
     reads_btdc_deg: float
-    """What the lamp would read then [crank deg BTDC]."""
+    """The lamp's reading by this cause [crank deg BTDC]."""
     left_deg: float
     """The reading less that: what it leaves unexplained [crank deg]."""
     magneto_teeth: int = 0
@@ -88,7 +88,7 @@ class Elsewhere:
 
 @dataclass(frozen=True)
 class Foretold:
-    """What the lamp should read, and the acts it follows from."""
+    """Expected reading of the lamp, and the acts it follows from."""
 
     btdc_deg: float
     """[crank deg BTDC]"""
@@ -106,7 +106,7 @@ def lamp_after_deg(
     opening_change_deg: float = 0.0,
     rotor_shift_deg: float = 0.0,
 ) -> float:
-    """What the lamp reads after contacts or teeth were moved [crank deg BTDC] (common practice; plain gearing).
+    """Reading of the lamp after contacts or teeth were moved [crank deg BTDC] (common practice; plain gearing).
 
     Parameters
     ----------
@@ -148,7 +148,7 @@ def explain(
     play_deg: float = 0.0,
     elsewhere: Iterable[Elsewhere] = (),
 ) -> list[Explanation]:
-    """What would make the lamp read so, best first; only what leaves no more unexplained than a reading can be out.
+    """Causes of a reading, best first; only those that leave no more unexplained than a reading can be out.
 
     Parameters
     ----------

@@ -1,4 +1,4 @@
-"""What to try next: from the trials so far to the next plate position, what gap to expect, and when to stop."""
+"""Advice on the next trial: plate position, the gap to expect, and when to stop."""
 
 from __future__ import annotations
 
@@ -19,11 +19,11 @@ from magview.spec.units import MM_PER_INCH
 Array = NDArray[np.float64]
 
 HOPELESS = 0.05
-"""A chance below this is none [-]."""
+"""A smaller chance counts as none [-]."""
 
 
 class Outcome(StrEnum):
-    """What to do next."""
+    """The next act."""
 
     START = "start"
     """No trial yet: the plate to begin at."""
@@ -57,7 +57,7 @@ class Advice:
     reason: str
     """One to three sentences."""
     warnings: tuple[str, ...]
-    """What is odd about the trials, sentences."""
+    """Warnings about the trials, sentences."""
     fit: FlankFit
 
 
@@ -153,7 +153,7 @@ class _Adviser:
         return gap_ok and abs(off) <= magneto.marks.tolerance_mm + 1e-9
 
     def _told_limits(self) -> tuple[float, float]:
-        """What lies between blades both in limits, counted in the narrowest step of the trials; else the limits."""
+        """The gaps between blades both in limits, counted in the narrowest step of the trials; else the limits."""
         low, high = self.limits
         widths = [(t.gap_high_mm - t.gap_low_mm, t.gap_low_mm) for t in self.fit.trials if isfinite(t.gap_high_mm)]
         step, start = min((w for w in widths if w[0] > 1e-6), default=(inf, 0.0))
@@ -266,7 +266,7 @@ class _Adviser:
 
 
 def disagreements(fit: FlankFit) -> tuple[str, ...]:
-    """What is odd about the trials, as sentences; empty when nothing is."""
+    """Warnings about the trials, sentences; empty when nothing is odd."""
     said = [
         tr("Trial {trial} does not fit the others and hardly counts: its gap is too large; check it.", trial=i + 1)
         if fit.trials[i].middle_mm > float(fit.predict(fit.plates[i]).gap_mm)

@@ -190,7 +190,7 @@ class FlankFit:
         return tuple(found.tolist()) if 3 * len(found) <= len(self.trials) else ()
 
     def below(self, gap_mm: ArrayLike, backplate_deg: ArrayLike, as_set: bool = False) -> Array:
-        """How likely the gap is at most so much with the plate there.
+        """Probability that the gap is at most `gap_mm` with the plate there.
 
         Parameters
         ----------

@@ -1,4 +1,4 @@
-"""Trials: "opening at the E-gap with the plate here, the largest gap is so much" (guide: theory-trials).
+"""Trials: the largest gap read at a place of the plate, with the opening at the E-gap (guide: theory-trials).
 
 A trial (plate b, gap g) is a point on the curve b(g); `flank_fit` draws the curve through them and `advice` names the
 next plate position. Here: what a trial is, in what its plate is read, and how closely it is read.
@@ -109,7 +109,7 @@ class Trial:
     gap_high_mm: float
     """The gap lies between these [mm]; 0 and infinity where no blade was the limit; equal for a plain reading."""
     opening_error_deg: float = 0.0
-    """What the straightedge showed with the contacts just opening [rotor deg, positive late]; 0 = at the mark."""
+    """Reading of the straightedge with the contacts just opening [rotor deg, positive late]; 0 = at the mark."""
 
     def __post_init__(self) -> None:
         if not abs(self.backplate_deg) <= 3600.0:
@@ -184,7 +184,7 @@ class ReadingErrors:
             raise ValueError(tr("the errors of a trial must be numbers, 0 or more"))
 
     def mark_deg(self, magneto: Magneto) -> float:
-        """What the mark's part is worth along the plate [cam deg]: the edge lies along the cam's step."""
+        """The mark's share along the plate [cam deg]: the edge lies along the cam's step."""
         return degrees(atan(self.mark_mm / magneto.marks.radius_mm))
 
 

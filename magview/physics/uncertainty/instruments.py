@@ -1,4 +1,4 @@
-"""What readings are taken with, and how far each may be out: generic instruments as data.
+"""Instruments for readings, and how far each may be out: generic instruments as data.
 
 Half-widths that follow from a scale's division are "resolution"; the others are "common practice": what careful
 hands are trusted with, without a published source, and to be replaced by one's own figures where there are any.
@@ -25,7 +25,7 @@ Role = Literal[
     "lead-in",
     "tightening",
 ]
-"""What an instrument or a habit is used for; a reading takes one for each role it needs."""
+"""Purpose of an instrument or a habit; a reading takes one for each role it needs."""
 
 
 @dataclass(frozen=True)
@@ -37,7 +37,7 @@ class Instrument:
     role: Role
     name: str
     offset: float
-    """What is to be added to a reading [`unit`]."""
+    """Correction to add to a reading [`unit`]."""
     half_width: float
     """How far the true value may then be to either side [`unit`]."""
     unit: Literal["mm", "deg", "of the play", "of the creep"]

@@ -27,7 +27,7 @@ _HAIR = 1e-9
 
 @dataclass(frozen=True)
 class Quantity:
-    """What is asked for, with its limits [unit]."""
+    """The quantity measured, with its limits [unit]."""
 
     key: str
     name: str
@@ -44,7 +44,7 @@ class Reading:
     tool: Instrument | None
     """None for what no instrument of the list gives."""
     size: float
-    """What the instrument's half-width counts in: 1, or the play or creep [deg] that it is a share of."""
+    """Unit of the instrument's half-width: 1, or the play or creep [deg] that it is a share of."""
 
 
 @dataclass(frozen=True, eq=False)
@@ -199,7 +199,7 @@ def improve(
     progress: Callable[[float], None] | None = None,
     should_stop: Callable[[], bool] | None = None,
 ) -> Improvement | Cancelled | None:
-    """What another instrument would make of the same readings.
+    """The same readings by another instrument.
 
     Parameters
     ----------
@@ -253,7 +253,7 @@ def improve(
 def take_reading(
     tools: tuple[Instrument, ...], role: Role, name: str, reading: float = 0.0, size: float = 1.0
 ) -> Reading:
-    """What the instrument of a role makes of a reading, in the instrument's unit.
+    """A reading by the instrument of a role, in the instrument's unit.
 
     Parameters
     ----------

@@ -166,7 +166,7 @@ def sample(
 
 
 def summarise(values: Array, probability: float = 0.95) -> MonteCarlo:
-    """What the drawn values of one quantity, shape (trials,), say of it, in their unit; NaN is a failed trial.
+    """Summary of the drawn values of one quantity, shape (trials,), in their unit; NaN is a failed trial.
 
     Intervals of a probability [-] by rank (JCGM 101 7.7): of q = pM values. Raises ValueError for too few values for
     them.

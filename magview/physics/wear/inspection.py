@@ -1,4 +1,4 @@
-"""What was read of a setting at an inspection. Apart from `wear`, so that the bench need not wait for its sums."""
+"""Readings of a setting at an inspection. Apart from `prediction`, so that the bench need not wait for its sums."""
 
 from __future__ import annotations
 
@@ -12,7 +12,7 @@ MOST_HOURS = 100_000.0
 
 @dataclass(frozen=True)
 class Inspection:
-    """What was read at an inspection, the setting untouched since hours 0. Lobe 1.
+    """Readings of lobe 1 at an inspection, the setting untouched since hours 0.
 
     Raises ValueError for values that no magneto has.
     """

@@ -66,7 +66,7 @@ USUAL_RATES = WearRates(0.004, 0.002, 0.002)
 
 @dataclass(frozen=True)
 class Firing:
-    """What a magneto's engine asks of it now."""
+    """Demand of the engine on its magneto now."""
 
     early_deg: float
     """How far it fires earlier than wanted [crank deg]; below 0 late."""
@@ -108,7 +108,7 @@ class Leaving:
 
 
 def course(magneto: Magneto, backplate_deg: float, screw_deg: float, rates: WearRates, hours: ArrayLike) -> Course:
-    """What a setting becomes.
+    """The course of a setting over its running hours.
 
     Parameters
     ----------
@@ -217,7 +217,7 @@ class Lasting:
     hours: float
     """Running hours until gap, opening or the engine's timing truly leaves its limits; infinity if none does."""
     limit: Limit | None
-    """Which of them."""
+    """The limit that is left first."""
 
 
 def lasting(
@@ -288,7 +288,7 @@ class Rate:
 
 @dataclass(frozen=True)
 class EstimatedRates:
-    """What inspections say of wear."""
+    """Wear found by inspections."""
 
     closing: Rate
     """How fast the gap closes as the blades read it: lift lost at the contacts and growth of the pip together."""
