@@ -229,7 +229,7 @@ class BurnFaces:
 
 @dataclass(frozen=True)
 class NoteTrial:
-    """Note a trial: with the plate here, set to open at the E-gap, the largest gap is so much."""
+    """Note a trial: the largest gap read with the plate here and the opening set at the E-gap."""
 
     trial: Trial
 

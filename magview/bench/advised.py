@@ -1,4 +1,4 @@
-"""What would put a setting right: where to turn plate and screw on the bench, so that tightening lands it there."""
+"""Advice on a setting: turns of plate and screw after which tightening lands the setting where it should be."""
 
 from __future__ import annotations
 

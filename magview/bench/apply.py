@@ -1,4 +1,4 @@
-"""What each action does to a state of the bench."""
+"""Effect of each action on a state of the bench."""
 
 from __future__ import annotations
 
@@ -91,7 +91,7 @@ MOST_WEAR_MM = 2.0
 """A heel or a contact worn further has long been thrown away."""
 
 _SAME_DEG = 1e-6
-"""A move that no hand could make is none: a tight screw does not refuse it."""
+"""Smallest move of a hand: a tight screw does not refuse a smaller one."""
 
 MOST_STEPS = 20_000
 """Ten seconds of swing in one action: by then any rotor rests."""

@@ -1,4 +1,4 @@
-"""What each action does to the switch leads."""
+"""Effect of each action on the switch leads."""
 
 from __future__ import annotations
 
@@ -21,7 +21,7 @@ from magview.spec.language import tr
 
 
 def apply_to_lead(state: BenchState, action: LeadAction) -> BenchState:
-    """The state after an action. Raises SpecError for a fault that is none."""
+    """The state after an action. Raises SpecError for an unknown fault."""
     lead = state.lead
     match action:
         case ChooseLamp(kind):
@@ -44,7 +44,7 @@ def apply_to_lead(state: BenchState, action: LeadAction) -> BenchState:
 
 
 def with_fault(lead: Lead, fault: str, present: bool) -> Lead:
-    """A lead with a fault, or without it. Raises SpecError for what is none."""
+    """A lead with a fault, or without it. Raises SpecError for an unknown fault."""
     match fault:
         case "shorted":
             return replace(lead, shorted=present)

@@ -146,7 +146,7 @@ def load_state(path: Path) -> BenchState:
 
 
 def _seen(state: BenchState) -> frozenset[By]:
-    """What hands must have set, for it is not as a bench begins."""
+    """The parts that hands must have set: those that differ from a new bench."""
     begun = state.backplate_deg == state.magneto.designed_setting.backplate_deg and state.screw_deg == 0.0
     hands: dict[By, bool] = {
         "setting": not begun or state.lock_tight or state.clamps_tight,

@@ -1,4 +1,4 @@
-"""What differs between two moments of the bench, in words: what hands did first, then what came of it."""
+"""Differences between two states of the bench, in words: first the acts of hands, then their effects."""
 
 from __future__ import annotations
 
@@ -10,11 +10,11 @@ from magview.physics.electric.circuit import Lead
 from magview.spec.language import tr
 
 _ANGLE_DEG, _LENGTH_MM = 0.005, 0.0005
-"""What is less than this is no difference to show."""
+"""A smaller difference is not shown."""
 
 
 def changes(before: BenchState, after: BenchState, *, numbers: bool = True) -> list[str]:
-    """What has changed, a sentence each; without `numbers` no amount is told. Nothing where nothing has changed."""
+    """The changes, a sentence each; without `numbers` no sentence says an amount. Empty where nothing has changed."""
     if not same_but_worn(before.magneto, after.magneto):
         return [tr("Another magneto is on the bench: {magneto}.", magneto=after.magneto.name)]
     return [*_hands(before, after, numbers), *_results(before, after, numbers)]

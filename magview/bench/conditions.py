@@ -18,7 +18,7 @@ from magview.physics.uncertainty.instruments import instrument
 from magview.spec.language import marked, tr
 
 _HAIR = 1e-9
-"""What stands at the very limit must not fail for the last bit."""
+"""Slack at a limit, so that a value at the limit does not fail for the last bit."""
 
 
 class Condition(Enum):
@@ -31,7 +31,7 @@ class Condition(Enum):
 
 
 class Stroke(Enum):
-    """What a piston does, by the engine's own words."""
+    """The stroke of a piston."""
 
     POWER = "power"
     EXHAUST = "exhaust"

@@ -79,7 +79,7 @@ _FAULTS = {
 
 
 def describe(action: Action, before: BenchState, after: BenchState) -> str:
-    """What an action did between two states, as a person would say it: "Turn the backplate 1.50° with rotation"."""
+    """Name an action between two states as a person would: "Turn the backplate 1.50° with rotation"."""
     text = _text(action, before, after)
     return text[0].upper() + text[1:]
 

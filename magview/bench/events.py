@@ -18,7 +18,7 @@ KINDS = (
 )
 
 _HAIR_DEG = 1e-6
-"""What is this near already counts as passed, or a run would stop where it starts."""
+"""An event this near counts as passed, or a run would stop where it starts."""
 
 
 def events_deg(state: BenchState, kind: str) -> tuple[NDArray[np.float64], float]:

@@ -34,13 +34,13 @@ _SAME_DEG = 1e-6
 
 CHECKS: tuple[Check, ...] = ("reading", "stroke", "mark", "finger")
 LOOK_FIRST_CHECKS: tuple[Check, ...] = ("stroke", "mark", "finger")
-"""What is looked at before an error of more than a quarter turn of the crank is put down to teeth."""
+"""Checks before an error of more than a quarter turn of the crank is put down to teeth."""
 
 _DISC_HALF_TURN_DEG = 180.0
 
 
 class Standing(Enum):
-    """What a magneto's lamp reading is worth now."""
+    """The present worth of a magneto's lamp reading."""
 
     NEVER_OPENS = "never-opens"
     NOT_READ = "not-read"
@@ -52,7 +52,7 @@ class Standing(Enum):
 
 
 def standing(state: BenchState, side: Side) -> Standing:
-    """What a magneto's lamp reading is worth now. Raises SpecError without an engine."""
+    """The present worth of a magneto's lamp reading. Raises SpecError without an engine."""
     would = firing_btdc_deg(state, side, as_found=True)
     assert state.engaged is not None
     mounting = mounting_of(state.engaged, side)
@@ -82,7 +82,7 @@ def look_first(state: BenchState, side: Side) -> bool:
 
 
 def questions(state: BenchState, side: Side) -> tuple[Check, ...]:
-    """What must be answered before teeth are planned from an error so large; nothing of one that teeth can make."""
+    """Checks still open before teeth are planned from so large an error; none for an error that teeth can make."""
     if not abs(error_found_deg(state, side)) > ASK_FIRST_DEG + 1e-9:
         return ()
     return LOOK_FIRST_CHECKS
@@ -160,7 +160,7 @@ def mounting_read(state: BenchState, side: Side, reads_btdc_deg: float) -> Mount
 
 
 def _foretold_by_acts(state: BenchState, side: Side) -> Foretold | None:
-    """What a reading entered now should be, by the reading before it; None where there was none."""
+    """Expected value of a reading entered now, by the reading before it; None where there was none."""
     assert state.engaged is not None
     was = mounting_of(state.engaged, side)
     if not was.lamp_read:
@@ -173,7 +173,7 @@ def _foretold_by_acts(state: BenchState, side: Side) -> Foretold | None:
 
 
 def foretold(state: BenchState, side: Side) -> Foretold:
-    """What the lamp should read now, and what was done since it was read. NaN where the contacts never open."""
+    """Expected reading of the lamp now, and the acts since it was read. NaN where the contacts never open."""
     fires = firing_btdc_deg(state, side)
     assert state.engaged is not None
     was = mounting_of(state.engaged, side)
@@ -195,7 +195,7 @@ def checked(mounting: Mounting, what: Check, done: bool) -> Mounting:
 
 
 def explanations(state: BenchState, side: Side, reads_btdc_deg: float) -> list[Explanation]:
-    """What would make the lamp read so now [crank deg BTDC], best first; nothing where the contacts never open.
+    """Causes of a reading of the lamp now [crank deg BTDC], best first; none where the contacts never open.
 
     A reading that was entered, and that the acts before it contradict, is explained by those acts.
     """

@@ -1,4 +1,4 @@
-"""What the lamp's readings are worth, in words: what it should read now, what contradicts it, what explains it."""
+"""Readings of the lamp in words: the expected reading, contradictions and causes."""
 
 from __future__ import annotations
 
@@ -30,7 +30,7 @@ CHECK_WORDS: dict[Check, str] = {
     "mark": marked("The disc's zero and the painted marks are right"),
     "finger": marked("The finger stands at No. 1"),
 }
-"""What a person says who has looked."""
+"""The words of each check that a person has made."""
 
 
 def place_words(btdc_deg: float) -> str:
@@ -46,7 +46,7 @@ def place_words(btdc_deg: float) -> str:
 
 
 def should_read_words(state: BenchState, side: Side) -> str:
-    """What the lamp should read now, by its last reading and the acts since; nothing where there were none."""
+    """Expected reading of the lamp, by its last reading and the acts since; "" where there were none."""
     assert state.engaged is not None
     acts, reads = foretold(state, side), mounting_of(state.engaged, side).reads_btdc_deg
     if acts.btdc_deg != acts.btdc_deg or abs(acts.btdc_deg - reads) <= SHOWN_DEG:
@@ -55,7 +55,7 @@ def should_read_words(state: BenchState, side: Side) -> str:
 
 
 def should_words(btdc_deg: float) -> str:
-    """What the lamp should read now [crank deg BTDC]."""
+    """Expected reading of the lamp now [crank deg BTDC]."""
     return tr("The lamp should now read {now}. Read it again, coming with rotation.", now=place_words(btdc_deg))
 
 
@@ -94,7 +94,7 @@ _CONTRADICTED = marked(
 
 
 def standing_words(state: BenchState, side: Side) -> str:
-    """What is wrong with a magneto's reading, in one sentence or two; nothing of one that stands."""
+    """Faults of a magneto's reading, in one sentence or two; "" for a reading that stands."""
     engaged = state.engaged
     assert engaged is not None
     mounting, now = mounting_of(engaged, side), standing(state, side)

@@ -1,4 +1,4 @@
-"""What the primary circuit does, and what light and meter read of it, in words."""
+"""The primary circuit in words, with the readings of light and meter."""
 
 from __future__ import annotations
 
@@ -27,7 +27,7 @@ CANNOT_TELL = marked(
 
 
 def tab_words(magneto: Magneto) -> str:
-    """What pulling the switch lead does to a magneto, by its file."""
+    """Effect of pulling the switch lead of a magneto, by its file."""
     return tr(_TAB[magneto.grounding_tab])
 
 
@@ -43,7 +43,7 @@ _TAB = {
 
 
 def lead_words(state: BenchState) -> tuple[str, bool]:
-    """What the circuit does now, in a few sentences, and whether that is dangerous: live, or grounded by a fault
+    """State of the circuit in a few sentences, and whether it is dangerous: live, or grounded by a fault
     alone."""
     lead, now = state.lead, circuit_now(state)
     if now.live:
@@ -57,7 +57,7 @@ def lead_words(state: BenchState) -> tuple[str, bool]:
 
 
 def other_words(state: BenchState) -> str:
-    """That the engine's other magneto is live, or what it needs; nothing where there is no other."""
+    """A warning that the engine's other magneto is live, or what it needs; "" where there is no other."""
     now = other_circuit(state)
     if now is None:
         return ""
@@ -67,7 +67,7 @@ def other_words(state: BenchState) -> str:
 
 
 def relied_on(lead: Lead, now: Circuit) -> set[Way]:
-    """What grounds the primary and is meant to: jumper, tab, or a switch that is off and is this magneto's own."""
+    """Intended grounds of the primary: jumper, tab, or a switch that is off and is this magneto's own."""
     meant: set[Way] = {"jumper", "tab"}
     if not lead.switch_on and not lead.crossed:
         meant.add("switch")
@@ -154,7 +154,7 @@ def _by_fault_alone(lead: Lead, now: Circuit) -> str:
 
 
 def lead_meter_words(state: BenchState) -> str:
-    """What a meter from the lead's plug end to the case shows: only with the plug out does it see the lead alone."""
+    """Reading of a meter from the lead's plug end to the case: only with the plug out does it see the lead alone."""
     if state.lead.plug_in:
         return tr("Meter on the lead: pull the plug to read it")
     ohm = circuit_now(state).lead_ohm
@@ -164,7 +164,7 @@ def lead_meter_words(state: BenchState) -> str:
 
 
 def terminal_meter_words(state: BenchState) -> str:
-    """What a meter from the magneto's terminal to the case shows."""
+    """Reading of a meter from the magneto's terminal to the case."""
     now = circuit_now(state)
     return tr(_AT_TERMINAL[now.terminal_says], ohm=now.terminal_ohm)
 
@@ -182,7 +182,7 @@ LAMPS: dict[LampKind, str] = {
     "buzzer": marked("buzzes, high when open"),
     "plain": marked("a plain battery lamp: cannot tell"),
 }
-"""What each kind of timing light does."""
+"""Behaviour of each kind of timing light."""
 
 BURNS = {
     False: (marked("dark"), marked("light")),
@@ -203,7 +203,7 @@ _LAMP_SAYS: dict[tuple[LampKind, bool], str] = {
 
 
 def lamp_words(state: BenchState) -> str:
-    """What the timing light across the contacts does, and what that means."""
+    """State of the timing light across the contacts, and its meaning."""
     return tr(_LAMP_SAYS[state.lamp_kind, lamp_burns_now(state)])
 
 

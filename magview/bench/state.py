@@ -21,9 +21,9 @@ from magview.spec.magneto import Magneto
 
 Side = Literal["left", "right"]
 By = Literal["setting", "wear", "pip", "lead", "crank"]
-"""What hands can lay hold of on a bench."""
+"""Parts of the bench that hands can set."""
 Check = Literal["reading", "stroke", "mark", "finger"]
-"""What a person can say to have looked at again for a reading of the lamp."""
+"""Checks that a person can note for a reading of the lamp."""
 
 TOUCHING_MM = 0.0005
 """Half a micron is no gap to any instrument; contacts just touching must not read "open 0.000"."""
@@ -34,7 +34,7 @@ class Mounting:
     """One magneto's place on the engine. Teeth positive with rotation, counted from as found."""
 
     phase_deg: float
-    """Rotor angle with No. 1 at top dead centre and the teeth as found [rotor deg]: what the lamp told."""
+    """Rotor angle with No. 1 at top dead centre and the teeth as found [rotor deg], by the lamp."""
     wanted_btdc_deg: float
     reads_btdc_deg: float
     """The reading as it was entered [crank deg BTDC]; setting the contacts anew makes it out of date.
@@ -51,9 +51,9 @@ class Mounting:
     painted: bool = False
     """Whether marks were painted."""
     foretold: Foretold | None = None
-    """What the lamp should have read when it was last read, by the reading before and the acts since."""
+    """Expected reading of the lamp when it was last read, by the reading before and the acts since."""
     checked: tuple[Check, ...] = ()
-    """What was looked at again for this reading."""
+    """Checks noted for this reading."""
 
     @property
     def marks_apart(self) -> tuple[int, int]:
@@ -130,17 +130,17 @@ class BenchState:
     other_lead: Lead = field(default_factory=Lead)
     """That of the engine's other magneto: one switch, two leads."""
     lamp_kind: LampKind = "open"
-    """What the timing light across the contacts does. The coil stays connected on the bench."""
+    """Kind of timing light across the contacts. The coil stays connected on the bench."""
     trials: tuple[Trial, ...] = ()
     """Trials of the largest gap on this magneto, in the order they were made."""
     trials_read: HowRead = field(default_factory=HowRead)
     """In what the plate is read at trials, and how closely plate, opening and blades are."""
     inspections: tuple[Inspection, ...] = ()
-    """What was read of this setting over its hours, in the order it was noted."""
+    """Inspections of this setting over its hours, in the order they were noted."""
     inspected_at: tuple[tuple[float, float], ...] = ()
     """Backplate and contact screw when each of them was noted [deg]."""
     touched: frozenset[By] = field(default=frozenset(), compare=False)
-    """What hands have set since the magneto was put here, if only to what it was; the rest is as a bench begins.
+    """Parts set by hands since the magneto was put here, even to the same value; the rest is as a bench begins.
 
     No part of what makes two benches the same: setting anew what is so already is no step.
     """
@@ -157,12 +157,12 @@ def same_but_worn(one: Magneto, other: Magneto) -> bool:
 
 
 def readings(state: BenchState) -> Readings:
-    """What the present setting gives, lobe by lobe."""
+    """Readings of the present setting, lobe by lobe."""
     return internal_timing(state.magneto).readings(state.backplate_deg, state.screw_deg)
 
 
 def outdated_inspections(state: BenchState) -> tuple[bool, ...]:
-    """Which inspections, in their order, were noted of another setting: the plate or the screw was turned since."""
+    """For each inspection whether it was noted of another setting: plate or screw were turned since."""
     return tuple(at != (state.backplate_deg, state.screw_deg) for at in state.inspected_at)
 
 
@@ -213,7 +213,7 @@ _SAME_DEG = 1e-6
 
 
 def lamp_reading_deg(state: BenchState, side: Side, as_found: bool = False) -> float | None:
-    """What the lamp was read to say [crank deg BTDC], while nothing that it depends on has been changed since.
+    """Reading of the lamp [crank deg BTDC], while nothing that it depends on has been changed since.
 
     None for what was never read, or is no reading any more because contacts or, unless `as_found`, teeth were moved.
     Raises SpecError without an engine.
@@ -232,7 +232,7 @@ def gap_now_mm(state: BenchState) -> float:
 
 
 def circuit_now(state: BenchState) -> Circuit:
-    """What the primary circuit and its instruments do now."""
+    """Present state of the primary circuit and its instruments."""
     return circuit_with(state, gap_now_mm(state) <= 0.0)
 
 
@@ -249,7 +249,7 @@ def circuit_with(state: BenchState, contacts_closed: bool) -> Circuit:
 
 
 def other_circuit(state: BenchState) -> Circuit | None:
-    """What the other magneto of the engine does, its contacts open; None where there is no other.
+    """Circuit of the engine's other magneto, its contacts open; None where there is no other.
 
     Both are alike but for their leads.
     """

@@ -1,4 +1,4 @@
-"""One way in, one way out: the store holds the present state, takes actions, remembers, tells who listens."""
+"""The store: holds the present state, takes actions, keeps the history, and notifies its listeners."""
 
 from __future__ import annotations
 
@@ -55,7 +55,7 @@ class Store:
 
     @property
     def journal(self) -> Sequence[tuple[Event, object]]:
-        """All that was done since, undoing included, each with its gesture: `replay` repeats it."""
+        """The events since `first`, undoing included, each with its gesture: sent again, they give the same state."""
         return tuple(self._journal)
 
     def before_last(self, key: Callable[[BenchState], object]) -> BenchState | None:
@@ -68,12 +68,12 @@ class Store:
 
     @property
     def undo_name(self) -> str | None:
-        """What going back would undo; None if nothing."""
+        """Name of the step that would be undone; None if there is none."""
         return self._history.undo_name
 
     @property
     def redo_name(self) -> str | None:
-        """What going forward would do again; None if nothing."""
+        """Name of the step that would be redone; None if there is none."""
         return self._history.redo_name
 
     def subscribe(self, listener: Listener) -> None:

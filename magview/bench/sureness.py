@@ -1,4 +1,4 @@
-"""How sure a setting is: what instruments would read of the bench, and a measurement in words.
+"""Uncertainty of a setting: readings of the bench by instruments, and a measurement in words.
 
 Guide: theory-uncertainty.
 """
@@ -32,7 +32,7 @@ ROLE_WORDS: dict[Role, str] = {
     "lead-in": marked("Play"),
     "tightening": marked("Tightening"),
 }
-"""What a role is called beside its list of instruments."""
+"""Label of a role beside its list of instruments."""
 
 
 NEVER_OPENS = marked("with this setting the contacts never open and close, so there is nothing to read")
@@ -44,7 +44,7 @@ def tool_for(role: Role, tools: Sequence[Instrument]) -> Instrument:
 
 
 def read_internal(state: BenchState, tools: Sequence[Instrument]) -> InternalReadings:
-    """What these instruments would read of lobe 1 as it is set now. Raises SpecError where it never opens."""
+    """Readings of lobe 1 by these instruments, as it is set now. Raises SpecError where it never opens."""
     result = readings(state)
     offset = float(result.mark_offset_mm)
     if not math.isfinite(offset):
@@ -61,7 +61,7 @@ def read_internal(state: BenchState, tools: Sequence[Instrument]) -> InternalRea
 
 
 def read_engine(state: BenchState, tools: Sequence[Instrument]) -> EngineReadings:
-    """What a disc set to zero at top dead centre would read of both magnetos, with a stop at 40° to either side.
+    """Readings of both magnetos on a disc set to zero at top dead centre, with a stop at 40° to either side.
 
     Raises SpecError without an engine or where the contacts never open.
     """
@@ -117,7 +117,7 @@ def outcome_words(outcome: Outcome) -> str:
 
 
 def matters_words(outcome: Outcome) -> str:
-    """Which reading matters most for a quantity."""
+    """The reading that matters most for a quantity."""
     line = outcome.matters_most
     return tr(
         "What matters most: {name}, {share} of the variance ({source}).",
@@ -128,7 +128,7 @@ def matters_words(outcome: Outcome) -> str:
 
 
 def improvement_words(found: Improvement) -> str:
-    """What a better instrument would change."""
+    """The gain by a better instrument."""
     before, after = found.before.probability_in_limits, found.after.probability_in_limits
     return tr(
         "With {instead} instead of {was}: {after} likely all in limits, now {before}.",

@@ -1,4 +1,4 @@
-"""What a bench state says of the timing to the engine: errors, verdicts, plan, synchronising."""
+"""Timing to the engine of a bench state: errors, verdicts, plan, synchronising."""
 
 from __future__ import annotations
 
@@ -88,7 +88,7 @@ def both_plan(state: BenchState) -> PairPlan | None:
 
 
 def both_words(state: BenchState) -> str:
-    """What puts both magnetos right together, in words; nothing where both are right as they stand."""
+    """Moves that put both magnetos right together, in words; empty where both are right as they stand."""
     result, engaged = synchronising(state), state.engaged
     if result is None or engaged is None or (result.left_ok and result.right_ok and result.synchronised):
         return ""

@@ -45,7 +45,7 @@ def steps_between(start: tuple[int, int], end: tuple[int, int]) -> list[ToothSte
 
 
 def step_words(step: ToothStep, rotation: Rotation, mounting: Mounting) -> str:
-    """What to do, and where the painted marks must stand afterwards."""
+    """The moves, and the place of the painted marks afterwards."""
     after = replace(mounting, magneto_teeth=step.magneto_teeth, disc_teeth=step.disc_teeth)
     teeth = teeth_words(step.teeth, rotation, "drive end")
     words = (

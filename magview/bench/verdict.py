@@ -10,7 +10,7 @@ from magview.spec.magneto import Magneto
 
 
 def faults(magneto: Magneto, result: Readings) -> list[str]:
-    """What is out of limits, lobe by lobe; empty if nothing is. `result` is of one setting."""
+    """Readings out of limits, lobe by lobe; empty if there are none. `result` is of one setting."""
     judged = result.timing_ok[:1] if magneto.compensated else result.timing_ok
     bad_timing = [str(i + 1) for i, ok in enumerate(judged) if not ok]
     bad_gap = [str(i + 1) for i, ok in enumerate(result.gap_ok) if not ok]
@@ -30,7 +30,7 @@ def faults(magneto: Magneto, result: Readings) -> list[str]:
 
 
 def judged_words(magneto: Magneto) -> str:
-    """What the opening is judged on."""
+    """The lobes whose opening is judged."""
     return tr("compensated cam: the opening is judged on lobe 1") if magneto.compensated else ""
 
 

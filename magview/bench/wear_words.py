@@ -45,7 +45,7 @@ _LIMITS: dict[Limit, tuple[str, str]] = {
 
 
 def firing_of(state: BenchState) -> Firing | None:
-    """What the engine asks of the magneto in view; None off an engine, or where it never opens."""
+    """Demand of the engine on the magneto in view; None off an engine, or where it never opens."""
     engaged = state.engaged
     if engaged is None or not engaged.mounted:
         return None
@@ -57,7 +57,7 @@ def firing_of(state: BenchState) -> Firing | None:
 
 
 def expectation_words(state: BenchState, rates: WearRates, hours: float) -> str:
-    """What lobe 1 will read after so many more hours [h]."""
+    """Expected readings of lobe 1 after some more hours [h]."""
     found = course(state.magneto, state.backplate_deg, state.screw_deg, rates, hours)
     error, gap, blade = (float(v[0]) for v in (found.opening_error_deg, found.gap_mm, found.blade_gap_mm))
     if math.isnan(error):
@@ -98,7 +98,7 @@ _ENGINE = {
 
 
 def _crank_words(state: BenchState, firing: Firing, error_deg: float) -> str:
-    """What an opening error [rotor deg] would do to the engine's timing, against the engine's own tolerance."""
+    """Effect of an opening error [rotor deg] on the engine's timing, against the engine's own tolerance."""
     now, _ = internal_timing(state.magneto).opening_and_gap(state.backplate_deg, state.screw_deg)
     later = (error_deg - float(now)) / firing.rotor_turns_per_crank_turn
     early = firing.early_deg - later
@@ -113,7 +113,7 @@ def _crank_words(state: BenchState, firing: Firing, error_deg: float) -> str:
 
 
 def leaving_words(state: BenchState, rates: WearRates) -> str:
-    """Which limit is left first, and when, of the magneto's and the engine's."""
+    """The limit that is left first, the magneto's or the engine's, and when."""
     soonest = leavings(state.magneto, state.backplate_deg, state.screw_deg, rates, firing_of(state))
     out = [tr(_LIMITS[leaving.limit][0]) for leaving in soonest if leaving.hours == 0.0]
     if out:

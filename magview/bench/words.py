@@ -140,7 +140,7 @@ def teeth_of(text: str) -> int:
 
 
 def _ways() -> dict[str, int]:
-    """What may stand behind a number of teeth: in the window's language as it is shown, and in English."""
+    """Units after a number of teeth: in the window's language as it is shown, and in English."""
 
     def behind(count: int) -> set[str]:
         return {words(count).replace(str(abs(count)), "").strip().casefold() for words in (short_words, way_words)}
@@ -186,7 +186,7 @@ def turned_words(teeth: int, rotation: Rotation, viewpoint: Viewpoint) -> str:
 
 
 def move_words(move: Move, rotation: Rotation, viewpoint: Viewpoint) -> tuple[str, str]:
-    """What to do with the magneto's flange on the disc, and with the disc on the drive's flange."""
+    """The moves of the magneto's flange on the disc, and of the disc on the drive's flange."""
     return (
         teeth_words(move.magneto_teeth, rotation, viewpoint),
         teeth_words(move.disc_teeth, rotation, viewpoint),
@@ -225,7 +225,7 @@ PARTS = (
     marked("straightedge"),
     marked("timing disc"),
 )
-"""What drawn parts are called; their names in the drawings, which `tr` reads out where they are shown."""
+"""Names of drawn parts, marked here and translated where they are shown."""
 
 
 _CRANK = {
@@ -236,6 +236,6 @@ _CRANK = {
 
 
 def rotation_words(engine: Engine) -> str:
-    """Which way a crank turns, from both viewpoints in use: engine manuals often mean the rear, pictures here the
+    """Direction of a crank from both viewpoints in use: engine manuals often mean the rear, pictures here the
     propeller end."""
     return tr(_CRANK[engine.rotation_from("propeller")])

@@ -20,7 +20,7 @@ _LOWERED = re.compile(r"(?<=[^\W_])[_^]\{?(\w+)\}?")
 
 @dataclass(frozen=True)
 class Section:
-    """What stands under one heading, up to the next."""
+    """The text under one heading, up to the next."""
 
     page: str
     """Name of the page: its file without the ending."""

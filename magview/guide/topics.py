@@ -1,4 +1,4 @@
-"""Which page tells of what: the parts of the windows, by the names of their classes, and the guide's pages."""
+"""Pages of the guide for the parts of the windows, by the names of their classes."""
 
 from __future__ import annotations
 

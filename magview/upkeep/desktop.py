@@ -33,7 +33,7 @@ def data_home() -> Path:
 
 
 def shipped() -> dict[str, Path]:
-    """What is put there: place in the data folder → shipped file."""
+    """Files to install: place in the data folder → shipped file."""
     files = resources()
     found = {
         ENTRY: files / "desktop" / "magview.desktop",
@@ -83,7 +83,7 @@ def take_away(home: Path) -> list[Path]:
 
 
 def command() -> list[str]:
-    """What opens the window of this very installation."""
+    """The command that opens the window of this very installation."""
     ending = ".exe" if sys.platform == "win32" else ""
     for folder in (sysconfig.get_path("scripts"), str(Path(sys.executable).parent)):
         program = Path(folder) / f"magview-window{ending}"

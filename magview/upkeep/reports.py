@@ -201,7 +201,7 @@ def _in(folder: Path, pattern: str) -> list[Path]:
 
 
 def gather_traces(folder: Path) -> None:
-    """Make reports of what ended programs have left. An empty file may be a living program's and is let be."""
+    """Make reports of the traces of ended programs. An empty file may be a running program's and is left alone."""
     for path in _in(folder, _TRACE):
         try:
             if path.stat().st_size == 0:

@@ -1,4 +1,4 @@
-"""What is written when the system ends the program at once. Opened before the first picture, so it needs nothing."""
+"""Trace of a crash that ends the program at once. Opened before the first picture, so it needs nothing."""
 
 from __future__ import annotations
 
