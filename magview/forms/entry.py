@@ -12,7 +12,7 @@ from typing import Any, Literal
 
 from pydantic import BaseModel
 
-from magview.spec.fields import About, Quantity, about, parts_of
+from magview.spec.fields import About, Quantity, Ticked, about, parts_of
 from magview.spec.language import marked, tr
 from magview.spec.parse import parse_day
 
@@ -122,6 +122,12 @@ class Entry:
         return found
 
     @property
+    def options(self) -> tuple[tuple[Any, str], ...]:
+        """The choices in the present language; what may be left out begins with nothing."""
+        none = ((None, tr("not read")),) if self.about.optional else ()
+        return (*none, *((value, tr(words)) for value, words in self.choices))
+
+    @property
     def row(self) -> type[BaseModel] | None:
         """What one row of a table is; None for what is no table."""
         return self.about.item if self.kind is Kind.ROWS else None
@@ -138,7 +144,7 @@ def _kind(field: About) -> Kind:
     if typing.get_origin(base) is Literal or field.choices:
         return Kind.CHOICE
     if base is bool:
-        return Kind.CHOICE if field.optional else Kind.TICK
+        return Kind.CHOICE if field.optional and not field.has(Ticked) else Kind.TICK
     if issubclass(base, BaseModel):
         return Kind.FILE if "format" in base.model_fields else Kind.TOLD
     if base is str:

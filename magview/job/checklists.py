@@ -9,7 +9,7 @@ from pydantic.fields import FieldInfo
 
 from magview.job.parts import Line
 from magview.spec.base import Model, Text
-from magview.spec.fields import Choices, may_say
+from magview.spec.fields import Choices, Ticked, may_say
 from magview.spec.language import marked, tr
 
 State = Annotated[
@@ -22,20 +22,16 @@ Place = Annotated[
 ]
 
 
-class ToBeConfirmed:
-    """Marks a check: confirmed, denied, or – None – not answered yet."""
-
-
 Check = Annotated[
     bool | None,
-    ToBeConfirmed(),
+    Ticked(),
     Field(description=marked("To be confirmed. Left out: not answered yet, which counts as not done.")),
 ]
 
 
 def is_check(info: FieldInfo) -> bool:
     """Whether a field is a check, to be confirmed by a tick."""
-    return any(isinstance(extra, ToBeConfirmed) for extra in info.metadata)
+    return any(isinstance(extra, Ticked) for extra in info.metadata)
 
 
 class Stage(Model):

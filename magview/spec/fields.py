@@ -8,14 +8,12 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 from enum import Enum
 from functools import cache
-from typing import Any, Literal, TypeVar
+from typing import Any, Literal
 
 from pydantic import BaseModel, Field
 from pydantic.fields import FieldInfo
 
 from magview.spec.language import marked, tr
-
-V = TypeVar("V")
 
 
 class Sign(Enum):
@@ -71,6 +69,10 @@ class Choices:
     words: tuple[tuple[Any, str], ...]
 
 
+class Ticked:
+    """Stands in the annotation of yes, no or not answered: it is given by a tick, which taken away leaves nothing."""
+
+
 @dataclass(frozen=True)
 class Rule:
     """The values allowed, and the reason, in one sentence; bounds of the numbers themselves stand in the type."""
@@ -117,9 +119,9 @@ class About:
     marks: tuple[Any, ...] = ()
     """Annotations of other rooms."""
 
-    def mark(self, kind: type[V]) -> V | None:
-        """The annotation of a kind; None where there is none."""
-        return next((m for m in self.marks if isinstance(m, kind)), None)
+    def has(self, kind: type) -> bool:
+        """Whether an annotation of a kind stands in its type."""
+        return any(isinstance(m, kind) for m in self.marks)
 
     @property
     def item(self) -> Any:

@@ -5,7 +5,9 @@ from __future__ import annotations
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QGridLayout, QGroupBox, QLabel, QPushButton, QVBoxLayout
 
+from magview.forms.entry import Kind
 from magview.job import judge
+from magview.job.entries import entries_in
 from magview.job.parts import Signature
 from magview.job.readings import unjudged_words
 from magview.job.sheet import Job, change, signature_holds, title_of
@@ -17,7 +19,6 @@ from magview.ui.kit.forms import DayEdit, LineEdit
 from magview.ui.kit.look import Look
 from magview.ui.kit.style import tint
 from magview.ui.work.form import Form
-from magview.ui.work.kinds import entries
 from magview.ui.work.model import JobModel, plain
 from magview.ui.work.page import Page
 
@@ -69,13 +70,13 @@ class EndPage(Page):
         grid = QGridLayout(box)
         self.edits: dict[str, LineEdit] = {}
         letter = self.fontMetrics().averageCharWidth()
-        for row, entry in enumerate(entries("signature", Signature)):
-            label = QLabel(entry.words)
-            day = DayEdit() if entry.kind == "day" else None
-            line = self.edits[entry.field] = day.line if day is not None else LineEdit()
+        for row, entry in enumerate(entries_in("signature", Signature)):
+            label = QLabel(entry.label)
+            day = DayEdit() if entry.kind is Kind.DAY else None
+            line = self.edits[entry.name] = day.line if day is not None else LineEdit()
             line.setMinimumWidth(30 * letter)
             label.setBuddy(line)
-            line.setAccessibleName(entry.words)
+            line.setAccessibleName(entry.label)
             if day is not None:
                 day.line.entered.connect(self._day)
                 self.today = day.today

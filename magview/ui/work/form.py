@@ -10,7 +10,10 @@ from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QGridLayout, QLabel, QPushButton, QSizePolicy, QWidget
 
 from magview.bench.sureness import percent_words, value_words
+from magview.forms.entry import NUMERIC, Entry, Kind, Value
+from magview.forms.typed import outside, read, rounded, unit_words
 from magview.job import standing
+from magview.job.entries import beside, entries_in
 from magview.job.parts import Sure, Uncertainty
 from magview.job.readings import Row, rows
 from magview.job.sheet import STAGES, Job
@@ -18,11 +21,9 @@ from magview.spec.base import SpecError
 from magview.spec.language import tr
 from magview.ui.kit.forms import CheckEdit, ChoiceEdit, DayEdit, LineEdit, TextEdit
 from magview.ui.kit.look import Look
+from magview.ui.kit.rows_edit import RowsEdit, RowWords
 from magview.ui.kit.style import tint
-from magview.ui.work.edits import meaning, number_of, typed_words
-from magview.ui.work.kinds import Entry, entries, unit_words
 from magview.ui.work.model import JobModel, part_of, plain
-from magview.ui.work.table import RowsEdit
 
 _LABEL = 38
 """Width of a label before it takes a second line [average letters]."""
@@ -71,7 +72,7 @@ class Form(QWidget):
         super().__init__(parent)
         self.model, self.part, self.look, self._inches = model, part, look, look.inches
         self._stale = True
-        self.entries = {e.field: e for e in entries(part, type(part_of(model.job, part)))}
+        self.entries = {e.name: e for e in entries_in(part, type(part_of(model.job, part)))}
         self.edits: dict[str, Edit] = {}
         self.labels: dict[str, QLabel] = {}
         self.verdicts: dict[str, QLabel] = {}
@@ -86,7 +87,7 @@ class Form(QWidget):
         self.strike.setAutoDefault(False)
         self.strike.clicked.connect(self._strike_out)
         for entry in self.entries.values():
-            if entry.kind != "sure":
+            if entry.kind is not Kind.TOLD:
                 self._add(entry)
         self._after = self._grid.rowCount()
         model.changed.connect(self._changed)
@@ -95,22 +96,22 @@ class Form(QWidget):
     # -------------------------------------------------------------- building
 
     def _add(self, entry: Entry) -> None:
-        edit = self.edits[entry.field] = self._edit(entry)
+        edit = self.edits[entry.name] = self._edit(entry)
         row = self._grid.rowCount()
-        verdict = self.verdicts[entry.field] = _wrapped()
-        verdict.setAccessibleName(tr("Verdict: {field}", field=entry.words))
+        verdict = self.verdicts[entry.name] = _wrapped()
+        verdict.setAccessibleName(tr("Verdict: {field}", field=entry.label))
         if isinstance(edit, CheckEdit):
             self._grid.addWidget(edit, row, 0, 1, 2)
             self._grid.addWidget(verdict, row, 2)
             return
-        label = self.labels[entry.field] = QLabel()
+        label = self.labels[entry.name] = QLabel()
         label.setBuddy(edit)
         if isinstance(edit, RowsEdit | TextEdit):
             label.setAlignment(Qt.AlignmentFlag.AlignTop)
             self._grid.addWidget(label, row, 0)
             self._grid.addWidget(edit, row, 1, 1, 2)
             self._grid.addWidget(verdict, row + 1, 1, 1, 2)
-        elif entry.kind == "line":
+        elif entry.kind is Kind.LINE:
             self._grid.addWidget(label, row, 0)
             self._grid.addWidget(edit, row, 1, 1, 2, Qt.AlignmentFlag.AlignLeft)
             self._grid.addWidget(verdict, row + 1, 1, 1, 2)
@@ -121,103 +122,121 @@ class Form(QWidget):
         self._label(entry)
 
     def _label(self, entry: Entry) -> None:
-        unit = unit_words(entry.field, self._inches) if entry.kind == "number" else ""
-        text = tr("{field} [{unit}]", field=entry.words, unit=unit) if unit else entry.words
-        if entry.field in self.labels:
-            label, metrics = self.labels[entry.field], self.fontMetrics()
+        unit = unit_words(entry, self._inches) if entry.kind in NUMERIC else ""
+        text = tr("{field} [{unit}]", field=entry.label, unit=unit) if unit else entry.label
+        if entry.name in self.labels:
+            label, metrics = self.labels[entry.name], self.fontMetrics()
             label.setText(text)
             # On one line where that is short, else on two: entry and verdict need the room at large type.
             label.setWordWrap(True)
             most = _LABEL * metrics.averageCharWidth()
             label.setMinimumWidth(min(metrics.horizontalAdvance(text) + 2, most))
-            self.edits[entry.field].setAccessibleName(text)
+            self.edits[entry.name].setAccessibleName(text)
 
     def _edit(self, entry: Entry) -> Edit:
         letter = self.fontMetrics().averageCharWidth()
         edit: Edit
         match entry.kind:
-            case "check":
-                edit = CheckEdit(entry.words, entry.off)
-            case "flag" | "choice":
-                edit = ChoiceEdit(entry.choice_words)
-            case "number":
+            case Kind.TICK:
+                edit = CheckEdit(entry.label, None if entry.about.optional else False)
+            case Kind.CHOICE:
+                edit = ChoiceEdit(entry.options)
+            case Kind.NUMBER | Kind.WHOLE:
                 edit = LineEdit(partial(self._parse, entry), partial(self._words, entry))
                 edit.setMinimumWidth(_WIDE // 3 * letter)
                 edit.setMaximumWidth(_WIDE // 3 * letter)
-                edit.setPlaceholderText(tr("not read") if entry.part != "limits" else tr("none given"))
-            case "day":
+                edit.setPlaceholderText(tr("not read") if self.part != "limits" else tr("none given"))
+            case Kind.DAY:
                 edit = DayEdit()
-            case "text":
+            case Kind.TEXT:
                 edit = TextEdit()
                 edit.setFixedHeight(4 * self.fontMetrics().height())
-            case "rows":
-                assert entry.row is not None
-                edit = RowsEdit(self.model, entry, self.look)
+            case Kind.ROWS:
+                edit = self._rows_edit(entry)
             case _:
                 edit = LineEdit()
                 edit.letters = _WIDE
         line = edit.line if isinstance(edit, DayEdit) else edit
-        if not isinstance(line, RowsEdit):
-            line.entered.connect(partial(self._entered, entry))
+        line.entered.connect(partial(self._entered, entry))
         if isinstance(line, LineEdit):
             line.typing.connect(partial(self._typing, entry))
             line.wrong.connect(partial(self._wrong, entry))
         return edit
 
-    def _parse(self, entry: Entry, text: str) -> float | int | None:
-        return number_of(entry.field, text, self._inches)
+    def _rows_edit(self, entry: Entry) -> RowsEdit:
+        trials = entry.name == "trials"
+        words = RowWords(
+            tr("Trial") if trials else tr("Lobe"),
+            tr("Add a trial") if trials else tr("Add a lobe"),
+            tr("Strike out the chosen trial") if trials else tr("Strike out the chosen lobe"),
+        )
+        edit = RowsEdit(entry, self.look, words, None if trials else partial(self._row_verdict, entry))
+        edit.waits.connect(partial(self._rows_wait, entry))
+        return edit
+
+    def _row_verdict(self, entry: Entry, row: int) -> str:
+        """The worst verdict of a row's readings."""
+        found = self.model.rows()
+        assert entry.row is not None
+        places = [(self.part, f"{entry.name}[{row}].{name}") for name in entry.row.model_fields]
+        told = [reading for place in places if (reading := found.get(place)) is not None and reading.verdict]
+        worst = next((reading for reading in told if reading.verdict not in ("in limits", "as it must be")), None)
+        return verdict_of(worst or (told[0] if told else None)).partition(" (")[0]
+
+    def _rows_wait(self, entry: Entry, sentence: str) -> None:
+        if sentence:
+            self.model.hold(self.part, entry.name, entry.label)
+        else:
+            self.model.let_go(self.part, entry.name)
+
+    def _parse(self, entry: Entry, text: str) -> Value | None:
+        return read(entry, text, self._inches)
 
     def _words(self, entry: Entry, value: float | int | None) -> str:
-        return typed_words(entry.field, value, self._inches)
+        return rounded(entry, value, self._inches)
 
     # -------------------------------------------------------------- entering
 
     def _entered(self, entry: Entry, value: Any) -> None:
-        sentence = self._outside(entry, value) or self.model.set_value(self.part, entry.field, value, entry.words)
+        sentence = outside(entry, value, self._inches) or self.model.set_value(
+            self.part, entry.name, value, entry.label
+        )
+        edit = self.edits[entry.name]
+        if isinstance(edit, RowsEdit):
+            edit.say(sentence)
+            if not sentence:
+                edit.taken(getattr(part_of(self.model.job, self.part), entry.name))
+            return
         if sentence:
             self._wrong(entry, sentence)
             return
-        self.model.let_go(self.part, entry.field)
-        edit = self.edits[entry.field]
+        self.model.let_go(self.part, entry.name)
         line = edit.line if isinstance(edit, DayEdit) else edit
-        if not isinstance(line, RowsEdit):
-            line.taken()
-            line.show_value(getattr(part_of(self.model.job, self.part), entry.field))
+        line.taken()
+        line.show_value(getattr(part_of(self.model.job, self.part), entry.name))
         self._judge(entry)
-
-    def _outside(self, entry: Entry, value: Any) -> str:
-        """Whether a number is none that the field takes, in one sentence with the unit shown."""
-        if not isinstance(value, float | int) or entry.low is None or entry.high is None:
-            return ""
-        if entry.low <= value <= entry.high:
-            return ""
-        low, high = (typed_words(entry.field, type(value)(end), self._inches) for end in (entry.low, entry.high))
-        return tr(
-            "{typed} is outside {low} to {high} and was not taken",
-            typed=typed_words(entry.field, value, self._inches), low=low, high=high,
-        )  # fmt: skip
 
     def _typing(self, entry: Entry, value: Any) -> None:
         """The verdict while it is typed: on a sheet that would have it, and is not kept."""
-        edit = self.edits[entry.field]
+        edit = self.edits[entry.name]
         line = edit.line if isinstance(edit, DayEdit) else edit
         if isinstance(line, LineEdit) and not line.isModified():  # put back as it was
-            self.model.let_go(self.part, entry.field)
-        sentence = self._outside(entry, value)
+            self.model.let_go(self.part, entry.name)
+        sentence = outside(entry, value, self._inches)
         try:
-            job = self.model.with_value(self.part, entry.field, value)
+            job = self.model.with_value(self.part, entry.name, value)
         except SpecError as error:
             job, sentence = self.model.job, sentence or plain(error)
         if sentence:
             self._say(entry, f"✗ {sentence}", self.look.theme.bad)
             return
         found = {(row.stage, row.field): row for row in rows(job)}
-        self._show_verdict(entry, found.get((self.part, entry.field)), value)
+        self._show_verdict(entry, found.get((self.part, entry.name)), value)
 
     def _wrong(self, entry: Entry, sentence: str) -> None:
         self._say(entry, f"✗ {sentence}", self.look.theme.bad)
-        self.model.hold(self.part, entry.field, entry.words)
-        self.model.refused.emit(tr("{field}: {sentence}", field=entry.words, sentence=sentence))
+        self.model.hold(self.part, entry.name, entry.label)
+        self.model.refused.emit(tr("{field}: {sentence}", field=entry.label, sentence=sentence))
 
     def finish(self) -> None:
         """Take what is still being typed."""
@@ -247,11 +266,10 @@ class Form(QWidget):
         part = part_of(self.model.job, self.part)
         for field, edit in self.edits.items():
             line = edit.line if isinstance(edit, DayEdit) else edit
-            if isinstance(line, RowsEdit):
-                line.show_job()
-            else:
-                line.show_value(getattr(part, field))
             writable = self.model.writable
+            if isinstance(line, RowsEdit):
+                line.set_writable(writable)
+            line.show_value(getattr(part, field))
             if isinstance(line, TextEdit | LineEdit):
                 line.setReadOnly(not writable)
             elif not isinstance(line, RowsEdit):
@@ -265,11 +283,11 @@ class Form(QWidget):
         self._show_told()
 
     def _judge(self, entry: Entry) -> None:
-        value = getattr(part_of(self.model.job, self.part), entry.field)
-        self._show_verdict(entry, self.model.rows().get((self.part, entry.field)), value)
+        value = getattr(part_of(self.model.job, self.part), entry.name)
+        self._show_verdict(entry, self.model.rows().get((self.part, entry.name)), value)
 
     def _show_verdict(self, entry: Entry, row: Row | None, value: Any) -> None:
-        words = meaning(entry.field, value) if entry.kind == "number" else ""
+        words = beside(entry, value)
         if row is not None and row.judged_value is not None:
             words = row.shown
         verdict = verdict_of(row)
@@ -279,15 +297,15 @@ class Form(QWidget):
         self._say(entry, text, self.look.theme.bad if bad else self.look.theme.good if good else self.look.theme.text)
 
     def _say(self, entry: Entry, text: str, colour: str) -> None:
-        label = self.verdicts[entry.field]
+        label = self.verdicts[entry.name]
         if label.text() != text:
             label.setText(text)
-        label.setVisible(bool(text) or entry.kind not in ("rows", "text", "line"))
+        label.setVisible(bool(text) or entry.kind not in (Kind.ROWS, Kind.TEXT, Kind.LINE))
         tint(label, colour)
 
     def _show_told(self) -> None:
         """Rows that nobody enters: what follows from the readings, and how sure they are."""
-        own = {e.field for e in self.entries.values() if e.kind != "sure"}
+        own = {e.name for e in self.entries.values() if e.kind is not Kind.TOLD}
         rows_told: list[tuple[str, str, Row | None]] = [
             (tr(row.label), row.shown, row) for row in self.model.rows().values()
             if row.stage == self.part and row.field not in own and "." not in row.field
@@ -356,9 +374,9 @@ class Form(QWidget):
     def _show_unit(self) -> None:
         for entry in self.entries.values():
             self._label(entry)
-            edit = self.edits.get(entry.field)
+            edit = self.edits.get(entry.name)
             if isinstance(edit, LineEdit) and not edit.isModified():
-                edit.show_value(getattr(part_of(self.model.job, self.part), entry.field))
+                edit.show_value(getattr(part_of(self.model.job, self.part), entry.name))
 
 
 def _wrapped(text: str = "") -> QLabel:

@@ -7,11 +7,11 @@ from functools import partial
 from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtWidgets import QFrame, QGridLayout, QGroupBox, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
+from magview.job.entries import HEAD_PARTS
 from magview.job.sheet import CAUTIONS, Job, title_of
 from magview.spec.language import tr
 from magview.ui.kit.look import Look
 from magview.ui.work.form import Form
-from magview.ui.work.kinds import HEAD_PARTS
 from magview.ui.work.model import HEAD, JobModel, part_title
 from magview.ui.work.sources import Feed, feeds_of
 

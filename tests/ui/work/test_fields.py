@@ -7,10 +7,11 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLabel
 
+from magview.forms.entry import Kind
 from magview.job.checklists import Stage
+from magview.job.entries import HEAD_FIELDS, HEAD_PARTS, entries_in
 from magview.job.library import read_job
 from magview.job.sheet import STAGES, change_in
-from magview.ui.work.kinds import HEAD_FIELDS, HEAD_PARTS, entries
 from magview.ui.work.window import PAGES
 from tests.job_windows import form_of, model_of, pick, press, tick, value_in, write
 
@@ -23,32 +24,32 @@ NOT_TYPED = {"state", "reason", "uncertainty"}
 def test_every_field_of_every_part_can_be_entered_and_is_in_the_file_at_once(open_job, part):
     window = open_job()
     path = window.model.store.path
-    known = {e.field: e for e in entries(part, model_of(part))}
+    known = {e.name: e for e in entries_in(part, model_of(part))}
     declared = set(HEAD_FIELDS) if part == "" else set(model_of(part).model_fields) - NOT_TYPED
     assert set(known) - NOT_TYPED == declared
     # Gaps first the smaller, then the larger, as a file must have them.
     for n, (field, entry) in enumerate(known.items(), 1):
         match entry.kind:
-            case "number":
+            case Kind.NUMBER | Kind.WHOLE:
                 # A decimal comma, but no part of a tooth.
                 teeth = field.endswith("_teeth")
                 write(window, part, field, f"{n}" if teeth else f"{n},25")
                 assert value_in(path, part, field) == pytest.approx(n if teeth else n + 0.25)
-            case "check":
+            case Kind.TICK:
                 before = value_in(path, part, field)
                 tick(window, part, field)
                 assert value_in(path, part, field) is not before
-            case "flag" | "choice":
-                for value in reversed(entry.choices):
+            case Kind.CHOICE:
+                for value, _ in reversed(entry.options):
                     pick(window, part, field, value)
                     assert value_in(path, part, field) == value
-            case "day":
+            case Kind.DAY:
                 write(window, part, field, "2026-02-28")
                 assert value_in(path, part, field) == "2026-02-28"
-            case "line" | "text":
+            case Kind.LINE | Kind.TEXT:
                 write(window, part, field, "a few words")
                 assert value_in(path, part, field) == "a few words"
-            case "rows":
+            case Kind.ROWS:
                 _enter_rows(window, part, field)
     assert window.model.store.trouble is None
 
@@ -173,5 +174,5 @@ def test_all_stage_fields_have_an_entry_of_some_kind():
     """A declaration that no entry is known for must be seen here, and not at a user's."""
     for name in STAGES:
         fields = set(model_of(name).model_fields) - {"state", "reason"}
-        assert {e.field for e in entries(name, model_of(name))} == fields
+        assert {e.name for e in entries_in(name, model_of(name))} == fields
     assert set(Stage.model_fields) == {"state", "reason", "note", "by"}
