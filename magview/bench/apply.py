@@ -84,16 +84,16 @@ BTDC_LIMIT_DEG = 90.0
 LAMP_LIMIT_DEG = 180.0
 """As far as a disc reads to either side: a lamp may change there, on a wrong stroke or by a slipped disc."""
 
-MOST_NOTES = 200
+MAX_NOTES = 200
 """Inspections or trials on one bench: more is not noted by anybody."""
 
-MOST_WEAR_MM = 2.0
+MAX_WEAR_MM = 2.0
 """A heel or a contact worn further has long been thrown away."""
 
 _SAME_DEG = 1e-6
 """Smallest move of a hand: a tight screw does not refuse a smaller one."""
 
-MOST_STEPS = 20_000
+MAX_STEPS = 20_000
 """Ten seconds of swing in one action: by then any rotor rests."""
 
 
@@ -218,7 +218,7 @@ def _apply_wear(state: BenchState, action: WearAction) -> BenchState:
     magneto = state.magneto
     if not math.isfinite(action.to_mm):
         raise SpecError(tr("{to} is not a length; wear must be a finite number of millimetres", to=action.to_mm))
-    millimetres = min(max(action.to_mm, 0.0), MOST_WEAR_MM)
+    millimetres = min(max(action.to_mm, 0.0), MAX_WEAR_MM)
     if isinstance(action, WearHeel) and magneto.breaker.heel_arm_mm is None:
         raise SpecError(tr("this magneto's file gives no heel arm, so it cannot be said what a worn heel does"))
     field = {WearHeel: "heel_wear_mm", GrowPip: "pip_height_mm", BurnFaces: "face_burn_mm"}[type(action)]
@@ -242,12 +242,12 @@ def _apply_to_rotor(state: BenchState, action: RotorAction) -> BenchState:
         case LetGo():
             return replace(state, held=False)
         case Advance(steps):
-            if not 0 <= steps <= MOST_STEPS:
+            if not 0 <= steps <= MAX_STEPS:
                 raise SpecError(
                     tr(
                         "the clock cannot run {steps} steps; it takes 0 to {most} at a time",
                         steps=steps,
-                        most=MOST_STEPS,
+                        most=MAX_STEPS,
                     )
                 )
             return _advance(state, steps)
@@ -424,8 +424,8 @@ def _with_mounting(state: BenchState, engaged: Engaged, side: Side, mounting: Mo
 
 
 def _with(notes: tuple[T, ...], note: T, words: str) -> tuple[T, ...]:
-    if len(notes) >= MOST_NOTES:
-        raise SpecError(tr(words, most=MOST_NOTES))
+    if len(notes) >= MAX_NOTES:
+        raise SpecError(tr(words, most=MAX_NOTES))
     return (*notes, note)
 
 

@@ -26,7 +26,7 @@ Table = Sequence[tuple[str, Array | NDArray[np.str_]]]
 _STEP_DEG = 0.25
 """Between points of a curve over a turn [rotor deg]: finer than a pixel on any screen."""
 
-_MOST_POINTS = 8_000
+_MAX_POINTS = 8_000
 """On a cam so slow that its turn takes many turns of the rotor, no screen shows more."""
 
 
@@ -68,7 +68,7 @@ def cycle_deg(magneto: Magneto) -> float:
 def turn_deg(magneto: Magneto) -> Array:
     """Rotor angles (n,) [deg] over one turn of the cam, ends included."""
     whole = cycle_deg(magneto)
-    return np.linspace(0.0, whole, min(round(whole / _STEP_DEG), _MOST_POINTS) + 1)
+    return np.linspace(0.0, whole, min(round(whole / _STEP_DEG), _MAX_POINTS) + 1)
 
 
 # ---------------------------------------------------------------------- lift and gap

@@ -19,7 +19,7 @@ from magview.practice.state import SAFE_THINGS, Note, Practice, ReadingKind, Sai
 from magview.spec.base import SpecError
 from magview.spec.language import marked, tr
 
-MOST_NOTES = 500
+MAX_NOTES = 500
 MOST_TEXT = 400
 MOST_PART = 60
 MOST_DROPS = 20
@@ -387,8 +387,8 @@ def _write(practice: Practice, act: do.WriteReading) -> Practice:
         raise SpecError(tr("“{kind}” is no kind of reading", kind=str(act.kind)[:40]))
     if side not in practice.sides:
         raise SpecError(tr("there is no {side} magneto here", side=str(side)[:20]))
-    if len(practice.notebook) >= MOST_NOTES:
-        raise SpecError(tr("the notebook is full: it holds {most} lines", most=MOST_NOTES))
+    if len(practice.notebook) >= MAX_NOTES:
+        raise SpecError(tr("the notebook is full: it holds {most} lines", most=MAX_NOTES))
     if len(act.text) > MOST_TEXT or not act.text.isprintable():
         raise SpecError(tr("a note is one line of at most {most} characters", most=MOST_TEXT))
     if act.kind == "lead" and act.text not in get_args(LeadFault):

@@ -24,7 +24,7 @@ ORIGINS: tuple[tuple[Origin, str], ...] = (
     ("shipped", marked("from a shipped file")),
 )
 
-MOST_SOURCES = 200
+MAX_SOURCES = 200
 
 
 class Source(Model):
@@ -45,7 +45,7 @@ class Source(Model):
 
 Sources = Annotated[
     tuple[Source, ...],
-    Field(max_length=MOST_SOURCES),
+    Field(max_length=MAX_SOURCES),
     said(marked("Sources"), marked("Where the values come from, each field once at most. May be left out.")),
 ]
 

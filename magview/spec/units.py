@@ -10,7 +10,7 @@ MM_DIGITS, INCH_DIGITS, DEG_DIGITS = 3, 4, 2
 
 MM_PER_THOU = MM_PER_INCH / 1000.0
 
-_MOST_DIGITS = 11
+_MAX_DIGITS = 11
 _HAIR = 1e-9
 """A billionth beyond a limit is judged within it."""
 
@@ -35,12 +35,12 @@ def digits_beside(value: float, low: float | None, high: float | None, digits: i
     >>> digits_beside(0.36012, 0.3, 0.36, 3), digits_beside(0.3599, 0.3, 0.36, 3)
     (4, 3)
     """
-    for places in range(digits, _MOST_DIGITS):
+    for places in range(digits, _MAX_DIGITS):
         under = low is not None and value < low - hair and round(value, places) >= round(low, places)
         over = high is not None and value > high + hair and round(value, places) <= round(high, places)
         if not (under or over):
             return places
-    return _MOST_DIGITS
+    return _MAX_DIGITS
 
 
 def length_digits(mm: float, low: float | None, high: float | None, inches: bool) -> int:

@@ -8,7 +8,7 @@ from pathlib import Path
 
 FILE = "magview.log"
 
-MOST_BYTES, OLD_ONES = 256_000, 3
+MAX_BYTES, OLD_ONES = 256_000, 3
 """Size at which a log is turned over, and how many old ones stay: 1 MB altogether."""
 
 _log = logging.getLogger("magview")
@@ -26,7 +26,7 @@ def open_log(folder: Path) -> None:
     close_log()
     try:
         folder.mkdir(parents=True, exist_ok=True)
-        handler = _Quiet(folder / FILE, maxBytes=MOST_BYTES, backupCount=OLD_ONES, encoding="utf-8", delay=True)
+        handler = _Quiet(folder / FILE, maxBytes=MAX_BYTES, backupCount=OLD_ONES, encoding="utf-8", delay=True)
     except OSError:
         return
     handler.setFormatter(logging.Formatter("%(asctime)s %(process)d %(levelname)s %(message)s"))

@@ -22,10 +22,10 @@ from magview.spec.base import SpecError
 from magview.spec.files import write_text
 from magview.spec.language import tr
 
-MOST_KEPT = 20
+MAX_KEPT = 20
 """Reports that are kept; the oldest go."""
 
-MOST_ACTS = 20
+MAX_ACTS = 20
 """Acts that a report tells, the last ones."""
 
 _NEW, _OFFERED, _TRACE = "report-*.txt", "offered-*.txt", "trace-*.txt"
@@ -136,7 +136,7 @@ def _acts_text(acts: Iterable[object]) -> str:
             lines.pop()
         last = kind
         lines.append(_line(kind, times, act))
-    return "\n".join(lines[-MOST_ACTS:]) or tr("nothing")
+    return "\n".join(lines[-MAX_ACTS:]) or tr("nothing")
 
 
 def _line(kind: str, times: int, act: object) -> str:
@@ -162,7 +162,7 @@ def keep(folder: Path, text: str) -> Path:
         ) from error
     path = folder / f"report-{time.strftime('%Y%m%d-%H%M%S')}-{time.time_ns() % 1_000_000_000:09d}.txt"
     write_text(path, text)
-    for old in kept(folder)[MOST_KEPT:]:
+    for old in kept(folder)[MAX_KEPT:]:
         with contextlib.suppress(OSError):
             old.unlink()
     return path

@@ -13,7 +13,7 @@ import pytest
 from magview.spec.base import SpecError
 from magview.spec.formats import kind_of
 from magview.upkeep import places
-from magview.upkeep.log import FILE, MOST_BYTES, OLD_ONES, close_log, open_log
+from magview.upkeep.log import FILE, MAX_BYTES, OLD_ONES, close_log, open_log
 
 
 @pytest.fixture
@@ -78,7 +78,7 @@ def test_the_log_turns_over_and_stays_small(log):
     close_log()
     files = sorted(log.iterdir())
     assert [f.name for f in files] == [FILE, *(f"{FILE}.{n}" for n in range(1, OLD_ONES + 1))]
-    assert all(f.stat().st_size <= MOST_BYTES for f in files)
+    assert all(f.stat().st_size <= MAX_BYTES for f in files)
     assert "2999" in (log / FILE).read_text(encoding="utf-8")
 
 

@@ -90,7 +90,7 @@ def test_acts_are_told_by_kind_and_number_without_words():
 def test_only_the_last_acts_are_told():
     acts = [TurnBackplate(0.1) if i % 2 else TurnRotor(float(i)) for i in range(500)]
     told = reports.fault_text(ValueError("x"), acts).split("What was done last:")[1].strip().splitlines()
-    assert len(told) == reports.MOST_ACTS
+    assert len(told) == reports.MAX_ACTS
     assert "Turn backplate" in told[-1] and "498" in told[-2]
 
 
@@ -101,9 +101,9 @@ def test_acts_that_hold_a_whole_model_do_not_fill_the_report():
 
 def test_reports_are_kept_offered_once_and_the_oldest_go(tmp_path):
     folder = tmp_path / "reports"
-    made = [reports.keep(folder, f"{i}") for i in range(reports.MOST_KEPT + 3)]
+    made = [reports.keep(folder, f"{i}") for i in range(reports.MAX_KEPT + 3)]
     kept = reports.kept(folder)
-    assert len(kept) == reports.MOST_KEPT
+    assert len(kept) == reports.MAX_KEPT
     assert kept[0] == made[-1] and made[0] not in kept  # the newest first
     assert [p.read_text(encoding="utf-8") for p in kept[:2]] == ["22", "21"]
     assert reports.not_offered(folder) == kept

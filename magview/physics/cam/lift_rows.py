@@ -10,7 +10,7 @@ from numpy.typing import NDArray
 Array = NDArray[np.float64]
 Flags = NDArray[np.bool_]
 
-_MOST_REVERSALS = 20
+_MAX_REVERSALS = 20
 """More changes of direction than this and the rows are taken as in no order."""
 
 _MAX_BACKLASH_DEG = 10.0
@@ -52,7 +52,7 @@ def directions(angle: Array) -> Array:
         if sign[i] == 0:
             sign[i] = sign[i - 1]
     moving = sign[sign != 0]
-    if not len(moving) or np.count_nonzero(np.diff(moving)) > _MOST_REVERSALS:
+    if not len(moving) or np.count_nonzero(np.diff(moving)) > _MAX_REVERSALS:
         return np.ones_like(angle)
     sign[sign == 0] = moving[0]
     # A row belongs to the move that led to it; the first to the one that leaves it.

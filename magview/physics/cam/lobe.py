@@ -19,16 +19,16 @@ from magview.spec.language import marked, number, tr
 
 Array = NDArray[np.float64]
 
-LEAST_TOP_MM, MOST_TOP_MM = 0.02, 20.0
+MIN_TOP_MM, MAX_TOP_MM = 0.02, 20.0
 """Contact lift of a lobe that is taken for one."""
 
 _GRID = 4001
-_MOST_KNOTS = 1000
+_MAX_KNOTS = 1000
 """The spline's cost grows with its knots; more rows than these are averaged."""
 
 _FLANK_POINTS = 72
 
-_MOST_NOISE = 0.1
+_MAX_NOISE = 0.1
 """Share of the lift, as a standard deviation, beyond which foot and top are lost."""
 
 
@@ -49,7 +49,7 @@ class Lobe:
     def __init__(self, rows: Rows, closed_below_mm: float | None, own_deg: Callable[[float], float]) -> None:
         self.warnings: list[str] = []
         """Warnings about the rows, sentences."""
-        x, y, weight = thinned(rows, _MOST_KNOTS)
+        x, y, weight = thinned(rows, _MAX_KNOTS)
         self._grid = np.linspace(x[0], x[-1], _GRID)
         curve = _spline(x, y, weight)
         self._smooth = curve(self._grid)
@@ -126,14 +126,14 @@ class Lobe:
                     places=places,
                 )
             )
-        if self.noise_mm > _MOST_NOISE * span:
+        if self.noise_mm > _MAX_NOISE * span:
             raise SpecError(
                 tr(
                     "the readings scatter by {noise:.3g} mm about any smooth curve, {share:.0f} % of the lift; "
                     "at most {most} % is taken for a lobe",
                     noise=self.noise_mm,
                     share=100 * self.noise_mm / span,
-                    most=100 * _MOST_NOISE,
+                    most=100 * _MAX_NOISE,
                 )
             )
         top = int(np.argmax(g))
@@ -222,14 +222,14 @@ class Lobe:
 
 
 def _check_height(lift_mm: float) -> None:
-    if not LEAST_TOP_MM <= lift_mm <= MOST_TOP_MM:
+    if not MIN_TOP_MM <= lift_mm <= MAX_TOP_MM:
         raise SpecError(
             tr(
                 "the table's lift comes to {lift:.4g} mm at the contacts, and {least} to "
                 "{most} mm is allowed: are its unit and the kind of reading right?",
                 lift=lift_mm,
-                least=LEAST_TOP_MM,
-                most=MOST_TOP_MM,
+                least=MIN_TOP_MM,
+                most=MAX_TOP_MM,
             )
         )
 

@@ -24,7 +24,7 @@ from magview.physics.cam.lift_rows import (
     leave_out_outliers,
     unwound_deg,
 )
-from magview.physics.cam.lobe import MOST_TOP_MM, Lobe
+from magview.physics.cam.lobe import MAX_TOP_MM, Lobe
 from magview.spec.base import SpecError
 from magview.spec.breaker import Breaker
 from magview.spec.cam import Cam, MeasuredProfile
@@ -69,12 +69,12 @@ class Measuring:
         ):
             if not (isfinite(value) and 0.01 <= value <= 100.0):
                 raise ValueError(tr(words, value=value))
-        if not (isfinite(self.stop_mm) and 0.0 <= self.stop_mm <= MOST_TOP_MM):
+        if not (isfinite(self.stop_mm) and 0.0 <= self.stop_mm <= MAX_TOP_MM):
             raise ValueError(
                 tr(
                     "the stop is {stop} mm; it must be 0 to {most} mm",
                     stop=self.stop_mm,
-                    most=MOST_TOP_MM,
+                    most=MAX_TOP_MM,
                 )
             )
 

@@ -27,7 +27,7 @@ SWITCH_POSITIONS: dict[str, tuple[bool, bool]] = {
 PRIMARY_OHM = 1.0
 """A primary winding of which the file says nothing: about an ohm (common practice)."""
 
-LEAST_WINDING_OHM = 0.3
+MIN_WINDING_OHM = 0.3
 """A meter that reads tenths of an ohm tells a winding of this much from ground through the whole lead."""
 
 _TOUCH_OHM, _LEAD_OHM = 0.02, 0.1
@@ -130,7 +130,7 @@ def circuit(lead: Lead, contacts_closed: bool, tab: bool, primary_ohm: float = P
         "short": lead.shorted,
     }
     grounded_by = frozenset(way for way, joined in ways.items() if joined)
-    told = primary_ohm >= LEAST_WINDING_OHM
+    told = primary_ohm >= MIN_WINDING_OHM
     paths = [along.get(way, _TOUCH_OHM) for way in grounded_by]
     return Circuit(
         grounded_by=grounded_by,

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from magview.spec.language import marked, tr
 
-MOST_HOURS = 100_000.0
+MAX_HOURS = 100_000.0
 """Since a setting: no engine runs longer between overhauls [h]."""
 
 
@@ -18,7 +18,7 @@ class Inspection:
     """
 
     hours: float
-    """Since it was set [h], 0…MOST_HOURS."""
+    """Since it was set [h], 0…MAX_HOURS."""
     gap_mm: float
     """Best estimate of the gap by blades, pips not allowed for [mm]."""
     gap_half_width_mm: float
@@ -29,12 +29,12 @@ class Inspection:
     """How far that may be out [rotor deg]."""
 
     def __post_init__(self) -> None:
-        if not 0.0 <= self.hours <= MOST_HOURS:
+        if not 0.0 <= self.hours <= MAX_HOURS:
             raise ValueError(
                 tr(
                     "an inspection at {hours} h; hours lie between 0 and {most}",
                     hours=self.hours,
-                    most=MOST_HOURS,
+                    most=MAX_HOURS,
                 )
             )
         for words, value in (

@@ -32,7 +32,7 @@ from magview.bench.wear_words import (
     usual_words,
 )
 from magview.physics.uncertainty.instruments import one_reading
-from magview.physics.wear.inspection import MOST_HOURS, Inspection
+from magview.physics.wear.inspection import MAX_HOURS, Inspection
 from magview.physics.wear.prediction import USUAL_RATES, Rate, WearRates, estimate_rates, worn
 from magview.spec.language import format_angle, format_length, marked, number, tr
 from magview.spec.units import MM_PER_THOU
@@ -107,7 +107,7 @@ class WearPanel(QWidget):
         self.table.setMaximumHeight(150)
         self.table.setTabKeyNavigation(False)  # Tab goes on to the next field; the arrow keys choose a row
         form = QFormLayout()
-        self.at = NumberSpin(25.0, 0.0, MOST_HOURS, "h", 1)
+        self.at = NumberSpin(25.0, 0.0, MAX_HOURS, "h", 1)
         self.at.show_value(0.0)
         self.gap, self.late = LengthSpin(0.01, 0.0, 10.0, self.look), AngleSpin(0.25, -45.0, 45.0)
         self.gap.setToolTip(tr("The thickest blade that passed, and half a step more"))
@@ -234,7 +234,7 @@ class WearPanel(QWidget):
         """Put the inspection on the list."""
         seen = Inspection(self.at.exact, self.gap.exact, self.gap_error.exact, self.late.exact, self.late_error.exact)
         if self._model.send(NoteInspection(seen)):
-            self.at.show_value(min(self.at.exact + self.hours.exact, MOST_HOURS))
+            self.at.show_value(min(self.at.exact + self.hours.exact, MAX_HOURS))
 
     def drop(self) -> None:
         """Strike out the inspection that is chosen, or the last."""
