@@ -23,6 +23,7 @@ ROOMS = (
     "practice",
     "job",
     "classroom",
+    "paper",
     "upkeep",
     "ui",
 )

@@ -22,7 +22,7 @@ from magview.bench.words import move_words, setting_moves, short_words
 from magview.curves.lift import csv_text as curve_csv
 from magview.curves.lift import lobe_table
 from magview.drawing.lead_picture import lead_picture
-from magview.job.document import Figures, Heading, Paragraph, SignatureLines, Table, document, footer
+from magview.job.document import document
 from magview.job.judge import finish
 from magview.job.library import job_path, read_job, shipped_jobs
 from magview.job.readings import csv_text, json_text
@@ -51,6 +51,7 @@ from magview.spec.library import find_installation, find_magneto, shipped_names
 from magview.spec.lift_table import parse_lift_table
 from magview.spec.magneto import Magneto
 from magview.spec.parse import parse_angle_deg, parse_length_mm, parse_number
+from tests.paper.words import texts_of
 from tests.practice.trainee import Trainee
 from tests.source_words import NAMES, RESOURCES, UNITS, WORD, strings
 
@@ -253,19 +254,7 @@ def test_marks_do_not_depend_on_the_language() -> None:
 @pytest.mark.parametrize("name", shipped_jobs())
 def test_a_job_sheet_is_heard(name: str, bracketed: None) -> None:
     job = read_job(job_path(name))
-    texts = [footer(job)]
-    for block in document(job):
-        match block:
-            case Heading(text, _, mark):
-                texts += [text, mark]
-            case Paragraph(text):
-                texts.append(text)
-            case Table():
-                texts += [*block.head, *(cell for row in block.rows for cell in row)]
-            case Figures(pictures):
-                texts += [caption for _, caption in pictures]
-            case SignatureLines(lines):
-                texts += [what for what, _ in lines]
+    texts = texts_of(document(job))
     data = {text for text in strings(json.loads(dump_json(job))) if len(text) > 2}
     assert len(texts) > 100 and english(texts, data) == []
 

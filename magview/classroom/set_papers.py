@@ -8,22 +8,20 @@ from magview.classroom.key import answer_key as key_entries
 from magview.classroom.key import key_heads, key_rows
 from magview.classroom.sets import ClassSet
 from magview.classroom.worksheet import (
-    ClassPaper,
-    PaperBlock,
     Whose,
     answer_key,
-    footing,
+    class_paper,
     parts_sheet,
     shown,
     together,
 )
 from magview.classroom.worksheet import worksheet as one_worksheet
-from magview.job.document import Heading, Paragraph, Table
+from magview.paper.blocks import Block, Document, Heading, Paragraph, Table
 from magview.spec.base import SpecError
 from magview.spec.language import tr
 
 
-def set_worksheets(of: ClassSet, code: str = "", pupils: Iterable[str] = (), *, hints: bool = False) -> ClassPaper:
+def set_worksheets(of: ClassSet, code: str = "", pupils: Iterable[str] = (), *, hints: bool = False) -> Document:
     """The worksheets of a set, pupil by pupil; of one where all have the same, `pupils` puts their names on copies.
 
     Raises SpecError where each has their own fault and nobody is named.
@@ -46,7 +44,7 @@ def _numbered(of: ClassSet) -> Iterable[tuple[int, bool]]:
         seen.add(name)
 
 
-def set_key(of: ClassSet, code: str = "", pupils: Iterable[str] = ()) -> ClassPaper:
+def set_key(of: ClassSet, code: str = "", pupils: Iterable[str] = ()) -> Document:
     """The answer key of a set: every sheet filled in, or, where each has their own fault, what each has, in tables.
 
     Raises SpecError where each has their own fault and nobody is named.
@@ -58,7 +56,7 @@ def set_key(of: ClassSet, code: str = "", pupils: Iterable[str] = ()) -> ClassPa
             for n, first in _numbered(of)
         ]
         return together(title, keys)
-    blocks: list[PaperBlock] = [Heading(title, 1)]
+    blocks: list[Block] = [Heading(title, 1)]
     if code:
         blocks.append(Paragraph(tr("Class code {code}.", code=code)))
     entries = key_entries(of, _names(of, pupils))
@@ -71,7 +69,7 @@ def set_key(of: ClassSet, code: str = "", pupils: Iterable[str] = ()) -> ClassPa
         head, weights = tuple(heads[c] for c in columns), tuple(shares[c] for c in columns)
         blocks.append(Table(head, tuple(_once(rows)), weights))
     keys = [parts_sheet(shown(of.exercise(number)), key=True) for number, first in _numbered(of) if first]
-    return together(title, [ClassPaper(title, footing(title), tuple(blocks)), *keys])
+    return together(title, [class_paper(title, blocks), *keys])
 
 
 def _names(of: ClassSet, pupils: Iterable[str]) -> list[str]:

@@ -5,17 +5,29 @@ Nothing that belongs on a blank is in a worksheet at all: the key is made with i
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 
-from magview import __version__
 from magview.bench.apply import new_bench
 from magview.bench.state import BenchState
 from magview.classroom.blanks import Blanks, Cell, blanks, both_units, offset_words, offsets_mm
-from magview.classroom.drawings import Labels, drawing, gap_svg, has, mark_svg
+from magview.classroom.drawings import Drawn, Labels, drawing, gap_svg, has, mark_svg
 from magview.classroom.key import faults_of, side_word
 from magview.drawing.told import ENDS, TOLD, End
-from magview.job.document import Block, Figures, Heading, Paragraph, SignatureLines, Table
+from magview.paper.blocks import (
+    Block,
+    Document,
+    Heading,
+    Items,
+    NewPage,
+    Paragraph,
+    Picture,
+    Pictures,
+    SignatureLines,
+    Table,
+    WriteLines,
+    working_foot,
+)
 from magview.practice.advice import efficient_path
 from magview.practice.exercise import Exercise
 from magview.practice.faults import begin
@@ -32,44 +44,8 @@ CAUTION = marked(
 )
 
 
-@dataclass(frozen=True)
-class NewPage:
-    """What follows begins on a page of its own."""
-
-
-@dataclass(frozen=True)
-class FillTable:
-    """A table to write into, ruled, with rows high enough for a hand; "" is a blank."""
-
-    head: tuple[str, ...]
-    rows: tuple[tuple[str, ...], ...]
-    weights: tuple[float, ...]
-
-
-@dataclass(frozen=True)
-class Steps:
-    """Numbered steps, each with a box to tick."""
-
-    lines: tuple[str, ...]
-
-
-@dataclass(frozen=True)
-class WriteLines:
-    """Empty lines to write on."""
-
-    count: int
-
-
-PaperBlock = Block | NewPage | FillTable | Steps | WriteLines
-
-
-@dataclass(frozen=True)
-class ClassPaper:
-    """A document to print: its title, what stands at the foot of every page, and what is on them."""
-
-    title: str
-    foot: str
-    blocks: tuple[PaperBlock, ...]
+_READING_MM = 86.0
+"""Width of a picture that a reading is written into."""
 
 
 @dataclass(frozen=True)
@@ -84,7 +60,7 @@ class Whose:
 
 def worksheet(
     exercise: Exercise, seed: int, whose: Whose | None = None, *, hints: bool = False, parts: bool = True
-) -> ClassPaper:
+) -> Document:
     """The worksheet of an exercise as a seed draws it; with `parts`, pictures whose parts are to be named.
 
     Raises SpecError for a seed that is none.
@@ -92,41 +68,38 @@ def worksheet(
     return _paper(exercise, seed, whose or Whose(), key=False, hints=hints, parts=parts)
 
 
-def answer_key(exercise: Exercise, seed: int, whose: Whose | None = None, *, parts: bool = True) -> ClassPaper:
+def answer_key(exercise: Exercise, seed: int, whose: Whose | None = None, *, parts: bool = True) -> Document:
     """The same sheet with everything filled in, and what is wrong and how it is put right. Raises SpecError."""
     return _paper(exercise, seed, whose or Whose(), key=True, hints=True, parts=parts)
 
 
-def parts_sheet(state: BenchState, *, key: bool = False) -> ClassPaper:
+def parts_sheet(state: BenchState, *, key: bool = False) -> Document:
     """The parts of every picture of a bench, to be named; with `key` named."""
     title = tr("Name the parts: key") if key else tr("Name the parts")
     lines = () if key else (_name_lines(Whose()),)
-    return ClassPaper(title, footing(title), (Heading(title, 1), *lines, *_parts(_as_drawn(state), key)))
+    return class_paper(title, (Heading(title, 1), *lines, *_parts(_as_drawn(state), key)))
 
 
-def handout(state: BenchState, ends: tuple[End, ...], labels: Labels, *, told: bool = False) -> ClassPaper:
+def handout(state: BenchState, ends: tuple[End, ...], labels: Labels, *, told: bool = False) -> Document:
     """Pictures of a bench as it stands, one below the other; with `told`, what there is to say of each part.
 
     Raises SpecError for a picture that this bench has not.
     """
     title = tr("{magneto}: pictures", magneto=state.magneto.name)
-    found: list[PaperBlock] = [Heading(title, 1)]
+    found: list[Block] = [Heading(title, 1)]
     for end in ends:
         drawn = drawing(state, end, labels)
-        found += [Heading(tr(ENDS[end])), Figures(((drawn.svg, drawn.caption),), 1.0)]
+        found += [Heading(tr(ENDS[end])), _over_the_page(drawn)]
         if told and labels == "names":
             lines = tuple((tr(name), tr(TOLD[end][name])) for name in drawn.parts)
             found.append(Table((tr("Part"), tr("What it does")), lines, (1.0, 4.0)))
     found.append(Paragraph(tr(CAUTION), "small"))
-    return ClassPaper(title, footing(title), tuple(found))
+    return class_paper(title, found)
 
 
-def together(title: str, papers: list[ClassPaper]) -> ClassPaper:
+def together(title: str, papers: list[Document]) -> Document:
     """Several papers as one to print, each on pages of its own."""
-    found: list[PaperBlock] = []
-    for i, paper in enumerate(papers):
-        found += [NewPage(), *paper.blocks] if i else paper.blocks
-    return ClassPaper(title, footing(title), tuple(found))
+    return class_paper(title, (block for paper in papers for block in (NewPage(), *paper.blocks)))
 
 
 def answers(exercise: Exercise, seed: int) -> list[str]:
@@ -137,23 +110,23 @@ def answers(exercise: Exercise, seed: int) -> list[str]:
 # ---------------------------------------------------------------------- one sheet
 
 
-def _paper(exercise: Exercise, seed: int, whose: Whose, *, key: bool, hints: bool, parts: bool) -> ClassPaper:
+def _paper(exercise: Exercise, seed: int, whose: Whose, *, key: bool, hints: bool, parts: bool) -> Document:
     sheet = tr("Answer key: {exercise}", exercise=tr(exercise.name)) if key else tr(exercise.name)
     title = sheet if whose.number is None else tr("{number}. {exercise}", number=whose.number, exercise=sheet)
-    blocks = tuple(_blocks(exercise, seed, whose, title, key, hints))
-    return ClassPaper(title, footing(title), (*blocks, *_parts(shown(exercise), key)) if parts else blocks)
+    blocks = _blocks(exercise, seed, whose, title, key, hints)
+    return class_paper(title, (*blocks, *(_parts(shown(exercise), key) if parts else ())))
 
 
-def footing(title: str) -> str:
-    """What stands at the foot of every page."""
-    return tr("{title} · magview {version} · treat the propeller as live", title=title, version=__version__)
+def class_paper(title: str, blocks: Iterable[Block]) -> Document:
+    """A document for a class: for a copier, so that there are greys alone."""
+    return Document(title, working_foot(title), tuple(blocks), grey=True)
 
 
 def _name_lines(whose: Whose) -> SignatureLines:
     return SignatureLines(((tr("Name"), whose.pupil), (tr("Class"), ""), (tr("Date"), "")))
 
 
-def _blocks(exercise: Exercise, seed: int, whose: Whose, title: str, key: bool, hints: bool) -> Iterator[PaperBlock]:
+def _blocks(exercise: Exercise, seed: int, whose: Whose, title: str, key: bool, hints: bool) -> Iterator[Block]:
     yield Heading(title, 1)
     if key:
         yield Paragraph(tr("For {pupil}.", pupil=whose.pupil) if whose.pupil else tr("For everyone."))
@@ -165,7 +138,7 @@ def _blocks(exercise: Exercise, seed: int, whose: Whose, title: str, key: bool, 
     yield Paragraph(story(exercise, seed))
     yield Paragraph(tr(exercise.task))
     yield Paragraph(tr("About {minutes} minutes. Done when:", minutes=f"{exercise.minutes:g}"))
-    yield Steps(tuple(goal_words(exercise)))
+    yield Items(tuple(goal_words(exercise)), "tick")
     yield Heading(tr("Data sheet"))
     yield Table((), tuple(paper_lines(exercise)), (1.0, 4.0))
     if hints and exercise.hints:
@@ -198,7 +171,7 @@ def _as_drawn(state: BenchState) -> BenchState:
     return new_bench(state.engaged.installation if state.engaged is not None else state.magneto)
 
 
-def _readings(exercise: Exercise, seed: int, key: bool) -> Iterator[PaperBlock]:
+def _readings(exercise: Exercise, seed: int, key: bool) -> Iterator[Block]:
     for number, table in enumerate(blanks(exercise, seed), 1):
         yield Heading(tr("{number}. {table}", number=number, table=table.title), 3)
         yield Paragraph(table.note, "small")
@@ -206,48 +179,56 @@ def _readings(exercise: Exercise, seed: int, key: bool) -> Iterator[PaperBlock]:
     figures = _figures(exercise, seed, key)
     if figures:
         yield Heading(tr("Into the pictures: lobe 1 as found"), 3)
-        yield Figures(tuple(figures), 0.48)
+        yield Pictures(tuple(figures))
 
 
-def _filled(table: Blanks, key: bool) -> FillTable:
+def _filled(table: Blanks, key: bool) -> Table:
     def words(cell: str | Cell) -> str:
         if isinstance(cell, str):
             return cell
         return cell.answer if key else ""
 
-    return FillTable(table.head, tuple(tuple(words(c) for c in row) for row in table.rows), table.weights)
+    rows = tuple(tuple(words(c) for c in row) for row in table.rows)
+    return Table(table.head, rows, table.weights, to_fill=True)
 
 
-def _figures(exercise: Exercise, seed: int, key: bool) -> list[tuple[str, str]]:
+def _figures(exercise: Exercise, seed: int, key: bool) -> list[Picture]:
     """Pictures with a line for the reading, where the tray has what reads it."""
     tray, wants = exercise.tray, {g.goal for g in exercise.goals} | {g.reading for g in exercise.goals}
-    room, found = begin(exercise, seed), list[tuple[str, str]]()
+    room, found = begin(exercise, seed), list[Picture]()
     if tray.lamp and tray.straightedge is not None and wants & {"opening"}:
         offset = offsets_mm(room)[0]
         if key:
             caption = tr("The straightedge (dashed) as the contacts open, and the rim mark. Not to scale.")
-            found.append((mark_svg(room.bench, offset, offset_words(offset)), caption))
+            drawn = mark_svg(room.bench, offset, offset_words(offset))
         else:
             caption = tr("Draw the straightedge as the contacts open: how far from the rim mark, short or past?")
-            found.append((mark_svg(room.bench, None, ""), caption))
+            drawn = mark_svg(room.bench, None, "")
+        found.append(Picture(_READING_MM, drawn, caption=caption))
     if tray.blades and wants & {"gap"}:
         answer = both_units(float(true_readings(room.bench).max_gap_mm[0])) if key else ""
-        found.append((gap_svg(answer), tr("The contacts at their widest. Not to scale.")))
+        caption = tr("The contacts at their widest. Not to scale.")
+        found.append(Picture(_READING_MM, gap_svg(answer), caption=caption))
     return found
 
 
-def _solution(exercise: Exercise, seed: int) -> Iterator[PaperBlock]:
+def _solution(exercise: Exercise, seed: int) -> Iterator[Block]:
     for fault in faults_of(exercise, seed):
         side = side_word(fault.side, exercise)
         words = tr("{side} magneto: {fault}", side=side, fault=fault.words) if side else fault.words
         yield Paragraph(words)
-    yield Steps(tuple(efficient_path(begin(exercise, seed))) or (tr("Nothing needs to be put right."),))
+    path = tuple(efficient_path(begin(exercise, seed))) or (tr("Nothing needs to be put right."),)
+    yield Items(path, "tick")
 
 
-def _parts(state: BenchState, key: bool) -> Iterator[PaperBlock]:
+def _over_the_page(drawn: Drawn) -> Pictures:
+    return Pictures((Picture(180.0, drawn.svg, caption=drawn.caption),))
+
+
+def _parts(state: BenchState, key: bool) -> Iterator[Block]:
     state = replace(state, lead=replace(state.lead, plug_in=True))
     for end in ENDS:
         if has(state, end):
             drawn = drawing(state, end, "answers" if key else "blanks")
             yield Heading(tr("Name the parts – {picture}", picture=tr(ENDS[end])))
-            yield Figures(((drawn.svg, drawn.caption),), 1.0)
+            yield _over_the_page(drawn)

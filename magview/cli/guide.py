@@ -3,13 +3,11 @@
 from __future__ import annotations
 
 import argparse
-import os
 import sys
 from pathlib import Path
 from typing import Any
 
-from magview.cli.streams import words_stream
-from magview.spec.base import SpecError
+from magview.cli.streams import words_stream, write_pdf
 from magview.spec.files import write_text
 from magview.spec.language import tr
 
@@ -31,15 +29,16 @@ def run_guide(arguments: argparse.Namespace) -> int:
 
     Exit code 1 for a search that finds nothing.
     """
-    from magview.guide.book import book_html
+    from magview.guide.book import book
     from magview.guide.pages import chapters
     from magview.guide.search import guide_index
+    from magview.paper.html import document_html
 
     stream = words_stream(arguments.html, arguments.pdf)
     if arguments.html:
-        write_text(Path(arguments.html), book_html(arguments.paper))
+        write_text(Path(arguments.html), document_html(book(arguments.paper)))
     if arguments.pdf:
-        _print(Path(arguments.pdf), arguments.paper)
+        write_pdf(Path(arguments.pdf), book(arguments.paper), or_html=True)
     if arguments.words:
         index = guide_index()
         if not index.ranked:
@@ -55,16 +54,3 @@ def run_guide(arguments: argparse.Namespace) -> int:
             sys.stdout.writelines(f"  {page.title}\n" for page in chapter.pages)
         sys.stdout.write(tr("F1 in the window opens it; --html and --pdf write it to a file.") + "\n")
     return 0
-
-
-def _print(path: Path, paper: str) -> None:
-    from magview.ui.kit.preflight import why_no_window
-
-    if sys.platform.startswith("linux"):
-        os.environ["QT_QPA_PLATFORM"] = "offscreen"  # paper needs no display, even where there is one
-    reason = why_no_window()
-    if reason is not None:
-        raise SpecError(tr("no PDF: {reason} For HTML, which needs no Qt, use --html.", reason=reason))
-    from magview.ui.paper.guide import print_guide
-
-    print_guide(path, "letter" if paper == "letter" else "a4")

@@ -3,19 +3,18 @@
 from __future__ import annotations
 
 import argparse
-import os
 import re
-import sys
+from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from magview.cli.streams import words_stream
+from magview.cli.streams import words_stream, write_pdf
 from magview.drawing.told import End
 from magview.spec.base import SpecError
 from magview.spec.language import tr, tr_n
 
 if TYPE_CHECKING:  # the other commands do not wait for these
-    from magview.classroom.worksheet import ClassPaper
+    from magview.paper.blocks import Document
 
 PASS = 0
 
@@ -117,18 +116,9 @@ def run_handout(arguments: argparse.Namespace) -> int:
     return _print(handout(state, ends, arguments.labels, told=arguments.told), arguments)
 
 
-def _print(paper: ClassPaper, arguments: argparse.Namespace) -> int:
-    from magview.ui.kit.preflight import why_no_window
-
-    if sys.platform.startswith("linux"):
-        os.environ["QT_QPA_PLATFORM"] = "offscreen"  # paper needs no display, even where there is one
-    reason = why_no_window()
-    if reason is not None:
-        raise SpecError(tr("no PDF: {reason}", reason=reason))
-    from magview.ui.paper.class_papers import print_paper
-
+def _print(paper: Document, arguments: argparse.Namespace) -> int:
     path = Path(arguments.pdf)
-    pages = print_paper(paper, path, "letter" if arguments.paper == "letter" else "a4")
+    pages = write_pdf(path, replace(paper, size=arguments.paper))
     said = tr_n("Wrote {file}: {count} page.", "Wrote {file}: {count} pages.", file=path.name, count=pages)
     words_stream(arguments.pdf).write(f"{said}\n")
     return PASS

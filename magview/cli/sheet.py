@@ -3,13 +3,11 @@
 from __future__ import annotations
 
 import argparse
-import os
 import sys
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from magview.cli.streams import words_stream
-from magview.spec.base import SpecError
+from magview.cli.streams import words_stream, write_pdf
 from magview.spec.files import write_text
 
 if TYPE_CHECKING:  # the other commands, and the window, do not wait for the job sheet
@@ -57,23 +55,25 @@ def run_schema(arguments: argparse.Namespace) -> int:
 def run_sheet(arguments: argparse.Namespace) -> int:
     """Write what was asked for, and say how the sheet stands. Exit code 1 for one that is unfinished or out."""
     from magview.job import judge
+    from magview.job.document import document
     from magview.job.library import job_path, read_job
     from magview.job.readings import csv_text, json_text
-    from magview.job.report import html_text
+    from magview.paper.html import document_html
 
     outputs = (arguments.pdf, arguments.html, arguments.csv, arguments.json_readings)
     stream = words_stream(*outputs, json_wanted=arguments.json)
     path = job_path(arguments.job)
     job = read_job(path)
     drift = _drift(job, arguments.history, path)
+    printed = document(job, arguments.paper, drift)
     if arguments.html:
-        write_text(Path(arguments.html), html_text(job, arguments.paper, drift))
+        write_text(Path(arguments.html), document_html(printed))
     if arguments.csv:
         write_text(Path(arguments.csv), csv_text(job))
     if arguments.json_readings:
         write_text(Path(arguments.json_readings), json_text(job))
     if arguments.pdf:
-        _print(job, Path(arguments.pdf), arguments.paper, drift)
+        write_pdf(Path(arguments.pdf), printed, or_html=True)
     stream.write(json_text(job) if arguments.json else _text(job, drift))
     return PASS if judge.progress(job).passed else FAIL
 
@@ -87,19 +87,6 @@ def _drift(job: Job, folder: str | None, path: Path) -> Drift | None:
     for sentence in refused:
         sys.stderr.write(f"magview: passed over: {sentence}\n")
     return drift_of([*(f.job for f in found), job])
-
-
-def _print(job: Job, path: Path, paper: str, drift: Drift | None) -> None:
-    from magview.ui.kit.preflight import why_no_window
-
-    if sys.platform.startswith("linux"):
-        os.environ["QT_QPA_PLATFORM"] = "offscreen"  # paper needs no display, even where there is one
-    reason = why_no_window()
-    if reason is not None:
-        raise SpecError(f"no PDF: {reason} For HTML, which needs no Qt, use --html.")
-    from magview.ui.paper.pdf import print_pdf
-
-    print_pdf(job, path, "letter" if paper == "letter" else "a4", drift)
 
 
 def _text(job: Job, drift: Drift | None) -> str:

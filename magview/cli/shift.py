@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import argparse
-import os
 import sys
 from dataclasses import asdict, dataclass
 from fractions import Fraction
@@ -16,7 +15,7 @@ from magview.bench.lamp_words import LOOK_FIRST, LOOK_FIRST_WHY
 from magview.bench.state import Side
 from magview.bench.tooth_steps import tooth_degrees
 from magview.bench.words import move_words, way_words
-from magview.cli.streams import print_json, say, words_stream
+from magview.cli.streams import print_json, say, words_stream, write_pdf
 from magview.physics.engine.coupling import (
     Move,
     move_outside_tolerance,
@@ -226,20 +225,12 @@ def _print_plan(arguments: argparse.Namespace, coupling: Coupling, reading: Read
         return
     if coupling.installation is None:
         raise SpecError("--pdf needs an INSTALLATION: the plan names magneto and engine, and which way they turn")
-    from magview.job.shift_plan import plan_from
-    from magview.ui.kit.preflight import why_no_window
+    from magview.job.shift_plan import plan_from, shift_documents
 
     page = plan_from(
         coupling.installation, reading.reads_btdc_deg, reading.wanted_btdc_deg, move, checked=arguments.checked
     )
-    if sys.platform.startswith("linux"):
-        os.environ["QT_QPA_PLATFORM"] = "offscreen"  # paper needs no display, even where there is one
-    reason = why_no_window()
-    if reason is not None:
-        raise SpecError(f"no PDF: {reason}")
-    from magview.ui.paper.shift_plan import print_shift
-
-    print_shift(page, Path(arguments.pdf), arguments.paper)
+    write_pdf(Path(arguments.pdf), *shift_documents(page, arguments.paper))
 
 
 # ---------------------------------------------------------------------- both

@@ -4,14 +4,19 @@ from __future__ import annotations
 
 import json
 import math
+import os
 import sys
 from pathlib import Path
-from typing import Any, TextIO
+from typing import TYPE_CHECKING, Any, TextIO
 
 import numpy as np
 
 from magview.spec.base import SpecError
 from magview.spec.files import STANDARD
+from magview.spec.language import tr
+
+if TYPE_CHECKING:  # commands without paper do not wait for it
+    from magview.paper.blocks import Document
 
 
 def words_stream(*outputs: str | None, json_wanted: bool = False) -> TextIO:
@@ -23,6 +28,25 @@ def words_stream(*outputs: str | None, json_wanted: bool = False) -> TextIO:
     if taken + json_wanted > 1 and taken:
         raise SpecError("standard output takes one thing at a time: name a file, such as out.pdf, in place of “-”")
     return sys.stderr if taken else sys.stdout
+
+
+def write_pdf(path: Path, *documents: Document, or_html: bool = False) -> int:
+    """Write a document, of several the first that takes one page; returns the number of pages.
+
+    `or_html`: the command could write it as HTML instead. Raises SpecError where there is no PDF to be had.
+    """
+    from magview.ui.kit.preflight import why_no_window
+
+    if sys.platform.startswith("linux"):
+        os.environ["QT_QPA_PLATFORM"] = "offscreen"  # paper needs no display, even where there is one
+    reason = why_no_window()
+    if reason is not None and or_html:
+        raise SpecError(tr("no PDF: {reason} For HTML, which needs no Qt, use --html.", reason=reason))
+    if reason is not None:
+        raise SpecError(tr("no PDF: {reason}", reason=reason))
+    from magview.ui.paper.pdf import print_pdf
+
+    return print_pdf(path, *documents)
 
 
 def say(text: str, stream: TextIO | None = None) -> None:

@@ -1,13 +1,9 @@
-"""The sheet as a printed document: headings, tables, drawings, in order; nothing of HTML or of Qt.
-
-`report` writes it as HTML, `ui.print_pdf` as PDF, so that both say the same.
-"""
+"""The sheet as a document to print: cautions, dangers, identities, drawings, every stage, and lines to sign on."""
 
 from __future__ import annotations
 
 import math
 from collections.abc import Iterator
-from dataclasses import dataclass
 from typing import Literal
 
 from magview import __version__
@@ -24,6 +20,18 @@ from magview.job.readings import Row, label_of, rows, unjudged_words
 from magview.job.sheet import CAUTIONS, STAGES, Job, stage_of, title_of
 from magview.job.stages import InternalTiming, Lobes
 from magview.job.words import shown
+from magview.paper.blocks import (
+    Block,
+    Document,
+    Heading,
+    PaperSize,
+    Paragraph,
+    Picture,
+    Pictures,
+    SignatureLines,
+    Table,
+    working_foot,
+)
 from magview.spec.base import SpecError
 from magview.spec.language import format_length, inside, marked, tr
 
@@ -34,6 +42,9 @@ STATEMENT = marked(
     "holds the true value 95 times in 100 unless stated otherwise. It does not allow for mistakes, "
     "nor for a magneto that differs from the file it was compared with."
 )
+
+_BREAKER_MM, _COUPLING_MM = 86.0, 68.0
+"""Width of a drawing on paper."""
 
 _SAME_MM = 0.0005
 """Gaps are written to a thousandth of a millimetre."""
@@ -49,73 +60,25 @@ POSITIONS = {"left": marked("left"), "right": marked("right"), "single": marked(
 """Where a magneto sits, in words."""
 
 
-@dataclass(frozen=True)
-class Heading:
-    """A line above what follows; level 1 is the sheet's own title."""
-
-    text: str
-    level: int = 2
-    mark: str = ""
-    """What stands at its right: the state of a stage."""
-
-
-@dataclass(frozen=True)
-class Paragraph:
-    """Words; cautions and warnings stand in a frame."""
-
-    text: str
-    kind: Literal["plain", "caution", "warning", "small"] = "plain"
-
-
-@dataclass(frozen=True)
-class Table:
-    """Rows of cells. `weights` are the columns' shares of the width; `bad` are rows that must catch the eye."""
-
-    head: tuple[str, ...]
-    rows: tuple[tuple[str, ...], ...]
-    weights: tuple[float, ...]
-    bad: frozenset[int] = frozenset()
-
-
-@dataclass(frozen=True)
-class Figures:
-    """Drawings side by side: (SVG, caption), each so much of the page's width."""
-
-    pictures: tuple[tuple[str, str], ...]
-    width: float = 0.48
-
-
-@dataclass(frozen=True)
-class SignatureLines:
-    """Lines to sign on: (what, what is filled in already)."""
-
-    lines: tuple[tuple[str, str], ...]
-
-
-Block = Heading | Paragraph | Table | Figures | SignatureLines
-
-
-def document(job: Job, drift: Drift | None = None) -> tuple[Block, ...]:
+def document(job: Job, size: PaperSize = "a4", drift: Drift | None = None) -> Document:
     """The whole sheet; with `drift`, earlier sheets of the same magneto are shown, too."""
-    return tuple(_document(job, drift))
-
-
-def footer(job: Job) -> str:
-    """What stands at the foot of every page."""
     of = " · ".join(t for t in (job.magneto.type, job.magneto.serial, job.aircraft.registration, job.day) if t)
-    return tr(
-        "{sheet} · magview {version} · treat the propeller as live",
-        sheet=of or tr("Magneto job sheet"),
-        version=__version__,
-    )
+    title = tr("Magneto job sheet")
+    return Document(job.title or title, working_foot(of or title), tuple(_blocks(job, drift)), size)
 
 
-def _document(job: Job, drift: Drift | None) -> Iterator[Block]:
+def cautions(*first: str) -> Paragraph:
+    """What must be done before a hand is laid on the magneto, after what comes `first`."""
+    numbered = (f"{i}. {tr(caution)}" for i, caution in enumerate(CAUTIONS, 1))
+    return Paragraph(" ".join((*first, tr("Cautions."), *numbered)), "caution")
+
+
+def _blocks(job: Job, drift: Drift | None) -> Iterator[Block]:
     yield Heading(job.title or tr("Magneto job sheet"), 1)
     if job.invented:
         yield Paragraph(tr("INVENTED FOR DEMONSTRATION: no such aircraft, engine, magneto or person."), "warning")
     yield from (Paragraph(sentence, "warning") for sentence in standing.earlier(job))
-    yield Paragraph(" ".join((tr("Cautions."), *(f"{i}. {tr(c)}" for i, c in enumerate(CAUTIONS, 1)))), "caution")
+    yield cautions()
     yield from _dangers(job)
     yield _identities(job)
     yield from _verdict(job)
@@ -335,10 +298,10 @@ def _figures(job: Job) -> Iterator[Block]:
         return
     if drawn:
         yield Heading(tr(_BREAKER_ENDS[tuple(drawn)]), 3)
-        yield Figures(tuple(drawn.values()))
+        yield Pictures(tuple(drawn.values()))
     if couplings:
         yield Heading(tr("As found and as left: coupling, seen from the drive end"), 3)
-        yield Figures(tuple(couplings[0]), 0.38)
+        yield Pictures(couplings[0])
         yield Paragraph(couplings[1], "small")
 
 
@@ -350,7 +313,7 @@ _BREAKER_ENDS = {
 """Over the drawings, by which there are."""
 
 
-def _breaker(job: Job, stage: str) -> tuple[str, str] | None:
+def _breaker(job: Job, stage: str) -> Picture | None:
     state = bench_as(job, stage)
     if state is None:
         return None
@@ -383,7 +346,7 @@ def _breaker(job: Job, stage: str) -> tuple[str, str] | None:
         else tr("Seen from the breaker end, rotation anticlockwise.")
     )
     caption = f"{tr(_SIDES[side])}: {', '.join(told)}. {seen}"
-    return svg.breaker_svg(state, tr(_BREAKER_END[side])), caption
+    return Picture(_BREAKER_MM, svg.breaker_svg(state, tr(_BREAKER_END[side])), caption=caption)
 
 
 def _elsewhere(drawn_mm: float, read_mm: float) -> bool:
@@ -396,17 +359,17 @@ _SEEN_MM, _OFF_MM = 0.05, 0.3
 """At the rim: what is seen as beside the mark at all, and what is more than a rule's half division."""
 
 
-def _couplings(job: Job) -> tuple[list[tuple[str, str]], str] | None:
+def _couplings(job: Job) -> tuple[tuple[Picture, Picture], str] | None:
     """The coupling as found and as left, and what is said of both."""
     shift, state = job.tooth_shift, bench_as(job, "internal_timing") or bench_as(job, "as_found")
     if state is None or state.engaged is None or shift.moved_magneto_teeth is None or shift.moved_disc_teeth is None:
         return None
     found = _coupling(job, state, "as found", 0, 0)
     left = _coupling(job, state, "as left", shift.moved_magneto_teeth, shift.moved_disc_teeth)
-    return [found, left], how_drawn(state)
+    return (found, left), how_drawn(state)
 
 
-def _coupling(job: Job, state: BenchState, side: Side, magneto: int, disc: int) -> tuple[str, str]:
+def _coupling(job: Job, state: BenchState, side: Side, magneto: int, disc: int) -> Picture:
     assert state.engaged is not None
     mounting = Mounting(
         0.0, 0.0, 0.0, magneto, disc, job.marks.magneto_from_disc_teeth or 0, job.marks.disc_from_drive_teeth or 0
@@ -420,7 +383,8 @@ def _coupling(job: Job, state: BenchState, side: Side, magneto: int, disc: int) 
     if fires is not None:
         told.append(tr("fires {angle}", angle=shown("result_btdc_deg", fires)))
     caption = f"{tr(_SIDES[side])}: {', '.join(told)}."
-    return coupling_svg(state, state.engaged, mounting, tr(_COUPLING[side])), caption
+    drawn = coupling_svg(state, state.engaged, mounting, tr(_COUPLING[side]))
+    return Picture(_COUPLING_MM, drawn, caption=caption)
 
 
 def how_drawn(state: BenchState) -> str:
@@ -438,7 +402,7 @@ def _drift(drift: Drift) -> Iterator[Block]:
     yield Table(head, lines, (1.4, *(1.0 for _ in head[1:])))
     drawn = drift.figures()
     if drawn:
-        yield Figures(drawn)
+        yield Pictures(tuple(Picture(_BREAKER_MM, svg, caption=caption) for svg, caption in drawn))
     for sentence in drift.sentences:
         yield Paragraph(sentence)
 

@@ -1,11 +1,10 @@
-"""A tooth shift planned, on one page to take to the engine: nothing of Qt; `ui.print_shift` writes it as PDF."""
+"""A tooth shift planned, as a document of one page to take to the engine."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
-from magview import __version__
 from magview.bench.actions import CheckFirst, ReadLamp, ViewSide, WantTiming
 from magview.bench.apply import apply, placed
 from magview.bench.conditions import CONDITION_WORDS, conditions_at_opening
@@ -16,9 +15,21 @@ from magview.bench.timing import timing_plan
 from magview.bench.tooth_steps import steps_between, tooth_degrees
 from magview.bench.words import direction_word, teeth_words, turned_words, way_words
 from magview.drawing.coupling_on_paper import coupling_svg
-from magview.job.document import POSITIONS, Block, Figures, Heading, Paragraph, SignatureLines, Table, how_drawn
-from magview.job.sheet import CAUTIONS
+from magview.job.document import POSITIONS, cautions, how_drawn
 from magview.job.words import shown
+from magview.paper.blocks import (
+    BOX,
+    Block,
+    Document,
+    Heading,
+    PaperSize,
+    Paragraph,
+    Picture,
+    Pictures,
+    SignatureLines,
+    Table,
+    working_foot,
+)
 from magview.physics.engine.coupling import (
     Move,
     crank_advance_deg,
@@ -31,12 +42,14 @@ from magview.spec.base import SpecError
 from magview.spec.engine import Installation
 from magview.spec.language import format_angle, tr
 
-BOX = "☐"
-"""For the pen."""
+_TRIED = (
+    (83.0, False), (76.0, False), (68.0, False), (61.0, False),
+    (61.0, True), (50.0, True), (40.0, True), (32.0, True),
+)  # fmt: skip
+"""Width of a picture [mm], and whether the rest is tight."""
 
-
-_PIXELS = 652.0
-"""Of a picture as wide as the page, so that type is of one size in all."""
+_PIXELS_A_MM = 3.62
+"""Of a picture, so that type is of one size in all."""
 
 
 @dataclass(frozen=True)
@@ -66,11 +79,6 @@ class ShiftPlan:
     def title(self) -> str:
         """What the page is called."""
         return tr("Tooth-shift plan: {magneto}", magneto=tr(self.state.magneto.name))
-
-    @property
-    def foot(self) -> str:
-        """What stands at its foot."""
-        return tr("{sheet} · magview {version} · treat the propeller as live", sheet=self.title, version=__version__)
 
 
 def plan_of(state: BenchState, side: Side, move: Move | None = None) -> ShiftPlan:
@@ -103,20 +111,20 @@ def plan_from(
     return plan_of(state, side, move)
 
 
-def shift_document(plan: ShiftPlan, figure_width: float = 0.46, tight: bool = False) -> tuple[Block, ...]:
-    """The page, its two pictures each so much of its width; `tight`: a paragraph in place of the table of degrees."""
-    return tuple(_document(plan, figure_width, tight))
+def shift_documents(plan: ShiftPlan, size: PaperSize = "a4") -> Iterator[Document]:
+    """The page with room, then ever tighter: the first that a page holds is the one to print."""
+    for picture_mm, tight in _TRIED:
+        blocks = tuple(_blocks(plan, picture_mm, tight))
+        yield Document(plan.title, working_foot(plan.title), blocks, size, grey=True)
 
 
-def _document(plan: ShiftPlan, figure_width: float, tight: bool) -> Iterator[Block]:
+def _blocks(plan: ShiftPlan, picture_mm: float, tight: bool) -> Iterator[Block]:
     yield Heading(tr("Tooth-shift plan"), 1)
-    first = (tr(LOOK_FIRST),) if look_first(plan.state, plan.engaged.side) else ()
-    cautions = (tr("Cautions."), *(f"{i}. {tr(c)}" for i, c in enumerate(CAUTIONS, 1)))
-    yield Paragraph(" ".join((*first, *cautions)), "caution")
+    yield cautions(*((tr(LOOK_FIRST),) if look_first(plan.state, plan.engaged.side) else ()))
     yield _what(plan)
     yield from _warnings(plan)
     yield _move(plan)
-    yield _pictures(plan, figure_width)
+    yield _pictures(plan, picture_mm)
     slots = tr("The slots are those of the disc's marked tooth.")
     yield Paragraph(f"{how_drawn(plan.state)} {slots}", "small")
     yield _degrees(plan, tight)
@@ -171,14 +179,14 @@ def _warnings(plan: ShiftPlan) -> Iterator[Block]:
         yield Paragraph(doubt, "warning")
 
 
-def _pictures(plan: ShiftPlan, width: float) -> Figures:
+def _pictures(plan: ShiftPlan, width_mm: float) -> Pictures:
     found = []
     for title, at in ((tr("Coupling as found"), plan.found), (tr("Coupling as wanted"), plan.wanted)):
         magneto, drive = _slots(plan, at)
         where = tr("magneto slot {magneto}, drive slot {drive}", magneto=magneto, drive=drive)
-        picture = coupling_svg(plan.state, plan.engaged, at, title, round(_PIXELS * width))
-        found.append((picture, f"{title}: {where}."))
-    return Figures(tuple(found), width)
+        drawn = coupling_svg(plan.state, plan.engaged, at, title, round(_PIXELS_A_MM * width_mm))
+        found.append(Picture(width_mm, drawn, caption=f"{title}: {where}."))
+    return Pictures(tuple(found))
 
 
 def _degrees(plan: ShiftPlan, tight: bool) -> Block:
@@ -197,7 +205,7 @@ def _degrees(plan: ShiftPlan, tight: bool) -> Block:
         row(tr("Magneto flange one with rotation, disc one against"), f"360°/{magneto} − 360°/{drive}", 1, -1),
     )
     head = (tr("One tooth with rotation, so much earlier"), tr("at the rotor"), tr("at the crank"))
-    return Table(head, rows, (4.6, 3.2, 1.4))
+    return Table(head, rows, (4.6, 3.2, 1.4), align="lrr")
 
 
 def _steps(plan: ShiftPlan) -> Iterator[Block]:

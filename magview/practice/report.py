@@ -1,4 +1,4 @@
-"""A debrief as text to keep or print, and as a table."""
+"""A debrief as a document, as text to keep, and as a table."""
 
 from __future__ import annotations
 
@@ -6,6 +6,8 @@ import csv
 import io
 from collections.abc import Callable
 
+from magview.paper.blocks import Block, Document, Heading, Paragraph, Table, working_foot
+from magview.paper.text import plain_text
 from magview.practice.attempt import Attempt
 from magview.practice.debrief import Debrief
 from magview.practice.readings import UNITS, OwnReading
@@ -52,26 +54,20 @@ def sections(
     ]  # fmt: skip
 
 
+def debrief_document(attempt: Attempt, told: Debrief) -> Document:
+    """The whole debrief."""
+    title, code = tr(attempt.exercise.name), tr("Code {seed}, {time} minutes.", seed=attempt.seed,
+                                                time=clock_words(told.seconds))  # fmt: skip
+    first = (attempt.trainee, told.marking.verdict, code, told.other_version)
+    blocks: list[Block] = [Heading(title, 1), *(Paragraph(words) for words in first if words)]
+    for name, heads, rows in sections(attempt, told):
+        blocks += [Heading(name), Table(tuple(heads), tuple(map(tuple, rows)))]
+    return Document(title, working_foot(title), tuple(blocks))
+
+
 def debrief_text(attempt: Attempt, told: Debrief) -> str:
     """The whole debrief, plain."""
-    lines = [tr(attempt.exercise.name), ""]
-    if attempt.trainee:
-        lines[1:1] = [attempt.trainee]
-    lines += [
-        told.marking.verdict,
-        tr("Code {seed}, {time} minutes.", seed=attempt.seed, time=clock_words(told.seconds)),
-    ]
-    if told.other_version:
-        lines.append(told.other_version)
-    for title, heads, rows in sections(attempt, told):
-        lines += ["", title, "=" * len(title)]
-        if not rows:
-            lines.append(tr("none"))
-        for row in rows:
-            lines.append(
-                "; ".join(f"{head}: {cell}" if head else f"{cell}." for head, cell in zip(heads, row, strict=True))
-            )
-    return "\n".join(lines) + "\n"
+    return plain_text(debrief_document(attempt, told), underline="=")
 
 
 def debrief_csv(attempt: Attempt, told: Debrief) -> str:

@@ -12,9 +12,6 @@ from magview.classroom.drawings import drawing, has
 from magview.classroom.set_papers import set_key, set_worksheets
 from magview.classroom.sets import ClassSet, code_of
 from magview.classroom.worksheet import (
-    ClassPaper,
-    FillTable,
-    Steps,
     Whose,
     answer_key,
     answers,
@@ -24,30 +21,19 @@ from magview.classroom.worksheet import (
 )
 from magview.drawing.breaker_end import breaker_end
 from magview.drawing.told import ENDS, TOLD
-from magview.job.document import Figures, Heading, Paragraph, SignatureLines, Table
+from magview.paper.blocks import Document, Heading, Pictures, Table
 from magview.practice.faults import begin, drawn
 from magview.practice.library import find_exercise, shipped_exercises
 from magview.practice.state import true_firing_deg, true_readings
 from magview.spec.base import SpecError
 from magview.spec.library import find_installation, find_magneto, shipped_names
+from tests.paper.words import texts_of
 
 
-def text_of(paper: ClassPaper) -> str:
-    """All words of a paper, those in its pictures too, and all that its pictures hold besides."""
-    out = [paper.title, paper.foot]
-    for block in paper.blocks:
-        match block:
-            case Heading() | Paragraph():
-                out.append(block.text)
-            case Table() | FillTable():
-                out += [cell for row in (block.head, *block.rows) for cell in row]
-            case Figures():
-                out += [part for picture in block.pictures for part in picture]
-            case Steps():
-                out += block.lines
-            case SignatureLines():
-                out += [text for line in block.lines for text in line]
-    return "\n".join(out)
+def text_of(paper: Document) -> str:
+    """All words of a paper, and all that its pictures hold."""
+    drawn = [p.svg for block in paper.blocks if isinstance(block, Pictures) for p in block.pictures]
+    return "\n".join([*texts_of(paper), *drawn])
 
 
 def telling(answer: str) -> bool:
@@ -82,7 +68,8 @@ def test_a_worksheet_is_alike_whatever_is_hidden_but_for_its_code(name):
 def test_blanks_are_empty_cells_and_the_key_fills_each():
     exercise = find_exercise("gap-wrong")
     (sheet, key) = (
-        [b for b in make(exercise, 17).blocks if isinstance(b, FillTable)] for make in (worksheet, answer_key)
+        [b for b in make(exercise, 17).blocks if isinstance(b, Table) and b.to_fill]
+        for make in (worksheet, answer_key)
     )
     for one, other in zip(sheet, key, strict=True):
         assert one.head == other.head
@@ -159,8 +146,8 @@ def test_what_is_told_is_what_is_drawn():
 def test_the_pictures_are_of_the_magneto_as_designed():
     """A creeping, worn or wrongly set magneto must not be measured off the worksheet."""
     exercise = find_exercise("one-lobe-low")
-    pictures = [b for b in worksheet(exercise, 1).blocks if isinstance(b, Figures)]
-    again = [b for b in worksheet(exercise, 2).blocks if isinstance(b, Figures)]
+    pictures = [b for b in worksheet(exercise, 1).blocks if isinstance(b, Pictures)]
+    again = [b for b in worksheet(exercise, 2).blocks if isinstance(b, Pictures)]
     assert pictures == again
 
 

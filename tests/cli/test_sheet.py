@@ -12,10 +12,9 @@ import pytest
 
 from magview.cli.main import main
 from magview.job.readings import csv_text
-from magview.job.report import html_text
 from magview.job.sheet import change_in
 from magview.spec.files import write_model
-from tests.job.sheets import demo, of_magneto
+from tests.job.sheets import demo, html_text, of_magneto
 
 
 def run(capsys, *argv: str) -> tuple[int, str, str]:

@@ -11,11 +11,11 @@ from magview.bench.apply import new_bench
 from magview.bench.state import Mounting
 from magview.classroom.drawings import drawing
 from magview.drawing.coupling_on_paper import coupling_svg
-from magview.job.document import Figures, Paragraph, document
+from magview.job.document import document
 from magview.job.readings import rows
-from magview.job.report import html_text
 from magview.job.sheet import change, change_in
-from tests.job.sheets import demo
+from magview.paper.blocks import Paragraph, Pictures
+from tests.job.sheets import demo, html_text
 from tests.magnetos import on_the_published_coupling
 
 WIDTH = 300
@@ -124,9 +124,10 @@ def test_every_tooth_on_the_sheet_says_which_way_it_goes(rotation, way_on, way_b
     assert "rotation (" in page
     assert re.search(r"(tooth|teeth) (with|against) rotation \(", page)
     assert not re.search(r"(tooth|teeth) (with|against) rotation(?! \()", page)
-    captions = [c for b in document(job) if isinstance(b, Figures) for _, c in b.pictures if "magneto flange" in c]
+    pictures = [p for b in document(job).blocks if isinstance(b, Pictures) for p in b.pictures]
+    captions = [p.caption for p in pictures if "magneto flange" in p.caption]
     assert len(captions) == 2
-    said = [b.text for b in document(job) if isinstance(b, Paragraph)]
+    said = [b.text for b in document(job).blocks if isinstance(b, Paragraph)]
     assert len([text for text in said if f"Seen from the drive end, rotation {rotation}." in text]) == 1
     assert f"3 teeth with rotation ({way_on} seen from the drive end)" in captions[1]
 

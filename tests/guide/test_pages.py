@@ -15,9 +15,10 @@ from pathlib import Path
 import pytest
 
 from magview.cli import main as cli
-from magview.guide.book import book_html
+from magview.guide.book import book
 from magview.guide.pages import anchor_of, chapters, guide_folder, pages, parser
 from magview.guide.topics import TOPICS
+from magview.paper.html import document_html
 from magview.practice.library import shipped_exercises, shipped_lessons
 
 ROOT = Path(__file__).parents[2]
@@ -215,7 +216,7 @@ def test_nothing_of_markdown_is_left_over_in_the_book():
             self.words += [] if self.inside else [data]
 
     reader = Words()
-    reader.feed(book_html())
+    reader.feed(document_html(book()))
     text = "".join(reader.words)
     assert not re.search(r"\*\*|\]\(|```|_\{|\|\s*---", text)
     assert not re.search(r"[^\W_]_[^\W_]", text), "a lowered part is lowered, not underscored"

@@ -6,10 +6,19 @@ from pathlib import Path
 
 from magview.job import judge
 from magview.job.checklists import checks
+from magview.job.document import document
+from magview.job.history import Drift
 from magview.job.library import job_path, read_job
 from magview.job.sheet import Job, change, change_in, digest, new_job, without_history
 from magview.job.signing import sign
 from magview.job.store import JobStore
+from magview.paper.blocks import PaperSize
+from magview.paper.html import document_html
+
+
+def html_text(job: Job, size: PaperSize = "a4", drift: Drift | None = None) -> str:
+    """A sheet as HTML."""
+    return document_html(document(job, size, drift))
 
 
 def demo() -> Job:

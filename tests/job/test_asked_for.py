@@ -9,10 +9,11 @@ import pytest
 from magview.bench.apply import new_bench
 from magview.cli.main import main
 from magview.job import feeds, judge
-from magview.job.document import Paragraph, Table, document
+from magview.job.document import document
 from magview.job.readings import csv_text, unjudged_words
 from magview.job.requirements import earlier_rules
 from magview.job.sheet import Job, change_in, new_job
+from magview.paper.blocks import Paragraph, Table
 from magview.spec.base import SpecError
 from magview.spec.files import dump_json, parse_json, validate, write_model
 from magview.spec.library import find_installation, find_magneto
@@ -82,7 +83,7 @@ def test_readings_without_a_limit_are_named_as_not_judged(tmp_path, capsys):
         "Not judged, for no limit was given: ground run: drop, running on left, drop, running on right, "
         "difference of the drops. No smallest drop was given: only a drop of nothing was looked for."
     )
-    blocks = document(job)
+    blocks = document(job).blocks
     assert told in [b.text for b in blocks if isinstance(b, Paragraph)]
     cells = {row[0]: row[3] for b in blocks if isinstance(b, Table) and len(b.head) == 4 for row in b.rows}
     assert cells["Drop, running on left"] == "no limit given, not judged"

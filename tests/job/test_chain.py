@@ -16,9 +16,10 @@ from magview.bench.actions import ReadLamp, SetBoth
 from magview.bench.apply import apply, new_bench
 from magview.bench.state import BenchState
 from magview.job import derived, feeds, judge, standing
-from magview.job.document import Paragraph, document
+from magview.job.document import document
 from magview.job.readings import csv_text, rows
 from magview.job.sheet import Job, change, change_in, new_job
+from magview.paper.blocks import Paragraph
 from magview.physics.cam.setting import internal_timing
 from magview.spec.base import SpecError
 from magview.spec.engine import Installation
@@ -124,7 +125,7 @@ def test_the_tooth_shift_refuses_to_judge_by_a_reading_of_before_and_says_what_i
     assert "OUT OF DATE, NOT JUDGED" in csv_text(job)
     (told, *_) = standing.doubts(job, "tooth_shift")
     assert should in told and "earlier than as found" in told and "before any tooth is moved" in told
-    assert any(isinstance(b, Paragraph) and b.kind == "warning" and told in b.text for b in document(job))
+    assert any(isinstance(b, Paragraph) and b.kind == "warning" and told in b.text for b in document(job).blocks)
     done = signed(change_in(job, "tooth_shift", state="done"))
     assert not judge.progress(done).passed and "tooth_shift" in judge.progress(done).doubtful
     # Read again, within what readings can be out by, it is judged.

@@ -8,12 +8,13 @@ import pytest
 
 from magview.cli.main import main
 from magview.job import judge, standing
-from magview.job.document import Heading, Paragraph, document
+from magview.job.document import document
 from magview.job.library import read_job
 from magview.job.readings import as_plain, csv_text
 from magview.job.requirements import earlier_rules
 from magview.job.sheet import Job, change, change_in, signature_holds
 from magview.job.signing import sign
+from magview.paper.blocks import Heading, Paragraph
 from magview.spec.files import dump_json, write_model
 from tests.job.sheets import demo, signed_earlier
 
@@ -52,7 +53,7 @@ def test_it_opens_keeps_its_signature_and_says_so_first(tmp_path, capsys):
     assert told.startswith("Signed under earlier rules: make safe: 5 entries; prove both switch leads: other magneto")
     for words in ("disc then set to zero", "close, prove leads again: 7 entries", "ground run: on left it runs"):
         assert words in told
-    blocks = [b for b in document(job) if isinstance(b, Heading | Paragraph)]
+    blocks = [b for b in document(job).blocks if isinstance(b, Heading | Paragraph)]
     assert blocks[2] == Paragraph(told, "warning"), "after the title and that all is invented"
     assert main(["sheet", str(path)]) == 0
     assert capsys.readouterr().out.splitlines()[2] == told

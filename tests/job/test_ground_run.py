@@ -12,15 +12,15 @@ from magview.bench.apply import new_bench
 from magview.bench.conditions import Condition
 from magview.cli.main import main
 from magview.job import feeds, judge, standing
-from magview.job.document import Paragraph, Table, document
+from magview.job.document import document
 from magview.job.readings import csv_text, json_text
-from magview.job.report import html_text
 from magview.job.sheet import Job, change, change_in, new_job
+from magview.paper.blocks import Paragraph, Table
 from magview.spec.base import SpecError
 from magview.spec.engine import Engine
 from magview.spec.files import dump_json, parse_json, validate, write_model
 from magview.spec.library import find_engine, find_installation
-from tests.job.sheets import demo, safe, signed
+from tests.job.sheets import demo, html_text, safe, signed
 
 
 def run(**fields: object) -> Job:
@@ -59,7 +59,7 @@ def test_no_drop_warns_on_screen_paper_csv_and_by_the_exit_code(side, other, dro
     assert told.startswith("WARNING: NO PROPER DROP WHEN RUNNING ON " + side.upper())
     assert f"The {other} magneto is probably not grounded" in told and f"the {side} one fires far too early" in told
     assert "Keep clear of the propeller" in told and "Prove both switch leads again" in told
-    framed = [b.text for b in document(job) if isinstance(b, Paragraph) and b.kind == "warning"]
+    framed = [b.text for b in document(job).blocks if isinstance(b, Paragraph) and b.kind == "warning"]
     assert framed.count(f"⚠ {told}") == 2, "on top, and over the readings themselves"
     assert html_text(job).count(told) == 2
     lines = list(csv.DictReader(io.StringIO(csv_text(job))))
@@ -77,7 +77,7 @@ def test_no_drop_warns_on_screen_paper_csv_and_by_the_exit_code(side, other, dro
 def test_without_limits_a_drop_of_nothing_still_warns_and_others_are_not_called_right():
     job = change_in(run(drop_left_rpm=0.0, drop_right_rpm=60.0), "limits", drop_low_rpm=None, drop_rpm=None)
     assert len(standing.dangers(job)) == 1
-    shown = {r[0]: r[2:] for b in document(job) if isinstance(b, Table) and len(b.head) == 4 for r in b.rows}
+    shown = {r[0]: r[2:] for b in document(job).blocks if isinstance(b, Table) and len(b.head) == 4 for r in b.rows}
     assert shown["Drop, running on left"] == ("above 0 rpm", "OUT OF LIMITS")
     assert shown["Drop, running on right"] == ("", "no limit given, not judged")
 
@@ -102,7 +102,7 @@ def test_smooth_or_rough_is_asked_and_points_to_its_cause():
         "On left the drop is large and smooth: that points to late timing.",
     )
     assert standing.follows(run(), "ground_run") == ()
-    assert any(isinstance(b, Paragraph) and "points to late timing" in b.text for b in document(late))
+    assert any(isinstance(b, Paragraph) and "points to late timing" in b.text for b in document(late).blocks)
 
 
 def test_an_engine_that_the_switch_does_not_stop_is_live():
@@ -137,7 +137,7 @@ def test_a_stroke_other_than_compression_is_out_of_limits_loudly(stroke):
 def test_either_lead_is_a_danger_before_the_work_and_after_closing(part, field, words):
     job = change_in(demo(), part, **{field: False})
     (told,) = standing.dangers(job)
-    assert words in told and f"⚠ {told}" in [b.text for b in document(job) if isinstance(b, Paragraph)]
+    assert words in told and f"⚠ {told}" in [b.text for b in document(job).blocks if isinstance(b, Paragraph)]
     assert field in out(job)
 
 

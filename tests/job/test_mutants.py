@@ -15,7 +15,6 @@ from magview.job import judge
 from magview.job.history import drift_of
 from magview.job.library import job_path, read_job
 from magview.job.readings import csv_text, json_text
-from magview.job.report import html_text
 from magview.job.sheet import change_in, signature_holds
 from magview.job.store import JobStore
 from magview.physics.cam.setting import internal_timing
@@ -25,6 +24,7 @@ from magview.spec.base import SpecError
 from magview.spec.files import read_magneto
 from magview.spec.library import resources
 from tests.counts import examples
+from tests.job.sheets import html_text
 from tests.mutants import mutant
 from tests.practice.trainee import Trainee
 from tests.spec.test_files import check_sentence

@@ -12,8 +12,9 @@ from magview.bench.apply import apply, new_bench
 from magview.bench.state import readings
 from magview.drawing import svg
 from magview.job import feeds
-from magview.job.document import Figures, Heading, document
+from magview.job.document import document
 from magview.job.sheet import change_in, new_job
+from magview.paper.blocks import Heading, Pictures
 from magview.spec.library import find_installation, find_magneto, shipped_names
 
 
@@ -34,18 +35,18 @@ def set_sheet(*stages):
     ],
 )
 def test_the_heading_names_the_drawings_there_are(stages, words):
-    blocks = document(set_sheet(*stages)[0])
+    blocks = document(set_sheet(*stages)[0]).blocks
     place = next(i for i, b in enumerate(blocks) if isinstance(b, Heading) and "breaker end" in b.text)
     assert blocks[place].text == words
     figures = blocks[place + 1]
-    assert isinstance(figures, Figures) and len(figures.pictures) == len(stages)
+    assert isinstance(figures, Pictures) and len(figures.pictures) == len(stages)
 
 
 def test_the_caption_says_which_gap_is_drawn_where_it_is_not_the_one_read():
     job, state = set_sheet("as_found")
 
     def caption(sheet) -> str:
-        return next(b for b in document(sheet) if isinstance(b, Figures)).pictures[0][1]
+        return next(b for b in document(sheet).blocks if isinstance(b, Pictures)).pictures[0].caption
 
     drawn = f"{readings(state).max_gap_mm[0]:.3f} mm"
     assert "drawn is" not in caption(job) and drawn in caption(job)
@@ -60,7 +61,7 @@ def test_the_caption_says_so_where_the_edge_drawn_stands_elsewhere_than_it_was_r
     job, state = set_sheet("as_found")
 
     def caption(sheet) -> str:
-        return next(b for b in document(sheet) if isinstance(b, Figures)).pictures[0][1]
+        return next(b for b in document(sheet).blocks if isinstance(b, Pictures)).pictures[0].caption
 
     drawn_mm = float(readings(state).mark_offset_mm)
     told = caption(change_in(job, "as_found", mark_offset_mm=read_mm))

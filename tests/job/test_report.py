@@ -16,9 +16,8 @@ from magview.job.derived import dead_centre_deg
 from magview.job.document import STATEMENT
 from magview.job.history import drift_of
 from magview.job.readings import csv_text, json_text, rows
-from magview.job.report import html_text
 from magview.job.sheet import CAUTIONS, STAGES, change, change_in, new_job, title_of
-from tests.job.sheets import demo, fires, of_magneto
+from tests.job.sheets import demo, fires, html_text, of_magneto
 
 
 class Page(HTMLParser):

@@ -8,9 +8,10 @@ import pytest
 
 from magview.cli.main import main
 from magview.job import judge, standing
-from magview.job.document import Heading, Paragraph, document
+from magview.job.document import document
 from magview.job.readings import json_text
 from magview.job.sheet import change_in, new_job
+from magview.paper.blocks import Heading, Paragraph
 from magview.spec.files import write_model
 from tests.job.sheets import demo, safe, signed
 
@@ -30,7 +31,7 @@ def test_a_lead_that_does_not_ground_is_a_danger_on_every_paper(field, words, ca
     assert (
         words in told and "Stop" in told and "clear of the propeller" in told and "before anything is turned" in told
     )
-    framed = [b.text for b in document(job) if isinstance(b, Paragraph) and b.kind == "warning"]
+    framed = [b.text for b in document(job).blocks if isinstance(b, Paragraph) and b.kind == "warning"]
     assert framed.count(f"⚠ {told}") == 2, "on top, and over the readings themselves"
     assert framed[0] == f"⚠ {told}"
     assert json.loads(json_text(job))["dangers"] == [told]
@@ -54,7 +55,7 @@ def test_two_readings_that_say_the_same_warn_once_and_only_a_better_reading_sile
 
 
 def heading(job, words: str) -> str:
-    return next(b.mark for b in document(job) if isinstance(b, Heading) and words in b.text)
+    return next(b.mark for b in document(job).blocks if isinstance(b, Heading) and words in b.text)
 
 
 def test_done_is_said_with_what_is_out():

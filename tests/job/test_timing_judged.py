@@ -6,8 +6,9 @@ import pytest
 
 from magview.bench.apply import new_bench
 from magview.job import feeds, judge, standing
-from magview.job.document import Paragraph, document
+from magview.job.document import document
 from magview.job.sheet import change, change_in
+from magview.paper.blocks import Paragraph
 from tests.job.sheets import demo, marked, safe, signed
 from tests.magnetos import on_the_published_coupling
 
@@ -49,7 +50,7 @@ def test_a_timing_wanted_outside_the_limits_is_remarked_on():
     job = sheet(wanted_btdc_deg=22.0)
     (told,) = standing.doubts(job, "tooth_shift")
     assert "22.00° before top dead centre" in told and "24.00° to 26.00°" in told
-    framed = [b.text for b in document(job) if isinstance(b, Paragraph) and b.kind == "warning"]
+    framed = [b.text for b in document(job).blocks if isinstance(b, Paragraph) and b.kind == "warning"]
     assert f"TO BE CLEARED UP: {told}" in framed
     for within in (24.0, 25.0, 26.0, None):
         assert standing.doubts(sheet(wanted_btdc_deg=within), "tooth_shift") == ()
@@ -111,7 +112,7 @@ def test_teeth_and_readings_that_contradict_each_other_are_not_plainly_done(i, j
     done = judge.finish(job, "tooth_shift")
     assert "1 point to be cleared up" in standing.state_of(done, "tooth_shift")
     assert judge.progress(done).doubtful == ("tooth_shift",)
-    assert any(isinstance(b, Paragraph) and b.kind == "warning" and told in b.text for b in document(done))
+    assert any(isinstance(b, Paragraph) and b.kind == "warning" and told in b.text for b in document(done).blocks)
     # Where the coupling is not known, nothing can be said.
     assert standing.doubts(change(job, installation=None), "tooth_shift") == ()
 

@@ -9,17 +9,18 @@ import json
 import pytest
 
 from magview.job import judge
-from magview.job.document import Table, document
+from magview.job.document import document
 from magview.job.library import read_job
 from magview.job.readings import csv_text, json_text
 from magview.job.sheet import change_in, new_job, signature_holds
+from magview.paper.blocks import Table
 from magview.spec.files import dump_json
 from tests.job.sheets import demo, signed_earlier
 
 
 def printed(job, label: str) -> str:
     """What stands beside a label on paper."""
-    (cell,) = [row[1] for b in document(job) if isinstance(b, Table) for row in b.rows if row[0] == label]
+    (cell,) = [row[1] for b in document(job).blocks if isinstance(b, Table) for row in b.rows if row[0] == label]
     return cell
 
 

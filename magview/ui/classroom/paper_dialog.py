@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
 
 from PySide6.QtWidgets import (
@@ -19,15 +20,15 @@ from PySide6.QtWidgets import (
 
 from magview.bench.state import BenchState
 from magview.classroom.drawings import Labels, has
-from magview.classroom.worksheet import ClassPaper, answer_key, handout, parts_sheet, worksheet
+from magview.classroom.worksheet import answer_key, handout, parts_sheet, worksheet
 from magview.drawing.told import ENDS, End
-from magview.job.report import Paper
+from magview.paper.blocks import Document, PaperSize
 from magview.practice.library import find_exercise, shipped_exercises
 from magview.spec.base import SpecError
 from magview.spec.formats import file_filter
 from magview.spec.language import marked, tr, tr_n
 from magview.ui.kit.inputs import QuietCombo
-from magview.ui.paper.class_papers import print_paper
+from magview.ui.paper.pdf import print_pdf
 from magview.ui.practice.controls import wrapped
 
 _KINDS = {
@@ -43,7 +44,7 @@ _LABELS: dict[Labels, str] = {
     "answers": marked("Numbers, filled in"),
     "none": marked("Nothing"),
 }
-_SIZES: dict[Paper, str] = {"a4": marked("A4"), "letter": marked("Letter")}
+_SIZES: dict[PaperSize, str] = {"a4": marked("A4"), "letter": marked("Letter")}
 _MOST_SEED = 2**53 - 1
 
 
@@ -131,7 +132,7 @@ class PaperDialog(QDialog):
 
     # -------------------------------------------------------------- what is printed
 
-    def paper(self) -> ClassPaper:
+    def paper(self) -> Document:
         """What is chosen. Raises SpecError, in one sentence, for what cannot be printed."""
         kind = self.kind.currentData()
         if kind in ("parts", "parts-key"):
@@ -155,7 +156,7 @@ class PaperDialog(QDialog):
     def save_as(self, path: Path) -> bool:
         """Write what is chosen; False, said in the dialog, where that cannot be done."""
         try:
-            pages = print_paper(self.paper(), path, self.paper_size.currentData())
+            pages = print_pdf(path, replace(self.paper(), size=self.paper_size.currentData()))
         except SpecError as error:
             self._say(str(error))
             return False

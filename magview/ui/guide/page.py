@@ -9,8 +9,9 @@ from PySide6.QtCore import Qt, QTimer, QUrl
 from PySide6.QtGui import QImage, QResizeEvent, QTextCursor, QTextDocument
 from PySide6.QtWidgets import QTextBrowser
 
+from magview.guide.page_blocks import page_blocks
 from magview.guide.pages import Page, guide_folder
-from magview.guide.render import Way, page_html
+from magview.paper.html import blocks_html
 from magview.spec.language import tr
 
 _FIT_MS = 60
@@ -40,7 +41,7 @@ class PageView(QTextBrowser):
         """Show a page from its top."""
         self._anchor = ""
         self.document().setDefaultStyleSheet(style)
-        self.setHtml(page_html(page, Way(partial(_full, page.name), str, str, framed=True)))
+        self.setHtml(blocks_html(page_blocks(page, partial(_full, page.name), str), qt=True))
         self.fit_pictures()
 
     def go_to(self, anchor: str) -> None:

@@ -85,7 +85,7 @@ class Doors(QMainWindow):
 
         state = self.model.state
         try:
-            from magview.job.shift_plan import plan_of
+            from magview.job.shift_plan import plan_of, shift_documents
 
             side = state.engaged.side if state.engaged is not None else "left"
             plan = plan_of(state, side, self._main.timing.chosen_move())
@@ -97,10 +97,10 @@ class Doors(QMainWindow):
         if not found:
             return
         path = Path(found) if Path(found).suffix else Path(f"{found}.pdf")
-        from magview.ui.paper.shift_plan import print_shift
+        from magview.ui.paper.pdf import print_pdf
 
         try:
-            pages = print_shift(plan, path, "letter" if paper == "letter" else "a4")
+            pages = print_pdf(path, *shift_documents(plan, "letter" if paper == "letter" else "a4"))
         except SpecError as error:
             self._main.say(str(error))
             return

@@ -6,10 +6,11 @@ from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPixmap, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
-from magview.job.document import Figures, Heading, Paragraph, SignatureLines, Table, document
+from magview.job.document import document
 from magview.job.history import Drift
-from magview.job.report import PAPERS, Paper
 from magview.job.sheet import Job
+from magview.paper.blocks import PAPERS, PaperSize
+from magview.paper.text import plain_text
 from magview.spec.base import SpecError
 from magview.spec.language import tr, tr_n
 from magview.ui.kit.inputs import QuietCombo
@@ -86,7 +87,7 @@ class PreviewPage(Page):
         model.changed.connect(self._changed)
 
     @property
-    def chosen_paper(self) -> Paper:
+    def chosen_paper(self) -> PaperSize:
         """The paper chosen."""
         return PAPERS[self.paper.currentIndex()]
 
@@ -117,8 +118,9 @@ class PreviewPage(Page):
             sheet.hide()
             sheet.deleteLater()
         self.sheets = []
+        printed = document(self.model.job, self.chosen_paper, self.drift)
         try:
-            pages = PrintedPages(self.model.job, self.chosen_paper, self.drift)
+            pages = PrintedPages(printed)
         except SpecError as error:
             self.count.setText(str(error))
             return
@@ -129,7 +131,7 @@ class PreviewPage(Page):
             self._place.addWidget(sheet, 0, Qt.AlignmentFlag.AlignHCenter)
             sheet.show()
             self.sheets.append(sheet)
-        self.inner.setAccessibleDescription(words_of(self.model.job, self.drift))
+        self.inner.setAccessibleDescription(plain_text(printed))
 
     def _width(self) -> int:
         # The scroll bar has its room from the start: it comes with the pages, and they must not be too wide then.
@@ -141,19 +143,3 @@ class PreviewPage(Page):
         super().resizeEvent(event)
         for sheet in self.sheets:
             sheet.fit(self._width())
-
-
-def words_of(job: Job, drift: Drift | None = None) -> str:
-    """The document as plain lines: what a screen reader is told of the pages."""
-    lines: list[str] = []
-    for block in document(job, drift):
-        match block:
-            case Heading() | Paragraph():
-                lines.append(block.text)
-            case Table():
-                lines += [", ".join(row) for row in block.rows]
-            case Figures():
-                lines += [caption for _, caption in block.pictures]
-            case SignatureLines():
-                lines += [f"{what}: {filled}" for what, filled in block.lines]
-    return "\n".join(lines)

@@ -11,10 +11,12 @@ from PySide6.QtGui import QCursor, QGuiApplication
 from PySide6.QtWidgets import QFileDialog, QMessageBox
 
 from magview import __version__
+from magview.job.document import document
 from magview.job.history import Drift
 from magview.job.readings import csv_text, json_text
-from magview.job.report import Paper, html_text
 from magview.job.sheet import CAUTIONS
+from magview.paper.blocks import Document, PaperSize
+from magview.paper.html import document_html
 from magview.spec.base import SpecError
 from magview.spec.files import write_text
 from magview.spec.formats import stem_of
@@ -59,9 +61,7 @@ class Reports(QObject):
         """Ask where, and write the sheet as one HTML file."""
         path = self.ask_path(tr("Save the job sheet as HTML"), ".html", tr("HTML (*.html)"))
         if path is not None:
-            self._write(
-                path, lambda: html_text(self._window.model.job, self._window.preview.chosen_paper, self.drift)
-            )
+            self._write(path, lambda: document_html(self._document(self._window.preview.chosen_paper)))
 
     def ask_csv(self) -> None:
         """Ask where, and write the readings as a table."""
@@ -77,7 +77,10 @@ class Reports(QObject):
 
     # -------------------------------------------------------------- writing
 
-    def pdf(self, path: Path, paper: Paper) -> None:
+    def _document(self, size: PaperSize) -> Document:
+        return document(self._window.model.job, size, self.drift)
+
+    def pdf(self, path: Path, paper: PaperSize) -> None:
         """Print the sheet."""
         from magview.ui.paper.pdf import print_pdf
 
@@ -85,7 +88,7 @@ class Reports(QObject):
             return
         QGuiApplication.setOverrideCursor(QCursor(Qt.CursorShape.WaitCursor))
         try:
-            pages = print_pdf(self._window.model.job, path, paper, self.drift)
+            pages = print_pdf(path, self._document(paper))
         except SpecError as error:
             self._window.refuse(str(error))
             return

@@ -13,11 +13,13 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QAbstractSlider, QApplication, QTabWidget, QWidget
 
 from magview.cli import main as cli
+from magview.guide.book import book
 from magview.guide.pages import pages
 from magview.guide.topics import TOPICS
 from magview.ui.guide.window import GuideWindow
 from magview.ui.kit.guide_context import open_guide, topic_of
 from magview.ui.kit.theme import DARK, HIGH_CONTRAST, LIGHT, colours
+from magview.ui.paper.pdf import pdf_bytes
 from magview.ui.plots.pane import SHEETS
 from magview.ui.shell.panes import PANELS
 from tests.guide.test_pages import KEY, bold
@@ -373,9 +375,7 @@ def test_every_key_named_in_the_guide_is_one(open_window, open_practice):
 
 @pytest.mark.parametrize(("paper", "size"), [("a4", (595, 842)), ("letter", (612, 792))])
 def test_every_word_can_be_selected_in_the_pdf(qapp, tmp_path, paper, size):
-    from magview.ui.paper.guide import guide_pdf_bytes
-
-    data, count = guide_pdf_bytes(paper)
+    data, count = pdf_bytes(book(paper))
     pdf = Pdf(data)
     assert len(pdf.pages) == count > 25
     boxes = re.findall(rb"/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]", data)

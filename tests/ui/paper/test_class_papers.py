@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 import shutil
 import subprocess
+from dataclasses import replace
 
 import pytest
 from PySide6.QtCore import Qt
@@ -15,7 +16,7 @@ from magview.classroom.worksheet import answer_key, answers, handout, parts_shee
 from magview.drawing.told import TOLD
 from magview.practice.library import find_exercise
 from magview.spec.library import find_installation
-from magview.ui.paper.class_papers import paper_pdf, print_paper
+from magview.ui.paper.pdf import pdf_bytes, print_pdf
 from tests.classroom.test_worksheet import telling
 from tests.ui.paper.test_pdf import Pdf, bare
 
@@ -26,10 +27,10 @@ EXERCISES = ("gap-wrong", "both-everything-wrong")
 @pytest.mark.parametrize(("size", "points"), [("a4", (595, 842)), ("letter", (612, 792))])
 def test_worksheet_and_key_are_of_their_size_and_selectable(qapp, name, size, points):
     exercise = find_exercise(name)
-    data, pages = paper_pdf(worksheet(exercise, 17), size)
+    data, pages = pdf_bytes(replace(worksheet(exercise, 17), size=size))
     boxes = re.findall(rb"/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]", data)
     assert len(boxes) == pages and {(round(float(w)), round(float(h))) for w, h in boxes} == {points}
-    sheet, key = Pdf(data), Pdf(paper_pdf(answer_key(exercise, 17), size)[0])
+    sheet, key = Pdf(data), Pdf(pdf_bytes(replace(answer_key(exercise, 17), size=size))[0])
     assert bare(exercise.story) in sheet.whole and bare("Name the parts") in sheet.whole
     for answer in answers(exercise, 17):
         assert bare(answer) in key.whole
@@ -44,7 +45,7 @@ def test_worksheet_and_key_are_of_their_size_and_selectable(qapp, name, size, po
 
 def test_parts_are_blank_on_the_sheet_and_named_on_the_key(qapp):
     state = new_bench(find_installation("seven-radial-left"))
-    sheet, key = (Pdf(paper_pdf(parts_sheet(state, key=k))[0]).whole for k in (False, True))
+    sheet, key = (Pdf(pdf_bytes(parts_sheet(state, key=k))[0]).whole for k in (False, True))
     captions = ("thecoupling", "timingdisc", "piston")  # in the titles of the pictures
     for parts in TOLD.values():
         for part in parts:
@@ -54,7 +55,7 @@ def test_parts_are_blank_on_the_sheet_and_named_on_the_key(qapp):
 
 
 def test_no_colour_is_written_at_all(qapp):
-    pdf = Pdf(paper_pdf(handout(new_bench(find_installation("seven-radial-left")), ("breaker", "drive"), "names"))[0])
+    pdf = Pdf(pdf_bytes(handout(new_bench(find_installation("seven-radial-left")), ("breaker", "drive"), "names"))[0])
     for page in pdf.pages:
         (content,) = re.findall(rb"/Contents (\d+) 0 R", page)
         drawn = pdf.stream(int(content))
@@ -70,7 +71,7 @@ def test_another_reader_sees_the_same(qapp, tmp_path):
     exercise = find_exercise("gap-wrong")
     paths = tmp_path / "sheet.pdf", tmp_path / "key.pdf"
     for path, make in zip(paths, (worksheet, answer_key), strict=True):
-        print_paper(make(exercise, 17), path, "letter")
+        print_pdf(path, replace(make(exercise, 17), size="letter"))
     sheet, key = (subprocess.run(["pdftotext", p, "-"], capture_output=True, text=True).stdout for p in paths)
     for answer in answers(exercise, 17):
         assert bare(answer) in bare(key)

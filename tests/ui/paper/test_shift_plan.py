@@ -12,18 +12,27 @@ from PySide6.QtWidgets import QFileDialog
 
 from magview.bench.actions import MoveTeeth, PaintMarks, PlaceMagneto, ReadLamp, ViewSide
 from magview.bench.apply import apply, new_bench
-from magview.job.document import Figures, Heading, Table
 from magview.job.sheet import CAUTIONS
-from magview.job.shift_plan import BOX, plan_from, plan_of, shift_document
+from magview.job.shift_plan import ShiftPlan, plan_from, plan_of, shift_documents
+from magview.paper.blocks import BOX, Block, Heading, PaperSize, Pictures, Table
 from magview.physics.engine.coupling import plan
 from magview.spec.base import SpecError
 from magview.spec.library import find_installation, find_magneto
 from magview.ui.kit import translation
-from magview.ui.paper.shift_plan import print_shift, shift_pdf
+from magview.ui.paper.pdf import pdf_bytes, print_pdf
 from tests.magnetos import on_the_published_coupling
 from tests.ui.paper.test_pdf import Pdf, bare
 
 PUBLISHED = "19/20"
+
+
+def shift_document(of: ShiftPlan) -> tuple[Block, ...]:
+    """The page where there is room."""
+    return next(shift_documents(of)).blocks
+
+
+def shift_pdf(of: ShiftPlan, size: PaperSize = "a4") -> tuple[bytes, int]:
+    return pdf_bytes(*shift_documents(of, size))
 
 
 def planned(name: str, reads: float, wanted: float):
@@ -96,7 +105,7 @@ def test_the_steps_lead_tooth_by_tooth_to_the_reading_expected(name, reads, want
         rotor = Fraction(360, teeth)
         assert f"360°/{teeth} = {float(rotor):.3f}".rstrip("0").rstrip(".") in " ".join(words)
         assert any(f"{float(rotor / ratio):.3f}".rstrip("0").rstrip(".") in cell for cell in words)
-    captions = [c for b in document if isinstance(b, Figures) for _, c in b.pictures]
+    captions = [p.caption for b in document if isinstance(b, Pictures) for p in b.pictures]
     for caption, (a, b) in zip(captions, ((0, 0), (i, j)), strict=True):
         for slot in slots(a, b, magneto, drive):
             assert slot in caption
@@ -162,8 +171,8 @@ def test_what_cannot_be_planned_is_said():
 def test_a_place_that_cannot_be_written_is_a_sentence(qapp, tmp_path):
     of, _ = planned(PUBLISHED, 22.0, 25.0)
     with pytest.raises(SpecError, match="cannot be written"):
-        print_shift(of, tmp_path / "gone" / "x.pdf")
-    assert print_shift(of, tmp_path / "x.pdf") == 1
+        print_pdf(tmp_path / "gone" / "x.pdf", *shift_documents(of))
+    assert print_pdf(tmp_path / "x.pdf", *shift_documents(of)) == 1
 
 
 # ---------------------------------------------------------------------- from the window

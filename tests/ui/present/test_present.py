@@ -283,7 +283,7 @@ def test_nothing_of_it_is_loaded_before_it_is_asked_for():
          "app = QApplication([])\n"
          "window = MainWindow(BenchModel(new_bench(find_installation('seven-radial-left'))))\n"
          "window.furnish(); window.show(); app.processEvents()\n"
-         "late = 'magview.ui.present.', 'magview.classroom', 'magview.job', 'magview.ui.paper.class_papers'\n"
+         "late = 'magview.ui.present.', 'magview.classroom', 'magview.job', 'magview.ui.paper.pdf'\n"
          "early = [m for m in sys.modules if m.startswith(late)]\n"
          "assert not early, early\n"],
         capture_output=True, text=True, timeout=60,

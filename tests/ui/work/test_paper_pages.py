@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from magview.job.document import Heading, Table
+from magview.paper.blocks import Heading, Table
 from magview.ui.paper.pdf import Layout, application
 from magview.ui.pictures.export import prepare
 
