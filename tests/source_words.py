@@ -31,7 +31,7 @@ PACKAGE = Path(language.__file__).parents[1]
 
 WORD = re.compile(r"[^\W\d_]{2,}")
 UNITS = {"mm", "in", "µm", "um", "thou", "deg", "rpm", "magview", "Wb", "min"}
-_PROPER = {"Python", "Qt", "Esc", "Fusion", "DejaVu Sans", "English", "Deutsch", "high contrast"}
+_PROPER = {"Python", "Qt", "Esc", "Fusion", "DejaVu Sans", "DejaVu Sans Mono", "English", "Deutsch", "high contrast"}
 """Names of programs, keys, styles, fonts, languages in their own words, and of a theme in the settings."""
 _BEFORE_QT = {"preflight.py"}
 """Tells a terminal why there can be no window, where no translator can be loaded."""
