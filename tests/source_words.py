@@ -73,11 +73,15 @@ def texts_of(call: ast.Call) -> list[ast.expr]:
 
 
 def said(tree: ast.AST) -> set[str]:
-    """What is marked or read out, as it stands, and the names that types allow: words that may serve as names."""
+    """What is marked or read out, as it stands, and the names that types and enums hold: words that may serve
+    as names."""
     found = {text.value for c in spoken_calls(tree) for text in texts_of(c) if isinstance(text, ast.Constant)}
     for node in ast.walk(tree):
         if isinstance(node, ast.Subscript) and isinstance(node.value, ast.Name) and node.value.id == "Literal":
             found |= {n.value for n in ast.walk(node.slice) if isinstance(n, ast.Constant)}
+        if isinstance(node, ast.ClassDef) and any(isinstance(b, ast.Name) and b.id == "StrEnum" for b in node.bases):
+            members = [part.value for part in node.body if isinstance(part, ast.Assign)]
+            found |= {value.value for value in members if isinstance(value, ast.Constant)}
     return {text for text in found if isinstance(text, str)}
 
 

@@ -51,7 +51,7 @@ def lead_words(state: BenchState) -> tuple[str, bool]:
     meant = relied_on(lead, now)
     if not meant:
         return _by_fault_alone(lead, now), True
-    way = next(w for w in ("jumper", "tab", "switch") if w in meant)
+    way = next(w for w in (Way.JUMPER, Way.TAB, Way.SWITCH) if w in meant)
     also = [tr(words) for fault, words in _ALSO.items() if fault in now.grounded_by]
     return " ".join([tr(_GROUNDED[way]), *also]), False
 
@@ -68,9 +68,9 @@ def other_words(state: BenchState) -> str:
 
 def relied_on(lead: Lead, now: Circuit) -> set[Way]:
     """Intended grounds of the primary: jumper, tab, or a switch that is off and is this magneto's own."""
-    meant: set[Way] = {"jumper", "tab"}
+    meant: set[Way] = {Way.JUMPER, Way.TAB}
     if not lead.switch_on and not lead.crossed:
-        meant.add("switch")
+        meant.add(Way.SWITCH)
     return meant & now.grounded_by
 
 
@@ -114,35 +114,35 @@ _BENT = marked(
     "DANGER: live with the plug out: its tab does not touch the case. Any turn can fire a plug. Put the jumper on."
 )
 _GROUNDED = {
-    "jumper": marked(
+    Way.JUMPER: marked(
         "Grounded by the jumper. No spark; the lamp sees “closed” whatever the contacts do. Take the jumper off for "
         "the reading alone, and for good when closing up: with it on, the magneto is dead."
     ),
-    "tab": marked(
+    Way.TAB: marked(
         "Grounded by the grounding tab: the plug is out. No spark; the lamp sees “closed” whatever the contacts do."
     ),
-    "switch": marked(
+    Way.SWITCH: marked(
         "Grounded by the switch, through its lead. No spark; the lamp sees “closed” whatever the contacts do."
     ),
 }
 _ALSO: dict[Way, str] = {
-    "chafe": marked("The chafed lead grounds it too."),
-    "short": marked("A short inside the magneto grounds it too."),
+    Way.CHAFE: marked("The chafed lead grounds it too."),
+    Way.SHORT: marked("A short inside the magneto grounds it too."),
 }
 
 
 def _by_fault_alone(lead: Lead, now: Circuit) -> str:
-    if "switch" in now.grounded_by and lead.crossed and lead.switch == "sound":
+    if Way.SWITCH in now.grounded_by and lead.crossed and lead.switch == "sound":
         return tr(
             "Grounded only by the other magneto's switch: the leads are crossed. No spark now, but DANGER: it is "
             "live as soon as that switch is on."
         )
-    if "switch" in now.grounded_by:
+    if Way.SWITCH in now.grounded_by:
         return tr(
             "Grounded only by a switch that never opens. No spark now, but DANGER: a switch that sticks cannot be "
             "relied on, and without it the magneto would be live."
         )
-    if "chafe" in now.grounded_by:
+    if Way.CHAFE in now.grounded_by:
         return tr(
             "Grounded only by a lead that is chafed through, not by the switch: no spark now, but DANGER: as the "
             "lead moves it can be live."
@@ -170,9 +170,9 @@ def terminal_meter_words(state: BenchState) -> str:
 
 
 _AT_TERMINAL: dict[TerminalSays, str] = {
-    "winding": marked("Meter at the terminal: {ohm:.1f} Ω, the winding alone"),
-    "ground": marked("Meter at the terminal: {ohm:.1f} Ω, ground"),
-    "cannot-tell": marked("Meter at the terminal: {ohm:.1f} Ω, winding or ground: it cannot tell"),
+    TerminalSays.WINDING: marked("Meter at the terminal: {ohm:.1f} Ω, the winding alone"),
+    TerminalSays.GROUND: marked("Meter at the terminal: {ohm:.1f} Ω, ground"),
+    TerminalSays.CANNOT_TELL: marked("Meter at the terminal: {ohm:.1f} Ω, winding or ground: it cannot tell"),
 }
 
 

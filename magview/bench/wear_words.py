@@ -25,18 +25,18 @@ _EXPECTED = {
 """By late (1) or early (−1), and within limits."""
 
 _LIMITS: dict[Limit, tuple[str, str]] = {
-    "opens late": (marked("opens late"), marked("opens late after {hours:.0f} h")),
-    "opens early": (marked("opens early"), marked("opens early after {hours:.0f} h")),
-    "gap too small": (marked("gap too small"), marked("gap too small after {hours:.0f} h")),
-    "gap too wide": (marked("gap too wide"), marked("gap too wide after {hours:.0f} h")),
-    "blade gap too small": (marked("blade gap too small"), marked("blade gap too small after {hours:.0f} h")),
-    "never opens": (marked("never opens"), marked("never opens after {hours:.0f} h")),
-    "never closes": (marked("never closes"), marked("never closes after {hours:.0f} h")),
-    "fires late": (
+    Limit.OPENS_LATE: (marked("opens late"), marked("opens late after {hours:.0f} h")),
+    Limit.OPENS_EARLY: (marked("opens early"), marked("opens early after {hours:.0f} h")),
+    Limit.GAP_TOO_SMALL: (marked("gap too small"), marked("gap too small after {hours:.0f} h")),
+    Limit.GAP_TOO_WIDE: (marked("gap too wide"), marked("gap too wide after {hours:.0f} h")),
+    Limit.BLADE_GAP_TOO_SMALL: (marked("blade gap too small"), marked("blade gap too small after {hours:.0f} h")),
+    Limit.NEVER_OPENS: (marked("never opens"), marked("never opens after {hours:.0f} h")),
+    Limit.NEVER_CLOSES: (marked("never closes"), marked("never closes after {hours:.0f} h")),
+    Limit.FIRES_LATE: (
         marked("fires too late for the engine"),
         marked("fires too late for the engine after {hours:.0f} h"),
     ),
-    "fires early": (
+    Limit.FIRES_EARLY: (
         marked("fires too early for the engine"),
         marked("fires too early for the engine after {hours:.0f} h"),
     ),

@@ -20,7 +20,7 @@ from hashlib import sha256
 from pathlib import Path
 
 from magview import __version__
-from magview.classroom.results import Result, dump_result, load_result, result_of
+from magview.classroom.results import Result, State, dump_result, load_result, result_of
 from magview.practice.attempt import RULES
 from magview.spec.base import SpecError
 from magview.spec.files import parse_json, read_bytes
@@ -76,7 +76,7 @@ class Gatherer:
         wanted: list[tuple[Path, int, int]] = []
         for path, mtime, size in _files(folder):
             seen = self._seen.get(path)
-            if seen is not None and seen[:2] == (mtime, size) and seen[2].state != "damaged":
+            if seen is not None and seen[:2] == (mtime, size) and seen[2].state is not State.DAMAGED:
                 results[path] = seen[2]
             else:
                 wanted.append((path, mtime, size))
@@ -175,7 +175,7 @@ class Gatherer:
     def _keep(self, results: Iterable[Result]) -> None:
         """Remember marks, here and on disk; a disk that does not take them costs time and nothing else."""
         assert self._by_digest is not None
-        new = [r for r in results if r.digest and r.state == "marked" and r.digest not in self._by_digest]
+        new = [r for r in results if r.digest and r.state is State.MARKED and r.digest not in self._by_digest]
         self._by_digest.update((r.digest, r) for r in new)
         if self._cache is None or not new:
             return
@@ -194,7 +194,7 @@ def mark_file(path: Path) -> Result:
     try:
         raw = read_bytes(path)
     except SpecError as error:
-        return Result(path.name, "", "damaged", str(error))
+        return Result(path.name, "", State.DAMAGED, str(error))
     return result_of(raw, path.name, parse_json)
 
 

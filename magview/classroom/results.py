@@ -10,8 +10,9 @@ import json
 import re
 from collections.abc import Callable
 from dataclasses import dataclass, replace
+from enum import StrEnum
 from hashlib import sha256
-from typing import Any, Literal
+from typing import Any
 
 from pydantic import TypeAdapter
 
@@ -30,8 +31,27 @@ from magview.spec.base import SpecError
 from magview.spec.files import validate
 from magview.spec.language import tr
 
-State = Literal["marked", "earlier", "newer", "unfinished", "damaged"]
-Error = Literal["wrong", "near", "unproved"]
+
+class State(StrEnum):
+    """What came of a file: marked, or why it was passed over."""
+
+    MARKED = "marked"
+    EARLIER = "earlier"
+    """Made with an earlier version."""
+    NEWER = "newer"
+    """Made with a newer version."""
+    UNFINISHED = "unfinished"
+    DAMAGED = "damaged"
+
+
+class Error(StrEnum):
+    """What was wrong with a step."""
+
+    WRONG = "wrong"
+    NEAR = "near"
+    """Nearly right."""
+    UNPROVED = "unproved"
+    """Right, not proved by instruments."""
 
 
 @dataclass(frozen=True)
@@ -139,21 +159,26 @@ def result_of(raw: bytes, file: str, parse: Callable[[bytes, str], Any]) -> Resu
         if not attempt.handed_in:
             return replace(
                 _headed(attempt, head, file, digest),
-                state="unfinished",
+                state=State.UNFINISHED,
                 why=tr("{file}: is not handed in yet", file=file),
             )
         headed = _headed(attempt, head, file, digest)
         if attempt.rules < RULES:
             return replace(
-                headed, state="earlier", why=tr("{file}: made with an earlier version, not marked again", file=file)
+                headed,
+                state=State.EARLIER,
+                why=tr("{file}: made with an earlier version, not marked again", file=file),
             )
         return _marked(attempt, headed)
     except SpecError as error:
-        return Result(file, digest, "newer" if _newer(data) else "damaged", str(error))
+        return Result(file, digest, State.NEWER if _newer(data) else State.DAMAGED, str(error))
     except (ArithmeticError, ValueError, AssertionError, LookupError) as error:
         # Acts that no window would have sent may lead anywhere; one odd file must not stop a class.
         return Result(
-            file, digest, "damaged", tr("{file}: cannot be marked: {reason}", file=file, reason=type(error).__name__)
+            file,
+            digest,
+            State.DAMAGED,
+            tr("{file}: cannot be marked: {reason}", file=file, reason=type(error).__name__),
         )
 
 
@@ -180,7 +205,7 @@ def _headed(attempt: Attempt, head: dict[str, Any], file: str, digest: str) -> R
     return Result(
         file,
         digest,
-        "marked",
+        State.MARKED,
         pupil=pupil,
         key=normal(pupil),
         exercise=attempt.exercise.name,
@@ -212,7 +237,7 @@ def _step(row: Row, two: bool) -> Step:
     assert row.goal is not None and row.judged is not None
     error: Error | None = None
     if not row.full:
-        error = "unproved" if row.judged.right else "near" if row.judged.near else "wrong"
+        error = Error.UNPROVED if row.judged.right else Error.NEAR if row.judged.near else Error.WRONG
     alone = not two or row.goal.goal == "synchronised" or "disc-zero" in (row.goal.goal, row.goal.reading)
     return Step(row.goal.goal, row.goal.reading, None if alone else row.side, row.weight, row.got, error)
 

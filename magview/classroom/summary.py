@@ -12,7 +12,7 @@ from datetime import datetime
 
 from magview.classroom.key import csv_text
 from magview.classroom.names import normal
-from magview.classroom.results import Result, Step
+from magview.classroom.results import Error, Result, State, Step
 from magview.classroom.sets import ClassSet, set_id, work_id
 from magview.classroom.words import ERRORS, danger_words, fault_words, state_words, step_words
 from magview.spec.base import SpecError
@@ -101,7 +101,7 @@ class Summary:
 
 def summarise(results: Sequence[Result], of: ClassSet | None = None) -> Summary:
     """Count a folder's results; with a set, only attempts of it count, and each is held against it."""
-    marked = sorted((r for r in results if r.state == "marked"), key=_when)
+    marked = sorted((r for r in results if r.state is State.MARKED), key=_when)
     name = set_id(of) if of is not None else ""
     notes: dict[str, list[str]] = defaultdict(list)
     latest: dict[tuple[str, str], Result] = {}
@@ -127,7 +127,7 @@ def summarise(results: Sequence[Result], of: ClassSet | None = None) -> Summary:
     for result in results:
         if result.why:
             notes[result.file].append(result.why)
-        elif result.state == "marked" and result.file not in counting and not notes[result.file]:
+        elif result.state is State.MARKED and result.file not in counting and not notes[result.file]:
             notes[result.file].append(tr("there is a later attempt"))
     entries = tuple(Entry(r, r.file in counting, tuple(notes[r.file])) for r in results)
     counted = [e for e in entries if e.counts]
@@ -214,7 +214,16 @@ def _steps(counted: Iterable[Entry]) -> tuple[StepLine, ...]:
         errors = Counter(s.error for s in steps)
         share = sum(s.got / s.weight for s in steps) / len(steps)
         lines.append(
-            StepLine(title, words, len(steps), share, errors["wrong"], errors["near"], errors["unproved"], number > 0)
+            StepLine(
+                title,
+                words,
+                len(steps),
+                share,
+                errors[Error.WRONG],
+                errors[Error.NEAR],
+                errors[Error.UNPROVED],
+                number > 0,
+            )
         )
     return tuple(lines)
 
@@ -258,7 +267,7 @@ def when_words(at: str) -> str:
 
 def attempt_row(entry: Entry) -> list[str | float | None]:
     """One attempt as cells; numbers as numbers, None where there is nothing to say."""
-    r, marked = entry.result, entry.result.state == "marked"
+    r, marked = entry.result, entry.result.state is State.MARKED
     name = tr("{number}. {name}", number=r.number, name=r.exercise) if r.number else r.exercise
     return [
         r.pupil, name, r.percent if marked else None, state_words(r), round(r.seconds / 60.0, 1) if marked else None,

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from magview.classroom.results import Error, FaultFound, Result, Step
+from magview.classroom.results import Error, FaultFound, Result, State, Step
 from magview.practice.exercise_parts import FAULTS, GOALS, READINGS
 from magview.spec.language import marked, tr
 
@@ -20,9 +20,9 @@ DANGERS = {
     "switch": marked("handed in with the switch on"),
 }
 ERRORS: dict[Error, str] = {
-    "wrong": marked("{step}: wrong"),
-    "near": marked("{step}: nearly right"),
-    "unproved": marked("{step}: right, not proved by instruments"),
+    Error.WRONG: marked("{step}: wrong"),
+    Error.NEAR: marked("{step}: nearly right"),
+    Error.UNPROVED: marked("{step}: right, not proved by instruments"),
 }
 
 
@@ -51,13 +51,13 @@ def danger_words(kind: str) -> str:
 def state_words(result: Result) -> str:
     """Passed or not, or why a file does not count."""
     match result.state:
-        case "marked":
+        case State.MARKED:
             return tr("passed") if result.passed else tr("not passed")
-        case "earlier":
+        case State.EARLIER:
             return tr("earlier version, not marked again")
-        case "newer":
+        case State.NEWER:
             return tr("newer version")
-        case "unfinished":
+        case State.UNFINISHED:
             return tr("not handed in")
-        case "damaged":
+        case State.DAMAGED:
             return tr("damaged")

@@ -193,18 +193,12 @@ def _stage(job: Job, place: int, name: str, found: list[Row]) -> Iterator[Block]
         yield Paragraph(tr("Nothing entered."), "small")
 
 
-_FAILED = (
-    marked("OUT OF LIMITS"), marked("NOT AS IT MUST BE"), marked("found out of limits"),
-    marked("OUT OF DATE, NOT JUDGED"),
-)  # fmt: skip
-
-
 def _readings(found: list[Row]) -> Table:
     return Table(
         (tr("Reading"), tr("Value"), tr("Limits"), tr("Verdict")),
         tuple((r.label, r.shown, r.limits_shown, r.verdict and tr(r.verdict)) for r in found),
         (3.4, 2.9, 2.6, 1.6),
-        frozenset(i for i, r in enumerate(found) if r.verdict in _FAILED),
+        frozenset(i for i, r in enumerate(found) if r.verdict.failed),
     )
 
 
@@ -224,7 +218,7 @@ def _lobes(stage: Lobes, found: list[Row]) -> Table:
     for i, _ in enumerate(stage.lobes):
         cells = [by.get(f"lobes[{i}].{f}") for f in ("opening_error_deg", "gap_mm", "dwell_deg")]
         verdicts = [c.verdict for c in cells if c is not None and c.verdict]
-        failed = [v for v in verdicts if v in _FAILED]
+        failed = [v for v in verdicts if v.failed]
         if failed:
             bad.add(i)
         told = tr(failed[0] if failed else verdicts[0]) if verdicts else ""

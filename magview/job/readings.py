@@ -7,7 +7,8 @@ import io
 import json
 from collections.abc import Iterator
 from dataclasses import asdict, dataclass
-from typing import Any, Literal
+from enum import StrEnum
+from typing import Any
 
 from magview import __version__
 from magview.job import judge, standing
@@ -30,10 +31,33 @@ from magview.spec.magneto import Rotation
 
 _OF_THE_STAGE = frozenset(Stage.model_fields)
 
-Judged = Literal[
-    "", "no limit given, not judged", "OUT OF DATE, NOT JUDGED", "in limits", "OUT OF LIMITS", "found out of limits",
-    "as it must be", "NOT AS IT MUST BE",
-]  # fmt: skip
+
+class Judged(StrEnum):
+    """How a reading was judged, in the words of tables of readings; `tr` reads it out."""
+
+    NOT = ""
+    NO_LIMIT = marked("no limit given, not judged")
+    OUT_OF_DATE = marked("OUT OF DATE, NOT JUDGED")
+    IN_LIMITS = marked("in limits")
+    OUT_OF_LIMITS = marked("OUT OF LIMITS")
+    FOUND_OUT_OF_LIMITS = marked("found out of limits")
+    AS_IT_MUST_BE = marked("as it must be")
+    NOT_AS_IT_MUST_BE = marked("NOT AS IT MUST BE")
+
+    @property
+    def good(self) -> bool:
+        """Whether the reading is as it should be."""
+        return self in (Judged.IN_LIMITS, Judged.AS_IT_MUST_BE)
+
+    @property
+    def bad(self) -> bool:
+        """Whether the work as left fails."""
+        return self in (Judged.OUT_OF_LIMITS, Judged.NOT_AS_IT_MUST_BE, Judged.OUT_OF_DATE)
+
+    @property
+    def failed(self) -> bool:
+        """Whether the reading fails, as found or as left."""
+        return self.bad or self is Judged.FOUND_OUT_OF_LIMITS
 
 
 @dataclass(frozen=True)
@@ -58,8 +82,8 @@ class Row:
 def rows(job: Job) -> list[Row]:
     """Every reading that was taken, and what follows from readings, in the sheet's order."""
     judged: _Judged = {(v.stage, v.field): v for v in judge.verdicts(job)}
-    judged |= dict.fromkeys(judge.unjudged(job), "no limit given, not judged")
-    judged |= dict.fromkeys(judge.outdated(job), "OUT OF DATE, NOT JUDGED")
+    judged |= dict.fromkeys(judge.unjudged(job), Judged.NO_LIMIT)
+    judged |= dict.fromkeys(judge.outdated(job), Judged.OUT_OF_DATE)
     return [row for name in STAGES for row in _of_stage(job, name, judged)]
 
 
@@ -169,7 +193,7 @@ def _row(
 ) -> Row:
     verdict = found if isinstance(found, judge.Verdict) else None
     low, high = (None, None) if verdict is None else (verdict.low, verdict.high)
-    words: Judged = found if isinstance(found, str) else judged_words(verdict)
+    words = found if isinstance(found, Judged) else judged_words(verdict)
     digits = digits_for(value, low, high)
     told, counted = shown(field, value, digits, rotation), None
     if verdict is not None and verdict.wanted is None and isinstance(verdict.value, float) and verdict.value != value:
@@ -180,14 +204,14 @@ def _row(
 
 
 def judged_words(verdict: judge.Verdict | None) -> Judged:
-    """A verdict in words, not yet read out; what was found is only noted."""
+    """A verdict as it is written; what was found is only noted."""
     if verdict is None:
-        return ""
+        return Judged.NOT
     if verdict.wanted is not None:
-        return marked("as it must be") if verdict.ok else marked("NOT AS IT MUST BE")
+        return Judged.AS_IT_MUST_BE if verdict.ok else Judged.NOT_AS_IT_MUST_BE
     if verdict.ok:
-        return marked("in limits")
-    return marked("OUT OF LIMITS") if verdict.as_left else marked("found out of limits")
+        return Judged.IN_LIMITS
+    return Judged.OUT_OF_LIMITS if verdict.as_left else Judged.FOUND_OUT_OF_LIMITS
 
 
 # ---------------------------------------------------------------------- files

@@ -17,7 +17,7 @@ from magview.practice import instruments
 from magview.practice.attempt import Attempt
 from magview.practice.contacts import Decision
 from magview.practice.dangers import DANGERS, dangers_of
-from magview.practice.state import Note, Practice, Said, true_gap_mm, true_readings
+from magview.practice.state import Feel, Note, Practice, Said, true_gap_mm, true_readings
 from magview.spec.language import tr
 
 SLOW_DEG = 3.0
@@ -61,7 +61,7 @@ class Tried:
     index: int
     lobe: int
     thick_mm: float
-    says: str
+    feel: Feel
 
 
 @dataclass
@@ -259,7 +259,7 @@ def _instruments(found: Evidence, step: Step) -> None:
         case do.TryBlades(stack, kind) if said is not None:
             lobe = _lobe_at(after.bench)
             if lobe is not None:
-                track.tried.append(Tried(step.index, lobe, instruments.thickness_mm(kind, stack), said.plain))
+                track.tried.append(Tried(step.index, lobe, instruments.thickness_mm(kind, stack), Feel(said.plain)))
         case do.InspectContacts() if said is not None:
             track.contacts.append((step.index, said.plain))
         case do.WriteReading(kind):

@@ -17,7 +17,7 @@ from magview.practice.instruments import DRAG_MM, SQUARE_EYE_DEG, edge_mm, paral
 from magview.practice.judged import Judged
 from magview.practice.lead_proof import judge_lead
 from magview.practice.readings import judge_reading
-from magview.practice.state import Practice, true_firing_deg, true_readings, view
+from magview.practice.state import Feel, Practice, true_firing_deg, true_readings, view
 from magview.practice.words import side_words
 from magview.spec.language import format_length, marked, tr
 from magview.spec.units import MM_DIGITS, digits_beside, length_digits
@@ -169,9 +169,9 @@ def _gap(room: Practice, track: Track, every_lobe: bool) -> Judged:
 def _bracket(track: Track, lobe: int, low: float, high: float) -> int | None:
     """The step by which blades had been tried on both sides of what is allowed; None if they were not."""
     tried = [t for t in track.tried if t.lobe == lobe and t.index > track.gap_at]
-    wide = [t.index for t in tried if t.says != "no-go" and t.thick_mm >= low - 1e-6]
-    close = [t.index for t in tried if t.says == "no-go" and t.thick_mm <= high + UPPER_BLADE_MM]
-    close += [t.index for t in tried if t.says == "drag" and t.thick_mm <= high - DRAG_MM]
+    wide = [t.index for t in tried if t.feel is not Feel.NO_GO and t.thick_mm >= low - 1e-6]
+    close = [t.index for t in tried if t.feel is Feel.NO_GO and t.thick_mm <= high + UPPER_BLADE_MM]
+    close += [t.index for t in tried if t.feel is Feel.DRAG and t.thick_mm <= high - DRAG_MM]
     return max(min(wide), min(close)) if wide and close else None
 
 

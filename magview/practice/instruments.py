@@ -11,10 +11,11 @@ import math
 from magview.bench.lead_words import BURNS
 from magview.bench.state import crank_deg
 from magview.physics.cam.setting import internal_timing
+from magview.physics.electric.circuit import TerminalSays
 from magview.physics.engine.crank import strokes
 from magview.physics.engine.dead_centre import timing_centre_deg
 from magview.physics.engine.timing_light import lamp_burns, lamp_tells
-from magview.practice.state import Practice, Said, true_circuit, true_gap_mm
+from magview.practice.state import Feel, Practice, Said, true_circuit, true_gap_mm
 from magview.spec.base import SpecError
 from magview.spec.language import marked, tr
 from magview.spec.units import MM_PER_INCH, MM_PER_THOU
@@ -163,12 +164,12 @@ def thickness_mm(kind: str, stack: tuple[float, ...]) -> float:
 
 
 def blades(practice: Practice, kind: str, stack: tuple[float, ...]) -> Said:
-    """Try blades between the contacts as the rotor stands: "go", "drag" or "no-go". A pip is in their way."""
+    """Try blades between the contacts as the rotor stands: how they feel. A pip is in their way."""
     thick = thickness_mm(kind, stack)
     room = true_gap_mm(practice.bench) - practice.bench.magneto.condition.pip_height_mm
     if thick > room + 1e-9:
-        return Said("blades", marked("no-go"))
-    return Said("blades", marked("drag") if room - thick <= DRAG_MM else marked("go"))
+        return Said("blades", Feel.NO_GO)
+    return Said("blades", Feel.DRAG if room - thick <= DRAG_MM else Feel.GO)
 
 
 def true_disc_deg(practice: Practice) -> float:
@@ -203,9 +204,9 @@ def terminal_meter(practice: Practice) -> Said:
 
 
 _AT_TERMINAL = {
-    "ground": marked("ground, {ohm} Ω"),
-    "winding": marked("the winding alone, {ohm} Ω"),
-    "cannot-tell": marked("{ohm} Ω, which may be the winding or ground"),
+    TerminalSays.GROUND: marked("ground, {ohm} Ω"),
+    TerminalSays.WINDING: marked("the winding alone, {ohm} Ω"),
+    TerminalSays.CANNOT_TELL: marked("{ohm} Ω, which may be the winding or ground"),
 }
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from magview.practice import actions as do
 from magview.practice.lesson import LessonRun, LessonStep, Until
 from magview.practice.predicates import Moment, holds
-from magview.practice.state import Practice
+from magview.practice.state import Feel, Practice
 from magview.spec.language import marked, together, tr
 
 _WORDS = {
@@ -125,7 +125,6 @@ def waiting_words(until: Until) -> str:
     return tr(yes if until.yes else no)
 
 
-_BLADES = ("go", "drag", "no-go")
 _STEADY = ("dark all the way round", "light all the way round")
 """What the lamp says where nothing changes in a whole turn."""
 
@@ -133,7 +132,7 @@ _STEADY = ("dark all the way round", "light all the way round")
 def _asked_words(answer: str) -> str:
     """What an instrument is to be asked. What it says is for the learner to find, but for blades: they are picked by
     what they shall say."""
-    if answer in _BLADES:
+    if answer in tuple(Feel):
         return tr("the answer “{answer}”", answer=tr(answer))
     if answer in _STEADY:
         return tr("the lamp to be watched all the way round")

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass, replace
+from enum import StrEnum
 from functools import lru_cache
 from typing import Literal, get_args
 
@@ -37,6 +38,14 @@ Faces = Literal["frosted", "light", "mound", "pit", "dressed", "new"]
 SafeThing = Literal["fuel", "mixture", "throttle", "leads"]
 """Fuel off, mixture cut off, throttle closed; hanging plug leads grounded or kept clear."""
 SAFE_THINGS: tuple[SafeThing, ...] = get_args(SafeThing)
+
+
+class Feel(StrEnum):
+    """How blades feel between the contacts, in the words of files and rules; `tr` reads it out."""
+
+    GO = marked("go")
+    DRAG = marked("drag")
+    NO_GO = marked("no-go")
 
 
 @dataclass(frozen=True)

@@ -10,14 +10,33 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from enum import StrEnum
 from typing import Literal
 
 SwitchState = Literal["sound", "never-opens", "never-closes"]
-Way = Literal["jumper", "tab", "switch", "chafe", "short"]
-"""Paths from the terminal to ground: a jumper put on, the tab under a pulled lead, lead and switch, a lead that
-chafed through, a short inside."""
 
-TerminalSays = Literal["winding", "ground", "cannot-tell"]
+
+class Way(StrEnum):
+    """Paths from the terminal to ground."""
+
+    JUMPER = "jumper"
+    TAB = "tab"
+    """The tab under a lead that is pulled."""
+    SWITCH = "switch"
+    """Lead and switch."""
+    CHAFE = "chafe"
+    """A lead that chafed through."""
+    SHORT = "short"
+    """A short inside."""
+
+
+class TerminalSays(StrEnum):
+    """What a meter at the terminal tells."""
+
+    WINDING = "winding"
+    GROUND = "ground"
+    CANNOT_TELL = "cannot-tell"
+
 
 SWITCH_POSITIONS: dict[str, tuple[bool, bool]] = {
     "off": (False, False), "right": (False, True), "left": (True, False), "both": (True, True),
@@ -119,15 +138,15 @@ def circuit(lead: Lead, contacts_closed: bool, tab: bool, primary_ohm: float = P
     primary_ohm : resistance of the primary winding [Ω].
     """
     along = {
-        "chafe": _TOUCH_OHM if lead.chafed else math.inf,
-        "switch": _LEAD_OHM + _TOUCH_OHM if lead.switch_closed and not lead.broken else math.inf,
+        Way.CHAFE: _TOUCH_OHM if lead.chafed else math.inf,
+        Way.SWITCH: _LEAD_OHM + _TOUCH_OHM if lead.switch_closed and not lead.broken else math.inf,
     }
     ways: dict[Way, bool] = {
-        "jumper": lead.jumper,
-        "tab": tab and not lead.plug_in and lead.tab_touches and not lead.paper,
-        "switch": lead.plug_in and math.isfinite(along["switch"]),
-        "chafe": lead.plug_in and lead.chafed,
-        "short": lead.shorted,
+        Way.JUMPER: lead.jumper,
+        Way.TAB: tab and not lead.plug_in and lead.tab_touches and not lead.paper,
+        Way.SWITCH: lead.plug_in and math.isfinite(along[Way.SWITCH]),
+        Way.CHAFE: lead.plug_in and lead.chafed,
+        Way.SHORT: lead.shorted,
     }
     grounded_by = frozenset(way for way, joined in ways.items() if joined)
     told = primary_ohm >= MIN_WINDING_OHM
@@ -138,7 +157,13 @@ def circuit(lead: Lead, contacts_closed: bool, tab: bool, primary_ohm: float = P
         lamp_sees_closed=bool(grounded_by) or contacts_closed,
         lead_ohm=_side_by_side(list(along.values())),
         terminal_ohm=_side_by_side([primary_ohm, *paths, *([_TOUCH_OHM] if contacts_closed else [])]),
-        terminal_says="cannot-tell" if not told else "ground" if grounded_by or contacts_closed else "winding",
+        terminal_says=(
+            TerminalSays.CANNOT_TELL
+            if not told
+            else TerminalSays.GROUND
+            if grounded_by or contacts_closed
+            else TerminalSays.WINDING
+        ),
     )
 
 

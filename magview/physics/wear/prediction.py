@@ -10,8 +10,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from enum import StrEnum
 from math import hypot, inf, isfinite
-from typing import Literal
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
@@ -25,17 +25,21 @@ from magview.spec.magneto import Magneto
 
 Array = NDArray[np.float64]
 Flags = NDArray[np.bool_]
-Limit = Literal[
-    "opens late",
-    "opens early",
-    "gap too small",
-    "gap too wide",
-    "blade gap too small",
-    "never opens",
-    "never closes",
-    "fires late",
-    "fires early",
-]
+
+
+class Limit(StrEnum):
+    """What a setting leaves as it wears."""
+
+    OPENS_LATE = "opens late"
+    OPENS_EARLY = "opens early"
+    GAP_TOO_SMALL = "gap too small"
+    GAP_TOO_WIDE = "gap too wide"
+    BLADE_GAP_TOO_SMALL = "blade gap too small"
+    NEVER_OPENS = "never opens"
+    NEVER_CLOSES = "never closes"
+    FIRES_LATE = "fires late"
+    FIRES_EARLY = "fires early"
+
 
 _HAIR_MM = _HAIR_DEG = 1e-9
 """A reading at the very limit must not fail for the last bit."""
@@ -190,21 +194,21 @@ def leavings(
     rise, fall = either_way(late, -late)
     ok = start.timing_ok | np.isnan(error)
     found = [
-        _first("opens late", _kept(rise, ok, error > 0.0)[judged], closes),
-        _first("opens early", _kept(fall, ok, error < 0.0)[judged], -closes),
-        _first("gap too small", _room(gap, low), closes),
-        _first("gap too wide", _room(2.0 * high - gap, high), -closes),
-        _first("blade gap too small", _room(start.blade_gap_mm, low), closes + pip_rate),
-        _first("never opens", np.where(gap > 0.0, gap, -1.0), closes),
-        _first("never closes", np.array([level if level > 0.0 else -1.0]), -closes),
+        _first(Limit.OPENS_LATE, _kept(rise, ok, error > 0.0)[judged], closes),
+        _first(Limit.OPENS_EARLY, _kept(fall, ok, error < 0.0)[judged], -closes),
+        _first(Limit.GAP_TOO_SMALL, _room(gap, low), closes),
+        _first(Limit.GAP_TOO_WIDE, _room(2.0 * high - gap, high), -closes),
+        _first(Limit.BLADE_GAP_TOO_SMALL, _room(start.blade_gap_mm, low), closes + pip_rate),
+        _first(Limit.NEVER_OPENS, np.where(gap > 0.0, gap, -1.0), closes),
+        _first(Limit.NEVER_CLOSES, np.array([level if level > 0.0 else -1.0]), -closes),
     ]
     if firing is not None:
         turn = firing.rotor_turns_per_crank_turn
         to_late, to_early = firing.tolerance_deg + firing.early_deg, firing.tolerance_deg - firing.early_deg
         rise, fall = either_way(error + turn * to_late, error - turn * to_early)
         found += [
-            _first("fires late", np.maximum(rise[:1], 0.0) if to_late >= -_HAIR_DEG else _OUT, closes),
-            _first("fires early", np.maximum(fall[:1], 0.0) if to_early >= -_HAIR_DEG else _OUT, -closes),
+            _first(Limit.FIRES_LATE, np.maximum(rise[:1], 0.0) if to_late >= -_HAIR_DEG else _OUT, closes),
+            _first(Limit.FIRES_EARLY, np.maximum(fall[:1], 0.0) if to_early >= -_HAIR_DEG else _OUT, -closes),
         ]
     return tuple(sorted(found, key=lambda leaving: leaving.hours))
 
@@ -236,7 +240,7 @@ def lasting(
         true = [
             leaving
             for leaving in leavings(magneto, to.backplate_deg, to.screw_deg, rates, wanted)
-            if leaving.limit != "blade gap too small"
+            if leaving.limit is not Limit.BLADE_GAP_TOO_SMALL
         ]
         found.append(Lasting(gap, true[0].hours, true[0].limit if isfinite(true[0].hours) else None))
     return found

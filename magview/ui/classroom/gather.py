@@ -16,7 +16,7 @@ from PySide6.QtWidgets import (
 )
 
 from magview.classroom.gather import LOOKED, Cancelled, Gatherer
-from magview.classroom.results import Result, attempt_in
+from magview.classroom.results import Result, State, attempt_in
 from magview.classroom.sets import ClassSet, open_set
 from magview.classroom.summary import (
     Entry,
@@ -229,7 +229,7 @@ class GatherWindow(ClassWindow):
         told = [
             tr("{count} attempts count, of {files} files.", count=len(summary.counted), files=len(summary.entries))
         ]
-        over = [e for e in summary.entries if e.result.state != "marked"]
+        over = [e for e in summary.entries if e.result.state is not State.MARKED]
         if over:
             told.append(tr("{count} were passed over; the table of attempts says why.", count=len(over)))
         if summary.missing:
@@ -283,7 +283,7 @@ class GatherWindow(ClassWindow):
 
     def open_replay(self, result: Result) -> PracticeWindow | None:
         """The debrief of one attempt, with its replay."""
-        if result.state != "marked" or self._folder is None:
+        if result.state is not State.MARKED or self._folder is None:
             self.say(result.why or tr("there is nothing to replay"))
             return None
         try:

@@ -15,7 +15,7 @@ from magview.forms.typed import outside, read, rounded, unit_words
 from magview.job import standing
 from magview.job.entries import beside, entries_in
 from magview.job.parts import Sure, Uncertainty
-from magview.job.readings import Row, rows
+from magview.job.readings import Judged, Row, rows
 from magview.job.sheet import STAGES, Job
 from magview.spec.base import SpecError
 from magview.spec.language import tr
@@ -38,13 +38,8 @@ def verdict_of(row: Row | None) -> str:
     """A verdict with its limits, the mark first; nothing where there is none."""
     if row is None or not row.verdict:
         return ""
-    mark = {
-        "in limits": "✓",
-        "as it must be": "✓",
-        "found out of limits": "△",
-        "no limit given, not judged": "–",
-        "OUT OF DATE, NOT JUDGED": "✗",
-    }.get(row.verdict, "✗")
+    other = {Judged.FOUND_OUT_OF_LIMITS: "△", Judged.NO_LIMIT: "–"}
+    mark = "✓" if row.verdict.good else other.get(row.verdict, "✗")
     if not row.limits_shown:
         return f"{mark} {tr(row.verdict)}"
     return tr("{mark} {verdict} ({limits})", mark=mark, verdict=tr(row.verdict), limits=row.limits_shown)
@@ -180,7 +175,7 @@ class Form(QWidget):
         assert entry.row is not None
         places = [(self.part, f"{entry.name}[{row}].{name}") for name in entry.row.model_fields]
         told = [reading for place in places if (reading := found.get(place)) is not None and reading.verdict]
-        worst = next((reading for reading in told if reading.verdict not in ("in limits", "as it must be")), None)
+        worst = next((reading for reading in told if not reading.verdict.good), None)
         return verdict_of(worst or (told[0] if told else None)).partition(" (")[0]
 
     def _rows_wait(self, entry: Entry, sentence: str) -> None:
@@ -292,8 +287,8 @@ class Form(QWidget):
             words = row.shown
         verdict = verdict_of(row)
         text = " · ".join(t for t in (words, verdict) if t)
-        bad = row is not None and row.verdict in ("OUT OF LIMITS", "NOT AS IT MUST BE", "OUT OF DATE, NOT JUDGED")
-        good = row is not None and row.verdict in ("in limits", "as it must be")
+        bad = row is not None and row.verdict.bad
+        good = row is not None and row.verdict.good
         self._say(entry, text, self.look.theme.bad if bad else self.look.theme.good if good else self.look.theme.text)
 
     def _say(self, entry: Entry, text: str, colour: str) -> None:
@@ -328,11 +323,9 @@ class Form(QWidget):
             if words.startswith("✗"):
                 tint(self._told[-1], self.look.theme.bad, bold=True)
             elif found is not None and verdict:
-                colours = {"in limits": self.look.theme.good, "as it must be": self.look.theme.good}
-                plain = found.verdict == "no limit given, not judged"
-                tint(
-                    self._told[-1], colours.get(found.verdict, self.look.theme.text if plain else self.look.theme.bad)
-                )
+                theme, judged = self.look.theme, found.verdict
+                plain = theme.text if judged is Judged.NO_LIMIT else theme.bad
+                tint(self._told[-1], theme.good if judged.good else plain)
         self.strike.setVisible(bool(sure))
         if sure:
             self.strike.setEnabled(self.model.writable)
