@@ -21,7 +21,7 @@ from magview.bench.apply import apply, new_bench  # noqa: E402
 from magview.bench.state import BenchState, firing_btdc_deg, lamp_reading_deg  # noqa: E402
 from magview.bench.sureness import ENGINE_ROLES, INTERNAL_ROLES, read_engine, read_internal  # noqa: E402
 from magview.bench.timing import timing_plan  # noqa: E402
-from magview.job import feeds, judge  # noqa: E402
+from magview.job import from_bench, judge  # noqa: E402
 from magview.job.parts import checks  # noqa: E402
 from magview.job.sheet import STAGES, Job, change, change_in, new_job  # noqa: E402
 from magview.job.signing import sign  # noqa: E402
@@ -57,17 +57,17 @@ def demo() -> Job:
     job = _heading(new_job("Left magneto: contacts and timing after 98 h", "2026-10-14"))
     engine = _as_found()
     bench = _lamp_read(engine)
-    job = feeds.take_bench(job, bench)
+    job = from_bench.take_bench(job, bench)
     job = change_in(job, "limits", drop_low_rpm=40.0, drop_rpm=120.0, drop_difference_rpm=40.0)
     job = _safe(job, bench)
-    job = change_in(feeds.dead_centre(job, 41.5, -38.5, "disc to 0.5°"), "dead_centre", disc_reset=True)
-    job = feeds.stroke(job, apply(bench, do.TurnCrank(-30.0)))
-    job = change_in(feeds.marks(job, apply(bench, do.PaintMarks())), "marks", engine_marked=True)
-    job = change_in(feeds.as_found(job, bench), "as_found", finger_at_no_1=True)
-    job = feeds.contacts(job, bench)
+    job = change_in(from_bench.dead_centre(job, 41.5, -38.5, "disc to 0.5°"), "dead_centre", disc_reset=True)
+    job = from_bench.stroke(job, apply(bench, do.TurnCrank(-30.0)))
+    job = change_in(from_bench.marks(job, apply(bench, do.PaintMarks())), "marks", engine_marked=True)
+    job = change_in(from_bench.as_found(job, bench), "as_found", finger_at_no_1=True)
+    job = from_bench.contacts(job, bench)
     job = change_in(job, "contacts", clean=True, aligned=True, felt_oiled=True, dressed=True, replaced=False)
     job, engine = _internal(job, engine)
-    job = feeds.lobes(job, engine)
+    job = from_bench.lobes(job, engine)
     job = _teeth(job, engine)
     job = _closing(job)
     for name in STAGES:
@@ -110,12 +110,12 @@ def _safe(job: Job, bench: BenchState) -> Job:
     )  # fmt: skip
     # Contacts open, so that the lamp tells of the lead and not of them.
     open_wide = replace(bench, rotor_deg=bench.magneto.e_gap_deg + 15.0, engaged=None)
-    job = feeds.switch_lead(job, open_wide)
+    job = from_bench.switch_lead(job, open_wide)
     for steps in ((do.PullPlug(True),), (do.PullPlug(True), do.SwitchIgnition(True))):
         state = open_wide
         for step in steps:
             state = apply(state, step)
-        job = feeds.switch_lead(job, state)
+        job = from_bench.switch_lead(job, state)
     # The right magneto's lead: the bench has one magneto, so that its meter is read and typed.
     return change_in(job, "switch_lead", other_meter_grounded_switch_off=True, other_meter_grounded_switch_on=False)
 
@@ -129,18 +129,18 @@ def _internal(job: Job, bench: BenchState) -> tuple[Job, BenchState]:
         # At each place of the plate the screw is turned until it opens at the E-gap; then the gap is read.
         screw = _screw_at_e_gap(timing, plate)
         gap = float(timing.readings(plate, screw).max_gap_mm[0])
-        made.append(feeds.trial(plate, max(b for b in blades if b <= gap), min(b for b in blades if b > gap)))
-    job = feeds.trials(job, made)
+        made.append(from_bench.trial(plate, max(b for b in blades if b <= gap), min(b for b in blades if b > gap)))
+    job = from_bench.trials(job, made)
     wanted = sum(bench.magneto.gap_limits_mm) / 2
     plan = timing.adjust(wanted)
-    job = feeds.planned_setting(job, plan, wanted)
+    job = from_bench.planned_setting(job, plan, wanted)
     # Set a little wide of the plan, for tightening carries the screw along.
     creep = bench.magneto.condition.screw_creep_deg
     bench = apply(bench, do.SetBoth(round(plan.backplate_deg, 1), round(plan.screw_deg - creep, 1)))
     bench = apply(apply(bench, do.TightenLock(True)), do.TightenClamps(True))
-    job = feeds.internal_timing(job, bench)
+    job = from_bench.internal_timing(job, bench)
     tools = tuple(tool for role in INTERNAL_ROLES for tool in TOOLS if tool.role == role)
-    return feeds.uncertainty(
+    return from_bench.uncertainty(
         job, judge_linear(internal_measurement(bench.magneto, read_internal(bench, tools)))
     ), bench
 
@@ -157,18 +157,18 @@ def _screw_at_e_gap(timing: object, plate_deg: float) -> float:
 def _teeth(job: Job, engine: BenchState) -> Job:
     # The contacts were set anew: the lamp is read again before any tooth is moved.
     bench = _lamp_read(engine)
-    job = feeds.tooth_plan(job, bench, "left")
+    job = from_bench.tooth_plan(job, bench, "left")
     move = timing_plan(bench, "left", most=1)[0]
     teeth = do.MoveTeeth(move.magneto_teeth, move.disc_teeth)
-    job = feeds.tooth_result(job, apply(bench, teeth), "left")
+    job = from_bench.tooth_result(job, apply(bench, teeth), "left")
     # And read once more.
     bench = _lamp_read(apply(engine, teeth))
     job = change_in(job, "tooth_shift", result_btdc_deg=lamp_reading_deg(bench, "left"))
-    job = change_in(feeds.synchronising(job, bench), "synchronising", finger_at_no_1=True)
+    job = change_in(from_bench.synchronising(job, bench), "synchronising", finger_at_no_1=True)
     installation = bench.engaged.installation if bench.engaged else find_installation("seven-radial-left")
     tools = tuple(tool for role in ENGINE_ROLES for tool in (*TOOLS, *instruments(role)) if tool.role == role)
     firsts = tuple({tool.role: tool for tool in reversed(tools)}.values())
-    return feeds.uncertainty(job, judge_linear(engine_measurement(installation, read_engine(bench, firsts))))
+    return from_bench.uncertainty(job, judge_linear(engine_measurement(installation, read_engine(bench, firsts))))
 
 
 def _closing(job: Job) -> Job:

@@ -41,7 +41,7 @@ from magview.practice.lesson_words import waiting_words
 from magview.practice.library import find_exercise, find_lesson, shipped_exercises, shipped_lessons
 from magview.practice.paper import goal_words, paper_lines
 from magview.practice.report import debrief_text
-from magview.practice.seen import seen
+from magview.practice.screen_words import seen
 from magview.practice.words import act_words
 from magview.spec import language
 from magview.spec.base import SpecError

@@ -9,7 +9,7 @@ from dataclasses import dataclass, replace
 from magview.bench.state import Side, circuit_with
 from magview.bench.words import move_words
 from magview.practice.advice import teeth_wanted
-from magview.practice.contacts import PIP_MM, TOLD, best
+from magview.practice.contacts import FACES_WORDS, PIP_MM, best
 from magview.practice.exercise import Exercise
 from magview.practice.faults import begin
 from magview.practice.readings import lead_truth
@@ -143,7 +143,7 @@ def _contacts(exercise: Exercise, room: Practice, side: Side) -> Blanks:
         return Blanks(
             _named(exercise, tr("The contacts"), side),
             (tr("Looked at"), tr("As found"), tr("Left, dressed or renewed")),
-            ((tr("Faces of the contacts"), Cell(tr(TOLD[room.seat.faces])),
+            ((tr("Faces of the contacts"), Cell(tr(FACES_WORDS[room.seat.faces])),
               Cell(tr(_DECISIONS[best(exercise, room.seat.faces)]))),),
             (2.2, 2.0, 2.0),
             tr("Look before measuring, and decide by the manual; a new pair is looked at again after running in."),

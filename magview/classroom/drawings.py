@@ -15,6 +15,7 @@ from magview.bench.words import breaker_end_sense, direction_word, drive_end_sen
 from magview.classroom.blanks import offset_side
 from magview.drawing.breaker_end import PARENTS as BREAKER_PARENTS
 from magview.drawing.breaker_end import breaker_end, pose
+from magview.drawing.captions import CAPTIONS, ENDS, End
 from magview.drawing.coupling_on_paper import paint, rotation_arrow, slot_numbers, upright
 from magview.drawing.crank_end import PARENTS as CRANK_PARENTS
 from magview.drawing.crank_end import crank_end, crank_pose
@@ -24,7 +25,6 @@ from magview.drawing.labels import arrange
 from magview.drawing.lead_picture import HEIGHT, WIDTH, lead_picture
 from magview.drawing.shapes import Array, Point, polar
 from magview.drawing.svg import Frame, Places, mark_numbers, path, pieces, svg, words
-from magview.drawing.told import ENDS, TOLD, End
 from magview.spec.base import SpecError
 from magview.spec.engine import Engine
 from magview.spec.language import tr
@@ -66,7 +66,7 @@ def drawing(state: BenchState, end: End, labels: Labels = "names") -> Drawn:
         "lead": _lead,
     }
     height, body, tips = makers[end](state)
-    parts = tuple(name for name in TOLD[end] if name in tips)
+    parts = tuple(name for name in CAPTIONS[end] if name in tips)
     if labels != "none":
         body += _labels({name: tips[name] for name in parts}, labels, height)
     return Drawn(svg(_WIDTH, height, tr(ENDS[end]), body), _caption(state, end), parts)

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 
 from magview.bench.state import Side
 from magview.classroom.sets import ClassSet
-from magview.practice.contacts import TOLD
+from magview.practice.contacts import FACES_WORDS
 from magview.practice.debrief import Truth, truths
 from magview.practice.exercise import Exercise
 from magview.practice.exercise_parts import FaultKind
@@ -122,7 +122,7 @@ def _found_words(found: Drawn, kind: str) -> str:
         return _lead_words(found.lead)
     if kind == "dry-felt":
         return tr("dry felt")
-    told = tr(TOLD[found.contacts])
+    told = tr(FACES_WORDS[found.contacts])
     return f"{told}, {format_length(found.pip, False)}" if found.pip else told
 
 

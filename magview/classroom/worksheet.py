@@ -13,7 +13,7 @@ from magview.bench.state import BenchState
 from magview.classroom.blanks import Blanks, Cell, blanks, both_units, offset_words, offsets_mm
 from magview.classroom.drawings import Drawn, Labels, drawing, gap_svg, has, mark_svg
 from magview.classroom.key import faults_of, side_word
-from magview.drawing.told import ENDS, TOLD, End
+from magview.drawing.captions import CAPTIONS, ENDS, End
 from magview.paper.blocks import (
     Block,
     Document,
@@ -91,7 +91,7 @@ def handout(state: BenchState, ends: tuple[End, ...], labels: Labels, *, told: b
         drawn = drawing(state, end, labels)
         found += [Heading(tr(ENDS[end])), _over_the_page(drawn)]
         if told and labels == "names":
-            lines = tuple((tr(name), tr(TOLD[end][name])) for name in drawn.parts)
+            lines = tuple((tr(name), tr(CAPTIONS[end][name])) for name in drawn.parts)
             found.append(Table((tr("Part"), tr("What it does")), lines, (1.0, 4.0)))
     found.append(Paragraph(tr(CAUTION), "small"))
     return class_paper(title, found)

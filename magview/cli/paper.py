@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from magview.cli.streams import words_stream, write_pdf
-from magview.drawing.told import End
+from magview.drawing.captions import End
 from magview.spec.base import SpecError
 from magview.spec.language import tr, tr_n
 

@@ -90,7 +90,7 @@ def _drift(job: Job, folder: str | None, path: Path) -> Drift | None:
 
 
 def _text(job: Job, drift: Drift | None) -> str:
-    from magview.job import judge, standing
+    from magview.job import judge, status
     from magview.job.readings import rows, unjudged_words
     from magview.job.sheet import CAUTIONS, STAGES, stage_of, title_of
     from magview.spec.language import inside
@@ -98,22 +98,22 @@ def _text(job: Job, drift: Drift | None) -> str:
     found = judge.progress(job)
     lines = [job.title or "Magneto job sheet"]
     lines += ["Invented for demonstration."] if job.invented else []
-    lines += standing.earlier(job)
-    lines += standing.dangers(job)
+    lines += status.earlier(job)
+    lines += status.dangers(job)
     for number, name in enumerate(STAGES, 1):
         stage = stage_of(job, name)
         reason = f": {stage.reason.splitlines()[0]}" if stage.state == "skipped" else ""
-        lines.append(f"  {number:>2}  {title_of(name):<28} {standing.state_of(job, name)}{reason}")
+        lines.append(f"  {number:>2}  {title_of(name):<28} {status.state_of(job, name)}{reason}")
     by = {(row.stage, row.field): row for row in rows(job)}
     for row in (by[v.stage, v.field] for v in found.out):
         limits = f" ({row.limits_shown})" if row.limits_shown else ""
         lines.append(f"  {row.verdict}: {title_of(row.stage)}, {inside(row.label)}: {row.shown}{limits}")
     lines += [f"  MISSING: {sentence}" for sentence in found.missing]
-    lines += [f"  {sentence}" for name in STAGES for sentence in standing.follows(job, name) if name == "ground_run"]
-    lines += [f"  TO BE CLEARED UP: {sentence}" for name in found.doubtful for sentence in standing.doubts(job, name)]
+    lines += [f"  {sentence}" for name in STAGES for sentence in status.follows(job, name) if name == "ground_run"]
+    lines += [f"  TO BE CLEARED UP: {sentence}" for name in found.doubtful for sentence in status.doubts(job, name)]
     lines += [f"  {sentence}" for sentence in (unjudged_words(job),) if sentence]
     signed = {None: "not signed", True: "signed", False: "CHANGED SINCE IT WAS SIGNED"}[found.signature]
-    out = f", with {standing.out_words(len(found.out))}" if found.out else ""
+    out = f", with {status.out_words(len(found.out))}" if found.out else ""
     lines.append(f"  {'Finished' if found.finished else 'Not finished'}; {signed}{out}.")
     lines += [f"  {sentence}" for sentence in (() if drift is None else drift.sentences)]
     return "\n".join([*lines, *CAUTIONS, ""])

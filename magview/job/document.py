@@ -12,8 +12,8 @@ from magview.bench.sureness import percent_words, value_words
 from magview.bench.words import breaker_end_sense, direction_word
 from magview.drawing import svg
 from magview.drawing.coupling_on_paper import coupling_svg
-from magview.job import judge, standing
-from magview.job.feeds import bench_as
+from magview.job import judge, status
+from magview.job.from_bench import bench_as
 from magview.job.history import Drift
 from magview.job.parts import Sure, Uncertainty, title_in
 from magview.job.readings import Row, label_of, rows, unjudged_words
@@ -77,7 +77,7 @@ def _blocks(job: Job, drift: Drift | None) -> Iterator[Block]:
     yield Heading(job.title or tr("Magneto job sheet"), 1)
     if job.invented:
         yield Paragraph(tr("INVENTED FOR DEMONSTRATION: no such aircraft, engine, magneto or person."), "warning")
-    yield from (Paragraph(sentence, "warning") for sentence in standing.earlier(job))
+    yield from (Paragraph(sentence, "warning") for sentence in status.earlier(job))
     yield cautions()
     yield from _dangers(job)
     yield _identities(job)
@@ -94,7 +94,7 @@ def _blocks(job: Job, drift: Drift | None) -> Iterator[Block]:
 
 
 def _dangers(job: Job) -> Iterator[Block]:
-    yield from (Paragraph(f"⚠ {sentence}", "warning") for sentence in standing.dangers(job))
+    yield from (Paragraph(f"⚠ {sentence}", "warning") for sentence in status.dangers(job))
 
 
 def _identities(job: Job) -> Table:
@@ -168,15 +168,15 @@ def _label(job: Job, verdict: judge.Verdict) -> str:
 
 def _stage(job: Job, place: int, name: str, found: list[Row]) -> Iterator[Block]:
     stage = stage_of(job, name)
-    yield Heading(f"{place}. {title_of(name)}", mark=standing.state_of(job, name))
-    yield from (Paragraph(f"⚠ {sentence}", "warning") for sentence in standing.dangers_in(job, name))
+    yield Heading(f"{place}. {title_of(name)}", mark=status.state_of(job, name))
+    yield from (Paragraph(f"⚠ {sentence}", "warning") for sentence in status.dangers_in(job, name))
     if stage.state == "skipped":
         yield Paragraph(tr("Skipped: {reason}", reason=stage.reason))
     plain = [r for r in found if not r.field.startswith(("trials[", "lobes[", "uncertainty.")) and r.field != "text"]
     if plain:
         yield _readings(plain)
-    yield from (Paragraph(tr("TO BE CLEARED UP: {what}", what=d), "warning") for d in standing.doubts(job, name))
-    yield from (Paragraph(sentence) for sentence in standing.follows(job, name))
+    yield from (Paragraph(tr("TO BE CLEARED UP: {what}", what=d), "warning") for d in status.doubts(job, name))
+    yield from (Paragraph(sentence) for sentence in status.follows(job, name))
     if isinstance(stage, InternalTiming) and stage.trials:
         yield _trials(stage)
     if isinstance(stage, Lobes) and stage.lobes:

@@ -11,7 +11,7 @@ from enum import StrEnum
 from typing import Any
 
 from magview import __version__
-from magview.job import judge, standing
+from magview.job import judge, status
 from magview.job.checklists import Stage, checks, is_check
 from magview.job.danger import dangers
 from magview.job.derived import (
@@ -223,10 +223,10 @@ def csv_text(job: Job) -> str:
     writer = csv.writer(out, lineterminator="\r\n")
     writer.writerow(("stage", "field", "reading", "value", "unit", "low", "high", "verdict", "judged_value"))
     with in_english():
-        for words in standing.earlier(job):
+        for words in status.earlier(job):
             writer.writerow(("", "note", _safe(words), "", "", "", "", "NOTE", ""))
         for found in dangers(job):
-            words = standing.danger_words(found)
+            words = status.danger_words(found)
             writer.writerow((found.stage, "warning", _safe(words), "", "", "", "", "WARNING", ""))
     for row in _in_english(job):
         writer.writerow((
@@ -282,7 +282,7 @@ def _as_plain(job: Job) -> dict[str, Any]:
             {k: v for k, v in asdict(row).items() if k not in ("shown", "limits_shown")} for row in rows(job)
         ],
         "signed_under_earlier_rules": list(earlier_rules(job)),
-        "dangers": list(standing.dangers(job)),
+        "dangers": list(status.dangers(job)),
         "open": list(found.open),
         "missing": list(found.missing),
         "doubtful": list(found.doubtful),

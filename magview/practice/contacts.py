@@ -34,15 +34,15 @@ LOOKS: dict[Faces, str] = {
     "dressed": marked("bright and flat from the stone"),
     "new": marked("new and flat"),
 }
-"""What eyes say of the faces."""
+"""The faces as they look."""
 
-TOLD: dict[str, str] = {
+FACES_WORDS: dict[str, str] = {
     "frosted": marked("contacts dull grey and frosted, as they should be"),
     "light": marked("light marks on the contacts"),
     "mound": marked("a mound on the contacts"),
     "pit": marked("a deep pit in the contacts"),
 }
-"""The grades as a key tells them."""
+"""The grades in the words of a key."""
 
 _BEST: dict[str, Decision] = {"frosted": "leave", "light": "leave", "mound": "renew", "pit": "renew"}
 

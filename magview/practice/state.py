@@ -1,6 +1,6 @@
 """The practice room as a value: the bench with its truth, and what the bench alone does not know of.
 
-Nothing in here is for the screen as a number before the attempt is handed in; `magview.practice.seen` says
+Nothing in here is for the screen as a number before the attempt is handed in; `magview.practice.screen_words` says
 what may be shown.
 """
 

@@ -20,7 +20,7 @@ from magview.classroom.worksheet import (
     worksheet,
 )
 from magview.drawing.breaker_end import breaker_end
-from magview.drawing.told import ENDS, TOLD
+from magview.drawing.captions import CAPTIONS, ENDS
 from magview.paper.blocks import Document, Heading, Pictures, Table
 from magview.practice.faults import begin, drawn
 from magview.practice.library import find_exercise, shipped_exercises
@@ -122,11 +122,11 @@ def test_every_part_is_numbered_and_none_named_on_the_sheet(name):
         if not has(state, end):
             continue
         blank, key = drawing(state, end, "blanks"), drawing(state, end, "answers")
-        told = set(TOLD[end]) - ({"grounding tab"} if state.magneto.grounding_tab is not True else set())
+        told = set(CAPTIONS[end]) - ({"grounding tab"} if state.magneto.grounding_tab is not True else set())
         assert set(blank.parts) == told, "each part told has its place in the picture"
         written = words_in(blank.svg)
         assert {w for w in written if w.isdigit()} == {str(n + 1) for n in range(len(blank.parts))}
-        assert not set(TOLD[end]) & set(written)
+        assert not set(CAPTIONS[end]) & set(written)
         # Number and name are written one after the other on the key.
         on_key = words_in(key.svg)
         for number, part in enumerate(key.parts, 1):
@@ -140,7 +140,7 @@ def test_every_part_is_numbered_and_none_named_on_the_sheet(name):
 
 def test_what_is_told_is_what_is_drawn():
     anchors = breaker_end(find_magneto("seven-radial")).anchors
-    assert set(TOLD["breaker"]) == set(anchors)
+    assert set(CAPTIONS["breaker"]) == set(anchors)
 
 
 def test_the_pictures_are_of_the_magneto_as_designed():
@@ -159,7 +159,7 @@ def test_a_picture_that_is_not_there_is_a_sentence():
 def test_a_handout_tells_what_each_part_does():
     paper = handout(new_bench(find_magneto("seven-radial")), ("breaker",), "names", told=True)
     (table,) = [b for b in paper.blocks if isinstance(b, Table)]
-    assert [row[0] for row in table.rows] == list(TOLD["breaker"])
+    assert [row[0] for row in table.rows] == list(CAPTIONS["breaker"])
     assert "propeller as live" in text_of(paper)
 
 

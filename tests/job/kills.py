@@ -17,7 +17,7 @@ import sys
 from pathlib import Path
 
 from magview.bench.apply import new_bench
-from magview.job import feeds
+from magview.job import from_bench
 from magview.job.sheet import change_in, new_job
 from magview.job.store import JobStore
 from magview.spec.library import find_installation
@@ -26,7 +26,7 @@ from magview.spec.library import find_installation
 def main() -> None:
     """Kill and look."""
     folder, count, rng = Path(sys.argv[1]), int(sys.argv[2]), random.Random(int(sys.argv[3]))
-    job = feeds.take_bench(new_job("kills"), new_bench(find_installation("seven-radial-left")))
+    job = from_bench.take_bench(new_job("kills"), new_bench(find_installation("seven-radial-left")))
     wrong: list[str] = []
     half_written = between = 0
     path = folder / "killed-job.json"

@@ -8,7 +8,7 @@ import pytest
 
 from magview.bench.apply import new_bench
 from magview.cli.main import main
-from magview.job import feeds, judge
+from magview.job import from_bench, judge
 from magview.job.document import document
 from magview.job.readings import csv_text, unjudged_words
 from magview.job.requirements import earlier_rules
@@ -37,7 +37,7 @@ def test_plugs_are_refitted_before_the_closing_checks_are_done():
 
 @pytest.mark.parametrize("position", ["left", "right", "single"])
 def test_on_an_engine_the_timing_is_read_as_found(position):
-    job = feeds.take_bench(safe(), new_bench(find_installation("seven-radial-left")))
+    job = from_bench.take_bench(safe(), new_bench(find_installation("seven-radial-left")))
     job = change_in(change_in(job, "magneto", position=position), "as_found", mark_offset_mm=0.0, gap_mm=0.23)
     own, other = ("right", "left") if position == "right" else ("left", "right")
     with pytest.raises(SpecError, match=f"missing: {own} fires$"):
@@ -46,7 +46,7 @@ def test_on_an_engine_the_timing_is_read_as_found(position):
 
 
 def test_off_the_engine_there_is_no_timing_to_ask_for():
-    job = feeds.take_bench(safe(), new_bench(find_magneto("seven-radial")))
+    job = from_bench.take_bench(safe(), new_bench(find_magneto("seven-radial")))
     assert judge.finish(change_in(job, "as_found", mark_offset_mm=0.0, gap_mm=0.23), "as_found")
 
 

@@ -15,7 +15,7 @@ from hypothesis import strategies as st
 from magview.bench.actions import ReadLamp, SetBoth
 from magview.bench.apply import apply, new_bench
 from magview.bench.state import BenchState
-from magview.job import derived, feeds, judge, standing
+from magview.job import derived, from_bench, judge, status
 from magview.job.document import document
 from magview.job.readings import csv_text, rows
 from magview.job.sheet import Job, change, change_in, new_job
@@ -49,8 +49,8 @@ def parts_at_deg(state: BenchState) -> float:
 
 def job_of(installation: Installation, found: BenchState, left: BenchState, read: float) -> Job:
     """A sheet with the setting as found and as left, and the lamp read as found [crank deg BTDC]."""
-    job = feeds.take_bench(new_job(), new_bench(installation))
-    job = feeds.internal_timing(feeds.as_found(job, found), left)
+    job = from_bench.take_bench(new_job(), new_bench(installation))
+    job = from_bench.internal_timing(from_bench.as_found(job, found), left)
     return change_in(job, "as_found", **{f"{derived.side_of(job)}_btdc_deg": read})
 
 
@@ -123,7 +123,7 @@ def test_the_tooth_shift_refuses_to_judge_by_a_reading_of_before_and_says_what_i
     assert row.verdict == "OUT OF DATE, NOT JUDGED"
     assert not [v for v in judge.verdicts(job) if (v.stage, v.field) == ("tooth_shift", "reads_btdc_deg")]
     assert "OUT OF DATE, NOT JUDGED" in csv_text(job)
-    (told, *_) = standing.doubts(job, "tooth_shift")
+    (told, *_) = status.doubts(job, "tooth_shift")
     assert should in told and "earlier than as found" in told and "before any tooth is moved" in told
     assert any(isinstance(b, Paragraph) and b.kind == "warning" and told in b.text for b in document(job).blocks)
     done = signed(change_in(job, "tooth_shift", state="done"))
@@ -131,7 +131,7 @@ def test_the_tooth_shift_refuses_to_judge_by_a_reading_of_before_and_says_what_i
     # Read again, within what readings can be out by, it is judged.
     should_deg = derived.lamp_should_read_deg(job)
     again = change_in(job, "tooth_shift", reads_btdc_deg=round(2 * should_deg) / 2)
-    assert standing.doubts(again, "tooth_shift")[:1] != (told,)
+    assert status.doubts(again, "tooth_shift")[:1] != (told,)
     assert not judge.outdated(again)
 
 
@@ -164,25 +164,25 @@ def test_where_something_is_not_known_nothing_is_said(unknown):
 
 def test_the_last_reading_goes_with_those_before():
     job = demo()
-    assert standing.doubts(job, "synchronising") == ()
+    assert status.doubts(job, "synchronising") == ()
     result = job.tooth_shift.result_btdc_deg
     slipped = change_in(job, "synchronising", left_btdc_deg=result + 2.0)
-    (told,) = standing.doubts(slipped, "synchronising")
+    (told,) = status.doubts(slipped, "synchronising")
     assert f"should read {result:.2f}°" in told and "slipped" in told
     assert judge.progress(slipped).doubtful == ("synchronising",)
     # Without a tooth moved, what follows from the reading as found.
     left = judge.skip(change_in(stale(), "synchronising", left_btdc_deg=None), "tooth_shift", "it fires as it should")
     should = derived.lamp_should_read_deg(left)
-    assert standing.doubts(change_in(left, "synchronising", left_btdc_deg=should), "synchronising") == ()
+    assert status.doubts(change_in(left, "synchronising", left_btdc_deg=should), "synchronising") == ()
     old = change_in(left, "synchronising", left_btdc_deg=left.as_found.left_btdc_deg)
-    assert len(standing.doubts(old, "synchronising")) == 1
+    assert len(status.doubts(old, "synchronising")) == 1
 
 
 def test_the_setting_as_left_says_what_the_lamp_should_read():
-    (told,) = standing.follows(demo(), "internal_timing")
+    (told,) = status.follows(demo(), "internal_timing")
     should = derived.lamp_should_read_deg(demo())
     assert told == f"With the setting as left the lamp should read {should:.2f}° before top dead centre."
-    assert standing.follows(new_job(), "internal_timing") == ()
+    assert status.follows(new_job(), "internal_timing") == ()
 
 
 def test_the_shipped_sheet_obeys_the_chain():
@@ -191,7 +191,7 @@ def test_the_shipped_sheet_obeys_the_chain():
     should = derived.lamp_should_read_deg(job)
     # The lamp is read to half a degree, twice.
     assert job.tooth_shift.reads_btdc_deg == pytest.approx(should, abs=0.5)
-    assert all(standing.doubts(job, name) == () for name in ("tooth_shift", "synchronising"))
+    assert all(status.doubts(job, name) == () for name in ("tooth_shift", "synchronising"))
 
 
 # ---------------------------------------------------------------------- the disc's zero
@@ -236,7 +236,7 @@ def test_the_dead_centre_is_not_done_before_the_discs_zero_is_settled():
 
 def test_a_bench_that_counts_from_the_true_top_gives_no_reading_of_a_disc_that_is_off():
     state = apply(new_bench(find_installation("seven-radial-left")), ReadLamp("left", 22.0))
-    for feed in (feeds.timing_found, feeds.synchronising, lambda j, s: feeds.tooth_plan(j, s, "left")):
+    for feed in (from_bench.timing_found, from_bench.synchronising, lambda j, s: from_bench.tooth_plan(j, s, "left")):
         with pytest.raises(SpecError, match=r"adds \+1\.50° to every reading"):
             feed(stopped(False), state)
         feed(stopped(True), state)

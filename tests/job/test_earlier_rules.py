@@ -7,7 +7,7 @@ import json
 import pytest
 
 from magview.cli.main import main
-from magview.job import judge, standing
+from magview.job import judge, status
 from magview.job.document import document
 from magview.job.library import read_job
 from magview.job.readings import as_plain, csv_text
@@ -49,7 +49,7 @@ def test_it_opens_keeps_its_signature_and_says_so_first(tmp_path, capsys):
     assert "rules" not in json.loads(path.read_text(encoding="utf-8"))["signature"]
     job = read_job(path)
     assert signature_holds(job) is True and judge.progress(job).passed
-    (told,) = standing.earlier(job)
+    (told,) = status.earlier(job)
     assert told.startswith("Signed under earlier rules: make safe: 5 entries; prove both switch leads: other magneto")
     for words in ("disc then set to zero", "close, prove leads again: 7 entries", "ground run: on left it runs"):
         assert words in told
@@ -88,16 +88,16 @@ def test_a_check_by_the_same_person_is_told():
 
 def test_changed_or_signed_anew_it_is_held_to_the_present_rules():
     job = change_in(old(), "remarks", text="once more")
-    assert earlier_rules(job) == () and standing.earlier(job) == ()
+    assert earlier_rules(job) == () and status.earlier(job) == ()
     assert len(judge.progress(job).missing) == 6
     unsafe = change_in(old(cautions={"state": "skipped", "reason": "x"}), "remarks", text="once more")
     assert any("it was skipped, which is not allowed" in words for words in judge.progress(unsafe).missing)
-    assert any("“Make safe”" in words for words in standing.dangers(unsafe))
+    assert any("“Make safe”" in words for words in status.dangers(unsafe))
     new = sign(demo(), "A. Person", "X-1", "2026-11-25")
     assert new.signature.rules == 2 and earlier_rules(new) == () and "Signed under" not in dump_json(new)
 
 
 def test_dangers_are_no_matter_of_rules():
     job = old(ground_run={"drop_left_rpm": 0.0})
-    assert signature_holds(job) and standing.earlier(job) and len(standing.dangers(job)) == 1
+    assert signature_holds(job) and status.earlier(job) and len(status.dangers(job)) == 1
     assert not judge.progress(job).passed

@@ -11,7 +11,7 @@ import pytest
 from magview.bench.apply import new_bench
 from magview.bench.conditions import Condition
 from magview.cli.main import main
-from magview.job import feeds, judge, standing
+from magview.job import from_bench, judge, status
 from magview.job.document import document
 from magview.job.readings import csv_text, json_text
 from magview.job.sheet import Job, change, change_in, new_job
@@ -55,7 +55,7 @@ def test_no_drop_warns_on_screen_paper_csv_and_by_the_exit_code(side, other, dro
     """No drop: the magneto switched off is probably not grounded, or the other one is timed far too early
     (FAA-H-8083-32B, ch. 4)."""
     job = run(**{f"drop_{side}_rpm": drop, f"drop_{other}_rpm": 45.0})
-    (told,) = standing.dangers(job)
+    (told,) = status.dangers(job)
     assert told.startswith("WARNING: NO PROPER DROP WHEN RUNNING ON " + side.upper())
     assert f"The {other} magneto is probably not grounded" in told and f"the {side} one fires far too early" in told
     assert "Keep clear of the propeller" in told and "Prove both switch leads again" in told
@@ -71,12 +71,12 @@ def test_no_drop_warns_on_screen_paper_csv_and_by_the_exit_code(side, other, dro
     write_model(path, job)
     assert main(["sheet", str(path)]) == 1
     assert told in capsys.readouterr().out
-    assert standing.done_words(job, "ground_run") and not standing.is_well(job, "ground_run")
+    assert status.done_words(job, "ground_run") and not status.is_well(job, "ground_run")
 
 
 def test_without_limits_a_drop_of_nothing_still_warns_and_others_are_not_called_right():
     job = change_in(run(drop_left_rpm=0.0, drop_right_rpm=60.0), "limits", drop_low_rpm=None, drop_rpm=None)
-    assert len(standing.dangers(job)) == 1
+    assert len(status.dangers(job)) == 1
     shown = {r[0]: r[2:] for b in document(job).blocks if isinstance(b, Table) and len(b.head) == 4 for r in b.rows}
     assert shown["Drop, running on left"] == ("above 0 rpm", "OUT OF LIMITS")
     assert shown["Drop, running on right"] == ("", "no limit given, not judged")
@@ -84,7 +84,7 @@ def test_without_limits_a_drop_of_nothing_still_warns_and_others_are_not_called_
 
 def test_a_single_magneto_has_no_drop_to_warn_of():
     job = change_in(run(drop_left_rpm=0.0, drop_right_rpm=None), "magneto", position="single")
-    assert standing.dangers(job) == () and "drop_left_rpm" not in out(job)
+    assert status.dangers(job) == () and "drop_left_rpm" not in out(job)
 
 
 def test_smooth_or_rough_is_asked_and_points_to_its_cause():
@@ -94,19 +94,19 @@ def test_smooth_or_rough_is_asked_and_points_to_its_cause():
         judge.finish(job, "ground_run")
     rough = run(runs_left="rough")
     assert out(rough) == ["runs_left"]
-    assert standing.follows(rough, "ground_run") == (
+    assert status.follows(rough, "ground_run") == (
         "On left it runs rough: that points to a plug or its lead. Look there first.",
     )
     late = run(drop_left_rpm=130.0, drop_right_rpm=100.0)
-    assert standing.follows(late, "ground_run") == (
+    assert status.follows(late, "ground_run") == (
         "On left the drop is large and smooth: that points to late timing.",
     )
-    assert standing.follows(run(), "ground_run") == ()
+    assert status.follows(run(), "ground_run") == ()
     assert any(isinstance(b, Paragraph) and "points to late timing" in b.text for b in document(late).blocks)
 
 
 def test_an_engine_that_the_switch_does_not_stop_is_live():
-    (told,) = standing.dangers(run(dead_cut_checked=False))
+    (told,) = status.dangers(run(dead_cut_checked=False))
     assert "FIRES ON WITH THE SWITCH OFF" in told and "Keep clear" in told
 
 
@@ -118,11 +118,11 @@ def test_a_stroke_other_than_compression_is_out_of_limits_loudly(stroke):
     """Piston on its compression stroke when No. 1 fires (FAA-H-8083-32B, ch. 4); early by a turn it kicks back."""
     job = signed(change_in(demo(), "dead_centre", stroke=stroke))
     assert out(job) == ["stroke"] and not judge.progress(job).passed
-    (told,) = standing.dangers(job)
+    (told,) = status.dangers(job)
     assert "NOT ON ITS COMPRESSION STROKE" in told and "kick back" in told
     line = next(ln for ln in csv.DictReader(io.StringIO(csv_text(job))) if ln["field"] == "stroke")
     assert line["verdict"] == "NOT AS IT MUST BE"
-    assert standing.dangers(demo()) == () and demo().dead_centre.stroke == "compression"
+    assert status.dangers(demo()) == () and demo().dead_centre.stroke == "compression"
 
 
 @pytest.mark.parametrize(
@@ -136,22 +136,22 @@ def test_a_stroke_other_than_compression_is_out_of_limits_loudly(stroke):
 )
 def test_either_lead_is_a_danger_before_the_work_and_after_closing(part, field, words):
     job = change_in(demo(), part, **{field: False})
-    (told,) = standing.dangers(job)
+    (told,) = status.dangers(job)
     assert words in told and f"⚠ {told}" in [b.text for b in document(job).blocks if isinstance(b, Paragraph)]
     assert field in out(job)
 
 
 def test_a_lead_that_stays_grounded_with_the_switch_on_is_found_at_closing():
     job = change_in(demo(), "closing", lead_grounded_switch_on=True)
-    assert out(job) == ["lead_grounded_switch_on"] and standing.dangers(job) == ()
+    assert out(job) == ["lead_grounded_switch_on"] and status.dangers(job) == ()
 
 
 def test_a_pulled_lead_without_a_tab_is_safe_by_a_jumper_alone():
     """Pulling the lead of a magneto without a grounding tab makes it live (common practice)."""
     job = change_in(demo(), "switch_lead", lamp_grounded_plug_out=False)
-    assert len(standing.dangers(job)) == 1
-    assert len(standing.dangers(change_in(job, "switch_lead", jumper_fitted=False))) == 1
-    assert standing.dangers(change_in(job, "switch_lead", jumper_fitted=True)) == ()
+    assert len(status.dangers(job)) == 1
+    assert len(status.dangers(change_in(job, "switch_lead", jumper_fitted=False))) == 1
+    assert status.dangers(change_in(job, "switch_lead", jumper_fitted=True)) == ()
     with pytest.raises(SpecError, match="no jumper left on"):
         judge.finish(change_in(demo(), "closing", state="open", no_jumper_left=None), "closing")
 
@@ -160,9 +160,9 @@ def test_a_pulled_lead_without_a_tab_is_safe_by_a_jumper_alone():
     ("part", "field"), [("cautions", "fuel_off"), ("switch_lead", "other_meter_grounded_switch_on")]
 )
 def test_work_that_stands_on_a_sheet_no_longer_safe_warns(part, field):
-    assert standing.dangers(new_job()) == ()
+    assert status.dangers(new_job()) == ()
     job = change_in(demo(), part, **{field: None})
-    (told,) = standing.dangers(job)
+    (told,) = status.dangers(job)
     assert "WORK STANDS ON THIS SHEET" in told and "Treat the propeller as live" in told
 
 
@@ -181,9 +181,9 @@ def test_four_things_agree_when_no_1_fires():
         assert [c for c, holds in judge.conditions(job).items() if holds is False] == [wrong]
         unread = change_in(demo(), part, **dict.fromkeys(fields))
         assert judge.conditions(unread)[wrong] is None
-    (told,) = standing.follows(change_in(demo(), "synchronising", finger_at_no_1=False), "synchronising")
+    (told,) = status.follows(change_in(demo(), "synchronising", finger_at_no_1=False), "synchronising")
     assert told.count("✓") == 3 and "✗ finger" in told
-    assert set(judge.conditions(new_job()).values()) == {None} and standing.follows(new_job(), "synchronising") == ()
+    assert set(judge.conditions(new_job()).values()) == {None} and status.follows(new_job(), "synchronising") == ()
 
 
 def test_a_magneto_whose_file_names_no_tab_is_said_to_be_live_with_its_lead_pulled():
@@ -191,8 +191,8 @@ def test_a_magneto_whose_file_names_no_tab_is_said_to_be_live_with_its_lead_pull
     for tab, told in ((True, 0), (False, 1), (None, 1)):
         magneto = item.magneto.model_copy(update={"grounding_tab": tab})
         job = change(demo(), installation=item.model_copy(update={"magneto": magneto}))
-        assert len(standing.follows(job, "switch_lead")) == told
-    assert "makes this magneto live" in standing.follows(new_job(), "switch_lead")[0]
+        assert len(status.follows(job, "switch_lead")) == told
+    assert "makes this magneto live" in status.follows(new_job(), "switch_lead")[0]
 
 
 # ---------------------------------------------------------------------- the engine's file
@@ -202,11 +202,13 @@ def test_limits_of_the_drops_come_from_the_engines_file():
     item = find_installation("seven-radial-left")
     engine = item.engine.model_copy(update={"drop_rpm": (35.0, 90.0), "drop_difference_rpm": 25.0})
     bench = new_bench(item.model_copy(update={"engine": engine}))
-    limits = feeds.take_bench(new_job(), bench).limits
+    limits = from_bench.take_bench(new_job(), bench).limits
     assert (limits.drop_low_rpm, limits.drop_rpm, limits.drop_difference_rpm) == (35.0, 90.0, 25.0)
     silent = item.engine.model_copy(update={"drop_rpm": None, "drop_difference_rpm": None})
     typed = change_in(new_job(), "limits", drop_rpm=110.0)
-    assert feeds.take_bench(typed, new_bench(item.model_copy(update={"engine": silent}))).limits.drop_rpm == 110.0
+    assert (
+        from_bench.take_bench(typed, new_bench(item.model_copy(update={"engine": silent}))).limits.drop_rpm == 110.0
+    )
 
 
 @pytest.mark.parametrize(

@@ -11,7 +11,7 @@ from magview.bench.actions import SetBoth
 from magview.bench.apply import apply, new_bench
 from magview.bench.state import readings
 from magview.drawing import svg
-from magview.job import feeds
+from magview.job import from_bench
 from magview.job.document import document
 from magview.job.sheet import change_in, new_job
 from magview.paper.blocks import Heading, Pictures
@@ -20,9 +20,9 @@ from magview.spec.library import find_installation, find_magneto, shipped_names
 
 def set_sheet(*stages):
     state = apply(new_bench(find_installation("seven-radial-left")), SetBoth(1.0, 0.0))
-    job = feeds.take_bench(new_job("paper"), state)
+    job = from_bench.take_bench(new_job("paper"), state)
     for stage in stages:
-        job = feeds.as_found(job, state) if stage == "as_found" else feeds.internal_timing(job, state)
+        job = from_bench.as_found(job, state) if stage == "as_found" else from_bench.internal_timing(job, state)
     return job, state
 
 

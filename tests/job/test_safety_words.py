@@ -7,7 +7,7 @@ import json
 import pytest
 
 from magview.cli.main import main
-from magview.job import judge, standing
+from magview.job import judge, status
 from magview.job.document import document
 from magview.job.readings import json_text
 from magview.job.sheet import change_in, new_job
@@ -27,7 +27,7 @@ from tests.job.sheets import demo, safe, signed
 def test_a_lead_that_does_not_ground_is_a_danger_on_every_paper(field, words, capsys, tmp_path):
     """An open switch lead leaves the magneto live with the switch off (FAA-H-8083-32B, ch. 4)."""
     job = safe(**{field: False})
-    (told,) = standing.dangers(job)
+    (told,) = status.dangers(job)
     assert (
         words in told and "Stop" in told and "clear of the propeller" in told and "before anything is turned" in told
     )
@@ -43,15 +43,15 @@ def test_a_lead_that_does_not_ground_is_a_danger_on_every_paper(field, words, ca
 
 @pytest.mark.parametrize("job", [safe(), demo(), new_job("empty"), safe(meter_grounded_switch_on=True)])
 def test_a_magneto_that_the_switch_grounds_is_no_danger(job):
-    assert standing.dangers(job) == ()
+    assert status.dangers(job) == ()
 
 
 def test_two_readings_that_say_the_same_warn_once_and_only_a_better_reading_silences_them():
     job = safe(meter_grounded_switch_off=False, lamp_grounded_switch_off=False)
-    assert len(standing.dangers(job)) == 1
-    assert standing.dangers(change_in(job, "remarks", text="no time")) == standing.dangers(job)
+    assert len(status.dangers(job)) == 1
+    assert status.dangers(change_in(job, "remarks", text="no time")) == status.dangers(job)
     mended = change_in(job, "switch_lead", meter_grounded_switch_off=True, lamp_grounded_switch_off=True)
-    assert standing.dangers(mended) == ()
+    assert status.dangers(mended) == ()
 
 
 def heading(job, words: str) -> str:
@@ -64,7 +64,7 @@ def test_done_is_said_with_what_is_out():
     assert heading(one, "Prove both switch leads") == "done, with 1 reading out of limits or not as it must be"
     two = safe(meter_grounded_switch_off=False, meter_grounded_switch_on=True)
     assert heading(two, "Prove both switch leads") == "done, with 2 readings out of limits or not as they must be"
-    assert standing.out_in(two, "switch_lead") == standing.Out(2, 0)
+    assert status.out_in(two, "switch_lead") == status.Out(2, 0)
     found = change_in(demo(), "as_found", gap_mm=0.05)
     count = sum(v.stage == "as_found" and not v.ok for v in judge.verdicts(found))
     assert heading(found, ". As found").endswith(f"{count} readings found out of limits") and count > 1

@@ -18,7 +18,7 @@ from hypothesis import strategies as st
 from hypothesis.stateful import RuleBasedStateMachine, invariant, rule
 
 from magview.bench.apply import new_bench
-from magview.job import feeds
+from magview.job import from_bench
 from magview.job.library import read_job
 from magview.job.sheet import change, change_in, new_job
 from magview.job.store import JobStore
@@ -67,7 +67,9 @@ def test_steps_have_names_and_times(path):
 
 def test_taking_the_bench_over_and_back(store):
     before = store.job
-    store.commit(feeds.take_bench(store.job, new_bench(find_installation("seven-radial-left"))), "take the bench")
+    store.commit(
+        from_bench.take_bench(store.job, new_bench(find_installation("seven-radial-left"))), "take the bench"
+    )
     after = store.job
     store.undo()
     assert store.job == before

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from magview.bench.apply import new_bench
-from magview.job import feeds, judge, standing
+from magview.job import from_bench, judge, status
 from magview.job.document import document
 from magview.job.sheet import change, change_in
 from magview.paper.blocks import Paragraph
@@ -43,30 +43,30 @@ def test_the_limits_judge_whatever_is_wanted(wanted, side, fires, low, high, ok)
 
 def test_without_a_limit_nothing_is_judged_by_what_is_wanted():
     job = change_in(sheet(wanted_btdc_deg=22.0, result_btdc_deg=22.0), "limits", left_btdc_deg=None)
-    assert judged(job, "result_btdc_deg") is None and standing.doubts(job, "tooth_shift") == ()
+    assert judged(job, "result_btdc_deg") is None and status.doubts(job, "tooth_shift") == ()
 
 
 def test_a_timing_wanted_outside_the_limits_is_remarked_on():
     job = sheet(wanted_btdc_deg=22.0)
-    (told,) = standing.doubts(job, "tooth_shift")
+    (told,) = status.doubts(job, "tooth_shift")
     assert "22.00° before top dead centre" in told and "24.00° to 26.00°" in told
     framed = [b.text for b in document(job).blocks if isinstance(b, Paragraph) and b.kind == "warning"]
     assert f"TO BE CLEARED UP: {told}" in framed
     for within in (24.0, 25.0, 26.0, None):
-        assert standing.doubts(sheet(wanted_btdc_deg=within), "tooth_shift") == ()
+        assert status.doubts(sheet(wanted_btdc_deg=within), "tooth_shift") == ()
     done = sheet(
         wanted_btdc_deg=22.0, reads_btdc_deg=21.0, moved_magneto_teeth=4, moved_disc_teeth=-4, result_btdc_deg=25.3
     )
     done = judge.finish(done, "tooth_shift")
-    assert standing.state_of(done, "tooth_shift").startswith("done, with 1 point to be cleared up")
-    assert judge.progress(done).doubtful == ("tooth_shift",) and not standing.is_well(done, "tooth_shift")
+    assert status.state_of(done, "tooth_shift").startswith("done, with 1 point to be cleared up")
+    assert judge.progress(done).doubtful == ("tooth_shift",) and not status.is_well(done, "tooth_shift")
 
 
 # ---------------------------------------------------------------------- teeth against readings
 
 
 def moved(i, j, before, after, **more):
-    job = feeds.take_bench(sheet(), new_bench(on_the_published_coupling()))
+    job = from_bench.take_bench(sheet(), new_bench(on_the_published_coupling()))
     return change_in(
         job, "tooth_shift", reads_btdc_deg=before, wanted_btdc_deg=25.0, moved_magneto_teeth=i, moved_disc_teeth=j,
         result_btdc_deg=after, **more,
@@ -89,7 +89,7 @@ STEP = 360 / 380 / 0.875
     ],
 )
 def test_teeth_that_account_for_the_readings_go_unremarked(i, j, after):
-    assert standing.doubts(moved(i, j, 22.0, after), "tooth_shift") == ()
+    assert status.doubts(moved(i, j, 22.0, after), "tooth_shift") == ()
 
 
 @pytest.mark.parametrize(
@@ -104,17 +104,17 @@ def test_teeth_that_account_for_the_readings_go_unremarked(i, j, after):
 )
 def test_teeth_and_readings_that_contradict_each_other_are_not_plainly_done(i, j, after):
     job = moved(i, j, 22.0, after, planned_magneto_teeth=3, planned_disc_teeth=-3)
-    (told,) = standing.doubts(job, "tooth_shift")
+    (told,) = status.doubts(job, "tooth_shift")
     if (i, j) == (-3, 3):  # planned and written so, and fired as if moved the other way
         assert "Likeliest: the teeth were moved the wrong way" in told
     assert told.startswith("Teeth and readings contradict each other")
     assert f"to {abs(22 + (i / 19 + j / 20) * 360 / 0.875):.2f}°" in told
     done = judge.finish(job, "tooth_shift")
-    assert "1 point to be cleared up" in standing.state_of(done, "tooth_shift")
+    assert "1 point to be cleared up" in status.state_of(done, "tooth_shift")
     assert judge.progress(done).doubtful == ("tooth_shift",)
     assert any(isinstance(b, Paragraph) and b.kind == "warning" and told in b.text for b in document(done).blocks)
     # Where the coupling is not known, nothing can be said.
-    assert standing.doubts(change(job, installation=None), "tooth_shift") == ()
+    assert status.doubts(change(job, installation=None), "tooth_shift") == ()
 
 
 def test_a_sheet_that_contradicts_itself_has_not_passed():

@@ -18,7 +18,7 @@ from magview.practice.debrief import debrief
 from magview.practice.instruments import BLADES
 from magview.practice.library import find_exercise, shipped_exercises
 from magview.practice.marking import mark
-from magview.practice.seen import seen
+from magview.practice.screen_words import seen
 from magview.spec.base import SpecError
 from magview.spec.files import read_json
 from tests.counts import examples

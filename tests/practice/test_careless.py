@@ -17,7 +17,7 @@ from magview.practice.faults import begin
 from magview.practice.instruments import light
 from magview.practice.library import find_exercise
 from magview.practice.marking import Marking, Row, mark
-from magview.practice.seen import live_words
+from magview.practice.screen_words import live_words
 from magview.practice.state import SAFE_THINGS, true_circuit, true_firing_deg, true_readings
 from tests.practice.trainee import Trainee
 

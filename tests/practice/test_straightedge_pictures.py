@@ -24,7 +24,7 @@ from magview.practice.apply import apply
 from magview.practice.faults import begin
 from magview.practice.goals import judge
 from magview.practice.library import find_exercise
-from magview.practice.seen import seen
+from magview.practice.screen_words import seen
 from magview.practice.state import Practice
 from magview.spec.library import find_magneto, shipped_names
 from magview.spec.magneto import Magneto

@@ -21,7 +21,7 @@ from PySide6.QtWidgets import (
 from magview.bench.state import BenchState
 from magview.classroom.drawings import Labels, has
 from magview.classroom.worksheet import answer_key, handout, parts_sheet, worksheet
-from magview.drawing.told import ENDS, End
+from magview.drawing.captions import ENDS, End
 from magview.paper.blocks import Document, PaperSize
 from magview.practice.library import find_exercise, shipped_exercises
 from magview.spec.base import SpecError

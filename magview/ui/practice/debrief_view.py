@@ -23,7 +23,7 @@ from PySide6.QtWidgets import (
 from magview.practice.attempt import Attempt
 from magview.practice.debrief import Debrief
 from magview.practice.report import clock_words, sections
-from magview.practice.seen import seen
+from magview.practice.screen_words import seen
 from magview.spec.language import marked, tr
 from magview.ui.kit.look import Look
 from magview.ui.kit.style import tint

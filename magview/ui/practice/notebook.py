@@ -17,7 +17,7 @@ from PySide6.QtWidgets import (
 
 from magview.practice import actions as do
 from magview.practice.exercise_parts import LeadFault
-from magview.practice.seen import seen
+from magview.practice.screen_words import seen
 from magview.practice.state import Practice
 from magview.spec.base import SpecError
 from magview.spec.language import marked, tr

@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QSplitter
 
-from magview.practice.seen import drawn_aside_deg, hidden_parts
+from magview.practice.screen_words import drawn_aside_deg, hidden_parts
 from magview.practice.state import Practice
 from magview.ui.kit.look import Look
 from magview.ui.kit.panes import column

@@ -21,7 +21,7 @@ from magview.bench.actions import HoldRotor, LoadTrain, ViewSide
 from magview.bench.lead_words import WORK_OFF_THE_ENGINE
 from magview.bench.state import Side
 from magview.practice import actions as do
-from magview.practice.seen import live_words, seen
+from magview.practice.screen_words import live_words, seen
 from magview.practice.state import Practice
 from magview.spec.language import marked, tr
 from magview.ui.kit.inputs import QuietCombo

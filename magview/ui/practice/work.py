@@ -21,7 +21,7 @@ from magview.bench.actions import (
 from magview.bench.lead_words import tab_words
 from magview.bench.state import other_circuit
 from magview.practice import actions as do
-from magview.practice.seen import seen
+from magview.practice.screen_words import seen
 from magview.practice.state import Practice, SafeThing
 from magview.spec.language import tr
 from magview.ui.kit.look import Look

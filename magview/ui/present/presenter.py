@@ -14,7 +14,7 @@ from PySide6.QtWidgets import QLabel, QToolBar
 from magview.bench.state import BenchState, crank_deg
 from magview.classroom.drawings import crank_anchors, drive_anchors
 from magview.drawing.breaker_end import BreakerEnd
-from magview.drawing.told import TOLD, End
+from magview.drawing.captions import CAPTIONS, End
 from magview.spec.language import tr
 from magview.ui.present.covers import BeforeAndAfter, Frozen
 from magview.ui.present.light import Light
@@ -131,7 +131,7 @@ class Presenter(QObject):
         """The parts of the pictures there are, in the order they are told; what was named stays named."""
         named = self._order[self._at] if self._at >= 0 else None
         ends: tuple[End, ...] = ("breaker",) if self._model.state.engaged is None else ("breaker", "drive", "crank")
-        self._order = [(end, part) for end in ends for part in TOLD[end]]
+        self._order = [(end, part) for end in ends for part in CAPTIONS[end]]
         self._at = self._order.index(named) if named in self._order else -1
 
     def name_next(self) -> None:
@@ -157,7 +157,7 @@ class Presenter(QObject):
     def _light(self) -> None:
         """Show what is named: names told before stand beside the picture, this one on it."""
         end, part = self._order[self._at] if self._at >= 0 else ("breaker", "")
-        said = tr(TOLD[end][part]) if part else ""
+        said = tr(CAPTIONS[end][part]) if part else ""
         for name, light in self.lights.items():
             if not self.on or not part:
                 light.clear()

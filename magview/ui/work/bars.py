@@ -16,7 +16,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from magview.job import judge, standing
+from magview.job import judge, status
 from magview.job.requirements import missing
 from magview.job.sheet import STAGES, Job, stage_of
 from magview.spec.language import marked, tr, tr_n
@@ -38,10 +38,10 @@ def state_words(job: Job, name: str) -> str:
     stage, lacks = stage_of(job, name), missing(job, name)
     if stage.state == "skipped":
         return tr("→ skipped: {reason}", reason=stage.reason.splitlines()[0][:60])
-    out = standing.out_in(job, name)
+    out = status.out_in(job, name)
     if stage.state == "done":
-        against = standing.done_words(job, name)
-        if not standing.is_well(job, name):
+        against = status.done_words(job, name)
+        if not status.is_well(job, name):
             return tr("✗ done, but {what}", what=against)
         return tr("△ done; {what}", what=against) if against else tr("✓ done")
     if not stage.model_dump(exclude_defaults=True):
@@ -201,8 +201,8 @@ class StageBar(QFrame):
 
     def say_done(self, job: Job, stage: str) -> None:
         """A stage was marked as done, and what stands against it."""
-        against, title = standing.done_words(job, stage), part_title(stage)
-        if not standing.is_well(job, stage):
+        against, title = status.done_words(job, stage), part_title(stage)
+        if not status.is_well(job, stage):
             self.say(tr("✗ {stage} is marked as done, with {what}.", stage=title, what=against))
         elif against:
             self.say(tr("✓ Done: {stage}; {what}.", stage=title, what=against), qualified=True)
@@ -242,8 +242,8 @@ class StageBar(QFrame):
     @staticmethod
     def _whole(job: Job, stage: str, is_open: bool) -> str:
         """Of a stage that lacks nothing; one with readings out is never said to be simply done."""
-        against = standing.done_words(job, stage)
-        if not standing.is_well(job, stage):
+        against = status.done_words(job, stage)
+        if not status.is_well(job, stage):
             return (
                 tr("✗ Nothing is missing, but {what}.", what=against)
                 if is_open
@@ -279,7 +279,7 @@ class Danger(QFrame):
         self._colour()
 
     def _changed(self, job: Job, old: Job | None = None) -> None:
-        warnings, notes = standing.dangers(job), standing.earlier(job)
+        warnings, notes = status.dangers(job), status.earlier(job)
         self.notes.setText("\n".join(notes))
         self.words.setText("\n".join(f"⚠ {sentence}" for sentence in warnings))
         for label, told in ((self.notes, notes), (self.words, warnings)):

@@ -12,7 +12,7 @@ from magview.job.parts import Signature
 from magview.job.readings import unjudged_words
 from magview.job.sheet import Job, change, signature_holds, title_of
 from magview.job.signing import sign
-from magview.job.standing import dangers, earlier
+from magview.job.status import dangers, earlier
 from magview.spec.base import SpecError
 from magview.spec.language import tr
 from magview.ui.kit.forms import DayEdit, LineEdit

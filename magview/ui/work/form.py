@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QGridLayout, QLabel, QPushButton, QSizePolicy, QWi
 from magview.bench.sureness import percent_words, value_words
 from magview.forms.entry import NUMERIC, Entry, Kind, Value
 from magview.forms.typed import outside, read, rounded, unit_words
-from magview.job import standing
+from magview.job import status
 from magview.job.entries import beside, entries_in
 from magview.job.parts import Sure, Uncertainty
 from magview.job.readings import Judged, Row, rows
@@ -305,9 +305,9 @@ class Form(QWidget):
             (tr(row.label), row.shown, row) for row in self.model.rows().values()
             if row.stage == self.part and row.field not in own and "." not in row.field
         ]  # fmt: skip
-        doubts = standing.doubts(self.model.job, self.part) if self.part in STAGES else ()
+        doubts = status.doubts(self.model.job, self.part) if self.part in STAGES else ()
         rows_told += [(tr("To be cleared up"), f"✗ {sentence}", None) for sentence in doubts]
-        follows = standing.follows(self.model.job, self.part) if self.part in STAGES else ()
+        follows = status.follows(self.model.job, self.part) if self.part in STAGES else ()
         rows_told += [(tr("What follows"), sentence, None) for sentence in follows]
         sure = self._sure_rows()
         for label in self._told:

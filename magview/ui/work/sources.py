@@ -9,7 +9,7 @@ from typing import Protocol
 
 from magview.bench.state import BenchState, Side, opening_deg, same_but_worn
 from magview.bench.sureness import NEVER_OPENS
-from magview.job import feeds
+from magview.job import from_bench
 from magview.job.sheet import Job
 from magview.physics.cam.setting import internal_timing
 from magview.physics.engine.coupling import Move
@@ -114,10 +114,10 @@ def _found(by_instruments: bool) -> Callable[[Job, Source], Job]:
     def take(job: Job, source: Source) -> Job:
         state = _opens(source)
         if "setting" in state.touched:
-            return feeds.as_found(job, state, source.tools if by_instruments else ())
+            return from_bench.as_found(job, state, source.tools if by_instruments else ())
         engaged = state.engaged
         if engaged is not None and (engaged.left.lamp_read or engaged.right.lamp_read):
-            return feeds.timing_found(job, state)
+            return from_bench.timing_found(job, state)
         raise SpecError(tr(_BEGUN_WITH))
 
     return take
@@ -126,7 +126,7 @@ def _found(by_instruments: bool) -> Callable[[Job, Source], Job]:
 def _lead(job: Job, source: Source) -> Job:
     if "lead" not in source.state.touched:
         raise SpecError(tr("neither plug nor switch has been moved on the bench yet: the lead has not been tried"))
-    return feeds.switch_lead(job, source.state)
+    return from_bench.switch_lead(job, source.state)
 
 
 def _side(source: Source) -> Side:
@@ -139,28 +139,28 @@ def _stops(job: Job, source: Source) -> Job:
     stops = source.stops
     if stops is None:
         raise SpecError(tr("no stop readings were entered yet; they belong on the Engine page of the bench"))
-    return feeds.dead_centre(job, *stops, disc=job.dead_centre.disc)
+    return from_bench.dead_centre(job, *stops, disc=job.dead_centre.disc)
 
 
 def _stroke(job: Job, source: Source) -> Job:
     state = _on_engine(source)
     if "crank" not in state.touched:
         raise SpecError(tr("the crank has not been turned on the bench yet: set it as the engine's stands first"))
-    return feeds.stroke(job, state)
+    return from_bench.stroke(job, state)
 
 
 def _trials(job: Job, source: Source) -> Job:
     made = source.state.trials
     if not made:
         raise SpecError(tr("no trial has been made on the bench yet; they are noted on its Trials page"))
-    return feeds.trials(
-        job, (feeds.trial(t.backplate_deg, t.gap_low_mm, t.gap_high_mm, t.opening_error_deg) for t in made)
+    return from_bench.trials(
+        job, (from_bench.trial(t.backplate_deg, t.gap_low_mm, t.gap_high_mm, t.opening_error_deg) for t in made)
     )
 
 
 def _planned(job: Job, source: Source) -> Job:
     gap = source.wanted_gap_mm
-    return feeds.planned_setting(job, internal_timing(source.state.magneto).adjust(gap), gap)
+    return from_bench.planned_setting(job, internal_timing(source.state.magneto).adjust(gap), gap)
 
 
 def _uncertainty(stage: str) -> Callable[[Job, Source], Job]:
@@ -175,8 +175,8 @@ def _uncertainty(stage: str) -> Callable[[Job, Source], Job]:
             )
         if internal:
             _set(source)
-            return feeds.uncertainty(job, found)
-        return feeds.uncertainty(job, feeds.of_readings(_on_engine(source), found))
+            return from_bench.uncertainty(job, found)
+        return from_bench.uncertainty(job, from_bench.of_readings(_on_engine(source), found))
 
     return take
 
@@ -184,7 +184,7 @@ def _uncertainty(stage: str) -> Callable[[Job, Source], Job]:
 FEEDS: tuple[Feed, ...] = (
     Feed("bench", marked("Magneto, engine and limits"), "",
          marked("What is on the bench, and the limits its files give"),
-         lambda job, s: feeds.take_bench(job, s.state)),
+         lambda job, s: from_bench.take_bench(job, s.state)),
     Feed("lead", marked("Switch lead as it stands"), "switch_lead",
          marked("What meter and lamp say on the bench with plug and switch as they are now"),
          _lead),
@@ -198,30 +198,30 @@ FEEDS: tuple[Feed, ...] = (
          marked("As the instruments chosen on the Uncertainty page read it"),
          _found(by_instruments=True)),
     Feed("contacts", marked("Wear and pips"), "contacts", marked("As they were set on the bench"),
-         lambda job, s: feeds.contacts(job, s.state)),
+         lambda job, s: from_bench.contacts(job, s.state)),
     Feed("trials", marked("Trials made"), "internal_timing", marked("All trials on the bench's list"), _trials),
     Feed("planned", marked("Setting planned"), "internal_timing",
          marked("Where backplate and screw belong for the gap wanted on the Internal page"), _planned),
     Feed("left", marked("As left"), "internal_timing", marked("The setting as the bench has it now"),
-         lambda job, s: feeds.internal_timing(job, _set(s))),
+         lambda job, s: from_bench.internal_timing(job, _set(s))),
     Feed("left-read", marked("As left, by instruments"), "internal_timing",
          marked("As the instruments chosen on the Uncertainty page read it"),
-         lambda job, s: feeds.internal_timing(job, _set(s), s.tools)),
+         lambda job, s: from_bench.internal_timing(job, _set(s), s.tools)),
     Feed("sure-internal", marked("How sure the setting is"), "internal_timing",
          marked("What the Uncertainty page shows of internal timing"), _uncertainty("internal_timing")),
     Feed("lobes", marked("Every lobe"), "lobes", marked("Opening, gap and dwell of each lobe"),
-         lambda job, s: feeds.lobes(job, _set(s))),
+         lambda job, s: from_bench.lobes(job, _set(s))),
     Feed("marks", marked("Marks as painted"), "marks", marked("How the coupling's marks stand apart"),
-         lambda job, s: feeds.marks(job, s.state)),
+         lambda job, s: from_bench.marks(job, s.state)),
     Feed("teeth", marked("Tooth shift planned"), "tooth_shift",
          marked("Reading as found, timing wanted, and the move chosen in the planner, or its first"),
-         lambda job, s: feeds.tooth_plan(job, _on_engine(s), _side(s), s.move)),
+         lambda job, s: from_bench.tooth_plan(job, _on_engine(s), _side(s), s.move)),
     Feed("moved", marked("Tooth shift made"), "tooth_shift",
          marked("Teeth moved; where it fires then, the lamp has to tell"),
-         lambda job, s: feeds.tooth_result(job, _on_engine(s), _side(s))),
+         lambda job, s: from_bench.tooth_result(job, _on_engine(s), _side(s))),
     Feed("sync", marked("Synchronising"), "synchronising",
          marked("Where the lamp was read to say that the magnetos fire"),
-         lambda job, s: feeds.synchronising(job, _on_engine(s))),
+         lambda job, s: from_bench.synchronising(job, _on_engine(s))),
     Feed("sure-engine", marked("How sure the timing is"), "synchronising",
          marked("What the Uncertainty page shows of timing to the engine"), _uncertainty("synchronising")),
 )  # fmt: skip

@@ -13,7 +13,7 @@ from PySide6.QtTest import QTest
 
 from magview.bench.apply import new_bench
 from magview.classroom.worksheet import answer_key, answers, handout, parts_sheet, worksheet
-from magview.drawing.told import TOLD
+from magview.drawing.captions import CAPTIONS
 from magview.practice.library import find_exercise
 from magview.spec.library import find_installation
 from magview.ui.paper.pdf import pdf_bytes, print_pdf
@@ -47,7 +47,7 @@ def test_parts_are_blank_on_the_sheet_and_named_on_the_key(qapp):
     state = new_bench(find_installation("seven-radial-left"))
     sheet, key = (Pdf(pdf_bytes(parts_sheet(state, key=k))[0]).whole for k in (False, True))
     captions = ("thecoupling", "timingdisc", "piston")  # in the titles of the pictures
-    for parts in TOLD.values():
+    for parts in CAPTIONS.values():
         for part in parts:
             assert bare(part) in key
             if part in ("heel", "spring", "backplate", "lock screw", "clamp screw", "pivot", "connecting rod"):

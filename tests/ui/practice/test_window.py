@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QApplication
 
 from magview.bench import actions as bench
 from magview.practice import actions as do
-from magview.practice.seen import seen
+from magview.practice.screen_words import seen
 from magview.practice.state import SAFE_THINGS
 from magview.practice.words import act_words
 from tests.hands import click, last_act, show

@@ -14,7 +14,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from magview.bench.actions import TurnBackplate, TurnRotor, TurnScrew
-from magview.drawing.told import TOLD
+from magview.drawing.captions import CAPTIONS
 from magview.ui.kit.theme import DARK
 
 Key = Qt.Key
@@ -76,7 +76,7 @@ def test_f5_presents_and_escape_leaves_everything_as_it_was(open_window, qtbot):
 def test_a_remote_names_the_parts_in_order_and_turns_nothing(present):
     window, presenter = present()
     state = window.model.state
-    order = [part for end in ("breaker", "drive", "crank") for part in TOLD[end]]
+    order = [part for end in ("breaker", "drive", "crank") for part in CAPTIONS[end]]
     assert presenter.named == ""
     key(window, Key.Key_PageUp)
     assert presenter.named == ""
@@ -100,7 +100,7 @@ def test_every_part_told_has_a_place_in_its_picture(present):
     QApplication.processEvents()
     for end in ("breaker", "drive", "crank"):
         view = {"breaker": window.breaker, "drive": window.drive, "crank": window.crank}[end]
-        for part in TOLD[end]:
+        for part in CAPTIONS[end]:
             key(window, Key.Key_PageDown)
             tip = presenter.lights[end].tip()
             assert presenter.named == part and tip is not None
@@ -128,12 +128,12 @@ def test_only_what_was_told_is_named(present, monkeypatch):
         lambda self, p, x, y, words: (written.append(words), original(self, p, x, y, words)),
     )
     window.breaker.grab()
-    assert not set(TOLD["breaker"]) & set(written)
+    assert not set(CAPTIONS["breaker"]) & set(written)
     for _ in range(3):
         key(window, Key.Key_PageDown)
     written.clear()
     window.breaker.grab()
-    assert set(TOLD["breaker"]) & set(written) == {"rotor", "pole shoe"}
+    assert set(CAPTIONS["breaker"]) & set(written) == {"rotor", "pole shoe"}
 
 
 def test_the_spotlight_dims_all_but_one_part(present):
@@ -159,7 +159,7 @@ def test_the_spotlight_dims_all_but_one_part(present):
     assert (pixels(window.breaker) == bright).all()
 
 
-TOLD_AT = {part: n for n, part in enumerate(TOLD["breaker"], 1)}
+TOLD_AT = {part: n for n, part in enumerate(CAPTIONS["breaker"], 1)}
 
 
 def test_a_frozen_picture_stands_while_the_bench_moves_on(present):
@@ -250,12 +250,12 @@ def test_a_magneto_without_engine_has_its_own_parts_alone(present):
     window, presenter = present("traced-six")
     for _ in range(40):
         key(window, Key.Key_PageDown)
-    assert presenter.named == list(TOLD["breaker"])[-1]
+    assert presenter.named == list(CAPTIONS["breaker"])[-1]
     window.place("seven-radial")
     QApplication.processEvents()
-    assert presenter.named == list(TOLD["breaker"])[-1], "what is named stays named"
+    assert presenter.named == list(CAPTIONS["breaker"])[-1], "what is named stays named"
     key(window, Key.Key_PageDown)
-    assert presenter.named == next(iter(TOLD["drive"]))
+    assert presenter.named == next(iter(CAPTIONS["drive"]))
     window.model.send(TurnRotor(5.0))
 
 

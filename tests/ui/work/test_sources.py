@@ -73,7 +73,7 @@ def test_setting_as_found_and_as_left(open_job):
         bench.send(action)
     job = feed(window, "found")
     found = job.as_found
-    # What was set and read is what stands there; the rest is the bench's, tested in tests/job/test_feeds.py.
+    # What was set and read is what stands there; the rest is the bench's, tested in tests/job/test_from_bench.py.
     assert (found.backplate_deg, found.screw_deg, found.heel_wear_mm, found.pip_height_mm) == (2.5, -6.0, 0.03, 0.02)
     assert (found.left_btdc_deg, found.right_btdc_deg) == pytest.approx((22.0, 24.5))
     form = form_of(window, "as_found")

@@ -1,4 +1,4 @@
-"""How a stage and the sheet stand, in words: a magneto that is live, readings that are out, a stage that is done."""
+"""Status of stages and of the sheet in words: a magneto that is live, readings that are out, a stage that is done."""
 
 from __future__ import annotations
 

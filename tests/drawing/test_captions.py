@@ -6,10 +6,10 @@ import pytest
 
 from magview.bench.apply import new_bench
 from magview.drawing.breaker_end import breaker_end
+from magview.drawing.captions import CAPTIONS, ENDS
 from magview.drawing.crank_end import crank_end
 from magview.drawing.drive_end import drive_end
 from magview.drawing.lead_picture import lead_picture
-from magview.drawing.told import ENDS, TOLD
 from magview.spec.library import find_installation
 
 
@@ -28,10 +28,10 @@ def drawn(end):
 
 @pytest.mark.parametrize("end", ENDS)
 def test_each_part_told_is_drawn_and_told_in_one_sentence(end):
-    assert set(TOLD) == set(ENDS)
-    assert not set(TOLD[end]) - drawn(end)
-    for part, sentence in TOLD[end].items():
+    assert set(CAPTIONS) == set(ENDS)
+    assert not set(CAPTIONS[end]) - drawn(end)
+    for part, sentence in CAPTIONS[end].items():
         assert sentence[0].isupper() and sentence.endswith("."), part
         assert ". " not in sentence.replace("No. ", ""), f"{part}: more than one sentence"
         assert not sentence.lower().startswith(part), f"{part} is not explained by itself"
-    assert len(set(TOLD[end].values())) == len(TOLD[end])
+    assert len(set(CAPTIONS[end].values())) == len(CAPTIONS[end])

@@ -24,7 +24,7 @@ from magview.bench.actions import (
 from magview.bench.apply import apply, new_bench
 from magview.bench.state import firing_btdc_deg
 from magview.bench.sureness import INTERNAL_ROLES, read_internal, tool_for
-from magview.job import feeds
+from magview.job import from_bench
 from magview.job.sheet import as_data, new_job
 from magview.physics.cam.setting import internal_timing
 from magview.physics.engine.coupling import plan
@@ -45,7 +45,7 @@ def bench(*actions):
 
 
 def test_limits_come_from_the_files_and_typed_ones_stay():
-    job = feeds.take_bench(feeds.change_in(new_job(), "limits", drop_rpm=120.0), bench())
+    job = from_bench.take_bench(from_bench.change_in(new_job(), "limits", drop_rpm=120.0), bench())
     limits = job.limits
     # As the magneto of common practice has them: 0.008 to 0.010 in, 1/32 in, 25° ± 1°.
     assert (limits.gap_low_mm, limits.gap_high_mm) == pytest.approx((0.008 * 25.4, 0.010 * 25.4))
@@ -57,17 +57,17 @@ def test_limits_come_from_the_files_and_typed_ones_stay():
 
 
 def test_a_magneto_off_the_engine_brings_its_own_limits_only():
-    job = feeds.take_bench(new_job(), new_bench(find_magneto("nine-radial")))
+    job = from_bench.take_bench(new_job(), new_bench(find_magneto("nine-radial")))
     assert job.installation is None and job.described == find_magneto("nine-radial")
     assert job.limits.timing_tolerance_deg is None
-    for feed in (feeds.marks, feeds.stroke, feeds.synchronising):
+    for feed in (from_bench.marks, from_bench.stroke, from_bench.synchronising):
         with pytest.raises(SpecError):
             feed(job, new_bench(find_magneto("nine-radial")))
 
 
 def test_the_plate_alone_moves_the_opening_by_as_much_and_leaves_the_gap():
     """Guide, theory-setting: the plate alone moves the opening, never the largest gap (cam on the rotor: 1 to 1)."""
-    job = feeds.as_found(new_job(), bench(SetBoth(1.5, 0.0)))
+    job = from_bench.as_found(new_job(), bench(SetBoth(1.5, 0.0)))
     assert job.as_found.opening_error_deg == pytest.approx(1.5, abs=1e-9)
     assert job.as_found.gap_mm == pytest.approx(0.009 * 25.4, abs=1e-12)
     assert job.as_found.backplate_deg == 1.5
@@ -81,7 +81,7 @@ def test_the_plate_alone_moves_the_opening_by_as_much_and_leaves_the_gap():
 
 def test_wear_and_pips_are_readings_not_the_magneto():
     state = bench(WearHeel(0.05), GrowPip(0.02))
-    job = feeds.as_found(feeds.take_bench(new_job(), state), state)
+    job = from_bench.as_found(from_bench.take_bench(new_job(), state), state)
     assert (job.as_found.heel_wear_mm, job.as_found.pip_height_mm) == (0.05, 0.02)
     assert job.described is not None and job.described.condition.heel_wear_mm == 0.0
     # Wear lowers the lift by w·K/A (guide: theory-setting): 0.05·27.5/17.
@@ -91,7 +91,7 @@ def test_wear_and_pips_are_readings_not_the_magneto():
 def test_with_instruments_the_sheet_has_what_they_would_read():
     state = bench(SetBoth(1.5, 0.0))
     tools = (instrument("rule-1mm"), instrument("blades-0.05mm"))
-    job = feeds.as_found(new_job(), state, tools)
+    job = from_bench.as_found(new_job(), state, tools)
     # 0.943 mm on a rule to 1 mm; the thickest of blades in steps of 0.05 mm in 0.2286 mm.
     assert job.as_found.mark_offset_mm == pytest.approx(1.0)
     assert job.as_found.gap_mm == pytest.approx(0.20)
@@ -99,16 +99,16 @@ def test_with_instruments_the_sheet_has_what_they_would_read():
 
 
 def test_contacts_that_never_open_leave_readings_out():
-    job = feeds.as_found(new_job(), bench(SetBoth(0.0, 60.0)))
+    job = from_bench.as_found(new_job(), bench(SetBoth(0.0, 60.0)))
     assert job.as_found.opening_error_deg is None and job.as_found.left_btdc_deg is None
     assert job.as_found.gap_mm == 0.0
 
 
 def test_the_setting_counts_as_read_after_tightening_only_when_all_is_tight():
     state = bench()
-    assert not feeds.internal_timing(new_job(), state).internal_timing.read_after_tightening
+    assert not from_bench.internal_timing(new_job(), state).internal_timing.read_after_tightening
     tight = apply(apply(state, TightenLock(True)), TightenClamps(True))
-    job = feeds.internal_timing(new_job(), tight)
+    job = from_bench.internal_timing(new_job(), tight)
     assert job.internal_timing.read_after_tightening
     # Tightening carried the screw along by the file's creep.
     assert job.internal_timing.screw_deg == pytest.approx(-3.0)
@@ -116,16 +116,16 @@ def test_the_setting_counts_as_read_after_tightening_only_when_all_is_tight():
 
 def test_an_adjustment_is_noted_and_an_impossible_one_refused():
     timing = internal_timing(find_magneto("seven-radial"))
-    job = feeds.planned_setting(new_job(), timing.adjust(0.24), 0.24)
+    job = from_bench.planned_setting(new_job(), timing.adjust(0.24), 0.24)
     planned = job.internal_timing
     error, gap = timing.opening_and_gap(planned.planned_backplate_deg, planned.planned_screw_deg)
     assert float(error) == pytest.approx(0.0, abs=1e-6) and float(gap) == pytest.approx(0.24, abs=1e-6)
     with pytest.raises(SpecError, match="cannot be set"):
-        feeds.planned_setting(new_job(), timing.adjust(5.0), 5.0)
+        from_bench.planned_setting(new_job(), timing.adjust(5.0), 5.0)
 
 
 def test_every_lobe_is_on_the_sheet():
-    lobes = feeds.lobes(new_job(), bench(SetBoth(-1.0, 0.0))).lobes.lobes
+    lobes = from_bench.lobes(new_job(), bench(SetBoth(-1.0, 0.0))).lobes.lobes
     assert [lobe.opening_error_deg for lobe in lobes] == pytest.approx([-1.0] * 4, abs=1e-9)
     # Open and closed make up the 90° from one lobe to the next.
     timing = internal_timing(on_the_published_coupling().magneto).readings(-1.0, 0.0)
@@ -144,7 +144,7 @@ def lead(*actions, open_contacts=True):
         state = replace(state, rotor_deg=-20.0, engaged=None)
     for action in actions:
         state = apply(state, action)
-    return feeds.switch_lead(new_job(), state).switch_lead
+    return from_bench.switch_lead(new_job(), state).switch_lead
 
 
 def test_a_sound_lead_is_grounded_off_and_not_on():
@@ -172,20 +172,20 @@ def test_a_lamp_on_closed_contacts_tells_nothing_of_the_lead():
 
 
 def test_the_stroke_before_it_fires_is_compression():
-    assert feeds.stroke(new_job(), bench(TurnCrank(-30.0))).dead_centre.stroke == "compression"
-    assert feeds.stroke(new_job(), bench(TurnCrank(300.0))).dead_centre.stroke == "exhaust"
+    assert from_bench.stroke(new_job(), bench(TurnCrank(-30.0))).dead_centre.stroke == "compression"
+    assert from_bench.stroke(new_job(), bench(TurnCrank(300.0))).dead_centre.stroke == "exhaust"
 
 
 def test_teeth_planned_moved_and_read_again():
     state = bench(ReadLamp("left", 22.0))
-    job = feeds.tooth_plan(new_job(), state, "left")
+    job = from_bench.tooth_plan(new_job(), state, "left")
     best = plan(19, 20, 7 / 8, 22.0, 25.0)[0]
     shift = job.tooth_shift
     assert (shift.reads_btdc_deg, shift.wanted_btdc_deg) == (22.0, 25.0)
     assert (shift.planned_magneto_teeth, shift.planned_disc_teeth) == (best.magneto_teeth, best.disc_teeth)
     # One vernier step, 360/380° of the rotor, is 360/380/0.875° of the crank: three of them.
     moved = apply(state, MoveTeeth(3, -3))
-    job = feeds.tooth_result(job, moved, "left")
+    job = from_bench.tooth_result(job, moved, "left")
     assert firing_btdc_deg(moved, "left") == pytest.approx(22.0 + 3 * 360 / 380 / 0.875, abs=1e-8)
     assert job.tooth_shift.result_btdc_deg is None, "that is for the lamp to say"
     assert (job.tooth_shift.moved_magneto_teeth, job.tooth_shift.moved_disc_teeth) == (3, -3)
@@ -194,15 +194,15 @@ def test_teeth_planned_moved_and_read_again():
 def test_a_move_other_than_the_first_can_be_planned():
     state = bench(ReadLamp("left", 22.0))
     other = plan(19, 20, 7 / 8, 22.0, 25.0)[4]
-    shift = feeds.tooth_plan(new_job(), state, "left", other).tooth_shift
+    shift = from_bench.tooth_plan(new_job(), state, "left", other).tooth_shift
     assert shift.planned_btdc_deg == other.result_btdc_deg
 
 
 def test_both_magnetos_are_read_and_a_single_one_alone():
-    both = feeds.synchronising(new_job(), bench(ReadLamp("left", 24.0), ReadLamp("right", 26.5))).synchronising
+    both = from_bench.synchronising(new_job(), bench(ReadLamp("left", 24.0), ReadLamp("right", 26.5))).synchronising
     assert (both.left_btdc_deg, both.right_btdc_deg) == pytest.approx((24.0, 26.5), abs=1e-8)
     single = apply(new_bench(find_installation("traced-six-single")), ReadLamp("left", 22.0))
-    alone = feeds.synchronising(new_job(), single).synchronising
+    alone = from_bench.synchronising(new_job(), single).synchronising
     assert alone.right_btdc_deg is None and alone.left_btdc_deg is not None
 
 
@@ -210,8 +210,12 @@ def test_both_magnetos_are_read_and_a_single_one_alone():
 
 
 def test_trials_come_as_they_were_made():
-    made = (feeds.trial(1.0, 0.2, 0.25), feeds.trial(0.0, 0.3, float("inf"), 0.5), feeds.trial(-1.0, 0.1, None))
-    job = feeds.trials(new_job(), made)
+    made = (
+        from_bench.trial(1.0, 0.2, 0.25),
+        from_bench.trial(0.0, 0.3, float("inf"), 0.5),
+        from_bench.trial(-1.0, 0.1, None),
+    )
+    job = from_bench.trials(new_job(), made)
     assert [(t.backplate_deg, t.gap_low_mm, t.gap_high_mm) for t in job.internal_timing.trials] == [
         (1.0, 0.2, 0.25), (0.0, 0.3, None), (-1.0, 0.1, None),
     ]  # fmt: skip
@@ -222,7 +226,7 @@ def test_uncertainty_is_what_propagation_gives():
     state = bench()
     tools = tuple(tool_for(role, ()) for role in INTERNAL_ROLES)
     outcomes = judge_linear(internal_measurement(state.magneto, read_internal(state, tools)))
-    found = feeds.uncertainty(new_job(), outcomes).internal_timing.uncertainty
+    found = from_bench.uncertainty(new_job(), outcomes).internal_timing.uncertainty
     gap = found.gap_mm
     assert gap is not None and found.left_btdc_deg is None
     # GUM 5.1.2 by hand, coarsest tools: blades ± 0.025, drag ± 0.005; the screw's creep, either way 3°, is
@@ -237,14 +241,14 @@ def test_uncertainty_is_what_propagation_gives():
 
 def test_the_bench_comes_back_as_it_was_read():
     state = bench(WearHeel(0.03), SetBoth(2.0, -6.0))
-    job = feeds.as_found(feeds.take_bench(new_job(), state), state)
-    again = feeds.bench_as(job, "as_found")
+    job = from_bench.as_found(from_bench.take_bench(new_job(), state), state)
+    again = from_bench.bench_as(job, "as_found")
     assert again is not None
     assert (again.backplate_deg, again.screw_deg) == (2.0, -6.0)
-    assert feeds.as_found(new_job(), again).as_found.gap_mm == job.as_found.gap_mm
+    assert from_bench.as_found(new_job(), again).as_found.gap_mm == job.as_found.gap_mm
     # The rotor stands where the contacts just open.
     assert again.rotor_deg - 11.0 == pytest.approx(job.as_found.opening_error_deg, abs=1e-9)
-    assert feeds.bench_as(new_job(), "as_found") is None
+    assert from_bench.bench_as(new_job(), "as_found") is None
 
 
 def test_the_shipped_job_is_what_its_own_making_gives():

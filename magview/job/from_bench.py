@@ -1,4 +1,4 @@
-"""From the bench to the sheet: one function for one action, so that no figure is typed twice.
+"""Readings taken over from the bench to the sheet: one function for one action, so that no figure is typed twice.
 
 Each takes a sheet and gives a sheet; readings of the stage that the bench does not have stay as they were.
 """

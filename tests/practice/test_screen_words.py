@@ -17,7 +17,7 @@ from magview.practice.apply import apply
 from magview.practice.faults import begin
 from magview.practice.instruments import true_disc_deg
 from magview.practice.library import find_exercise, shipped_exercises
-from magview.practice.seen import hidden_parts, seen
+from magview.practice.screen_words import hidden_parts, seen
 from magview.practice.words import act_words
 from tests.practice.trainee import Trainee
 from tests.secrets_of import secrets

@@ -1,4 +1,4 @@
-"""The parts of the pictures in the order a teacher tells them, each with one sentence."""
+"""Captions of the pictures: their parts in the order a teacher shows them, each with one sentence."""
 
 from __future__ import annotations
 
@@ -16,7 +16,7 @@ ENDS: dict[End, str] = {
 }
 """The pictures with parts to name, with their titles."""
 
-TOLD: dict[End, dict[str, str]] = {
+CAPTIONS: dict[End, dict[str, str]] = {
     "breaker": {
         marked("rotor"): marked("A magnet whose poles alternate round it; the engine turns it."),
         marked("pole shoe"): marked("Iron that leads the magnet's field through the coil's core and back."),
@@ -58,4 +58,4 @@ TOLD: dict[End, dict[str, str]] = {
         marked("switch"): marked("Off, it is closed and grounds the primary: no spark."),
     },
 }  # fmt: skip
-"""Names of parts as the drawings have them, in order, with what is told of each."""
+"""Names of parts as the drawings have them, in order, each with its caption."""
