@@ -22,7 +22,7 @@ from magview.bench.state import BenchState, firing_btdc_deg, lamp_reading_deg  #
 from magview.bench.sureness import ENGINE_ROLES, INTERNAL_ROLES, read_engine, read_internal  # noqa: E402
 from magview.bench.timing import timing_plan  # noqa: E402
 from magview.job import from_bench, judge  # noqa: E402
-from magview.job.parts import checks  # noqa: E402
+from magview.job.checklists import checks  # noqa: E402
 from magview.job.sheet import STAGES, Job, change, change_in, new_job  # noqa: E402
 from magview.job.signing import sign  # noqa: E402
 from magview.physics.cam.setting import internal_timing  # noqa: E402
