@@ -21,6 +21,7 @@ import sys
 import xml.etree.ElementTree as ET
 from collections.abc import Iterator
 from dataclasses import dataclass, field
+from functools import cache
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[1]
@@ -42,6 +43,7 @@ HUMAN = {
 MNEMONIC = re.compile(r"(?<!&)&(?=[^\s&])")
 
 
+@cache
 def collect() -> dict[str, list[str]]:
     """Every source text with the places it stands in, in the order of the files."""
     found: dict[str, list[str]] = {}

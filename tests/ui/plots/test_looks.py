@@ -14,6 +14,7 @@ from PySide6.QtWidgets import QApplication
 from magview.bench import actions as do
 from magview.spec.library import shipped_names
 from magview.ui.kit.theme import THEMES
+from magview.ui.plots.adjustment_window import WindowSheet
 from tests.plot_windows import SHEETS, settle
 from tests.ui.kit.test_readable import contrast
 
@@ -69,12 +70,17 @@ def test_what_cannot_be_saved_is_said_in_one_sentence(open_plots, tmp_path, name
 # ---------------------------------------------------------------------- looks
 
 
-@pytest.mark.parametrize("theme", THEMES.values(), ids=lambda t: t.name)
 @pytest.mark.parametrize("sheet", SHEETS)
-def test_lines_and_words_stand_out_from_the_paper_in_every_theme(open_plots, sheet, theme):
+def test_lines_and_words_stand_out_from_the_paper_in_every_theme(open_plots, sheet):
     window, plots = open_plots(sheet)
-    window.look.theme = theme
-    QApplication.processEvents()
+    for theme in THEMES.values():
+        window.look.theme = theme
+        QApplication.processEvents()
+        stands_out(plots, theme)
+
+
+def stands_out(plots, theme) -> None:
+    """Every line and word of a sheet against its paper."""
     shown = plots.canvas.grab().toImage()
     assert shown.pixelColor(2, 2) == QColor(theme.paper)
     for plot in plots.plots:
@@ -87,7 +93,7 @@ def test_lines_and_words_stand_out_from_the_paper_in_every_theme(open_plots, she
                 assert contrast(pg.mkPen(item.opts["pen"]).color(), theme.paper) >= 3.0
             elif isinstance(item, pg.InfiniteLine):
                 assert contrast(item.pen.color(), theme.paper) >= 3.0
-    if sheet == "window":  # words and lines over the map's green, too
+    if isinstance(plots, WindowSheet):  # words and lines over the map's green, too
         shades = {tuple(int(v) for v in c) for c in plots._image.image.reshape(-1, 3)[::7]}  # noqa: SLF001
         assert len(shades) == 2
         for shade in shades:
@@ -96,7 +102,7 @@ def test_lines_and_words_stand_out_from_the_paper_in_every_theme(open_plots, she
 
 
 @pytest.mark.parametrize("sheet", SHEETS)
-def test_projector_inches_and_large_type(open_plots, qtbot, sheet):
+def test_projector_inches_and_large_type(open_plots, sheet):
     window, plots = open_plots(sheet, size=(1920, 1080))
     font = QApplication.font()
     try:
@@ -105,7 +111,7 @@ def test_projector_inches_and_large_type(open_plots, qtbot, sheet):
         window.project(True)
         window.look.text_percent = 200
         window.look.inches = True
-        settle(qtbot)
+        settle()
         if plots.cursors:
             assert plots.cursors[0].pen.widthF() > 1.5 * thin
         assert plots.plots[0].getAxis("bottom").height() > 1.5 * small, "numbers grow with the type"
@@ -120,7 +126,7 @@ def test_projector_inches_and_large_type(open_plots, qtbot, sheet):
         window.project(False)
         window.look.text_percent = 100
         window.look.inches = False
-        settle(qtbot)
+        settle()
         assert plots.plots[0].getAxis("bottom").height() <= small + 3
         assert not any("[in]" in plot.getAxis("left").labelText for plot in plots.plots)
     finally:
@@ -138,11 +144,18 @@ def test_inches_are_the_same_lengths(open_plots):
 
 @pytest.mark.parametrize("size", [(1280, 720), (1920, 1080)])
 @pytest.mark.parametrize("name", [n for n in shipped_names("installations") if not n.endswith("right")])
-@pytest.mark.parametrize("sheet", SHEETS)
-def test_axes_say_what_they_are_and_words_do_not_hide_each_other(open_plots, sheet, name, size):
-    window, plots = open_plots(sheet, name, size)
+def test_axes_say_what_they_are_and_words_do_not_hide_each_other(open_plots, name, size):
+    window, _ = open_plots(SHEETS[0], name, size)
     window.model.send(do.SetBoth(1.0, 2.0))
-    plots.canvas.grab()
+    for sheet in SHEETS:
+        plots = window.plots.choose(sheet)
+        settle()
+        plots.canvas.grab()
+        axes_and_words(plots)
+
+
+def axes_and_words(plots) -> None:
+    """Every axis says what it is, within the picture, and no word stands upon another."""
     for plot in plots.plots:
         words = [i for i in plot.items if isinstance(i, pg.TextItem) and i.isVisible() and i.toPlainText()]
         boxes = [(w.toPlainText(), w.mapRectToScene(w.boundingRect()).adjusted(3, 3, -3, -3)) for w in words]

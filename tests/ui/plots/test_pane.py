@@ -163,7 +163,7 @@ def test_windows_with_plots_do_not_pile_up(qtbot):
         gone += [weakref.ref(sheet) for sheet in window.plots.findChildren(PlotSheet)]
         assert len(gone) == 3, "one of them begun and left"
         for _ in range(10):  # what Qt still owes a call keeps what it would call
-            settle(qtbot)
+            settle()
         window.close()
         window.deleteLater()
         del window
@@ -184,7 +184,7 @@ def test_words_under_the_pointer_do_not_widen_the_window(open_plots):
     assert window.width() == 1280
 
 
-def test_a_sheet_that_is_resized_half_built_waits(open_window, qtbot):
+def test_a_sheet_that_is_resized_half_built_waits(open_window):
     window = open_window("seven-radial-left")
     window.show_plots(True)
     sheet = window.plots._begin("coil")  # noqa: SLF001
