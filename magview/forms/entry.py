@@ -124,7 +124,8 @@ class Entry:
     @property
     def options(self) -> tuple[tuple[Any, str], ...]:
         """The choices in the present language; what may be left out begins with nothing."""
-        none = ((None, tr("not read")),) if self.about.optional else ()
+        told = any(value is None for value, _ in self.choices)
+        none = ((None, tr("not read")),) if self.about.optional and not told else ()
         return (*none, *((value, tr(words)) for value, words in self.choices))
 
     @property

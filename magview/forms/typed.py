@@ -63,7 +63,7 @@ def _reader(entry: Entry, inches: bool) -> Callable[[str], float]:
     elif entry.unit == "N":
         return parse_force_n
     else:
-        return partial(parse_number, unit=entry.unit)
+        return lambda text: parse_number(text, entry.unit) / entry.quantity.scale
     return partial(_sided, read_one) if entry.quantity.sign is Sign.LATE else read_one
 
 
@@ -110,7 +110,7 @@ def written(entry: Entry, value: Value | None, inches: bool = False) -> str:
         return f"{value / MM_PER_INCH:.6g} in" if inches else f"{value:.10g} mm"
     if entry.is_angle:
         return f"{value:.10g}°"
-    return f"{value:.10g} {entry.unit}".strip()
+    return f"{value * entry.quantity.scale:.10g} {entry.unit}".strip()
 
 
 def rounded(entry: Entry, value: float | int | None, inches: bool) -> str:
@@ -126,7 +126,7 @@ def rounded(entry: Entry, value: float | int | None, inches: bool) -> str:
         return f"{near:+.10g}" if near and signed else f"{near:.10g}"
     if entry.unit == "teeth":
         return f"{value:+d}" if value else "0"
-    return f"{value:.10g}"
+    return f"{value * entry.quantity.scale:.10g}"
 
 
 def same(entry: Entry, text: str, value: Value | None, inches: bool) -> bool:
@@ -151,6 +151,7 @@ _UNITS = {
     ("in", "", Sign.PLAIN): marked("in"),
     ("rpm", "", Sign.PLAIN): marked("rpm"),
     ("h", "", Sign.PLAIN): marked("h"),
+    ("min", "", Sign.PLAIN): marked("min"),
 }
 
 
@@ -186,7 +187,7 @@ def _end(entry: Entry, value: float, inches: bool) -> str:
         return f"{value / MM_PER_INCH:.4g} in" if inches else f"{value:g} mm"
     if entry.is_angle:
         return f"{value:g}°"
-    plain = f"{value:.10f}".rstrip("0").rstrip(".")  # a millionth as people write it
+    plain = f"{value * entry.quantity.scale:.10f}".rstrip("0").rstrip(".")  # a millionth as people write it
     return f"{plain} {entry.unit}".strip()
 
 

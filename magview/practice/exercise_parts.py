@@ -125,6 +125,37 @@ READINGS: dict[str, str] = {
     "lead": marked("switch lead, as written down"),
 }
 
+FAULT_UNITS: dict[str, str] = {
+    "opening": marked("rotor °"),
+    "gap": marked("mm"),
+    "plate": marked("°"),
+    "creep": marked("°"),
+    "lobe-low": marked("mm"),
+    "pip": marked("mm"),
+    "backlash": marked("rotor °"),
+    "teeth": marked("teeth"),
+    "disc-teeth": marked("teeth"),
+    "vernier": marked("steps"),
+    "disc-zero": marked("crank °"),
+    "contacts": marked("mm"),
+}
+"""The unit of each kind of fault that has a size, as it stands in a label."""
+
+READING_UNITS = {"opening": marked("mm"), "gap": marked("mm"), "firing": marked("°"), "disc-zero": marked("°")}
+"""The unit that each reading in numbers is written down in."""
+
+WAYS: dict[str, tuple[str, str]] = {
+    "opening": (marked("late"), marked("early")),
+    "gap": (marked("too wide"), marked("too narrow")),
+    "plate": (marked("with cam rotation"), marked("against cam rotation")),
+    "creep": (marked("closer"), marked("wider")),
+    "teeth": (marked("early"), marked("late")),
+    "disc-teeth": (marked("early"), marked("late")),
+    "vernier": (marked("early"), marked("late")),
+    "disc-zero": (marked("plus"), marked("minus")),
+}
+"""Faults that have a sign, and in words what is plus and what is minus."""
+
 NEED_ENGINE = ("backlash", "teeth", "disc-teeth", "vernier", "disc-zero", "wrong-stroke", "rotor-at-neutral")
 GOALS_OF_ENGINE = ("disc-zero", "timing", "synchronised", "marks")
 
@@ -140,14 +171,16 @@ class Fault(Model):
         marked("Fault"), marked("What is wrong, hidden from the trainee."))]
     side: Annotated[Side | None, _EACH, said(
         marked("On which magneto"), marked("The magneto it is on; left out: on each."))] = None
-    size: Annotated[tuple[float, float], said(
-        marked("Size"), marked("From and to, never negative; the kind gives the unit."))] = (0.0, 0.0)
+    size: Annotated[
+        tuple[Annotated[float, said(marked("Size from"))], Annotated[float, said(marked("Size to"))]],
+        said(marked("Size"), marked("From and to, never negative; the kind gives the unit.")),
+    ] = (0.0, 0.0)
     way: Annotated[
         Literal["plus", "minus", "either"],
         Choices((("plus", marked("plus")), ("minus", marked("minus")), ("either", marked("either")))),
         said(marked("Which way"), marked("The sign of the size: plus, minus, or drawn."))] = "plus"
-    chance: Annotated[float, Field(gt=0.0, le=1.0), said(
-        marked("How likely it is there"), marked("1 is always."))] = 1.0
+    chance: Annotated[float, Field(gt=0.0, le=1.0), Quantity("%", scale=100.0), said(
+        marked("How likely it is there"), marked("Drawn for each magneto; 100 % is always."))] = 1.0
     lobe: Annotated[Annotated[int, Field(ge=1, le=36)] | None, said(
         marked("Which lobe"), marked("Which lobe is low; left out: drawn."))] = None
     among: Annotated[
@@ -159,7 +192,7 @@ class Fault(Model):
     @property
     def sized(self) -> bool:
         """Whether a size is drawn for it."""
-        return self.kind in FAULT_LIMITS and (self.kind != "contacts" or "mound" in self.among)
+        return "size" in fields_of_fault(self.kind, self.among)
 
     @model_validator(mode="after")
     def _size_fits_kind(self) -> Self:
@@ -212,10 +245,36 @@ class Fault(Model):
         raise ValueError(tr("among is for kind lead, which needs it: a list of {known}", known=known))
 
 
+def fields_of_fault(kind: str, among: tuple[str, ...]) -> tuple[str, ...]:
+    """The fields that a kind of fault has; of the contacts only a mound has a size."""
+    own = {
+        "size": kind in FAULT_LIMITS and (kind != "contacts" or "mound" in among),
+        "way": kind in WAYS,
+        "lobe": kind == "lobe-low",
+        "among": kind in ("lead", "contacts"),
+    }
+    return ("kind", "side", *(name for name, has in own.items() if has), "chance")
+
+
+def fields_of_goal(goal: str, reading: str | None) -> tuple[str, ...]:
+    """The fields that a goal has."""
+    own = {
+        "every_lobe": goal in ("gap", "opening"),
+        "reading": goal == "reading",
+        "within": goal == "reading" and reading not in (None, "lead"),
+    }
+    return ("goal", "weight", "side", *(name for name, has in own.items() if has))
+
+
 class Tray(Model):
     """The instruments that lie ready. What is left out is not there."""
 
-    straightedge: Literal["1/32 in", "1/64 in", "0.5 mm"] | None = may_say(
+    straightedge: Annotated[
+        Literal["1/32 in", "1/64 in", "0.5 mm"] | None,
+        Choices(
+            ((None, marked("none")), ("1/32 in", "1/32 in"), ("1/64 in", "1/64 in"), ("0.5 mm", "0.5 mm")),
+        ),
+    ] = may_say(
         marked("Straightedge"), marked("The divisions of the marks on the rim.")
     )
     lamp: bool = may_say(marked("timing lamp"), marked("Whether a timing light lies ready."), False)

@@ -53,10 +53,14 @@ class Quantity:
     unit: str = ""
     of: Literal["", "rotor", "crank", "cam", "plate", "screw"] = ""
     sign: Sign = Sign.PLAIN
+    scale: float = 1.0
+    """By how much a file's number is multiplied to be in this unit, where the file has no unit of its own."""
 
     @property
     def words(self) -> str:
         """Unit and sign for people: "crank degrees, positive = late"."""
+        if self.scale != 1.0:
+            return ""
         unit = tr(_DEGREES[self.of]) if self.of else tr(_UNITS.get(self.unit, self.unit))
         sign = tr(self.sign.value) if self.sign is not Sign.PLAIN else ""
         return ", ".join(part for part in (unit, sign) if part)

@@ -56,7 +56,6 @@ class ExerciseEditor(ClassWindow):
         split = QSplitter(Qt.Orientation.Horizontal)
         self.fields = ExerciseFields()
         self.fields.changed.connect(self._look_soon)
-        self.fields.said.connect(self.say)
         self.fields.bench_file.clicked.connect(self._ask_bench)
         split.addWidget(self.fields)
         split.addWidget(self._build_preview())

@@ -225,6 +225,11 @@ class ChoiceEdit(QuietCombo):
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.activated.connect(self._chosen)
 
+    def insert_nothing(self, words: str) -> None:
+        """Offer nothing, too: first on the list, in words of its own."""
+        self.values = (None, *self.values)
+        self.insertItem(0, words)
+
     def _chosen(self, index: int) -> None:
         self.entered.emit(self.values[index])
 

@@ -283,21 +283,51 @@ def test_a_folder_that_is_away_is_said_and_looked_for_again(room, qtbot, tmp_pat
 # ---------------------------------------------------------------------- writing an exercise
 
 
+def choose(combo, value):
+    """Choose from a list as a hand does."""
+    place = combo.values.index(value)
+    combo.setCurrentIndex(place)
+    combo.activated.emit(place)
+
+
+def type_over(line, text):
+    """Type over what stands in a field."""
+    line.setFocus()
+    line.selectAll()
+    QTest.keyClicks(line, text)
+
+
+def test_what_is_no_number_stays_in_its_field_and_is_refused_beside_it(room, qtbot):
+    editor = room.open("editor")
+    qtbot.waitUntil(editor.isActiveWindow)
+    minutes = editor.fields.text.edits["minutes"]
+    type_over(minutes, "soon")
+    QTest.keyClick(minutes, Qt.Key.Key_Tab)
+    assert minutes.text() == "soon"
+    assert "“soon” is not a number" in editor.fields.text.refusals["minutes"].text()
+    editor.check()
+    assert editor.exercise is None and not editor.save.isEnabled()
+    type_over(minutes, "7,5")
+    editor.check()
+    assert editor.exercise.minutes == 7.5 and not editor.fields.text.refusals["minutes"].text()
+
+
 def test_the_story_goes_on_by_the_way_that_was_drawn(room, tmp_path):
     editor = room.open("editor")
     editor.show_exercise(find_exercise("one-lobe-low"))
     by_way = editor.fields.by_way
-    assert not by_way.plus.isVisibleTo(editor) and by_way.entry() is None
-    by_way.fault.setCurrentIndex(by_way.fault.findData("opening"))
-    assert by_way.plus.isVisibleTo(editor) and editor.unsaved
-    QTest.keyClicks(by_way.plus, "It is weak and hot.")
-    QTest.keyClicks(by_way.minus, "It kicks back.")
+    plus, minus, fault = (by_way.edits[name] for name in ("plus", "minus", "fault"))
+    assert not plus.isVisibleTo(editor) and by_way.story() is None
+    choose(fault, "opening")
+    assert plus.isVisibleTo(editor) and editor.unsaved
+    QTest.keyClicks(plus, "It is weak and hot.")
+    QTest.keyClicks(minus, "It kicks back.")
     assert editor.save_path(tmp_path / "own.json"), editor.problem.text()
     written = read_exercise(tmp_path / "own.json")
     # Common practice: late is weak and hot, early kicks back. The file says plus for what opens late.
     told = {drawn(written, seed, "left").opening > 0: story(written, seed) for seed in range(20)}
     assert told[True].endswith(" It is weak and hot.") and told[False].endswith(" It kicks back.")
-    by_way.fault.setCurrentIndex(0)
+    choose(fault, None)
     assert editor.save_path(tmp_path / "own.json") and read_exercise(tmp_path / "own.json").story_by_way is None
 
 
@@ -319,10 +349,10 @@ def test_what_is_not_valid_is_said_and_not_saved(room, qtbot, tmp_path):
     assert not editor.save.isEnabled()
     assert not editor.save_path(tmp_path / "x.json")
     assert not (tmp_path / "x.json").exists()
-    row = editor.fields.faults.rows[-1]
-    click(next(b for b in row.findChildren(QPushButton)))
+    form = editor.fields.faults.forms[-1]
+    click(form.parentWidget().findChild(QPushButton))
     qtbot.waitUntil(lambda: editor.exercise is not None)
-    editor.fields.goals.show_entries(())
+    editor.fields.goals.show_value(())
     editor.check()
     assert "goals" in editor.problem.text()
 
@@ -331,32 +361,31 @@ def test_decimal_commas_are_taken_and_the_preview_follows(room, qtbot):
     editor = room.open("editor")
     qtbot.waitUntil(editor.isActiveWindow)
     editor.fields.setCurrentIndex(2)
-    row = next(r for r in editor.fields.faults.rows if r.kind.currentData() == "opening")
-    for spin in (row.low, row.high):
-        spin.setFocus()
-        spin.selectAll()
-        QTest.keyClicks(spin, "2,5")
-        QTest.keyClick(spin, Qt.Key.Key_Return)
+    form = next(f for f in editor.fields.faults.forms if f.values["kind"] == "opening")
+    for end in ("size[0]", "size[1]"):
+        type_over(form.edits[end], "2,5")
+        QTest.keyClick(form.edits[end], Qt.Key.Key_Return)
     qtbot.waitUntil(lambda: "2.50° of rotor" in editor.preview.toPlainText())
-    editor.fields.name.setText("A case of my own")
+    editor.fields.setCurrentIndex(0)
+    type_over(editor.fields.text.edits["name"], "A case of my own")
     qtbot.waitUntil(lambda: "A case of my own" in editor.preview.toPlainText())
 
 
 def test_unsaved_work_is_asked_for(room, qtbot, tmp_path):
     editor = room.open("editor")
-    editor.fields.name.setText("Mine")
+    type_over(editor.fields.text.edits["name"], "Mine")
     editor.close()
     box = editor.findChild(QMessageBox)
     assert editor.isVisible()
     click(next(b for b in box.buttons() if "Back" in b.text()))
     editor.open_path(tmp_path / "gone.json")
     assert "cannot be read" in editor.message.text()
-    assert editor.fields.name.text() == "Mine"
+    assert editor.fields.text.edits["name"].text() == "Mine"
 
 
 def test_an_exercise_goes_into_the_set_and_is_tried(room, qtbot):
     editor = room.open("editor")
-    editor.fields.name.setText("Mine")
+    type_over(editor.fields.text.edits["name"], "Mine")
     click(editor.to_set)
     maker = room.windows["make"]
     assert "Mine" in maker.fields.chosen.item(0).text()
