@@ -8,30 +8,38 @@ import math
 from magview import CAUTION
 from magview.bench.advised import Advised, advised, creep_words
 from magview.bench.apply import new_bench
+from magview.bench.state import Side
 from magview.bench.verdict import faults, judged_words, mark_words, never_words
 from magview.bench.words import setting_moves
 from magview.cli.streams import print_json, say
 from magview.physics.cam.setting import Readings, internal_timing
 from magview.physics.engine.crank import firing_order_mismatch, firing_table, top_dead_centre_deg
 from magview.spec.base import SpecError
-from magview.spec.language import format_angle, format_length
+from magview.spec.language import format_angle, format_length, marked, tr
 from magview.spec.library import find_engine, find_magneto
 from magview.spec.magneto import Magneto
 from magview.spec.units import digits_beside, length_digits
 
 PASS, FAIL = 0, 1
+SIDES: tuple[Side, ...] = ("left", "right")
+
+
+_BEYOND_SLOT = marked("--backplate-deg is {value}; the slot of this magneto runs from {low} to {high}")
+_BEYOND_TRAVEL = marked(
+    "--screw-deg is {value}; the contact screw's travel of this magneto runs from {low} to {high}"
+)
 
 
 def run_readings(arguments: argparse.Namespace) -> int:
     """Tell where the contacts open and how far. Exit code 1 out of limits; SpecError for what the magneto has not."""
     magneto = find_magneto(arguments.magneto)
     backplate, screw = arguments.backplate_deg, arguments.screw_deg
-    for option, value, (low, high), where in (
-        ("--backplate-deg", backplate, magneto.backplate.range_deg, "the slot"),
-        ("--screw-deg", screw, magneto.contact_screw.range_deg, "the contact screw's travel"),
+    for words, value, (low, high) in (
+        (_BEYOND_SLOT, backplate, magneto.backplate.range_deg),
+        (_BEYOND_TRAVEL, screw, magneto.contact_screw.range_deg),
     ):
         if not low <= value <= high:
-            raise SpecError(f"{option} is {value:g}; {where} of this magneto runs from {low:g} to {high:g}")
+            raise SpecError(tr(words, value=value, low=low, high=high))
     result = internal_timing(magneto).readings(backplate, screw)
     if arguments.json:
         print_json(
@@ -57,7 +65,7 @@ def run_adjust(arguments: argparse.Namespace) -> int:
     """
     magneto = find_magneto(arguments.magneto)
     if arguments.gap < 0:
-        raise SpecError(f"--gap is {arguments.gap:g} mm; it must be 0 or more")
+        raise SpecError(tr("--gap is {gap} mm; it must be 0 or more, such as 0.33mm", gap=arguments.gap))
     timing, low_high = internal_timing(magneto), magneto.gap_limits_mm
     answer, orders = (
         timing.adjust(arguments.gap, magneto.condition.screw_creep_deg),
@@ -81,9 +89,10 @@ def run_adjust(arguments: argparse.Namespace) -> int:
             }
         )
     else:
-        gap = f"{format_length(arguments.gap, False)} = {format_length(arguments.gap, True)}"
+        gap = tr("{gap:mm} = {gap:in}", gap=arguments.gap)
         if result is None:
-            say(f"{magneto.name}: {gap} cannot be had: {orders.reason}.")
+            words = marked("{name}: {gap} is out of reach: {reason}.")
+            say(tr(words, name=magneto.name, gap=gap, reason=orders.reason))
         else:
             say(_orders_text(magneto, gap, orders, result))
     return PASS if within else FAIL
@@ -94,20 +103,28 @@ def _orders_text(magneto: Magneto, gap: str, orders: Advised, result: Readings) 
     plate = orders.backplate_deg - magneto.designed_setting.backplate_deg
     moves = setting_moves(magneto, plate, orders.screw_deg)
     found = faults(magneto, result)
-    digits = {inches: max(length_digits(g, low, high, inches) for g in result.max_gap_mm) for inches in (False, True)}
-    limits = " = ".join(
-        f"{format_length(low, inches, digits[inches])} to {format_length(high, inches, digits[inches])}"
-        for inches in (False, True)
-    )
+    mm, inch = (max(length_digits(g, low, high, inches) for g in result.max_gap_mm) for inches in (False, True))
+    screw = creep_words(orders) or format_angle(orders.screw_deg, True)
     return "\n".join((
         f"{magneto.name}: {gap}",
-        f"  backplate      {format_angle(orders.backplate_deg, True)}",
-        f"  contact screw  {creep_words(orders) or format_angle(orders.screw_deg, True)}",
-        f"From the designed setting: {', then '.join(moves) if moves else 'nothing to turn'}.",
-        f"  largest gap allowed  {limits}",
-        f"  {'OUT OF LIMITS: ' + '; '.join(found) if found else 'WITHIN LIMITS'}",
+        tr("  backplate      {angle:+deg}", angle=orders.backplate_deg),
+        tr("  contact screw  {screw}", screw=screw),
+        tr("From the designed setting: {moves}.", moves="; ".join(moves) or tr("nothing to turn")),
+        tr("  largest gap allowed  {limits}", limits=_limits(low, high, mm, inch)),
+        f"  {_verdict(found)}",
         CAUTION,
     ))  # fmt: skip
+
+
+def _limits(low: float, high: float, mm: int, inch: int) -> str:
+    words = marked("{low:.{mm}mm} to {high:.{mm}mm} = {low:.{inch}in} to {high:.{inch}in}")
+    return tr(words, low=low, high=high, mm=mm, inch=inch)
+
+
+def _verdict(faults_found: list[str]) -> str:
+    if not faults_found:
+        return tr("WITHIN LIMITS")
+    return tr("OUT OF LIMITS: {faults}", faults="; ".join(faults_found))
 
 
 def run_engine(arguments: argparse.Namespace) -> int:
@@ -119,21 +136,26 @@ def run_engine(arguments: argparse.Namespace) -> int:
     if arguments.json:
         print_json({"top_dead_centre_deg": top, "firing_deg": dict(firing), "firing_btdc_deg": dict(btdc)})
         return PASS
-    say(f"{engine.name}: crank degrees from No. 1's own firing top dead centre\n")
-    say("  cylinder   top dead centre   left fires                     right fires")
+    say(tr("{name}: crank degrees from No. 1's own firing top dead centre", name=engine.name) + "\n")
+    say(tr("  cylinder   top dead centre   left fires                     right fires"))
     for i in range(engine.cylinders):
         left, right = (
-            f"{format_angle(firing[side][i]):>8} = {format_angle(btdc[side][i]):>7} before top"
-            for side in ("left", "right")
+            tr(
+                "{at:>8} = {before:>7} before top",
+                at=format_angle(firing[side][i]),
+                before=format_angle(btdc[side][i]),
+            )
+            for side in SIDES
         )
         say(f"  {i + 1:>8}   {format_angle(top[i]):>15}   {left:<28}   {right}")
     wanted = engine.firing_btdc_deg
-    say(f"\nEach fires {wanted.left:g}° (left) and {wanted.right:g}° (right) before its own true top dead centre.")
+    words = marked("Each fires {left}° (left) and {right}° (right) before its own true top dead centre.")
+    say("\n" + tr(words, left=wanted.left, right=wanted.right))
     if engine.articulation is not None:
-        say("A compensated cam aims at equal piston position instead, which on link rods is not quite the same.")
+        say(tr("A compensated cam aims at equal piston position instead, which on link rods is not quite the same."))
     mismatch = firing_order_mismatch(engine)
     if mismatch:
-        say(f"Take care: {mismatch}.")
+        say(tr("Take care: {mismatch}.", mismatch=mismatch))
     say(CAUTION)
     return PASS
 
@@ -146,32 +168,33 @@ def readings_text(magneto: Magneto, backplate_deg: float, screw_deg: float) -> s
     result = internal_timing(magneto).readings(backplate_deg, screw_deg)
     plate, screw = format_angle(backplate_deg, True), format_angle(screw_deg, True)
     lines = [
-        f"{magneto.name}: backplate {plate}, contact screw {screw}",
+        tr("{name}: backplate {plate}, contact screw {screw}", name=magneto.name, plate=plate, screw=screw),
         "",
-        "  lobe   opens     E-gap error   closes    dwell     largest gap",
+        tr("  lobe   opens     E-gap error   closes    dwell     largest gap"),
     ]
     gaps, (low, high) = result.max_gap_mm.tolist(), magneto.gap_limits_mm
-    digits = {inches: max(length_digits(g, low, high, inches) for g in gaps) for inches in (False, True)}
+    mm, inch = (max(length_digits(g, low, high, inches) for g in gaps) for inches in (False, True))
     for i in range(len(result.opens_deg)):
-        opens = "never" if never_words(result, i) else format_angle(result.opens_deg[i])
+        opens = tr("never") if never_words(result, i) else format_angle(result.opens_deg[i])
         closes = format_angle(result.closes_deg[i])
         error, dwell = format_angle(result.e_gap_error_deg[i], True), format_angle(result.dwell_deg[i])
-        both = (format_length(gaps[i], inches, digits[inches]) for inches in (False, True))
-        gap = " = ".join(both)
+        gap = tr("{gap:.{mm}mm} = {gap:.{inch}in}", gap=gaps[i], mm=mm, inch=inch)
         lines.append(f"  {i + 1:>4}   {opens:<9} {error:<13} {closes:<9} {dwell:<9} {gap}")
     found, judged = faults(magneto, result), judged_words(magneto)
     offset, tolerance = float(result.mark_offset_mm), magneto.marks.tolerance_mm
     places = digits_beside(abs(offset), None, tolerance, 2)
     lines += [
         "",
-        f"  straightedge from the rim mark  {mark_words(f'{abs(offset):.{places}f} mm', offset)} "
-        f"(limit ±{tolerance:.{places}f} mm)",
-        f"  largest gap allowed             {low:.{digits[False]}f} to {high:.{digits[False]}f} mm = "
-        f"{format_length(low, True, digits[True])} to {format_length(high, True, digits[True])}",
-        f"  {'OUT OF LIMITS: ' + '; '.join(found) if found else 'WITHIN LIMITS'}"
-        + (f" ({judged})" if judged else ""),
+        tr(
+            "  straightedge from the rim mark  {mark} (limit ±{tolerance:.{places}mm})",
+            mark=mark_words(format_length(abs(offset), False, places), offset),
+            tolerance=tolerance,
+            places=places,
+        ),
+        tr("  largest gap allowed             {limits}", limits=_limits(low, high, mm, inch)),
+        f"  {_verdict(found)}" + (f" ({judged})" if judged else ""),
         "",
-        "Angles in degrees of the rotor from the neutral before No. 1 fires; a positive error opens late.",
+        tr("Angles in degrees of the rotor from the neutral before No. 1 fires; a positive error opens late."),
         CAUTION,
     ]
     return "\n".join(lines)

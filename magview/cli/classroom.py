@@ -20,49 +20,78 @@ PASS, FAIL = 0, 1
 
 def add_class_command(commands: argparse._SubParsersAction[Any]) -> None:
     """Put the class beside the other commands."""
-    whole = commands.add_parser("class", help=tr("a code for a class, its answer key, and its attempts gathered"))
+    whole = commands.add_parser(
+        "class", help=tr("Make a code for a class, print its answer key, gather its attempts.")
+    )
     parts = whole.add_subparsers(metavar="PART", required=True, parser_class=type(whole))
 
-    code = parts.add_parser("code", help=tr("make a class code, or say what one stands for"))
+    code = parts.add_parser("code", help=tr("Make a class code, or tell what a code stands for."))
     code.add_argument(
         "exercises",
         nargs="+",
         metavar="EXERCISE",
-        help=tr("shipped exercises or files, in order; or one code or set"),
+        help=tr("Take these exercises in this order, shipped or files; or one code or set's file."),
     )
-    code.add_argument("--seed", type=int, metavar="N", help=tr("the same seed makes the same code; left out: drawn"))
-    code.add_argument("--each-their-own", action="store_true", help=tr("a fault of their own for each pupil"))
-    code.add_argument("--no-hints", action="store_true", help=tr("the exercises' hints are not given"))
+    code.add_argument(
+        "--seed",
+        type=int,
+        metavar="N",
+        help=tr("Draw the faults by this number, such as 4711: the same number makes the same code."),
+    )
+    code.add_argument("--each-their-own", action="store_true", help=tr("Draw a fault of their own for each pupil."))
+    code.add_argument("--no-hints", action="store_true", help=tr("Give no hints."))
     code.add_argument(
         "--units",
         choices=("own", "metric", "inch"),
         default="own",
-        help=tr("straightedge, and blades beside the exercise's"),
+        help=tr("Choose rule and blades: the exercise's own, metric or inch."),
     )
-    code.add_argument("--minutes", type=int, metavar="N", help=tr("the time allowed for each exercise"))
-    code.add_argument("--title", default="", metavar="TEXT", help=tr("for the file and the key"))
-    code.add_argument("--pupil", action="append", default=[], metavar="NAME", help=tr("a pupil; again for each"))
-    code.add_argument("--save", metavar="OUT", help=tr("write the set as a file, pupils and own exercises included"))
+    code.add_argument(
+        "--minutes", type=int, metavar="N", help=tr("Allow this time for each exercise, in minutes, such as 20.")
+    )
+    code.add_argument(
+        "--title", default="", metavar="TEXT", help=tr("Write this title into the file and on the key.")
+    )
+    code.add_argument(
+        "--pupil",
+        action="append",
+        default=[],
+        metavar="NAME",
+        help=tr("Name a pupil. Give the option again for each further one."),
+    )
+    code.add_argument(
+        "--save",
+        metavar="OUT",
+        help=tr("Write the set, with pupils and own exercises, to a file, such as class.magview.json."),
+    )
     code.set_defaults(run=run_code)
 
-    key = parts.add_parser("key", help=tr("the answer key of a code or a set's file"))
-    key.add_argument("set", metavar="SET", help=tr("a code or a file"))
-    key.add_argument("--pupil", action="append", default=[], metavar="NAME", help=tr("a pupil; again for each"))
-    key.add_argument("--csv", metavar="OUT", help=tr("write it as CSV"))
+    key = parts.add_parser("key", help=tr("Print the answer key of a code or of a set's file."))
+    key.add_argument("set", metavar="SET", help=tr("Take this set: a code, or a file."))
+    key.add_argument(
+        "--pupil",
+        action="append",
+        default=[],
+        metavar="NAME",
+        help=tr("Name a pupil. Give the option again for each further one."),
+    )
+    key.add_argument("--csv", metavar="OUT", help=tr("Write the key as CSV, such as key.csv."))
     key.set_defaults(run=run_key)
 
-    gather = parts.add_parser("gather", help=tr("mark every attempt in a folder"))
-    gather.add_argument("folder", metavar="FOLDER")
-    gather.add_argument("--set", metavar="SET", help=tr("hold them against a code or a set's file"))
-    gather.add_argument("--csv", metavar="OUT", help=tr("write every attempt as CSV"))
-    gather.add_argument("--cache", metavar="FILE", help=tr("keep the marks there, for the next time"))
+    gather = parts.add_parser("gather", help=tr("Mark every attempt in a folder."))
+    gather.add_argument("folder", metavar="FOLDER", help=tr("Read the attempts in this folder."))
+    gather.add_argument("--set", metavar="SET", help=tr("Hold the attempts against this set: a code, or a file."))
+    gather.add_argument("--csv", metavar="OUT", help=tr("Write every attempt as CSV, such as marks.csv."))
+    gather.add_argument(
+        "--cache", metavar="FILE", help=tr("Keep the marks in this file, so that the next time is quicker.")
+    )
     gather.set_defaults(run=run_gather)
 
-    hand_in = parts.add_parser("hand-in", help=tr("put a finished attempt's file into the class's folder"))
-    hand_in.add_argument("attempt", metavar="ATTEMPT", help=tr("a file saved from a practice window"))
-    hand_in.add_argument("set", metavar="SET", help=tr("a code or a file"))
-    hand_in.add_argument("folder", metavar="FOLDER")
-    hand_in.add_argument("--pupil", required=True, metavar="NAME")
+    hand_in = parts.add_parser("hand-in", help=tr("Put a finished attempt into the class's folder."))
+    hand_in.add_argument("attempt", metavar="ATTEMPT", help=tr("Take this attempt: a file saved in Practise."))
+    hand_in.add_argument("set", metavar="SET", help=tr("Take this set: a code, or a file."))
+    hand_in.add_argument("folder", metavar="FOLDER", help=tr("Write it into this folder."))
+    hand_in.add_argument("--pupil", required=True, metavar="NAME", help=tr("Name the pupil whose attempt it is."))
     hand_in.set_defaults(run=run_hand_in)
 
 
@@ -77,7 +106,7 @@ def run_code(arguments: argparse.Namespace) -> int:
     stream.write(f"{why}\n" if why else f"{code_of(of)}\n")
     for number in range(1, len(of.exercises) + 1):
         exercise = of.exercise(number)
-        guide = tr("about {minutes} minutes", minutes=f"{exercise.minutes:g}")
+        guide = tr("about {minutes} minutes", minutes=exercise.minutes)
         stream.write(f"  {number}. {exercise.name} ({guide})\n")
     same = tr("A fault of their own for each pupil.") if of.each_their_own else tr("The same faults for everyone.")
     stream.write(f"{same}\n")

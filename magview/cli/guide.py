@@ -16,11 +16,13 @@ PAPERS = ("a4", "letter")
 
 def add_guide(commands: argparse._SubParsersAction[Any]) -> None:
     """Put the command beside the others."""
-    guide = commands.add_parser("guide", help=tr("the guide, as one HTML file or as PDF; or what is in it"))
-    guide.add_argument("--html", metavar="OUT", help=tr("write it as HTML"))
-    guide.add_argument("--pdf", metavar="OUT", help=tr("write it as PDF"))
-    guide.add_argument("--paper", choices=PAPERS, default="a4", help=tr("paper size; left out: a4"))
-    guide.add_argument("words", nargs="*", metavar="WORD", help=tr("words to search for"))
+    guide = commands.add_parser("guide", help=tr("Search the guide, or write it as one HTML file or as PDF."))
+    guide.add_argument("--html", metavar="OUT", help=tr("Write it as HTML, such as guide.html."))
+    guide.add_argument("--pdf", metavar="OUT", help=tr("Write it as PDF, such as guide.pdf."))
+    guide.add_argument("--paper", choices=PAPERS, default="a4", help=tr("Choose the size of paper: a4 or letter."))
+    guide.add_argument(
+        "words", nargs="*", metavar="WORD", help=tr("Search for these words, such as neutral or E-gap.")
+    )
     guide.set_defaults(run=run_guide)
 
 

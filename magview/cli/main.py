@@ -21,6 +21,7 @@ from magview.cli.paper import SIZES
 from magview.cli.paper import add_commands as add_paper_commands
 from magview.cli.sheet import add_commands
 from magview.spec.base import SpecError
+from magview.spec.language import marked, tr
 from magview.spec.library import shipped_names
 from magview.spec.magneto import Magneto
 from magview.spec.parse import parse_angle_deg, parse_btdc_deg, parse_length_mm
@@ -81,7 +82,7 @@ class _Parser(argparse.ArgumentParser):
     """Its commands by name."""
 
     def error(self, message: str) -> NoReturn:
-        _complain(f"{message}; `{self.prog} --help` shows what is allowed")
+        _complain(tr("{message}; `{program} --help` shows what is allowed", message=message, program=self.prog))
         raise SystemExit(BAD_INPUT)
 
 
@@ -104,85 +105,41 @@ def _complain(sentence: str) -> None:
 def _parser() -> _Parser:
     parser = _Parser(
         prog="magview",
-        description="A workbench for setting an aircraft magneto with breaker contacts. "
-        "Without a command it opens the window.",
+        description=tr(
+            "A workbench for setting an aircraft magneto with breaker contacts. Without a command it opens the "
+            "window."
+        ),
         epilog=CAUTION,
     )
-    parser.add_argument("--version", action="version", version=f"magview {__version__}")
+    parser.add_argument(
+        "--version", action="version", version=f"magview {__version__}", help=tr("Print the version and end.")
+    )
     shipped = ", ".join(shipped_names("magnetos"))
     parser.add_argument(
         "--magneto",
         metavar="MAGNETO",
-        help=f"what to open the window on: a file or a shipped one ({shipped})",
+        help=tr(
+            "Open the window on this magneto: a file, or the name of a shipped one ({shipped}).", shipped=shipped
+        ),
     )
     parser.set_defaults(run=_window)
-    commands = parser.add_subparsers(title="commands", metavar="COMMAND", parser_class=_Parser)
+    commands = parser.add_subparsers(title=tr("commands"), metavar="COMMAND", parser_class=_Parser)
+    calculators = [_add_readings(commands), _add_adjust(commands), _add_shift(commands), _add_engine(commands)]
 
-    readings = commands.add_parser("readings", help="where the contacts open and how far, for a setting")
-    readings.add_argument("magneto", metavar="MAGNETO", help=f"a file or a shipped magneto ({shipped})")
-    readings.add_argument("--backplate-deg", type=_angle, required=True, metavar="B", help="positive with rotation")
-    readings.add_argument("--screw-deg", type=_angle, required=True, metavar="S", help="positive = contacts closer")
-    readings.set_defaults(run=_readings)
-
-    adjust = commands.add_parser("adjust", help="the setting that gives a gap and opens at the E-gap")
-    adjust.add_argument("magneto", metavar="MAGNETO", help=f"a file or a shipped magneto ({shipped})")
-    adjust.add_argument("--gap", type=_length, required=True, metavar="GAP", help="with its unit: 0.33mm, 13thou")
-    adjust.set_defaults(run=_adjust)
-
-    shift = commands.add_parser("shift", help="which teeth to move at the coupling for the timing wanted")
-    installations = ", ".join(shipped_names("installations"))
-    shift.add_argument(
-        "installation", nargs="?", metavar="INSTALLATION", help=f"a file or a shipped one ({installations}), or:"
-    )
-    shift.add_argument("--magneto-teeth", type=_whole, metavar="N", help="teeth of the disc's magneto face")
-    shift.add_argument("--drive-teeth", type=_whole, metavar="N", help="teeth of the disc's drive face")
-    shift.add_argument("--rotor-turns-per-crank-turn", type=_ratio, metavar="K", help="a number or a fraction, 9/8")
-    shift.add_argument("--tolerance", type=_angle, metavar="DEG", help="timing tolerance, degrees of crank")
-    shift.add_argument(
-        "--synchronising-tolerance", type=_angle, metavar="DEG", help="how far both magnetos may be apart, of crank"
-    )
-    shift.add_argument("--rotation", choices=ROTATIONS, help="the magneto's, seen from its drive end")
-    shift.add_argument("--name", metavar="NAME", help="what the answer calls it")
-    shift.add_argument("--reads", type=_btdc, metavar="BTDC", help="where the lamp says it fires, or for both:")
-    shift.add_argument("--left-reads", type=_btdc, metavar="BTDC", help="where the left magneto fires, and")
-    shift.add_argument("--right-reads", type=_btdc, metavar="BTDC", help="where the right magneto fires")
-    shift.add_argument("--wanted", type=_btdc, metavar="BTDC", help="where it should; left out: as the engine's file")
-    shift.add_argument("--left-wanted", type=_btdc, metavar="BTDC", help="where the left magneto should")
-    shift.add_argument("--right-wanted", type=_btdc, metavar="BTDC", help="where the right magneto should")
-    shift.add_argument(
-        "--opening-change", type=_angle, metavar="DEG",
-        help="how much later the contacts open since the lamp was read, degrees of rotor; earlier is negative",
-    )  # fmt: skip
-    shift.add_argument(
-        "--checked", action="store_true", help="stroke, mark and finger were looked at: plan more than 90° of crank"
-    )
-    shift.add_argument(
-        "--move", type=_whole, metavar="N", help="which of the moves is judged and printed; left out: 1"
-    )
-    shift.add_argument("--pdf", metavar="OUT", help="write the move as a plan on one page, its steps to be ticked")
-    shift.add_argument("--paper", type=str.lower, choices=SIZES, default="a4", help="paper size; left out: a4")
-    shift.set_defaults(run=_shift)
-
-    engine = commands.add_parser("engine", help="true top dead centres and firing of every cylinder")
-    engine.add_argument(
-        "engine", metavar="ENGINE", help=f"a file or a shipped one ({', '.join(shipped_names('engines'))})"
-    )
-    engine.set_defaults(run=_engine)
-
-    opened = commands.add_parser("open", help="open a file in the window; `magview FILE` does the same")
+    opened = commands.add_parser("open", help=tr("Open a file in the window. `magview FILE` does the same."))
     opened.add_argument(
         "file",
         nargs="?",
         metavar="FILE",
-        help="a magneto, installation, exercise, lesson, attempt, class set or job sheet",
+        help=tr("Open this magneto, installation, exercise, lesson, attempt, class set or job sheet."),
     )
     opened.add_argument("--box", action="store_true", help=argparse.SUPPRESS)  # there is no terminal: say it in a box
     opened.set_defaults(run=_open)
 
-    desktop = commands.add_parser("desktop", help="put the program on your desktop: menu entry, icon, file types")
-    desktop.add_argument("--remove", action="store_true", help="take away again what was put there")
+    desktop = commands.add_parser("desktop", help=tr("Put menu entry, icon and file types on your desktop."))
+    desktop.add_argument("--remove", action="store_true", help=tr("Take them off the desktop again."))
     desktop.set_defaults(run=_desktop)
-    check = commands.add_parser("check", help="what this machine lacks for window, printing and files, if anything")
+    check = commands.add_parser("check", help=tr("Tell what this machine lacks for window, printing and files."))
     check.set_defaults(run=_check)
 
     add_commands(commands)
@@ -190,9 +147,126 @@ def _parser() -> _Parser:
     add_class_command(commands)
     add_guide(commands)
     parser.commands = commands.choices
-    for command in (readings, adjust, shift, engine, desktop, check):
-        command.add_argument("--json", action="store_true", help="full precision, for programs")
+    for command in (*calculators, desktop, check):
+        command.add_argument("--json", action="store_true", help=tr("Print JSON with all digits, for programs."))
     return parser
+
+
+def _add_magneto(command: argparse.ArgumentParser) -> None:
+    shipped = ", ".join(shipped_names("magnetos"))
+    words = tr("Take this magneto: a file, or the name of a shipped one ({shipped}).", shipped=shipped)
+    command.add_argument("magneto", metavar="MAGNETO", help=words)
+
+
+def _add_readings(commands: argparse._SubParsersAction[_Parser]) -> _Parser:
+    words = tr("Tell where the contacts open, and how far, for a setting of plate and contact screw.")
+    readings = commands.add_parser("readings", help=words, description=words)
+    _add_magneto(readings)
+    readings.add_argument(
+        "--backplate-deg",
+        type=_angle,
+        required=True,
+        metavar="B",
+        help=tr("Set the backplate to this angle, in degrees of plate, positive with rotation, such as 1.5."),
+    )
+    readings.add_argument(
+        "--screw-deg",
+        type=_angle,
+        required=True,
+        metavar="S",
+        help=tr(
+            "Set the contact screw to this angle, in degrees of screw, positive for contacts closer, such as -10."
+        ),
+    )
+    readings.set_defaults(run=_readings)
+    return readings
+
+
+def _add_adjust(commands: argparse._SubParsersAction[_Parser]) -> _Parser:
+    words = tr("Find the setting that gives a largest gap and opens at the E-gap.")
+    adjust = commands.add_parser("adjust", help=words, description=words)
+    _add_magneto(adjust)
+    adjust.add_argument(
+        "--gap",
+        type=_length,
+        required=True,
+        metavar="GAP",
+        help=tr("Aim at this largest gap. Write its unit: 0.33mm, 0.013in or 13thou."),
+    )
+    adjust.set_defaults(run=_adjust)
+    return adjust
+
+
+def _add_shift(commands: argparse._SubParsersAction[_Parser]) -> _Parser:
+    words = tr("Find the teeth to move at the coupling for the timing wanted.")
+    shift = commands.add_parser("shift", help=words, description=words)
+    add = shift.add_argument
+    shipped = ", ".join(shipped_names("installations"))
+    add(
+        "installation", nargs="?", metavar="INSTALLATION",
+        help=tr("Take coupling, engine and limits from this file or shipped installation "
+                "({shipped}).", shipped=shipped),
+    )  # fmt: skip
+    teeth = tr("Give the teeth of the disc at its magneto face, such as 20.")
+    add("--magneto-teeth", type=_whole, metavar="N", help=teeth)
+    teeth = tr("Give the teeth of the disc at its drive face, such as 19.")
+    add("--drive-teeth", type=_whole, metavar="N", help=teeth)
+    add(
+        "--rotor-turns-per-crank-turn", type=_ratio, metavar="K",
+        help=tr("Give the turns of the rotor for one turn of the crank, such as 1.5 or 9/8."),
+    )  # fmt: skip
+    add(
+        "--tolerance", type=_angle, metavar="DEG",
+        help=tr("Allow the firing to be this far from where it is wanted, in degrees of crank, such as 1."),
+    )  # fmt: skip
+    add(
+        "--synchronising-tolerance", type=_angle, metavar="DEG",
+        help=tr("Allow left and right to be this far apart, in degrees of crank, such as 0.5."),
+    )  # fmt: skip
+    add(
+        "--rotation", choices=ROTATIONS,
+        help=tr("Name the way the magneto turns, seen from its drive end: clockwise or anticlockwise."),
+    )  # fmt: skip
+    add("--name", metavar="NAME", help=tr("Call the magneto by this name in the answer."))
+    before = tr("in degrees of crank before top dead centre, such as 22; 3 ATDC is after it")
+    for option, words in (
+        ("--reads", marked("Give the firing that the lamp shows, {before}.")),
+        ("--left-reads", marked("For both magnetos: give the firing of the left one, {before}.")),
+        ("--right-reads", marked("For both magnetos: give the firing of the right one, {before}.")),
+        ("--wanted", marked("Aim at this firing, {before}. Without it, the engine's file says.")),
+        ("--left-wanted", marked("For both magnetos: aim at this firing of the left one, {before}.")),
+        ("--right-wanted", marked("For both magnetos: aim at this firing of the right one, {before}.")),
+    ):
+        add(option, type=_btdc, metavar="BTDC", help=tr(words, before=before))
+    add(
+        "--opening-change", type=_angle, metavar="DEG",
+        help=tr(
+            "Count in that the contacts were set anew since the lamp was read, and open this much later, in degrees "
+            "of rotor, such as 1.5; earlier is negative."
+        ),
+    )  # fmt: skip
+    add(
+        "--checked", action="store_true",
+        help=tr("Say that stroke, mark and finger were looked at: plan an error above 90° of crank."),
+    )  # fmt: skip
+    add(
+        "--move", type=_whole, metavar="N",
+        help=tr("Judge and print move N of the list, such as 2. Without it, the first."),
+    )  # fmt: skip
+    add("--pdf", metavar="OUT", help=tr("Write the move as a plan of one page with steps to tick, such as plan.pdf."))
+    add("--paper", type=str.lower, choices=SIZES, default="a4", help=tr("Choose the size of paper: a4 or letter."))
+    shift.set_defaults(run=_shift)
+    return shift
+
+
+def _add_engine(commands: argparse._SubParsersAction[_Parser]) -> _Parser:
+    words = tr("Tell every cylinder's true top dead centre and its firing.")
+    engine = commands.add_parser("engine", help=words, description=words)
+    shipped = ", ".join(shipped_names("engines"))
+    words = tr("Take this engine: a file, or the name of a shipped one ({shipped}).", shipped=shipped)
+    engine.add_argument("engine", metavar="ENGINE", help=words)
+    engine.set_defaults(run=_engine)
+    return engine
 
 
 def _argument(parse: Callable[[str], T]) -> Callable[[str], T]:
@@ -207,7 +281,7 @@ def _argument(parse: Callable[[str], T]) -> Callable[[str], T]:
 
 def _parse_whole(text: str) -> int:
     if not re.fullmatch(r"[+-]?[0-9]{1,9}", text.strip()):
-        raise ValueError(f"“{text[:40]}” is not a whole number")
+        raise ValueError(tr("“{text}” is not a whole number, such as 20", text=text[:40]))
     return int(text)
 
 
@@ -217,7 +291,7 @@ def _parse_ratio(text: str) -> Fraction:
             raise ValueError(text)
         return Fraction(text.replace(",", "."))
     except (ValueError, ZeroDivisionError) as error:
-        raise ValueError(f"“{text[:40]}” is not a number or a fraction such as 9/8") from error
+        raise ValueError(tr("“{text}” is not a number or a fraction, such as 1.5 or 9/8", text=text[:40])) from error
 
 
 _angle = _argument(parse_angle_deg)

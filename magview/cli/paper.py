@@ -25,33 +25,53 @@ LABELS = ("names", "blanks", "answers", "none")
 
 def add_commands(commands: argparse._SubParsersAction[Any]) -> None:
     """Put both commands beside the others."""
-    sheet = commands.add_parser("worksheet", help=tr("a worksheet of an exercise, or its answer key, as PDF"))
-    sheet.add_argument("exercise", nargs="?", metavar="EXERCISE", help=tr("a file or a shipped one (gap-wrong), or:"))
-    sheet.add_argument("--set", metavar="CODE", help=tr("a class's set instead, by its code or its file"))
-    for_whom = tr("with --set: for whom; may be given again; left out: those of the set's file")
+    sheet = commands.add_parser("worksheet", help=tr("Write a worksheet of an exercise, or its answer key, as PDF."))
+    sheet.add_argument(
+        "exercise",
+        nargs="?",
+        metavar="EXERCISE",
+        help=tr("Take this exercise: a file, or the name of a shipped one, such as gap-wrong."),
+    )
+    sheet.add_argument("--set", metavar="CODE", help=tr("Take a class's set instead: a code, or a file."))
+    for_whom = tr("With --set: name a pupil, and give the option again for each further one.")
     sheet.add_argument("--pupil", metavar="NAME", action="append", default=[], help=for_whom)
-    sheet.add_argument("--seed", metavar="N", default="0", help=tr("the code that draws the faults; left out: 0"))
-    sheet.add_argument("--key", action="store_true", help=tr("the answer key instead of the worksheet"))
-    sheet.add_argument("--hints", action="store_true", help=tr("print the exercise's hints, too"))
-    sheet.add_argument("--no-parts", action="store_true", help=tr("leave out the pictures whose parts are named"))
-    sheet.add_argument("--name", metavar="NAME", default="", help=tr("whose sheet it is; left out: a line for it"))
+    sheet.add_argument(
+        "--seed", metavar="N", default="0", help=tr("Draw the faults by this number, such as 4711. Without it, 0.")
+    )
+    sheet.add_argument("--key", action="store_true", help=tr("Write the answer key instead of the worksheet."))
+    sheet.add_argument("--hints", action="store_true", help=tr("Print the hints, too."))
+    sheet.add_argument(
+        "--no-parts", action="store_true", help=tr("Leave out the pictures whose parts are to be named.")
+    )
+    sheet.add_argument(
+        "--name", metavar="NAME", default="", help=tr("Print this name. Without it, a line to write it on.")
+    )
     _add_paper(sheet)
     sheet.set_defaults(run=run_worksheet)
 
-    pictures = commands.add_parser("handout", help=tr("pictures of a magneto or installation as PDF"))
-    pictures.add_argument("bench", metavar="BENCH", help=tr("a file or a shipped magneto or installation"))
+    pictures = commands.add_parser("handout", help=tr("Write pictures of a magneto or installation as PDF."))
     pictures.add_argument(
-        "--picture", choices=PICTURES, action="append", help=tr("which; may be given again; left out: all there are")
+        "bench", metavar="BENCH", help=tr("Take this magneto or installation: a file, or the name of a shipped one.")
     )
-    pictures.add_argument("--labels", choices=LABELS, default="names", help=tr("what stands beside the parts"))
-    pictures.add_argument("--told", action="store_true", help=tr("add what there is to say of each part"))
+    pictures.add_argument(
+        "--picture",
+        choices=PICTURES,
+        action="append",
+        help=tr("Choose a picture, and give the option again for each further one. Without it, all."),
+    )
+    pictures.add_argument(
+        "--labels", choices=LABELS, default="names", help=tr("Choose what stands beside the parts.")
+    )
+    pictures.add_argument("--told", action="store_true", help=tr("Add the description of each part."))
     _add_paper(pictures)
     pictures.set_defaults(run=run_handout)
 
 
 def _add_paper(command: argparse.ArgumentParser) -> None:
-    command.add_argument("--pdf", metavar="OUT", required=True, help=tr("the file to write"))
-    command.add_argument("--paper", type=str.lower, choices=SIZES, default="a4", help=tr("paper size; left out: a4"))
+    command.add_argument("--pdf", metavar="OUT", required=True, help=tr("Write this file, such as handout.pdf."))
+    command.add_argument(
+        "--paper", type=str.lower, choices=SIZES, default="a4", help=tr("Choose the size of paper: a4 or letter.")
+    )
 
 
 def run_worksheet(arguments: argparse.Namespace) -> int:

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any
 
 from magview.cli.streams import words_stream, write_pdf
 from magview.spec.files import write_text
+from magview.spec.language import marked, tr
 
 if TYPE_CHECKING:  # the other commands, and the window, do not wait for the job sheet
     from magview.job.history import Drift
@@ -22,21 +23,39 @@ KINDS = ("magneto", "engine", "installation", "job", "exercise", "class", "hande
 
 def add_commands(commands: argparse._SubParsersAction[Any]) -> None:
     """Put both commands beside the others."""
-    sheet = commands.add_parser("sheet", help="a job sheet: what it says, and as PDF, HTML, CSV or JSON")
-    sheet.add_argument("job", metavar="JOB", help="a file or a shipped one (seven-radial-left)")
-    for kind in ("pdf", "html", "csv"):
-        sheet.add_argument(f"--{kind}", metavar="OUT", help=f"write it as {kind.upper()}")
-    sheet.add_argument("--json-readings", metavar="OUT", help="write its readings as JSON")
-    sheet.add_argument("--paper", choices=PAPERS, default="a4", help="paper size of PDF and HTML; left out: a4")
+    sheet = commands.add_parser("sheet", help=tr("Tell how a job sheet stands; write it as PDF, HTML, CSV or JSON."))
     sheet.add_argument(
-        "--history", metavar="FOLDER", help="add earlier sheets of the same magneto from a folder, and their drift"
+        "job", metavar="JOB", help=tr("Take this job sheet: a file, or the shipped one (seven-radial-left).")
     )
-    sheet.add_argument("--json", action="store_true", help="its readings as JSON, for programs")
+    for kind in ("pdf", "html", "csv"):
+        words = tr("Write it as {kind}, such as sheet.{ending}.", kind=kind.upper(), ending=kind)
+        sheet.add_argument(f"--{kind}", metavar="OUT", help=words)
+    sheet.add_argument(
+        "--json-readings", metavar="OUT", help=tr("Write its readings as JSON, such as readings.json.")
+    )
+    sheet.add_argument(
+        "--paper", choices=PAPERS, default="a4", help=tr("Choose the size of paper of PDF and HTML: a4 or letter.")
+    )
+    sheet.add_argument(
+        "--history",
+        metavar="FOLDER",
+        help=tr("Add earlier sheets of the same magneto from this folder, and how its readings drift."),
+    )
+    sheet.add_argument("--json", action="store_true", help=tr("Print its readings as JSON, for programs."))
     sheet.set_defaults(run=run_sheet)
 
-    schema = commands.add_parser("schema", help="the JSON Schema of a file format")
-    schema.add_argument("kind", choices=KINDS, metavar="KIND", help=", ".join(KINDS))
+    schema = commands.add_parser("schema", help=tr("Print the JSON Schema of a kind of file."))
+    schema.add_argument(
+        "kind", choices=KINDS, metavar="KIND", help=tr("Choose the kind: {kinds}.", kinds=", ".join(KINDS))
+    )
     schema.set_defaults(run=run_schema)
+
+
+_SIGNED = {
+    None: marked("not signed"),
+    True: marked("signed"),
+    False: marked("CHANGED SINCE IT WAS SIGNED"),
+}
 
 
 def run_schema(arguments: argparse.Namespace) -> int:
@@ -85,7 +104,7 @@ def _drift(job: Job, folder: str | None, path: Path) -> Drift | None:
 
     found, refused = earlier_jobs(Path(folder), job, without=path)
     for sentence in refused:
-        sys.stderr.write(f"magview: passed over: {sentence}\n")
+        sys.stderr.write(f"magview: {tr('passed over: {why}', why=sentence)}\n")
     return drift_of([*(f.job for f in found), job])
 
 
@@ -96,8 +115,8 @@ def _text(job: Job, drift: Drift | None) -> str:
     from magview.spec.language import inside
 
     found = judge.progress(job)
-    lines = [job.title or "Magneto job sheet"]
-    lines += ["Invented for demonstration."] if job.invented else []
+    lines = [job.title or tr("Magneto job sheet")]
+    lines += [tr("Invented for demonstration.")] if job.invented else []
     lines += status.earlier(job)
     lines += status.dangers(job)
     for number, name in enumerate(STAGES, 1):
@@ -107,13 +126,21 @@ def _text(job: Job, drift: Drift | None) -> str:
     by = {(row.stage, row.field): row for row in rows(job)}
     for row in (by[v.stage, v.field] for v in found.out):
         limits = f" ({row.limits_shown})" if row.limits_shown else ""
-        lines.append(f"  {row.verdict}: {title_of(row.stage)}, {inside(row.label)}: {row.shown}{limits}")
-    lines += [f"  MISSING: {sentence}" for sentence in found.missing]
+        lines.append(f"  {tr(row.verdict)}: {title_of(row.stage)}, {inside(row.label)}: {row.shown}{limits}")
+    lines += [f"  {tr('MISSING: {what}', what=sentence)}" for sentence in found.missing]
     lines += [f"  {sentence}" for name in STAGES for sentence in status.follows(job, name) if name == "ground_run"]
-    lines += [f"  TO BE CLEARED UP: {sentence}" for name in found.doubtful for sentence in status.doubts(job, name)]
+    lines += [
+        f"  {tr('TO BE CLEARED UP: {what}', what=sentence)}"
+        for name in found.doubtful
+        for sentence in status.doubts(job, name)
+    ]
     lines += [f"  {sentence}" for sentence in (unjudged_words(job),) if sentence]
-    signed = {None: "not signed", True: "signed", False: "CHANGED SINCE IT WAS SIGNED"}[found.signature]
-    out = f", with {status.out_words(len(found.out))}" if found.out else ""
-    lines.append(f"  {'Finished' if found.finished else 'Not finished'}; {signed}{out}.")
+    finished = tr("Finished") if found.finished else tr("Not finished")
+    signed = tr(_SIGNED[found.signature])
+    if found.out:
+        out = status.out_words(len(found.out))
+        lines.append(f"  {tr('{finished}; {signed}, with {out}.', finished=finished, signed=signed, out=out)}")
+    else:
+        lines.append(f"  {tr('{finished}; {signed}.', finished=finished, signed=signed)}")
     lines += [f"  {sentence}" for sentence in (() if drift is None else drift.sentences)]
     return "\n".join([*lines, *CAUTIONS, ""])

@@ -28,7 +28,7 @@ from magview.physics.engine.lamp import ASK_FIRST_DEG, LOOK_FIRST_DEG, lamp_afte
 from magview.physics.engine.pair_plan import PairPlan, Reading, plan_pair
 from magview.spec.base import SpecError
 from magview.spec.engine import Installation
-from magview.spec.language import format_angle
+from magview.spec.language import format_angle, marked, tr
 from magview.spec.library import find_installation
 from magview.spec.magneto import Rotation
 
@@ -64,7 +64,7 @@ def run_shift(arguments: argparse.Namespace) -> int:
     if both:
         return _run_both(arguments, coupling)
     if arguments.reads is None:
-        raise SpecError("give --reads, or both --left-reads and --right-reads")
+        raise SpecError(tr("give --reads, or both --left-reads and --right-reads"))
     side: Side = "right" if coupling.installation and coupling.installation.position == "right" else "left"
     return _run_one(arguments, coupling, _reading(arguments, coupling, side, arguments.reads, "--reads"))
 
@@ -75,7 +75,10 @@ def _coupling(arguments: argparse.Namespace) -> Coupling:
     if arguments.installation is not None:
         if any(value is not None for value in (*by_hand, *extras)):
             raise SpecError(
-                "give either an INSTALLATION or the coupling's teeth, ratio, tolerances, rotation and name, not both"
+                tr(
+                    "give either an INSTALLATION or the coupling's teeth, ratio, tolerances, rotation and name, "
+                    "not both"
+                )
             )
         found = find_installation(arguments.installation)
         engine, teeth = found.engine, found.coupling
@@ -85,14 +88,15 @@ def _coupling(arguments: argparse.Namespace) -> Coupling:
         )  # fmt: skip
     if None in by_hand:
         raise SpecError(
-            "without an INSTALLATION, --magneto-teeth, --drive-teeth, --rotor-turns-per-crank-turn and --wanted "
-            "are all needed"
+            tr(
+                "without an INSTALLATION, --magneto-teeth, --drive-teeth, --rotor-turns-per-crank-turn and --wanted "
+                "are all needed"
+            )
         )
     for option, value in (("--tolerance", extras[0]), ("--synchronising-tolerance", extras[1])):
         if value is not None and not 0 < value <= MOST_TOLERANCE_DEG:
-            raise SpecError(
-                f"{option} is {value:g}; it must be above 0° and at most {MOST_TOLERANCE_DEG:g}° of crank, such as 1"
-            )
+            words = marked("{option} is {value}; it must be above 0° and at most {most}° of crank, such as 1")
+            raise SpecError(tr(words, option=option, value=value, most=MOST_TOLERANCE_DEG))
     return Coupling(
         arguments.name, *by_hand, arguments.rotation, arguments.tolerance, arguments.synchronising_tolerance, None
     )
@@ -104,17 +108,22 @@ def _reading(arguments: argparse.Namespace, coupling: Coupling, side: Side, read
     if wanted is None and coupling.installation is not None:
         wanted = getattr(coupling.installation.engine.firing_btdc_deg, side)
     if wanted is None:
-        raise SpecError("without an INSTALLATION, --wanted is needed: where it should fire, such as --wanted 27")
+        raise SpecError(tr("without an INSTALLATION, --wanted is needed: where it should fire, such as --wanted 27"))
     for name, value in ((option, reads), (option.replace("reads", "wanted"), wanted)):
         if abs(value) > BTDC_LIMIT_DEG:
-            raise SpecError(f"{name} is {value:g}; it must lie within ±{BTDC_LIMIT_DEG:g}° of top dead centre")
+            words = marked("{option} is {value}; it must lie within ±{limit}° of top dead centre")
+            raise SpecError(tr(words, option=name, value=value, limit=BTDC_LIMIT_DEG))
     if arguments.opening_change is not None:
         reads = lamp_after_deg(reads, float(coupling.ratio), opening_change_deg=arguments.opening_change)
     off = abs(reads - wanted)
     if off > ASK_FIRST_DEG and not arguments.checked:
         raise SpecError(
-            f"the timing is {off:g}° of crank out, more than {ASK_FIRST_DEG:g}°: look at stroke, mark and finger "
-            "first, then say --checked"
+            tr(
+                "the timing is {off}° of crank out, more than {limit}°: look at stroke, mark and finger first, then "
+                "say --checked",
+                off=off,
+                limit=ASK_FIRST_DEG,
+            )
         )
     return Reading(coupling.magneto_teeth, coupling.drive_teeth, coupling.ratio, reads, wanted)
 
@@ -131,10 +140,10 @@ def _run_one(arguments: argparse.Namespace, coupling: Coupling, reading: Reading
         raise SpecError(str(error)) from error
     number = 1 if arguments.move is None else arguments.move
     if not 1 <= number <= len(moves):
-        raise SpecError(f"--move is {number}; there are the moves 1 to {len(moves)}")
+        raise SpecError(tr("--move is {number}; there are the moves 1 to {last}", number=number, last=len(moves)))
     move, tolerance = moves[number - 1], coupling.timing_tolerance_deg
     if arguments.pdf is not None and arguments.opening_change is not None:
-        raise SpecError("--pdf needs a reading that stands: read the lamp again, and leave --opening-change out")
+        raise SpecError(tr("--pdf needs a reading that stands: read the lamp again, and leave --opening-change out"))
     _print_plan(arguments, coupling, reading, move)
     good = None if tolerance is None else within_tolerance(move, tolerance)
     change = arguments.opening_change
@@ -147,12 +156,13 @@ def _run_one(arguments: argparse.Namespace, coupling: Coupling, reading: Reading
     else:
         shown = moves[: max(MOST_SHOWN, number)]
         if arguments.opening_change is not None:
-            say(
-                f"{arguments.reads:g}° is out of date: the contacts were set anew. The lamp should now read "
-                f"{format_angle(reads)}. Read it again before any tooth is moved.", stream
-            )  # fmt: skip
+            words = marked(
+                "{old}° is out of date: the contacts were set anew. The lamp should now read {now:deg}. Read it "
+                "again before any tooth is moved."
+            )
+            say(tr(words, old=arguments.reads, now=reads), stream)
         if abs(reads - wanted) > LOOK_FIRST_DEG:
-            say(f"{LOOK_FIRST} {LOOK_FIRST_WHY}", stream)
+            say(f"{tr(LOOK_FIRST)} {tr(LOOK_FIRST_WHY)}", stream)
         say(_moves_text(shown, reading, coupling), stream)
         say(f"  {tooth_degrees(reading.magneto_teeth, reading.drive_teeth, coupling.ratio)}", stream)
         say(f"  {_verdict_text(moves, number, arguments.move is not None, tolerance)}", stream)
@@ -175,36 +185,40 @@ def _inputs(coupling: Coupling) -> dict[str, object]:
 def _verdict_text(moves: list[Move], number: int, asked: bool, tolerance: float | None) -> str:
     """What is said of the move asked for, or of the first: a move's own error is not the coupling's best."""
     if tolerance is None:
-        return (
+        return tr(
             "The engine's manual says whether that is near enough; --tolerance or an INSTALLATION brings the limit."
         )
     if asked:
         outside = move_outside_tolerance(moves[number - 1], tolerance)
-        return f"Move {number}: " + (
-            f"{outside}." if outside else f"within the tolerance of {tolerance:g}° of crank."
-        )
+        if outside:
+            return tr("Move {number}: {outside}.", number=number, outside=outside)
+        words = marked("Move {number}: within the tolerance of {tolerance}° of crank.")
+        return tr(words, number=number, tolerance=tolerance)
     outside = outside_tolerance(moves, tolerance)
     if outside is None:
-        return f"The first is within the tolerance of {tolerance:g}° of crank."
-    near = [format_angle(move.result_btdc_deg) for move in nearest_firings(moves)]
-    return f"{outside[0].upper()}{outside[1:]}." + (
-        f" Nearest on either side: {near[0]} or {near[1]}." if near[1:] else ""
-    )
+        return tr("The first is within the tolerance of {tolerance}° of crank.", tolerance=tolerance)
+    told, near = f"{outside[0].upper()}{outside[1:]}.", [move.result_btdc_deg for move in nearest_firings(moves)]
+    if not near[1:]:
+        return told
+    return f"{told} {tr('Nearest on either side: {one:deg} or {other:deg}.', one=near[0], other=near[1])}"
 
 
 def _moves_text(moves: list[Move], reading: Reading, coupling: Coupling) -> str:
-    name = "" if coupling.name is None else f"{coupling.name}: "
+    words = (
+        marked("Fires at {reads}°, wanted {wanted}° before top dead centre. Moves, best first:")
+        if coupling.name is None
+        else marked("{name}: fires at {reads}°, wanted {wanted}° before top dead centre. Moves, best first:")
+    )
+    reads, wanted = reading.reads_btdc_deg, reading.wanted_btdc_deg
     lines = [
-        f"{name}fires at {reading.reads_btdc_deg:g}°, wanted {reading.wanted_btdc_deg:g}° before top dead centre. "
-        "Moves, best first:",
+        tr(words, name=coupling.name, reads=reads, wanted=wanted),
         "",
-        "       fires at   from wanted   magneto flange on the disc; disc on the drive flange",
+        tr("       fires at   from wanted   magneto flange on the disc; disc on the drive flange"),
     ]
     for n, move in enumerate(moves, start=1):
-        words = _words(move, coupling)
+        flange, disc = _words(move, coupling)
         result, residual = format_angle(move.result_btdc_deg), format_angle(move.residual_deg, True)
-        lines.append(f"  {n:>2}   {result:<8}   {residual:<11}   {words[0]}; {words[1]}")
-    lines[0] = lines[0][0].upper() + lines[0][1:]
+        lines.append(f"  {n:>2}   {result:<8}   {residual:<11}   {flange}; {disc}")
     return "\n".join([*lines, ""])
 
 
@@ -215,7 +229,7 @@ def _words(move: Move, coupling: Coupling) -> tuple[str, str]:
 
 
 def _say_care(stream: TextIO) -> None:
-    care = "Mark disc, flanges and engine before taking anything apart; move one tooth at a time."
+    care = tr("Mark disc, flanges and engine before taking anything apart; move one tooth at a time.")
     say(f"{care}\n{CAUTION}", stream)
 
 
@@ -224,7 +238,7 @@ def _print_plan(arguments: argparse.Namespace, coupling: Coupling, reading: Read
     if arguments.pdf is None:
         return
     if coupling.installation is None:
-        raise SpecError("--pdf needs an INSTALLATION: the plan names magneto and engine, and which way they turn")
+        raise SpecError(tr("--pdf needs an INSTALLATION: the plan names magneto and engine, and which way they turn"))
     from magview.job.shift_plan import plan_from, shift_documents
 
     page = plan_from(
@@ -239,15 +253,17 @@ def _print_plan(arguments: argparse.Namespace, coupling: Coupling, reading: Read
 def _run_both(arguments: argparse.Namespace, coupling: Coupling) -> int:
     timing, together = coupling.timing_tolerance_deg, coupling.synchronising_tolerance_deg
     if arguments.reads is not None or arguments.left_reads is None or arguments.right_reads is None:
-        raise SpecError("give --reads for one magneto, or both --left-reads and --right-reads")
+        raise SpecError(tr("give --reads for one magneto, or both --left-reads and --right-reads"))
     if arguments.opening_change is not None:
-        raise SpecError("--opening-change is for one magneto: give --reads")
+        raise SpecError(tr("--opening-change is for one magneto: give --reads"))
     if arguments.pdf is not None or arguments.move is not None:
-        raise SpecError("--pdf and --move are for one magneto: give --reads, and print each magneto's plan by itself")
+        raise SpecError(
+            tr("--pdf and --move are for one magneto: give --reads, and print each magneto's plan by itself")
+        )
     if coupling.installation is not None and coupling.installation.position == "single":
-        raise SpecError("this installation has a single magneto: give --reads")
+        raise SpecError(tr("this installation has a single magneto: give --reads"))
     if timing is None or together is None:
-        raise SpecError("without an INSTALLATION, both magnetos need --tolerance and --synchronising-tolerance")
+        raise SpecError(tr("without an INSTALLATION, both magnetos need --tolerance and --synchronising-tolerance"))
     readings = {
         side: _reading(arguments, coupling, side, getattr(arguments, f"{side}_reads"), f"--{side}-reads")
         for side in SIDES
@@ -280,21 +296,37 @@ def _pair_text(
 ) -> str:
     lines = [] if coupling.name is None else [coupling.name]
     for side, reading in readings.items():
-        lines.append(
-            f"{side.capitalize()} fires at {reading.reads_btdc_deg:g}°, "
-            f"wanted {reading.wanted_btdc_deg:g}° before top dead centre."
-        )
-    allowed = f"within {timing:g}° of where it should fire and both within {together:g}° of one another"
+        lines.append(tr(_FIRES[side], reads=reading.reads_btdc_deg, wanted=reading.wanted_btdc_deg))
+    words = _NO_PAIR if found is None else _TOGETHER
+    lines.append(tr(words, timing=timing, together=together))
     if found is None:
-        lines.append(f"No pair of moves brings each {allowed}.")
         return "\n".join(lines)
-    lines.append(f"Moved together, each comes {allowed}:")
     for side in SIDES:
         move: Move = getattr(found, side)
         flange, disc = _words(move, coupling)
-        lines.append(
-            f"  {side:<5}  magneto flange on the disc: {flange}; disc on the drive flange: {disc}; then fires at "
-            f"{format_angle(move.result_btdc_deg)}, {format_angle(move.residual_deg, True)} from wanted"
-        )
-    lines.append(f"  Their errors then differ by {format_angle(abs(found.difference_deg))} of crank.")
+        lines.append(tr(_MOVED[side], flange=flange, disc=disc, fires=move.result_btdc_deg, off=move.residual_deg))
+    lines.append(tr("  Their errors then differ by {angle:deg} of crank.", angle=abs(found.difference_deg)))
     return "\n".join(lines)
+
+
+_FIRES = {
+    "left": marked("Left fires at {reads}°, wanted {wanted}° before top dead centre."),
+    "right": marked("Right fires at {reads}°, wanted {wanted}° before top dead centre."),
+}
+_NO_PAIR = marked(
+    "No pair of moves brings each within {timing}° of where it should fire and both within {together}° of one "
+    "another."
+)
+_TOGETHER = marked(
+    "Moved together, each comes within {timing}° of where it should fire and both within {together}° of one another:"
+)
+_MOVED = {
+    "left": marked(
+        "  left   magneto flange on the disc: {flange}; disc on the drive flange: {disc}; then fires at {fires:deg}, "
+        "{off:+deg} from wanted"
+    ),
+    "right": marked(
+        "  right  magneto flange on the disc: {flange}; disc on the drive flange: {disc}; then fires at {fires:deg}, "
+        "{off:+deg} from wanted"
+    ),
+}

@@ -26,7 +26,9 @@ def words_stream(*outputs: str | None, json_wanted: bool = False) -> TextIO:
     """
     taken = sum(1 for out in outputs if out is not None and Path(out) == STANDARD)
     if taken + json_wanted > 1 and taken:
-        raise SpecError("standard output takes one thing at a time: name a file, such as out.pdf, in place of “-”")
+        raise SpecError(
+            tr("standard output takes one thing at a time: name a file, such as out.pdf, in place of “-”")
+        )
     return sys.stderr if taken else sys.stdout
 
 

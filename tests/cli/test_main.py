@@ -264,4 +264,4 @@ def test_a_gap_just_out_of_limits_does_not_read_as_the_limit(capsys):
     code, out, _ = run(capsys, "readings", "seven-radial", "--backplate-deg", "0", "--screw-deg", f"{screw:.9f}")
     assert code == 1
     assert "0.3601 mm = 0.01418 in" in out
-    assert "0.3000 to 0.3600 mm = 0.01181 in to 0.01417 in" in out
+    assert "0.3000 mm to 0.3600 mm = 0.01181 in to 0.01417 in" in out
