@@ -7,9 +7,8 @@ import sys
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from magview.cli.streams import words_stream
+from magview.cli.streams import words_stream, write_out
 from magview.spec.base import SpecError
-from magview.spec.files import write_text
 from magview.spec.language import tr
 
 if TYPE_CHECKING:  # the other commands, and the window, do not wait for the class
@@ -97,12 +96,13 @@ def add_class_command(commands: argparse._SubParsersAction[Any]) -> None:
 
 def run_code(arguments: argparse.Namespace) -> int:
     """Print a code and what it stands for. Exit code 1 for a set that needs its file and is not written to one."""
-    from magview.classroom.sets import code_of, why_no_code, write_set
+    from magview.classroom.sets import code_of, why_no_code
+    from magview.spec.files import dump_json
 
     of = _asked(arguments)
     why, stream = why_no_code(of), words_stream(arguments.save)
     if arguments.save:
-        write_set(Path(arguments.save), of)
+        write_out(arguments.save, dump_json(of))
     stream.write(f"{why}\n" if why else f"{code_of(of)}\n")
     for number in range(1, len(of.exercises) + 1):
         exercise = of.exercise(number)
@@ -157,7 +157,7 @@ def run_key(arguments: argparse.Namespace) -> int:
     of = open_set(arguments.set)
     entries = answer_key(of, arguments.pupil)
     if arguments.csv:
-        write_text(Path(arguments.csv), key_csv(entries))
+        write_out(arguments.csv, key_csv(entries))
     words_stream(arguments.csv).write(key_text(of, entries, "" if why_no_code(of) else code_of(of)))
     return PASS
 
@@ -172,7 +172,7 @@ def run_gather(arguments: argparse.Namespace) -> int:
     results = Gatherer(Path(arguments.cache) if arguments.cache else None).gather(Path(arguments.folder))
     summary = summarise(results, of)
     if arguments.csv:
-        write_text(Path(arguments.csv), summary_csv(summary))
+        write_out(arguments.csv, summary_csv(summary))
     lines = [tr("{count} attempts count, of {files} files.", count=len(summary.counted), files=len(results))]
     for p in summary.pupils:
         line = tr("{name}: {percent} %, {passed} of {done} passed", name=p.name, percent=p.percent, passed=p.passed,

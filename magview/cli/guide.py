@@ -7,8 +7,7 @@ import sys
 from pathlib import Path
 from typing import Any
 
-from magview.cli.streams import words_stream, write_pdf
-from magview.spec.files import write_text
+from magview.cli.streams import words_stream, write_out, write_pdf
 from magview.spec.language import tr
 
 PAPERS = ("a4", "letter")
@@ -38,7 +37,7 @@ def run_guide(arguments: argparse.Namespace) -> int:
 
     stream = words_stream(arguments.html, arguments.pdf)
     if arguments.html:
-        write_text(Path(arguments.html), document_html(book(arguments.paper)))
+        write_out(arguments.html, document_html(book(arguments.paper)))
     if arguments.pdf:
         write_pdf(Path(arguments.pdf), book(arguments.paper), or_html=True)
     if arguments.words:

@@ -7,8 +7,7 @@ import sys
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from magview.cli.streams import words_stream, write_pdf
-from magview.spec.files import write_text
+from magview.cli.streams import words_stream, write_out, write_pdf
 from magview.spec.language import marked, tr
 
 if TYPE_CHECKING:  # the other commands, and the window, do not wait for the job sheet
@@ -86,11 +85,11 @@ def run_sheet(arguments: argparse.Namespace) -> int:
     drift = _drift(job, arguments.history, path)
     printed = document(job, arguments.paper, drift)
     if arguments.html:
-        write_text(Path(arguments.html), document_html(printed))
+        write_out(arguments.html, document_html(printed))
     if arguments.csv:
-        write_text(Path(arguments.csv), csv_text(job))
+        write_out(arguments.csv, csv_text(job))
     if arguments.json_readings:
-        write_text(Path(arguments.json_readings), json_text(job))
+        write_out(arguments.json_readings, json_text(job))
     if arguments.pdf:
         write_pdf(Path(arguments.pdf), printed, or_html=True)
     stream.write(json_text(job) if arguments.json else _text(job, drift))

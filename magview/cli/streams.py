@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING, Any, TextIO
 import numpy as np
 
 from magview.spec.base import SpecError
-from magview.spec.files import STANDARD
+from magview.spec.files import STANDARD, write_text
 from magview.spec.language import tr
 
 if TYPE_CHECKING:  # commands without paper do not wait for it
@@ -46,9 +46,24 @@ def write_pdf(path: Path, *documents: Document, or_html: bool = False) -> int:
         raise SpecError(tr("no PDF: {reason} For HTML, which needs no Qt, use --html.", reason=reason))
     if reason is not None:
         raise SpecError(tr("no PDF: {reason}", reason=reason))
-    from magview.ui.paper.pdf import print_pdf
+    from magview.ui.paper.pdf import pdf_bytes
+    from magview.ui.pictures.export import written_beside
 
-    return print_pdf(path, *documents)
+    data, pages = pdf_bytes(*documents)
+    if path == STANDARD:
+        sys.stdout.buffer.write(data)
+        return pages
+    with written_beside(path) as temporary:
+        temporary.write_bytes(data)
+    return pages
+
+
+def write_out(out: str, text: str) -> None:
+    """Write an output of a command: a file, whole or not at all, or standard output where its name is `-`."""
+    if Path(out) == STANDARD:
+        sys.stdout.write(text)
+    else:
+        write_text(Path(out), text)
 
 
 def say(text: str, stream: TextIO | None = None) -> None:

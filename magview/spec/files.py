@@ -330,13 +330,7 @@ def write_model(path: Path, model: Model) -> None:
 
 
 def write_text(path: Path, text: str) -> None:
-    """Replace a file atomically: write beside it, fsync, rename. Raises SpecError; the old file then stands.
-
-    `STANDARD` is written to as it is.
-    """
-    if path == STANDARD:
-        sys.stdout.write(text)
-        return
+    """Replace a file atomically: write beside it, fsync, rename. Raises SpecError; the old file then stands."""
     temporary = None
     try:
         path = path.resolve()  # a link goes on leading to the file that is replaced

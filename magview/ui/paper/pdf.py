@@ -14,7 +14,6 @@ from PySide6.QtGui import QGuiApplication, QPainter, QPdfWriter
 
 from magview import __version__
 from magview.paper.blocks import Document, printable
-from magview.spec.files import STANDARD
 from magview.ui.paper.layout import DPI, Layout
 from magview.ui.pictures.export import prepare, written_beside
 
@@ -26,9 +25,6 @@ def print_pdf(path: Path, *documents: Document) -> int:
     cannot be written or there is no font.
     """
     data, pages = pdf_bytes(*documents)
-    if path == STANDARD:
-        sys.stdout.buffer.write(data)
-        return pages
     with written_beside(path) as temporary:
         temporary.write_bytes(data)
     return pages
