@@ -106,6 +106,7 @@ def test_one_wrong_reading_is_told_and_widens_the_interval():
     assert any("scatter" in s and "as stated" in s for s in drift.sentences)
 
 
+@pytest.mark.sweep
 def test_the_prediction_interval_holds_the_next_reading_as_often_as_it_says():
     """Monte Carlo against the closed form: normal scatter, seven sheets, 95 in 100 (a robust line is a bit off)."""
     rng, inside, runs = np.random.default_rng(11), 0, 400

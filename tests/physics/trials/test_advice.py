@@ -27,7 +27,7 @@ from tests.benchmarks.simulated_mechanics import (
     repeated,
     wider_than_bracket,
 )
-from tests.counts import examples
+from tests.counts import examples, sampled
 from tests.magnetos import build, magnetos
 from tests.physics.trials.test_trial import plate_at
 
@@ -237,10 +237,9 @@ def test_a_gap_in_limits_that_the_others_do_not_lead_to_is_done_with_a_doubt():
 # ---------------------------------------------------------------------- simulated mechanics, few of them
 
 
-@pytest.mark.parametrize("scenario", SCENARIOS)
-def test_simulated_mechanics_are_no_slower_than_by_the_rule_and_repeat_nothing(scenario):
+@pytest.mark.parametrize(("_", "blade_mm", "index_deg"), sampled(SCENARIOS, 1))
+def test_simulated_mechanics_are_no_slower_than_by_the_rule_and_repeat_nothing(_, blade_mm, index_deg):
     """40 mechanics; the figures of 500 are printed by tests/benchmarks/simulated_mechanics.py."""
-    _, blade_mm, index_deg = scenario
     hands = drawn(40, 2, CAREFUL, blade_mm, index_deg)
     more = counts(hands, advised, 3) - counts(hands, proportional, 3)
     assert more.mean() < 0.25  # the spread of a mean of 40 is about 0.1
@@ -252,6 +251,7 @@ def test_simulated_mechanics_are_no_slower_than_by_the_rule_and_repeat_nothing(s
         assert not any(wider_than_bracket(a) for a in advices)
 
 
+@pytest.mark.sweep
 def test_simulated_mechanics_out_of_reach_hear_so_soon():
     said = []
     for i, m in enumerate(drawn(12, 5, CAREFUL, THOU, FAR_DEG, reachable=False)):
@@ -261,6 +261,7 @@ def test_simulated_mechanics_out_of_reach_hear_so_soon():
     assert said.count(Outcome.UNREACHABLE) + said.count(Outcome.DONE) >= 9
 
 
+@pytest.mark.sweep
 def test_intervals_hold_what_they_state():
     """28 mechanics, 84 intervals of each kind: 95 % is allowed 84 to 100, 68 % from 52 to 84, three spreads."""
     coverage = covered(drawn(28, 7, CAREFUL, 0.01, 2.0), 5, most=3)

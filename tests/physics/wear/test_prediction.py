@@ -22,7 +22,7 @@ from magview.physics.wear.prediction import (
     worn,
 )
 from magview.spec.library import find_magneto
-from tests.counts import examples
+from tests.counts import examples, sampled
 from tests.magnetos import build, magnetos
 
 few = settings(max_examples=examples(40), deadline=None)
@@ -357,7 +357,7 @@ def test_one_wrong_reading_in_five_widens_the_interval_until_it_holds_the_truth(
     assert found.low < 0.02 < found.high and found.high - found.low > 10 * (right.high - right.low)
 
 
-@pytest.mark.parametrize("count", [2, 3, 5, 8])
+@pytest.mark.parametrize("count", sampled([2, 3, 5, 8], 1))
 def test_the_interval_holds_the_truth_as_often_as_it_says(count):
     """2,000 simulated histories with rectangular readings: at least 95 % less three standard errors; a bounded sum of
     two is held more often than a normal one."""

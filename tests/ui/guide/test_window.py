@@ -22,6 +22,7 @@ from magview.ui.kit.theme import DARK, HIGH_CONTRAST, LIGHT, colours
 from magview.ui.paper.pdf import pdf_bytes
 from magview.ui.plots.pane import SHEETS
 from magview.ui.shell.panes import PANELS
+from tests.counts import swept
 from tests.guide.test_pages import KEY, bold
 from tests.hands import timers_at_rest
 from tests.ui.paper.test_pdf import Pdf, bare
@@ -373,7 +374,7 @@ def test_every_key_named_in_the_guide_is_one(open_window, open_practice):
 # ---------------------------------------------------------------------- on paper
 
 
-@pytest.mark.parametrize(("paper", "size"), [("a4", (595, 842)), ("letter", (612, 792))])
+@pytest.mark.parametrize(("paper", "size"), [("a4", (595, 842)), swept(("letter", (612, 792)))])
 def test_every_word_can_be_selected_in_the_pdf(qapp, tmp_path, paper, size):
     data, count = pdf_bytes(book(paper))
     pdf = Pdf(data)
