@@ -52,7 +52,7 @@ class ClassSet(Model):
         marked("Title"), marked("What the class is told this set is called."), ""
     )
     seed: Annotated[int, Field(ge=0, le=MOST_SEED)] = Field(
-        title=marked("Number"), description=marked("Everything hidden is drawn from it.")
+        title=marked("Number"), description=marked("The same number draws the same faults.")
     )
     each_their_own: Annotated[
         bool,
@@ -89,7 +89,9 @@ class ClassSet(Model):
         title=marked("Exercises"), description=marked("In the order they are worked at.")
     )
     pupils: Annotated[tuple[Name, ...], Field(max_length=500)] = may_say(
-        marked("Pupils"), marked("Names or numbers, for the answer key and to see who is missing."), ()
+        marked("Pupils, one name or number a line"),
+        marked("Not in the code; for the answer key, and to see who is missing."),
+        (),
     )
 
     @model_validator(mode="after")

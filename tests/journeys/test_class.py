@@ -46,9 +46,10 @@ def test_a_class_from_the_code_to_who_needs_help(instructor, tmp_path, qtbot):
     row = next(i for i in range(there.count()) if "carries along" in there.item(i).text())
     there.setCurrentRow(row)
     click(maker.fields.add_button)
-    maker.fields.seed.setValue(11)
-    maker.fields.own.setCurrentIndex(1)
-    maker.fields.pupils.insertPlainText("Zoë\nMax\nKim")  # QTest types ASCII only
+    settings = maker.fields.settings
+    settings.give("seed", 11)
+    settings.give("each_their_own", True)
+    settings.edits["pupils"].insertPlainText("Zoë\nMax\nKim")  # QTest types ASCII only
     code = maker.code.text()
     of = set_of_code(code)
     assert of.each_their_own

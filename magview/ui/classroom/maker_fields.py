@@ -6,31 +6,27 @@ from typing import Any
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
-    QCheckBox,
-    QFormLayout,
     QGridLayout,
     QGroupBox,
     QHBoxLayout,
     QLabel,
-    QLineEdit,
     QListWidget,
     QListWidgetItem,
-    QPlainTextEdit,
-    QSpinBox,
     QVBoxLayout,
     QWidget,
 )
 
-from magview.classroom.sets import MOST_MINUTES, MOST_SEED, UNITS, ClassSet, new_seed
+from magview.classroom.sets import ClassSet, new_seed
 from magview.practice.exercise import Exercise
 from magview.practice.library import find_exercise, shipped_exercises
 from magview.practice.story import story
 from magview.spec.base import SpecError
 from magview.spec.language import tr
 from magview.ui.classroom.window import push_button
-from magview.ui.kit.inputs import QuietCombo
+from magview.ui.kit.model_form import ModelForm
 from magview.ui.practice.controls import wrapped
 
+_SETTINGS = ("title", "each_their_own", "units", "minutes", "seed", "hints", "pupils")
 _HELD = Qt.ItemDataRole.UserRole
 
 
@@ -90,55 +86,13 @@ class SetFields(QWidget):
 
     def _build_settings(self) -> QGroupBox:
         box = QGroupBox(tr("Settings"))
-        form = QFormLayout(box)
-        self.set_title = QLineEdit()
-        self.set_title.setMaxLength(120)
-        self.set_title.textChanged.connect(self._changed)
-        self.own = QuietCombo()
-        self.own.addItems([tr("the same for everyone"), tr("one of their own for each pupil")])
-        self.own.currentIndexChanged.connect(self._changed)
-        self.hints = QCheckBox(tr("&Hints may be asked for"))
-        self.hints.setChecked(True)
-        self.hints.toggled.connect(self._changed)
-        self.units = QuietCombo()
-        for words, unit in zip(
-            (tr("as the exercise has them"), tr("metric, too"), tr("in inches, too")), UNITS, strict=True
-        ):
-            self.units.addItem(words, unit)
-        self.units.setToolTip(tr("A straightedge of this unit, and blades of it beside the exercise's own"))
-        self.units.currentIndexChanged.connect(self._changed)
-        self.minutes = QSpinBox()
-        self.minutes.setRange(0, MOST_MINUTES)
-        self.minutes.setSpecialValueText(tr("as the exercise says"))
-        self.minutes.setToolTip(tr("Shown to the pupils as a guide; time is not marked"))
-        self.minutes.valueChanged.connect(self._changed)
-        self.seed = QSpinBox()
-        self.seed.setRange(0, MOST_SEED)
-        self.seed.setToolTip(tr("The same number draws the same faults"))
-        self.seed.valueChanged.connect(self._changed)
-        self.pupils = QPlainTextEdit()
-        self.pupils.setPlaceholderText(tr("one name or number a line"))
-        self.pupils.setTabChangesFocus(True)
-        self.pupils.setAccessibleName(tr("Pupils"))
-        self.pupils.textChanged.connect(self._changed)
-        form.addRow(tr("&Title"), self.set_title)
-        form.addRow(tr("Fau&lts"), self.own)
-        form.addRow(tr("&Blades, edge"), self.units)
-        form.addRow(tr("&Minutes"), self.minutes)
-        form.addRow(tr("&Number"), self._beside_seed())
-        form.addRow(self.hints)
-        form.addRow(_label(tr("Pu&pils (not in the code; for the key, and to see who is missing)"), self.pupils))
-        form.addRow(self.pupils)
+        column = QVBoxLayout(box)
+        self.settings = ModelForm(ClassSet, _SETTINGS, tall="pupils")
+        self.settings.give("hints", True)
+        self.settings.changed.connect(self._changed)
+        column.addWidget(self.settings, 1)
+        column.addWidget(push_button(tr("Draw another &number"), self._draw))
         return box
-
-    def _beside_seed(self) -> QWidget:
-        whole = QWidget()
-        row = QHBoxLayout(whole)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.addWidget(self.seed, 1)
-        row.addWidget(push_button(tr("Draw ane&w"), self._draw))
-        whole.setFocusProxy(self.seed)
-        return whole
 
     # -------------------------------------------------------------- the list
 
@@ -185,7 +139,7 @@ class SetFields(QWidget):
         self._changed()
 
     def _draw(self) -> None:
-        self.seed.setValue(new_seed())
+        self.settings.give("seed", new_seed())
 
     # -------------------------------------------------------------- fields and set
 
@@ -195,16 +149,8 @@ class SetFields(QWidget):
             raise SpecError(tr("Add an exercise: a set has one at least"))
         return {
             "format": "magview-class/1",
-            "title": self.set_title.text().strip(),
-            "seed": self.seed.value(),
-            "each_their_own": self.own.currentIndex() == 1,
-            "hints": self.hints.isChecked(),
-            "units": self.units.currentData(),
-            "minutes": self.minutes.value() or None,
+            **self.settings.data(),
             "exercises": tuple(self.chosen.item(i).data(_HELD) for i in range(self.chosen.count())),
-            "pupils": tuple(
-                " ".join(line.split()) for line in self.pupils.toPlainText().splitlines() if line.strip()
-            ),
         }
 
     def show_set(self, of: ClassSet) -> None:
@@ -214,13 +160,7 @@ class SetFields(QWidget):
         for exercise in of.exercises:
             self._list(self.chosen, exercise)
         self.chosen.setCurrentRow(0)
-        self.set_title.setText(of.title)
-        self.seed.setValue(of.seed)
-        self.own.setCurrentIndex(int(of.each_their_own))
-        self.hints.setChecked(of.hints)
-        self.units.setCurrentIndex(UNITS.index(of.units))
-        self.minutes.setValue(of.minutes or 0)
-        self.pupils.setPlainText("\n".join(of.pupils))
+        self.settings.show_value(of)
         self._quiet = False
         self.changed.emit()
 

@@ -65,9 +65,10 @@ class ModelForm(QWidget):
     changed = Signal()
     """Something else is in a field."""
 
-    def __init__(self, model: type[BaseModel], names: Iterable[str] | None = None) -> None:
-        """`names`: the fields shown, in this order; left out: all."""
+    def __init__(self, model: type[BaseModel], names: Iterable[str] | None = None, tall: str = "") -> None:
+        """`names`: the fields shown, in this order; left out: all. `tall`: the one that takes the height there is."""
         super().__init__()
+        self._tall = tall
         form = QFormLayout(self)
         form.setContentsMargins(0, 0, 0, 0)
         form.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapLongRows)
@@ -130,7 +131,8 @@ class ModelForm(QWidget):
                 return TicksEdit(tuple((value, tr(words)) for value, words in entry.choices))
             case Kind.TEXT | Kind.TEXTS:
                 text = TextEdit(partial(self._read, entry), partial(self._written, entry))
-                text.setFixedHeight(_LINES * self.fontMetrics().lineSpacing())
+                if entry.name != self._tall:
+                    text.setFixedHeight(_LINES * self.fontMetrics().lineSpacing())
                 return text
             case _:
                 return LineEdit(partial(self._read, entry), partial(self._written, entry))
@@ -163,6 +165,10 @@ class ModelForm(QWidget):
             edit.show_value(held)
             edit.blockSignals(blocked)
         self.changed.emit()
+
+    def give(self, name: str, value: Any) -> None:
+        """Give a field a value, as if it had been entered."""
+        self._entered(name, value)
 
     def show_only(self, names: Iterable[str]) -> None:
         """Show these fields; the others are hidden and count as left out."""

@@ -59,6 +59,20 @@ def arrived(room, qtbot):
 # ---------------------------------------------------------------------- a pupil
 
 
+def choose(combo, value):
+    """Choose from a list as a hand does."""
+    place = combo.values.index(value)
+    combo.setCurrentIndex(place)
+    combo.activated.emit(place)
+
+
+def type_over(line, text):
+    """Type over what stands in a field."""
+    line.setFocus()
+    line.selectAll()
+    QTest.keyClicks(line, text)
+
+
 def test_a_code_and_a_name_lead_to_the_exercise_and_handing_in_to_the_folder(room, qtbot, tmp_path):
     share = tmp_path / "share"
     share.mkdir()
@@ -179,15 +193,15 @@ def test_the_code_follows_every_setting(room, qtbot):
     maker = room.open("make")
     assert maker.code.isHidden()
     assert "Add an exercise" in maker.why.text()
-    maker.fields.seed.setValue(77)
+    type_over(maker.fields.settings.edits["seed"], "77")
     maker.fields.add_exercise(find_exercise("pips"))
     maker.fields.add_exercise(find_exercise("gap-wrong"))
     seen = {maker.code.text()}
-    fields = maker.fields
+    fields, edits = maker.fields, maker.fields.settings.edits
     for change in (
-        lambda: fields.own.setCurrentIndex(1), lambda: click(fields.hints), lambda: fields.units.setCurrentIndex(2),
-        lambda: fields.minutes.setValue(30), lambda: fields.seed.setValue(78), lambda: click(fields.up),
-        lambda: click(fields.drop),
+        lambda: choose(edits["each_their_own"], True), lambda: click(edits["hints"]),
+        lambda: choose(edits["units"], "inch"), lambda: type_over(edits["minutes"], "30"),
+        lambda: type_over(edits["seed"], "78"), lambda: click(fields.up), lambda: click(fields.drop),
     ):  # fmt: skip
         change()
         assert set_of_code(maker.code.text()) == maker.made().model_copy(update={"title": "", "pupils": ()})
@@ -201,7 +215,7 @@ def test_a_set_is_saved_opened_and_found_again(room, tmp_path):
     maker.fields.show_set(OF.model_copy(update={"title": "Tuesday", "pupils": ("Zoë", "7")}))
     maker.save_path(tmp_path / "set.json")
     assert read_set(tmp_path / "set.json") == maker.made()
-    maker.fields.pupils.setPlainText("Zoë\nzoe")
+    maker.fields.settings.give("pupils", ("Zoë", "zoe"))
     assert "cannot be told apart" in maker.why.text()
     assert not maker.save.isEnabled()
     maker.open_path(tmp_path / "set.json")
@@ -219,7 +233,7 @@ def test_the_key_is_shown_and_saved(room, qtbot, tmp_path):
     for suffix in ("txt", "csv"):
         maker.save_key_path(tmp_path / f"key.{suffix}")
         assert "Zoë" in (tmp_path / f"key.{suffix}").read_text("utf-8")
-    maker.fields.pupils.clear()
+    maker.fields.settings.give("pupils", ())
     qtbot.waitUntil(lambda: "name the pupils" in maker.key_why.text())
 
 
@@ -281,20 +295,6 @@ def test_a_folder_that_is_away_is_said_and_looked_for_again(room, qtbot, tmp_pat
 
 
 # ---------------------------------------------------------------------- writing an exercise
-
-
-def choose(combo, value):
-    """Choose from a list as a hand does."""
-    place = combo.values.index(value)
-    combo.setCurrentIndex(place)
-    combo.activated.emit(place)
-
-
-def type_over(line, text):
-    """Type over what stands in a field."""
-    line.setFocus()
-    line.selectAll()
-    QTest.keyClicks(line, text)
 
 
 def test_what_is_no_number_stays_in_its_field_and_is_refused_beside_it(room, qtbot):
