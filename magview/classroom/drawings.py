@@ -107,7 +107,7 @@ def _breaker(state: BenchState, labels: Labels) -> tuple[float, str, Tips]:
     side = _WIDTH - 2 * _MARGIN
     height = side + 12.0
     frame = Frame(side / (2 * shown.extent_mm), _WIDTH / 2, height / 2)
-    body = pieces(shown.shapes, places, frame) + _poles(state, shown.extent_mm / 1.56, frame)
+    body = pieces(shown.shapes, places, frame) + _poles(state, shown.rim_mm, frame)
     if labels in ("names", "none"):  # numbers of marks beside numbered parts would be taken for theirs
         body += mark_numbers(shown, frame, 9.0)
     return height, body, _tips(shown.anchors, places, frame)
@@ -117,7 +117,7 @@ def _poles(state: BenchState, rim_mm: float, frame: Frame) -> str:
     sense, poles = breaker_end_sense(state.magneto), state.magneto.poles
     text = ""
     for i in range(poles):
-        at = polar(1.1 * rim_mm, i * 360.0 / poles + sense * state.rotor_deg + 360.0 / poles * 0.2)
+        at = polar(1.065 * rim_mm, i * 360.0 / poles + sense * state.rotor_deg + 360.0 / poles * 0.2)
         x, y = frame.of(at[None])[0].tolist()
         # On white, or the hatching would run through the letter.
         text += f'<circle cx="{x:.1f}" cy="{y:.1f}" r="8" fill="#ffffff" stroke="none"/>'

@@ -40,6 +40,15 @@ PARENTS: dict[str, str | None] = {
 STILL = ("case", "plate", "case-front", "stop", "screw", "front")
 """Groups that stand still while the rotor turns; the others are drawn on top of them."""
 
+RING = (1.025, 1.105)
+"""The rotor's poles, as shares of the rim's radius; …"""
+SHOES = (1.125, 1.195)
+"""… and the pole shoes round it."""
+POLE_HALF, SHOE_HALF = 0.37, 0.25
+"""Half the width of a pole and of a shoe, as shares of the poles' pitch: neutral and E-gap fit between the shoes."""
+MARKS = (0.915, 0.998)
+"""How far in and out a rim mark reaches, as shares of the rim's radius."""
+
 _CAM_POINTS = 360
 """A degree apart: the straight pieces lie within half a micron of the outline."""
 
@@ -52,6 +61,8 @@ class BreakerEnd:
     origins: dict[str, Point]
     anchors: dict[str, tuple[str, Point]]
     """Where a part's name points: part → (group, point [mm])."""
+    rim_mm: float
+    """Radius of the housing's rim."""
     extent_mm: float
     """Half the side of the square that holds the picture."""
     plain: bool
@@ -214,8 +225,8 @@ class BreakerLayout:
         face, ahead = self.at(contact_arm, 0.0), self.at(contact_arm, 1.0)
         slot = self.turned(CLAMPS_DEG[0])
         names = {
-            "rotor": ("rotor", _point(polar(1.12 * self.rim_outer, 0.0))),
-            "pole shoe": ("case", _point(polar(1.29 * self.rim_outer, 180.0 / self.magneto.poles))),
+            "rotor": ("rotor", _point(polar(sum(RING) / 2 * self.rim_outer, 0.0))),
+            "pole shoe": ("case", _point(polar(sum(SHOES) / 2 * self.rim_outer, 180.0 / self.magneto.poles))),
             "cam": ("cam", _point(polar(self.lobe_top * 0.84, self.lobe_bearing()))),
             "step": ("cam", _point(polar(self.lobe_top * 0.5, self.step_bearing()))),
             "rim mark": ("case", _point(polar(self.rim * 0.985, self.marks_bearing))),
@@ -233,7 +244,8 @@ class BreakerLayout:
             shapes=tuple(shapes),
             origins={group: (0.0, 0.0) for group in PARENTS} | {"arm": pivot, "stop": pivot, "screw": screw},
             anchors=names,
-            extent_mm=1.56 * self.rim_outer,
+            rim_mm=self.rim_outer,
+            extent_mm=1.32 * self.rim_outer,
             plain=self.arms.plain,
             contact=_point(face),
             opening=_point(ahead - face),
@@ -247,18 +259,17 @@ class BreakerLayout:
         """Rotor and pole shoes, plain: full register is a pole centred on a shoe, neutral half-way between."""
         poles, r = self.magneto.poles, self.rim_outer
         pitch = 360.0 / poles
-        half = 0.31 * pitch
         shapes = [
             Shape("pole shoe", "case", f"shoe-{'ab'[i % 2]}", (
-                band(1.21 * r, 1.4 * r, (i + 0.5) * pitch - half, (i + 0.5) * pitch + half),
+                band(SHOES[0] * r, SHOES[1] * r, (i + 0.5 - SHOE_HALF) * pitch, (i + 0.5 + SHOE_HALF) * pitch),
             )) for i in range(poles)
         ]  # fmt: skip
         shapes += [
             Shape("rotor", "rotor", "south" if i % 2 else "north", (
-                band(1.01 * r, 1.19 * r, i * pitch - half, i * pitch + half),
+                band(RING[0] * r, RING[1] * r, (i - POLE_HALF) * pitch, (i + POLE_HALF) * pitch),
             )) for i in range(poles)
         ]  # fmt: skip
-        index = np.array([polar(1.01 * r, 0.0), polar(1.19 * r, 0.0)])
+        index = np.array([polar(RING[0] * r, 0.0), polar(RING[1] * r, 0.0)])
         return [*shapes, Shape("rotor", "rotor", "index", (index,), filled=False)]
 
     def _case(self) -> list[Shape]:
@@ -270,7 +281,8 @@ class BreakerLayout:
         marks = [np.array([polar(self.rim * 0.9, b), polar(self.rim, b)]) for b in self.marks]
         shapes.append(Shape("rim mark", "case", "mark", tuple(marks), filled=False))
         ticks = [
-            np.array([polar(1.41 * r, b), polar(1.47 * r, b)]) for b in (0.0, self.sense * self.magneto.e_gap_deg)
+            np.array([polar(SHOES[0] * r, b), polar(SHOES[1] * r, b)])
+            for b in (0.0, self.sense * self.magneto.e_gap_deg)
         ]
         return [*shapes, Shape("rotor scale", "case", "mark", tuple(ticks), filled=False)]
 
@@ -406,9 +418,9 @@ class BreakerLayout:
         ends = [polar(self.rim, step), polar(_FAR_END * self.rim, step + 180.0)]
         start = 180.0 - 24.0 * self.sense
         end = 180.0 + 24.0 * self.sense
-        shaft = arc(1.46 * r, start, end)
-        tip = polar(1.46 * r, end + 3.0 * self.sense)
-        head = np.array([polar(1.425 * r, end - 2.0 * self.sense), tip, polar(1.495 * r, end - 2.0 * self.sense)])
+        shaft = arc(1.25 * r, start, end)
+        tip = polar(1.25 * r, end + 3.0 * self.sense)
+        head = np.array([polar(1.225 * r, end - 2.0 * self.sense), tip, polar(1.275 * r, end - 2.0 * self.sense)])
         return [
             Shape("straightedge", "cam", "straightedge", (np.array(ends),), filled=False),
             Shape("direction of rotation", "front", "mark", (shaft, head), filled=False),

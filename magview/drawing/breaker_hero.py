@@ -13,10 +13,10 @@ from typing import Literal
 import numpy as np
 
 from magview.bench.state import BenchState
-from magview.drawing.breaker_end import NUMBER_BEFORE_DEG, BreakerLayout, Pose, breaker_layout, pose_at
+from magview.drawing.breaker_end import NUMBER_BEFORE_DEG, RING, SHOES, BreakerLayout, Pose, breaker_layout, pose_at
 from magview.drawing.breaker_glass import Sight, glass, sight
 from magview.drawing.breaker_names import naming, readings_at_parts, texts
-from magview.drawing.breaker_pieces import CONTACT_HEAD, RING, SHOES, breaker_pieces, screws
+from magview.drawing.breaker_pieces import CONTACT_HEAD, breaker_pieces, screws
 from magview.drawing.scene import (
     CornerLine,
     CornerWords,
@@ -47,16 +47,18 @@ class Shown:
     screw_deg: float = 0.0
     assumed: bool = False
     """Whether cam, arm and screw are plain proportions that no file gives: then no gap is told."""
+    exaggeration: float = 1.0
+    """How many times larger than it is the gap is drawn, by lifting the arm further; the picture says so."""
 
     @classmethod
-    def of(cls, state: BenchState) -> Shown:
+    def of(cls, state: BenchState, exaggeration: float = 1.0) -> Shown:
         """What a bench shows."""
-        return cls(state.magneto, state.rotor_deg, state.backplate_deg, state.screw_deg)
+        return cls(state.magneto, state.rotor_deg, state.backplate_deg, state.screw_deg, exaggeration=exaggeration)
 
     @property
     def pose(self) -> Pose:
         """Where everything stands."""
-        return pose_at(self.magneto, self.rotor_deg, self.backplate_deg, self.screw_deg)
+        return pose_at(self.magneto, self.rotor_deg, self.backplate_deg, self.screw_deg, self.exaggeration)
 
 
 def breaker_scene(shown: Shown, options: Options = Options()) -> Scene:  # noqa: B008  (a frozen value)
@@ -76,7 +78,7 @@ def breaker_scene(shown: Shown, options: Options = Options()) -> Scene:  # noqa:
             *_pole_letters(layout, now),
             *_read_mark(layout, at_mark, options),
             *_lobe_numbers(layout, now),
-            *((_arm_name(layout, now, plate),) if options.names else ()),
+            *((_arm_name(layout, now, plate),) if _says_arm(options) else ()),
         ),
         corners=_corners(shown, layout, now, at_mark, options),
         plan=plan,
@@ -86,6 +88,7 @@ def breaker_scene(shown: Shown, options: Options = Options()) -> Scene:  # noqa:
         glasses=(glass(layout, at_mark, options.eye_deg),)
         if options.numbers and "straightedge" not in options.hidden
         else (),
+        mirrored=options.mirrored,
         round_mm=SHOES[1] * r,
         assumed=tr("assumed") if shown.assumed else "",
         lit=options.hovering,
@@ -188,6 +191,12 @@ def _lobe_numbers(layout: BreakerLayout, now: Pose) -> tuple[Word, ...]:
     )  # fmt: skip
 
 
+def _says_arm(options: Options) -> bool:
+    if options.hovering == "breaker arm":
+        return True
+    return options.names and (options.named is None or "breaker arm" in options.named)
+
+
 def _arm_name(layout: BreakerLayout, now: Pose, plate: Turn) -> Word:
     """The arm's name along it."""
     k, arms = layout.size, layout.arms
@@ -208,11 +217,13 @@ def _arm_name(layout: BreakerLayout, now: Pose, plate: Turn) -> Word:
 
 
 def _corners(shown: Shown, layout: BreakerLayout, now: Pose, at: Sight, options: Options) -> tuple[CornerWords, ...]:
-    way = tr("clockwise") if layout.sense > 0 else tr("anticlockwise")
-    sign = "↻" if layout.sense > 0 else "↺"
+    clockwise = (layout.sense > 0) != options.mirrored
+    way, sign = (tr("clockwise"), "↻") if clockwise else (tr("anticlockwise"), "↺")
+    title = (tr("Through from the drive end"), tr("From the drive end")) if options.mirrored else (tr("Breaker end"),)
     head = CornerWords("top-left", (
-        CornerLine((tr("Breaker end"),), size=1.17, bold=True),
+        CornerLine(title, size=1.17, bold=True),
         CornerLine((tr("turns {way}", way=way), f"{sign} {way}", sign), "second_ink"),
+        *((CornerLine((options.remark,), "second_ink", 0.92),) if options.remark else ()),
         CornerLine((_to_scale(shown, layout), ""), "second_ink", 0.92),
     ))  # fmt: skip
     if not options.numbers:
@@ -232,6 +243,8 @@ def _corners(shown: Shown, layout: BreakerLayout, now: Pose, at: Sight, options:
 
 
 def _to_scale(shown: Shown, layout: BreakerLayout) -> str:
+    if shown.exaggeration != 1.0:
+        return tr("gap drawn {factor}×", factor=shown.exaggeration)
     if shown.assumed:
         return tr("cam, arm and contacts assumed")
     if layout.arms.plain:

@@ -45,7 +45,17 @@ def texts(magneto: Magneto, tells_gap: bool, options: Options) -> Texts:
         "clamp screw": tr("clamp screw"),
         "backplate": tr("backplate"),
     }
-    shown = named if options.names else {p: t for p, t in named.items() if p == options.hovering}
+    # Named on being pointed at or told of only: there is no room for all, and they show what they are.
+    others = {
+        "contacts": tr("contacts"),
+        "step": tr("step"),
+        "rim mark": tr("rim mark"),
+        "rotor": tr("rotor"),
+        "pole shoe": tr("pole shoe"),
+    }
+    asked = {options.hovering} | (options.named or frozenset())
+    usual = named if options.names and options.named is None else {}
+    shown = usual | {part: text for part, text in (named | others).items() if part in asked}
     gap = {"gap": format_length(0.0, options.inches)} if tells_gap else {}
     return tuple((gap | shown).items())
 
@@ -74,6 +84,8 @@ _OVER = {
     "cam": frozenset({"cam"}),
     "clamp screw": frozenset({"clamp screw"}),
     "backplate": frozenset[str](),
+    "contacts": frozenset({"contacts", "bracket"}),
+    "step": frozenset({"cam"}),
 }
 """What a name's leader may cross on its way."""
 
@@ -86,7 +98,8 @@ def _plan(layout: BreakerLayout, backplate_deg: float, wanted: Texts) -> Plan:
     turned = layout.sense * backplate_deg
     names = tuple(
         Name(
-            part, text, text, _places(layout, part, turned), _OVER[part], _AT_WORST.get(part, frozenset()),
+            part, text, text, _places(layout, part, turned),
+            _OVER.get(part, frozenset()), _AT_WORST.get(part, frozenset()),
             role="lift" if part == "gap" else "second_ink" if part == "backplate" else "ink",
             bold=part == "gap", leader=part != "backplate", reach_em=3.0 if part == "backplate" else 9.0,
         ) for part, text in wanted
@@ -110,7 +123,7 @@ def _at_zero(layout: BreakerLayout) -> dict[str, tuple[tuple[Point, ...], bool]]
     k, arms, both = layout.size, layout.arms, screws(layout)
     cam = polar(0.86 * layout.lobe_top, layout.turned(layout.heel_at_top_deg + 150.0))
     bare = (262.0, 240.0, 200.0, 180.0, 150.0, 120.0, 215.0, 100.0, 280.0)
-    arm = arms.contact_arm_mm
+    arm, rim = arms.contact_arm_mm, layout.rim_outer
     return {
         "gap": ((_point(layout.at(arm + 1.9 * k, 0.0)), _point(layout.at(arm, 0.0))), True),
         "heel": ((_point(layout.at(arms.heel_arm_mm, -0.2 * k, layout.closed)),), True),
@@ -120,6 +133,11 @@ def _at_zero(layout: BreakerLayout) -> dict[str, tuple[tuple[Point, ...], bool]]
         "spring": (tuple(_point(leaf_points(layout)[i]) for i in (30, 24, 34)), True),
         "cam": ((_point(cam),), False),
         "clamp screw": (tuple(clamps(layout)[i] for i in (1, 0, 2)), False),
+        "contacts": ((_point(layout.at(arm, -0.6 * k)),), True),
+        "step": ((_point(polar(0.5 * layout.lobe_top, layout.pivot_bearing + 180.0)),), False),
+        "rim mark": ((_point(polar(0.95 * rim, float(layout.marks[0]))),), False),
+        "rotor": ((_point(polar(1.065 * rim, layout.turned(90.0))),), False),
+        "pole shoe": ((_point(polar(1.16 * rim, 180.0 / layout.magneto.poles)),), False),
         "backplate": (tuple(_point(polar(0.66 * layout.plate, layout.turned(b))) for b in bare), False),
     }
 

@@ -9,17 +9,19 @@ from functools import lru_cache
 
 import numpy as np
 
-from magview.drawing.breaker_end import CLAMPS_DEG, BreakerLayout, cam_outline_mm
+from magview.drawing.breaker_end import (
+    CLAMPS_DEG,
+    MARKS,
+    POLE_HALF,
+    RING,
+    SHOE_HALF,
+    SHOES,
+    BreakerLayout,
+    cam_outline_mm,
+)
 from magview.drawing.scene import Gradient, Hatch, Piece, Style
 from magview.drawing.shapes import Array, Point, arc, arc_slot, band, circle, polar, rotate, wrap
 
-RING = (1.025, 1.105)
-"""The rotor's poles, as shares of the rim's radius; …"""
-SHOES = (1.125, 1.195)
-"""… and the pole shoes round it."""
-POLE_HALF, SHOE_HALF = 0.37, 0.25
-"""Half the width of a pole and of a shoe, as shares of the poles' pitch: neutral and E-gap fit between the shoes."""
-MARKS = (0.915, 0.998)
 BAR_MM = 3.0
 """Width of the straightedge at the usual size of arm."""
 

@@ -237,8 +237,8 @@ def blade(close: Closeup, thick_mm: float | None, inches: bool) -> tuple[tuple[P
 # ---------------------------------------------------------------------- circles and sum
 
 
-def circles(close: Closeup) -> tuple[Word, ...]:
-    """Names of the opening circle and the base circle, at the free side of the cam."""
+def circles(close: Closeup, opening: bool) -> tuple[Word, ...]:
+    """Names of the opening circle, if it is drawn, and the base circle, at the free side of the cam."""
     side = close.side
     named = (
         (close.opening_mm, 285.0, tr("opening circle"), "opening", 5.4),
@@ -247,7 +247,7 @@ def circles(close: Closeup) -> tuple[Word, ...]:
     return tuple(
         Word(text, _point(polar(radius, side * bearing)), role, layer="moving",
              margin="left" if side > 0 else "right", up_em=up)
-        for radius, bearing, text, role, up in named
+        for radius, bearing, text, role, up in (named if opening else named[1:])
     )  # fmt: skip
 
 

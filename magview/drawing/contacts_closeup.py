@@ -56,7 +56,7 @@ def closeup_scene(
         name="closeup",
         box=_box(layout),
         groups=_groups(close, pieces, options),
-        words=(*touching, *circles(close)),
+        words=(*touching, *circles(close, options.numbers)),
         corners=_corners(),
         measures=measures(close, options.inches) if tells else (),
         total=total(close, options.inches) if tells else (),
@@ -193,11 +193,13 @@ def _groups(close: Closeup, tried: tuple[Piece, ...], options: Options) -> tuple
         Style(line="opening", width_px=1.6, dash=(6.0, 2.0, 1.4, 2.0)),
     )  # fmt: skip
     apart = now.gap_mm > TOUCHING_MM
+    # Where the contacts part is a reading of its own: without numbers it is not drawn.
+    opens = (opening,) if options.numbers else ()
     groups = (
         Group("bracket", "plate", kept.bracket, (plate, up)),
         Group("stop", "plate", kept.stop, (stop, plate, up)),
         Group("cam", "moving", (*kept.cam, *kept.as_new), (cam, up)),
-        Group("core", "moving", (*kept.core, opening), (up,)),
+        Group("core", "moving", (*kept.core, *opens), (up,)),
         Group("ghost", "moving", kept.ghost if apart else (), (stop, plate, up)),
         Group("arm", "moving", (*kept.worn, *kept.arm), (held, plate, up)),
         Group("pivot", "moving", kept.pivot, (plate, up)),

@@ -53,7 +53,7 @@ def place_names(
     grid = _Grid(plan, frame, size)
     placed: list[Placed] = []
     for name in plan.names:
-        found = _nearest(name, plan, grid, frame, em, measure, placed)
+        found = _nearest(name, plan, grid, frame, em, measure, placed, size)
         if found is not None:
             placed.append(found)
     for name in plan.names:
@@ -122,12 +122,19 @@ def _candidates(name: Name, at: Array, em: float, width: float) -> Array:
 
 
 def _nearest(
-    name: Name, plan: Plan, grid: _Grid, frame: Frame, em: float, measure: Measure, placed: list[Placed]
+    name: Name,
+    plan: Plan,
+    grid: _Grid,
+    frame: Frame,
+    em: float,
+    measure: Measure,
+    placed: list[Placed],
+    size: tuple[float, float],
 ) -> Placed | None:
     """The nearest free place of the best of its places; by a way to be taken at worst, if there is no other."""
     for may in (name.over, name.over | name.at_worst) if name.at_worst else (name.over,):
         for place in range(len(name.places)):
-            found = _near(name, place, may, plan, grid, frame, em, measure, placed)
+            found = _near(name, place, may, plan, grid, frame, em, measure, placed, size)
             if found is not None:
                 return found
     return None
@@ -135,7 +142,7 @@ def _nearest(
 
 def _near(
     name: Name, place: int, may: frozenset[str], plan: Plan, grid: _Grid, frame: Frame, em: float, measure: Measure,
-    placed: list[Placed],
+    placed: list[Placed], size: tuple[float, float],
 ) -> Placed | None:  # fmt: skip
     at = frame.of(np.array(name.places[place]))
     reach = np.array(_half_size(name, em, measure))
@@ -144,6 +151,7 @@ def _near(
     centre, radius = np.array([frame.left, frame.top]), plan.within_mm * frame.scale
     corner = np.maximum(np.abs(boxes[:, :2] - centre), np.abs(boxes[:, 2:] - centre))
     good = (np.hypot(corner[:, 0], corner[:, 1]) <= radius) & grid.free(boxes + np.array([-_AIR, -_AIR, _AIR, _AIR]))
+    good &= (boxes[:, :2] >= _AIR).all(axis=1) & (boxes[:, 2:] <= np.array(size) - _AIR).all(axis=1)
     for other in placed:
         left, top, right, bottom = other.box
         air = _AIR + 1.0

@@ -31,12 +31,18 @@ class Options:
     inches: bool = False
     names: bool = True
     """Whether the parts are named where there is room."""
+    named: frozenset[str] | None = None
+    """The only parts to be named; None: all that there is room for."""
     hovering: str = ""
     """The part the pointer is over or the hand holds: it is named wherever it is, and lit up."""
     hidden: frozenset[str] = frozenset()
     """Parts that are not there, or must not be seen yet."""
     still_motion: bool = False
     """Reduced motion: nothing is drawn that only tells of moving, such as chevrons along the rotor."""
+    mirrored: bool = False
+    """Seen through from the other end."""
+    remark: str = ""
+    """A line under the title, for what no part shows."""
     eye_deg: float = 0.0
     """From where the straightedge is looked at [deg]: 0 square on, positive from behind it, negative from ahead."""
 

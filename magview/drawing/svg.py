@@ -70,7 +70,7 @@ def breaker_svg(state: BenchState, title: str, width: int = 372, names: bool = T
             name: tuple(frame.of(places.put(group, np.array([point])))[0].tolist())
             for name, (group, point) in drawing.anchors.items()
         }
-        body += _names(tips, margin, width - margin, height) + _ticks(state, frame, drawing.extent_mm)
+        body += _names(tips, margin, width - margin, height) + _ticks(state, frame, drawing.rim_mm)
     return svg(width, height, title, body)
 
 
@@ -80,9 +80,9 @@ def mark_numbers(drawing: BreakerEnd, frame: Frame, size: float = 7.0) -> str:
     return "".join(words(x, y + 0.36 * size, str(i), "middle", size) for i, (x, y) in enumerate(points, 1))
 
 
-def _ticks(state: BenchState, frame: Frame, extent_mm: float) -> str:
+def _ticks(state: BenchState, frame: Frame, rim_mm: float) -> str:
     """Words at the ticks over the drawing, each leaning away from the other."""
-    sense, radius = breaker_end_sense(state.magneto), 1.49 * extent_mm / 1.56
+    sense, radius = breaker_end_sense(state.magneto), 1.21 * rim_mm
     text = ""
     for bearing, word, away in ((0.0, tr("neutral"), -sense), (sense * state.magneto.e_gap_deg, tr("E-gap"), sense)):
         x, y = frame.of(np.array([polar(radius, float(bearing))]))[0].tolist()

@@ -217,7 +217,7 @@ def test_drag_to_paint(open_window, benchmark):
     """The whole window: from the mouse event to everything painted, pictures, readings and all."""
     window = open_window("seven-radial-left", (1280, 720))
     view = window.breaker
-    radius = view.drawing.extent_mm / 1.56 * 1.1
+    radius = view.drawing.rim_mm * 1.065
     times: list[float] = []
 
     def send(kind: QEvent.Type, bearing: float) -> None:

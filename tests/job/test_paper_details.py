@@ -91,7 +91,7 @@ def test_both_ticks_over_the_breaker_end_are_named_at_their_places(name):
     assert middle == pytest.approx(372 / 2)
     for word, anchor in (("neutral", -sense), ("E-gap", sense)):
         assert at[word][2] == ("start" if anchor > 0 else "end"), "each leans away from the other"
-    radius = (372 - 2 * 77.0) / 2 / 1.56 * 1.49
+    radius = (372 - 2 * 77.0) / 2 / 1.32 * 1.21
     egap = middle + sense * radius * math.sin(math.radians(magneto.e_gap_deg)) + 2 * sense
     assert at["E-gap"][0] == pytest.approx(egap, abs=0.1)
     assert all(y > 5 for _, y, _ in at.values()), "within the picture"

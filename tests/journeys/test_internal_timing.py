@@ -52,7 +52,7 @@ def test_by_mouse_alone(wrongly_set):
     middle = view.pixel(0.0, 0.0)
 
     # Rotor to the E-gap: near it, it catches. (This magneto turns clockwise seen from the breaker end.)
-    rotor = view.drawing.extent_mm / 1.56 * 1.1 * view.transform().m22()
+    rotor = view.drawing.rim_mm * 1.065 * view.transform().m22()
     turn_by_mouse(view, middle, rotor, -20.0, 30.7)
     assert window.model.state.rotor_deg == 11.0
 

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable
+from dataclasses import replace
 from weakref import WeakKeyDictionary
 
 import numpy as np
@@ -91,7 +92,9 @@ class ScenePainter:
         Without a frame the whole scene is fitted. With a ratio of 0 nothing is kept as pixels: for paper.
         """
         words = SceneWords(painter, font, self.colour, size)
-        frame = frame if frame is not None else frame_of(scene, size.width(), size.height(), words.em)
+        whole = frame_of(scene, size.width(), size.height(), words.em)
+        frame = frame if frame is not None else whole
+        zoomed = frame.scale > 1.001 * whole.scale
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         if ratio:
             for layer in _LAYERS:
@@ -103,9 +106,9 @@ class ScenePainter:
         self._paint_layer(painter, words, scene, "moving", frame)
         self._paint_measures(painter, words, scene.measures, frame)
         self.paint_names(painter, words, scene, size, frame)
-        for glass in scene.glasses:
+        for glass in () if zoomed else scene.glasses:  # from near by, the edge is seen at its mark itself
             self._paint_glass(painter, words, glass, size, frame)
-        words.corners(scene, size, frame)
+        words.corners(replace(scene, round_mm=0.0) if zoomed else scene, size, frame, paper=zoomed)
         words.total(scene.total, size)
         if scene.assumed:
             words.across(scene.assumed, size)
@@ -117,7 +120,10 @@ class ScenePainter:
         words = SceneWords(painter, font, self.colour, size)
         frame = frame_of(scene, size.width(), size.height(), words.em)
         x, y = frame.back(at.x(), at.y())
-        near = Frame(frame.scale * factor, at.x() - factor * frame.scale * x, at.y() + factor * frame.scale * y)
+        side = -frame.scale if frame.mirrored else frame.scale
+        near = Frame(
+            frame.scale * factor, at.x() - factor * side * x, at.y() + factor * frame.scale * y, frame.mirrored
+        )
         round_glass = QPainterPath()
         round_glass.addEllipse(at, radius, radius)
         painter.save()

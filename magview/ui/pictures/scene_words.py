@@ -139,12 +139,12 @@ class SceneWords:
 
     # ------------------------------------------------------------------ round the picture
 
-    def corners(self, scene: Scene, size: QSizeF, frame: Frame) -> None:
-        """Words in the corners, clear of the picture's round middle."""
+    def corners(self, scene: Scene, size: QSizeF, frame: Frame, paper: bool = False) -> None:
+        """Words in the corners, clear of the picture's round middle; `paper`: whatever may lie behind them."""
         for words in scene.corners:
             for text, at, px, role, bold in self.corner_lines(words, scene, size, frame):
                 align = "left" if "left" in words.corner else "right"
-                self._write(text, at, px, role, bold, align)
+                self._write(text, at, px, role, bold, align, paper)
 
     def corner_lines(
         self, words: CornerWords, scene: Scene, size: QSizeF, frame: Frame

@@ -31,7 +31,7 @@ def on_screen(view, radius: float, bearing: float) -> QPointF:
 
 def test_dragging_the_rotor_turns_it_by_the_pointers_angle(open_window):
     window = open_window("seven-radial")
-    view, radius = window.breaker, window.breaker.drawing.extent_mm / 1.56 * 1.1
+    view, radius = window.breaker, window.breaker.drawing.rim_mm * 1.065
     before = window.model.state.rotor_deg
     # This magneto turns clockwise seen from the breaker end; its first pole stands at bearing 11°.
     drag(view, on_screen(view, radius, 11.0), on_screen(view, radius, 31.0))
@@ -41,7 +41,7 @@ def test_dragging_the_rotor_turns_it_by_the_pointers_angle(open_window):
 def test_dragging_against_the_pictures_mirror(open_window):
     """The nine-cylinder magneto turns anticlockwise seen from here: the same drag turns it back."""
     window = open_window("nine-radial")
-    view, radius = window.breaker, window.breaker.drawing.extent_mm / 1.56 * 1.1
+    view, radius = window.breaker, window.breaker.drawing.rim_mm * 1.065
     before = window.model.state.rotor_deg
     drag(view, on_screen(view, radius, -8.0), on_screen(view, radius, 12.0))
     assert window.model.state.rotor_deg - before == pytest.approx(-20.0, abs=0.01)

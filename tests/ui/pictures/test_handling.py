@@ -38,7 +38,7 @@ def at(view, radius: float, bearing: float) -> QPointF:
 
 
 def drag_rotor(view, start: float, end: float, modifiers=Qt.KeyboardModifier.NoModifier, release=True) -> None:
-    radius = view.drawing.extent_mm / 1.56 * 1.1
+    radius = view.drawing.rim_mm * 1.065
     send_mouse(view, QEvent.Type.MouseButtonPress, at(view, radius, start), modifiers)
     for i in range(1, 11):
         send_mouse(view, QEvent.Type.MouseMove, at(view, radius, start + (end - start) * i / 10), modifiers)
@@ -65,7 +65,7 @@ def test_the_drag_point_stays_under_the_pointer(open_window):
     window = open_window("seven-radial")
     view = window.breaker
     view.snaps = False
-    radius = view.drawing.extent_mm / 1.56 * 1.1
+    radius = view.drawing.rim_mm * 1.065
     drag_rotor(view, 15.0, 77.0, release=False)
     scene = view.scene_of_parts
     held = view.viewportTransform().map(scene.to_scene("rotor", (0.0, radius)))
@@ -216,7 +216,7 @@ def test_double_click_puts_a_part_back(open_window):
     window.model.send(TurnScrew(20.0))
     window.model.send(TurnRotor(50.0))
     screw = view.viewportTransform().map(view.scene_of_parts.to_scene("screw", view.drawing.origins["screw"]))
-    for where in (screw, at(view, 20.0, 140.0), at(view, view.drawing.extent_mm / 1.56 * 1.1, 45.0)):
+    for where in (screw, at(view, 20.0, 140.0), at(view, view.drawing.rim_mm * 1.065, 45.0)):
         QTest.mouseDClick(view.viewport(), Qt.MouseButton.LeftButton, pos=where.toPoint())
     state = window.model.state
     assert (state.screw_deg, state.backplate_deg, state.rotor_deg) == (0.0, 0.0, 11.0)

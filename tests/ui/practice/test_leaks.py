@@ -143,7 +143,7 @@ def test_no_hand_finds_a_true_place_by_itself(open_practice):
     breaker = window.pictures.breaker
     before = window.model.state
     middle = breaker.pixel(0.0, 0.0)
-    radius = breaker.drawing.extent_mm / 1.56 * 1.1 * breaker.transform().m22()
+    radius = breaker.drawing.rim_mm * 1.065 * breaker.transform().m22()
     from PySide6.QtCore import QPointF
 
     for away in (QPointF(radius, 0.0), QPointF(0.0, 0.6 * radius)):
