@@ -92,6 +92,7 @@ def breaker_scene(shown: Shown, options: Options = Options()) -> Scene:  # noqa:
         round_mm=SHOES[1] * r,
         assumed=tr("assumed") if shown.assumed else "",
         lit=options.hovering,
+        in_hand=options.in_hand,
         description=_description(shown, layout, now, options),
     )
 

@@ -239,7 +239,7 @@ def _chevrons(layout: BreakerLayout) -> Piece:
             b = i * pitch + off * pitch / 90.0
             ahead = b + 1.5 * layout.sense
             heads.append(np.array([polar(middle + half, b), polar(middle, ahead), polar(middle - half, b)]))
-    return Piece("rotor", tuple(heads), Style(line="second_ink"), closed=False)
+    return Piece("", tuple(heads), Style(line="second_ink"), closed=False)
 
 
 def lobes_over_base(outline: Array, base_mm: float, least_mm: float = 0.004) -> tuple[Array, ...]:

@@ -35,6 +35,8 @@ class Options:
     """The only parts to be named; None: all that there is room for."""
     hovering: str = ""
     """The part the pointer is over or the hand holds: it is named wherever it is, and lit up."""
+    in_hand: str = ""
+    """The part that keys and wheel turn: it is outlined."""
     hidden: frozenset[str] = frozenset()
     """Parts that are not there, or must not be seen yet."""
     still_motion: bool = False
@@ -332,6 +334,8 @@ class Scene:
     """Written across the picture where its proportions are not the file's."""
     lit: str = ""
     """The part that is lit up."""
+    in_hand: str = ""
+    """The part that is outlined because keys and wheel turn it."""
     description: str = ""
     """The picture in words, for who cannot see it."""
 

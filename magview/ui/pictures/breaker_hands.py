@@ -8,14 +8,20 @@ from PySide6.QtCore import QPointF
 
 from magview.bench.actions import Action, TurnBackplate, TurnRotor, TurnScrew
 from magview.bench.state import BenchState
+from magview.drawing.scene import Value
 from magview.spec.language import marked
 
 HANDS = {"rotor": marked("rotor"), "plate": marked("backplate"), "screw": marked("contact screw")}
 """What can be taken in hand, with its name."""
 
-GROUP_HANDS = {"rotor": "rotor", "cam": "rotor", "screw": "screw"}
-PLATE_PARTS = {"backplate", "breaker arm", "heel", "contacts", "lock screw", "pivot", "clamp screw"}
-"""Where a hand takes hold of the plate. A clamp screw itself stays, but whoever drags at it means the plate."""
+HANDS_OF_VALUES: dict[Value, str] = {"rotor_deg": "rotor", "backplate_deg": "plate", "screw_deg": "screw"}
+"""What is in hand by what of the bench it turns."""
+
+PARTS_IN_HAND = {"rotor": "rotor", "plate": "backplate", "screw": "contact screw"}
+"""The part that is lit up while it is in hand."""
+
+LENS_FACTOR = 10.0
+"""How many times larger the lens shows things, and how many times finer hands are under it."""
 
 STEPS = {"rotor": 1.0, "plate": 0.25, "screw": 1.0}
 """Arrow-key and wheel steps [deg]; finer with Shift, coarser with Alt."""

@@ -4,33 +4,26 @@ from __future__ import annotations
 
 import math
 
-from PySide6.QtCore import QLineF, QPointF, QRectF, Qt, Signal
-from PySide6.QtGui import (
-    QColor,
-    QFont,
-    QFontMetricsF,
-    QKeyEvent,
-    QMouseEvent,
-    QPainter,
-    QPen,
-)
+from PySide6.QtCore import QEvent, QPointF, QRectF, QSizeF, Qt, Signal
+from PySide6.QtGui import QColor, QCursor, QFontInfo, QFontMetricsF, QKeyEvent, QMouseEvent, QPainter, QPen
 from PySide6.QtWidgets import QWidget
 
 from magview.bench.actions import HoldRotor, LetGo
 from magview.bench.events import nearest_event
 from magview.bench.state import BenchState
-from magview.bench.words import breaker_end_sense, direction_word
+from magview.bench.words import direction_word
 from magview.drawing.breaker_end import PARENTS, STILL, BreakerEnd, Pose, breaker_end, pose
-from magview.drawing.labels import arrange
-from magview.drawing.shapes import Point
+from magview.drawing.breaker_hero import Shown, breaker_scene
+from magview.drawing.scene import Frame, Hand, Options, Scene, frame_of, hand_at
 from magview.spec.language import format_angle, format_length, tr
 from magview.ui.kit.look import Look
 from magview.ui.kit.pictured import Pictured
 from magview.ui.pictures.breaker_hands import (
     CALM_PX,
-    GROUP_HANDS,
     HANDS,
-    PLATE_PARTS,
+    HANDS_OF_VALUES,
+    LENS_FACTOR,
+    PARTS_IN_HAND,
     SNAP_DEG,
     STEPS,
     STILL_PX,
@@ -38,11 +31,12 @@ from magview.ui.pictures.breaker_hands import (
     turning,
     value_of,
 )
-from magview.ui.pictures.picture_view import PictureView, bearing_about, fill, step_factor
+from magview.ui.pictures.picture_view import PictureView, bearing_about, step_factor
 from magview.ui.pictures.scene import PictureScene
+from magview.ui.pictures.scene_painter import ScenePainter
 
-_LEAST_POINTS = 6.0
-"""Smaller type is read by nobody."""
+_LENS_PX = 90.0
+"""Radius of the lens."""
 
 
 class BreakerView(PictureView):
@@ -57,6 +51,9 @@ class BreakerView(PictureView):
         moving = tuple(g for g in PARENTS if g not in STILL)
         super().__init__(self._picture, look, STILL, moving, parent)
         self._model = model
+        self._painter = ScenePainter(look.theme)
+        self._lens: QPointF | None = None
+        """Where the lens is held, while it is [px]."""
         self.numbers = numbers
         self._drawing: BreakerEnd | None = None
         self.now: Pose = pose(model.state)
@@ -67,6 +64,8 @@ class BreakerView(PictureView):
         self._exaggeration = 1.0
         self._snapped = ""
         self._outlined = ""
+        self._hovering = ""
+        """The part the pointer is over."""
         self._named: frozenset[str] | None = None
         self._still: QPointF | None = None
         self._fixed = ""
@@ -91,9 +90,22 @@ class BreakerView(PictureView):
 
     @property
     def drawing(self) -> BreakerEnd:
-        """The drawing shown."""
+        """Where the parts are, for pointing at them."""
         assert self._drawing is not None
         return self._drawing
+
+    @property
+    def picture(self) -> Scene:
+        """What is painted: the scene of the present state."""
+        state = self._model.state
+        hand = PARTS_IN_HAND[self._hand]
+        options = Options(
+            self.numbers, self.look.inches, self._names, self._named,
+            hovering=self._outlined or (hand if self._drag is not None else self._hovering),
+            in_hand=hand if self.hasFocus() else "",
+            hidden=self._picture.hidden, mirrored=self.mirrored, remark=self._remark(),
+        )  # fmt: skip
+        return breaker_scene(Shown.of(state, self._exaggeration), options)
 
     @property
     def hand(self) -> str:
@@ -169,6 +181,7 @@ class BreakerView(PictureView):
 
     def look_changed(self) -> None:
         """Other colours, thicker lines, or another unit of length."""
+        self._painter.set_theme(self.look.theme)
         super().look_changed()
         self.show_state(self._model.state)
 
@@ -199,18 +212,12 @@ class BreakerView(PictureView):
     def _way(self, state: BenchState) -> str:
         return direction_word(1, state.magneto.rotation, "drive end" if self.mirrored else "breaker end")
 
-    def _head(self) -> str:
+    def _remark(self) -> str:
         state = self._model.state
-        words = [
-            tr("Seen through from the drive end") if self.mirrored else tr("Breaker end"),
-            tr("turns {way}", way=self._way(state)),
-        ]
-        if self._exaggeration != 1.0:
-            words.append(tr("gap drawn {factor}×", factor=self._exaggeration))
-        if not state.held:
-            driven = state.engaged is not None and state.engaged.mounted
-            words.append(tr("rotor let go, but the engine holds it") if driven else tr("rotor free"))
-        return " · ".join(words)
+        if state.held:
+            return ""
+        driven = state.engaged is not None and state.engaged.mounted
+        return tr("rotor let go, but the engine holds it") if driven else tr("rotor free")
 
     def _foot(self) -> str:
         ratio = self._model.state.magneto.cam.turns_per_rotor_turn
@@ -234,111 +241,51 @@ class BreakerView(PictureView):
             return
         e = self._drawing.extent_mm
         self.setSceneRect(QRectF(-2 * e, -2 * e, 4 * e, 4 * e))
-        # A line more at the head: neutral and E-gap are written above the drawing.
-        head = self.words_height(self._head()) + 0.7 * QFontMetricsF(self.font()).height()
-        foot = self.foot_height(self._foot())
-        width, height = self.viewport().width(), self.viewport().height()
-        margin = 2 * self._name_width() if self._names_fit() else 0.0
-        size = max(40.0, min(width - margin, height - head - foot))
-        self.frame(size / (2 * e), QPointF(0.0, (foot - head) / 2 * (2 * e) / size))
+        port = self.viewport()
+        whole = frame_of(self.picture, port.width(), port.height(), float(QFontInfo(self.font()).pixelSize()))
+        self.frame(whole.scale, QPointF(0.0, 0.0))
+        if port.toolTip() != self._foot():
+            port.setToolTip(self._foot())
 
-    def _name_width(self) -> float:
-        return max(self.word_width(f"{tr(name)}  ") for name in self.drawing.anchors) + 8.0
+    # -------------------------------------------------------------- painting
 
-    def _names_fit(self) -> bool:
-        # On a small picture the names would take more room than the mechanism.
-        return self._names and self.viewport().width() >= 4.4 * self._name_width()
-
-    # -------------------------------------------------------------- words over the picture
-
-    def edges(self) -> tuple[str, str]:
-        """The viewpoint; what is drawn true and what is not."""
-        return self._head(), self._foot()
-
-    def paint_edges(self, painter: QPainter) -> None:
-        """The words of the edges, and the numbers of the rim marks, which stand as still."""
-        super().paint_edges(painter)
-        font = QFont(painter.font())
-        font.setPointSizeF(max(_LEAST_POINTS, 0.8 * font.pointSizeF()))
-        painter.setFont(font)
-        painter.setPen(QColor(self.look.theme.text))
-        metrics = painter.fontMetrics()
-        for lobe, place in enumerate(self.drawing.mark_numbers, 1):
-            at = self.pixel(*place)
-            box = metrics.tightBoundingRect(str(lobe))
-            painter.drawText(at - QPointF(box.center()), str(lobe))
-        painter.setFont(self.font())
-
-    def paint_words(self, painter: QPainter) -> None:
-        """Scales, pole letters and the names of the parts."""
-        state, drawing = self._model.state, self.drawing
-        metrics = QFontMetricsF(self.font())
-        self._paint_rotor_words(painter, state, drawing)
-        if self._names_fit():
-            self._paint_names(painter, drawing, metrics)
-        if self._outlined in drawing.anchors:
-            group, point = drawing.anchors[self._outlined]
-            at = self.viewportTransform().map(self._picture.to_scene(group, point))
-            painter.setPen(QPen(QColor(self.look.theme.hand), 3.0))
-            painter.drawEllipse(at, 1.1 * metrics.height(), 1.1 * metrics.height())
+    def paint_picture(self, painter: QPainter, ratio: float) -> None:
+        """Paint the scene where zoom and pan have it; the lens over it while it is held."""
+        scene, size = self.picture, QSizeF(self.viewport().size())
+        self._painter.line_factor = self.line_factor
+        self._painter.paint(painter, scene, size, self.font(), self._frame(), ratio)
         if self._snapped:
+            metrics = QFontMetricsF(self.font())
+            painter.setFont(self.font())
             painter.setPen(QColor(self.look.theme.hand))
-            at = QPointF(self.viewport().width() / 2 + 8, self.words_height(self._head()) + metrics.height())
+            at = QPointF(self.viewport().width() / 2 + 8, 2.2 * metrics.height())
             self.paint_on_paper(painter, at, tr("at: {place}", place=tr(self._snapped)))
+        if self._lens is not None:
+            self._painter.lens(painter, scene, size, self.font(), self._lens, LENS_FACTOR, _LENS_PX, self._frame())
 
-    def _paint_rotor_words(self, painter: QPainter, state: BenchState, drawing: BreakerEnd) -> None:
-        sense, r = breaker_end_sense(state.magneto), drawing.extent_mm / 1.56
-        painter.setPen(QColor(self.look.theme.text))
-        places = ((0.0, tr("neutral")), (sense * state.magneto.e_gap_deg, tr("E-gap"))) if self.numbers else ()
-        for bearing, text in places:
-            # Each word leans away from the other, so that they never meet.
-            away = -sense if bearing == 0.0 else sense
-            away = -away if self.mirrored else away
-            at = self._pixel(bearing, 1.5 * r)
-            width = self.word_width(text)
-            self.text(painter, at.x() + (2 if away > 0 else -width - 2), at.y() + 2, text)
-        poles, ascent = state.magneto.poles, painter.fontMetrics().ascent()
-        for i in range(poles):
-            at = self._pixel(i * 360.0 / poles + sense * state.rotor_deg + 360.0 / poles * 0.2, 1.1 * r)
-            letter = "S" if i % 2 else "N"
-            self.text(painter, at.x() - self.word_width(letter) / 2, at.y() + ascent / 2 - 1, letter)
+    def paint_part(self, painter: QPainter, part: str, outline: QPen) -> None:
+        """Paint one part of the scene again, alone."""
+        self._painter.paint_part(painter, self.picture, part, self._frame())
 
-    def _pixel(self, bearing: float, radius: float) -> QPointF:
-        b = math.radians(bearing)
-        return self.pixel(radius * math.sin(b), radius * math.cos(b))
-
-    def _paint_names(self, painter: QPainter, drawing: BreakerEnd, metrics: QFontMetricsF) -> None:
-        tips = {}
-        inside = QRectF(self.viewport().rect())
+    def _frame(self) -> Frame:
         to_pixels = self.viewportTransform()
-        for name, (group, point) in drawing.anchors.items():
-            at = to_pixels.map(self._picture.to_scene(group, point))
-            if inside.contains(at):
-                tips[tr(name)] = (at.x(), at.y())
-        width, height, line = self.viewport().width(), self.viewport().height(), metrics.height()
-        column = self._name_width()
-        labels = arrange(tips, column, width - column, 2.2 * line, height - 3 * line, 1.25 * line)
-        if self._named is not None:  # each in the place it has among all of them
-            labels = [label for label in labels if label.text in self._named]
-        painter.setPen(QPen(QColor(self.look.theme.faint), 1))
-        painter.drawLines([QLineF(label.x, label.y, label.tip_x, label.tip_y) for label in labels])
-        tips_px = [QRectF(round(label.tip_x) - 1, round(label.tip_y) - 1, 3, 3) for label in labels]
-        fill(painter, tips_px, QColor(self.look.theme.faint))
-        ascent = metrics.ascent()
-        painter.setPen(QColor(self.look.theme.text))
-        for label in labels:
-            x = label.x - self.word_width(label.text) - 4 if label.left else label.x + 4
-            place = QPointF(x, label.y + ascent / 2 - 1)
-            if self.zoom > 1.0:  # the columns stand over the mechanism then
-                self.paint_on_paper(painter, place, label.text)
-            else:
-                self.text(painter, place.x(), place.y(), label.text)
+        return Frame(to_pixels.m22(), to_pixels.dx(), to_pixels.dy(), self.mirrored)
+
+    def hold_lens(self, at: QPointF | None) -> None:
+        """Hold the lens over a point [px], ten times as large; hands are ten times finer there. None: put it away.
+
+        Where numbers are hidden there is none: it would tell them.
+        """
+        self._lens = at if self.numbers else None
+        self.viewport().update()
 
     # -------------------------------------------------------------- hands on
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         """Take hold of what is under the pointer."""
         super().mousePressEvent(event)
+        if event.button() == Qt.MouseButton.MiddleButton and self.zoom == 1.0:
+            self.hold_lens(event.position())
         if event.button() != Qt.MouseButton.LeftButton:
             return
         self._still = event.position()
@@ -347,10 +294,10 @@ class BreakerView(PictureView):
             shape = self._picture.shape_at(self._scene_point(event.position()))
             self._fixed = shape.part if shape is not None else ""
             return
-        self.take(hand)
         self._drag = self._start_drag(hand, event.position())
+        self.take(self._drag.hand)
         self._model.stop()
-        self._model.grip(hand == "rotor")
+        self._model.grip(self._drag.hand == "rotor")
         self.viewport().setCursor(Qt.CursorShape.ClosedHandCursor)
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
@@ -367,10 +314,11 @@ class BreakerView(PictureView):
                         part=tr(part),
                     )
                 )
+        if self._lens is not None:
+            self.hold_lens(event.position())
         if drag is None:
             if not event.buttons():
-                hand = self._hand_at(event.position())
-                self.viewport().setCursor(Qt.CursorShape.OpenHandCursor if hand else Qt.CursorShape.ArrowCursor)
+                self._hover(event.position())
             return
         bearing = bearing_about(drag.centre, self._scene_point(event.position()))
         moved = (bearing - drag.last_bearing + 180.0) % 360.0 - 180.0
@@ -379,7 +327,8 @@ class BreakerView(PictureView):
         radius = self._radius(drag.centre, event.position())
         near = min(radius, drag.last_radius) / CALM_PX[drag.hand]
         drag.last_radius = radius
-        drag.value += moved * drag.per_bearing * min(1.0, near)
+        finer = 1.0 if self._lens is None else LENS_FACTOR
+        drag.value += moved * drag.per_bearing * min(1.0, near) / finer
         self._turn_to(drag, free=bool(event.modifiers() & Qt.KeyboardModifier.AltModifier))
 
     def _turn_to(self, drag: Drag, free: bool) -> None:
@@ -395,6 +344,8 @@ class BreakerView(PictureView):
         """Let go; a rotor that is not held is now the magnet's."""
         super().mouseReleaseEvent(event)
         self._fixed = ""
+        if event.button() == Qt.MouseButton.MiddleButton:
+            self.hold_lens(None)
         if event.button() == Qt.MouseButton.LeftButton and self._still is not None:
             self._point_at(self._still)
         if event.button() == Qt.MouseButton.LeftButton and self._drag is not None:
@@ -404,15 +355,16 @@ class BreakerView(PictureView):
 
     def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
         """Put a part back: rotor to the E-gap, plate to its designed place, screw to its middle."""
-        hand = self._hand_at(event.position())
-        if event.button() != Qt.MouseButton.LeftButton or hand is None or not self.numbers:
+        found = self._hand_at(event.position())
+        if event.button() != Qt.MouseButton.LeftButton or found is None or not self.numbers:
             return
-        magneto = self._model.state.magneto
+        magneto, hand = self._model.state.magneto, HANDS_OF_VALUES[found.value]
         home = {"rotor": magneto.e_gap_deg, "plate": magneto.designed_setting.backplate_deg, "screw": 0.0}[hand]
         self._model.send(turning(hand, home))
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Arrows turn the part in hand; 1, 2, 3 take rotor, backplate, contact screw; Space holds or lets go."""
+        """Arrows turn the part in hand; 1, 2, 3 take rotor, backplate, contact screw; Space holds or lets go;
+        L holds the lens."""
         steps = {Qt.Key.Key_Up: 1.0, Qt.Key.Key_Right: 1.0, Qt.Key.Key_Down: -1.0, Qt.Key.Key_Left: -1.0,
                  Qt.Key.Key_PageUp: 10.0, Qt.Key.Key_PageDown: -10.0}  # fmt: skip
         hands = {Qt.Key.Key_1: "rotor", Qt.Key.Key_2: "plate", Qt.Key.Key_3: "screw"}
@@ -421,10 +373,18 @@ class BreakerView(PictureView):
             self.turn(steps[key] * step_factor(event.modifiers()))
         elif key in hands:
             self.take(hands[key])
+        elif key == Qt.Key.Key_L and not event.isAutoRepeat():
+            self.hold_lens(QPointF(self.viewport().mapFromGlobal(QCursor.pos())))
         elif key == Qt.Key.Key_Space:
             self._model.send(LetGo() if self._model.state.held else HoldRotor())
         else:
             super().keyPressEvent(event)
+
+    def keyReleaseEvent(self, event: QKeyEvent) -> None:
+        """Put the lens away."""
+        if event.key() == Qt.Key.Key_L and not event.isAutoRepeat():
+            self.hold_lens(None)
+        super().keyReleaseEvent(event)
 
     def turn(self, steps: float) -> None:
         """Turn the part in hand by a number of its steps."""
@@ -438,30 +398,33 @@ class BreakerView(PictureView):
         if part:
             self.pointed.emit(part)
 
-    def _hand_at(self, position: QPointF) -> str | None:
-        shape = self._picture.shape_at(self._scene_point(position))
-        if shape is None:
-            return None
-        if shape.group in GROUP_HANDS:
-            return GROUP_HANDS[shape.group]
-        return "plate" if shape.part in PLATE_PARTS and shape.group != "case" else None
+    def leaveEvent(self, event: QEvent) -> None:
+        """Nothing is pointed at any more."""
+        super().leaveEvent(event)
+        self._light_up("")
 
-    def _start_drag(self, hand: str, position: QPointF) -> Drag:
-        state = self._model.state
-        sense = float(breaker_end_sense(state.magneto))
-        centre, per_bearing = QPointF(0.0, 0.0), sense
-        if hand == "screw":
-            origin: Point = self.drawing.origins["screw"]
-            centre = self._picture.to_scene("screw", origin)
-            per_bearing = 1.0 if state.magneto.contact_screw.positive_is_clockwise else -1.0
-        elif hand == "rotor":
-            shape = self._picture.shape_at(self._scene_point(position))
-            if shape is not None and shape.group == "cam":
-                # Held by the cam, the rotor turns by what the gears make of it.
-                per_bearing = sense / state.magneto.cam.turns_per_rotor_turn
-        bearing = bearing_about(centre, self._scene_point(position))
-        radius = self._radius(centre, position)
-        return Drag(hand, centre, bearing, radius, value_of(state, hand), per_bearing, self._model.gesture())
+    def _hover(self, position: QPointF) -> None:
+        """Show what can be taken hold of, and light up what is pointed at."""
+        hand = self._hand_at(position)
+        self.viewport().setCursor(Qt.CursorShape.OpenHandCursor if hand else Qt.CursorShape.ArrowCursor)
+        shape = self._picture.shape_at(self._scene_point(position))
+        part = hand.part if hand is not None and hand.part == "contact screw" else shape.part if shape else ""
+        self._light_up(part)
+
+    def _light_up(self, part: str) -> None:
+        if part != self._hovering:
+            self._hovering = part
+            self.viewport().update()
+
+    def _hand_at(self, position: QPointF) -> Hand | None:
+        at = self._scene_point(position)
+        return hand_at(self.picture, (at.x(), -at.y()), self.viewportTransform().m22())
+
+    def _start_drag(self, held: Hand, position: QPointF) -> Drag:
+        centre, hand = QPointF(held.centre[0], -held.centre[1]), HANDS_OF_VALUES[held.value]
+        bearing, radius = bearing_about(centre, self._scene_point(position)), self._radius(centre, position)
+        value = value_of(self._model.state, hand)
+        return Drag(hand, centre, bearing, radius, value, held.per_bearing, self._model.gesture())
 
     def _radius(self, centre: QPointF, position: QPointF) -> float:
         out = self.viewportTransform().map(centre) - position

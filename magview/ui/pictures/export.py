@@ -114,16 +114,14 @@ def _paint(painter: QPainter, view: PictureView, size: QSize, caption: str, line
     port = view.viewport()
     # Lines are one pixel of the device wide: what is finer than the screen needs wider ones to look alike.
     view.draw_lines(line_factor)
-    view.render(painter, QRectF(port.rect()), port.rect())
+    view.paint_picture(painter, 0.0)
     view.draw_lines(1.0)
     painter.setFont(view.font())
-    view.paint_edges(painter)
-    view.paint_words(painter)
     metrics = QFontMetricsF(view.font())
     top = float(port.height())
     painter.setPen(QPen(QColor(view.look.theme.text), 1.4))
     y = top + metrics.height()
-    if view.numbers:  # a picture without numbers is not to be measured either
+    if view.numbers and view.to_scale:  # a picture without numbers is not to be measured either
         length, pixels = scale_bar(view.transform().m22(), port.width() / 4)
         painter.drawLine(QLineF(10, y, 10 + pixels, y))
         for x in (10.0, 10.0 + pixels):

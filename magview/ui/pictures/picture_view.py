@@ -14,6 +14,7 @@ from PySide6.QtGui import (
     QMouseEvent,
     QPainter,
     QPaintEvent,
+    QPen,
     QPixmap,
     QResizeEvent,
     QStaticText,
@@ -67,6 +68,8 @@ class PictureView(QGraphicsView):
         self.look, self._parts = look, scene
         self.numbers = True
         """Whether true numbers may be written here, and hands find true places by themselves; in practice not."""
+        self.to_scale = True
+        """Whether a bar can say how long a millimetre is drawn."""
         self.over: Callable[[QPainter], None] | None = None
         """What a presenter lays over the picture; nothing while nobody presents."""
         self._ground_groups, self._moving_groups = ground, moving
@@ -94,16 +97,28 @@ class PictureView(QGraphicsView):
         """Paint the kept ground, what moves on it, then the words over it in the widget's own pixels."""
         painter = QPainter(self.viewport())
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        self._paint_ground(painter)
-        self._parts.paint(painter, self.viewportTransform(), self._moving_groups)
-        painter.setFont(self.font())
-        if self._zoom > 1.0:  # then what moves may come under them
-            self.paint_edges(painter)
-        self.paint_words(painter)
+        self.paint_picture(painter, self.viewport().devicePixelRatioF())
         if self.over is not None:
             self.over(painter)
         self._paint_focus(painter)
         painter.end()
+
+    def paint_picture(self, painter: QPainter, ratio: float) -> None:
+        """Paint picture and words, with so many pixels of the device for each of ours; 0 on paper: only lines."""
+        if ratio:
+            self._paint_ground(painter)
+            self._parts.paint(painter, self.viewportTransform(), self._moving_groups)
+        else:
+            painter.fillRect(self.viewport().rect(), QColor(self.look.theme.paper))
+            self._parts.paint(painter, self.viewportTransform(), (*self._ground_groups, *self._moving_groups))
+        painter.setFont(self.font())
+        if self._zoom > 1.0 or not ratio:  # what moves may come under them
+            self.paint_edges(painter)
+        self.paint_words(painter)
+
+    def paint_part(self, painter: QPainter, part: str, outline: QPen) -> None:
+        """Paint one part again, alone, its outline with a pen of its own."""
+        self._parts.paint_part(painter, self.viewportTransform(), part, outline)
 
     def _paint_ground(self, painter: QPainter) -> None:
         """What stands still, in the screen's own pixels, so that it is as crisp as if it were drawn anew."""
@@ -185,6 +200,11 @@ class PictureView(QGraphicsView):
     def look_changed(self) -> None:
         """Other colours, thicker lines, or another unit of length."""
         self.draw_lines(1.0)
+
+    @property
+    def line_factor(self) -> float:
+        """How much thicker than usual lines are drawn."""
+        return self._parts.line_factor
 
     def draw_lines(self, factor: float) -> None:
         """Draw lines this much thicker than the look has them: a file is finer than the screen."""

@@ -114,11 +114,19 @@ class ScenePainter:
             words.across(scene.assumed, size)
 
     def lens(
-        self, painter: QPainter, scene: Scene, size: QSizeF, font: QFont, at: QPointF, factor: float, radius: float
+        self,
+        painter: QPainter,
+        scene: Scene,
+        size: QSizeF,
+        font: QFont,
+        at: QPointF,
+        factor: float,
+        radius: float,
+        frame: Frame | None = None,
     ) -> None:
         """What lies under a point, so many times larger, in a round glass about it; words keep their size."""
         words = SceneWords(painter, font, self.colour, size)
-        frame = frame_of(scene, size.width(), size.height(), words.em)
+        frame = frame if frame is not None else frame_of(scene, size.width(), size.height(), words.em)
         x, y = frame.back(at.x(), at.y())
         side = -frame.scale if frame.mirrored else frame.scale
         near = Frame(
@@ -146,7 +154,8 @@ class ScenePainter:
     ) -> None:
         groups = [group for group in scene.groups if group.layer == layer]
         said = tuple(word for word in scene.words if word.layer == layer)
-        lit = scene.lit if any(piece.part == scene.lit for group in groups for piece in group.pieces) else ""
+        parts = {piece.part for group in groups for piece in group.pieces}
+        lit = tuple(part for part in (scene.lit, scene.in_hand) if part in parts)
         key = (
             tuple((group.pieces, group.turns) for group in groups), said, frame, size.width(), size.height(), ratio,
             font.key(), self.line_factor, lit,
@@ -166,12 +175,12 @@ class ScenePainter:
     def _paint_layer(self, painter: QPainter, words: SceneWords, scene: Scene, layer: Layer, frame: Frame) -> None:
         for group in scene.groups:
             if group.layer == layer:
-                self._paint_group(painter, group, frame, scene.lit)
+                self._paint_group(painter, group, frame, scene.lit, scene.in_hand)
         for word in scene.words:
             if word.layer == layer:
                 words.word(word, frame)
 
-    def _paint_group(self, painter: QPainter, group: Group, frame: Frame, lit: str = "") -> None:
+    def _paint_group(self, painter: QPainter, group: Group, frame: Frame, lit: str = "", in_hand: str = "") -> None:
         if not group.pieces:
             return
         base = base_of(frame)
@@ -190,15 +199,21 @@ class ScenePainter:
                 pen = self._pen(piece.style.line, 1.0, piece.style.hatch.alpha)
                 painter.setPen(pen)
                 painter.drawPath(self._hatching_of(piece))
-        if lit:
-            painter.setPen(self._pen("planned", 2.4))
-            painter.setBrush(Qt.BrushStyle.NoBrush)
-            for piece in group.pieces:
-                if piece.part == lit:
-                    painter.drawPath(self._path_of(piece))
+        for part, width in ((in_hand, 1.6), (lit, 2.4)):
+            if part:
+                painter.setPen(self._pen("planned", width))
+                painter.setBrush(Qt.BrushStyle.NoBrush)
+                for path in (self._path_of(piece) for piece in group.pieces if piece.part == part):
+                    painter.drawPath(path)
         if group.clip is not None:
             painter.restore()
         painter.setTransform(outer)
+
+    def paint_part(self, painter: QPainter, scene: Scene, part: str, frame: Frame) -> None:
+        """Paint one part again, alone, with a bold outline."""
+        for group in scene.groups:
+            pieces = tuple(piece for piece in group.pieces if piece.part == part)
+            self._paint_group(painter, replace(group, pieces=pieces), frame, part)
 
     def _path_of(self, piece: Piece) -> QPainterPath:
         path = self._paths.get(piece)

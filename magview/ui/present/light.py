@@ -58,7 +58,7 @@ class Light:
         if self.dims:
             outline = QPen(QColor(self.look.theme.hand), 3.0)
             outline.setCosmetic(True)
-            scene.paint_part(painter, self._view.viewportTransform(), self.part, outline)
+            self._view.paint_part(painter, self.part, outline)
         else:
             painter.setPen(QPen(QColor(self.look.theme.hand), 3.0))
             painter.setBrush(Qt.BrushStyle.NoBrush)

@@ -11,6 +11,7 @@ from PySide6.QtTest import QTest
 
 from magview.bench.actions import TurnBackplate, TurnRotor, TurnScrew
 from magview.bench.state import readings
+from magview.drawing.contacts_closeup import FACTOR
 from magview.physics.cam.setting import internal_timing
 from magview.spec.library import shipped_names
 from tests.hands import send_mouse
@@ -105,9 +106,9 @@ def test_the_gap_drawn_is_the_gap_computed(open_window):
             drawn = math.hypot(fixed.x() - moving.x(), fixed.y() - moving.y()) / window.contact.pixels_per_mm()
             state = window.model.state
             computed = float(timing.gap_mm(rotor, state.backplate_deg, state.screw_deg))
-            # The gap is an arc round the pivot, the drawn distance its chord: 2 K sin(gap/2K).
+            # The gap is an arc round the pivot, so many times as long; the drawn distance its chord: 2 K sin(gap/2K).
             arm = state.magneto.breaker.contact_arm_mm
-            assert drawn == pytest.approx(2 * arm * math.sin(computed / (2 * arm)), abs=1e-9)
+            assert drawn == pytest.approx(2 * arm * math.sin(FACTOR * computed / (2 * arm)), abs=1e-9)
 
 
 def test_wheel_and_arrow_keys_turn_the_part_in_hand(open_window):

@@ -46,6 +46,11 @@ def drag_rotor(view, start: float, end: float, modifiers=Qt.KeyboardModifier.NoM
         send_mouse(view, QEvent.Type.MouseButtonRelease, at(view, radius, end), modifiers)
 
 
+def in_corners(view) -> list[str]:
+    """The words in the corners of a breaker end, in all their wordings."""
+    return [text for corner in view.picture.corners for line in corner.lines for text in line.wordings]
+
+
 def test_a_dragged_rotor_catches_at_the_e_gap_and_alt_lets_it_pass(open_window):
     window = open_window("seven-radial")
     view, model = window.breaker, window.model
@@ -79,7 +84,7 @@ def test_seen_from_the_other_end_the_drag_still_follows_the_pointer(open_window)
     window = open_window("seven-radial")
     window.breaker.set_mirrored(True)
     before = window.model.state.rotor_deg
-    assert "turns anticlockwise" in window.breaker._head()  # noqa: SLF001
+    assert "turns anticlockwise" in in_corners(window.breaker)
     drag_rotor(window.breaker, 10.0, 40.0)
     assert window.model.state.rotor_deg - before == pytest.approx(30.0, abs=0.9)
     # In the mirrored picture the drag went anticlockwise: to the left of the top.
@@ -271,13 +276,39 @@ def test_the_exaggerated_gap_is_five_times_the_true_one_and_says_so(open_window)
     window = open_window("seven-radial")
     window.model.send(TurnRotor(30.0))
     next(a for a in window.findChildren(type(window.menus.undo_action)) if "5×" in a.text()).trigger()
-    fixed, moving = window.contact.faces()
-    drawn = math.hypot(fixed.x() - moving.x(), fixed.y() - moving.y()) / window.contact.pixels_per_mm()
+    groups = [window.breaker.picture.group(name) for name in ("stop", "arm")]
+    fixed, moving = (g.put(next(p for p in g.pieces if p.part == "contacts").outlines[0]) for g in groups)
+    drawn = math.dist(fixed[2:].mean(axis=0), moving[:2].mean(axis=0))
     assert drawn == pytest.approx(5 * pose(window.model.state).gap_mm, rel=1e-3)
-    assert "gap drawn 5×" in window.breaker._head()  # noqa: SLF001
-    height = window.contact.viewport().height()
-    assert 0 < moving.y() < height
-    assert 0 < fixed.y() < height
+    assert "gap drawn 5×" in in_corners(window.breaker)
+
+
+def test_the_lens_is_held_by_a_key_and_makes_hands_ten_times_finer(open_window):
+    window = open_window("seven-radial")
+    view, model = window.breaker, window.model
+    view.snaps = False
+    view.setFocus()
+    plain = view.grab().toImage()
+    QTest.keyPress(view, Qt.Key.Key_L)
+    view.hold_lens(at(view, 25.0, 140.0))
+    assert view.grab().toImage() != plain
+    before = model.state.rotor_deg
+    drag_rotor(view, 15.0, 35.0)
+    assert model.state.rotor_deg - before == pytest.approx(2.0, abs=0.01)
+    QTest.keyRelease(view, Qt.Key.Key_L)
+    before = model.state.rotor_deg
+    drag_rotor(view, 15.0, 35.0)
+    assert model.state.rotor_deg - before == pytest.approx(20.0, abs=0.01)
+
+
+def test_what_the_pointer_is_over_is_lit_up_and_named(open_window):
+    window = open_window("seven-radial")
+    view = window.breaker
+    screw = QPointF(view.mapFromScene(view.scene_of_parts.to_scene(*view.drawing.anchors["lock screw"])))
+    QTest.mouseMove(view.viewport(), screw.toPoint())
+    assert view.picture.lit == "lock screw"
+    view.leaveEvent(QEvent(QEvent.Type.Leave))
+    assert view.picture.lit == ""
 
 
 # ---------------------------------------------------------------------- saved pictures, kept bench

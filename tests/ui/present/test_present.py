@@ -16,6 +16,7 @@ from PySide6.QtWidgets import QApplication
 from magview.bench.actions import TurnBackplate, TurnRotor, TurnScrew
 from magview.drawing.captions import CAPTIONS
 from magview.ui.kit.theme import DARK
+from magview.ui.pictures.scene_words import SceneWords
 
 Key = Qt.Key
 
@@ -121,11 +122,11 @@ def test_a_click_names_a_part(present):
 def test_only_what_was_told_is_named(present, monkeypatch):
     window, _ = present("seven-radial-left", (1920, 1080))
     written: list[str] = []
-    original = type(window.breaker).text
+    original = SceneWords.name
     monkeypatch.setattr(
-        type(window.breaker),
-        "text",
-        lambda self, p, x, y, words: (written.append(words), original(self, p, x, y, words)),
+        SceneWords,
+        "name",
+        lambda self, text, *how, **more: (written.append(text), original(self, text, *how, **more)),
     )
     window.breaker.grab()
     assert not set(CAPTIONS["breaker"]) & set(written)
