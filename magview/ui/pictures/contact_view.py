@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from PySide6.QtCore import QPointF, QSizeF
 from PySide6.QtGui import QFontInfo, QPainter, QWheelEvent
 from PySide6.QtWidgets import QWidget
@@ -18,6 +20,9 @@ from magview.ui.kit.pictured import Pictured
 from magview.ui.pictures.breaker_view import BreakerView
 from magview.ui.pictures.picture_view import PictureView
 from magview.ui.pictures.scene_painter import ScenePainter
+
+_USUAL_EM = 22.0
+"""A pane of so many ems, or higher, has room above and below the mechanism."""
 
 
 class ContactView(PictureView):
@@ -62,11 +67,17 @@ class ContactView(PictureView):
     def picture(self) -> Scene:
         """What is painted: the scene of the present state."""
         options = Options(self.numbers, self.look.inches)
-        return closeup_scene(Shown.of(self._model.state), options, self.blade_mm, self.grade)
+        scene = closeup_scene(Shown.of(self._model.state), options, self.blade_mm, self.grade)
+        # In a low pane words stand beside the mechanism rather than above and below it.
+        low = min(1.0, self.viewport().height() / (_USUAL_EM * self._em()))
+        return replace(scene, margins_em=(low * scene.margins_em[0], low * scene.margins_em[1]))
+
+    def _em(self) -> float:
+        return float(QFontInfo(self.font()).pixelSize())
 
     def _frame(self, scene: Scene) -> Frame:
         port = self.viewport()
-        return frame_of(scene, port.width(), port.height(), float(QFontInfo(self.font()).pixelSize()))
+        return frame_of(scene, port.width(), port.height(), self._em())
 
     def pixels_per_mm(self) -> float:
         """Scale of the view now; heights are drawn so many times larger besides as the picture says."""

@@ -6,9 +6,9 @@ import math
 
 import pytest
 from PySide6.QtCore import QEvent, QPoint, QPointF, QRect, QSize, Qt
-from PySide6.QtGui import QImage
+from PySide6.QtGui import QImage, QMouseEvent
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QCheckBox, QMessageBox
+from PySide6.QtWidgets import QApplication, QCheckBox, QMessageBox
 
 from magview.bench.actions import (
     HoldRotor,
@@ -305,7 +305,9 @@ def test_what_the_pointer_is_over_is_lit_up_and_named(open_window):
     window = open_window("seven-radial")
     view = window.breaker
     screw = QPointF(view.mapFromScene(view.scene_of_parts.to_scene(*view.drawing.anchors["lock screw"])))
-    QTest.mouseMove(view.viewport(), screw.toPoint())
+    none = Qt.MouseButton.NoButton
+    move = QMouseEvent(QEvent.Type.MouseMove, screw, screw, none, none, Qt.KeyboardModifier.NoModifier)
+    QApplication.sendEvent(view.viewport(), move)
     assert view.picture.lit == "lock screw"
     view.leaveEvent(QEvent(QEvent.Type.Leave))
     assert view.picture.lit == ""
