@@ -74,7 +74,7 @@ def breaker_scene(shown: Shown, options: Options = Options()) -> Scene:  # noqa:
         box=(-SHOES[1] * r / 0.985, -SHOES[1] * r / 0.985, SHOES[1] * r / 0.985, SHOES[1] * r / 0.985),
         groups=_groups(layout, now, options),
         words=(
-            *_still_words(layout, options),
+            *_still_words(layout, None if "rotor scale" in options.hidden else (tr("neutral"), tr("E-gap"))),
             *_pole_letters(layout, now),
             *_read_mark(layout, at_mark, options),
             *_lobe_numbers(layout, now),
@@ -137,21 +137,22 @@ def _groups(layout: BreakerLayout, now: Pose, options: Options) -> tuple[Group, 
 
 
 @lru_cache(maxsize=16)
-def _still_words(layout: BreakerLayout, options: Options) -> tuple[Word, ...]:
+def _still_words(layout: BreakerLayout, scale: tuple[str, str] | None) -> tuple[Word, ...]:
+    """Numbers of the rim marks, and the words of the rotor's scale: neutral and E-gap, where it is shown."""
     magneto = layout.magneto
     r, sense = layout.rim_outer, layout.sense
     words = [
         Word(str(lobe), _polar(MARK_NUMBERS * r, bearing - NUMBER_BEFORE_DEG * sense), bold=True)
         for lobe, bearing in enumerate(layout.marks.tolist(), 1)
     ]
-    if "rotor scale" in options.hidden:
+    if scale is None:
         return tuple(words)
     # Between the shoes; each word leans away from the other, so that they never meet.
     middle, room = (SHOES[0] + SHOES[1]) / 2 * r, _between_shoes_mm(layout)
     e_gap = sense * magneto.e_gap_deg
-    words.append(Word(tr("neutral"), _polar(middle, -1.2 * sense), "second_ink", align=_side(-sense), room_mm=room))
+    words.append(Word(scale[0], _polar(middle, -1.2 * sense), "second_ink", align=_side(-sense), room_mm=room))
     words.append(
-        Word(tr("E-gap"), _polar(middle, e_gap + 0.9 * sense), size=0.92, bold=True, align=_side(sense),
+        Word(scale[1], _polar(middle, e_gap + 0.9 * sense), size=0.92, bold=True, align=_side(sense),
              room_mm=room - r * math.radians(magneto.e_gap_deg))
     )  # fmt: skip
     return tuple(words)
