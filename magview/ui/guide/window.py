@@ -330,7 +330,7 @@ class GuideWindow(QMainWindow):
     def _style(self) -> str:
         theme = self._coloured = self._theme()
         return (
-            f"body {{ color: {theme.text}; }} a {{ color: {theme.highlight}; }} "
+            f"body {{ color: {theme.text}; }} a {{ color: {theme.hand}; }} "
             f"table {{ border-collapse: collapse; border: 1px solid {theme.faint}; margin-top: 4px; "
             f"margin-bottom: 0px; }} th, td {{ padding: 4px; }} th {{ background-color: {theme.button}; }} "
             f"table.caution {{ border: 2px solid {theme.bad}; }} "

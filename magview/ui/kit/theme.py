@@ -20,22 +20,34 @@ PATTERNS = {
 
 @dataclass(frozen=True)
 class Theme:
-    """Colours by role: window parts, and (fill, line) of each material in the drawing."""
+    """Colours by role: parts of a window, verdicts, and (fill, line) of each material and each idea."""
 
     name: str
     window: str
-    base: str
-    text: str
-    button: str
-    highlight: str
-    highlight_text: str
     paper: str
-    line: str
+    """Under pictures and plots."""
+    base: str
+    """Under panels, lists and fields."""
+    button: str
+    text: str
     faint: str
+    """Second ink."""
+    hair: str
+    """Thin outlines that must be seen: of a scale, of a card."""
+    grid: str
+    """Decoration: nothing is lost where it is not seen."""
+    line: str
+    """Outlines of parts."""
     good: str
+    good_fill: str
     bad: str
+    bad_fill: str
+    warn: str
     hand: str
-    """Outline of the part in hand."""
+    """What is planned, the cursor, the part in hand, and where the keyboard is."""
+    hand_fill: str
+    on_hand: str
+    """Words on the colour of the hand."""
     materials: dict[str, tuple[str, str]]
 
     def hatching(self, name: str) -> QColor:
@@ -45,123 +57,159 @@ class Theme:
         return colour
 
     def material(self, name: str) -> tuple[QColor, QColor]:
-        """Fill and line colour of a material."""
+        """Fill and line colour of a material or an idea."""
         fill, line = self.materials.get(name, (self.base, self.line))
         return QColor(fill), QColor(line)
 
 
 LIGHT = Theme(
     name="light",
-    window="#f1f2f4",
-    base="#ffffff",
-    text="#16191d",
-    button="#e4e7eb",
-    highlight="#1a5fa8",
-    highlight_text="#ffffff",
-    paper="#fbfbf9",
-    line="#24282d",
-    faint="#5f666e",
-    good="#146c2e",
-    bad="#b3261e",
-    hand="#1a5fa8",
+    window="#E9ECF0",
+    paper="#F8F9FB",
+    base="#FFFFFF",
+    button="#E4E8ED",
+    text="#17202B",
+    faint="#4A5766",
+    hair="#7C8896",
+    grid="#DCE1E7",
+    line="#303B47",
+    good="#136B33",
+    good_fill="#D6EBDB",
+    bad="#AE2A20",
+    bad_fill="#F7D9D6",
+    warn="#8A5A00",
+    hand="#1259B5",
+    hand_fill="#CFE0F6",
+    on_hand="#FFFFFF",
     materials={
-        "shoe-a": ("#d5dae0", "#4b535c"),
-        "shoe-b": ("#b4bcc6", "#4b535c"),
-        "north": ("#efb9b3", "#7a2a22"),
-        "south": ("#b5c9ea", "#26457a"),
-        "index": ("#000000", "#24282d"),
-        "housing": ("#dfe2e5", "#4b535c"),
-        "plate": ("#efe6c8", "#6d5f2b"),
-        "bracket": ("#d8c27c", "#5c4d16"),
-        "screw": ("#c9ced4", "#3a4148"),
-        "eccentric": ("#aeb6bf", "#24282d"),
-        "slot": ("#3a4148", "#3a4148"),
-        "cam": ("#a9b2bc", "#24282d"),
-        "boss": ("#c8ced5", "#24282d"),
-        "step": ("#8a949f", "#24282d"),
-        "fibre": ("#b98a54", "#4f3413"),
-        "arm": ("#d4d9de", "#24282d"),
-        "contact": ("#f3d35c", "#4a3b00"),
-        "spring": ("#000000", "#4f5a66"),
-        "mark": ("#16191d", "#16191d"),
-        "scale": ("#16191d", "#3a4148"),
-        "straightedge": ("#000000", "#8a2be2"),
-        "drive-flange": ("#cfd6dd", "#3a4148"),
-        "disc": ("#efe6c8", "#5c4d16"),
-        "magneto-flange": ("#b9cbb8", "#2f4a2e"),
-        "paint": ("#000000", "#c0261c"),
-        "timing-disc": ("#ffffff", "#3a4148"),
-        "pointer": ("#16191d", "#16191d"),
+        "lift": ("#86CEC3", "#00695D"),
+        "current": ("#F4BB88", "#A34705"),
+        "flux": ("#B79FE0", "#6A3FB0"),
+        "paint": ("#F2BE22", "#3A2E00"),
+        "north": ("#EBA69F", "#7A1F17"),
+        "south": ("#A5BEE6", "#1F3F78"),
+        "index": ("#000000", "#303B47"),
+        "shoe-a": ("#C9D1DA", "#303B47"),
+        "shoe-b": ("#AEBAC6", "#303B47"),
+        "housing": ("#DDE2E8", "#67737F"),
+        "plate": ("#EFE7D1", "#6D5F2B"),
+        "bracket": ("#D9C489", "#6A5622"),
+        "screw": ("#E6EBF0", "#303B47"),
+        "eccentric": ("#94A1AF", "#303B47"),
+        "slot": ("#303B47", "#303B47"),
+        "cam": ("#94A1AF", "#303B47"),
+        "boss": ("#C4CDD7", "#303B47"),
+        "step": ("#94A1AF", "#303B47"),
+        "fibre": ("#B7824B", "#4F3413"),
+        "arm": ("#C4CDD7", "#303B47"),
+        "contact": ("#F4F1EA", "#3A3226"),
+        "spring": ("#000000", "#4A5766"),
+        "coil": ("#DE9A62", "#552A0A"),
+        "core": ("#B4BDC8", "#3A4653"),
+        "mark": ("#17202B", "#17202B"),
+        "scale": ("#17202B", "#303B47"),
+        "straightedge": ("#CFE0F6", "#1259B5"),
+        "drive-flange": ("#C6D0DB", "#3C4B5B"),
+        "disc": ("#EADFC2", "#6B5A2C"),
+        "magneto-flange": ("#BAD0BC", "#2D5134"),
+        "timing-disc": ("#FFFFFF", "#303B47"),
+        "pointer": ("#17202B", "#17202B"),
     },
 )
 
 DARK = Theme(
     name="dark",
-    window="#1f2226",
-    base="#17191c",
-    text="#e8eaed",
-    button="#32373d",
-    highlight="#6aaeff",
-    highlight_text="#08131f",
-    paper="#1a1c1f",
-    line="#d5d9de",
-    faint="#9aa2ab",
-    good="#7bd88f",
-    bad="#ff9d94",
-    hand="#6aaeff",
+    window="#101418",
+    paper="#181D23",
+    base="#20262D",
+    button="#2B333C",
+    text="#E9EDF2",
+    faint="#AAB6C2",
+    hair="#74808D",
+    grid="#2B333C",
+    line="#E3E9EF",
+    good="#7BD88F",
+    good_fill="#1F3F2A",
+    bad="#FF9D94",
+    bad_fill="#4F2724",
+    warn="#F2C46D",
+    hand="#7DB4FF",
+    hand_fill="#1F3A5E",
+    on_hand="#12161B",
     materials={
-        "shoe-a": ("#3c434b", "#aab2bb"),
-        "shoe-b": ("#525b65", "#aab2bb"),
-        "north": ("#7d3a34", "#f2b8b1"),
-        "south": ("#31497a", "#b9cdf2"),
-        "index": ("#ffffff", "#f2f4f7"),
-        "housing": ("#30353b", "#aab2bb"),
-        "plate": ("#474026", "#d9c988"),
-        "bracket": ("#7a6a30", "#eadca0"),
-        "screw": ("#69727c", "#e3e7eb"),
-        "eccentric": ("#7f8994", "#f2f4f7"),
-        "slot": ("#101214", "#101214"),
-        "cam": ("#77818c", "#f0f2f5"),
-        "boss": ("#5d666f", "#f0f2f5"),
-        "step": ("#7b8590", "#f0f2f5"),
-        "fibre": ("#8a6032", "#f0cfa4"),
-        "arm": ("#5a626b", "#f0f2f5"),
-        "contact": ("#a07f14", "#fff2bf"),
-        "spring": ("#ffffff", "#c3ccd6"),
-        "mark": ("#f2f4f7", "#f2f4f7"),
-        "scale": ("#f2f4f7", "#cfd5db"),
-        "straightedge": ("#ffffff", "#d3a6ff"),
-        "drive-flange": ("#4b535c", "#dfe3e8"),
-        "disc": ("#474026", "#eadca0"),
-        "magneto-flange": ("#37503a", "#c4e3c3"),
-        "paint": ("#ffffff", "#ff8177"),
-        "timing-disc": ("#26292d", "#cfd5db"),
-        "pointer": ("#f2f4f7", "#f2f4f7"),
+        "lift": ("#1F6F65", "#57D1BF"),
+        "current": ("#7A4616", "#FFB067"),
+        "flux": ("#56408A", "#C3A6FF"),
+        "paint": ("#FFD24A", "#1A1500"),
+        "north": ("#8C423B", "#FFD0CA"),
+        "south": ("#3A568C", "#BBD0F5"),
+        "index": ("#FFFFFF", "#E3E9EF"),
+        "shoe-a": ("#46515C", "#E3E9EF"),
+        "shoe-b": ("#5B6773", "#E3E9EF"),
+        "housing": ("#2C343D", "#8D99A6"),
+        "plate": ("#4A4331", "#D9C988"),
+        "bracket": ("#7E6C38", "#EBDCA4"),
+        "screw": ("#5E6975", "#E3E9EF"),
+        "eccentric": ("#525E6A", "#E3E9EF"),
+        "slot": ("#12161B", "#12161B"),
+        "cam": ("#525E6A", "#E3E9EF"),
+        "boss": ("#3B4550", "#E3E9EF"),
+        "step": ("#5E6975", "#E3E9EF"),
+        "fibre": ("#8E6234", "#EBCBA2"),
+        "arm": ("#525E6A", "#E3E9EF"),
+        "contact": ("#EDE7D8", "#1A1500"),
+        "spring": ("#FFFFFF", "#AAB6C2"),
+        "coil": ("#7C481F", "#FFD9B3"),
+        "core": ("#56626F", "#DFE6ED"),
+        "mark": ("#E9EDF2", "#E9EDF2"),
+        "scale": ("#E9EDF2", "#E3E9EF"),
+        "straightedge": ("#1F3A5E", "#7DB4FF"),
+        "drive-flange": ("#4C5967", "#DCE4EC"),
+        "disc": ("#554A2E", "#E6D7A4"),
+        "magneto-flange": ("#3A5740", "#C6E5C9"),
+        "timing-disc": ("#20262D", "#E3E9EF"),
+        "pointer": ("#E9EDF2", "#E9EDF2"),
     },
 )
-
-_BRIGHT = {
-    "contact": "#7a6200", "cam": "#3a3a3a", "step": "#707070", "arm": "#2a2a2a",
-    "north": "#5a1410", "south": "#12306a", "index": "#ffffff",
-    "mark": "#ffffff", "pointer": "#ffffff", "slot": "#ffffff",
-}  # fmt: skip
 
 HIGH_CONTRAST = Theme(
     name="high contrast",
     window="#000000",
-    base="#000000",
-    text="#ffffff",
-    button="#1a1a1a",
-    highlight="#ffff00",
-    highlight_text="#000000",
     paper="#000000",
-    line="#ffffff",
-    faint="#e0e0e0",
-    good="#6dff8a",
-    bad="#ffb0a8",
-    hand="#ffff00",
-    materials={name: (_BRIGHT.get(name, "#000000"), "#ffffff") for name in LIGHT.materials}
-    | {"straightedge": ("#ffffff", "#ff9dff"), "paint": ("#ffffff", "#ff8177")},
+    base="#000000",
+    button="#1A1A1A",
+    text="#FFFFFF",
+    faint="#E0E0E0",
+    hair="#C8C8C8",
+    grid="#333333",
+    line="#FFFFFF",
+    good="#90FF9C",
+    good_fill="#0B3315",
+    bad="#FFB0A8",
+    bad_fill="#4A0F0A",
+    warn="#FFD98A",
+    hand="#9CC8FF",
+    hand_fill="#0E2C55",
+    on_hand="#000000",
+    # Black parts with white outlines, but for what a colour tells apart; letters, hatching and place tell it too.
+    materials=dict.fromkeys(LIGHT.materials, ("#000000", "#FFFFFF"))
+    | {
+        "lift": ("#00574D", "#6FFFE9"),
+        "current": ("#5A2E00", "#FFC080"),
+        "flux": ("#3A2070", "#DCC8FF"),
+        "paint": ("#FFE14D", "#000000"),
+        "north": ("#5A1410", "#FFD8D2"),
+        "south": ("#12306A", "#D2E2FF"),
+        "contact": ("#FFFFFF", "#000000"),
+        "cam": ("#3A3A3A", "#FFFFFF"),
+        "step": ("#5A5A5A", "#FFFFFF"),
+        "arm": ("#2A2A2A", "#FFFFFF"),
+        "straightedge": ("#0E2C55", "#9CC8FF"),
+        "index": ("#FFFFFF", "#FFFFFF"),
+        "mark": ("#FFFFFF", "#FFFFFF"),
+        "pointer": ("#FFFFFF", "#FFFFFF"),
+        "slot": ("#FFFFFF", "#FFFFFF"),
+    },
 )
 
 THEMES = {theme.name: theme for theme in (LIGHT, DARK, HIGH_CONTRAST)}
@@ -184,12 +232,12 @@ def colours(theme: Theme) -> None:
         (role.Text, theme.text),
         (role.Button, theme.button),
         (role.ButtonText, theme.text),
-        (role.Highlight, theme.highlight),
-        (role.HighlightedText, theme.highlight_text),
+        (role.Highlight, theme.hand),
+        (role.HighlightedText, theme.on_hand),
         (role.ToolTipBase, theme.base),
         (role.ToolTipText, theme.text),
         (role.PlaceholderText, theme.faint),
-        (role.Link, theme.highlight),
+        (role.Link, theme.hand),
     ):
         palette.setColor(which, QColor(colour))
     for which in (role.WindowText, role.Text, role.ButtonText):

@@ -287,7 +287,7 @@ def test_it_takes_the_colours_of_the_application(guide, qtbot, theme):
     try:
         colours(theme)
         guide.go_to("theory-coupling")
-        qtbot.waitUntil(lambda: f"a {{ color: {theme.highlight}; }}" in guide.page.document().defaultStyleSheet())
+        qtbot.waitUntil(lambda: f"a {{ color: {theme.hand}; }}" in guide.page.document().defaultStyleSheet())
         qtbot.waitUntil(lambda: guide.page.viewport().grab().toImage().pixelColor(2, 2) == QColor(theme.base))
 
         def seen() -> set[str]:

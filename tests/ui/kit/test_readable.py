@@ -31,26 +31,58 @@ def test_the_contrast_formula():
     assert contrast("#777777", "#ffffff") == pytest.approx(4.48, abs=0.01)  # the well-known near miss
 
 
+GROUNDS = ("window", "paper", "base")
+WORDS = (
+    *((ink, ground) for ink in ("text", "faint", "good", "bad", "warn", "hand") for ground in GROUNDS),
+    ("text", "button"), ("text", "good_fill"), ("text", "bad_fill"), ("text", "hand_fill"), ("good", "good_fill"),
+    ("bad", "bad_fill"), ("hand", "hand_fill"), ("on_hand", "hand"), ("paper", "text"),
+)  # fmt: skip
+"""Words by role, and what they stand on."""
+SHAPES = tuple((line, ground) for line in ("hair", "line") for ground in GROUNDS)
+STROKES = ("index", "spring", "mark", "scale", "pointer", "slot")
+"""Materials that are of one colour all over, on parts lighter or darker than they are."""
+
+
 @pytest.mark.parametrize("theme", THEMES.values(), ids=lambda t: t.name)
-def test_words_and_lines_have_the_contrast_that_wcag_2_2_aa_asks_for(theme):
-    grounds = (theme.window, theme.base, theme.paper)
-    for ground in grounds:
-        for words in (theme.text, theme.faint, theme.good, theme.bad, theme.hand):
-            assert contrast(words, ground) >= 4.5, f"{words} on {ground}"
-    assert contrast(theme.text, theme.button) >= 4.5
-    assert contrast(theme.highlight_text, theme.highlight) >= 4.5
-    strokes = ("index", "spring", "mark", "scale", "straightedge", "paint")
+def test_words_have_the_contrast_that_wcag_2_2_aa_asks_for(theme):
+    for words, ground in WORDS:
+        assert contrast(getattr(theme, words), getattr(theme, ground)) >= 4.5, f"{words} on {ground}"
+    for idea in ("lift", "current", "flux"):
+        for ground in GROUNDS:
+            assert contrast(theme.material(idea)[1], getattr(theme, ground)) >= 4.5, f"{idea} on {ground}"
+    for part in ("north", "south", "drive-flange", "disc", "magneto-flange", "coil", "core", "screw", "boss"):
+        fill, line = theme.material(part)
+        assert contrast(line, fill) >= 4.5, f"letters on {part}"
+    for part in ("north", "south", "drive-flange", "disc", "magneto-flange"):
+        assert contrast(theme.text, theme.material(part)[0]) >= 4.5, f"numbers on {part}"
+
+
+@pytest.mark.parametrize("theme", THEMES.values(), ids=lambda t: t.name)
+def test_shapes_have_the_contrast_that_wcag_2_2_aa_asks_for(theme):
+    for line, ground in SHAPES:
+        assert contrast(getattr(theme, line), getattr(theme, ground)) >= 3.0, f"{line} on {ground}"
     for name in theme.materials:
         fill, line = theme.material(name)
-        if name in strokes:
-            assert contrast(line, theme.paper) >= 3.0, name
-        elif name not in ("slot", "pointer"):  # of one colour all over, on parts lighter or darker than they are
+        if name not in STROKES:
             assert contrast(line, fill) >= 3.0, name
-    for ground in ("plate", "housing", "north", "south", "disc", "drive-flange", "magneto-flange", "screw"):
-        ink = "slot" if ground == "screw" else "paint" if "flange" in ground or ground == "disc" else "mark"
-        assert contrast(theme.material(ink)[1], theme.material(ground)[0]) >= 3.0, f"{ink} on {ground}"
-    for letter in ("north", "south", "drive-flange", "disc", "magneto-flange"):
-        assert contrast(theme.text, theme.material(letter)[0]) >= 4.5, f"numbers on {letter}"
+    for name in ("index", "spring", "mark", "scale", "straightedge", "pointer"):
+        assert contrast(theme.material(name)[1], theme.paper) >= 3.0, name
+    for ground in ("plate", "housing", "north", "south"):
+        assert contrast(theme.material("mark")[1], theme.material(ground)[0]) >= 3.0, f"a mark on {ground}"
+    assert contrast(theme.material("slot")[1], theme.material("screw")[0]) >= 3.0
+    for ground in ("disc", "drive-flange", "magneto-flange"):
+        seen = max(contrast(colour, theme.material(ground)[0]) for colour in theme.material("paint"))
+        assert seen >= 3.0, f"paint on {ground}: the paint itself or its edge"
+    for ground in ("disc", "magneto-flange", "timing-disc"):
+        assert contrast(theme.hand, theme.material(ground)[0]) >= 3.0, f"a planned place on {ground}"
+
+
+def test_every_theme_has_the_same_materials_and_tells_the_ideas_apart():
+    for theme in THEMES.values():
+        assert set(theme.materials) == set(THEMES["light"].materials)
+        ideas = [theme.materials[idea][1] for idea in ("lift", "current", "flux")]
+        ideas += [theme.hand, theme.good, theme.bad]
+        assert len(set(ideas)) == len(ideas)
 
 
 @pytest.mark.parametrize("tab", [0, 1, 2])
