@@ -93,7 +93,7 @@ def _words_of(widget) -> list[str]:
         case QTabWidget():
             words += [widget.tabText(i) + widget.tabToolTip(i) for i in range(widget.count())]
         case QAbstractItemView() if widget.model() is not None:
-            model, columns = widget.model(), getattr(widget, "columnCount", lambda: 1)()
+            model, columns = widget.model(), widget.model().columnCount()
             # The words shown, as tip, as "what's this", as accessible text and description.
             cells = [model.index(y, x) for y in range(model.rowCount()) for x in range(columns)]
             words += [str(cell.data(role) or "") for cell in cells for role in (0, 3, 5, 11, 12)]

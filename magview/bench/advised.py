@@ -77,6 +77,16 @@ def advised_words(state: BenchState, plan: Advised) -> str:
             creep=tr("tightening the lock screw brings the contact screw to {angle}", angle=_at(plan.lands_deg)),
             gap=gap,
         )
+    return " ".join(advised_steps(state, plan))
+
+
+def advised_steps(state: BenchState, plan: Advised) -> tuple[str, ...]:
+    """The acts of a plan that can be had, the first to be done first; none where nothing is to be turned."""
+    plate, screw = plan.backplate_deg - state.backplate_deg, plan.screw_deg - state.screw_deg
+    moves = setting_moves(state.magneto, plate, screw) if plan.reachable else []
+    if not moves:
+        return ()
+    creep = creep_words(plan)
     # Gap by the screw first: the plate, turned after it, leaves the gap alone.
     turned, swung = abs(screw) >= _MOVED_DEG, abs(plate) >= _MOVED_DEG
     parts = []
@@ -88,8 +98,7 @@ def advised_words(state: BenchState, plan: Advised) -> str:
         parts = [tr("contact screw: {creep}", creep=creep)]
     if swung:
         parts.append(_then([tr("slacken the clamp screws")] * state.clamps_tight + moves[-1:]))
-    told = " ".join(f"{part[0].upper()}{part[1:]}." for part in parts)
-    return f"{told} {tr(_CHECK)}"
+    return (*(f"{part[0].upper()}{part[1:]}." for part in parts), tr(_CHECK))
 
 
 def _then(moves: list[str]) -> str:

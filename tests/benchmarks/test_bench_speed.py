@@ -14,6 +14,7 @@ import statistics
 import subprocess
 import sys
 import time
+from dataclasses import replace
 
 import numpy as np
 import pytest
@@ -199,13 +200,14 @@ def test_a_frame_against_bare_painter_and_matplotlib(bench, benchmark):
 
 
 def test_a_change_that_moves_one_reading(open_window, benchmark):
-    """A label of the panel against a full frame, in the whole window."""
+    """A gauge of the panel against a full frame, in the whole window."""
     window = open_window("seven-radial-left", (1280, 720))
     full = median_ms(lambda i: frame(window, window.breaker, i * 1.7))
-    label = window.panel._values["gap"]  # noqa: SLF001
+    gauge = window.panel.gauges["gap"]
+    shown = gauge.shown
 
     def one(i: int) -> None:
-        label.setText(f"0.{i % 900 + 100} mm")
+        gauge.show_value(replace(shown, words=f"0.{i % 900 + 100} mm"))
         QApplication.processEvents()
 
     benchmark.pedantic(lambda: one(int(time.perf_counter() * 1000)), rounds=200, warmup_rounds=20)

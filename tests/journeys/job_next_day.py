@@ -59,7 +59,7 @@ def main() -> None:
     hands.note("teeth")
     hands.at_bench()
     hands.main.tabs.currentWidget().ensureWidgetVisible(timing.plan.table)
-    first = timing.plan.table.visualItemRect(timing.plan.table.item(0, 0)).center()
+    first = timing.plan.table.visualRect(timing.plan.table.model().index(0, 0)).center()
     QTest.mouseClick(timing.plan.table.viewport(), Qt.MouseButton.LeftButton, pos=first)
     presses = 0
     while timing.plan.next.isEnabled():

@@ -98,7 +98,7 @@ def test_own_magneto_engine_and_installation_made_opened_and_timed(open_window, 
     QTest.keyClick(reads.lineEdit(), Qt.Key.Key_Return)
     table = window.timing.plan.table
     window.tabs.currentWidget().ensureWidgetVisible(table)
-    spot = table.visualItemRect(table.item(0, 0)).center()
+    spot = table.visualRect(table.model().index(0, 0)).center()
     QTest.mouseClick(table.viewport(), Qt.MouseButton.LeftButton, pos=spot)
     while window.timing.plan.next.isEnabled():
         QTest.mouseClick(window.timing.plan.next, Qt.MouseButton.LeftButton)

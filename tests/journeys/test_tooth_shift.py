@@ -22,7 +22,7 @@ def test_read_22_want_25_take_the_first_move_and_step_it(open_window, qtbot):
     assert panel.lamp.now["left"].text().startswith("✗")
 
     # Point at the first move: its marks are shown dotted, nothing has moved yet.
-    first = panel.plan.table.visualItemRect(panel.plan.table.item(0, 0)).center()
+    first = panel.plan.table.visualRect(panel.plan.table.model().index(0, 0)).center()
     window.findChild(type(window.tabs)).currentWidget().ensureWidgetVisible(panel.plan.table)
     QTest.mouseMove(panel.plan.table.viewport(), first + QPoint(0, 40))
     QTest.mouseMove(panel.plan.table.viewport(), first)

@@ -4,18 +4,14 @@ from __future__ import annotations
 
 from functools import partial
 
-from PySide6.QtCore import QEvent, QObject, QPointF, Qt, Signal
+from PySide6.QtCore import QEvent, QObject, QPointF, Signal
 from PySide6.QtGui import QHideEvent, QMouseEvent, QMoveEvent, QWheelEvent
 from PySide6.QtWidgets import (
-    QAbstractItemView,
     QGroupBox,
     QHBoxLayout,
-    QHeaderView,
     QLabel,
     QMenu,
     QPushButton,
-    QTableWidget,
-    QTableWidgetItem,
     QVBoxLayout,
     QWidget,
 )
@@ -32,6 +28,7 @@ from magview.spec.magneto import Rotation
 from magview.ui.bench.look_first import LookFirst
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.steady_label import SteadyLabel
+from magview.ui.kit.table import Table
 from magview.ui.kit.theme import Theme
 
 _POINT = marked("Point at a move to see where it brings the marks; choose one to step through it.")
@@ -72,21 +69,16 @@ class PlanBox(QGroupBox):
         column = QVBoxLayout(self)
         self.verdict = QLabel()
         self.verdict.setWordWrap(True)
-        self.table = QTableWidget(0, 4)
-        self.table.setHorizontalHeaderLabels([tr("Flange"), tr("Disc"), tr("Fires at"), tr("Off by")])
-        self.table.setAccessibleName(tr("Moves of the coupling, best first"))
-        self.table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
-        self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
-        self.table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
-        self.table.setTabKeyNavigation(False)
-        self.table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
-        self.table.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
+        heads = (tr("Flange"), tr("Disc"), tr("Fires at"), tr("Off by"))
+        self.table = Table(tr("Moves of the coupling, best first"), heads, wide=range(4), numbers=range(4))
+        self.table.verticalHeader().show()
+        self.table.show_at_most(5)
         self.table.setMouseTracking(True)
         # The table's own signal tells also of rows that slide under a resting pointer, and nobody of their leaving.
         self.table.installEventFilter(self)
         self.table.viewport().installEventFilter(self)
         self.table.verticalScrollBar().valueChanged.connect(self.forget_pointer)
-        self.table.itemSelectionChanged.connect(self._chosen)
+        self.table.row_chosen.connect(self._chosen)
         self.words = SteadyLabel()
         self.next = QPushButton(tr("Move the ne&xt tooth"))
         self.next.clicked.connect(self._next_step)
@@ -161,39 +153,24 @@ class PlanBox(QGroupBox):
             )
         )
         self.table.blockSignals(True)
-        self.table.setRowCount(len(self._moves))
-        for row, move in enumerate(self._moves):
-            texts = (
-                short_words(move.magneto_teeth),
-                short_words(move.disc_teeth),
-                format_angle(move.result_btdc_deg),
-                format_angle(move.residual_deg, True),
+        rows, tips = [], []
+        for move in self._moves:
+            rows.append(
+                (
+                    short_words(move.magneto_teeth),
+                    short_words(move.disc_teeth),
+                    format_angle(move.result_btdc_deg),
+                    format_angle(move.residual_deg, True),
+                )
             )
             tip = "; ".join((
                 tr("Magneto flange {teeth}", teeth=teeth_words(move.magneto_teeth, rotation, "drive end")),
                 tr("disc {teeth}", teeth=teeth_words(move.disc_teeth, rotation, "drive end")),
             ))  # fmt: skip
-            for column, text in enumerate(texts):
-                item = QTableWidgetItem(text)
-                item.setTextAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
-                item.setToolTip(tip)
-                self.table.setItem(row, column, item)
+            tips.append(tip)
+        self.table.fill(rows, tips=tips)
         self.table.blockSignals(False)
-        self.fit_rows()
         self._mark_target(state, engaged)
-
-    def fit_rows(self) -> None:
-        """Room for the first moves at the present size of type."""
-        row = round(1.4 * self.fontMetrics().height())
-        self.table.verticalHeader().setDefaultSectionSize(row)
-        shown = row * min(5, max(1, len(self._moves)))
-        self.table.setFixedHeight(self.table.horizontalHeader().sizeHint().height() + shown + 4)
-
-    def changeEvent(self, event: QEvent) -> None:
-        """Type of another size needs other room."""
-        super().changeEvent(event)
-        if event.type() == QEvent.Type.FontChange:
-            self.fit_rows()
 
     def _mark_target(self, state: BenchState, engaged: Engaged) -> None:
         """Keep the chosen move chosen while it is stepped through, and say the next step."""
@@ -211,10 +188,7 @@ class PlanBox(QGroupBox):
         if row is None or not self._may_plan:
             row = self._target = None
         self.table.blockSignals(True)
-        if row is None:
-            self.table.clearSelection()
-        else:
-            self.table.selectRow(row)
+        self.table.choose_row(-1 if row is None else row)
         self.table.blockSignals(False)
         self._steps = steps_between(at, self._target) if self._target is not None else []
         if not self._steps and self.next.hasFocus():
@@ -245,11 +219,10 @@ class PlanBox(QGroupBox):
             step = self._steps[0]
             self._model.send(MoveTeeth(step.magneto_teeth, step.disc_teeth))
 
-    def _chosen(self) -> None:
-        rows = self.table.selectionModel().selectedRows()
+    def _chosen(self, row: int) -> None:
         engaged = self._model.state.engaged
-        if rows and engaged is not None:
-            move = self._moves[rows[0].row()]
+        if row >= 0 and engaged is not None:
+            move = self._moves[row]
             self._target = (move.magneto_teeth, move.disc_teeth)
             self._pointed = None
             self._mark_target(self._model.state, engaged)

@@ -2,22 +2,18 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from functools import partial
 
 from PySide6.QtCore import QEvent, Qt, Signal
 from PySide6.QtWidgets import (
-    QAbstractItemView,
     QCheckBox,
     QFormLayout,
     QGridLayout,
     QGroupBox,
     QHBoxLayout,
-    QHeaderView,
     QLabel,
     QPushButton,
-    QSizePolicy,
-    QTableWidget,
-    QTableWidgetItem,
     QVBoxLayout,
     QWidget,
 )
@@ -33,23 +29,28 @@ from magview.bench.actions import (
     TurnRotor,
     TurnScrew,
 )
-from magview.bench.advised import ORDERS, Advised, advised, advised_words
+from magview.bench.advised import ORDERS, Advised, advised, advised_steps, advised_words
 from magview.bench.apply import ROTOR_LIMIT_DEG
 from magview.bench.events import KINDS
 from magview.bench.lamp import Standing, standing
 from magview.bench.lamp_words import standing_words
 from magview.bench.state import BenchState, readings, same_but_worn
 from magview.bench.verdict import faults, judged_words, mark_words, never_words
+from magview.curves.lift import opening_limit_deg
 from magview.physics.cam.setting import Readings
 from magview.spec.language import format_angle, format_length, marked, number, tr
 from magview.spec.units import length_digits
 from magview.ui.bench.bench_warning import BenchWarning
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.callout import Callout
-from magview.ui.kit.cautions import caution
+from magview.ui.kit.gauge import Gauge, Measured
 from magview.ui.kit.inputs import AngleSpin, LengthSpin, QuietCombo
 from magview.ui.kit.look import Look
+from magview.ui.kit.signs import Sign
+from magview.ui.kit.steps import Steps
+from magview.ui.kit.strip import Foot
 from magview.ui.kit.style import tint
+from magview.ui.kit.table import Table
 
 _RUNS = {"contacts just open": marked("just open"), "contacts just close": marked("just close")}
 """Shorter words for what a run stops at."""
@@ -65,7 +66,6 @@ class SettingPanel(QWidget):
         super().__init__(parent)
         self._model, self.look = model, look
         self._advised: Advised | None = None
-        self._cells: list[list[QTableWidgetItem]] = []
         layout = QVBoxLayout(self)
         layout.setContentsMargins(8, 4, 8, 4)
         layout.addWidget(self._build_setting())
@@ -73,7 +73,7 @@ class SettingPanel(QWidget):
         layout.addWidget(self._build_advice())
         layout.addWidget(self._build_lobes())
         layout.addWidget(BenchWarning(model))
-        layout.addWidget(caution())
+        layout.addWidget(Foot(look))
         layout.addStretch(1)
         self.callout = Callout(self, model)
         self._placed(model.state)
@@ -171,30 +171,28 @@ class SettingPanel(QWidget):
 
     def _build_readings(self) -> QGroupBox:
         box = QGroupBox(tr("Readings, lobe 1"))
-        grid = QGridLayout(box)
+        column = QVBoxLayout(box)
+        self.gauges = {
+            "error": Gauge(tr("From the E-gap"), self.look),
+            "gap": Gauge(tr("Largest gap"), self.look),
+            "mark": Gauge(tr("Straightedge off mark"), self.look),
+        }
+        for gauge in self.gauges.values():
+            column.addWidget(gauge)
+        grid = QGridLayout()
         grid.setColumnStretch(1, 1)
         self._values: dict[str, QLabel] = {}
-        self._verdicts: dict[str, QLabel] = {}
-        for row, (key, name) in enumerate(
-            (
-                ("opens", tr("Contacts open at")),
-                ("error", tr("From the E-gap")),
-                ("mark", tr("Straightedge off mark")),
-                ("gap", tr("Largest gap")),
-                ("dwell", tr("Closed for (dwell)")),
-            )
-        ):
-            value, verdict = QLabel(), QLabel()
+        for row, (key, name) in enumerate((("opens", tr("Contacts open at")), ("dwell", tr("Closed for (dwell)")))):
+            value = self._values[key] = QLabel()
             value.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
             value.setAccessibleName(name)
             grid.addWidget(QLabel(name), row, 0)
             grid.addWidget(value, row, 1)
-            grid.addWidget(verdict, row, 2, Qt.AlignmentFlag.AlignRight)
-            self._values[key], self._verdicts[key] = value, verdict
+        column.addLayout(grid)
         self.overall = QLabel()
         self.overall.setWordWrap(True)
         self.overall.setAlignment(Qt.AlignmentFlag.AlignTop)
-        grid.addWidget(self.overall, 5, 0, 1, 3)
+        column.addWidget(self.overall)
         return box
 
     def _build_advice(self) -> QGroupBox:
@@ -204,15 +202,11 @@ class SettingPanel(QWidget):
         self.wanted = LengthSpin(0.01, 0.0, 5.0, self.look)
         label = QLabel(tr("For a l&argest gap of"))
         label.setBuddy(self.wanted)
-        self.do_it = QPushButton(tr("Set it so"))
-        self.do_it.clicked.connect(self._set_both)
         row.addWidget(label)
         row.addWidget(self.wanted, 1)
-        row.addWidget(self.do_it)
-        self.advice = QLabel()
-        self.advice.setWordWrap(True)
-        self.advice.setAlignment(Qt.AlignmentFlag.AlignTop)
-        self.advice.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        self.advice = Steps(self.look, tr("Set it so"))
+        self.do_it = self.advice.button
+        self.advice.show_me.connect(self._set_both)
         column.addLayout(row)
         column.addWidget(self.advice)
         self.orders = QLabel(tr(ORDERS))
@@ -228,15 +222,11 @@ class SettingPanel(QWidget):
     def _build_lobes(self) -> QGroupBox:
         box = QGroupBox(tr("Every lobe, in firing order"))
         column = QVBoxLayout(box)
-        self.lobes = QTableWidget(0, 5)
-        self.lobes.setHorizontalHeaderLabels([tr("Opens"), tr("Error"), tr("Closes"), tr("Dwell"), tr("Gap")])
+        heads = (tr("Opens"), tr("Error"), tr("Closes"), tr("Dwell"), tr("Gap"))
+        self.lobes = Table(tr("Readings of every lobe"), heads, wide=range(5), numbers=range(5))
         self.lobes.setToolTip(tr("Rotor degrees; the gap is the largest, at the top of the lobe"))
-        self.lobes.setAccessibleName(tr("Readings of every lobe"))
-        self.lobes.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
-        self.lobes.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
-        self.lobes.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
-        self.lobes.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-        self.lobes.setTabKeyNavigation(False)
+        self.lobes.verticalHeader().show()
+        self.lobes.show_at_most(9)
         column.addWidget(self.lobes)
         return box
 
@@ -282,13 +272,6 @@ class SettingPanel(QWidget):
             spin.blockSignals(blocked)
             label.setText(tr("{low:+g}° to {high:+g}°", low=low, high=high))
         self.wanted.show_value(state.magneto.designed_setting.gap_mm)
-        lobes = len(state.magneto.cam.lobe_peaks_deg)
-        self.lobes.setRowCount(lobes)
-        self._cells = [[QTableWidgetItem() for _ in range(5)] for _ in range(lobes)]
-        for row, cells in enumerate(self._cells):
-            for column, cell in enumerate(cells):
-                cell.setTextAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
-                self.lobes.setItem(row, column, cell)
         self.fit_rows()
 
     def changeEvent(self, event: QEvent) -> None:
@@ -304,35 +287,36 @@ class SettingPanel(QWidget):
         # Nothing below the verdict and the advice jumps while a part is dragged.
         self.overall.setMinimumHeight(2 * self.fontMetrics().height() + 2)
         creeps = self._model.state.magneto.condition.screw_creep_deg != 0.0
-        self.advice.setMinimumHeight((7 if creeps else 5) * self.fontMetrics().height())
-        lobes = self.lobes.rowCount()
-        header, row = self.lobes.horizontalHeader().sizeHint().height(), round(1.4 * self.fontMetrics().height())
-        self.lobes.verticalHeader().setDefaultSectionSize(row)
-        self.lobes.setFixedHeight(header + min(lobes, 9) * row + 4)
+        self.advice.setMinimumHeight((10 if creeps else 8) * self.fontMetrics().height())
 
     def _show_readings(self, state: BenchState, result: Readings) -> None:
-        tolerance, limits = state.magneto.marks.tolerance_mm, state.magneto.gap_limits_mm
+        marks, limits, inches = state.magneto.marks, state.magneto.gap_limits_mm, self.look.inches
         error, gap, off = (float(v) for v in (result.e_gap_error_deg[0], result.max_gap_mm[0], result.mark_offset_mm))
-        digits = length_digits(gap, *limits, self.look.inches)
-        low, high = (format_length(v, self.look.inches, digits) for v in limits)
-        low = low.split()[0]  # the unit stands once, after the upper limit
         never = never_words(result)
-        self._values["opens"].setText(never or tr("{opens:deg} of rotor", opens=result.opens_deg[0]))
+        timed = Sign.NONE if never else Sign.IN if result.timing_ok[0] else Sign.OUT
         angle = abs(error)
         late = tr("{angle:deg} late", angle=angle) if error > 0 else tr("{angle:deg} early", angle=angle)
-        self._values["error"].setText(never or (tr("at it") if abs(error) < 0.005 else late))
-        mark_digits = length_digits(abs(off), None, tolerance, self.look.inches)
-        self._values["mark"].setText(mark_words(format_length(abs(off), self.look.inches, mark_digits), off))
+        late = never or (tr("at it") if abs(error) < 0.005 else late)
+        allowed = opening_limit_deg(state.magneto)
+        ends = format_angle(-allowed, True), format_angle(allowed, True)
+        self.gauges["error"].show_value(Measured(error, -allowed, allowed, late, ends, timed))
+
+        digits = length_digits(gap, *limits, inches)
         blade = float(result.blade_gap_mm[0])
-        words = format_length(gap, self.look.inches, digits)
+        words = format_length(gap, inches, digits)
         if blade < gap:
-            words = tr("{gap} (blade {blade})", gap=words, blade=format_length(blade, self.look.inches))
-        self._values["gap"].setText(words)
+            words = tr("{gap} (blade {blade})", gap=words, blade=format_length(blade, inches))
+        ends = _ends(format_length(v, inches, digits) for v in limits)
+        sign = Sign.IN if result.gap_ok[0] else Sign.OUT
+        self.gauges["gap"].show_value(Measured(gap, *limits, words, ends, sign))
+
+        allowed, digits = marks.tolerance_mm, length_digits(abs(off), None, marks.tolerance_mm, inches)
+        words = mark_words(format_length(abs(off), inches, digits), off)
+        ends = _ends(f"{sign}{format_length(allowed, inches, digits)}" for sign in "−+")
+        self.gauges["mark"].show_value(Measured(off, -allowed, allowed, words, ends, timed))
+
+        self._values["opens"].setText(never or tr("{opens:deg} of rotor", opens=result.opens_deg[0]))
         self._values["dwell"].setText(format_angle(result.dwell_deg[0]))
-        self._verdict(
-            "mark", bool(result.timing_ok[0]), f"±{format_length(tolerance, self.look.inches, mark_digits)}"
-        )
-        self._verdict("gap", bool(result.gap_ok[0]), f"{low}–{high}")
         self._show_overall(state, result)
 
     def _show_overall(self, state: BenchState, result: Readings) -> None:
@@ -345,34 +329,25 @@ class SettingPanel(QWidget):
         self.overall.setText(text)
         tint(self.overall, colour, bold=True)
 
-    def _verdict(self, key: str, passed: bool, limit: str) -> None:
-        mark, colour = ("✓", self.look.theme.good) if passed else ("✗", self.look.theme.bad)
-        label = self._verdicts[key]
-        label.setText(f"{mark} {limit}")
-        tint(label, colour)
-        label.setAccessibleName(
-            tr("within limits, {limit}", limit=limit) if passed else tr("out of limits, {limit}", limit=limit)
-        )
-
     def _show_lobes(self, state: BenchState, result: Readings) -> None:
-        for row in range(len(result.opens_deg)):
-            gap = float(result.max_gap_mm[row])
-            texts = (
+        inches, limits = self.look.inches, state.magneto.gap_limits_mm
+        gaps = [float(gap) for gap in result.max_gap_mm]
+        self.lobes.fill([
+            (
                 format_angle(result.opens_deg[row]),
                 format_angle(result.e_gap_error_deg[row], True),
                 format_angle(result.closes_deg[row]),
                 format_angle(result.dwell_deg[row]),
-                format_length(
-                    gap, self.look.inches, length_digits(gap, *state.magneto.gap_limits_mm, self.look.inches)
-                ),
+                format_length(gap, inches, length_digits(gap, *limits, inches)),
             )
-            for cell, text in zip(self._cells[row], texts, strict=True):
-                cell.setText(text)
+            for row, gap in enumerate(gaps)
+        ])  # fmt: skip
 
     def _show_advice(self, state: BenchState) -> None:
         self._advised = advised(state, self.wanted.exact)
         self.do_it.setEnabled(self._advised.reachable)
-        self.advice.setText(advised_words(state, self._advised))
+        steps = advised_steps(state, self._advised)
+        self.advice.show_steps(steps, "" if steps else advised_words(state, self._advised))
 
     def _show_lamp(self, state: BenchState) -> None:
         """What setting the contacts does to the reading of the timing lamp: said here too, where it is done."""
@@ -439,3 +414,9 @@ class SettingPanel(QWidget):
     def _set_both(self) -> None:
         if self._advised is not None and self._advised.reachable:
             self._send(SetBoth(self._advised.backplate_deg, self._advised.screw_deg), self.do_it)
+
+
+def _ends(limits: Iterable[str]) -> tuple[str, str]:
+    """Two limits without their unit, which stands once, behind the value."""
+    low, high = (words.split()[0] for words in limits)
+    return low, high

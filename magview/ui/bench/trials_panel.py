@@ -9,16 +9,11 @@ from pathlib import Path
 from PySide6.QtCore import QSignalBlocker, Qt, Signal
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import (
-    QAbstractItemView,
-    QFileDialog,
     QFormLayout,
     QGroupBox,
     QHBoxLayout,
-    QHeaderView,
     QLabel,
     QPushButton,
-    QTableWidget,
-    QTableWidgetItem,
     QVBoxLayout,
     QWidget,
 )
@@ -35,11 +30,13 @@ from magview.spec.files import write_model
 from magview.spec.formats import ENDING, file_filter
 from magview.spec.language import format_angle, format_length, marked, tr
 from magview.spec.units import MM_PER_THOU
+from magview.ui.kit.asking import ask_save
 from magview.ui.kit.bench_model import BenchModel
-from magview.ui.kit.cautions import caution
 from magview.ui.kit.inputs import AngleSpin, LengthSpin, NumberSpin, QuantitySpin, QuietCombo
 from magview.ui.kit.look import Look
+from magview.ui.kit.strip import Foot
 from magview.ui.kit.style import tint
+from magview.ui.kit.table import Table
 
 _COLUMNS = (marked("Plate"), marked("Gap"), marked("Opened"))
 _SCALES = {
@@ -75,7 +72,7 @@ class TrialsPanel(QWidget):
         column.addWidget(self._build_reading())
         column.addWidget(self._build_list())
         column.addWidget(self._build_advice())
-        column.addWidget(caution())
+        column.addWidget(Foot(look))
         column.addStretch(1)
         self._show_reading(model.state.trials_read)
         self.take_from_bench()
@@ -170,12 +167,7 @@ class TrialsPanel(QWidget):
     def _build_list(self) -> QGroupBox:
         box = QGroupBox(tr("Trials made"))
         column = QVBoxLayout(box)
-        self.table = QTableWidget(0, len(_COLUMNS))
-        self.table.setAccessibleName(tr("Trials made"))
-        self.table.setHorizontalHeaderLabels([tr(column) for column in _COLUMNS])
-        self.table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
-        self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
-        self.table.setTabKeyNavigation(False)  # Tab goes on to the next field; the arrow keys choose a row
+        self.table = Table(tr("Trials made"), [tr(column) for column in _COLUMNS], wide=(1,))
         self.table.setMinimumHeight(110)
         self.table.setMaximumHeight(170)
         self.drop_button = QPushButton(tr("Stri&ke out"))
@@ -294,7 +286,7 @@ class TrialsPanel(QWidget):
 
     def drop(self) -> None:
         """Strike out the trial that is chosen, or the last."""
-        row, last = self.table.currentRow(), len(self._model.state.trials) - 1
+        row, last = self.table.chosen_row(), len(self._model.state.trials) - 1
         self._model.send(DropTrial(row if 0 <= row <= last else last))
 
     # -------------------------------------------------------------- advice
@@ -369,10 +361,7 @@ class TrialsPanel(QWidget):
         self.advised.emit()
 
     def _show_list(self, state: BenchState, out: Sequence[int]) -> None:
-        header = self.table.horizontalHeader()
-        # Filled with its columns fixed: otherwise every cell measures all that are there.
-        header.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
-        self.table.setRowCount(len(state.trials))
+        rows = []
         for row, trial in enumerate(state.trials):
             low, high = (format_length(v, self.look.inches) for v in (trial.gap_low_mm, trial.gap_high_mm))
             gap = (
@@ -384,12 +373,8 @@ class TrialsPanel(QWidget):
                 tr("at the mark") if trial.opening_error_deg == 0 else format_angle(trial.opening_error_deg, True)
             )
             mark = " ⚠" if row in out else ""
-            for place, text in enumerate(
-                (plate_text(state.trials_read.scale, trial.backplate_deg), gap + mark, opened)
-            ):
-                self.table.setItem(row, place, QTableWidgetItem(text))
-        header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-        header.setSectionResizeMode(1, QHeaderView.ResizeMode.Stretch)
+            rows.append((plate_text(state.trials_read.scale, trial.backplate_deg), gap + mark, opened))
+        self.table.fill(rows)
         self.drop_button.setEnabled(bool(state.trials))
 
     def turn(self) -> None:
@@ -399,11 +384,9 @@ class TrialsPanel(QWidget):
 
     def save(self) -> None:
         """Ask where, and write the magneto that the trials tell of."""
-        path, _ = QFileDialog.getSaveFileName(
-            self, tr("Save what was found"), f"my-magneto{ENDING}", file_filter(tr("Magneto"))
-        )
-        if path:
-            self.save_to(Path(path))
+        path = ask_save(self, tr("Save what was found"), f"my-magneto{ENDING}", file_filter(tr("Magneto")))
+        if path is not None:
+            self.save_to(path)
 
     def save_to(self, path: Path) -> None:
         """Write the magneto that the trials tell of; a failure is one sentence."""

@@ -5,16 +5,12 @@ from __future__ import annotations
 import numpy as np
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
-    QAbstractItemView,
     QFormLayout,
     QGroupBox,
     QHBoxLayout,
-    QHeaderView,
     QLabel,
     QProgressBar,
     QPushButton,
-    QTableWidget,
-    QTableWidgetItem,
     QVBoxLayout,
     QWidget,
 )
@@ -52,10 +48,11 @@ from magview.physics.uncertainty.setting_uncertainty import (
 from magview.spec.base import SpecError
 from magview.spec.language import marked, tr
 from magview.ui.kit.bench_model import BenchModel
-from magview.ui.kit.cautions import caution
 from magview.ui.kit.inputs import AngleSpin, LengthSpin, QuietCombo
 from magview.ui.kit.look import Look
+from magview.ui.kit.strip import Foot
 from magview.ui.kit.style import tint
+from magview.ui.kit.table import Table
 from magview.ui.kit.worker import Progress, ShouldStop, Worker
 from magview.ui.plots.judging import Judging
 
@@ -78,7 +75,7 @@ class UncertaintyPanel(QWidget):
         column.addWidget(self._build_readings())
         column.addWidget(self._build_instruments())
         column.addWidget(self._build_answer())
-        column.addWidget(caution())
+        column.addWidget(Foot(look))
         column.addStretch(1)
         self.worker.progressed.connect(self._progressed)
         self.worker.finished.connect(self._drawn)
@@ -157,14 +154,9 @@ class UncertaintyPanel(QWidget):
         self.bar.setAccessibleName(tr("Progress of the Monte Carlo"))
         for widget in (self.draws, self.draw_button, self.cancel_button):
             row.addWidget(widget)
-        self.budget = QTableWidget(0, len(_BUDGET))
-        self.budget.setAccessibleName(tr("Uncertainty budget of the least sure quantity"))
-        self.budget.setHorizontalHeaderLabels([tr(column) for column in _BUDGET])
-        self.budget.verticalHeader().setVisible(False)
-        self.budget.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
-        header = self.budget.horizontalHeader()
-        header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-        header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
+        heads = [tr(column) for column in _BUDGET]
+        self.budget = Table(tr("Uncertainty budget of the least sure quantity"), heads, wide=(0,), numbers=(1, 2, 3))
+        self.budget.show_at_most(20)
         for label in (self.overall, self.answer, self.matters, self.agreement, self.better):
             label.setWordWrap(True)
             column.addWidget(label)
@@ -296,20 +288,16 @@ class UncertaintyPanel(QWidget):
     def _show_budget(self, outcome: Outcome) -> None:
         """The lines of the budget, the largest share first; lengths in the unit chosen."""
         lines = sorted(outcome.linear.budget, key=lambda line: -line.share)
-        self.budget.setRowCount(len(lines))
-        for row, line in enumerate(lines):
-            unit = outcome.quantity.unit
-            cells = (
+        unit = outcome.quantity.unit
+        self.budget.fill([
+            (
                 line.input.name,
                 value_words(line.input.standard_uncertainty, line.input.unit),
                 value_words(line.uncertainty, unit),
                 percent_words(line.share),
             )
-            for place, text in enumerate(cells):
-                self.budget.setItem(row, place, QTableWidgetItem(text))
-        line_height = round(1.5 * self.fontMetrics().height())
-        self.budget.verticalHeader().setDefaultSectionSize(line_height)
-        self.budget.setFixedHeight(self.budget.horizontalHeader().sizeHint().height() + len(lines) * line_height + 4)
+            for line in lines
+        ])  # fmt: skip
 
     def draw(self) -> None:
         """Run the Monte Carlo, with the chosen instruments and with the next better one."""

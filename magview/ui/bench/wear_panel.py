@@ -7,15 +7,11 @@ import math
 from PySide6.QtCore import Signal
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import (
-    QAbstractItemView,
     QFormLayout,
     QGroupBox,
     QHBoxLayout,
-    QHeaderView,
     QLabel,
     QPushButton,
-    QTableWidget,
-    QTableWidgetItem,
     QVBoxLayout,
     QWidget,
 )
@@ -37,9 +33,10 @@ from magview.physics.wear.prediction import USUAL_RATES, Rate, WearRates, estima
 from magview.spec.language import format_angle, format_length, marked, number, tr
 from magview.spec.units import MM_PER_THOU
 from magview.ui.kit.bench_model import BenchModel
-from magview.ui.kit.cautions import caution
 from magview.ui.kit.inputs import AngleSpin, LengthSpin, NumberSpin
 from magview.ui.kit.look import Look
+from magview.ui.kit.strip import Foot
+from magview.ui.kit.table import Table
 
 _COLUMNS = (marked("Hours"), marked("Blade gap"), marked("Opens late"))
 
@@ -56,7 +53,7 @@ class WearPanel(QWidget):
         column.setContentsMargins(8, 4, 8, 4)
         column.addWidget(self._build_rates())
         column.addWidget(self._build_inspections())
-        column.addWidget(caution())
+        column.addWidget(Foot(look))
         column.addStretch(1)
         model.changed.connect(self._changed)
         look.changed.connect(self._show)
@@ -98,14 +95,8 @@ class WearPanel(QWidget):
     def _build_inspections(self) -> QGroupBox:
         box = QGroupBox(tr("Inspections of this setting"))
         column = QVBoxLayout(box)
-        self.table = QTableWidget(0, len(_COLUMNS))
-        self.table.setAccessibleName(tr("Inspections"))
-        self.table.setHorizontalHeaderLabels([tr(column) for column in _COLUMNS])
-        self.table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
-        self.table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
-        self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        self.table = Table(tr("Inspections"), [tr(column) for column in _COLUMNS], wide=range(len(_COLUMNS)))
         self.table.setMaximumHeight(150)
-        self.table.setTabKeyNavigation(False)  # Tab goes on to the next field; the arrow keys choose a row
         form = QFormLayout()
         self.at = NumberSpin(25.0, 0.0, MAX_HOURS, "h", 1)
         self.at.show_value(0.0)
@@ -187,15 +178,14 @@ class WearPanel(QWidget):
         self.rates_changed.emit()
 
     def _show_inspections(self, state: BenchState) -> None:
-        self.table.setRowCount(len(state.inspections))
         outdated = outdated_inspections(state)
-        for row, (seen, old) in enumerate(zip(state.inspections, outdated, strict=True)):
+        rows = []
+        for seen, old in zip(state.inspections, outdated, strict=True):
             late = "–" if seen.opening_error_deg is None else format_angle(seen.opening_error_deg, True)
             hours = f"✗ {number(seen.hours)} h" if old else f"{number(seen.hours)} h"
-            for place, text in enumerate((hours, format_length(seen.gap_mm, self.look.inches), late)):
-                item = QTableWidgetItem(text)
-                item.setToolTip(tr("Read of another setting than the present one") if old else "")
-                self.table.setItem(row, place, item)
+            rows.append((hours, format_length(seen.gap_mm, self.look.inches), late))
+        old_words = tr("Read of another setting than the present one")
+        self.table.fill(rows, tips=[old_words if old else "" for old in outdated])
         self.outdated.setVisible(any(outdated))
         self.drop_button.setEnabled(bool(state.inspections))
         self._estimate(state)
@@ -238,7 +228,7 @@ class WearPanel(QWidget):
 
     def drop(self) -> None:
         """Strike out the inspection that is chosen, or the last."""
-        row = self.table.currentRow()
+        row = self.table.chosen_row()
         last = len(self._model.state.inspections) - 1
         self._model.send(DropInspection(row if 0 <= row <= last else last))
 

@@ -9,7 +9,6 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
     QComboBox,
-    QFileDialog,
     QFormLayout,
     QHBoxLayout,
     QLineEdit,
@@ -29,6 +28,7 @@ from magview.spec.language import tr
 from magview.ui.classroom.delivery import Place, delivery_words
 from magview.ui.classroom.room import ClassRoom
 from magview.ui.classroom.window import ClassWindow, push_button
+from magview.ui.kit.asking import ask_folder
 from magview.ui.practice.controls import wrapped
 from magview.ui.practice.model import AttemptModel
 from magview.ui.practice.room import ATTEMPTS
@@ -301,15 +301,15 @@ class ClassDesk(ClassWindow):
         self.room.courier.retry()
 
     def _ask_folder(self) -> None:
-        path = QFileDialog.getExistingDirectory(self, tr("Hand in to"), self.folder.text())
-        if path:
-            self.folder.setText(path)
+        path = ask_folder(self, tr("Hand in to"), self.folder.text())
+        if path is not None:
+            self.folder.setText(str(path))
 
     def _ask_elsewhere(self) -> None:
-        path = QFileDialog.getExistingDirectory(self, tr("Deliver to another folder"), self.folder.text())
-        if path:
-            self.folder.setText(path)
-            self.room.courier.retry(Path(path))
+        path = ask_folder(self, tr("Deliver to another folder"), self.folder.text())
+        if path is not None:
+            self.folder.setText(str(path))
+            self.room.courier.retry(path)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Return begins."""

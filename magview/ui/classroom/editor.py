@@ -9,7 +9,6 @@ from typing import Any
 from PySide6.QtCore import Qt, QTimer
 from PySide6.QtGui import QCloseEvent
 from PySide6.QtWidgets import (
-    QFileDialog,
     QFormLayout,
     QHBoxLayout,
     QSpinBox,
@@ -30,7 +29,7 @@ from magview.spec.language import tr
 from magview.ui.classroom.editor_fields import ExerciseFields
 from magview.ui.classroom.room import ClassRoom
 from magview.ui.classroom.window import ClassWindow, push_button
-from magview.ui.kit.asking import ACCEPT, DESTROY, REJECT, ask
+from magview.ui.kit.asking import ACCEPT, DESTROY, REJECT, ask, ask_save
 from magview.ui.kit.inputs import QuietCombo
 from magview.ui.kit.style import tint
 from magview.ui.practice.controls import wrapped
@@ -191,11 +190,9 @@ class ExerciseEditor(ClassWindow):
 
     def ask_save(self) -> None:
         """Ask where, and write the exercise there."""
-        path, _ = QFileDialog.getSaveFileName(
-            self, tr("Save the exercise"), f"exercise{ENDING}", file_filter(tr("Exercises"))
-        )
-        if path:
-            self.save_path(Path(path))
+        path = ask_save(self, tr("Save the exercise"), f"exercise{ENDING}", file_filter(tr("Exercises")))
+        if path is not None:
+            self.save_path(path)
 
     def save_path(self, path: Path) -> bool:
         """Write the exercise; False, and said why, where that cannot be."""

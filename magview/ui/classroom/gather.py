@@ -6,7 +6,6 @@ from pathlib import Path
 
 from PySide6.QtCore import QFileSystemWatcher, QTimer
 from PySide6.QtWidgets import (
-    QFileDialog,
     QFormLayout,
     QHBoxLayout,
     QLineEdit,
@@ -38,7 +37,9 @@ from magview.spec.files import read_json, write_text
 from magview.spec.formats import file_filter
 from magview.spec.language import marked, tr
 from magview.ui.classroom.room import ClassRoom
-from magview.ui.classroom.window import ClassWindow, SortedTable, push_button
+from magview.ui.classroom.window import ClassWindow, push_button
+from magview.ui.kit.asking import ask_folder, ask_open, ask_save
+from magview.ui.kit.table import Table
 from magview.ui.kit.worker import Progress, ShouldStop, Worker
 from magview.ui.practice.controls import wrapped
 from magview.ui.practice.window import PracticeWindow
@@ -115,10 +116,10 @@ class GatherWindow(ClassWindow):
         return whole
 
     def _build_tables(self) -> None:
-        self.pupils = SortedTable(tr("Pupils"), pupil_heads(), wide=(8,))
-        self.attempts = SortedTable(tr("Attempts"), attempt_heads())
-        self.steps = SortedTable(tr("Steps"), step_heads(), wide=(1,))
-        self.errors = SortedTable(tr("What goes wrong"), error_heads(), wide=(2,))
+        self.pupils = Table(tr("Pupils"), pupil_heads(), wide=(8,), sortable=True)
+        self.attempts = Table(tr("Attempts"), attempt_heads(), sortable=True)
+        self.steps = Table(tr("Steps"), step_heads(), wide=(1,), sortable=True)
+        self.errors = Table(tr("What goes wrong"), error_heads(), wide=(2,), sortable=True)
         self.pupils.opened.connect(self._open_pupil)
         self.attempts.opened.connect(self._open_entry)
         self.tabs = QTabWidget()
@@ -307,21 +308,21 @@ class GatherWindow(ClassWindow):
                 self._work()
 
     def _ask_folder(self) -> None:
-        path = QFileDialog.getExistingDirectory(self, tr("The class's folder"), self.folder.text())
-        if path:
-            self.folder.setText(path)
+        path = ask_folder(self, tr("The class's folder"), self.folder.text())
+        if path is not None:
+            self.folder.setText(str(path))
             self.gather()
 
     def _ask_set(self) -> None:
-        path, _ = QFileDialog.getOpenFileName(self, tr("Open a set"), "", file_filter(tr("Class sets")))
-        if path:
-            self.set_field.setText(path)
+        path = ask_open(self, tr("Open a set"), file_filter(tr("Class sets")))
+        if path is not None:
+            self.set_field.setText(str(path))
             self._read_set()
 
     def _ask_save(self) -> None:
-        path, _ = QFileDialog.getSaveFileName(self, tr("Save the attempts"), "class.csv", tr("Tables (*.csv)"))
-        if path:
-            self.save_path(Path(path))
+        path = ask_save(self, tr("Save the attempts"), "class.csv", tr("Tables (*.csv)"))
+        if path is not None:
+            self.save_path(path)
 
     def save_path(self, path: Path) -> None:
         """Write every attempt as CSV."""

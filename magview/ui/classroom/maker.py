@@ -7,7 +7,7 @@ from pathlib import Path
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QFont, QGuiApplication
-from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QLabel, QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QTabWidget, QVBoxLayout, QWidget
 
 from magview.classroom.key import KeyRow, answer_key, key_csv, key_heads, key_rows, key_text
 from magview.classroom.sets import ClassSet, code_of, read_set, why_no_code, write_set
@@ -18,7 +18,9 @@ from magview.spec.formats import ENDING, file_filter
 from magview.spec.language import tr
 from magview.ui.classroom.maker_fields import SetFields
 from magview.ui.classroom.room import ClassRoom
-from magview.ui.classroom.window import ClassWindow, SortedTable, push_button
+from magview.ui.classroom.window import ClassWindow, push_button
+from magview.ui.kit.asking import ask_save
+from magview.ui.kit.table import Table
 from magview.ui.kit.worker import Progress, ShouldStop, Worker
 from magview.ui.practice.controls import wrapped
 
@@ -84,7 +86,7 @@ class ClassMaker(ClassWindow):
     def _build_key(self) -> QWidget:
         whole = QWidget()
         column = QVBoxLayout(whole)
-        self.key = SortedTable(tr("Answer key"), key_heads(), wide=(3, 4))
+        self.key = Table(tr("Answer key"), key_heads(), wide=(3, 4), sortable=True)
         self.key_why = wrapped()
         column.addWidget(self.key_why)
         column.addWidget(self.key, 1)
@@ -188,11 +190,9 @@ class ClassMaker(ClassWindow):
             self.say(str(error))
 
     def _ask_save(self) -> None:
-        path, _ = QFileDialog.getSaveFileName(
-            self, tr("Save the set"), f"class{ENDING}", file_filter(tr("Class sets"))
-        )
-        if path:
-            self.save_path(Path(path))
+        path = ask_save(self, tr("Save the set"), f"class{ENDING}", file_filter(tr("Class sets")))
+        if path is not None:
+            self.save_path(path)
 
     def save_path(self, path: Path) -> None:
         """Write the set."""
@@ -200,9 +200,9 @@ class ClassMaker(ClassWindow):
 
     def _ask_key(self) -> None:
         kinds = tr("Text (*.txt);;Table (*.csv)")
-        path, _ = QFileDialog.getSaveFileName(self, tr("Save the answer key"), "answer-key.txt", kinds)
-        if path:
-            self.save_key_path(Path(path))
+        path = ask_save(self, tr("Save the answer key"), "answer-key.txt", kinds)
+        if path is not None:
+            self.save_key_path(path)
 
     def save_key_path(self, path: Path) -> None:
         """Write the key, as a table where the name ends in .csv, else as text."""

@@ -9,7 +9,6 @@ from PySide6.QtWidgets import (
     QCheckBox,
     QDialog,
     QDialogButtonBox,
-    QFileDialog,
     QFormLayout,
     QHBoxLayout,
     QLabel,
@@ -27,6 +26,7 @@ from magview.practice.library import find_exercise, shipped_exercises
 from magview.spec.base import SpecError
 from magview.spec.formats import file_filter
 from magview.spec.language import marked, tr, tr_n
+from magview.ui.kit.asking import ask_open, ask_save
 from magview.ui.kit.inputs import QuietCombo
 from magview.ui.paper.pdf import print_pdf
 from magview.ui.practice.controls import wrapped
@@ -180,16 +180,15 @@ class PaperDialog(QDialog):
             self._say(str(error))
             return
         name = f"{self.kind.currentData()}.pdf"
-        path, _ = QFileDialog.getSaveFileName(self, self.windowTitle(), name, tr("PDF (*.pdf)"))
-        if path:
-            target = Path(path)
-            self.save_as(target if target.suffix else target.with_suffix(".pdf"))
+        path = ask_save(self, self.windowTitle(), name, tr("PDF (*.pdf)"))
+        if path is not None:
+            self.save_as(path)
 
     def _ask_exercise(self) -> None:
         files = file_filter(tr("Exercises"))
-        path, _ = QFileDialog.getOpenFileName(self, self.windowTitle(), "", files)
-        if path:
-            self.add_file(Path(path))
+        path = ask_open(self, self.windowTitle(), files)
+        if path is not None:
+            self.add_file(path)
 
     def _say(self, sentence: str) -> None:
         self.problem.setText(sentence)

@@ -9,12 +9,13 @@ import numpy as np
 import pyqtgraph as pg
 from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QBrush, QColor, QResizeEvent
-from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from magview.classroom.summary import Entry, Summary
 from magview.classroom.words import fault_words
 from magview.spec.base import SpecError
 from magview.spec.language import tr
+from magview.ui.kit.asking import ask_save
 from magview.ui.kit.look import Look
 from magview.ui.pictures.export import written_beside
 from magview.ui.plots.export import plot_image, write_plot_svg
@@ -184,9 +185,9 @@ class ClassPlots(QWidget):
 
     def _ask_save(self) -> None:
         kinds = "SVG (*.svg);;PNG (*.png)"
-        path, _ = QFileDialog.getSaveFileName(self, tr("Save the plots"), "class.svg", kinds)
-        if path:
-            self.save_path(Path(path))
+        path = ask_save(self, tr("Save the plots"), "class.svg", kinds)
+        if path is not None:
+            self.save_path(path)
 
     def save_path(self, path: Path) -> None:
         """Write the plots, as SVG where the name says so, else as PNG."""

@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QLabel
-
-from magview.spec.language import marked, tr
+from magview.spec.language import marked
 
 CAUTION = marked(
     "Training and planning aid with invented magnetos. Treat the propeller as live: fuel off, mixture cut off, "
@@ -12,11 +10,3 @@ CAUTION = marked(
     "chocked. Plugs out alone ends no danger. The maker's current manual and local rules govern; work on a certified "
     "aircraft is done or released by a licensed person."
 )
-
-
-def caution() -> QLabel:
-    """The cautions, at the foot of every page that sends hands to a magneto."""
-    label = QLabel(tr(CAUTION))
-    label.setWordWrap(True)
-    label.setObjectName("caution")
-    return label

@@ -10,7 +10,6 @@ from PySide6.QtWidgets import (
     QComboBox,
     QDialog,
     QDialogButtonBox,
-    QFileDialog,
     QLabel,
     QPlainTextEdit,
     QVBoxLayout,
@@ -20,6 +19,7 @@ from PySide6.QtWidgets import (
 from magview.spec.base import SpecError
 from magview.spec.files import read_bytes, write_text
 from magview.spec.language import tr
+from magview.ui.kit.asking import ask_save
 from magview.upkeep.reports import kept, offered
 
 
@@ -97,9 +97,9 @@ class ReportDialog(QDialog):
             self._answer(str(error))
 
     def _ask_where(self) -> None:
-        path, _ = QFileDialog.getSaveFileName(self, tr("Save the report"), "magview-report.txt", "*.txt")
-        if path:
-            self.save(Path(path))
+        path = ask_save(self, tr("Save the report"), "magview-report.txt", "*.txt")
+        if path is not None:
+            self.save(path)
 
     def save(self, path: Path) -> None:
         """Write the report that is shown somewhere else."""

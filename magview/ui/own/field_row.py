@@ -6,7 +6,6 @@ from pathlib import Path
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import (
-    QFileDialog,
     QGridLayout,
     QHBoxLayout,
     QLabel,
@@ -22,6 +21,7 @@ from magview.own.fields import Kind as OwnKind
 from magview.spec.formats import file_filter
 from magview.spec.language import tr
 from magview.spec.sources import ORIGINS
+from magview.ui.kit.asking import ask_open
 from magview.ui.kit.forms import LineEdit, TextEdit
 from magview.ui.kit.inputs import QuietCombo
 from magview.ui.kit.look import Look
@@ -240,9 +240,9 @@ class FieldRow(QWidget):
         self.entered.emit(self.entry.path, value)
 
     def _ask_file(self) -> None:
-        path, _ = QFileDialog.getOpenFileName(self, self.entry.label, "", file_filter(tr("Files")))
-        if path:
-            self.entered.emit(self.entry.path, str(Path(path).resolve()))
+        path = ask_open(self, self.entry.label, file_filter(tr("Files")))
+        if path is not None:
+            self.entered.emit(self.entry.path, str(path.resolve()))
 
     def _source_given(self, _: object = None) -> None:
         assert self.origin is not None and self.source is not None

@@ -7,7 +7,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Qt, Signal
-from PySide6.QtWidgets import QFileDialog, QMessageBox
+from PySide6.QtWidgets import QMessageBox
 
 from magview.bench.apply import new_bench
 from magview.bench.state import BenchState
@@ -20,7 +20,7 @@ from magview.spec.base import SpecError
 from magview.spec.engine import Engine, Installation
 from magview.spec.formats import ENDING, file_filter, with_ending
 from magview.spec.language import tr
-from magview.ui.kit.asking import DESTROY, REJECT, ask, refuse
+from magview.ui.kit.asking import DESTROY, REJECT, ask, ask_open, ask_save, refuse
 from magview.ui.own.model import OwnModel
 
 if TYPE_CHECKING:
@@ -84,11 +84,9 @@ class FileWork(QObject):
 
     def ask_open(self) -> None:
         """Ask for a file and open it into its draft."""
-        path, _ = QFileDialog.getOpenFileName(
-            self._window, tr("Open a file of your own"), "", file_filter(tr("Files"))
-        )
-        if path:
-            self.open_path(Path(path))
+        path = ask_open(self._window, tr("Open a file of your own"), file_filter(tr("Files")))
+        if path is not None:
+            self.open_path(path)
 
     def open_path(self, path: Path) -> None:
         """Open a file into its draft, or say in one sentence why not; Undo brings the former draft back."""
@@ -113,12 +111,10 @@ class FileWork(QObject):
     def ask_save(self, kind: Kind) -> None:
         """Ask where, and save there."""
         # Replacing is asked by us, alike on every platform, and only where it would lose something.
-        path, _ = QFileDialog.getSaveFileName(
-            self._window, tr("Save"), str(self._model.file_of(kind) or _NAMES[kind]), file_filter(tr("Files")),
-            options=QFileDialog.Option.DontConfirmOverwrite,
-        )  # fmt: skip
-        if path:
-            self.save_to(kind, Path(path))
+        name = self._model.file_of(kind) or _NAMES[kind]
+        path = ask_save(self._window, tr("Save"), name, file_filter(tr("Files")), asks_itself=True)
+        if path is not None:
+            self.save_to(kind, path)
 
     def save_to(self, kind: Kind, path: Path) -> QMessageBox | None:
         """Save a draft; another's file there is asked about first, and the question returned."""
@@ -151,9 +147,9 @@ class FileWork(QObject):
 
     def ask_table(self) -> None:
         """Ask for a table of angles and readings."""
-        path, _ = QFileDialog.getOpenFileName(self._window, tr("Open a table of the lift"), "", _TABLES)
-        if path:
-            self.table_from(Path(path))
+        path = ask_open(self._window, tr("Open a table of the lift"), _TABLES)
+        if path is not None:
+            self.table_from(path)
 
     def table_from(self, path: Path) -> LiftDialog:
         """Show what comes of a table; taken, it is the draft's traced lift."""

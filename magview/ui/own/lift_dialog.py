@@ -11,7 +11,6 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import (
     QCheckBox,
     QDialog,
-    QFileDialog,
     QFormLayout,
     QHBoxLayout,
     QLabel,
@@ -30,6 +29,7 @@ from magview.spec.formats import ENDING, file_filter
 from magview.spec.language import marked, tr
 from magview.spec.lift_table import read_lift_table
 from magview.spec.magneto import Magneto
+from magview.ui.kit.asking import ask_save
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.inputs import LengthSpin, NumberSpin, QuietCombo
 from magview.ui.kit.look import Look
@@ -213,11 +213,9 @@ class LiftDialog(QDialog):
 
     def save(self) -> None:
         """Ask where, and write the magneto with the measured lift."""
-        path, _ = QFileDialog.getSaveFileName(
-            self, tr("Save the magneto"), f"my-magneto{ENDING}", file_filter(tr("Magneto"))
-        )
-        if path:
-            self.save_to(Path(path))
+        path = ask_save(self, tr("Save the magneto"), f"my-magneto{ENDING}", file_filter(tr("Magneto")))
+        if path is not None:
+            self.save_to(path)
 
     def save_to(self, path: Path) -> None:
         """Write the magneto with the measured lift; a failure is one sentence."""

@@ -5,12 +5,8 @@ from __future__ import annotations
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
-    QAbstractItemView,
-    QHeaderView,
     QLabel,
     QSplitter,
-    QTableWidget,
-    QTableWidgetItem,
     QTabWidget,
     QVBoxLayout,
     QWidget,
@@ -29,6 +25,7 @@ from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.inputs import QuietCombo
 from magview.ui.kit.look import Look
 from magview.ui.kit.style import tint
+from magview.ui.kit.table import Table
 from magview.ui.own.model import OwnModel
 from magview.ui.pictures.breaker_view import BreakerView
 from magview.ui.pictures.crank_view import CrankView
@@ -72,7 +69,7 @@ class PicturesPane(QTabWidget):
         for view in (self.breaker, self.drive, self.crank):
             view.hide()  # before its height can make the window taller than it is asked to be
             self.split.addWidget(view)
-        self.readings = _table((tr("Reading as designed"), tr("comes to")), tr("What the draft comes to"))
+        self.readings = Table(tr("What the draft comes to"), (tr("Reading as designed"), tr("comes to")), wide=(0,))
         self.split.addWidget(self.readings)
         for i, stretch in enumerate((4, 3, 2, 2)):
             self.split.setStretchFactor(i, stretch)
@@ -92,8 +89,9 @@ class PicturesPane(QTabWidget):
         self.others.setAccessibleName(tr("Shipped file to compare with"))
         self.others.activated.connect(self._show_now)
         column.addWidget(self.others)
-        self.fields = _table((tr("Field"), tr("yours"), tr("shipped")), tr("Fields that differ"))
-        self.compared = _table((tr("Reading as designed"), tr("yours"), tr("shipped")), tr("Readings that differ"))
+        self.fields = Table(tr("Fields that differ"), (tr("Field"), tr("yours"), tr("shipped")), wide=(0,))
+        heads = (tr("Reading as designed"), tr("yours"), tr("shipped"))
+        self.compared = Table(tr("Readings that differ"), heads, wide=(0,))
         column.addWidget(self.fields, 3)
         column.addWidget(self.compared, 2)
         self.compared_label = QLabel()
@@ -205,28 +203,7 @@ class PicturesPane(QTabWidget):
         self.bench.halt()
 
 
-def _table(columns: tuple[str, ...], name: str) -> QTableWidget:
-    table = QTableWidget(0, len(columns))
-    table.setHorizontalHeaderLabels(columns)
-    table.setAccessibleName(name)
-    table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
-    table.setSelectionMode(QAbstractItemView.SelectionMode.NoSelection)
-    table.setTabKeyNavigation(False)
-    table.verticalHeader().hide()
-    table.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
-    table.verticalHeader().setDefaultSectionSize(round(1.4 * table.fontMetrics().height()))
-    table.setMinimumHeight(4 * table.fontMetrics().height())
-    return table
-
-
-def _fill(table: QTableWidget, rows: list[tuple[str, ...]]) -> None:
-    header = table.horizontalHeader()
-    header.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
-    table.setRowCount(len(rows))
-    for r, row in enumerate(rows):
-        for c, text in enumerate(row):
-            cell = QTableWidgetItem(text if len(text) <= 40 else f"{text[:39]}…")
-            cell.setToolTip(text[:600])
-            table.setItem(r, c, cell)
-    header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-    header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
+def _fill(table: Table, rows: list[tuple[str, ...]]) -> None:
+    """Long words are cut, and stand whole in the tip."""
+    cut = [tuple(text if len(text) <= 40 else f"{text[:39]}…" for text in row) for row in rows]
+    table.fill(cut, tips=["\n".join(text[:600] for text in row) for row in rows])

@@ -25,9 +25,9 @@ from magview.own.compare import shipped_item
 from magview.own.drafts import asked, shipped_kind
 from magview.own.fields import KINDS, Kind, on_page, pages_of
 from magview.spec.language import marked, tr
-from magview.ui.kit.cautions import caution
 from magview.ui.kit.inputs import QuietCombo
 from magview.ui.kit.look import Look
+from magview.ui.kit.strip import Foot
 from magview.ui.own.file_acts import FileWork
 from magview.ui.own.menus import OwnMenus
 from magview.ui.own.model import OwnModel
@@ -105,7 +105,7 @@ class OwnWindow(QMainWindow):
             self.split.setCollapsible(i, False)
         letter = self.fontMetrics().averageCharWidth()
         self.split.setSizes([30 * letter, 100 * letter, 64 * letter])
-        whole = _column(self.kinds, self.split, caution())
+        whole = _column(self.kinds, self.split, Foot(self.look))
         whole.layout().setStretch(1, 1)  # type: ignore[union-attr]
         self.setCentralWidget(whole)
 

@@ -22,6 +22,7 @@ from magview.spec.base import SpecError
 from magview.spec.files import write_text
 from magview.spec.language import tr
 from magview.spec.units import MM_PER_INCH
+from magview.ui.kit.asking import ask_save
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.look import Look
 from magview.ui.pictures.export import written_beside
@@ -395,14 +396,11 @@ class PlotSheet(QWidget):
 
     def save(self) -> None:
         """Ask where, and save the plots or their values."""
-        from PySide6.QtWidgets import QFileDialog
-
         kinds = tr("SVG (*.svg);;PNG (*.png);;Values as CSV (*.csv)")
         name = self.title.lower().replace(" ", "-")
-        path, kind = QFileDialog.getSaveFileName(self, tr("Save the plots"), f"{name}.svg", kinds)
-        if path:
-            target = Path(path)
-            self.save_to(target if target.suffix else target.with_suffix(f".{kind.split('.')[-1].rstrip(')')}"))
+        path = ask_save(self, tr("Save the plots"), f"{name}.svg", kinds)
+        if path is not None:
+            self.save_to(path)
 
     def save_to(self, path: Path) -> None:
         """Save as the file's ending says; a failure is one sentence, and what stood there stays."""

@@ -9,7 +9,6 @@ from PySide6.QtCore import QRandomGenerator, Signal
 from PySide6.QtWidgets import (
     QDialog,
     QDialogButtonBox,
-    QFileDialog,
     QFormLayout,
     QLineEdit,
     QListWidget,
@@ -25,6 +24,7 @@ from magview.practice.story import story
 from magview.spec.base import SpecError
 from magview.spec.formats import file_filter
 from magview.spec.language import tr
+from magview.ui.kit.asking import ask_open
 from magview.ui.practice.controls import wrapped
 
 MOST_LETTERS = 120
@@ -112,9 +112,9 @@ class Choice(QDialog):
         return found if isinstance(found, Exercise | Lesson) else None
 
     def _ask_file(self) -> None:
-        path, _ = QFileDialog.getOpenFileName(self, self.windowTitle(), "", file_filter(tr("Exercises and lessons")))
-        if path:
-            self.add_file(Path(path))
+        path = ask_open(self, self.windowTitle(), file_filter(tr("Exercises and lessons")))
+        if path is not None:
+            self.add_file(path)
 
     def add_file(self, path: Path) -> None:
         """Put a file's exercise or lesson on the list and choose it, or say in one sentence why not."""

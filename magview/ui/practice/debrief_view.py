@@ -2,19 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-
 from PySide6.QtCore import Qt, QTimer, Signal
-from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
-    QAbstractItemView,
     QHBoxLayout,
-    QHeaderView,
     QPushButton,
     QSlider,
     QSplitter,
-    QTableWidget,
-    QTableWidgetItem,
     QTabWidget,
     QVBoxLayout,
     QWidget,
@@ -27,12 +20,16 @@ from magview.practice.screen_words import seen
 from magview.spec.language import marked, tr
 from magview.ui.kit.look import Look
 from magview.ui.kit.style import tint
+from magview.ui.kit.table import Table
 from magview.ui.practice.controls import wrapped
 from magview.ui.practice.model import ReplayModel
 from magview.ui.practice.pictures import Pictures
 
 _STEP_MS = 700
 """How long the replay shows each act."""
+
+_SHORT = 12
+"""Columns with no longer words than this [letters] take just the room they need."""
 
 _TABS = {
     marked("Marks"): marked("Mar&ks"),
@@ -41,34 +38,6 @@ _TABS = {
     marked("Time line"): marked("&Time line"),
     marked("An efficient path"): marked("P&ath"),
 }
-
-
-class Sheet(QTableWidget):
-    """One section of the debrief as a table whose rows are as tall as their words."""
-
-    def __init__(self, title: str, heads: Sequence[str], rows: Sequence[Sequence[str]]) -> None:
-        super().__init__(len(rows), len(heads))
-        self.setAccessibleName(title)
-        self.setHorizontalHeaderLabels(list(heads))
-        self.verticalHeader().hide()
-        self.setWordWrap(True)
-        self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
-        self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
-        self.setTabKeyNavigation(False)
-        for y, row in enumerate(rows):
-            for x, words in enumerate(row):
-                self.setItem(y, x, QTableWidgetItem(words))
-        lengths = [max((len(row[x]) for row in rows), default=0) for x in range(len(heads))]
-        header = self.horizontalHeader()
-        for x, length in enumerate(lengths):
-            short = length <= 12
-            mode = QHeaderView.ResizeMode.ResizeToContents if short else QHeaderView.ResizeMode.Stretch
-            header.setSectionResizeMode(x, mode)
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        """Words are broken anew: rows as tall as they need."""
-        super().resizeEvent(event)
-        QTimer.singleShot(0, self, self.resizeRowsToContents)
 
 
 class DebriefView(QWidget):
@@ -142,15 +111,17 @@ class DebriefView(QWidget):
     def _build_sheets(self) -> QTabWidget:
         self.tabs = QTabWidget()
         self.tabs.setDocumentMode(True)
-        self.sheets: dict[str, Sheet] = {}
+        self.sheets: dict[str, Table] = {}
         for title, heads, rows in sections(self.attempt, self.told):
             key = next((key for key in _TABS if title in (key, tr(key))), None)
             if key is not None:
-                self.sheets[key] = Sheet(title, heads, rows)
+                long = [n for n in range(len(heads)) if max((len(row[n]) for row in rows), default=0) > _SHORT]
+                self.sheets[key] = Table(title, heads, wide=long, wraps=True)
+                self.sheets[key].fill(rows)
                 self.tabs.addTab(self.sheets[key], tr(_TABS[key]))
                 self.tabs.setTabToolTip(self.tabs.count() - 1, title)
         line = self.sheets["Time line"]
-        line.currentCellChanged.connect(self._line_chosen)
+        line.row_chosen.connect(self._line_chosen)
         line.setToolTip(tr("Choose a line to see that moment"))
         return self.tabs
 
@@ -181,13 +152,10 @@ class DebriefView(QWidget):
         self.slider.setAccessibleDescription(self.moment.text())
         line = self.sheets["Time line"]
         blocked = line.blockSignals(True)
-        if index == 0:
-            line.clearSelection()
-        else:
-            line.setCurrentCell(index - 1, 0)
+        line.choose_row(index - 1)
         line.blockSignals(blocked)
 
-    def _line_chosen(self, row: int, column: int, old_row: int, old_column: int) -> None:
+    def _line_chosen(self, row: int) -> None:
         if row >= 0:
             self.slider.setValue(row + 1)
 

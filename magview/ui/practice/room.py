@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Qt
-from PySide6.QtWidgets import QFileDialog, QMessageBox
+from PySide6.QtWidgets import QMessageBox
 
 from magview.bench.autosave import Keeper
 from magview.practice.attempt import Attempt, Session, dump_attempt, read_attempt
@@ -19,7 +19,7 @@ from magview.spec.base import SpecError
 from magview.spec.files import read_json, write_text
 from magview.spec.formats import file_filter
 from magview.spec.language import marked, tr
-from magview.ui.kit.asking import ACCEPT, DESTROY, ask, refuse
+from magview.ui.kit.asking import ACCEPT, DESTROY, ask, ask_open, refuse
 from magview.ui.practice.choice import MOST_LETTERS, Choice, Chosen
 from magview.ui.practice.model import AttemptModel, LessonModel, PracticeModel
 from magview.ui.practice.window import PracticeWindow
@@ -103,9 +103,9 @@ class PracticeRoom(QObject):
 
     def ask_attempt(self) -> None:
         """Ask for an attempt's file."""
-        path, _ = QFileDialog.getOpenFileName(self._window, tr("Open an attempt"), "", file_filter(tr(ATTEMPTS)))
-        if path:
-            self.open_path(Path(path))
+        path = ask_open(self._window, tr("Open an attempt"), file_filter(tr(ATTEMPTS)))
+        if path is not None:
+            self.open_path(path)
 
     def open_path(self, path: Path) -> PracticeWindow | None:
         """Go on with an attempt from its file, or look at its debrief if it was handed in."""

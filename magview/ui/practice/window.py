@@ -7,7 +7,6 @@ from pathlib import Path
 from PySide6.QtCore import QEvent, Qt, QTimer, Signal
 from PySide6.QtGui import QCloseEvent, QResizeEvent
 from PySide6.QtWidgets import (
-    QFileDialog,
     QMainWindow,
     QPushButton,
     QSplitter,
@@ -28,7 +27,7 @@ from magview.spec.base import SpecError
 from magview.spec.files import write_text
 from magview.spec.formats import ENDING, file_filter
 from magview.spec.language import tr
-from magview.ui.kit.asking import ACCEPT, DESTROY, REJECT, ask, ask_picture, refuse
+from magview.ui.kit.asking import ACCEPT, DESTROY, REJECT, ask, ask_picture, ask_save, refuse
 from magview.ui.kit.look import Look
 from magview.ui.kit.panes import TallPanel
 from magview.ui.learn.lesson_view import LessonPanel, LessonStrip
@@ -234,11 +233,9 @@ class PracticeWindow(QMainWindow):
 
     def save_file(self) -> None:
         """Ask where, and write the attempt there."""
-        path, _ = QFileDialog.getSaveFileName(
-            self, tr("Save the attempt"), f"attempt{ENDING}", file_filter(tr("Attempts"))
-        )
-        if path:
-            self.save_path(Path(path))
+        path = ask_save(self, tr("Save the attempt"), f"attempt{ENDING}", file_filter(tr("Attempts")))
+        if path is not None:
+            self.save_path(path)
 
     def save_path(self, path: Path) -> bool:
         """Write the attempt; a file that cannot be written is left as it was."""
@@ -262,9 +259,9 @@ class PracticeWindow(QMainWindow):
     def save_debrief(self) -> None:
         """Ask where, and write the debrief there."""
         kinds = tr("Text (*.txt);;Table (*.csv)")
-        path, _ = QFileDialog.getSaveFileName(self, tr("Save the debrief"), "debrief.txt", kinds)
-        if path:
-            self.save_debrief_path(Path(path))
+        path = ask_save(self, tr("Save the debrief"), "debrief.txt", kinds)
+        if path is not None:
+            self.save_debrief_path(path)
 
     def save_debrief_path(self, path: Path) -> None:
         """Write the debrief, as a table where the name ends in .csv, else as text."""

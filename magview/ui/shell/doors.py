@@ -81,8 +81,6 @@ class Doors(QMainWindow):
 
     def print_shift_plan(self, paper: str) -> None:
         """Ask where, and print the tooth shift chosen on the Engine page there, or the planner's first."""
-        from PySide6.QtWidgets import QFileDialog
-
         state = self.model.state
         try:
             from magview.job.shift_plan import plan_of, shift_documents
@@ -93,10 +91,11 @@ class Doors(QMainWindow):
             self._main.say(str(error))
             return
         title = tr("Print the tooth-shift plan to PDF")
-        found, _ = QFileDialog.getSaveFileName(self, title, "tooth-shift-plan.pdf", tr("PDF (*.pdf)"))
-        if not found:
+        from magview.ui.kit.asking import ask_save
+
+        path = ask_save(self, title, "tooth-shift-plan.pdf", tr("PDF (*.pdf)"))
+        if path is None:
             return
-        path = Path(found) if Path(found).suffix else Path(f"{found}.pdf")
         from magview.ui.paper.pdf import print_pdf
 
         try:
@@ -144,16 +143,11 @@ class Doors(QMainWindow):
 
     def open_file(self) -> None:
         """Ask for a file and put it on the bench."""
-        from PySide6.QtWidgets import QFileDialog
+        from magview.ui.kit.asking import ask_open
 
-        path, _ = QFileDialog.getOpenFileName(
-            self,
-            tr("Open a magneto or an installation"),
-            "",
-            file_filter(tr("Magnetos and installations")),
-        )
-        if path:
-            self.open_path(Path(path))
+        path = ask_open(self, tr("Open a magneto or an installation"), file_filter(tr("Magnetos and installations")))
+        if path is not None:
+            self.open_path(path)
 
     def open_path(self, path: Path) -> None:
         """Put a file's magneto or installation on the bench, or say in one sentence why not."""
@@ -171,11 +165,11 @@ class Doors(QMainWindow):
 
     def import_lift(self) -> None:
         """Ask for a table of angles and readings."""
-        from PySide6.QtWidgets import QFileDialog
+        from magview.ui.kit.asking import ask_open
 
-        path, _ = QFileDialog.getOpenFileName(self, tr("Open a table of the lift"), "", tr(_TABLES))
-        if path:
-            self.import_lift_from(Path(path))
+        path = ask_open(self, tr("Open a table of the lift"), tr(_TABLES))
+        if path is not None:
+            self.import_lift_from(path)
 
     def import_lift_from(self, path: Path) -> LiftDialog:
         """Show what comes of a table of angles and readings."""
@@ -189,16 +183,13 @@ class Doors(QMainWindow):
 
     def save_file(self) -> None:
         """Ask where, and write the magneto there."""
-        from PySide6.QtWidgets import QFileDialog
+        from magview.ui.kit.asking import ask_save
 
-        path, _ = QFileDialog.getSaveFileName(
-            self,
-            tr("Save the magneto"),
-            f"magneto{ENDING}",
-            file_filter(tr("Magnetos and installations")),
+        path = ask_save(
+            self, tr("Save the magneto"), f"magneto{ENDING}", file_filter(tr("Magnetos and installations"))
         )
-        if path:
-            self.save_path(Path(path))
+        if path is not None:
+            self.save_path(path)
 
     def save_path(self, path: Path) -> None:
         """Write the magneto on the bench; a file that cannot be written is left as it was."""

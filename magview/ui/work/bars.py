@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QEvent, QSize, Qt, Signal
-from PySide6.QtGui import QColor, QPalette
 from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
@@ -22,6 +21,7 @@ from magview.job.sheet import STAGES, Job, stage_of
 from magview.spec.language import marked, tr, tr_n
 from magview.ui.kit.look import Look
 from magview.ui.kit.steady_label import SteadyLabel
+from magview.ui.kit.strip import Strip
 from magview.ui.kit.style import tint
 from magview.ui.work.model import NOT_TAKEN, JobModel, part_title
 
@@ -256,42 +256,17 @@ class StageBar(QFrame):
         return tr("✓ Nothing is missing.") if is_open else tr("✓ Done.")
 
 
-class Danger(QFrame):
-    """Over every page: that the sheet was signed under earlier rules, and what on it is dangerous, and to stop."""
+class Danger(Strip):
+    """Over every page: what on the sheet is dangerous, and that it was signed under earlier rules."""
 
     def __init__(self, model: JobModel, look: Look, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self.look = look
-        self.setFrameShape(QFrame.Shape.Box)
-        self.setLineWidth(3)
-        self.words = QLabel()
-        self.words.setWordWrap(True)
-        self.words.setAccessibleName(tr("Danger"))
-        self.notes = QLabel()
-        self.notes.setWordWrap(True)
+        super().__init__(look, parent)
         self.notes.setAccessibleName(tr("Earlier rules"))
-        column = QVBoxLayout(self)
-        for label in (self.notes, self.words):
-            column.addWidget(label)
         model.changed.connect(self._changed)
-        look.changed.connect(self._colour)
         self._changed(model.job)
-        self._colour()
 
     def _changed(self, job: Job, old: Job | None = None) -> None:
-        warnings, notes = status.dangers(job), status.earlier(job)
-        self.notes.setText("\n".join(notes))
-        self.words.setText("\n".join(f"⚠ {sentence}" for sentence in warnings))
-        for label, told in ((self.notes, notes), (self.words, warnings)):
-            label.setVisible(bool(told))
-        self.setVisible(bool(warnings or notes))
-
-    def _colour(self) -> None:
-        theme = self.look.theme
-        tint(self.words, theme.bad, bold=True)
-        palette = self.palette()
-        palette.setColor(QPalette.ColorRole.WindowText, QColor(theme.bad))
-        self.setPalette(palette)
+        self.show_causes(status.dangers(job), status.earlier(job))
 
 
 class Banner(QFrame):

@@ -5,18 +5,13 @@ from __future__ import annotations
 import datetime
 from pathlib import Path
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import Signal
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import (
-    QAbstractItemView,
-    QFileDialog,
     QGroupBox,
     QHBoxLayout,
-    QHeaderView,
     QLabel,
     QPushButton,
-    QTableWidget,
-    QTableWidgetItem,
     QVBoxLayout,
     QWidget,
 )
@@ -25,8 +20,10 @@ from magview.bench.wear_words import usual_words
 from magview.job.history import Drift, Found, drift_of, earlier_jobs, reminder
 from magview.job.sheet import Job, title_of
 from magview.spec.language import tr
+from magview.ui.kit.asking import ask_folder
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.look import Look
+from magview.ui.kit.table import Table
 from magview.ui.kit.worker import Progress, ShouldStop, Worker
 from magview.ui.work.form import Form
 from magview.ui.work.model import JobModel
@@ -68,14 +65,10 @@ class HistoryPage(Page):
         font = self.reminder.font()
         font.setBold(True)
         self.reminder.setFont(font)
-        self.table = QTableWidget()
-        self.table.setAccessibleName(tr("Earlier sheets of the same magneto"))
-        self.table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
-        self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
-        self.table.setTabKeyNavigation(False)
-        self.table.verticalHeader().setVisible(False)
+        self.table = Table(tr("Earlier sheets of the same magneto"), (), wraps=True)
         self.table.setToolTip(tr("Double-click, or Return, opens a sheet"))
-        self.table.activated.connect(self._activated)
+        self.table.opened.connect(self._opened)
+        self.table.show_at_most(8)
         for widget in (self.reminder, self.told, self.table, self.refused):
             if isinstance(widget, QLabel):
                 widget.setWordWrap(True)
@@ -108,9 +101,9 @@ class HistoryPage(Page):
         return self._folder or self.model.store.path.parent
 
     def _choose(self) -> None:
-        folder = QFileDialog.getExistingDirectory(self, tr("Earlier sheets"), str(self.folder))
-        if folder:
-            self.look_in(Path(folder))
+        folder = ask_folder(self, tr("Earlier sheets"), self.folder)
+        if folder is not None:
+            self.look_in(folder)
 
     def look_in(self, folder: Path) -> None:
         """Look for sheets of this magneto in a folder."""
@@ -179,18 +172,8 @@ class HistoryPage(Page):
         self.told.setText("\n".join(drift.sentences))
         self.told.setVisible(bool(drift.sentences))
         head, lines = drift.table
-        self.table.setColumnCount(len(head))
-        self.table.setHorizontalHeaderLabels([tr(h) for h in head])
-        self.table.setRowCount(len(lines))
-        for i, cells in enumerate(lines):
-            for place, text in enumerate(cells):
-                item = QTableWidgetItem(text)
-                item.setData(Qt.ItemDataRole.UserRole, self._path_of(drift.jobs[i]))
-                self.table.setItem(i, place, item)
-        self.table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
-        line = round(1.6 * self.fontMetrics().height())
-        self.table.verticalHeader().setDefaultSectionSize(line)
-        self.table.setFixedHeight(self.table.horizontalHeader().sizeHint().height() + line * min(8, len(lines)) + 6)
+        self.table.set_heads([tr(h) for h in head])
+        self.table.fill(lines, [self._path_of(job) for job in drift.jobs])
         self._plot(drift if len(drift.jobs) > 1 else None)
 
     def _path_of(self, job: Job) -> str:
@@ -211,9 +194,8 @@ class HistoryPage(Page):
         self._sheet.setVisible(drift is not None)
         self._sheet.show_drift(drift)  # type: ignore[attr-defined]
 
-    def _activated(self) -> None:
-        path = self.table.currentItem().data(Qt.ItemDataRole.UserRole)
-        if path:
+    def _opened(self, path: object) -> None:
+        if isinstance(path, str) and path:
             self.opened.emit(Path(path))
 
     def halt(self) -> None:

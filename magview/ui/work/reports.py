@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Qt
 from PySide6.QtGui import QCursor, QGuiApplication
-from PySide6.QtWidgets import QFileDialog, QMessageBox
+from PySide6.QtWidgets import QMessageBox
 
 from magview import __version__
 from magview.job.document import document
@@ -21,6 +21,7 @@ from magview.spec.base import SpecError
 from magview.spec.files import write_text
 from magview.spec.formats import stem_of
 from magview.spec.language import tr, tr_n
+from magview.ui.kit.asking import ask_save
 
 if TYPE_CHECKING:
     from magview.ui.work.window import JobWindow
@@ -43,11 +44,7 @@ class Reports(QObject):
         """Where something is to be written, beside the sheet unless another folder is chosen; None if nowhere."""
         path = self._window.model.store.path
         stem = stem_of(path).removesuffix("-job")
-        found, _ = QFileDialog.getSaveFileName(self._window, title, str(path.with_name(f"{stem}{ending}")), kinds)
-        if not found:
-            return None
-        target = Path(found)
-        return target if target.suffix else target.with_name(f"{target.name}{ending[ending.index('.') :]}")
+        return ask_save(self._window, title, path.with_name(f"{stem}{ending}"), kinds)
 
     # -------------------------------------------------------------- asking
 

@@ -10,7 +10,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, cast
 
 from PySide6.QtCore import QObject, Qt
-from PySide6.QtWidgets import QFileDialog, QMenu
+from PySide6.QtWidgets import QMenu
 
 from magview.bench.state import BenchState
 from magview.bench.sureness import INTERNAL_ROLES
@@ -22,9 +22,9 @@ from magview.physics.uncertainty.instruments import Instrument, instrument
 from magview.physics.uncertainty.measurement import Outcome
 from magview.spec.base import SpecError
 from magview.spec.files import read_json, write_text
-from magview.spec.formats import ENDING, file_filter, with_ending
+from magview.spec.formats import ENDING, file_filter
 from magview.spec.language import tr
-from magview.ui.kit.asking import refuse
+from magview.ui.kit.asking import ask_open, ask_save, refuse
 from magview.ui.work.sources import FEEDS, Feed
 from magview.ui.work.window import JobWindow
 
@@ -95,12 +95,10 @@ class JobRoom(QObject):
         day = datetime.date.today().isoformat()
         name = self._beside() / f"magneto-{day}-job{ENDING}"
         # An existing file is never replaced, so there is nothing for the dialog to confirm.
-        path, _ = QFileDialog.getSaveFileName(
-            self._parent, tr("Where is the new job sheet to be kept?"), str(name), file_filter(tr("Job sheets")),
-            options=QFileDialog.Option.DontConfirmOverwrite,
-        )  # fmt: skip
-        if path:
-            self.new(with_ending(Path(path)))
+        title = tr("Where is the new job sheet to be kept?")
+        path = ask_save(self._parent, title, name, file_filter(tr("Job sheets")), asks_itself=True)
+        if path is not None:
+            self.new(path)
 
     def new(self, path: Path) -> JobWindow | None:
         """Begin a sheet, dated today."""
@@ -113,11 +111,10 @@ class JobRoom(QObject):
 
     def ask_open(self) -> None:
         """Ask for a sheet's file."""
-        path, _ = QFileDialog.getOpenFileName(
-            self._parent, tr("Open a job sheet"), str(self._beside()), file_filter(tr("Job sheets"))
-        )
-        if path:
-            self.open_path(Path(path))
+        kinds = file_filter(tr("Job sheets"))
+        path = ask_open(self._parent, tr("Open a job sheet"), kinds, self._beside())
+        if path is not None:
+            self.open_path(path)
 
     def open_path(self, path: Path) -> JobWindow | None:
         """Go on with a sheet; one that is open already comes to the front."""

@@ -26,8 +26,9 @@ from magview.spec.formats import ENDING, file_filter
 from magview.spec.language import tr
 from magview.ui.kit.asking import ACCEPT, DESTROY, REJECT, ask, refuse
 from magview.ui.kit.bench_model import BenchModel
-from magview.ui.kit.cautions import caution
+from magview.ui.kit.cautions import CAUTION
 from magview.ui.kit.look import Look
+from magview.ui.kit.strip import Foot
 from magview.ui.work.bars import Banner, Contents, Danger, StageBar
 from magview.ui.work.end_page import EndPage
 from magview.ui.work.history import HistoryPage
@@ -97,8 +98,7 @@ class JobWindow(QMainWindow):
         for i, stretch in enumerate((0, 1)):
             self.split.setStretchFactor(i, stretch)
             self.split.setCollapsible(i, False)
-        self.caution = caution()
-        self.caution.setText(f"⚠ {self.caution.text()}")
+        self.caution = Foot(self.look, f"⚠ {tr(CAUTION)}")
         self.caution.setContentsMargins(8, 4, 8, 4)
         whole = QWidget()
         column = QVBoxLayout(whole)

@@ -70,13 +70,13 @@ def test_after_a_move_the_page_says_what_to_read_and_doubts_another(window):
 def test_moves_of_a_quarter_turn_are_not_shown_before_three_ticks(window):
     panel = window.timing
     type_in(panel.lamp.reads["left"], f"{wanted(window) - 91.0:.1f}")
-    assert panel.plan.table.rowCount() == 0 and "No moves" in panel.plan.verdict.text()
+    assert panel.plan.table.row_count() == 0 and "No moves" in panel.plan.verdict.text()
     shown = [check for check, box in panel.plan.first.ticks.items() if box.isVisible()]
     assert shown == ["stroke", "mark", "finger"]
     for check in shown:
-        assert panel.plan.table.rowCount() == 0
+        assert panel.plan.table.row_count() == 0
         panel.plan.first.ticks[check].click()
-    assert panel.plan.table.rowCount() > 0 and panel.plan.table.isEnabled()
+    assert panel.plan.table.row_count() > 0 and panel.plan.table.isEnabled()
 
 
 @pytest.mark.parametrize(("off", "told"), [(-5.0, False), (-5.5, True), (6.0, True)])
@@ -85,7 +85,7 @@ def test_above_five_degrees_the_moves_stand_under_what_to_look_at(window, off, t
     window.model.send(ReadLamp("left", wanted(window) + off))
     QApplication.processEvents()
     assert panel.plan.first.words.isVisible() is told
-    assert panel.plan.table.isEnabled() and panel.plan.table.rowCount() > 0
+    assert panel.plan.table.isEnabled() and panel.plan.table.row_count() > 0
     if told:
         assert "stroke, mark and finger first" in panel.plan.first.words.text()
         assert panel.plan.first.y() < panel.plan.table.y()

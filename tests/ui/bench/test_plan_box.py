@@ -32,7 +32,7 @@ def told(window) -> list:
 
 
 def row_of(plan, row: int) -> QPoint:
-    return plan.table.visualItemRect(plan.table.item(row, 0)).center()
+    return plan.table.visualRect(plan.table.model().index(row, 0)).center()
 
 
 def teeth_of(plan, row: int) -> tuple[int, int]:
@@ -42,7 +42,7 @@ def teeth_of(plan, row: int) -> tuple[int, int]:
         count, _, way = text.partition(" ")
         return -int(count) if way == "against" else int(count)
 
-    return signed(plan.table.item(row, 0).text()), signed(plan.table.item(row, 1).text())
+    return signed(plan.table.words(row, 0)), signed(plan.table.words(row, 1))
 
 
 def move_to(widget, where: QPoint) -> None:

@@ -166,9 +166,9 @@ def test_the_budget_stands_in_a_table_the_largest_share_first(panel):
     window, page = panel
     weakest = min(window.judging.outcomes, key=lambda o: o.probability_in_limits)
     shares = sorted((line.share for line in weakest.linear.budget), reverse=True)
-    assert page.budget.rowCount() == len(shares)
-    assert [page.budget.item(row, 3).text() for row in range(3)] == [percent_words(s) for s in shares[:3]]
-    assert page.budget.item(0, 0).text() == weakest.matters_most.input.name
+    assert page.budget.row_count() == len(shares)
+    assert [page.budget.words(row, 3) for row in range(3)] == [percent_words(s) for s in shares[:3]]
+    assert page.budget.words(0, 0) == weakest.matters_most.input.name
 
 
 def test_a_setting_that_never_opens_is_not_judged(panel):
@@ -278,7 +278,7 @@ def test_inspections_of_another_setting_are_marked_and_give_no_rates_to_use(wear
     assert page.use_button.isEnabled() and not page.outdated.isVisible()
 
     def marked() -> list[bool]:
-        return [page.table.item(row, 0).text().startswith("✗") for row in range(page.table.rowCount())]
+        return [page.table.words(row, 0).startswith("✗") for row in range(page.table.row_count())]
 
     assert marked() == [False, False], "wear is what inspections are for"
     window.model.send(TurnBackplate(window.model.state.backplate_deg + 1.0))

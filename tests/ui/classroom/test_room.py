@@ -251,7 +251,7 @@ def test_gathering_sorts_cancels_and_saves(room, qtbot, tmp_path):
     table = gather.attempts
     for order in (Qt.SortOrder.AscendingOrder, Qt.SortOrder.DescendingOrder):
         table.sortByColumn(2, order)
-        marks = [float(table.sorter.index(y, 2).data()) for y in range(9)]
+        marks = [float(table.words(y, 2)) for y in range(9)]
         assert marks == sorted(marks, reverse=order == Qt.SortOrder.DescendingOrder)
     gather.save_path(tmp_path / "out.csv")
     assert len((tmp_path / "out.csv").read_text("utf-8").splitlines()) == 10

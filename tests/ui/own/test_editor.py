@@ -204,8 +204,8 @@ def test_the_comparison_names_the_nearest_and_what_differs(editor):
     at = bar.tabRect(own.pictures.indexOf(own.pictures.comparison)).center()
     QTest.mouseClick(bar, Qt.MouseButton.LeftButton, pos=at)
     table, told = own.pictures.fields, own.pictures.compared
-    assert [table.item(0, c).text() for c in range(3)] == ["E-gap", "10°", "11°"] and table.rowCount() == 1
-    assert [told.item(0, c).text() for c in range(3)] == ["Lobe 1 opens, past neutral", "10.00°", "11.00°"]
+    assert [table.words(0, c) for c in range(3)] == ["E-gap", "10°", "11°"] and table.row_count() == 1
+    assert [told.words(0, c) for c in range(3)] == ["Lobe 1 opens, past neutral", "10.00°", "11.00°"]
     assert find_magneto("seven-radial").name in own.pictures.compared_label.text()
 
 

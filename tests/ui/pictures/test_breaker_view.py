@@ -144,5 +144,5 @@ def test_readings_follow_a_drag(open_window):
     window = open_window("seven-radial")
     window.model.send(TurnBackplate(2.0))
     expected = readings(window.model.state)
-    assert window.panel.lobes.item(0, 0).text() == f"{expected.opens_deg[0]:.2f}°"
-    assert window.panel.lobes.item(3, 1).text() == f"{expected.e_gap_error_deg[3]:+.2f}°"
+    assert window.panel.lobes.words(0, 0) == f"{expected.opens_deg[0]:.2f}°"
+    assert window.panel.lobes.words(3, 1) == f"{expected.e_gap_error_deg[3]:+.2f}°"

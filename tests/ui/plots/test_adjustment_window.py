@@ -88,7 +88,7 @@ def test_the_wear_slider_wears_the_heel_and_everything_follows(open_plots):
     if np.isfinite(now.opens_deg[0]):
         assert now.opens_deg[0] > before.opens_deg[0]
     assert not np.array_equal(plots._image.image, map_before)  # noqa: SLF001
-    assert window.panel._values["gap"].text() == f"{now.max_gap_mm[0]:.3f} mm"  # noqa: SLF001
+    assert window.panel.gauges["gap"].shown.words == f"{now.max_gap_mm[0]:.3f} mm"
     window.model.undo()
     assert plots.wear.value() == 0
     assert np.array_equal(plots._image.image, map_before)  # noqa: SLF001

@@ -130,13 +130,13 @@ def looked_back(open_window):
 def test_a_handed_in_attempt_opens_at_its_debrief(looked_back):
     view = looked_back.debrief
     assert view.verdict.text() == "Passed with 100 %."
-    rows = view.sheets["Marks"].rowCount()
+    rows = view.sheets["Marks"].row_count()
     assert rows == len(view.told.marking.rows) > 3
     for title, count in (
         ("True values", len(view.told.truths)), ("Own readings", len(view.told.readings)),
         ("Time line", len(view.told.timeline)), ("An efficient path", len(view.told.path)),
     ):  # fmt: skip
-        assert view.sheets[title].rowCount() == count > 0
+        assert view.sheets[title].row_count() == count > 0
 
 
 def test_the_replay_shows_each_moment_with_its_numbers(looked_back):
@@ -150,9 +150,9 @@ def test_the_replay_shows_each_moment_with_its_numbers(looked_back):
         QTest.keyClick(view.slider, Qt.Key.Key_Right)
     assert view.model.state == states[7].bench
     assert view.told.timeline[6].words in view.moment.text()
-    assert view.sheets["Time line"].currentRow() == 6
+    assert view.sheets["Time line"].chosen_row() == 6
     assert "past neutral" in view.pictures.breaker.accessibleDescription()
-    view.sheets["Time line"].setCurrentCell(20, 0)
+    view.sheets["Time line"].choose_row(20)
     assert view.slider.value() == 21 and view.model.state == states[21].bench
     before = view.model.state
     view.pictures.crank.turn(5.0)

@@ -315,7 +315,7 @@ def test_earlier_sheets_side_by_side_drift_and_reminder(open_job, tmp_path, qtbo
     assert "3 found" in window.contents.list.item(PAGES.index(HISTORY)).text()
     choose_page(window, HISTORY)
     page = window.history
-    assert [page.table.item(r, 1).text() for r in range(4)] == ["100", "200", "300", "400"]
+    assert [page.table.words(r, 1) for r in range(4)] == ["100", "200", "300", "400"]
     assert "Passed over: broken-job.json" in page.refused.text()
     assert "The gap moved -0.010 mm in 100 h" in page.told.text().replace("−", "-")
     assert "in 3 days" in page.reminder.text() and page.reminder.isVisible()
@@ -358,7 +358,7 @@ def test_the_firing_over_the_hours_is_drawn_and_told(open_job, tmp_path, qtbot):
         write_model(tmp_path / f"{n}-job.json", made)
     window = open_job(path=tmp_path / "3-job.json", size=(853, 480))
     choose_page(window, HISTORY)
-    qtbot.waitUntil(lambda: window.history.table.rowCount() == 4)
+    qtbot.waitUntil(lambda: window.history.table.row_count() == 4)
     sheet = window.history._sheet  # noqa: SLF001
     qtbot.waitUntil(lambda: len(sheet._left[2].getData()[0]) == 4)  # noqa: SLF001
     assert list(sheet._found[2].getData()[1]) == pytest.approx([24.9] * 3)  # noqa: SLF001
@@ -377,9 +377,9 @@ def test_an_earlier_sheet_opens_by_return(open_job, tmp_path, qtbot):
     window = open_job(path=tmp_path / "now-job.json")
     main = main_of(window)
     choose_page(window, HISTORY)
-    qtbot.waitUntil(lambda: window.history.table.rowCount() == 2)
+    qtbot.waitUntil(lambda: window.history.table.row_count() == 2)
     window.history.table.setFocus()
-    window.history.table.setCurrentCell(0, 0)
+    window.history.table.choose_row(0)
     QTest.keyClick(window.history.table, Qt.Key.Key_Return)
     assert [w.model.store.path.name for w in main.jobs.windows] == ["now-job.json", "0-job.json"]
 
@@ -390,7 +390,7 @@ def test_how_well_it_is_read_is_entered_beside_the_drift_and_narrows_it(open_job
     window = open_job(path=tmp_path / "now-job.json")
     choose_page(window, HISTORY)
     page = window.history
-    qtbot.waitUntil(lambda: page.table.rowCount() == 2)
+    qtbot.waitUntil(lambda: page.table.row_count() == 2)
     assert "The gap may be out of its limits already at 200 h" in page.told.text(), "0.25 of 0.26 mm, by blades"
     assert "blades in steps of 0.001 in ±0.015 mm" in page.usual.text()
     edit = page.errors.edits["gap_mm"]
