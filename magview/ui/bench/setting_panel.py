@@ -312,7 +312,7 @@ class SettingPanel(QWidget):
 
         allowed, digits = marks.tolerance_mm, length_digits(abs(off), None, marks.tolerance_mm, inches)
         words = mark_words(format_length(abs(off), inches, digits), off)
-        ends = _ends(f"{sign}{format_length(allowed, inches, digits)}" for sign in "−+")
+        ends = _ends(f"{sign}{format_length(allowed, inches, digits)}" for sign in "-+")
         self.gauges["mark"].show_value(Measured(off, -allowed, allowed, words, ends, timed))
 
         self._values["opens"].setText(never or tr("{opens:deg} of rotor", opens=result.opens_deg[0]))

@@ -71,12 +71,14 @@ class Steps(QWidget):
         self._grid.setColumnStretch(1, 1)
         self.instead = QLabel()
         self.instead.setWordWrap(True)
+        self.instead.setAlignment(Qt.AlignmentFlag.AlignTop)
         self.button = QPushButton(button)
         self.button.setAutoDefault(False)
         self.button.setMinimumHeight(_TARGET)
         self.button.clicked.connect(self.show_me)
         self._grid.addWidget(self.instead, 0, 0, 1, 2)
         self._grid.addWidget(self.button, 1, 0, 1, 2, Qt.AlignmentFlag.AlignLeft)
+        self._grid.setRowStretch(2, 1)
 
     def show_steps(self, steps: Sequence[str], instead: str = "") -> None:
         """Show these steps; where there are none, what is said instead."""
@@ -98,12 +100,16 @@ class Steps(QWidget):
         number, label = _Number(self._look), QLabel()
         number.show_number(len(self._rows) + 1)
         label.setWordWrap(True)
+        label.setAlignment(Qt.AlignmentFlag.AlignTop)
+        label.setContentsMargins(0, (number.height() - label.fontMetrics().height()) // 2, 0, 0)
         label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         label.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Minimum)
         row = len(self._rows) + 1
         self._grid.addWidget(number, row, 0, Qt.AlignmentFlag.AlignTop)
         self._grid.addWidget(label, row, 1)
         self._grid.addWidget(self.button, row + 1, 0, 1, 2, Qt.AlignmentFlag.AlignLeft)
+        self._grid.setRowStretch(row + 1, 0)
+        self._grid.setRowStretch(row + 2, 1)  # what room is left over lies below
         self._rows.append((number, label))
 
     def text(self) -> str:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtWidgets import (
     QHBoxLayout,
+    QLabel,
     QPushButton,
     QSlider,
     QSplitter,
@@ -18,7 +19,9 @@ from magview.practice.debrief import Debrief
 from magview.practice.report import clock_words, sections
 from magview.practice.screen_words import seen
 from magview.spec.language import marked, tr
+from magview.ui.kit.cards import Card, Cards
 from magview.ui.kit.look import Look
+from magview.ui.kit.signs import Sign
 from magview.ui.kit.style import tint
 from magview.ui.kit.table import Table
 from magview.ui.practice.controls import wrapped
@@ -35,7 +38,6 @@ _TABS = {
     marked("Marks"): marked("Mar&ks"),
     marked("True values"): marked("Tr&uth"),
     marked("Own readings"): marked("&Readings"),
-    marked("Time line"): marked("&Time line"),
     marked("An efficient path"): marked("P&ath"),
 }
 
@@ -57,6 +59,7 @@ class DebriefView(QWidget):
         layout.addWidget(self.verdict)
         layout.addWidget(self.dangers)
         self._list_dangers()
+        self._build_timeline()
         split = QSplitter(Qt.Orientation.Horizontal)
         split.addWidget(self._build_replay())
         split.addWidget(self._build_sheets())
@@ -65,6 +68,10 @@ class DebriefView(QWidget):
             split.setCollapsible(i, False)
         split.setSizes([600, 620])
         layout.addWidget(split, 1)
+        head = QLabel(tr("&Time line"))
+        head.setBuddy(self.timeline)
+        layout.addWidget(head)
+        layout.addWidget(self.timeline)
         self._timer = QTimer(self)
         self._timer.setInterval(_STEP_MS)
         self._timer.timeout.connect(self._forward)
@@ -108,6 +115,16 @@ class DebriefView(QWidget):
         column.addWidget(self.moment)
         return side
 
+    def _build_timeline(self) -> None:
+        self.timeline = Cards(tr("Time line"), self.look)
+        self.timeline.setToolTip(tr("Choose a card to see that moment; Return plays on from there"))
+        self.timeline.show_cards([
+            Card(clock_words(line.at_s), str(number), line.words, line.danger, Sign.OUT if line.danger else Sign.NONE)
+            for number, line in enumerate(self.told.timeline, 1)
+        ])  # fmt: skip
+        self.timeline.card_chosen.connect(self._card_chosen)
+        self.timeline.opened.connect(self._play_from)
+
     def _build_sheets(self) -> QTabWidget:
         self.tabs = QTabWidget()
         self.tabs.setDocumentMode(True)
@@ -120,9 +137,6 @@ class DebriefView(QWidget):
                 self.sheets[key].fill(rows)
                 self.tabs.addTab(self.sheets[key], tr(_TABS[key]))
                 self.tabs.setTabToolTip(self.tabs.count() - 1, title)
-        line = self.sheets["Time line"]
-        line.row_chosen.connect(self._line_chosen)
-        line.setToolTip(tr("Choose a line to see that moment"))
         return self.tabs
 
     def _colour(self) -> None:
@@ -150,14 +164,16 @@ class DebriefView(QWidget):
             told.append(tr("disc {disc}", disc=now.disc))
         self.moment.setText(" · ".join(told))
         self.slider.setAccessibleDescription(self.moment.text())
-        line = self.sheets["Time line"]
-        blocked = line.blockSignals(True)
-        line.choose_row(index - 1)
-        line.blockSignals(blocked)
+        self.timeline.choose_card(index - 1)
 
-    def _line_chosen(self, row: int) -> None:
-        if row >= 0:
-            self.slider.setValue(row + 1)
+    def _card_chosen(self, place: int) -> None:
+        if place >= 0:
+            self.slider.setValue(place + 1)
+
+    def _play_from(self, place: int) -> None:
+        self.slider.setValue(place + 1)
+        if not self._timer.isActive():
+            self._play()
 
     def _play(self) -> None:
         if self._timer.isActive():

@@ -134,9 +134,11 @@ def test_a_handed_in_attempt_opens_at_its_debrief(looked_back):
     assert rows == len(view.told.marking.rows) > 3
     for title, count in (
         ("True values", len(view.told.truths)), ("Own readings", len(view.told.readings)),
-        ("Time line", len(view.told.timeline)), ("An efficient path", len(view.told.path)),
+        ("An efficient path", len(view.told.path)),
     ):  # fmt: skip
         assert view.sheets[title].row_count() == count > 0
+    assert view.timeline.card_count() == len(view.told.timeline) > 0
+    assert [view.timeline.card(n).words for n in range(3)] == [line.words for line in view.told.timeline[:3]]
 
 
 def test_the_replay_shows_each_moment_with_its_numbers(looked_back):
@@ -150,10 +152,13 @@ def test_the_replay_shows_each_moment_with_its_numbers(looked_back):
         QTest.keyClick(view.slider, Qt.Key.Key_Right)
     assert view.model.state == states[7].bench
     assert view.told.timeline[6].words in view.moment.text()
-    assert view.sheets["Time line"].chosen_row() == 6
+    assert view.timeline.chosen_card() == 6
     assert "past neutral" in view.pictures.breaker.accessibleDescription()
-    view.sheets["Time line"].choose_row(20)
+    view.timeline.setCurrentIndex(view.timeline.model().index(20, 0))
     assert view.slider.value() == 21 and view.model.state == states[21].bench
+    QTest.keyClick(view.timeline, Qt.Key.Key_Return)
+    assert view.slider.value() == 21 and view._timer.isActive(), "it plays on from the card"  # noqa: SLF001
+    view._pause()  # noqa: SLF001
     before = view.model.state
     view.pictures.crank.turn(5.0)
     assert view.model.state == before, "a replay cannot be touched"
