@@ -8,6 +8,7 @@ from PySide6.QtTest import QTest
 
 from magview.bench.state import firing_btdc_deg
 from magview.physics.engine.coupling import plan
+from magview.ui.kit.signs import Sign
 from tests.magnetos import on_the_published_coupling
 
 
@@ -19,7 +20,7 @@ def test_read_22_want_25_take_the_first_move_and_step_it(open_window, qtbot):
     panel.lamp.reads["left"].selectAll()
     QTest.keyClicks(panel.lamp.reads["left"].lineEdit(), "22")
     QTest.keyClick(panel.lamp.reads["left"].lineEdit(), Qt.Key.Key_Return)
-    assert panel.lamp.now["left"].text().startswith("✗")
+    assert panel.lamp.now["left"].shown.sign is Sign.OUT
 
     # Point at the first move: its marks are shown dotted, nothing has moved yet.
     first = panel.plan.table.visualRect(panel.plan.table.model().index(0, 0)).center()
@@ -43,7 +44,10 @@ def test_read_22_want_25_take_the_first_move_and_step_it(open_window, qtbot):
         assert presses <= 20
     assert presses == abs(expected.magneto_teeth) + abs(expected.disc_teeth)
 
-    assert panel.lamp.now["left"].text() == f"✓ {expected.result_btdc_deg:.2f}°"
+    assert (
+        panel.lamp.now["left"].accessibleName().startswith(f"Left fires now {expected.result_btdc_deg:.2f}°, limits ")
+    )
+    assert panel.lamp.now["left"].shown.sign is Sign.IN
     assert firing_btdc_deg(window.model.state, "left") == pytest.approx(expected.result_btdc_deg, abs=1e-9)
     assert "read the lamp again" in panel.plan.words.text()
 

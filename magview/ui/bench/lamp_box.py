@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from functools import partial
 
 from PySide6.QtCore import QEvent
@@ -25,7 +26,10 @@ from magview.bench.timing import TimingError, timing_error, timing_verdict
 from magview.physics.engine.coupling import speed_mismatch
 from magview.spec.language import format_angle, format_length, marked, tr
 from magview.ui.kit.bench_model import BenchModel
+from magview.ui.kit.gauge import Gauge, Measured
 from magview.ui.kit.inputs import AngleSpin, BtdcSpin, CrankSpin
+from magview.ui.kit.look import Look
+from magview.ui.kit.signs import Sign
 from magview.ui.kit.steady_label import SteadyLabel
 from magview.ui.kit.style import tint
 from magview.ui.kit.theme import Theme
@@ -48,7 +52,7 @@ _PISTON = {
 class LampBox(QGroupBox):
     """A row for each magneto of the engine, and the crank."""
 
-    def __init__(self, model: BenchModel) -> None:
+    def __init__(self, model: BenchModel, look: Look) -> None:
         super().__init__(tr("Where it fires, crank degrees before top dead centre"))
         self._model = model
         grid = QGridLayout(self)
@@ -58,7 +62,7 @@ class LampBox(QGroupBox):
         self.radio: dict[Side, QRadioButton] = {}
         self.reads: dict[Side, AngleSpin] = {}
         self.wanted: dict[Side, AngleSpin] = {}
-        self.now: dict[Side, QLabel] = {}
+        self.now: dict[Side, Gauge] = {}
         for row, side in enumerate(SIDES, start=1):
             radio = QRadioButton(tr(_SIDE_WORDS[side]))
             radio.setToolTip(tr("Show this magneto's coupling"))
@@ -67,8 +71,7 @@ class LampBox(QGroupBox):
             left = side == "left"
             reads.setAccessibleName(tr("left magneto, lamp reads") if left else tr("right magneto, lamp reads"))
             wanted.setAccessibleName(tr("left magneto, wanted") if left else tr("right magneto, wanted"))
-            now = QLabel()
-            now.setAccessibleName(tr("left magneto fires now") if left else tr("right magneto fires now"))
+            now = Gauge(tr("left magneto fires now") if left else tr("right magneto fires now"), look, flat=True)
             for column, widget in enumerate((radio, reads, wanted, now)):
                 grid.addWidget(widget, row, column)
             self.radio[side], self.reads[side], self.wanted[side], self.now[side] = radio, reads, wanted, now
@@ -122,17 +125,19 @@ class LampBox(QGroupBox):
 
     def show_timing(self, state: BenchState, engaged: Engaged, theme: Theme, inches: bool) -> None:
         """Show readings and verdicts, piston travel in inches or millimetres."""
-        single = engaged.installation.position == "single"
+        single, allowed = engaged.installation.position == "single", engaged.installation.engine.timing_tolerance_deg
         for side in SIDES:
             shown = not single or side == "left"
             for widget in (self.radio[side], self.reads[side], self.wanted[side], self.now[side]):
                 widget.setVisible(shown)
             self.radio[side].setText(tr("Single") if single else tr(_SIDE_WORDS[side]))
             self.radio[side].setChecked(engaged.side == side)
-            verdict = timing_verdict(state, side)
-            mark, colour = ("✓", theme.good) if verdict else ("✗", theme.bad)
-            self.now[side].setText(f"{mark} {format_angle(firing_btdc_deg(state, side))}")
-            tint(self.now[side], colour, bold=True)
+            fires, wanted = firing_btdc_deg(state, side), mounting_of(engaged, side).wanted_btdc_deg
+            low, high = wanted - allowed, wanted + allowed
+            sign = Sign.IN if timing_verdict(state, side) else Sign.OUT
+            words = "–" if math.isnan(fires) else format_angle(fires)
+            ends = format_angle(low), format_angle(high)
+            self.now[side].show_value(Measured(fires, low, high, words, ends, sign))
         self._show_entries(engaged)
         self._show_warning(state, engaged, theme)
         self._show_error(state, engaged, inches)

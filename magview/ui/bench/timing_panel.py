@@ -65,7 +65,7 @@ class TimingPanel(QWidget):
         self.plan, self.stop = PlanBox(model), StopBox()
         self.plan.previewed.connect(self.previewed)
         self.stop.said.connect(model.refused)
-        self.lamp, self.teeth = LampBox(model), TeethBox(model)
+        self.lamp, self.teeth = LampBox(model, look), TeethBox(model)
         # The plan before the teeth moved by hand: a job's way from reading to next tooth is in view at 1280×720.
         self.conditions, self.moved = ConditionsBox(), MovedBox(model)
         self._boxes = [

@@ -22,7 +22,7 @@ ACCEPT, DESTROY, REJECT = (
 )
 
 _PICTURES = marked("SVG (*.svg);;PDF (*.pdf);;PNG (*.png)")
-_LAST_FOLDER = "last folder"
+_LAST_FOLDER = "last_folder"
 """The application keeps here where a file was last chosen."""
 
 

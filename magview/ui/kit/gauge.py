@@ -14,6 +14,8 @@ from magview.ui.kit.signs import Sign
 
 _BEYOND = 1.33
 """How far the scale goes past each limit, as a share of what lies between them."""
+_VALUE = 6.6
+"""Room for value and sign behind a flat gauge's scale [em]."""
 
 
 @dataclass(frozen=True)
@@ -37,9 +39,10 @@ class Measured:
 class Gauge(QWidget):
     """A name, the value and its sign in one line; below it the scale."""
 
-    def __init__(self, name: str, look: Look, parent: QWidget | None = None) -> None:
+    def __init__(self, name: str, look: Look, parent: QWidget | None = None, *, flat: bool = False) -> None:
+        """`flat`: on one line, the value behind the scale; whoever stands beside it says the name and the limits."""
         super().__init__(parent)
-        self.name, self._look = name, look
+        self.name, self._look, self._flat = name, look, flat
         self._shown: Measured | None = None
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.setAccessibleName(name)
@@ -88,11 +91,15 @@ class Gauge(QWidget):
     def sizeHint(self) -> QSize:
         """A line of words, the scale, and the limits below it."""
         em, own = self._em, self._shown is not None and self._shown.own is not None
+        if self._flat:
+            return QSize(round(14 * em), round((3.0 if own else 2.0) * em))
         height = self._bar().bottom() + (1.0 if own else 0.25) * em + QFontMetricsF(self._small).height()
         return QSize(round(18 * em), round(height + 0.3 * em))
 
     def minimumSizeHint(self) -> QSize:
         """As narrow as name and value allow."""
+        if self._flat:
+            return QSize(round(11 * self._em), self.sizeHint().height())
         metrics = QFontMetricsF(self.font())
         value = self._shown.words if self._shown is not None else ""
         wide = metrics.horizontalAdvance(self.name) + 1.2 * metrics.horizontalAdvance(value) + 3 * self._em
@@ -106,6 +113,8 @@ class Gauge(QWidget):
 
     def _bar(self) -> QRectF:
         em = self._em
+        if self._flat:
+            return QRectF(0.5 * em, 0.85 * em, self.width() - (1.0 + _VALUE) * em, 0.5 * em)
         top = QFontMetricsF(self.font()).height() + 0.7 * em
         return QRectF(0.5 * em, top, self.width() - em, 0.5 * em)
 
@@ -145,13 +154,17 @@ class Gauge(QWidget):
             painter.setBrush(QColor(theme.text if in_or_plain else shown.sign.colour(theme)))
             tip, top, half = bar.top() + 0.75 * bar.height(), bar.top() - 0.5 * em, 0.42 * em
             painter.drawPolygon(QPolygonF([QPointF(at, tip), QPointF(at - half, top), QPointF(at + half, top)]))
-        self._paint_ends(painter, left, right)
+        if not self._flat:
+            self._paint_ends(painter, left, right)
 
     def _paint_words(self, painter: QPainter) -> None:
         shown, theme, metrics = self._shown, self._look.theme, QFontMetricsF(self.font())
         line = QRectF(0.0, 0.0, self.width(), metrics.height())
-        painter.setPen(QColor(theme.faint))
-        painter.drawText(line, Qt.AlignmentFlag.AlignLeft, self.name)
+        if self._flat:
+            line.moveTop(self._bar().center().y() - metrics.height() / 2)
+        else:
+            painter.setPen(QColor(theme.faint))
+            painter.drawText(line, Qt.AlignmentFlag.AlignLeft, self.name)
         if shown is None:
             return
         bold = QFont(self.font())

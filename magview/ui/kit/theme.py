@@ -56,6 +56,10 @@ class Theme:
         colour.setAlpha(110)
         return colour
 
+    def ink(self, idea: str) -> str:
+        """The colour of an idea's words and lines: of lift, current or flux."""
+        return self.materials[idea][1]
+
     def material(self, name: str) -> tuple[QColor, QColor]:
         """Fill and line colour of a material or an idea."""
         fill, line = self.materials.get(name, (self.base, self.line))

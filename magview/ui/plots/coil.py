@@ -146,10 +146,10 @@ class CoilSheet(PlotSheet):
     def colour(self) -> None:
         """Strokes tell the speeds apart; dashed is what the magnet alone would drive."""
         theme = self.look.theme
-        self._static.setPen(self.pen(theme.line, "designed"))
+        self._static.setPen(self.pen(theme.ink("flux"), "designed"))
         for which, line in _LINE.items():
-            for curves in (self._flux, self._current, self._energy):
-                curves[which].setPen(self.pen(theme.hand if which == "starting" else theme.line, line))
+            for curves, idea in ((self._flux, "flux"), (self._current, "current"), (self._energy, "lift")):
+                curves[which].setPen(self.pen(theme.ink(idea), line))
         self._e_gap.setPen(self.pen(theme.faint, "before"))
         self._need.setPen(self.pen(theme.bad, "limit"))
         for spots, colour in ((self._here, theme.hand), (self._best, theme.good)):

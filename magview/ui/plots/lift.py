@@ -70,16 +70,16 @@ class LiftSheet(PlotSheet):
     def colour(self) -> None:
         """Solid is present, dashed designed, dotted before."""
         theme = self.look.theme
-        self._lift.setPen(self.pen(theme.line))
-        self._gaps["present"].setPen(self.pen(theme.hand))
+        self._lift.setPen(self.pen(theme.ink("lift")))
+        self._gaps["present"].setPen(self.pen(theme.ink("lift")))
         self._gaps["designed"].setPen(self.pen(theme.line, "designed"))
-        self._gaps["before"].setPen(self.pen(theme.bad, "before"))
+        self._gaps["before"].setPen(self.pen(theme.faint, "before"))
         self._stop.setPen(self.pen(theme.bad, "stop"))
         for line in self._limits:
             line.setPen(self.pen(theme.good, "limit"))
         for line in self._e_gaps:
             line.setPen(self.pen(theme.faint, "limit"))
-        shade = QColor(theme.hand)
+        shade = QColor(theme.ink("lift"))
         shade.setAlpha(34)
         for bars in self._open:
             bars.setOpts(brush=shade, pen=self.pen(theme.faint, "before"))

@@ -72,9 +72,9 @@ class WearSheet(PlotSheet):
     def colour(self) -> None:
         """Solid is true, dashed is what a blade says; limits are dash-dotted."""
         theme = self.look.theme
-        self._gap.setPen(self.pen(theme.hand))
-        self._blade.setPen(self.pen(theme.bad, "designed"))
-        self._error.setPen(self.pen(theme.hand))
+        self._gap.setPen(self.pen(theme.ink("lift")))
+        self._blade.setPen(self.pen(theme.hand, "designed"))
+        self._error.setPen(self.pen(theme.ink("current")))
         for line in (line for limits in self._limits for line in limits):
             line.setPen(self.pen(theme.good, "limit"))
         for line in (*self._engine, self._sample):

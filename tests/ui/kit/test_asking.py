@@ -69,7 +69,7 @@ def asked(monkeypatch):
     monkeypatch.setattr(QFileDialog, "getSaveFileName", answers.save)
     monkeypatch.setattr(QFileDialog, "getOpenFileName", answers.open)
     yield answers
-    QApplication.instance().setProperty("last folder", None)
+    QApplication.instance().setProperty("last_folder", None)
 
 
 @pytest.mark.parametrize(

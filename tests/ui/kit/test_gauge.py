@@ -100,5 +100,15 @@ def test_it_takes_the_colours_of_every_theme(gauge: Gauge, theme: object) -> Non
     assert columns(picture, theme.good_fill) and columns(picture, theme.bad)  # type: ignore[attr-defined]
 
 
+def test_a_flat_one_takes_one_line_and_says_the_same(qtbot: QtBot, gauge: Gauge) -> None:
+    flat = Gauge("largest gap", Look(LIGHT), flat=True)
+    qtbot.addWidget(flat)
+    flat.show_value(GAP)
+    flat.resize(200, flat.sizeHint().height())
+    assert flat.words == gauge.words and flat.height() < 0.7 * gauge.height()
+    pointer = [x for x in columns(flat.grab().toImage(), LIGHT.bad) if x < flat.x_of(5.0) + 8]
+    assert (pointer[0] + pointer[-1]) / 2 == pytest.approx(flat.x_of(0.365), abs=1.5)
+
+
 def test_signs_differ_without_any_colour() -> None:
     assert len({sign.mark for sign in Sign}) == len(Sign) == len({sign.words for sign in Sign})
