@@ -24,7 +24,7 @@ from magview.drawing.drive_end import PARENTS as DRIVE_PARENTS
 from magview.drawing.labels import arrange
 from magview.drawing.lead_picture import HEIGHT, WIDTH, lead_picture
 from magview.drawing.shapes import Array, Point, polar
-from magview.drawing.svg import Frame, Places, mark_numbers, path, pieces, svg, words
+from magview.drawing.svg import Frame, Places, disc, leader, mark_numbers, path, pieces, stroked, svg, words
 from magview.spec.base import SpecError
 from magview.spec.engine import Engine
 from magview.spec.language import tr
@@ -120,7 +120,7 @@ def _poles(state: BenchState, rim_mm: float, frame: Frame) -> str:
         at = polar(1.065 * rim_mm, i * 360.0 / poles + sense * state.rotor_deg + 360.0 / poles * 0.2)
         x, y = frame.of(at[None])[0].tolist()
         # On white, or the hatching would run through the letter.
-        text += f'<circle cx="{x:.1f}" cy="{y:.1f}" r="8" fill="#ffffff" stroke="none"/>'
+        text += disc(x, y, 8, "#ffffff")
         text += words(x, y + 4.2, "S" if i % 2 else "N", "middle", _SIZE)
     return text
 
@@ -189,11 +189,7 @@ def _lead(state: BenchState) -> tuple[float, str, Tips]:
     height = scale * HEIGHT
     frame = Frame(scale, _MARGIN, height)
     widths: dict[str, float] = {"wire": 1.2, "part": 2.2, "fault": 2.8, "ground": 1.6}
-    body = "".join(
-        f'<path d="{path(frame.of(stroke.points), False)}" fill="none" stroke="#000000" '
-        f'stroke-width="{widths[stroke.kind]:g}"/>\n'
-        for stroke in shown.strokes
-    )
+    body = "".join(stroked(path(frame.of(line.points), False), widths[line.kind]) for line in shown.strokes)
     return height, body, {name: _pair(frame.of(np.array([point]))) for name, point in shown.anchors.items()}
 
 
@@ -218,12 +214,7 @@ def _labels(tips: Tips, labels: Labels, height: float) -> str:
     numbers = {name: number for number, name in enumerate(tips, 1)}
     text = ""
     for label in arrange(tips, _MARGIN, _WIDTH - _MARGIN, 22.0, height - 8.0, 30.0 if labels != "names" else 20.0):
-        text += (
-            f'<path d="M{label.x:.1f} {label.y:.1f}L{label.tip_x:.1f} {label.tip_y:.1f}" fill="none" '
-            f'stroke="#000000" stroke-width="0.7"/>'
-            f'<circle cx="{label.tip_x:.1f}" cy="{label.tip_y:.1f}" r="2.2" fill="#000000" stroke="#ffffff" '
-            f'stroke-width="0.8"/>'
-        )
+        text += leader(label, 0.7)
         name = tr(label.text)
         if labels == "names":
             anchor, x = ("end", label.x - 4) if label.left else ("start", label.x + 4)
@@ -237,12 +228,8 @@ def _numbered(number: int, answer: str, x: float, y: float, left: bool) -> str:
     """A number in a circle, and a line beside it with the answer on it, or nothing."""
     at = x - 10 if left else x + 10
     start = at - 10 - _LINE if left else at + 10
-    text = f'<circle cx="{at:.1f}" cy="{y:.1f}" r="9" fill="#ffffff" stroke="#000000" stroke-width="1"/>'
-    text += words(at, y + 4.0, str(number), "middle", _SIZE)
-    text += (
-        f'<path d="M{start:.1f} {y + 6:.1f}L{start + _LINE:.1f} {y + 6:.1f}" fill="none" stroke="#000000" '
-        f'stroke-width="0.8"/>'
-    )
+    text = disc(at, y, 9, "#ffffff", "#000000", 1.0) + words(at, y + 4.0, str(number), "middle", _SIZE)
+    text += stroked(f"M{start:.1f} {y + 6:.1f}L{start + _LINE:.1f} {y + 6:.1f}", 0.8)
     return text + (words(start + 3, y + 3.0, answer, "start", _SIZE) if answer else "")
 
 
@@ -253,15 +240,13 @@ def gap_svg(answer: str) -> str:
     """Two contacts and the gap between them, with a line for its measure; not to scale."""
     body = ""
     for y in (20.0, 96.0):
-        body += f'<path d="M40 {y:g}L150 {y:g}L150 {y + 34:g}L40 {y + 34:g}Z" fill="#ffffff" stroke="#000000" '
-        body += 'stroke-width="1.2"/>'
+        body += stroked(f"M40 {y:g}L150 {y:g}L150 {y + 34:g}L40 {y + 34:g}Z", 1.2, fill="#ffffff")
         for x in range(46, 150, 9):
             low, high = (x, min(x + 17, 150))
-            body += f'<path d="M{low} {y + 34:g}L{high} {y + 34 - 2 * (high - low):g}" stroke="#000000" '
-            body += 'stroke-width="0.5" fill="none"/>'
+            body += stroked(f"M{low} {y + 34:g}L{high} {y + 34 - 2 * (high - low):g}", 0.5)
     body += _arrow(175.0, 54.0, 96.0)
     for y in (54.0, 96.0):
-        body += f'<path d="M150 {y:g}L185 {y:g}" stroke="#000000" stroke-width="0.8" fill="none"/>'
+        body += stroked(f"M150 {y:g}L185 {y:g}", 0.8)
     return svg(340.0, 150.0, tr("Largest gap"), body + _blank(196.0, 80.0, answer, 84.0, tr("mm")))
 
 
@@ -271,16 +256,12 @@ def mark_svg(state: BenchState, offset_mm: float | None, answer: str) -> str:
     With an offset [mm], positive past the mark, the straightedge stands on its side; with None it is left to draw.
     """
     sense = breaker_end_sense(state.magneto)
-    rim = "".join(
-        f'<path d="M{170 - 150} {y + 26}Q170 {y - 26} {170 + 150} {y + 26}" fill="none" stroke="#000000" '
-        'stroke-width="1.2"/>' for y in (40, 70)
-    )  # fmt: skip
-    rim += '<path d="M170 14L170 44" stroke="#000000" stroke-width="3" fill="none"/>'
+    rim = "".join(stroked(f"M20 {y + 26}Q170 {y - 26} 320 {y + 26}", 1.2) for y in (40, 70))
+    rim += stroked("M170 14L170 44", 3.0)
     if offset_mm is not None and math.isfinite(offset_mm):
         side = sense * offset_side(offset_mm)
         edge = 170 + side * 62
-        rim += f'<path d="M{edge} 20L{170 + side * 22} 150" stroke="#000000" stroke-width="1.6" fill="none" '
-        rim += 'stroke-dasharray="8 5"/>'
+        rim += stroked(f"M{edge} 20L{170 + side * 22} 150", 1.6, dash="8 5")
         if side:
             rim += _across(18.0, 170.0 + 2.0 * side, edge)
     way = tr("turns {way}", way=tr(direction_word(1, state.magneto.rotation, "breaker end")))
@@ -290,24 +271,21 @@ def mark_svg(state: BenchState, offset_mm: float | None, answer: str) -> str:
 
 
 def _arrow(x: float, top: float, bottom: float) -> str:
-    return (
-        f'<path d="M{x:g} {top:g}L{x:g} {bottom:g}M{x - 4:g} {top + 8:g}L{x:g} {top:g}L{x + 4:g} {top + 8:g}'
-        f'M{x - 4:g} {bottom - 8:g}L{x:g} {bottom:g}L{x + 4:g} {bottom - 8:g}" fill="none" stroke="#000000" '
-        'stroke-width="1"/>'
-    )
+    return stroked(
+        f"M{x:g} {top:g}L{x:g} {bottom:g}M{x - 4:g} {top + 8:g}L{x:g} {top:g}L{x + 4:g} {top + 8:g}"
+        f"M{x - 4:g} {bottom - 8:g}L{x:g} {bottom:g}L{x + 4:g} {bottom - 8:g}", 1.0
+    )  # fmt: skip
 
 
 def _across(y: float, start: float, end: float) -> str:
     back = -7.0 if end > start else 7.0
-    return (
-        f'<path d="M{start:g} {y:g}L{end:g} {y:g}M{end + back:g} {y - 4:g}L{end:g} {y:g}L{end + back:g} {y + 4:g}" '
-        'fill="none" stroke="#000000" stroke-width="1"/>'
-    )
+    head = f"M{end + back:g} {y - 4:g}L{end:g} {y:g}L{end + back:g} {y + 4:g}"
+    return stroked(f"M{start:g} {y:g}L{end:g} {y:g}{head}", 1.0)
 
 
 def _blank(x: float, y: float, answer: str, width: float, unit: str) -> str:
     """A line to write on, the answer on it or nothing, the unit behind an empty one."""
-    line = f'<path d="M{x:g} {y + 3:g}L{x + width:g} {y + 3:g}" stroke="#000000" stroke-width="0.8" fill="none"/>'
+    line = stroked(f"M{x:g} {y + 3:g}L{x + width:g} {y + 3:g}", 0.8)
     if answer:
         return line + words(x + 3, y, answer, "start", _SIZE)
     return line + words(x + width + 4, y, unit, "start", _SIZE)

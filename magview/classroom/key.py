@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import csv
-import io
 from collections.abc import Iterable
 from dataclasses import dataclass
 
@@ -16,6 +14,7 @@ from magview.practice.exercise_parts import FaultKind
 from magview.practice.faults import Drawn, begin, drawn
 from magview.spec.base import SpecError
 from magview.spec.language import format_length, tr, tr_n
+from magview.spec.tables import csv_text
 
 
 @dataclass(frozen=True)
@@ -231,24 +230,3 @@ def key_text(of: ClassSet, entries: Iterable[KeyEntry], code: str = "") -> str:
 def key_csv(entries: Iterable[KeyEntry]) -> str:
     """A key as comma-separated values."""
     return csv_text([key_heads(), *key_rows(entries)])
-
-
-def csv_text(rows: Iterable[Iterable[object]]) -> str:
-    """Rows as comma-separated values; a cell that a spreadsheet would run as a formula is quoted."""
-    out = io.StringIO()
-    writer = csv.writer(out)
-    for row in rows:
-        cells = ["" if cell is None else str(cell) for cell in row]
-        writer.writerow([f"'{c}" if c[:1] in ("=", "@", "+", "\t") or _formula(c) else c for c in cells])
-    return out.getvalue()
-
-
-def _formula(cell: str) -> bool:
-    """Whether a cell with a minus in front is anything but a number."""
-    if cell[:1] not in ("-", "\r"):
-        return False
-    try:
-        float(cell)
-    except ValueError:
-        return True
-    return False

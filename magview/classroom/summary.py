@@ -10,13 +10,13 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 
-from magview.classroom.key import csv_text
 from magview.classroom.names import normal
 from magview.classroom.results import Error, Result, State, Step
 from magview.classroom.sets import ClassSet, set_id, work_id
 from magview.classroom.words import ERRORS, danger_words, fault_words, state_words, step_words
 from magview.spec.base import SpecError
 from magview.spec.language import tr
+from magview.spec.tables import csv_text
 
 
 @dataclass(frozen=True)

@@ -6,8 +6,6 @@ drawn in ``ui``. Every plot can be written as a table.
 
 from __future__ import annotations
 
-import csv
-import io
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
@@ -17,6 +15,7 @@ from numpy.typing import NDArray
 
 from magview.bench.state import BenchState, readings
 from magview.physics.cam.setting import InternalTiming, internal_timing
+from magview.spec import tables
 from magview.spec.magneto import Condition, Magneto
 
 Array = NDArray[np.float64]
@@ -160,13 +159,6 @@ def round_levels(low: float, high: float, most: int = 7) -> Array:
 
 
 def csv_text(table: Table) -> str:
-    """A table as CSV (RFC 4180): comma, decimal point, one header line with units, full precision.
-
-    What does not exist (NaN) is an empty field.
-    """
-    out = io.StringIO()
-    writer = csv.writer(out, lineterminator="\r\n")
-    writer.writerow([header for header, _ in table])
-    for row in zip(*(values.tolist() for _, values in table), strict=True):
-        writer.writerow([v if isinstance(v, str) else "" if math.isnan(v) else repr(v) for v in row])
-    return out.getvalue()
+    """A table as comma-separated values, one header line with units."""
+    columns = (values.tolist() for _, values in table)
+    return tables.csv_text([[header for header, _ in table], *zip(*columns, strict=True)])

@@ -20,7 +20,7 @@ from magview.drawing.drive_end import (
     drive_pose,
 )
 from magview.drawing.shapes import arc, polar
-from magview.drawing.svg import Frame, Places, path, pieces, svg, words
+from magview.drawing.svg import Frame, Places, disc, path, pieces, stroked, svg, words
 from magview.spec.engine import Coupling
 from magview.spec.language import marked, tr
 
@@ -66,10 +66,7 @@ def rotation_arrow(sense: int, frame: Frame) -> str:
     shaft = arc(_ARROW_MM, start, end)
     tip, behind = polar(_ARROW_MM, end + 3.0 * sense), end - 2.0 * sense
     head = np.array([polar(_ARROW_MM - 1.4, behind), tip, polar(_ARROW_MM + 1.4, behind)])
-    return (
-        f'<path d="{path(frame.of(shaft), False)}" fill="none" stroke="#000000" stroke-width="1.6"/>'
-        f'<path d="{path(frame.of(head), True)}" fill="#000000" stroke="#000000" stroke-width="0.8"/>\n'
-    )
+    return stroked(path(frame.of(shaft), False), 1.6) + stroked(path(frame.of(head), True), 0.8, fill="#000000")
 
 
 def paint(turns_deg: dict[str, float], frame: Frame) -> str:
@@ -81,9 +78,8 @@ def paint(turns_deg: dict[str, float], frame: Frame) -> str:
         ("hub", HUB_MM, DISC_IN_MM - 3.0),
     ):
         line = path(frame.of(np.array([polar(inner, turns_deg[group]), polar(outer, turns_deg[group])])), False)
-        for colour, wide in (("#ffffff", 7.0), ("#000000", 3.6)):
-            text += f'<path d="{line}" fill="none" stroke="{colour}" stroke-width="{wide:g}"/>'
-    return f"{text}\n"
+        text += stroked(line, 7.0, colour="#ffffff") + stroked(line, 3.6)
+    return text
 
 
 def slot_numbers(coupling: Coupling, sense: int, turns_deg: dict[str, float], frame: Frame) -> str:
@@ -107,7 +103,7 @@ def slot_numbers(coupling: Coupling, sense: int, turns_deg: dict[str, float], fr
             bearing = turns_deg[group] + sense * n * 360.0 / teeth
             x, y = frame.of(polar(radius, bearing)[None])[0].tolist()
             if group != "disc":  # hatched
-                text += f'<circle cx="{x:.1f}" cy="{y:.1f}" r="{room / 2:.1f}" fill="#ffffff" stroke="none"/>'
+                text += disc(x, y, room / 2, "#ffffff")
             text += words(x, y + 0.36 * _NUMBER, str(n + 1), "middle", _NUMBER)
     return text
 
@@ -122,9 +118,7 @@ def _names(frame: Frame, width: float, height: float) -> str:
         left, upper = x < width / 2, y < height / 2
         at_x, at_y = (8.0 if left else width - 8.0), (_STRIP if upper else height - _STRIP)
         line = f"M{at_x:.1f} {at_y:.1f}L{x:.1f} {y:.1f}"
-        for colour, wide in (("#ffffff", 2.6), ("#000000", 0.6)):
-            text += f'<path d="{line}" fill="none" stroke="{colour}" stroke-width="{wide:g}"/>'
-        text += f'<circle cx="{x:.1f}" cy="{y:.1f}" r="1.8" fill="#000000" stroke="#ffffff" stroke-width="0.6"/>'
+        text += stroked(line, 2.6, colour="#ffffff") + stroked(line, 0.6) + disc(x, y, 1.8, "#000000", "#ffffff", 0.6)
         below = _STRIP - 4.0 if upper else height - 3.0
         text += words(2.0 if left else width - 2.0, below, tr(name), "start" if left else "end", size)
     return text

@@ -16,7 +16,7 @@ from magview.bench.words import breaker_end_sense
 from magview.curves.lift import round_levels
 from magview.drawing.breaker_end import PARENTS as BREAKER_PARENTS
 from magview.drawing.breaker_end import BreakerEnd, breaker_end, pose
-from magview.drawing.labels import arrange
+from magview.drawing.labels import Label, arrange
 from magview.drawing.shapes import Array, Point, Shape, hatching, polar, rotate
 from magview.spec.language import number, tr
 
@@ -125,19 +125,38 @@ def pieces(shapes: Iterable[Shape], places: Places, frame: Frame) -> str:
 def _piece(shape: Shape, places: Places, frame: Frame, pitch: float) -> str:
     outline = "".join(path(frame.of(places.put(shape.group, o)), shape.filled) for o in shape.outlines)
     width = _WIDE.get(shape.material, 0.8)
-    dash = ' stroke-dasharray="6 4"' if shape.material == "straightedge" else ""
+    dash = "6 4" if shape.material == "straightedge" else ""
     fill = FILLS.get(shape.material, "#ffffff") if shape.filled else "none"
-    text = f'<path d="{outline}" fill="{fill}" fill-rule="evenodd" stroke="#000000" stroke-width="{width:g}"{dash}/>'
+    text = stroked(outline, width, fill=fill, dash=dash)
     if shape.filled:
         for bearing in HATCHING.get(shape.material, ()):
             lines = hatching(shape.outlines, bearing, pitch)
             marks = "".join(path(frame.of(places.put(shape.group, line)), False) for line in lines)
             if marks:
-                text += f'<path d="{marks}" fill="none" stroke="#000000" stroke-width="0.4"/>'
-    return text + "\n"
+                text += stroked(marks, 0.4)
+    return text
+
+
+def stroked(d: str, width: float, *, fill: str = "none", colour: str = "#000000", dash: str = "") -> str:
+    """A path of SVG, its line so wide [px]."""
+    dashed = f' stroke-dasharray="{dash}"' if dash else ""
+    return f'<path d="{d}" fill="{fill}" stroke="{colour}" stroke-width="{width:g}"{dashed}/>\n'
+
+
+def disc(x: float, y: float, radius: float, fill: str, colour: str = "none", width: float = 0.0) -> str:
+    """A filled circle [px]."""
+    line = f'stroke="{colour}" stroke-width="{width:g}"'
+    return f'<circle cx="{x:.1f}" cy="{y:.1f}" r="{radius:g}" fill="{fill}" {line}/>\n'
+
+
+def leader(label: Label, width: float) -> str:
+    """The line from a name to its part, with a dot at its end."""
+    line = f"M{label.x:.1f} {label.y:.1f}L{label.tip_x:.1f} {label.tip_y:.1f}"
+    return stroked(line, width) + disc(label.tip_x, label.tip_y, 3.0 * width, "#000000", "#ffffff", width)
 
 
 def path(points: Array, closed: bool) -> str:
+    """Points as the way of a path."""
     pairs = [f"{x:.2f} {y:.2f}" for x, y in points.tolist()]
     return f"M{pairs[0]}L{' '.join(pairs[1:])}{'Z' if closed else ''}"
 
@@ -145,12 +164,7 @@ def path(points: Array, closed: bool) -> str:
 def _names(tips: Mapping[str, tuple[float, float]], left: float, right: float, height: float) -> str:
     text = ""
     for label in arrange(dict(tips), left, right, 10.0, height - 10.0, 15.0):
-        text += (
-            f'<path d="M{label.x:.1f} {label.y:.1f}L{label.tip_x:.1f} {label.tip_y:.1f}" fill="none" '
-            f'stroke="#000000" stroke-width="0.5"/>'
-            f'<circle cx="{label.tip_x:.1f}" cy="{label.tip_y:.1f}" r="1.6" fill="#000000" stroke="#ffffff" '
-            f'stroke-width="0.6"/>'
-        )
+        text += leader(label, 0.5)
         anchor, x = ("end", label.x - 3) if label.left else ("start", label.x + 3)
         text += words(x, label.y + 3.5, tr(label.text), anchor)
     return text
@@ -167,7 +181,8 @@ def svg(width: float, height: float, title: str, body: str) -> str:
     """A whole picture from its pieces [px]."""
     return (
         f'<svg xmlns="http://www.w3.org/2000/svg" width="{width:g}" height="{height:.0f}" '
-        f'viewBox="0 0 {width:g} {height:.0f}" role="img"><title>{escape(title)}</title>\n{body}</svg>'
+        f'viewBox="0 0 {width:g} {height:.0f}" fill-rule="evenodd" role="img">'
+        f"<title>{escape(title)}</title>\n{body}</svg>"
     )
 
 
@@ -208,14 +223,14 @@ def plot_svg(plot: Plot, width: int = 372, height: int = 230) -> str:
     if plot.band is not None:
         x, middle, low, high = plot.band
         outline = np.concatenate([at(x, low), at(x[::-1], high[::-1])])
-        body += f'<path d="{path(outline, True)}" fill="#dddddd" stroke="none"/>'
+        body += stroked(path(outline, True), 0.0, fill="#dddddd", colour="none")
         body += _line(at(x, middle), 1.0)
     for limit in plot.limits or ():
         body += _line(at(np.array([x0, x1]), np.array([limit, limit])), 1.0, "7 4")
     for px, py, filled in plot.points:
         x, y = at(np.array([px]), np.array([py]))[0].tolist()
         fill = "#000000" if filled else "#ffffff"
-        body += f'<circle cx="{x:.1f}" cy="{y:.1f}" r="3.6" fill="{fill}" stroke="#000000" stroke-width="1.2"/>\n'
+        body += disc(x, y, 3.6, fill, "#000000", 1.2)
     return svg(width, height, plot.title, body)
 
 
@@ -226,5 +241,4 @@ def _span(values: list[float]) -> tuple[float, float]:
 
 
 def _line(points: Array, width: float, dash: str = "") -> str:
-    dashed = f' stroke-dasharray="{dash}"' if dash else ""
-    return f'<path d="{path(points, False)}" fill="none" stroke="#000000" stroke-width="{width:g}"{dashed}/>\n'
+    return stroked(path(points, False), width, dash=dash)

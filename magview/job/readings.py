@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import csv
-import io
 import json
 from collections.abc import Iterator
 from dataclasses import asdict, dataclass
@@ -25,6 +23,7 @@ from magview.job.parts import Sure, Uncertainty, title_in
 from magview.job.requirements import earlier_rules
 from magview.job.sheet import STAGES, Job, stage_of, title_of
 from magview.job.words import UNITS, digits_for, limits_words, shown, unit_of
+from magview.spec import tables
 from magview.spec.base import Model
 from magview.spec.language import in_english, inside, marked, tr
 from magview.spec.magneto import Rotation
@@ -218,40 +217,18 @@ def judged_words(verdict: judge.Verdict | None) -> Judged:
 
 
 def csv_text(job: Job) -> str:
-    """All readings as CSV (RFC 4180): full precision, a line each, the unit in its own column."""
-    out = io.StringIO()
-    writer = csv.writer(out, lineterminator="\r\n")
-    writer.writerow(("stage", "field", "reading", "value", "unit", "low", "high", "verdict", "judged_value"))
+    """All readings as comma-separated values: a line each, the unit in its own column."""
     with in_english():
-        for words in status.earlier(job):
-            writer.writerow(("", "note", _safe(words), "", "", "", "", "NOTE", ""))
-        for found in dangers(job):
-            words = status.danger_words(found)
-            writer.writerow((found.stage, "warning", _safe(words), "", "", "", "", "WARNING", ""))
-    for row in _in_english(job):
-        writer.writerow((
-            row.stage, row.field, _safe(row.label), _cell(row.value), row.unit, _cell(row.low), _cell(row.high),
-            row.verdict, _cell(row.judged_value),
-        ))  # fmt: skip
-    return out.getvalue()
-
-
-def _in_english(job: Job) -> list[Row]:
-    with in_english():
-        return rows(job)
-
-
-def _cell(value: float | int | bool | str | None) -> str:
-    if value is None:
-        return ""
-    if isinstance(value, bool):
-        return "true" if value else "false"
-    return _safe(value) if isinstance(value, str) else repr(value)
-
-
-def _safe(text: str) -> str:
-    # A spreadsheet would take such text for a formula and run it.
-    return f"'{text}" if text[:1] in ("=", "+", "-", "@", "\t", "\r") else text
+        notes = [("", "note", words, "", "", "", "", "NOTE", "") for words in status.earlier(job)]
+        warnings = [
+            (found.stage, "warning", status.danger_words(found), "", "", "", "", "WARNING", "")
+            for found in dangers(job)
+        ]
+        read = [
+            (r.stage, r.field, r.label, r.value, r.unit, r.low, r.high, r.verdict, r.judged_value) for r in rows(job)
+        ]
+    head = ("stage", "field", "reading", "value", "unit", "low", "high", "verdict", "judged_value")
+    return tables.csv_text([head, *notes, *warnings, *read])
 
 
 def json_text(job: Job) -> str:

@@ -7,23 +7,8 @@ from collections.abc import Iterable
 from html import escape
 
 from magview import __version__
-from magview.paper.blocks import (
-    Block,
-    Contents,
-    Document,
-    Heading,
-    Items,
-    NewPage,
-    Paragraph,
-    Picture,
-    Pictures,
-    SignatureLines,
-    Table,
-    Words,
-    WriteLines,
-    printable,
-    runs,
-)
+from magview.paper import blocks
+from magview.paper.blocks import Block, Document, Words, printable, runs
 
 _STYLE = """
 * { box-sizing: border-box; }
@@ -88,9 +73,9 @@ def document_html(document: Document) -> str:
     )
 
 
-def blocks_html(blocks: Iterable[Block], *, qt: bool = False) -> str:
+def blocks_html(parts: Iterable[Block], *, qt: bool = False) -> str:
     """Blocks as HTML; `qt`: for Qt's text, which frames tables alone and reads pictures by their names."""
-    return "\n".join(_html(block, qt) for block in blocks)
+    return "\n".join(_html(block, qt) for block in parts)
 
 
 def words_html(words: Words) -> str:
@@ -122,36 +107,36 @@ def _text(text: str) -> str:
 
 def _html(block: Block, qt: bool) -> str:
     match block:
-        case Heading(text, level, mark, anchor):
+        case blocks.Heading(text, level, mark, anchor):
             state = f' <span class="state">{_text(mark)}</span>' if mark else ""
             named, inside = (f' id="{anchor}"', "") if anchor else ("", "")
             if qt:
                 named, inside = "", f'<a name="{anchor}"></a>'
             return f"<h{level}{named}>{inside}{words_html(text)}{state}</h{level}>"
-        case Paragraph():
+        case blocks.Paragraph():
             return _paragraph(block, qt)
-        case Items(items, kind):
+        case blocks.Items(items, kind):
             tag = "ul" if kind == "bullet" else "ol"
             marks = ' class="tick"' if kind == "tick" else ""
             return f"<{tag}{marks}>{''.join(f'<li>{words_html(item)}</li>' for item in items)}</{tag}>"
-        case Table():
+        case blocks.Table():
             return _table(block)
-        case Pictures(pictures):
+        case blocks.Pictures(pictures):
             drawn = "".join(_picture(picture, qt) for picture in pictures)
             return drawn if qt else f'<div class="figures">{drawn}</div>'
-        case SignatureLines(lines):
+        case blocks.SignatureLines(lines):
             cells = "".join(f"<div><b>{_text(filled)}</b>{_text(what)}</div>" for what, filled in lines)
             return f'<div class="signature">{cells}</div>'
-        case WriteLines(count):
+        case blocks.WriteLines(count):
             return '<div class="line"></div>' * count
-        case Contents(entries):
+        case blocks.Contents(entries):
             links = (f'<li><a href="#{anchor}">{_text(words)}</a></li>' for words, anchor in entries)
             return f"<ul>{''.join(links)}</ul>"
-        case NewPage():
+        case blocks.NewPage():
             return '<div class="new-page"></div>'
 
 
-def _paragraph(paragraph: Paragraph, qt: bool) -> str:
+def _paragraph(paragraph: blocks.Paragraph, qt: bool) -> str:
     text, kind = words_html(paragraph.text), paragraph.kind
     if kind == "code":
         return f"<pre><code>{text}</code></pre>"
@@ -162,19 +147,19 @@ def _paragraph(paragraph: Paragraph, qt: bool) -> str:
     return f'<p class="{kind}"{role}>{text}</p>' if kind != "plain" else f"<p>{text}</p>"
 
 
-def _picture(picture: Picture, qt: bool) -> str:
+def _picture(picture: blocks.Picture, qt: bool) -> str:
     if picture.png is None:
         drawn = picture.svg
     elif qt:
-        return f'<p><img src="pictures/{escape(picture.png.name)}" alt="{escape(picture.told)}"/></p>'
+        return f'<p><img src="pictures/{escape(picture.png.name)}" alt="{escape(printable(picture.told))}"/></p>'
     else:
         data = base64.b64encode(picture.png.read_bytes()).decode("ascii")
-        drawn = f'<img src="data:image/png;base64,{data}" alt="{escape(picture.told)}">'
+        drawn = f'<img src="data:image/png;base64,{data}" alt="{escape(printable(picture.told))}">'
     caption = f"<figcaption>{_text(picture.caption)}</figcaption>" if picture.caption else ""
     return f'<figure style="max-width:{picture.width_mm:.0f}mm">{drawn}{caption}</figure>'
 
 
-def _table(table: Table) -> str:
+def _table(table: blocks.Table) -> str:
     whole = sum(table.weights)
     columns = "".join(f'<col style="width:{100 * w / whole:.1f}%">' for w in table.weights)
 

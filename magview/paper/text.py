@@ -4,21 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from magview.paper.blocks import (
-    BOX,
-    Block,
-    Contents,
-    Document,
-    Heading,
-    Items,
-    NewPage,
-    Paragraph,
-    Pictures,
-    SignatureLines,
-    Table,
-    WriteLines,
-    letters,
-)
+from magview.paper import blocks
+from magview.paper.blocks import BOX, Block, Document, letters
 from magview.spec.language import tr
 
 
@@ -29,30 +16,30 @@ def plain_text(document: Document, underline: str = "") -> str:
 
 def _lines(block: Block, underline: str) -> Iterator[str]:
     match block:
-        case Heading():
+        case blocks.Heading():
             words = letters(block.text) + (f" – {block.mark}" if block.mark else "")
             if block.level == 1:
                 yield from (words, "")
             else:
                 yield from ("", words, *([underline * len(words)] if underline else ()))
-        case Paragraph():
+        case blocks.Paragraph():
             yield letters(block.text)
-        case Items():
+        case blocks.Items():
             for i, item in enumerate(block.items, 1):
                 yield f"{ {'bullet': '•', 'number': f'{i}.', 'tick': f'{BOX} {i}.'}[block.kind] } {letters(item)}"
-        case Table():
+        case blocks.Table():
             yield from _table(block)
-        case Pictures():
+        case blocks.Pictures():
             yield from (picture.caption or picture.told for picture in block.pictures)
-        case SignatureLines():
+        case blocks.SignatureLines():
             yield from (f"{what}: {filled}" for what, filled in block.lines)
-        case Contents():
+        case blocks.Contents():
             yield from (words for words, _ in block.entries)
-        case WriteLines() | NewPage():
+        case blocks.WriteLines() | blocks.NewPage():
             pass
 
 
-def _table(table: Table) -> Iterator[str]:
+def _table(table: blocks.Table) -> Iterator[str]:
     """Rows with the head before each cell; without a head, cells in columns."""
     rows = [[letters(cell) for cell in row] for row in table.rows]
     if not rows:

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import csv
-import io
 from collections.abc import Callable
 
 from magview.paper.blocks import Block, Document, Heading, Paragraph, Table, working_foot
@@ -13,6 +11,7 @@ from magview.practice.debrief import Debrief
 from magview.practice.readings import UNITS, OwnReading
 from magview.practice.words import note_words
 from magview.spec.language import number, tr
+from magview.spec.tables import csv_text
 
 
 def clock_words(seconds: float) -> str:
@@ -72,13 +71,9 @@ def debrief_text(attempt: Attempt, told: Debrief) -> str:
 
 def debrief_csv(attempt: Attempt, told: Debrief) -> str:
     """The same as comma-separated values, one section after the other, the section's title first in each row."""
-    out = io.StringIO()
-    writer = csv.writer(out)
     percent = told.marking.percent if told.marking.marked else ""
-    writer.writerow(["exercise", attempt.exercise.name, "trainee", attempt.trainee, "percent", percent])
+    lines: list[list[object]] = [["exercise", attempt.exercise.name, "trainee", attempt.trainee, "percent", percent]]
     for title, heads, rows in sections(attempt, told, lambda value, form: format(value, str(form))):
-        writer.writerow(["", *heads])
-        for row in rows:
-            # A cell that begins like a formula would be run by a spreadsheet.
-            writer.writerow([title, *(f"'{cell}" if cell[:1] in ("=", "@", "+") else cell for cell in row)])
-    return out.getvalue()
+        lines.append(["", *heads])
+        lines += ([title, *row] for row in rows)
+    return csv_text(lines)

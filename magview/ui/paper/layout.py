@@ -14,23 +14,8 @@ from PySide6.QtGui import (
     QTextLayout,
 )
 
-from magview.paper.blocks import (
-    Block,
-    Contents,
-    Document,
-    Heading,
-    Items,
-    NewPage,
-    Paragraph,
-    Pictures,
-    Run,
-    SignatureLines,
-    Table,
-    Words,
-    WriteLines,
-    letters,
-    printable,
-)
+from magview.paper import blocks
+from magview.paper.blocks import Block, Document, Run, Words, letters, printable
 from magview.spec.language import tr
 from magview.ui.paper.placed import Placed, placed
 from magview.ui.paper.text_lines import Laid, broken, font_of, widest
@@ -97,39 +82,39 @@ class Layout:
     def _add(self, block: Block, following: Sequence[Block]) -> None:
         """Put a block below what is there already; a heading stays with what follows it."""
         match block:
-            case Heading():
+            case blocks.Heading():
                 self._heading(block, self._kept(following))
-            case Paragraph():
+            case blocks.Paragraph():
                 self._paragraph(block)
-            case Items():
+            case blocks.Items():
                 self._items(block)
-            case Table():
+            case blocks.Table():
                 self._table(block)
-            case Pictures():
+            case blocks.Pictures():
                 self._pictures(block)
-            case SignatureLines():
+            case blocks.SignatureLines():
                 self._signature(block)
-            case WriteLines():
+            case blocks.WriteLines():
                 self._write_lines(block)
-            case Contents():
+            case blocks.Contents():
                 self._contents(block)
-            case NewPage():
+            case blocks.NewPage():
                 if self._y > self._top:
                     self._page()
 
     def _kept(self, following: Sequence[Block]) -> float:
         """How much stands on one page with a heading: a drawing; a table, where a page holds both; a few lines."""
         match following:
-            case [Pictures() as pictures, *_]:
+            case [blocks.Pictures() as pictures, *_]:
                 return self._tall(self._rows_of(pictures)[0])
-            case [Table(to_fill=False) as table, *_]:
+            case [blocks.Table(to_fill=False) as table, *_]:
                 whole = self._whole(table)
                 return whole if whole < self._bottom - self._top - 15 * _MM else 18 * _MM
-            case [Paragraph(kind="small"), Table(), *_]:
+            case [blocks.Paragraph(kind="small"), blocks.Table(), *_]:
                 return 30 * _MM
-            case [Paragraph(kind="plain") as paragraph, *_]:
+            case [blocks.Paragraph(kind="plain") as paragraph, *_]:
                 return min(18 * _MM, self._lines(paragraph.text, self._width, self._set.body)[1])
-            case [Heading() as heading, *rest]:
+            case [blocks.Heading() as heading, *rest]:
                 return self._lines(heading.text, self._width, self._set.heading(heading.level))[1] + self._kept(rest)
         return 18 * _MM
 
@@ -180,7 +165,7 @@ class Layout:
 
     # -------------------------------------------------------------- blocks of words
 
-    def _heading(self, heading: Heading, with_it: float) -> None:
+    def _heading(self, heading: blocks.Heading, with_it: float) -> None:
         above = {1: 2.0, 2: 4.0}.get(heading.level, 2.0) * self._set.after_mm / 1.2
         self._y += above * _MM if self._y > self._top else 0.0
         # A state may take several words: it has the right half, on as many lines as it needs.
@@ -200,7 +185,7 @@ class Layout:
             self._rule(self._left, self._y, self._width, 0.4)
         self._y += 1.0 * _MM
 
-    def _paragraph(self, paragraph: Paragraph) -> None:
+    def _paragraph(self, paragraph: blocks.Paragraph) -> None:
         frame = _FRAMES.get(paragraph.kind)
         inset = 0.0 if frame is None else 2.0 * _MM
         size = self._set.small if paragraph.kind == "small" else self._set.body
@@ -219,7 +204,7 @@ class Layout:
         self._text(layout, self._left + inset, self._y + inset)
         self._y += height + 2 * inset + (0.3 + self._set.after_mm) * _MM
 
-    def _items(self, items: Items) -> None:
+    def _items(self, items: blocks.Items) -> None:
         indent, side = _INDENTS_MM[items.kind] * _MM, 3.2 * _MM
         for number, item in enumerate(items.items, 1):
             words, tall = self._lines(item, self._width - indent - 1.0 * _MM, self._set.body)
@@ -234,7 +219,7 @@ class Layout:
             self._y += tall + self._set.after_mm * 0.6 * _MM
         self._y += 1.0 * _MM
 
-    def _contents(self, contents: Contents) -> None:
+    def _contents(self, contents: blocks.Contents) -> None:
         for words, anchor in contents.entries:
             layout, height = self._lines(words, self._width - 15 * _MM, self._set.body)
             self._room(height)
@@ -254,7 +239,7 @@ class Layout:
 
     # -------------------------------------------------------------- tables
 
-    def _table(self, table: Table) -> None:
+    def _table(self, table: blocks.Table) -> None:
         widths = self._widths(table)
         head = self._row(table, table.head, widths, bold=True) if table.head else None
         rows = [self._row(table, cells, widths, i in table.bad) for i, cells in enumerate(table.rows)]
@@ -271,13 +256,13 @@ class Layout:
             self._draw_row(table, row, widths)
         self._y += (2.5 if table.to_fill else 0.3 + self._set.after_mm) * _MM
 
-    def _whole(self, table: Table) -> float:
+    def _whole(self, table: blocks.Table) -> float:
         """How high a table is that is not split."""
         widths = self._widths(table)
         head = self._row(table, table.head, widths, bold=True).height if table.head else 0.0
         return head + sum(self._row(table, c, widths, i in table.bad).height for i, c in enumerate(table.rows))
 
-    def _widths(self, table: Table) -> list[float]:
+    def _widths(self, table: blocks.Table) -> list[float]:
         if table.weights:
             return [self._width * weight / sum(table.weights) for weight in table.weights]
         # As wide as the words, or, where they need more than there is, each between its longest word and all of it.
@@ -295,7 +280,7 @@ class Layout:
         font = font_of(self._set.body, bold=True)
         return widest(broken(cell, width, font, self._device, within=False)[0]) + 3 * _MM
 
-    def _row(self, table: Table, cells: Sequence[Words], widths: list[float], bold: bool) -> _Row:
+    def _row(self, table: blocks.Table, cells: Sequence[Words], widths: list[float], bold: bool) -> _Row:
         inset = 3 * _MM if table.to_fill else 2 * _MM
         ways = table.align or "l" * len(cells)
         laid = [
@@ -305,7 +290,7 @@ class Layout:
         tallest = max(height for _, height in laid) + (1.5 if table.to_fill else 1.0) * _MM
         return _Row(laid, tallest if bold or not table.to_fill else max(tallest, _ROW_MM * _MM))
 
-    def _draw_row(self, table: Table, row: _Row, widths: list[float], heading: bool = False) -> None:
+    def _draw_row(self, table: blocks.Table, row: _Row, widths: list[float], heading: bool = False) -> None:
         x = self._left
         for (layout, tall), width in zip(row.cells, widths, strict=True):
             if table.to_fill:
@@ -320,7 +305,7 @@ class Layout:
 
     # -------------------------------------------------------------- pictures
 
-    def _pictures(self, pictures: Pictures) -> None:
+    def _pictures(self, pictures: blocks.Pictures) -> None:
         for row in self._rows_of(pictures):
             tallest, gap = max(p.height for p in row), (self._width - sum(p.width for p in row)) / len(row)
             self._room(self._tall(row))
@@ -332,7 +317,7 @@ class Layout:
                 x += picture.width + gap
             self._y += self._tall(row)
 
-    def _rows_of(self, pictures: Pictures) -> list[list[Placed]]:
+    def _rows_of(self, pictures: blocks.Pictures) -> list[list[Placed]]:
         """Pictures as many beside one another as there is room for."""
         rows: list[list[Placed]] = [[]]
         for picture in pictures.pictures:
@@ -352,7 +337,7 @@ class Layout:
 
     # -------------------------------------------------------------- lines
 
-    def _signature(self, signature: SignatureLines) -> None:
+    def _signature(self, signature: blocks.SignatureLines) -> None:
         gap = 4.0 * _MM
         count = len(signature.lines)
         width = (self._width - gap * (count - 1)) / count
@@ -367,7 +352,7 @@ class Layout:
             self._text(self._lines(what, width, self._set.small)[0], x, line + 0.5 * _MM)
         self._y = line + 5 * _MM
 
-    def _write_lines(self, lines: WriteLines) -> None:
+    def _write_lines(self, lines: blocks.WriteLines) -> None:
         for _ in range(lines.count):
             self._room(_LINE_MM * _MM)
             self._y += _LINE_MM * _MM
