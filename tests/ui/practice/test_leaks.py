@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import product
+
 import pytest
 from PySide6.QtWidgets import QLabel, QTableWidget, QTableWidgetItem
 
@@ -9,6 +11,7 @@ from magview.practice import actions as do
 from magview.practice.instruments import BLADES
 from magview.practice.library import find_exercise, shipped_exercises
 from magview.practice.paper import paper_lines
+from tests.counts import sampled
 from tests.practice.trainee import Trainee
 from tests.practice_windows import NUMBER, exported_by, leaks, said_by, true_numbers
 from tests.secrets_of import secrets
@@ -27,8 +30,7 @@ def some_secret(window) -> str:
     return max(true_numbers(window.model.practice), key=lambda n: (len(n), n))
 
 
-@pytest.mark.parametrize("name", shipped_exercises())
-@pytest.mark.parametrize("seed", [1, 7])
+@pytest.mark.parametrize(("name", "seed"), sampled(product(shipped_exercises(), (1, 7)), len(shipped_exercises())))
 def test_nothing_true_is_anywhere_while_a_job_is_done(open_practice, tmp_path, name, seed):
     """The scripted trainee's whole job, looked at as found, at moments on the way, and just before the hand-in."""
     trainee = Trainee(find_exercise(name), seed)
