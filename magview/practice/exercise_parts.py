@@ -180,7 +180,7 @@ class Fault(Model):
         Choices((("plus", marked("plus")), ("minus", marked("minus")), ("either", marked("either")))),
         said(marked("Which way"), marked("The sign of the size: plus, minus, or drawn."))] = "plus"
     chance: Annotated[float, Field(gt=0.0, le=1.0), Quantity("%", scale=100.0), said(
-        marked("How likely it is there"), marked("Drawn for each magneto; 100 % is always."))] = 1.0
+        marked("How likely it is there"), marked("Drawn for each magneto. In the file 1 is always."))] = 1.0
     lobe: Annotated[Annotated[int, Field(ge=1, le=36)] | None, said(
         marked("Which lobe"), marked("Which lobe is low; left out: drawn."))] = None
     among: Annotated[

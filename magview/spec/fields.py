@@ -184,6 +184,8 @@ def _about(name: str, annotation: Any, outer: tuple[Any, ...], required: bool, d
     args = [a for a in typing.get_args(base) if a is not Ellipsis] if typing.get_origin(base) is tuple else []
     if len(args) == 1:  # what is said of its values is said of the list
         inner = (*_bare(args[0], ())[2], *marks)
+    elif args:  # both ends of a range have a unit in common, and each a label and limits of its own
+        inner = (*(m for m in _bare(args[0], ())[2] if isinstance(m, Quantity)), *marks)
     labels = [m.title for m in marks if isinstance(m, FieldInfo) and m.title]
     meanings = [m.description for m in marks if isinstance(m, FieldInfo) and m.description]
     rules = [m.text for m in marks if isinstance(m, Rule)]

@@ -52,10 +52,11 @@ def _describe(part: dict[str, Any], model: type[BaseModel]) -> None:
             told |= {"title": marked("Format"), "description": "Kind and version of the file; stands first in it."}
             continue
         field = about(model, name)
-        told |= {"title": field.label, "description": _sentences(field)}
+        told |= {"title": field.label, "description": description_of(field)}
 
 
-def _sentences(field: About) -> str:
+def description_of(field: About) -> str:
+    """A field in sentences: its meaning, its unit and sign, and what is allowed."""
     meaning = field.meaning
     if not meaning and isinstance(field.base, type) and issubclass(field.base, BaseModel):
         meaning = " ".join((field.base.__doc__ or "").partition("\n\n")[0].split())

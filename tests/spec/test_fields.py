@@ -2,12 +2,17 @@
 
 from __future__ import annotations
 
+import importlib.util
+import re
+from pathlib import Path
+
 import pytest
 
 from magview.classroom import schema as of_class
 from magview.job import schema as of_job
 from magview.job.checklists import Cautions
 from magview.job.stages import Setting, ToothShift
+from magview.practice.exercise_parts import FAULTS
 from magview.spec.engine import Engine
 from magview.spec.fields import Sign, about, about_path
 from magview.spec.magneto import Magneto
@@ -51,3 +56,32 @@ def test_both_ends_of_a_range_have_labels_of_their_own():
 def test_the_outermost_annotation_counts():
     assert about(Magneto, "cam").label == "Cam"
     assert about_path(Magneto, "cam.profile.angle_deg").quantity.of == "cam"
+
+
+def guide_fields():
+    """The program that writes the guide's tables of fields."""
+    path = Path(__file__).parents[2] / ".ci" / "guide_fields.py"
+    spec = importlib.util.spec_from_file_location("guide_fields", path)
+    module = importlib.util.module_from_spec(spec)
+    spec.loader.exec_module(module)
+    return module
+
+
+def test_the_guides_tables_of_fields_are_the_models_own():
+    tables = guide_fields()
+    text = tables.PAGE.read_text(encoding="utf-8")
+    assert tables.page(text) == text, "run `python .ci/guide_fields.py`"
+    assert text.count(tables.HEAD) == len(tables.TABLES)
+
+
+def test_a_field_left_out_of_the_guides_table_is_found():
+    tables = guide_fields()
+    text = tables.PAGE.read_text(encoding="utf-8")
+    line = next(line for line in text.splitlines() if "`e_gap_deg`" in line)
+    assert tables.page(text.replace(f"{line}\n", "")) == text
+
+
+def test_the_guide_names_every_kind_of_fault():
+    section = guide_fields().PAGE.read_text(encoding="utf-8").partition("## Exercise\n")[2].partition("\n## ")[0]
+    listed = section.partition("Kinds of fault: ")[2].partition("\n")[0]
+    assert set(re.findall(r"`([\w-]+)`", listed)) == set(FAULTS)
