@@ -10,6 +10,7 @@ from typing import Any
 import pytest
 
 from magview.bench import actions as bench
+from magview.bench.advice_words import advice_words, disagreement_words
 from magview.bench.apply import apply, new_bench
 from magview.bench.describe import describe
 from magview.bench.lead_words import lead_meter_words, lead_words, tab_words, terminal_meter_words
@@ -179,7 +180,7 @@ def test_advice_is_heard() -> None:
     texts = []
     for count in range(len(tried) + 1):
         advice = advise(magneto, [Trial.blades(*trial) for trial in tried[:count]])
-        texts += [advice.reason, *advice.warnings]
+        texts += [advice_words(advice), *disagreement_words(advice.fit)]
     assert len(texts) > len(tried) + 1 and english(texts) == []
 
 

@@ -120,7 +120,7 @@ class _Picture:
             ("disc", self.after.disc, self.move.disc_teeth), ("magneto flange", self.after.hub, True),
         ):  # fmt: skip
             if moved:
-                yield Group(f"{part} after", "moving", (_bar(part, hollow=True),), (Turn(bearing),))
+                yield Group(f"{part}-after", "moving", (_bar(part, hollow=True),), (Turn(bearing),))
         yield Group("counts", "moving", tuple(self._counts()))
 
     def _counts(self) -> Iterator[Piece]:

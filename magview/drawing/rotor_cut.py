@@ -46,7 +46,7 @@ def rotor_cut_scene(state: BenchState, options: Options = Options()) -> Scene:  
     flux, alone = core_flux(state)
     turned = Turn(sense * state.rotor_deg)
     return Scene(
-        name="rotor cut",
+        name="rotor-cut",
         box=BOX if options.names else BARE_BOX,
         margins_em=(0.3, 1.8),
         groups=(

@@ -289,11 +289,11 @@ class _Moving:
     def _window(self) -> Iterator[Piece]:
         """The timing window, and above it what is seen in it."""
         opening = box(GEARS[0] - 1, GEARS[1] + 0.8, 49, 52)
-        yield Piece("timing window", (opening,), Style("planned_fill", "planned", 1.4))
+        yield Piece("timing-window", (opening,), Style("planned_fill", "planned", 1.4))
         x0, x1, y0, y1 = WINDOW
-        yield Piece("timing window", (box(x0, x1, y0, y1),), Style("panel", "planned", 1.4))
+        yield Piece("timing-window", (box(x0, x1, y0, y1),), Style("panel", "planned", 1.4))
         yield Piece(
-            "timing window", (np.array([(opening[1, 0], 50.5), (x0, 53.0)]),), Style(line="planned"), closed=False
+            "timing-window", (np.array([(opening[1, 0], 50.5), (x0, 53.0)]),), Style(line="planned"), closed=False
         )
         pitch = 360.0 / finger_teeth(self.state)
         for i, middle in window_teeth(self.angles.finger, finger_teeth(self.state)):
@@ -301,12 +301,12 @@ class _Moving:
             left, right = max(middle - half, x0 + 0.4), min(middle + half, x1 - 0.4)
             if right > left:
                 yield Piece(
-                    "timing window", (box(left, right, y0 + 1.0, y1 - 1.0),),
+                    "timing-window", (box(left, right, y0 + 1.0, y1 - 1.0),),
                     Style("paint" if i == 0 else "steel", "paint_line" if i == 0 else "steel_line"),
                 )  # fmt: skip
         tick = sum(WINDOW[:2]) / 2
         ticks = tuple(np.array([(tick, a), (tick, b)]) for a, b in ((y1 - 1.4, y1 + 1.0), (y0 + 1.4, y0 - 1.0)))
-        yield Piece("timing window", ticks, Style(line="planned", width_px=2.0), closed=False)
+        yield Piece("timing-window", ticks, Style(line="planned", width_px=2.0), closed=False)
 
     def _cam(self) -> Iterator[Piece]:
         magneto, up, r = self.state.magneto, self.up, CAM_RADIUS

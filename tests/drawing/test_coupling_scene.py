@@ -54,8 +54,8 @@ def test_paint_stands_where_the_coupling_puts_it_before_and_after(name):
     ):  # fmt: skip
         assert apart(paint_of(scene, part), is_now) < 1e-6
         names = [group.name for group in scene.groups]
-        if comes is not None and f"{part} after" in names:
-            assert apart(paint_of(scene, f"{part} after"), comes) < 1e-6
+        if comes is not None and f"{part}-after" in names:
+            assert apart(paint_of(scene, f"{part}-after"), comes) < 1e-6
 
 
 @pytest.mark.parametrize("name", INSTALLATIONS)
@@ -67,10 +67,10 @@ def test_a_move_made_brings_the_paint_to_where_it_was_shown(name):
     made = apply(state, MoveTeeth(move.magneto_teeth, move.disc_teeth))
     after = drive_pose(made, made.engaged)
     # Whether crank or rotor stays where it is, what counts is how the parts stand to one another.
-    disc = paint_of(shown, "disc after" if move.disc_teeth else "disc")
+    disc = paint_of(shown, "disc-after" if move.disc_teeth else "disc")
     flange = paint_of(shown, "drive flange")
     assert apart(after.disc - after.flange, disc - flange) < 1e-6
-    assert apart(after.hub - after.flange, paint_of(shown, "magneto flange after") - flange) < 1e-6
+    assert apart(after.hub - after.flange, paint_of(shown, "magneto flange-after") - flange) < 1e-6
 
 
 @pytest.mark.parametrize("name", INSTALLATIONS)

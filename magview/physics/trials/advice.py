@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from enum import StrEnum
 from math import ceil, floor, inf, isfinite, nan, radians, tan
@@ -11,10 +11,9 @@ import numpy as np
 from numpy.typing import NDArray
 
 from magview.physics.trials.flank_fit import FlankFit, fit_flank
-from magview.physics.trials.trial import DEGREES, PlateScale, ReadingErrors, Trial, plate_text
+from magview.physics.trials.trial import DEGREES, PlateScale, ReadingErrors, Trial
 from magview.spec.language import tr
 from magview.spec.magneto import Magneto
-from magview.spec.units import MM_PER_INCH
 
 Array = NDArray[np.float64]
 
@@ -54,11 +53,12 @@ class Advice:
     probability: float
     chance: float
     """Probability that the blades will say that it is in limits [-]."""
-    reason: str
-    """One to three sentences."""
-    warnings: tuple[str, ...]
-    """Warnings about the trials, sentences."""
+    limits_mm: tuple[float, float]
+    """The largest gap allowed, low and high."""
+    scale: PlateScale
+    """In what the plate is read."""
     fit: FlankFit
+    """The trials as they fit together: those that stand out, and whether they contradict one another."""
 
 
 def advise(
@@ -111,19 +111,19 @@ class _Adviser:
     def advice(self) -> Advice:
         trials, designed = self.fit.trials, self.fit.magneto.designed_setting
         if not trials and self.limits[0] <= designed.gap_mm <= self.limits[1]:
-            return self._make(Outcome.START, designed.backplate_deg, self._start_words)
+            return self._make(Outcome.START, designed.backplate_deg)
         if trials and self._in_limits(trials[-1]):
             return self._done(trials[-1])
         told, plates = self._told_limits(), self._plates()
         chances = self.fit.chance(plates, told)
         best = int(chances.argmax())
         if not trials:
-            return self._make(Outcome.START, float(plates[best]), self._start_words)
+            return self._make(Outcome.START, float(plates[best]))
         # Too large at the slot's near end or too small at its far one, plate and opening exact.
         over = 1.0 - float(self.fit.below([told[1]], plates[:1])[0, 0])
         short = float(self.fit.below([told[0]], plates[-1:])[0, 0])
         if 1.0 - over - short < HOPELESS:
-            return self._make(Outcome.UNREACHABLE, float(plates[0 if over > short else -1]), self._unreachable_words)
+            return self._make(Outcome.UNREACHABLE, float(plates[0 if over > short else -1]))
         apart = np.abs(plates[:, None] - np.array([t.backplate_deg for t in trials]))
         times = (apart <= self.scale.step_deg(self.fit.errors) / 2 + 1e-9).sum(axis=1)
         at_end = best in (0, len(plates) - 1) and times[best] > 0
@@ -131,10 +131,10 @@ class _Adviser:
         worth = np.where(times == 0, 0.0 if at_end else 1.0, np.where(times == 1, 0.5, 0.0)) * chances
         at = int(worth.argmax())
         if worth[at] < HOPELESS:
-            return self._make(Outcome.UNREACHABLE, float(plates[best]), self._unreachable_words)
+            return self._make(Outcome.UNREACHABLE, float(plates[best]))
         if times[at]:
-            return self._make(Outcome.REPEAT, float(plates[at]), self._repeat_words)
-        return self._make(Outcome.MOVE, float(plates[at]), self._move_words)
+            return self._make(Outcome.REPEAT, float(plates[at]))
+        return self._make(Outcome.MOVE, float(plates[at]))
 
     # ------------------------------------------------------------------ judging
 
@@ -161,10 +161,10 @@ class _Adviser:
         last = start + step * floor((high - start) / step + 1e-6) if isfinite(step) else high
         return (first, last) if first < last - 1e-9 else (low, high)
 
-    def _make(self, outcome: Outcome, plate: float, words: Callable[[Advice], str]) -> Advice:
+    def _make(self, outcome: Outcome, plate: float) -> Advice:
         fit = self.fit
         there = fit.predict(plate, self.probability, as_set=True)
-        made = Advice(
+        return Advice(
             outcome=outcome,
             backplate_deg=plate,
             move_deg=plate - fit.trials[-1].backplate_deg if fit.trials else nan,
@@ -173,139 +173,11 @@ class _Adviser:
             high_mm=float(there.high_mm),
             probability=self.probability,
             chance=float(fit.chance([plate], self._told_limits())[0]),
-            reason="",
-            warnings=disagreements(fit),
+            limits_mm=self.limits,
+            scale=self.scale,
             fit=fit,
         )
-        reason = words(made)
-        if outcome != Outcome.DONE and fit.contradictory and len(fit.trials) > 1:
-            reason = f"{tr('The trials contradict each other; clear that up before going on.')} {reason}"
-        return replace(made, reason=reason)
 
     def _done(self, last: Trial) -> Advice:
-        made = self._make(Outcome.DONE, last.backplate_deg, self._done_words)
+        made = self._make(Outcome.DONE, last.backplate_deg)
         return replace(made, gap_mm=last.middle_mm, low_mm=last.gap_low_mm, high_mm=last.gap_high_mm, chance=1.0)
-
-    # ------------------------------------------------------------------ words
-
-    def _done_words(self, _: Advice) -> str:
-        last = self.fit.trials[-1]
-        words = tr("Done: the gap, {span}, is in limits.", span=_span(last.gap_low_mm, last.gap_high_mm))
-        if len(self.fit.trials) - 1 in self.fit.outliers:
-            return f"{words} {tr('It is not what the other trials lead to expect, so try the blades once more.')}"
-        return words
-
-    def _start_words(self, made: Advice) -> str:
-        return tr(
-            "Start with the plate at {plate} and the contacts set to open at the E-gap. By the file the gap should "
-            "be {gap}; no trial has tested the file yet.",
-            plate=self._at(made.backplate_deg),
-            gap=_both(made.gap_mm),
-        )
-
-    def _move_words(self, made: Advice) -> str:
-        places = {"turn": self._by(abs(made.move_deg)), "plate": self._at(made.backplate_deg)}
-        words = (
-            tr("Turn the plate {turn} with cam rotation, to {plate}.", **places)
-            if made.move_deg > 0
-            else tr("Turn the plate {turn} against cam rotation, to {plate}.", **places)
-        )
-        words = f"{words} {self._expected(made)}"
-        if made.backplate_deg in self.fit.magneto.backplate.range_deg:
-            return f"{words} {tr('That is the end of the slot; the gap may just come into limits there.')}"
-        return words
-
-    def _repeat_words(self, made: Advice) -> str:
-        last, plate = self.fit.trials[-1], self._at(made.backplate_deg)
-        if abs(made.move_deg) > 1e-9 + self.scale.step_deg(self.fit.errors) / 2:
-            words = tr("Turn the plate back to {plate} and set the opening again, closer to the mark.", plate=plate)
-        elif self.limits[0] + 1e-9 < last.gap_high_mm and last.gap_low_mm < self.limits[1] - 1e-9:
-            words = tr(
-                "The gap, {span}, may be in limits, but the blades cannot tell. Leave the plate at {plate}. Try "
-                "finer blades, or set the opening again, closer to the mark.",
-                span=_span(last.gap_low_mm, last.gap_high_mm),
-                plate=plate,
-            )
-        else:
-            words = tr("Leave the plate at {plate} and set the opening again, closer to the mark.", plate=plate)
-        why = tr("An opening off the mark by no more than you said explains the gap found there.")
-        return f"{words} {why} {self._expected(made)}"
-
-    def _unreachable_words(self, made: Advice) -> str:
-        slot = self.fit.magneto.backplate.range_deg
-        if made.backplate_deg not in slot:
-            return tr(
-                "Plate, opening and blades are not read closely enough for these limits: at best the blades say “in "
-                "limits” {chance:.0f} times in 100. Read the opening closer to the mark, or use finer blades.",
-                chance=100 * made.chance,
-            )
-        aim = self.fit.plate_for_deg([self.limits[int(made.backplate_deg == slot[0])]])[0]
-        words = tr(
-            "The gap cannot be brought into limits within the slot, {low} to {high}.",
-            low=self._at(slot[0]),
-            high=self._at(slot[1]),
-        )
-        if isfinite(aim) and not slot[0] <= aim <= slot[1]:
-            words = f"{words} {tr('That would take about {aim}.', aim=self._at(aim))}"
-        nearest = tr("The nearest is the end of the slot at {plate}.", plate=self._at(made.backplate_deg))
-        return f"{words} {nearest} {self._expected(made)}"
-
-    def _expected(self, made: Advice) -> str:
-        return tr(
-            "The gap should be {gap}; {probability} times in 100 it will be {span}.",
-            gap=_both(made.gap_mm),
-            probability=100 * self.probability,
-            span=_span(made.low_mm, made.high_mm),
-        )
-
-    def _at(self, plate_deg: float) -> str:
-        return plate_text(self.scale, plate_deg)
-
-    def _by(self, turn_deg: float) -> str:
-        return plate_text(self.scale, turn_deg, signed=False)
-
-
-def disagreements(fit: FlankFit) -> tuple[str, ...]:
-    """Warnings about the trials, sentences; empty when nothing is odd."""
-    said = [
-        tr("Trial {trial} does not fit the others and hardly counts: its gap is too large; check it.", trial=i + 1)
-        if fit.trials[i].middle_mm > float(fit.predict(fit.plates[i]).gap_mm)
-        else tr(
-            "Trial {trial} does not fit the others and hardly counts: its gap is too small; check it.", trial=i + 1
-        )
-        for i in fit.outliers
-    ]
-    if fit.contradictory and len(fit.trials) == 1:
-        said.append(
-            tr("Trial 1 is far from anything this file can give: check it, and that this is the file for this cam.")
-        )
-    elif fit.contradictory:
-        first, second = sorted(np.argsort(fit.slip)[-2:].tolist())
-        said.append(
-            tr(
-                "Trials {first} and {second} cannot both be right, if they were read as closely as you said. Check "
-                "that the clamp screws hold, that lobe 1 was used, which blades were, and that this is the file "
-                "for this cam. Then repeat one of the two.",
-                first=first + 1,
-                second=second + 1,
-            )
-        )
-    return tuple(said)
-
-
-def _both(mm: float) -> str:
-    return tr("{mm:mm} ({inches:.4f} in)", mm=mm, inches=mm / MM_PER_INCH)
-
-
-def _span(low_mm: float, high_mm: float) -> str:
-    if not isfinite(high_mm):
-        return tr("above {length}", length=_both(low_mm))
-    if high_mm - low_mm < 5e-4:
-        return _both(low_mm)
-    return tr(
-        "{low:.3f} to {high:mm} ({low_in:.4f} to {high_in:.4f} in)",
-        low=low_mm,
-        high=high_mm,
-        low_in=low_mm / MM_PER_INCH,
-        high_in=high_mm / MM_PER_INCH,
-    )

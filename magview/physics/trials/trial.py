@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 from math import atan, degrees, floor, inf, isfinite, log10
 
-from magview.spec.language import marked, number, tr
+from magview.spec.language import marked, tr
 from magview.spec.magneto import Magneto
 
 MAX_TRIALS = 200
@@ -79,17 +79,6 @@ class PlateScale:
 
 
 DEGREES = PlateScale()
-
-
-def plate_text(scale: PlateScale, backplate_deg: float, signed: bool = True) -> str:
-    """A plate, or a turn of it [deg], in words and in the unit in which it is read."""
-    value = number(scale.from_deg(backplate_deg), "+z.2f" if signed else "z.2f")
-    match scale.kind:
-        case ScaleKind.SLOT:
-            return tr("{value} mm along the slot", value=value)
-        case ScaleKind.MARKS:
-            return tr("{value} marks", value=value)
-    return tr("{value}°", value=value)
 
 
 # ---------------------------------------------------------------------- trials, their errors, the file's doubts

@@ -19,11 +19,12 @@ from PySide6.QtWidgets import (
 )
 
 from magview.bench.actions import DropTrial, NoteTrial, ReadTrials, TurnBackplate
+from magview.bench.advice_words import advice_words, disagreement_words, plate_words
 from magview.bench.state import BenchState, readings
 from magview.bench.sureness import NEVER_OPENS
 from magview.physics.trials.advice import Advice, Outcome, advise
 from magview.physics.trials.flank_fit import fitted_magneto
-from magview.physics.trials.trial import HowRead, PlateScale, ReadingErrors, ScaleKind, Trial, plate_text
+from magview.physics.trials.trial import HowRead, PlateScale, ReadingErrors, ScaleKind, Trial
 from magview.physics.uncertainty.instruments import INSTRUMENTS, Role
 from magview.spec.base import SpecError
 from magview.spec.files import write_model
@@ -355,9 +356,10 @@ class TrialsPanel(QWidget):
             tint(
                 self.chance, self.look.theme.good if done or advice.chance >= 0.5 else self.look.theme.text, bold=True
             )
-            self.reason.setText(advice.reason)
-            self.warnings.setText("\n".join(f"⚠ {w}" for w in advice.warnings))
-            self.warnings.setVisible(bool(advice.warnings))
+            self.reason.setText(advice_words(advice))
+            warnings = disagreement_words(advice.fit)
+            self.warnings.setText("\n".join(f"⚠ {w}" for w in warnings))
+            self.warnings.setVisible(bool(warnings))
         self.advised.emit()
 
     def _show_list(self, state: BenchState, out: Sequence[int]) -> None:
@@ -373,7 +375,7 @@ class TrialsPanel(QWidget):
                 tr("at the mark") if trial.opening_error_deg == 0 else format_angle(trial.opening_error_deg, True)
             )
             mark = " ⚠" if row in out else ""
-            rows.append((plate_text(state.trials_read.scale, trial.backplate_deg), gap + mark, opened))
+            rows.append((plate_words(state.trials_read.scale, trial.backplate_deg), gap + mark, opened))
         self.table.fill(rows)
         self.drop_button.setEnabled(bool(state.trials))
 

@@ -10,6 +10,7 @@ import pyqtgraph as pg
 from PySide6.QtCore import SignalInstance
 
 from magview.bench.actions import TurnBackplate
+from magview.bench.advice_words import advice_words
 from magview.bench.state import BenchState
 from magview.curves.lift import Table
 from magview.curves.trials import trials_curve, trials_table
@@ -154,4 +155,4 @@ class TrialsSheet(PlotSheet):
 
     def summary(self) -> str:
         """What to do next."""
-        return self._advice.reason if self._advice is not None else ""
+        return advice_words(self._advice) if self._advice is not None else ""

@@ -7,8 +7,9 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
+from magview.bench.advice_words import advice_words, disagreement_words
 from magview.physics.cam.setting import InternalTiming
-from magview.physics.trials.advice import Outcome, advise, disagreements
+from magview.physics.trials.advice import Outcome, advise
 from magview.physics.trials.flank import Flank
 from magview.physics.trials.trial import PlateScale, ReadingErrors, Trial
 from magview.spec.library import find_magneto, shipped_names
@@ -42,7 +43,7 @@ def blades(*tried: tuple[float, float, float | None]) -> list[Trial]:
 
 
 def check_sentences(advice) -> None:
-    for text in (advice.reason, *advice.warnings):
+    for text in (advice_words(advice), *disagreement_words(advice.fit)):
         assert text.isprintable() and text[0].isupper() and text.endswith((".", ")"))
         assert "nan" not in text and "inf " not in text
 
@@ -57,7 +58,7 @@ def test_it_begins_at_the_file_s_designed_plate(name):
     assert (advice.outcome, advice.backplate_deg) == (Outcome.START, magneto.designed_setting.backplate_deg)
     assert advice.gap_mm == pytest.approx(magneto.designed_setting.gap_mm, abs=1e-9)
     assert isnan(advice.move_deg)
-    assert "times in 100" not in advice.reason  # nobody knows how far this magneto is from its file
+    assert "times in 100" not in advice_words(advice)  # nobody knows how far this magneto is from its file
     check_sentences(advice)
 
 
@@ -99,7 +100,9 @@ def test_a_gap_too_small_wants_the_plate_with_rotation(name):
         advice = advise(magneto, [Trial.reading(0.0, gap, 0.0127)])
         assert advice.outcome is Outcome.MOVE and advice.move_deg * sign > 0
         assert low < advice.gap_mm < high
-        assert ("with cam" in advice.reason) is (sign > 0) and ("against cam" in advice.reason) is (sign < 0)
+        assert ("with cam" in advice_words(advice)) is (sign > 0) and ("against cam" in advice_words(advice)) is (
+            sign < 0
+        )
 
 
 def test_blades_in_whole_steps_narrow_what_is_aimed_for():
@@ -123,8 +126,8 @@ def test_advice_is_given_in_the_unit_in_which_the_plate_is_read(scale, errors, u
     advice = advise(PLAIN, blades((0.0, 6, 7)), errors=errors, scale=scale)
     steps = advice.backplate_deg / scale.step_deg(errors)
     assert steps == pytest.approx(round(steps))  # a plate that can be read there
-    assert f"to {scale.from_deg(advice.backplate_deg):+.2f}{told}." in advice.reason
-    assert f"Turn the plate {scale.from_deg(advice.move_deg):.2f}{told} with" in advice.reason
+    assert f"to {scale.from_deg(advice.backplate_deg):+.2f}{told}." in advice_words(advice)
+    assert f"Turn the plate {scale.from_deg(advice.move_deg):.2f}{told} with" in advice_words(advice)
 
 
 @pytest.mark.parametrize(
@@ -166,7 +169,7 @@ def test_out_of_reach_is_said_with_the_nearest():
     advice = advise(magneto, [Trial.reading(1.0, gap, 0.0127)], errors=ReadingErrors(0.2, 0.05))
     assert (advice.outcome, advice.backplate_deg) == (Outcome.UNREACHABLE, 1.0)
     assert advice.gap_mm == pytest.approx(gap, abs=0.01)
-    assert "cannot be brought into limits within the slot" in advice.reason
+    assert "cannot be brought into limits within the slot" in advice_words(advice)
     check_sentences(advice)
 
 
@@ -197,9 +200,9 @@ def test_two_gaps_at_one_plate_are_a_contradiction_only_beyond_what_was_said_of_
     apart = blades((0.0, 6, 7), (0.0, 12, 13))
     careful, rough = (advise(PLAIN, apart, errors=ReadingErrors(mark)) for mark in (0.1, 3.0))
     assert careful.fit.contradictory and not rough.fit.contradictory
-    assert any("Trials 1 and 2 cannot both be right" in w for w in careful.warnings)
-    assert careful.reason.startswith("The trials contradict each other")
-    assert rough.warnings == ()
+    assert any("Trials 1 and 2 cannot both be right" in w for w in disagreement_words(careful.fit))
+    assert advice_words(careful).startswith("The trials contradict each other")
+    assert disagreement_words(rough.fit) == ()
     for advice in (careful, rough):
         check_sentences(advice)
 
@@ -210,7 +213,7 @@ def test_trials_that_agree_are_not_remarked_on(order):
     plates = [(-1.0, 0.0, 1.0)[i] for i in order]
     gaps = Flank(build()).gap_mm(plates)
     fit = advise(build(), [Trial.reading(b, float(g), 1e-4) for b, g in zip(plates, gaps, strict=True)]).fit
-    assert disagreements(fit) == () and not fit.contradictory
+    assert disagreement_words(fit) == () and not fit.contradictory
 
 
 @pytest.mark.parametrize("probability", [0.5, 0.99])
@@ -218,8 +221,8 @@ def test_the_sentence_states_the_interval_of_the_probability_asked_for(probabili
     advice = advise(PLAIN, blades((1.0, 7, 8)), probability=probability)
     assert advice.probability == probability
     assert (
-        f"{100 * probability:g} times in 100 it will be {advice.low_mm:.3f} to {advice.high_mm:.3f} mm"
-        in advice.reason
+        f"{100 * probability:g} times in 100 it will be {advice.low_mm:.3f} mm to {advice.high_mm:.3f} mm"
+        in advice_words(advice)
     )
 
 
@@ -229,9 +232,9 @@ def test_a_gap_in_limits_that_the_others_do_not_lead_to_is_done_with_a_doubt():
     good = [Trial.reading(plate_at(timing, gap), gap, 0.003) for gap in (0.16, 0.19, 0.27, 0.3)]
     advice = advise(PLAIN, [*good, *blades((good[-1].backplate_deg + 1.5, 8, 9))])
     assert advice.outcome is Outcome.DONE and advice.fit.outliers == (4,)
-    assert advice.reason.endswith("so try the blades once more.")
-    assert "once more" not in advise(PLAIN, blades((0.0, 8, 9))).reason
-    assert [w for w in advice.warnings if "Trial 5 does not fit the others" in w and "too small" in w]
+    assert advice_words(advice).endswith("so try the blades once more.")
+    assert "once more" not in advice_words(advise(PLAIN, blades((0.0, 8, 9))))
+    assert [w for w in disagreement_words(advice.fit) if "Trial 5 does not fit the others" in w and "too small" in w]
 
 
 # ---------------------------------------------------------------------- simulated mechanics, few of them

@@ -13,10 +13,11 @@ import pytest
 from hypothesis import HealthCheck, assume, given, settings
 from hypothesis import strategies as st
 
+from magview.bench.advice_words import plate_words
 from magview.physics.cam.setting import InternalTiming
 from magview.physics.trials.flank import Flank, scaled_magneto
 from magview.physics.trials.flank_fit import fit_flank, fitted_magneto
-from magview.physics.trials.trial import MAX_TRIALS, PlateScale, ReadingErrors, ScaleKind, Trial, plate_text
+from magview.physics.trials.trial import MAX_TRIALS, PlateScale, ReadingErrors, ScaleKind, Trial
 from magview.spec.base import SpecError
 from magview.spec.files import dump_json, validate
 from magview.spec.library import find_magneto, shipped_names
@@ -91,9 +92,9 @@ def test_scale_marks_are_counted():
 
 
 def test_a_plate_is_told_in_the_unit_in_which_it_is_read():
-    assert plate_text(PlateScale(), 1.4) == "+1.40°"
-    assert plate_text(PlateScale.slot(180 / np.pi), -2.0) == "-2.00 mm along the slot"
-    assert plate_text(PlateScale.marks(0.5), 2.0, signed=False) == "4.00 marks"
+    assert plate_words(PlateScale(), 1.4) == "+1.40°"
+    assert plate_words(PlateScale.slot(180 / np.pi), -2.0) == "-2.00 mm along the slot"
+    assert plate_words(PlateScale.marks(0.5), 2.0, signed=False) == "4.00 marks"
 
 
 @pytest.mark.parametrize(

@@ -11,6 +11,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from magview.bench.actions import GrowPip, PlaceMagneto, TurnBackplate, WearHeel
+from magview.bench.advice_words import advice_words
 from magview.bench.autosave import Autosave
 from magview.bench.state import readings
 from magview.physics.cam.breaker import lift_curve
@@ -160,7 +161,7 @@ def test_the_plot_shows_file_fit_and_next(panel):
     designed = window.model.state.magneto.designed_setting
     filed = np.interp(designed.backplate_deg, plates, table["largest gap as the file has it [mm]"])
     assert filed == pytest.approx(designed.gap_mm, abs=1e-3)
-    assert sheet.summary() == page.advice.reason
+    assert sheet.summary() == advice_words(page.advice)
 
 
 def test_contacts_that_never_open_make_no_trial(panel):
@@ -204,7 +205,7 @@ def test_advice_is_made_once_a_move_and_only_for_somebody_who_looks(panel, monke
     assert made == [1]
     window.tabs.setCurrentIndex(3)
     assert made == [1, 1]
-    assert page.reason.text() == advise(window.model.state.magneto, window.model.state.trials).reason
+    assert page.reason.text() == advice_words(advise(window.model.state.magneto, window.model.state.trials))
 
 
 def test_how_it_is_read_is_kept_undone_and_advised_in(panel, tmp_path):
@@ -220,7 +221,8 @@ def test_how_it_is_read_is_kept_undone_and_advised_in(panel, tmp_path):
     assert how.scale == PlateScale.marks(0.5)
     assert (how.errors.mark_mm, how.errors.plate_deg) == (0.1, 0.25)  # clamped; half a mark of half a degree
     QApplication.processEvents()
-    assert page.advice.reason.startswith("Turn the plate") and " marks with cam rotation" in page.advice.reason
+    told = advice_words(page.advice)
+    assert told.startswith("Turn the plate") and " marks with cam rotation" in told
     assert page.table.words(0, 0).endswith(" marks")
     Autosave(tmp_path).keep(window.model.state)
     (lock,) = tmp_path.glob("*.lock")
