@@ -17,7 +17,8 @@ ROOT = Path(__file__).resolve().parents[1]
 sys.path.insert(0, str(ROOT))
 
 from magview.bench import actions as do  # noqa: E402  (needs the path above)
-from magview.bench.apply import apply, new_bench  # noqa: E402
+from magview.bench.apply import apply  # noqa: E402
+from magview.bench.placing import new_bench  # noqa: E402
 from magview.bench.state import BenchState, firing_btdc_deg, lamp_reading_deg  # noqa: E402
 from magview.bench.sureness import ENGINE_ROLES, INTERNAL_ROLES, read_engine, read_internal  # noqa: E402
 from magview.bench.timing import timing_plan  # noqa: E402

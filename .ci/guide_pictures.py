@@ -20,7 +20,7 @@ from PySide6.QtGui import QPixmap  # noqa: E402
 from PySide6.QtWidgets import QApplication, QWidget  # noqa: E402
 
 from magview.bench import actions as do  # noqa: E402
-from magview.bench.apply import new_bench  # noqa: E402
+from magview.bench.placing import new_bench  # noqa: E402
 from magview.physics.trials.trial import Trial  # noqa: E402
 from magview.spec.library import find_installation  # noqa: E402
 from magview.ui.kit.bench_model import BenchModel  # noqa: E402

@@ -66,7 +66,7 @@ def take(target: Path, installation: str, width: int, height: int, theme: str, s
         TurnRotor,
         TurnScrew,
     )
-    from magview.bench.apply import new_bench
+    from magview.bench.placing import new_bench
     from magview.job.sheet import STAGES
     from magview.physics.trials.trial import Trial
     from magview.spec.library import find_installation

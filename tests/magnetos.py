@@ -9,7 +9,8 @@ from hypothesis import assume
 from hypothesis import strategies as st
 
 from magview.bench.actions import Action
-from magview.bench.apply import apply, new_bench
+from magview.bench.apply import apply
+from magview.bench.placing import new_bench
 from magview.bench.state import BenchState
 from magview.spec.engine import Coupling, FiringBtdc, Installation
 from magview.spec.files import validate

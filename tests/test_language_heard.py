@@ -11,9 +11,10 @@ import pytest
 
 from magview.bench import actions as bench
 from magview.bench.advice_words import advice_words, disagreement_words
-from magview.bench.apply import apply, new_bench
+from magview.bench.apply import apply
 from magview.bench.describe import describe
 from magview.bench.lead_words import lead_meter_words, lead_words, tab_words, terminal_meter_words
+from magview.bench.placing import new_bench
 from magview.bench.state import readings
 from magview.bench.sureness import matters_words, outcome_words, read_internal
 from magview.bench.tooth_steps import coupling_words, step_words, steps_between

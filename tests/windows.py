@@ -22,7 +22,7 @@ def open_window(qtbot: QtBot) -> Iterator[Callable[..., MainWindow]]:
     from PySide6.QtCore import QEvent, QTimer
     from PySide6.QtWidgets import QApplication, QStatusBar
 
-    from magview.bench.apply import new_bench
+    from magview.bench.placing import new_bench
     from magview.spec.library import find_installation, find_magneto, shipped_names
     from magview.ui.kit.bench_model import BenchModel
     from magview.ui.kit.look import Look

@@ -270,6 +270,11 @@ LeadAction = PullPlug | SwitchIgnition | SwitchOther | FitJumper | SlipPaper | S
 ScrewAction = TurnBackplate | TurnScrew | SetBoth | TightenLock | TightenClamps
 NoteAction = NoteTrial | DropTrial | ReadTrials | NoteInspection | DropInspection
 WearAction = WearHeel | GrowPip | BurnFaces
+MovesRotor = (
+    TurnRotor | HoldRotor | LetGo | SettleRotor | TurnCrank | LoadTrain | MountMagneto | MoveTeeth | ReadLamp
+    | ViewSide | PlaceMagneto | PlaceInstallation
+)  # fmt: skip
+"""Actions by which a hand takes the rotor over from a run."""
 Action = (
     PlaceMagneto | PlaceInstallation | NoteAction | WearAction | RotorAction | ScrewAction | LeadAction | EngineAction
 )

@@ -52,6 +52,7 @@ from magview.bench.actions import (
 )
 from magview.bench.apply_lead import apply_to_lead, lead_in_view
 from magview.bench.lamp import checked, mounting_read
+from magview.bench.placing import placed
 from magview.bench.state import (
     BenchState,
     By,
@@ -60,18 +61,14 @@ from magview.bench.state import (
     Side,
     crank_deg,
     mounting_of,
-    opening_deg,
     shift_deg,
     swing_limits_deg,
     with_play,
 )
-from magview.physics.cam.setting import internal_timing
 from magview.physics.electric.magnet import friction_share, rest_deg, swing
 from magview.physics.engine.play import Play
 from magview.spec.base import SpecError
-from magview.spec.engine import Installation
 from magview.spec.language import marked, tr
-from magview.spec.magneto import Magneto
 
 T = TypeVar("T")
 
@@ -95,46 +92,6 @@ _SAME_DEG = 1e-6
 
 MAX_STEPS = 20_000
 """Ten seconds of swing in one action: by then any rotor rests."""
-
-
-def new_bench(item: Magneto | Installation) -> BenchState:
-    """A bench with a magneto at its designed setting, rotor held at the E-gap; on its engine, timed as wanted.
-
-    Raises SpecError where the cam cannot be followed (undercut); nothing is placed then.
-    """
-    magneto = item if isinstance(item, Magneto) else item.magneto
-    internal_timing(magneto)
-    state = BenchState(
-        magneto=magneto, rotor_deg=magneto.e_gap_deg, backplate_deg=magneto.designed_setting.backplate_deg
-    )
-    if isinstance(item, Magneto):
-        return state
-    wanted, ratio = item.engine.firing_btdc_deg, item.rotor_turns_per_crank_turn
-    opens = opening_deg(state)
-    if math.isnan(opens):  # worn so far that it never opens as designed: timed as if it did at the E-gap
-        opens = float(internal_timing(magneto).places_deg[0])
-    left = Mounting(opens + ratio * wanted.left, wanted.left, wanted.left)
-    right = Mounting(opens + ratio * wanted.right, wanted.right, wanted.right)
-    side: Side = "right" if item.position == "right" else "left"
-    return replace(state, engaged=Engaged(item, left, right, side))
-
-
-def placed(item: Magneto | Installation) -> BenchState:
-    """A new bench for hands to work on, timed to No. 1.
-
-    Raises SpecError as `new_bench` does, and for an engine that is timed to another cylinder: crank, finger and lamp
-    of the bench count from No. 1, and would be read wrongly.
-    """
-    if isinstance(item, Installation) and item.engine.timing_cylinder != 1:
-        raise SpecError(
-            tr(
-                "{engine} is timed to No. {cylinder}, and the bench counts crank, finger and lamp from No. 1 alone: "
-                "use practice or a job sheet for it, or put its magneto on the bench by itself",
-                engine=item.engine.name,
-                cylinder=item.engine.timing_cylinder,
-            )
-        )
-    return new_bench(item)
 
 
 def apply(state: BenchState, action: Action) -> BenchState:

@@ -4,10 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
 
-from magview.bench.actions import Action, Advance
-from magview.bench.apply import apply
-from magview.bench.describe import describe
+from magview.bench import actions, apply, describe
 from magview.bench.state import BenchState
 from magview.spec.history import History, Step
 
@@ -27,7 +26,8 @@ class Redo:
     """Go forward again one step."""
 
 
-Event = Action | Undo | Redo
+if TYPE_CHECKING:
+    Event = actions.Action | Undo | Redo
 
 
 class Store:
@@ -80,9 +80,9 @@ class Store:
         """Have `listener(new, old)` called after each change."""
         self._listeners.append(listener)
 
-    def send(self, action: Action, gesture: object = None) -> None:
+    def send(self, action: actions.Action, gesture: object = None) -> None:
         """Take an action. Raises SpecError for one that cannot be taken; the state then stands."""
-        old, new = self._state, apply(self._state, action)
+        old, new = self._state, apply.apply(self._state, action)
         if new == old:
             # −0.0 equals 0.0 and is written otherwise: what is no step must not change what is kept.
             self._state = replace(old, touched=new.touched) if new.touched != old.touched else old
@@ -105,13 +105,13 @@ class Store:
             self._record(Redo(), None, self._state)
             self._set(step.after, self._state)
 
-    def _remember(self, action: Action, gesture: object, old: BenchState, new: BenchState) -> None:
-        if isinstance(action, Advance):
+    def _remember(self, action: actions.Action, gesture: object, old: BenchState, new: BenchState) -> None:
+        if isinstance(action, actions.Advance):
             # Time is never a step of its own, or a rotor that swings after an undo would bury what can be redone.
             self._history = self._history.amend(new)
             return
         joined = self._history.joins(gesture)
-        name = describe(action, joined.before if joined else old, new)
+        name = describe.describe(action, joined.before if joined else old, new)
         self._history = self._history.take(Step(name, old, new, gesture=gesture))
 
     def _record(self, event: Event, gesture: object, before: BenchState) -> None:

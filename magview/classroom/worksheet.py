@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 
-from magview.bench.apply import new_bench
+from magview.bench.placing import new_bench
 from magview.bench.state import BenchState
 from magview.classroom.blanks import Blanks, Cell, blanks, both_units, offset_words, offsets_mm
 from magview.classroom.drawings import Drawn, Labels, drawing, gap_svg, has, mark_svg

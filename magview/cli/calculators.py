@@ -7,7 +7,7 @@ import math
 
 from magview import CAUTION
 from magview.bench.advised import Advised, advised, creep_words
-from magview.bench.apply import new_bench
+from magview.bench.placing import new_bench
 from magview.bench.state import Side
 from magview.bench.verdict import faults, judged_words, mark_words, never_words
 from magview.bench.words import setting_moves

@@ -110,7 +110,7 @@ def _run_set(arguments: argparse.Namespace) -> int:
 
 def run_handout(arguments: argparse.Namespace) -> int:
     """Write pictures of a bench as it is designed."""
-    from magview.bench.apply import placed
+    from magview.bench.placing import placed
     from magview.classroom.drawings import has
     from magview.classroom.worksheet import handout
     from magview.spec.library import find_installation, find_magneto, shipped_names

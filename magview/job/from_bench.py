@@ -10,8 +10,8 @@ from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from typing import Any
 
-from magview.bench.apply import new_bench
 from magview.bench.lamp import refuse_unasked
+from magview.bench.placing import new_bench
 from magview.bench.state import (
     BenchState,
     Side,

@@ -6,10 +6,11 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from magview.bench.actions import CheckFirst, ReadLamp, ViewSide, WantTiming
-from magview.bench.apply import apply, placed
+from magview.bench.apply import apply
 from magview.bench.conditions import CONDITION_WORDS, conditions_at_opening
 from magview.bench.lamp import LOOK_FIRST_CHECKS, look_first, refuse_unasked
 from magview.bench.lamp_words import LOOK_FIRST, standing_words
+from magview.bench.placing import placed
 from magview.bench.state import BenchState, Engaged, Mounting, Side, readings
 from magview.bench.timing import timing_plan
 from magview.bench.tooth_steps import steps_between, tooth_degrees

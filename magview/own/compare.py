@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from magview.bench.apply import new_bench
+from magview.bench.placing import new_bench
 from magview.bench.state import readings
 from magview.forms.entry import Entry, Value
 from magview.forms.typed import written

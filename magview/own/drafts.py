@@ -9,7 +9,7 @@ from pathlib import Path
 from types import MappingProxyType
 from typing import Any
 
-from magview.bench.apply import new_bench
+from magview.bench.placing import new_bench
 from magview.forms import draft as forms
 from magview.forms.entry import Entry, Value
 from magview.own.fields import KINDS, MODELS, Kind, entries

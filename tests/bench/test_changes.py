@@ -9,8 +9,9 @@ import pytest
 
 from magview.bench import actions as do
 from magview.bench.actions import PlaceMagneto, TurnBackplate, TurnScrew
-from magview.bench.apply import apply, new_bench
+from magview.bench.apply import apply
 from magview.bench.changes import changes
+from magview.bench.placing import new_bench
 from magview.spec.language import lengths_in
 from magview.spec.library import find_magneto, shipped_names
 from tests.magnetos import on_the_published_coupling

@@ -5,8 +5,8 @@ from __future__ import annotations
 import pytest
 
 from magview.bench import actions as do
-from magview.bench.apply import new_bench
 from magview.bench.describe import describe
+from magview.bench.placing import new_bench
 from magview.bench.store import Store
 from magview.physics.trials.trial import HowRead, PlateScale, Trial
 from magview.physics.wear.inspection import Inspection

@@ -9,8 +9,9 @@ import numpy as np
 import pytest
 
 from magview.bench.actions import TurnBackplate, TurnRotor, WearHeel
-from magview.bench.apply import apply, new_bench
+from magview.bench.apply import apply
 from magview.bench.events import KINDS, events_deg, nearest_event, next_event, run_step
+from magview.bench.placing import new_bench
 from magview.bench.state import gap_now_mm
 from magview.physics.cam.setting import internal_timing
 from magview.spec.library import find_magneto, shipped_names

@@ -5,7 +5,8 @@ from __future__ import annotations
 import pytest
 
 from magview.bench import actions as do
-from magview.bench.apply import apply, new_bench
+from magview.bench.apply import apply
+from magview.bench.placing import new_bench
 from magview.bench.state import circuit_now, crank_deg, gap_now_mm, opening_deg
 from magview.spec.base import SpecError
 from tests.magnetos import in_thousandths, on_the_published_coupling

@@ -9,7 +9,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from magview.bench.actions import PlaceInstallation, PlaceMagneto, SetBoth, TurnBackplate, TurnRotor, TurnScrew
-from magview.bench.apply import apply, new_bench
+from magview.bench.apply import apply
+from magview.bench.placing import new_bench
 from magview.bench.state import BenchState
 from magview.bench.store import Store
 from magview.job.shift_plan import plan_from

@@ -16,8 +16,9 @@ from hypothesis.stateful import RuleBasedStateMachine, invariant, precondition, 
 
 from magview.bench import actions as do
 from magview.bench import store as store_module
-from magview.bench.apply import apply, new_bench
+from magview.bench.apply import apply
 from magview.bench.autosave import Autosave, dump_state, load_state
+from magview.bench.placing import new_bench
 from magview.bench.state import outdated_inspections
 from magview.bench.store import Redo, Store, Undo
 from magview.physics.trials.trial import HowRead, PlateScale, ReadingErrors, Trial

@@ -9,7 +9,8 @@ import numpy as np
 import pytest
 
 from magview.bench.actions import TurnBackplate, WearHeel
-from magview.bench.apply import apply, new_bench
+from magview.bench.apply import apply
+from magview.bench.placing import new_bench
 from magview.bench.sureness import (
     ENGINE_ROLES,
     INTERNAL_ROLES,

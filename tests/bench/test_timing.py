@@ -22,7 +22,8 @@ from magview.bench.actions import (
     ViewSide,
     WantTiming,
 )
-from magview.bench.apply import apply, new_bench
+from magview.bench.apply import apply
+from magview.bench.placing import new_bench
 from magview.bench.state import BenchState, crank_deg, firing_btdc_deg, opening_deg
 from magview.bench.timing import both_plan, both_words, synchronising, timing_error, timing_plan, timing_verdict
 from magview.bench.tooth_steps import coupling_words, marks_words, step_words, steps_between

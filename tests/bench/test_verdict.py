@@ -8,7 +8,8 @@ import numpy as np
 import pytest
 
 from magview.bench.actions import TurnBackplate, TurnScrew, WearHeel
-from magview.bench.apply import apply, new_bench
+from magview.bench.apply import apply
+from magview.bench.placing import new_bench
 from magview.bench.state import readings
 from magview.bench.verdict import faults, judged_words, mark_words, never_words
 from magview.spec.breaker import EccentricScrew

@@ -8,7 +8,8 @@ from dataclasses import replace
 import pytest
 
 from magview.bench.actions import TurnBackplate, WearHeel
-from magview.bench.apply import apply, new_bench
+from magview.bench.apply import apply
+from magview.bench.placing import new_bench
 from magview.bench.state import readings
 from magview.bench.wear_words import expectation_words, lasting_words, leaving_words, rate_words
 from magview.physics.wear.inspection import Inspection

@@ -102,7 +102,7 @@ from magview.ui.kit.start_order import put_off
 put_off()
 from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QApplication
-from magview.bench.apply import new_bench
+from magview.bench.placing import new_bench
 from magview.spec.library import find_installation
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.shell.window import MainWindow

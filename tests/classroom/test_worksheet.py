@@ -6,7 +6,7 @@ import re
 
 import pytest
 
-from magview.bench.apply import new_bench
+from magview.bench.placing import new_bench
 from magview.classroom.blanks import Cell, blanks
 from magview.classroom.drawings import drawing, has
 from magview.classroom.set_papers import set_key, set_worksheets

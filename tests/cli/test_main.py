@@ -13,7 +13,8 @@ import pytest
 
 from magview.bench.actions import TightenLock, TurnScrew
 from magview.bench.advised import advised, advised_words
-from magview.bench.apply import apply, new_bench
+from magview.bench.apply import apply
+from magview.bench.placing import new_bench
 from magview.bench.state import readings
 from magview.cli.main import main
 from magview.spec.library import find_engine, find_magneto

@@ -15,7 +15,7 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from magview.bench import actions as do
-from magview.bench.apply import new_bench
+from magview.bench.placing import new_bench
 from magview.bench.state import BenchState
 from magview.bench.store import Store
 from magview.curves import adjustment_window as curves_window

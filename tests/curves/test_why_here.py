@@ -8,7 +8,7 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
-from magview.bench.apply import new_bench
+from magview.bench.placing import new_bench
 from magview.bench.state import readings
 from magview.curves.coil import energy_curve
 from magview.curves.why_here import core_flux, why_here, working_lobe

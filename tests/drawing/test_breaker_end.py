@@ -7,7 +7,8 @@ import pytest
 import shapely
 
 from magview.bench.actions import TurnBackplate, TurnRotor, TurnScrew
-from magview.bench.apply import apply, new_bench
+from magview.bench.apply import apply
+from magview.bench.placing import new_bench
 from magview.bench.state import BenchState
 from magview.drawing.breaker_end import PARENTS, breaker_end, pose
 from magview.drawing.shapes import arc_slot, polar, rotate, wrap

@@ -10,7 +10,7 @@ import numpy as np
 import pytest
 import shapely
 
-from magview.bench.apply import new_bench
+from magview.bench.placing import new_bench
 from magview.drawing.breaker_end import breaker_layout
 from magview.drawing.breaker_glass import EDGE_HEIGHT_MM
 from magview.drawing.breaker_hero import Shown, breaker_scene

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from magview.bench.apply import new_bench
+from magview.bench.placing import new_bench
 from magview.drawing.breaker_end import breaker_end
 from magview.drawing.captions import CAPTIONS, ENDS
 from magview.drawing.crank_end import crank_end

@@ -7,7 +7,7 @@ import re
 
 import pytest
 
-from magview.bench.apply import new_bench
+from magview.bench.placing import new_bench
 from magview.bench.state import Mounting
 from magview.classroom.drawings import drawing
 from magview.drawing.coupling_on_paper import coupling_svg

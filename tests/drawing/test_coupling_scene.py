@@ -8,7 +8,8 @@ import numpy as np
 import pytest
 
 from magview.bench.actions import MoveTeeth
-from magview.bench.apply import apply, new_bench
+from magview.bench.apply import apply
+from magview.bench.placing import new_bench
 from magview.bench.timing import timing_plan
 from magview.drawing.coupling_scene import ALONG_A, ALONG_B, after_move, coupling_scene, sweep
 from magview.drawing.drive_end import drive_pose

@@ -22,7 +22,7 @@ from magview.bench.actions import (
     TurnRotor,
     ViewSide,
 )
-from magview.bench.apply import apply, new_bench
+from magview.bench.apply import apply
 from magview.bench.apply_lead import with_fault
 from magview.bench.lead_words import (
     lamp_words,
@@ -33,6 +33,7 @@ from magview.bench.lead_words import (
     tab_words,
     terminal_meter_words,
 )
+from magview.bench.placing import new_bench
 from magview.bench.state import circuit_now
 from magview.drawing.lead_picture import CONTACTS_X, FOOT, HEIGHT, RAIL, WIDTH, lead_picture, shows_other
 from magview.physics.electric.circuit import Lead

@@ -8,7 +8,7 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
-from magview.bench.apply import new_bench
+from magview.bench.placing import new_bench
 from magview.bench.state import BenchState
 from magview.bench.words import breaker_end_sense
 from magview.curves.why_here import core_flux

@@ -16,7 +16,7 @@ import signal
 import sys
 from pathlib import Path
 
-from magview.bench.apply import new_bench
+from magview.bench.placing import new_bench
 from magview.job import from_bench
 from magview.job.sheet import change_in, new_job
 from magview.job.store import JobStore

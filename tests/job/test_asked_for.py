@@ -6,7 +6,7 @@ import json
 
 import pytest
 
-from magview.bench.apply import new_bench
+from magview.bench.placing import new_bench
 from magview.cli.main import main
 from magview.job import from_bench, judge
 from magview.job.document import document

@@ -13,7 +13,8 @@ from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
 from magview.bench.actions import ReadLamp, SetBoth
-from magview.bench.apply import apply, new_bench
+from magview.bench.apply import apply
+from magview.bench.placing import new_bench
 from magview.bench.state import BenchState
 from magview.job import derived, from_bench, judge, status
 from magview.job.document import document

@@ -21,7 +21,8 @@ from magview.bench.actions import (
     TurnCrank,
     WearHeel,
 )
-from magview.bench.apply import apply, new_bench
+from magview.bench.apply import apply
+from magview.bench.placing import new_bench
 from magview.bench.state import firing_btdc_deg
 from magview.bench.sureness import INTERNAL_ROLES, read_internal, tool_for
 from magview.job import from_bench

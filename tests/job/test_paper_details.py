@@ -8,7 +8,8 @@ import re
 import pytest
 
 from magview.bench.actions import SetBoth
-from magview.bench.apply import apply, new_bench
+from magview.bench.apply import apply
+from magview.bench.placing import new_bench
 from magview.bench.state import readings
 from magview.drawing import svg
 from magview.job import from_bench

@@ -17,7 +17,7 @@ from hypothesis import settings
 from hypothesis import strategies as st
 from hypothesis.stateful import RuleBasedStateMachine, invariant, rule
 
-from magview.bench.apply import new_bench
+from magview.bench.placing import new_bench
 from magview.job import from_bench
 from magview.job.library import read_job
 from magview.job.sheet import change, change_in, new_job

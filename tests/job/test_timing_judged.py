@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from magview.bench.apply import new_bench
+from magview.bench.placing import new_bench
 from magview.job import from_bench, judge, status
 from magview.job.document import document
 from magview.job.sheet import change, change_in

@@ -19,8 +19,8 @@ def main(code: str, name: str, folder: str, home: str) -> None:
     from PySide6.QtWidgets import QApplication
 
     app = QApplication([])
-    from magview.bench.apply import new_bench
     from magview.bench.autosave import Autosave
+    from magview.bench.placing import new_bench
     from magview.spec.library import find_magneto
     from magview.ui.kit.bench_model import BenchModel
     from magview.ui.kit.look import Look

@@ -101,7 +101,7 @@ class Mechanic:
 
 def open_bench(installation: Installation) -> MainWindow:
     """The main window in a process of its own."""
-    from magview.bench.apply import new_bench
+    from magview.bench.placing import new_bench
     from magview.ui.kit.bench_model import BenchModel
     from magview.ui.kit.look import Look
     from magview.ui.kit.theme import LIGHT

@@ -11,7 +11,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from magview.bench.apply import new_bench
+from magview.bench.placing import new_bench
 from magview.bench.state import BenchState
 from magview.classroom.blanks import offset_words
 from magview.classroom.drawings import drawing, mark_svg

@@ -16,8 +16,9 @@ import numpy as np
 import pytest
 
 from magview.bench.actions import MoveTeeth, ReadLamp, TurnBackplate, TurnCrank, ViewSide
-from magview.bench.apply import apply, new_bench
+from magview.bench.apply import apply
 from magview.bench.conditions import Condition, conditions, conditions_at_opening
+from magview.bench.placing import new_bench
 from magview.spec.library import find_installation, shipped_names
 
 INSTALLATIONS = {name: find_installation(name) for name in shipped_names("installations")}

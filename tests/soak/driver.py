@@ -56,7 +56,7 @@ from PySide6.QtWidgets import (
 from shiboken6 import isValid
 
 import magview
-from magview.bench.apply import new_bench
+from magview.bench.placing import new_bench
 from magview.spec.language import speak_through, tr
 from magview.spec.library import find_installation, resources, shipped_names
 from magview.ui.kit.bench_model import BenchModel

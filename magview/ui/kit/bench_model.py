@@ -4,22 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QElapsedTimer, QObject, QTimer, Signal
 
-from magview.bench.actions import (
-    Action,
-    Advance,
-    HoldRotor,
-    LetGo,
-    LoadTrain,
-    MountMagneto,
-    MoveTeeth,
-    PlaceInstallation,
-    PlaceMagneto,
-    ReadLamp,
-    SettleRotor,
-    TurnCrank,
-    TurnRotor,
-    ViewSide,
-)
+from magview.bench import actions as do
 from magview.bench.events import next_event, run_step
 from magview.bench.state import BenchState, swing_limits_deg
 from magview.bench.store import Store
@@ -31,12 +16,6 @@ from magview.ui.kit.pictured import Pictured
 FRAME_MS = 16
 _MOST_STEPS = round(0.1 / STEP_S)
 """After a pause of the screen the clock does not catch up by more than this."""
-
-
-_MOVES_ROTOR = (
-    TurnRotor, HoldRotor, LetGo, SettleRotor, TurnCrank, LoadTrain, MountMagneto, MoveTeeth, ReadLamp, ViewSide,
-    PlaceMagneto, PlaceInstallation,
-)  # fmt: skip
 
 
 class BenchModel(Pictured):
@@ -73,11 +52,11 @@ class BenchModel(Pictured):
         """Whether the rotor is being run."""
         return self._run is not None
 
-    def send(self, action: Action, gesture: object = None) -> bool:
+    def send(self, action: do.Action, gesture: object = None) -> bool:
         """Take an action; False, with `refused` emitted, where it cannot be taken."""
-        if isinstance(action, LetGo) and self.reduced_motion:
-            action = SettleRotor()
-        if self._run is not None and gesture != self._run[2] and isinstance(action, _MOVES_ROTOR):
+        if isinstance(action, do.LetGo) and self.reduced_motion:
+            action = do.SettleRotor()
+        if self._run is not None and gesture != self._run[2] and isinstance(action, do.MovesRotor):
             self.stop()  # a hand on it ends the run
         try:
             self._store.send(action, gesture)
@@ -111,7 +90,7 @@ class BenchModel(Pictured):
         if self.reduced_motion and stop_at is not None:
             to, reached = run_step(self.state, 360.0 * 10 * (1 if speed_deg_s >= 0 else -1), stop_at)
             if reached:
-                self.send(TurnRotor(to), self._run[2])
+                self.send(do.TurnRotor(to), self._run[2])
             self._end_run(stop_at if reached else "")
             return
         self._pace()
@@ -161,11 +140,11 @@ class BenchModel(Pictured):
         if self._run is not None:
             speed, stop_at, gesture = self._run
             to, reached = run_step(self.state, speed * min(seconds, 0.1), stop_at)
-            self.send(TurnRotor(to), gesture)
+            self.send(do.TurnRotor(to), gesture)
             if reached:
                 self._end_run(stop_at or "")
         elif self._swinging():
             if self.reduced_motion:
-                self.send(SettleRotor())
+                self.send(do.SettleRotor())
             else:
-                self.send(Advance(max(1, min(round(seconds / STEP_S), _MOST_STEPS))))
+                self.send(do.Advance(max(1, min(round(seconds / STEP_S), _MOST_STEPS))))

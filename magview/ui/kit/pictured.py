@@ -8,7 +8,7 @@ from itertools import count
 
 from PySide6.QtCore import QObject, Signal
 
-from magview.bench.actions import Action, TurnCrank
+from magview.bench import actions as do
 from magview.bench.state import BenchState, crank_deg
 
 
@@ -29,7 +29,7 @@ class Pictured(QObject):
         """The present state."""
         raise NotImplementedError
 
-    def send(self, action: Action, gesture: object = None) -> bool:
+    def send(self, action: do.Action, gesture: object = None) -> bool:
         """Take an action; False, with `refused` emitted, where it cannot be taken."""
         raise NotImplementedError
 
@@ -49,7 +49,7 @@ class Pictured(QObject):
     def turn_crank(self, degrees: float) -> None:
         """Turn the crank on by so much [crank deg], where there is one."""
         if self.state.engaged is not None:
-            self.send(TurnCrank(crank_deg(self.state) + degrees))
+            self.send(do.TurnCrank(crank_deg(self.state) + degrees))
 
     def grip(self, gripped: bool) -> None:
         """A hand is on the rotor while it is dragged."""

@@ -1,19 +1,25 @@
-"""What makes the start quick without changing what is done: the order of imports, and dead objects looked for later.
+"""Quick start without a change in what is done: imports put off or ordered, dead objects looked for later.
 
 PySide reads the source text of every module that is imported after it (to see whether it names PySide), so what needs
-no Qt comes before. Nearly all that a start makes stays for good, and Python's search for dead objects, which looks
-through it again and again, costs a twentieth of the start and pauses of its own.
+no Qt comes before. The first picture needs no action; Python takes some 0.5 ms to make a frozen dataclass, and there
+are forty of them. Nearly all that a start makes stays for good, and Python's search for dead objects, which looks
+through it again and again, costs a twentieth of the start and pauses of its own. Figures: tests/benchmarks/README.md.
 """
 
 from __future__ import annotations
 
 import gc
+import sys
 from importlib import import_module
+from importlib.util import LazyLoader, find_spec, module_from_spec
+
+_AT_FIRST_USE = ("magview.bench.actions", "magview.bench.apply", "magview.bench.describe")
+"""Modules that load when something of them is first asked for, wherever they are imported as modules."""
 
 _WITHOUT_QT = (
     "magview.bench.autosave",
+    "magview.bench.placing",
     "magview.bench.store",
-    "magview.bench.describe",
     "magview.bench.verdict",
     "magview.drawing.breaker_end",
     "magview.drawing.crank_end",
@@ -30,7 +36,9 @@ def put_off() -> None:
 
 
 def bring_forward() -> None:
-    """Import what the window needs beside Qt; before Qt."""
+    """Import what the window needs beside Qt, and put off what it does not; before Qt."""
+    for name in _AT_FIRST_USE:
+        _load_at_first_use(name)
     for name in _WITHOUT_QT:
         import_module(name)
 
@@ -40,3 +48,14 @@ def resume() -> None:
     if not gc.isenabled():
         gc.freeze()
         gc.enable()
+
+
+def _load_at_first_use(name: str) -> None:
+    spec = find_spec(name)
+    if name in sys.modules or spec is None or spec.loader is None:
+        return
+    spec.loader = LazyLoader(spec.loader)
+    module = sys.modules[name] = module_from_spec(spec)
+    spec.loader.exec_module(module)
+    package, _, short = name.rpartition(".")
+    setattr(import_module(package), short, module)  # where it stands already, an import asks no further

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, Qt, Signal
 from PySide6.QtWidgets import QMessageBox
 
-from magview.bench.apply import new_bench
+from magview.bench.placing import new_bench
 from magview.bench.state import BenchState
 from magview.own.compare import shipped_item
 from magview.own.drafts import Draft, Item, draft_of

@@ -13,7 +13,7 @@ from PySide6.QtWidgets import (
 )
 
 from magview.bench.actions import PlaceInstallation, PlaceMagneto
-from magview.bench.apply import new_bench
+from magview.bench.placing import new_bench
 from magview.own.compare import differences, nearest, results, shipped_item, warnings
 from magview.own.drafts import Item, shipped_kind
 from magview.own.fields import Kind, entries

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from PySide6.QtCore import QPointF
 
-from magview.bench.actions import Action, TurnBackplate, TurnRotor, TurnScrew
+from magview.bench import actions as do
 from magview.bench.state import BenchState
 from magview.drawing.scene import Value
 from magview.spec.language import marked
@@ -56,8 +56,8 @@ def value_of(state: BenchState, hand: str) -> float:
     return {"rotor": state.rotor_deg, "plate": state.backplate_deg, "screw": state.screw_deg}[hand]
 
 
-def turning(hand: str, value: float) -> Action:
+def turning(hand: str, value: float) -> do.Action:
     """The action that turns a part to a place [deg]."""
     if hand == "rotor":
-        return TurnRotor(value)
-    return TurnBackplate(value) if hand == "plate" else TurnScrew(value)
+        return do.TurnRotor(value)
+    return do.TurnBackplate(value) if hand == "plate" else do.TurnScrew(value)

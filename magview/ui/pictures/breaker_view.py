@@ -8,7 +8,7 @@ from PySide6.QtCore import QEvent, QPointF, QRectF, QSizeF, Qt, Signal
 from PySide6.QtGui import QColor, QCursor, QFontInfo, QFontMetricsF, QKeyEvent, QMouseEvent, QPainter, QPen
 from PySide6.QtWidgets import QWidget
 
-from magview.bench.actions import HoldRotor, LetGo
+from magview.bench import actions as do
 from magview.bench.events import nearest_event
 from magview.bench.state import BenchState
 from magview.bench.words import direction_word
@@ -376,7 +376,7 @@ class BreakerView(PictureView):
         elif key == Qt.Key.Key_L and not event.isAutoRepeat():
             self.hold_lens(QPointF(self.viewport().mapFromGlobal(QCursor.pos())))
         elif key == Qt.Key.Key_Space:
-            self._model.send(LetGo() if self._model.state.held else HoldRotor())
+            self._model.send(do.LetGo() if self._model.state.held else do.HoldRotor())
         else:
             super().keyPressEvent(event)
 

@@ -16,7 +16,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QWidget
 
-from magview.bench.actions import TurnCrank
+from magview.bench import actions as do
 from magview.bench.state import BenchState, Engaged, crank_deg, firing_btdc_deg
 from magview.drawing.crank_end import PARENTS, CrankEnd, CrankPose, crank_end, crank_pose, disc_point, engine_sense
 from magview.physics.engine.crank import piston_drop_mm
@@ -303,7 +303,7 @@ class CrankView(PictureView):
         moved = (bearing - self._drag.last_bearing + 180.0) % 360.0 - 180.0
         self._drag.last_bearing = bearing
         self._drag.crank += moved * engine_sense(engaged.installation.engine)
-        self._model.send(TurnCrank(self._drag.crank), self._drag.gesture)
+        self._model.send(do.TurnCrank(self._drag.crank), self._drag.gesture)
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
         """Let go."""

@@ -19,7 +19,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QWidget
 
-from magview.bench.actions import MoveTeeth, TurnCrank
+from magview.bench import actions as do
 from magview.bench.state import BenchState, Engaged, Mounting, crank_deg, same_but_worn
 from magview.bench.tooth_steps import coupling_words, marks_words
 from magview.bench.words import direction_word, drive_end_sense
@@ -293,11 +293,11 @@ class DriveView(PictureView):
         turned = drag.turned * drive_end_sense(state.magneto)
         coupling, (i, j) = engaged.installation.coupling, drag.start
         if drag.group == "flange":
-            self._model.send(TurnCrank(drag.start_crank + turned / engaged.ratio), drag.gesture)
+            self._model.send(do.TurnCrank(drag.start_crank + turned / engaged.ratio), drag.gesture)
         elif drag.group == "disc":
-            self._model.send(MoveTeeth(i, j + round(turned * coupling.drive_teeth / 360.0)), drag.gesture)
+            self._model.send(do.MoveTeeth(i, j + round(turned * coupling.drive_teeth / 360.0)), drag.gesture)
         else:
-            self._model.send(MoveTeeth(i + round(turned * coupling.magneto_teeth / 360.0), j), drag.gesture)
+            self._model.send(do.MoveTeeth(i + round(turned * coupling.magneto_teeth / 360.0), j), drag.gesture)
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
         """Let go."""
@@ -316,7 +316,7 @@ class DriveView(PictureView):
         if engaged is not None and key in teeth:
             i, j = teeth[key]
             at = engaged.mounting
-            self._model.send(MoveTeeth(at.magneto_teeth + i, at.disc_teeth + j))
+            self._model.send(do.MoveTeeth(at.magneto_teeth + i, at.disc_teeth + j))
         elif engaged is not None and key in crank:
             self.turn(crank[key] * step_factor(event.modifiers()))
         else:

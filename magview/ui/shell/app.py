@@ -13,8 +13,8 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Qt, QTimer
 from PySide6.QtWidgets import QApplication
 
-from magview.bench.apply import placed
 from magview.bench.autosave import Autosave
+from magview.bench.placing import placed
 from magview.spec.engine import Installation
 from magview.spec.language import tr
 from magview.spec.library import resources

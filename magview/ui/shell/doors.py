@@ -9,7 +9,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QMainWindow
 
 from magview import __version__
-from magview.bench.actions import PlaceInstallation, PlaceMagneto
+from magview.bench import actions as do
 from magview.bench.autosave import Autosave
 from magview.spec.base import SpecError
 from magview.spec.files import read_bench_item, write_model
@@ -137,9 +137,9 @@ class Doors(QMainWindow):
         """Put a shipped magneto on the bench, on its shipped engine."""
         installation = shipped_installation_of(name)
         if installation is None:
-            self.model.send(PlaceMagneto(find_magneto(name)))
+            self.model.send(do.PlaceMagneto(find_magneto(name)))
         else:
-            self.model.send(PlaceInstallation(find_installation(installation)))
+            self.model.send(do.PlaceInstallation(find_installation(installation)))
 
     def open_file(self) -> None:
         """Ask for a file and put it on the bench."""
@@ -155,7 +155,7 @@ class Doors(QMainWindow):
         self.model.refused.connect(refusals.append)
         try:
             item = read_bench_item(path)
-            self.model.send(PlaceMagneto(item) if isinstance(item, Magneto) else PlaceInstallation(item))
+            self.model.send(do.PlaceMagneto(item) if isinstance(item, Magneto) else do.PlaceInstallation(item))
         except SpecError as error:
             refusals.append(str(error))
         finally:

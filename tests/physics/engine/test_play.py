@@ -11,7 +11,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from magview.bench import actions as do
-from magview.bench.apply import apply, new_bench
+from magview.bench.apply import apply
+from magview.bench.placing import new_bench
 from magview.bench.state import crank_deg
 from magview.physics.electric.magnet import STEP_S, rest_deg, swing
 from magview.physics.engine.play import Play

@@ -15,7 +15,7 @@ from PySide6.QtCore import QEvent, QLocale, QObject, QSettings, QTranslator
 from PySide6.QtWidgets import QApplication, QWidget
 from shiboken6 import isValid
 
-from magview.bench.apply import new_bench
+from magview.bench.placing import new_bench
 from magview.practice.library import find_exercise, find_lesson
 from magview.practice.state import true_gap_mm, true_readings
 from magview.spec.files import read_magneto

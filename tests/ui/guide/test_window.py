@@ -146,7 +146,7 @@ def test_the_window_starts_without_it():
         "import os, sys\n"
         "os.environ['QT_QPA_PLATFORM'] = 'offscreen'\n"
         "from PySide6.QtWidgets import QApplication\n"
-        "from magview.bench.apply import new_bench\n"
+        "from magview.bench.placing import new_bench\n"
         "from magview.spec.library import find_magneto\n"
         "from magview.ui.kit.bench_model import BenchModel\n"
         "from magview.ui.shell.window import MainWindow\n"

@@ -33,7 +33,7 @@ from PySide6.QtWidgets import (
 )
 
 from magview.bench.actions import ReadLamp, TurnBackplate
-from magview.bench.apply import new_bench
+from magview.bench.placing import new_bench
 from magview.spec import language as spoken_language
 from magview.spec.language import speak_through, tr
 from magview.spec.library import find_installation

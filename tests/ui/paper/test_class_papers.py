@@ -11,7 +11,7 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
-from magview.bench.apply import new_bench
+from magview.bench.placing import new_bench
 from magview.classroom.worksheet import answer_key, answers, handout, parts_sheet, worksheet
 from magview.drawing.captions import CAPTIONS
 from magview.practice.library import find_exercise

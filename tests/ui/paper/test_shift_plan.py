@@ -11,7 +11,8 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QFileDialog
 
 from magview.bench.actions import MoveTeeth, PaintMarks, PlaceMagneto, ReadLamp, ViewSide
-from magview.bench.apply import apply, new_bench
+from magview.bench.apply import apply
+from magview.bench.placing import new_bench
 from magview.job.sheet import CAUTIONS
 from magview.job.shift_plan import ShiftPlan, plan_from, plan_of, shift_documents
 from magview.paper.blocks import BOX, Block, Heading, PaperSize, Pictures, Table

@@ -203,7 +203,7 @@ def test_a_run_stops_exactly_at_what_it_runs_to(open_window, kind, speed):
 
 
 def test_events_are_where_the_readings_say():
-    from magview.bench.apply import new_bench
+    from magview.bench.placing import new_bench
     from magview.spec.library import find_magneto
 
     state = new_bench(find_magneto("nine-radial"))
@@ -361,7 +361,7 @@ def test_the_scale_bar_is_a_round_length_that_fits():
 
 
 def test_the_bench_is_kept_and_forgotten_at_an_orderly_end(open_window, tmp_path, qtbot):
-    from magview.bench.apply import new_bench
+    from magview.bench.placing import new_bench
     from magview.spec.library import find_magneto
     from magview.ui.kit.bench_model import BenchModel
     from magview.ui.kit.look import Look

@@ -6,7 +6,7 @@ import numpy as np
 import pytest
 from PySide6.QtCore import QPointF, QRectF
 
-from magview.bench.apply import new_bench
+from magview.bench.placing import new_bench
 from magview.drawing.scene import frame_of
 from magview.drawing.shaft_section import DISC, ROTOR
 from magview.spec.library import find_installation

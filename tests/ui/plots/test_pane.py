@@ -12,7 +12,7 @@ from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QApplication, QLabel, QPushButton, QSlider, QSpinBox
 
 from magview.bench import actions as do
-from magview.bench.apply import new_bench
+from magview.bench.placing import new_bench
 from magview.bench.state import readings
 from magview.spec.library import find_installation, shipped_names
 from magview.ui.kit.bench_model import BenchModel

@@ -9,7 +9,7 @@ import sys
 import pytest
 from PySide6.QtCore import QEvent, QObject
 
-from magview.bench.apply import new_bench
+from magview.bench.placing import new_bench
 from magview.spec.library import find_installation
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.look import Look
