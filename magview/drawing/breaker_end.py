@@ -68,11 +68,7 @@ class BreakerEnd:
     plain: bool
     """Whether the arm is drawn in plain proportions because the file leaves them out."""
     contact: Point
-    """Middle of the fixed contact's face with plate and screw at 0, and…"""
-    opening: Point
-    """…the unit direction in which the moving contact leaves it."""
-    contact_half_mm: float
-    """Half the width of a contact's face."""
+    """Middle of the fixed contact's face with plate and screw at 0."""
     mark_numbers: tuple[Point, ...]
     """Where the number of each rim mark stands [mm]: a little before its mark, lobe 1 first."""
 
@@ -222,7 +218,7 @@ class BreakerLayout:
             *self._arm(pivot),
             *self._front(),
         ]
-        face, ahead = self.at(contact_arm, 0.0), self.at(contact_arm, 1.0)
+        face = self.at(contact_arm, 0.0)
         slot = self.turned(CLAMPS_DEG[0])
         names = {
             "rotor": ("rotor", _point(polar(sum(RING) / 2 * self.rim_outer, 0.0))),
@@ -248,8 +244,6 @@ class BreakerLayout:
             extent_mm=1.32 * self.rim_outer,
             plain=self.arms.plain,
             contact=_point(face),
-            opening=_point(ahead - face),
-            contact_half_mm=2.3 * k,
             mark_numbers=tuple(
                 _point(polar(self.number_radius, b - NUMBER_BEFORE_DEG * self.sense)) for b in self.marks
             ),

@@ -59,7 +59,7 @@ def sight(layout: BreakerLayout, now: Pose) -> Sight:
     return Sight(lobe, degrees, mm)
 
 
-def parallax_mm(eye_deg: float) -> float:
+def seen_past_mm(eye_deg: float) -> float:
     """How far past its place the edge seems to stand [mm]: an eye behind it sees it further on, one ahead short."""
     return EDGE_HEIGHT_MM * math.tan(math.radians(eye_deg))
 
@@ -74,7 +74,7 @@ def glass(layout: BreakerLayout, at: Sight, eye_deg: float) -> Glass:
         Piece("tolerance", (band,), Style("good", "good", fill_alpha=0.28)),
         Piece("rim mark", (mark,), Style(line="ink", width_px=2.4), closed=False),
     ]
-    seen = side * (at.past_mm + parallax_mm(eye_deg))
+    seen = side * (at.past_mm + seen_past_mm(eye_deg))
     if abs(seen) < 1.2 * half:
         if eye_deg:
             true = side * at.past_mm

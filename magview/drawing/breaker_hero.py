@@ -14,7 +14,7 @@ import numpy as np
 
 from magview.bench.state import BenchState
 from magview.drawing.breaker_end import NUMBER_BEFORE_DEG, RING, SHOES, BreakerLayout, Pose, breaker_layout, pose_at
-from magview.drawing.breaker_glass import Sight, glass, sight
+from magview.drawing.breaker_glass import Sight, glass, seen_past_mm, sight
 from magview.drawing.breaker_names import naming, readings_at_parts, texts
 from magview.drawing.breaker_pieces import CONTACT_HEAD, breaker_pieces, screws
 from magview.drawing.scene import (
@@ -114,7 +114,8 @@ def _groups(layout: BreakerLayout, now: Pose, options: Options) -> tuple[Group, 
     turns = now.turns_deg
     kept = _kept(layout, options.hidden, options.still_motion)
     pivot, screw = screws(layout)["pivot"], screws(layout)["contact screw"]
-    plate, rotor = Turn(turns["plate"]), Turn(turns["rotor"])
+    plate, rotor, cam = Turn(turns["plate"]), Turn(turns["rotor"]), Turn(turns["cam"])
+    aside = _aside(layout, seen_past_mm(options.eye_deg))
     placed: tuple[tuple[str, Layer, tuple[Turn, ...]], ...] = (
         ("case", "ground", ()),
         ("plate", "plate", (plate,)),
@@ -125,12 +126,24 @@ def _groups(layout: BreakerLayout, now: Pose, options: Options) -> tuple[Group, 
         ("contact screw", "plate", (Turn(turns["screw"], screw), plate)),
         ("rotor", "moving", (rotor,)),
         ("chevrons", "moving", (rotor,)),
-        ("cam", "moving", (Turn(turns["cam"]),)),
-        ("straightedge", "moving", (Turn(turns["cam"]),)),
+        ("cam", "moving", (cam,)),
+        ("straightedge", "moving", (*aside, cam)),
         ("arm", "moving", (Turn(turns["arm"], pivot), plate)),
         ("pivots", "moving", (plate,)),
     )
     return tuple(Group(name, layer, kept[name], turned) for name, layer, turned in placed)
+
+
+_FAR_MM = 1e6
+"""A turn about a point so far off is a move to one side."""
+
+
+def _aside(layout: BreakerLayout, past_mm: float) -> tuple[Turn, ...]:
+    """The straightedge as an eye beside it sees it: as a whole so far past its place [mm]."""
+    if not past_mm:
+        return ()
+    far = _polar(_FAR_MM, layout.step_bearing() + 180.0)
+    return (Turn(layout.sense * math.degrees(past_mm / _FAR_MM), far),)
 
 
 # ---------------------------------------------------------------------- words on parts

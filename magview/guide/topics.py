@@ -8,7 +8,7 @@ TOPICS = {
     "PracticeWindow": "practice",
     # The bench.
     "BreakerView": "pictures#breaker-end",
-    "ContactView": "pictures#the-contacts-magnified",
+    "ContactView": "pictures#why-the-contacts-part",
     "DriveView": "pictures#drive-end",
     "CrankView": "pictures#crank-and-piston",
     "SettingPanel": "internal-timing",

@@ -10,6 +10,7 @@ import math
 
 from magview.bench.lead_words import BURNS
 from magview.bench.state import crank_deg
+from magview.drawing.breaker_glass import seen_past_mm
 from magview.physics.cam.setting import internal_timing
 from magview.physics.electric.circuit import TerminalSays
 from magview.physics.engine.crank import strokes
@@ -19,9 +20,6 @@ from magview.practice.state import Feel, Practice, Said, true_circuit, true_gap_
 from magview.spec.base import SpecError
 from magview.spec.language import marked, tr
 from magview.spec.units import MM_PER_INCH, MM_PER_THOU
-
-EDGE_HEIGHT_MM = 2.0
-"""The sight edge lies this far above the rim: looked at from the side, it seems to stand elsewhere."""
 
 MOST_EYE_DEG = 40.0
 SQUARE_EYE_DEG = 5.0
@@ -95,7 +93,7 @@ def parallax_mm(practice: Practice) -> float:
 
     The line of sight slopes from the eye through the edge down to the rim, away from the eye.
     """
-    return EDGE_HEIGHT_MM * math.tan(math.radians(practice.eye_deg))
+    return seen_past_mm(practice.eye_deg)
 
 
 def edge_mm(practice: Practice) -> tuple[float, int] | None:

@@ -24,8 +24,10 @@ from PySide6.QtWidgets import QApplication
 
 from magview.bench.actions import TurnRotor
 from magview.drawing.breaker_end import PARENTS, breaker_end, pose
+from magview.drawing.scene import frame_of
 from magview.drawing.shapes import rotate
 from magview.ui.kit.theme import PATTERNS
+from magview.ui.pictures.scene_painter import ScenePainter, base_of, turned
 
 WIDTH, HEIGHT = 1000, 800
 MOVING = {"rotor", "cam", "arm"}
@@ -72,20 +74,22 @@ def medians_in_turns(actions, rounds: int) -> list[float]:
 
 
 def bare_painter(view):
-    """Fill and stroke the same paths, placed by their groups' own transforms, with a bare QPainter."""
-    items = [
-        i for i in view.scene().items(Qt.SortOrder.AscendingOrder) if hasattr(i, "path") and not i.path().isEmpty()
-    ]
+    """Fill and stroke the same paths, placed by their groups' own turns, with a bare QPainter."""
+    scene, painter_of_scenes = view.picture, ScenePainter(view.look.theme)
     image = QImage(WIDTH, HEIGHT, QImage.Format.Format_RGB32)
-    placed = [(i.path(), i.pen(), i.brush(), i) for i in items]
+    base = base_of(frame_of(scene, WIDTH, HEIGHT, 13.0))
+    placed = [
+        (painter_of_scenes.path_of(piece), *painter_of_scenes.tools_of(piece.style), turned(group.turns) * base)
+        for group in scene.groups
+        for piece in group.pieces
+    ]
 
     def paint(_: int) -> None:
         image.fill(0xFFFFFF)
         painter = QPainter(image)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        base = view.viewportTransform()
-        for path, pen, brush, item in placed:
-            painter.setTransform(item.sceneTransform() * base)
+        for path, pen, brush, where in placed:
+            painter.setTransform(where)
             painter.setPen(pen)
             painter.setBrush(brush)
             painter.drawPath(path)

@@ -52,9 +52,7 @@ def test_a_frame_against_a_bare_painter_on_the_same_paths(picture, at, benchmark
     scene = make(Shown(magneto, 20.0))
     base = base_of(frame_of(scene, width, height, em))
     paths = [
-        (ours._path_of(piece), *ours._tools_of(piece.style), group)  # noqa: SLF001
-        for group in scene.groups
-        for piece in group.pieces
+        (ours.path_of(piece), *ours.tools_of(piece.style), group) for group in scene.groups for piece in group.pieces
     ]
 
     def bare(_: int) -> None:

@@ -243,6 +243,19 @@ def test_an_eye_ahead_of_the_edge_sees_it_short(magneto):
     assert seen(-12.0)[0] < 0.0
 
 
+@of_each
+def test_the_whole_bar_is_drawn_where_the_eye_sees_it(magneto):
+    """Moved sideways by height · tan(eye), parallel to itself; its own mark stays where it is."""
+    for rotor, eye in ((0.0, 20.0), (130.0, -31.0)):
+        square, beside = (breaker_scene(Shown(magneto, rotor), Options(eye_deg=e)) for e in (0.0, eye))
+        (bar,), (seen,) = (drawn(s, "straightedge", "straightedge", "steel_high") for s in (square, beside))
+        edge, with_rotation = bar[0] - bar[1], sense_of(magneto)
+        ahead = with_rotation * np.array([edge[1], -edge[0]]) / math.hypot(*edge)
+        moved = EDGE_HEIGHT_MM * math.tan(math.radians(eye))
+        assert seen - bar == pytest.approx(np.outer(np.ones(4), moved * ahead), abs=1e-3)
+        assert mark_bearings(square) == mark_bearings(beside)
+
+
 def test_the_mark_read_is_the_nearest_and_its_number_stands_in_a_disc():
     magneto = find_magneto("nine-radial")
     for lobe, place in enumerate(internal_timing(magneto).places_deg.tolist(), 1):

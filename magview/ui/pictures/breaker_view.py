@@ -11,16 +11,14 @@ from PySide6.QtWidgets import QWidget
 from magview.bench import actions as do
 from magview.bench.events import nearest_event
 from magview.bench.state import BenchState
-from magview.bench.words import direction_word
 from magview.drawing.breaker_end import PARENTS, STILL, BreakerEnd, Pose, breaker_end, pose
 from magview.drawing.breaker_hero import Shown, breaker_scene
 from magview.drawing.scene import Frame, Hand, Options, Scene, frame_of, hand_at
-from magview.spec.language import format_angle, format_length, tr
+from magview.spec.language import tr
 from magview.ui.kit.look import Look
 from magview.ui.kit.pictured import Pictured
 from magview.ui.pictures.breaker_hands import (
     CALM_PX,
-    HANDS,
     HANDS_OF_VALUES,
     LENS_FACTOR,
     PARTS_IN_HAND,
@@ -31,6 +29,7 @@ from magview.ui.pictures.breaker_hands import (
     turning,
     value_of,
 )
+from magview.ui.pictures.breaker_words import description, remark, to_scale
 from magview.ui.pictures.picture_view import PictureView, bearing_about, step_factor
 from magview.ui.pictures.scene import PictureScene
 from magview.ui.pictures.scene_painter import ScenePainter
@@ -64,6 +63,7 @@ class BreakerView(PictureView):
         self._exaggeration = 1.0
         self._snapped = ""
         self._outlined = ""
+        self._eye_deg = 0.0
         self._hovering = ""
         """The part the pointer is over."""
         self._named: frozenset[str] | None = None
@@ -103,7 +103,7 @@ class BreakerView(PictureView):
             self.numbers, self.look.inches, self._names, self._named,
             hovering=self._outlined or (hand if self._drag is not None else self._hovering),
             in_hand=hand if self.hasFocus() else "",
-            hidden=self._picture.hidden, mirrored=self.mirrored, remark=self._remark(),
+            hidden=self._picture.hidden, mirrored=self.mirrored, remark=remark(self._model.state), eye_deg=self._eye_deg,
         )  # fmt: skip
         return breaker_scene(Shown.of(state, self._exaggeration), options)
 
@@ -126,38 +126,9 @@ class BreakerView(PictureView):
         self._picture.turn(now.turns_deg)
         if self.follows_contacts and self.zoom > 1.0:
             self.look_at(self._picture.to_scene("stop", drawing.contact))
-        self.setAccessibleDescription(self._description(state, now))
+        gap_mm = now.gap_mm if self.numbers else None
+        self.setAccessibleDescription(description(state, gap_mm, self._hand, self.mirrored))
         self.viewport().update()
-
-    def _description(self, state: BenchState, now: Pose) -> str:
-        seen = (
-            tr("Seen from the drive end, through the magneto, rotation {way}.", way=self._way(state))
-            if self.mirrored
-            else tr("Seen from the breaker end, rotation {way}.", way=self._way(state))
-        )
-        in_hand = tr("In hand: {part}.", part=tr(HANDS[self._hand]))
-        if not self.numbers:
-            return f"{seen} {tr('Rotor held.') if state.held else tr('Rotor let go.')} {in_hand}"
-        places = {
-            "rotor": format_angle(state.rotor_deg),
-            "backplate": format_angle(state.backplate_deg, True),
-            "screw": format_angle(state.screw_deg, True),
-            "contacts": tr("contacts closed")
-            if now.gap_mm <= 0
-            else tr("contacts open {gap}", gap=format_length(now.gap_mm, self.look.inches)),
-        }
-        stands = (
-            tr(
-                "Rotor {rotor} past neutral, held; backplate {backplate}, contact screw {screw}; {contacts}.",
-                **places,
-            )
-            if state.held
-            else tr(
-                "Rotor {rotor} past neutral, let go; backplate {backplate}, contact screw {screw}; {contacts}.",
-                **places,
-            )
-        )
-        return f"{seen} {stands} {in_hand}"
 
     def point_out(self, part: str) -> None:
         """Put a ring round a part named in words elsewhere; "" for none."""
@@ -173,6 +144,12 @@ class BreakerView(PictureView):
         self._names = shown
         self.fit()
         self.viewport().update()
+
+    def set_eye(self, eye_deg: float) -> None:
+        """Look over the straightedge from an angle [deg]: 0 square on, positive from behind it."""
+        if eye_deg != self._eye_deg:
+            self._eye_deg = eye_deg
+            self.viewport().update()
 
     def set_named(self, parts: frozenset[str] | None) -> None:
         """Write no names but these; None: all."""
@@ -209,32 +186,6 @@ class BreakerView(PictureView):
             self.show_state(self._model.state)
             self.hand_changed.emit(hand)
 
-    def _way(self, state: BenchState) -> str:
-        return direction_word(1, state.magneto.rotation, "drive end" if self.mirrored else "breaker end")
-
-    def _remark(self) -> str:
-        state = self._model.state
-        if state.held:
-            return ""
-        driven = state.engaged is not None and state.engaged.mounted
-        return tr("rotor let go, but the engine holds it") if driven else tr("rotor free")
-
-    def _foot(self) -> str:
-        ratio = self._model.state.magneto.cam.turns_per_rotor_turn
-        if self._exaggeration != 1.0:
-            return tr(
-                "The gap is drawn {factor} times its size, the arm lifted with it off the cam.",
-                factor=self._exaggeration,
-            )
-        if self.drawing.plain:
-            return tr("Arm and heel in plain proportions: this magneto's file gives only the measured lift.")
-        if ratio != 1.0:
-            return tr(
-                "Cam on the distributor shaft, {ratio:.4g} turn a rotor turn; drawn on the rotor's axis.",
-                ratio=ratio,
-            )
-        return tr("Rotor and pole shoes are diagrammatic; cam, arm, contacts and marks are to scale.")
-
     def fit(self) -> None:
         """Show the whole picture in the room there is."""
         if self._drawing is None:
@@ -244,8 +195,9 @@ class BreakerView(PictureView):
         port = self.viewport()
         whole = frame_of(self.picture, port.width(), port.height(), float(QFontInfo(self.font()).pixelSize()))
         self.frame(whole.scale, QPointF(0.0, 0.0))
-        if port.toolTip() != self._foot():
-            port.setToolTip(self._foot())
+        words = to_scale(self._model.state.magneto, self._exaggeration, self.drawing.plain)
+        if port.toolTip() != words:
+            port.setToolTip(words)
 
     # -------------------------------------------------------------- painting
 

@@ -189,12 +189,12 @@ class ScenePainter:
             painter.save()
             painter.setTransform(base * outer)
             painter.setClipPath(_path((group.clip,), True), Qt.ClipOperation.IntersectClip)
-        painter.setTransform(_turned(group.turns) * base * outer)
+        painter.setTransform(turned(group.turns) * base * outer)
         for piece in group.pieces:
-            pen, brush = self._tools_of(piece.style)
+            pen, brush = self.tools_of(piece.style)
             painter.setPen(pen)
             painter.setBrush(brush)
-            painter.drawPath(self._path_of(piece))
+            painter.drawPath(self.path_of(piece))
             if piece.style.hatch is not None:
                 pen = self._pen(piece.style.line, 1.0, piece.style.hatch.alpha)
                 painter.setPen(pen)
@@ -203,7 +203,7 @@ class ScenePainter:
             if part:
                 painter.setPen(self._pen("planned", width))
                 painter.setBrush(Qt.BrushStyle.NoBrush)
-                for path in (self._path_of(piece) for piece in group.pieces if piece.part == part):
+                for path in (self.path_of(piece) for piece in group.pieces if piece.part == part):
                     painter.drawPath(path)
         if group.clip is not None:
             painter.restore()
@@ -215,7 +215,8 @@ class ScenePainter:
             pieces = tuple(piece for piece in group.pieces if piece.part == part)
             self._paint_group(painter, replace(group, pieces=pieces), frame, part)
 
-    def _path_of(self, piece: Piece) -> QPainterPath:
+    def path_of(self, piece: Piece) -> QPainterPath:
+        """A piece's outline, kept as long as the piece is."""
         path = self._paths.get(piece)
         if path is None:
             path = self._paths[piece] = _path(piece.outlines, piece.closed)
@@ -229,7 +230,8 @@ class ScenePainter:
             path = self._hatchings[piece] = _path(np.concatenate(lines), False)
         return path if path is not None else QPainterPath()
 
-    def _tools_of(self, style: Style) -> tuple[QPen, QBrush]:
+    def tools_of(self, style: Style) -> tuple[QPen, QBrush]:
+        """Pen and brush of a style."""
         tools = self._tools.get(style)
         if tools is None:
             pen = self._pen(style.line, style.width_px, style.line_alpha, style.dash)
@@ -352,7 +354,8 @@ def base_of(frame: Frame) -> QTransform:
     return QTransform(side, 0.0, 0.0, frame.scale, frame.left, frame.top)
 
 
-def _turned(turns: Iterable[Turn]) -> QTransform:
+def turned(turns: Iterable[Turn]) -> QTransform:
+    """Several turns as one, y down."""
     whole = QTransform()
     for turn in turns:
         x, y = turn.about

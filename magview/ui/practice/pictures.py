@@ -55,6 +55,7 @@ class Pictures(QSplitter):
             self.drive.scene_of_parts.hide(hidden)
             for view in (self.breaker, self.contact, self.drive):
                 view.viewport().update()
+        self.breaker.set_eye(practice.eye_deg)
         if self.on_engine:
             self.drive.set_marked(practice.seat.marked)
             self.drive.set_aside(drawn_aside_deg(practice))
