@@ -24,7 +24,7 @@ from magview.bench.lamp_words import NOT_READ, should_read_words, should_words, 
 from magview.bench.state import BenchState, Engaged, Side, crank_deg, firing_btdc_deg, mounting_of, readings
 from magview.bench.timing import TimingError, timing_error, timing_verdict
 from magview.physics.engine.coupling import speed_mismatch
-from magview.spec.language import format_angle, format_length, marked, tr
+from magview.spec.language import format_angle, marked, tr
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.gauge import Gauge, Measured
 from magview.ui.kit.inputs import AngleSpin, BtdcSpin, CrankSpin
@@ -38,13 +38,13 @@ SIDES: tuple[Side, Side] = ("left", "right")
 
 _SIDE_WORDS = {"left": marked("Left"), "right": marked("Right")}
 
-_EARLY = marked("{crank:deg} of crank early = {rotor:deg} of rotor = {piston} of piston travel.")
-_LATE = marked("{crank:deg} of crank late = {rotor:deg} of rotor = {piston} of piston travel.")
+_EARLY = marked("{crank:deg} of crank early = {rotor:deg} of rotor = {piston:length} of piston travel.")
+_LATE = marked("{crank:deg} of crank late = {rotor:deg} of rotor = {piston:length} of piston travel.")
 _PISTON = {
-    (True, True): marked("Piston of No. 1: fires {fires} before its top, wanted {wanted} before it."),
-    (True, False): marked("Piston of No. 1: fires {fires} before its top, wanted {wanted} after it."),
-    (False, True): marked("Piston of No. 1: fires {fires} after its top, wanted {wanted} before it."),
-    (False, False): marked("Piston of No. 1: fires {fires} after its top, wanted {wanted} after it."),
+    (True, True): marked("Piston of No. 1: fires {fires:length} before its top, wanted {wanted:length} before it."),
+    (True, False): marked("Piston of No. 1: fires {fires:length} before its top, wanted {wanted:length} after it."),
+    (False, True): marked("Piston of No. 1: fires {fires:length} after its top, wanted {wanted:length} before it."),
+    (False, False): marked("Piston of No. 1: fires {fires:length} after its top, wanted {wanted:length} after it."),
 }
 """By whether it fires, and is wanted, before top dead centre."""
 
@@ -123,8 +123,8 @@ class LampBox(QGroupBox):
         """Show where the crank stands."""
         self.crank.show_value(_one_cycle(crank_deg(state)))
 
-    def show_timing(self, state: BenchState, engaged: Engaged, theme: Theme, inches: bool) -> None:
-        """Show readings and verdicts, piston travel in inches or millimetres."""
+    def show_timing(self, state: BenchState, engaged: Engaged, theme: Theme) -> None:
+        """Show readings and verdicts."""
         single, allowed = engaged.installation.position == "single", engaged.installation.engine.timing_tolerance_deg
         for side in SIDES:
             shown = not single or side == "left"
@@ -140,7 +140,7 @@ class LampBox(QGroupBox):
             self.now[side].show_value(Measured(fires, low, high, words, ends, sign))
         self._show_entries(engaged)
         self._show_warning(state, engaged, theme)
-        self._show_error(state, engaged, inches)
+        self._show_error(state, engaged)
 
     def _show_entries(self, engaged: Engaged) -> None:
         for side, mounting in zip(SIDES, (engaged.left, engaged.right), strict=True):
@@ -181,7 +181,7 @@ class LampBox(QGroupBox):
             return [f"{standing_words(state, engaged.side)} {both}"]
         return [words for side in sides if (words := standing_words(state, side))]
 
-    def _show_error(self, state: BenchState, engaged: Engaged, inches: bool) -> None:
+    def _show_error(self, state: BenchState, engaged: Engaged) -> None:
         error = timing_error(state, engaged.side)
         if error is None:
             self.error.setText(tr("With this setting the contacts never open and close: there is no timing to read."))
@@ -189,10 +189,10 @@ class LampBox(QGroupBox):
         if abs(error.crank_deg) < 0.005:
             self.error.setText(_of_side(engaged, tr("At the timing wanted.")))
         else:
-            self.error.setText(_of_side(engaged, _error_words(error, inches)))
+            self.error.setText(_of_side(engaged, _error_words(error)))
         far = engaged.installation.engine.stroke_mm - 0.001
         widest = (TimingError(e, e, far, far, -far) for e in (88.88, -88.88))
-        self.error.keep_room_for(_of_side(engaged, _error_words(e, inches)) for e in widest)
+        self.error.keep_room_for(_of_side(engaged, _error_words(e)) for e in widest)
 
     def changeEvent(self, event: QEvent) -> None:
         """Type of another size needs other room."""
@@ -263,17 +263,17 @@ class LampBox(QGroupBox):
         self._model.send(TurnCrank(goal), gesture)
 
 
-def _error_words(error: TimingError, inches: bool) -> str:
+def _error_words(error: TimingError) -> str:
     off = tr(
         _EARLY if error.crank_deg > 0 else _LATE,
         crank=abs(error.crank_deg),
         rotor=abs(error.rotor_deg),
-        piston=format_length(abs(error.piston_mm), inches),
+        piston=abs(error.piston_mm),
     )
     piston = tr(
         _PISTON[error.fires_mm >= 0.0, error.wanted_mm >= 0.0],
-        fires=format_length(abs(error.fires_mm), inches),
-        wanted=format_length(abs(error.wanted_mm), inches),
+        fires=abs(error.fires_mm),
+        wanted=abs(error.wanted_mm),
     )
     return f"{off} {piston}"
 

@@ -302,16 +302,16 @@ class SettingPanel(QWidget):
 
         digits = length_digits(gap, *limits, inches)
         blade = float(result.blade_gap_mm[0])
-        words = format_length(gap, inches, digits)
+        words = format_length(gap, digits=digits)
         if blade < gap:
-            words = tr("{gap} (blade {blade})", gap=words, blade=format_length(blade, inches))
-        ends = _ends(format_length(v, inches, digits) for v in limits)
+            words = tr("{gap} (blade {blade:length})", gap=words, blade=blade)
+        ends = _ends(format_length(v, digits=digits) for v in limits)
         sign = Sign.IN if result.gap_ok[0] else Sign.OUT
         self.gauges["gap"].show_value(Measured(gap, *limits, words, ends, sign))
 
         allowed, digits = marks.tolerance_mm, length_digits(abs(off), None, marks.tolerance_mm, inches)
-        words = mark_words(format_length(abs(off), inches, digits), off)
-        ends = _ends(f"{sign}{format_length(allowed, inches, digits)}" for sign in "-+")
+        words = mark_words(format_length(abs(off), digits=digits), off)
+        ends = _ends(f"{sign}{format_length(allowed, digits=digits)}" for sign in "-+")
         self.gauges["mark"].show_value(Measured(off, -allowed, allowed, words, ends, timed))
 
         self._values["opens"].setText(never or tr("{opens:deg} of rotor", opens=result.opens_deg[0]))

@@ -136,7 +136,7 @@ class TimingPanel(QWidget):
             return
         single = engaged.installation.position == "single"
         self.synchronising_box.setVisible(not single)
-        self.lamp.show_timing(state, engaged, self.look.theme, self.look.inches)
+        self.lamp.show_timing(state, engaged, self.look.theme)
         self.teeth.show_teeth(state, engaged)
         teeth, moves = _TITLES["single" if single else engaged.side]
         self.teeth.setTitle(tr(teeth))

@@ -365,7 +365,7 @@ class TrialsPanel(QWidget):
     def _show_list(self, state: BenchState, out: Sequence[int]) -> None:
         rows = []
         for row, trial in enumerate(state.trials):
-            low, high = (format_length(v, self.look.inches) for v in (trial.gap_low_mm, trial.gap_high_mm))
+            low, high = (format_length(v) for v in (trial.gap_low_mm, trial.gap_high_mm))
             gap = (
                 tr("over {low}", low=low)
                 if math.isinf(trial.gap_high_mm)

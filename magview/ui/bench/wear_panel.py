@@ -183,7 +183,7 @@ class WearPanel(QWidget):
         for seen, old in zip(state.inspections, outdated, strict=True):
             late = "–" if seen.opening_error_deg is None else format_angle(seen.opening_error_deg, True)
             hours = f"✗ {number(seen.hours)} h" if old else f"{number(seen.hours)} h"
-            rows.append((hours, format_length(seen.gap_mm, self.look.inches), late))
+            rows.append((hours, format_length(seen.gap_mm), late))
         old_words = tr("Read of another setting than the present one")
         self.table.fill(rows, tips=[old_words if old else "" for old in outdated])
         self.outdated.setVisible(any(outdated))

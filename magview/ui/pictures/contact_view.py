@@ -14,7 +14,7 @@ from magview.drawing.breaker_hero import Shown
 from magview.drawing.contact_faces import Grade
 from magview.drawing.contacts_closeup import closeup_scene
 from magview.drawing.scene import Frame, Options, Scene, frame_of
-from magview.spec.language import format_length, tr
+from magview.spec.language import tr
 from magview.ui.kit.look import Look
 from magview.ui.kit.pictured import Pictured
 from magview.ui.pictures.breaker_view import BreakerView
@@ -46,11 +46,7 @@ class ContactView(PictureView):
     def show_state(self, state: BenchState, old: BenchState | None = None) -> None:
         """Follow the contacts."""
         gap = self._breaker.now.gap_mm
-        words = (
-            tr("Contacts closed.")
-            if gap <= 0
-            else tr("Contacts open {gap}.", gap=format_length(gap, self.look.inches))
-        )
+        words = tr("Contacts closed.") if gap <= 0 else tr("Contacts open {gap:length}.", gap=gap)
         self.setAccessibleDescription(words if self.numbers else tr("No measure in practice: try blades."))
         self.viewport().update()
 

@@ -20,7 +20,7 @@ from magview.bench import actions as do
 from magview.bench.state import BenchState, Engaged, crank_deg, firing_btdc_deg
 from magview.drawing.crank_end import PARENTS, CrankEnd, CrankPose, crank_end, crank_pose, disc_point, engine_sense
 from magview.physics.engine.crank import piston_drop_mm
-from magview.spec.language import format_length, marked, tr
+from magview.spec.language import marked, tr
 from magview.ui.kit.look import Look
 from magview.ui.kit.pictured import Pictured
 from magview.ui.pictures.picture_view import PictureView, bearing_about, step_factor
@@ -119,10 +119,10 @@ class CrankView(PictureView):
             else tr("{degrees:.1deg} after top dead centre", degrees=degrees)
         )
         return tr(
-            "No. 1 {stroke}, {where}, piston {drop} down.",
+            "No. 1 {stroke}, {where}, piston {drop:length} down.",
             stroke=tr(_ON_STROKE[now.stroke]),
             where=where,
-            drop=format_length(now.drop_mm, self.look.inches),
+            drop=now.drop_mm,
         )
 
     def _short_words(self, engaged: Engaged, drop: bool = True) -> str:
@@ -137,10 +137,10 @@ class CrankView(PictureView):
         if not drop:
             return tr("No. 1: {stroke}, {where}", stroke=stroke, where=where)
         return tr(
-            "No. 1: {stroke}, {where}, piston {drop} down",
+            "No. 1: {stroke}, {where}, piston {drop:length} down",
             stroke=stroke,
             where=where,
-            drop=format_length(now.drop_mm, self.look.inches),
+            drop=now.drop_mm,
         )
 
     def _head(self) -> str:

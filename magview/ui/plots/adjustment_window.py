@@ -143,7 +143,7 @@ class WindowSheet(PlotSheet):
         wear = state.magneto.condition.heel_wear_mm
         can = state.magneto.breaker.heel_arm_mm is not None
         self.wear.setEnabled(can)
-        self.worn.setText(format_length(wear, self.inches) if can else tr("(no heel arm in the file)"))
+        self.worn.setText(format_length(wear) if can else tr("(no heel arm in the file)"))
         if not self.wear.isSliderDown():
             blocked = self.wear.blockSignals(True)
             self.wear.setValue(round(wear * _SLIDER_STEPS_PER_MM))
@@ -288,11 +288,11 @@ class WindowSheet(PlotSheet):
             off = abs(float(error))
             opens = tr("opens {off:deg} late", off=off) if error > 0 else tr("opens {off:deg} early", off=off)
         return tr(
-            "plate {plate:+deg}, screw {screw:+deg}: {opens}, largest gap {gap}",
+            "plate {plate:+deg}, screw {screw:+deg}: {opens}, largest gap {gap:length}",
             plate=x,
             screw=y,
             opens=opens,
-            gap=format_length(float(gap), self.inches),
+            gap=float(gap),
         )
 
     def double_clicked(self) -> None:

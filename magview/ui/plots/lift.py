@@ -22,7 +22,7 @@ from magview.curves.lift import (
     opening_limit_deg,
     setting_of,
 )
-from magview.spec.language import format_length, marked, tr
+from magview.spec.language import marked, tr
 from magview.ui.plots.sheet import PlotSheet
 
 _KINDS = (marked("present"), marked("designed"), marked("before"))
@@ -148,11 +148,11 @@ class LiftSheet(PlotSheet):
         setting = setting_of(self.model.state)
         lift = float(setting.timing.lift_mm(x, setting.backplate_deg))
         gap = max(lift - setting.stop_mm, 0.0)
-        what = tr("gap {gap}", gap=format_length(gap, self.inches)) if gap > 0 else tr("closed")
+        what = tr("gap {gap:length}", gap=gap) if gap > 0 else tr("closed")
         return tr(
-            "rotor {rotor:deg}: lift {lift}, {what}",
+            "rotor {rotor:deg}: lift {lift:length}, {what}",
             rotor=x,
-            lift=format_length(lift, self.inches),
+            lift=lift,
             what=what,
         )
 
@@ -174,10 +174,10 @@ class LiftSheet(PlotSheet):
                 else tr("The contacts never close.")
             )
         return tr(
-            "Contacts open at {opens:deg} and close at {closes:deg} of rotor; largest gap {max_gap}.",
+            "Contacts open at {opens:deg} and close at {closes:deg} of rotor; largest gap {max_gap:length}.",
             opens=result.opens_deg[0],
             closes=result.closes_deg[0],
-            max_gap=format_length(float(result.max_gap_mm[0]), self.inches),
+            max_gap=float(result.max_gap_mm[0]),
         )
 
 
@@ -275,10 +275,10 @@ class LobeSheet(PlotSheet):
             tr("never works the contacts") if math.isnan(error) else tr("{error:+deg} from its place", error=error)
         )
         return tr(
-            "lobe {lobe}: {opens}, largest gap {max_gap}",
+            "lobe {lobe}: {opens}, largest gap {max_gap:length}",
             lobe=lobe,
             opens=opens,
-            max_gap=format_length(float(result.max_gap_mm[lobe - 1]), self.inches),
+            max_gap=float(result.max_gap_mm[lobe - 1]),
         )
 
     def clicked_at(self, plot: int, x: float, y: float) -> None:

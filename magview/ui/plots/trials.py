@@ -15,7 +15,7 @@ from magview.bench.state import BenchState
 from magview.curves.lift import Table
 from magview.curves.trials import trials_curve, trials_table
 from magview.physics.trials.advice import Advice, Outcome
-from magview.spec.language import format_length, marked, tr
+from magview.spec.language import marked, tr
 from magview.ui.plots.sheet import PlotSheet
 
 
@@ -135,13 +135,12 @@ class TrialsSheet(PlotSheet):
         if self._advice is None:
             return ""
         there = self._advice.fit.predict(x, as_set=True)
-        gap, low, high = (format_length(float(v), self.inches) for v in (there.gap_mm, there.low_mm, there.high_mm))
         return tr(
-            "plate {plate:+deg}: expect {gap}, 19 times in 20 between {low} and {high}",
+            "plate {plate:+deg}: expect {gap:length}, 19 times in 20 between {low:length} and {high:length}",
             plate=x,
-            gap=gap,
-            low=low,
-            high=high,
+            gap=float(there.gap_mm),
+            low=float(there.low_mm),
+            high=float(there.high_mm),
         )
 
     def clicked_at(self, plot: int, x: float, y: float) -> None:

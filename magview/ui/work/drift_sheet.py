@@ -122,9 +122,7 @@ class DriftSheet(PlotSheet):
         if line is None or x < line.last_h:
             return ""
         read = [float(v) for v in line.predict(x)]
-        value, low, high = (
-            format_length(v, self.inches) if plot == 0 else format_angle(v, signed=plot == 1) for v in read
-        )
+        value, low, high = (format_length(v) if plot == 0 else format_angle(v, signed=plot == 1) for v in read)
         return tr(_AHEAD[plot], hours=round(x), value=value, low=low, high=high)
 
     def table(self) -> Table:
