@@ -21,8 +21,8 @@ from magview.practice.exercise_parts import (
     fields_of_goal,
 )
 from magview.spec.language import tr
-from magview.ui.kit.forms import ChoiceEdit
-from magview.ui.kit.model_form import ModelForm, TicksEdit
+from magview.ui.kit.forms import ChoiceEdit, TicksEdit
+from magview.ui.kit.model_form import ModelForm
 
 
 class FaultForm(ModelForm):

@@ -7,16 +7,29 @@ value; a refusal is one sentence beside it and wipes nothing.
 from __future__ import annotations
 
 import datetime
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from typing import Any
 
 from PySide6.QtCore import QEvent, QObject, QSize, Qt, Signal
 from PySide6.QtGui import QFocusEvent, QKeyEvent, QKeySequence
-from PySide6.QtWidgets import QCheckBox, QFrame, QHBoxLayout, QLineEdit, QPlainTextEdit, QPushButton, QWidget
+from PySide6.QtWidgets import (
+    QCheckBox,
+    QFrame,
+    QHBoxLayout,
+    QLineEdit,
+    QPlainTextEdit,
+    QPushButton,
+    QVBoxLayout,
+    QWidget,
+)
 
+from magview.forms.entry import LISTS, Entry, Kind
 from magview.spec.language import tr
 from magview.spec.parse import parse_day
 from magview.ui.kit.inputs import QuietCombo
+
+_LONG_LIST = 1000
+"""A list that may be longer than this is given several lines."""
 
 
 class _OwnUndo(QObject):
@@ -115,6 +128,9 @@ class LineEdit(QLineEdit):
 class DayEdit(QWidget):
     """A calendar day, typed as 2026-11-25, or today by a button."""
 
+    entered = Signal(object)
+    """What its line holds now, or today."""
+
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.line = LineEdit(parse_day)
@@ -122,6 +138,7 @@ class DayEdit(QWidget):
         self.today = QPushButton(tr("Today"))
         self.today.setAutoDefault(False)
         self.today.clicked.connect(self._today)
+        self.line.entered.connect(self.entered)
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.addWidget(self.line, 1)
@@ -132,6 +149,14 @@ class DayEdit(QWidget):
         """What the day is of, told of the field that has the keyboard."""
         super().setAccessibleName(name)
         self.line.setAccessibleName(name)
+
+    def show_value(self, value: str) -> None:
+        """Show a day."""
+        self.line.show_value(value)
+
+    def taken(self) -> None:
+        """What was typed is now the value."""
+        self.line.taken()
 
     def _today(self) -> None:
         self.line.entered.emit(datetime.date.today().isoformat())
@@ -239,3 +264,61 @@ class ChoiceEdit(QuietCombo):
 
     def taken(self) -> None:
         """Nothing more to do."""
+
+
+class TicksEdit(QWidget):
+    """Several of a few values, each with its tick; a file's order is kept."""
+
+    entered = Signal(object)
+
+    def __init__(self, choices: tuple[tuple[Any, str], ...]) -> None:
+        super().__init__()
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        self.boxes: dict[Any, QCheckBox] = {}
+        self._order: tuple[Any, ...] = ()
+        for value, words in choices:
+            box = self.boxes[value] = QCheckBox(words)
+            box.clicked.connect(self._clicked)
+            column.addWidget(box)
+
+    def show_value(self, values: tuple[Any, ...]) -> None:
+        """Tick these, and no others."""
+        # One of them is drawn by its place on the list.
+        self._order = (*values, *(value for value in self.boxes if value not in values))
+        for value, box in self.boxes.items():
+            box.setChecked(value in values)
+
+    def offer(self, values: Iterable[Any]) -> None:
+        """Show only these."""
+        shown = set(values)
+        for value, box in self.boxes.items():
+            box.setVisible(value in shown)
+
+    def taken(self) -> None:
+        """Nothing more to do."""
+
+    def _clicked(self) -> None:
+        self.entered.emit(tuple(value for value in self._order if self.boxes[value].isChecked()))
+
+
+Edit = LineEdit | DayEdit | TextEdit | CheckEdit | ChoiceEdit | TicksEdit
+
+
+def edit_of(entry: Entry, parse: Callable[[str], Any], words: Callable[[Any], str]) -> Edit:
+    """The field that an entry is given in. `parse` and `words` read and write what is typed."""
+    match entry.kind:
+        case Kind.TICK:
+            return CheckEdit(entry.label, None if entry.about.optional else False)
+        case Kind.CHOICE:
+            return ChoiceEdit(entry.options)
+        case Kind.CHOICES:
+            return TicksEdit(tuple((value, tr(told)) for value, told in entry.choices))
+        case Kind.DAY:
+            return DayEdit()
+        case Kind.TEXT | Kind.TEXTS:
+            return TextEdit(parse, words)
+        case _ if entry.kind in LISTS and entry.about.bounds.get("max_length", 0) > _LONG_LIST:
+            return TextEdit(parse, words)
+        case _:
+            return LineEdit(parse, words)

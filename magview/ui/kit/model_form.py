@@ -8,55 +8,16 @@ from typing import Any
 
 from pydantic import BaseModel
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QCheckBox, QFormLayout, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFormLayout, QLabel, QVBoxLayout, QWidget
 
 from magview.forms.entry import Entry, Kind, entry_of
 from magview.forms.typed import outside, read, written
 from magview.spec.fields import about
 from magview.spec.language import tr
-from magview.ui.kit.forms import CheckEdit, ChoiceEdit, LineEdit, TextEdit
+from magview.ui.kit.forms import CheckEdit, ChoiceEdit, Edit, LineEdit, TextEdit, edit_of
 
 _LINES = 5
 """Height of a field for several lines."""
-
-
-class TicksEdit(QWidget):
-    """Several of a few values, each with its tick; a file's order is kept."""
-
-    entered = Signal(object)
-
-    def __init__(self, choices: tuple[tuple[Any, str], ...]) -> None:
-        super().__init__()
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        self.boxes: dict[Any, QCheckBox] = {}
-        self._order: tuple[Any, ...] = ()
-        for value, words in choices:
-            box = self.boxes[value] = QCheckBox(words)
-            box.clicked.connect(self._clicked)
-            column.addWidget(box)
-
-    def show_value(self, values: tuple[Any, ...]) -> None:
-        """Tick these, and no others."""
-        # One of them is drawn by its place on the list.
-        self._order = (*values, *(value for value in self.boxes if value not in values))
-        for value, box in self.boxes.items():
-            box.setChecked(value in values)
-
-    def offer(self, values: Iterable[Any]) -> None:
-        """Show only these."""
-        shown = set(values)
-        for value, box in self.boxes.items():
-            box.setVisible(value in shown)
-
-    def taken(self) -> None:
-        """Nothing more to do."""
-
-    def _clicked(self) -> None:
-        self.entered.emit(tuple(value for value in self._order if self.boxes[value].isChecked()))
-
-
-Edit = LineEdit | TextEdit | CheckEdit | ChoiceEdit | TicksEdit
 
 
 class ModelForm(QWidget):
@@ -119,23 +80,13 @@ class ModelForm(QWidget):
         self._form.addRow(label, whole)
 
     def _edit(self, entry: Entry) -> Edit:
-        match entry.kind:
-            case Kind.TICK:
-                return CheckEdit(entry.label)
-            case Kind.CHOICE:
-                combo = ChoiceEdit(entry.options)
-                combo.setSizeAdjustPolicy(ChoiceEdit.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-                combo.setMinimumContentsLength(min(24, max(len(words) for _, words in entry.options)))
-                return combo
-            case Kind.CHOICES:
-                return TicksEdit(tuple((value, tr(words)) for value, words in entry.choices))
-            case Kind.TEXT | Kind.TEXTS:
-                text = TextEdit(partial(self._read, entry), partial(self._written, entry))
-                if entry.name != self._tall:
-                    text.setFixedHeight(_LINES * self.fontMetrics().lineSpacing())
-                return text
-            case _:
-                return LineEdit(partial(self._read, entry), partial(self._written, entry))
+        edit = edit_of(entry, partial(self._read, entry), partial(self._written, entry))
+        if isinstance(edit, ChoiceEdit):
+            edit.setSizeAdjustPolicy(ChoiceEdit.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+            edit.setMinimumContentsLength(min(24, max(len(words) for _, words in entry.options)))
+        elif isinstance(edit, TextEdit) and entry.name != self._tall:
+            edit.setFixedHeight(_LINES * self.fontMetrics().lineSpacing())
+        return edit
 
     def _read(self, entry: Entry, text: str) -> Any:
         if entry.kind is Kind.TEXTS:

@@ -13,7 +13,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from magview.forms.entry import LISTS, Entry, Kind, Value
+from magview.forms.entry import Entry, Kind, Value
 from magview.forms.typed import allowed, read, written
 from magview.own.compare import shipped_item
 from magview.own.drafts import OWN, SHIPPED, Note, shipped_kind
@@ -22,14 +22,12 @@ from magview.spec.formats import file_filter
 from magview.spec.language import tr
 from magview.spec.sources import ORIGINS
 from magview.ui.kit.asking import ask_open
-from magview.ui.kit.forms import LineEdit, TextEdit
+from magview.ui.kit.forms import LineEdit, TextEdit, edit_of
 from magview.ui.kit.inputs import QuietCombo
 from magview.ui.kit.look import Look
 from magview.ui.kit.style import tint
 
 _ELSEWHERE = "\0"
-_LONG_LIST = 1000
-"""A list that may be longer than this is given several lines."""
 _SHARES = (21, 22, 33)
 """Of the row's width: label, field, source [letters, where there is room]."""
 
@@ -96,12 +94,8 @@ class FieldRow(QWidget):
             combo.setMinimumContentsLength(14)
             combo.setSizeAdjustPolicy(QuietCombo.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
             return combo
-        long_list = entry.kind in LISTS and entry.about.bounds.get("max_length", 0) > _LONG_LIST
-        field: LineEdit | TextEdit = (
-            TextEdit(self._read, self._written)
-            if entry.kind is Kind.TEXT or long_list
-            else LineEdit(self._read, self._written)
-        )
+        field = edit_of(entry, self._read, self._written)
+        assert isinstance(field, LineEdit | TextEdit)
         if isinstance(field, TextEdit):
             field.setFixedHeight(4 * self.fontMetrics().lineSpacing())
         field.entered.connect(lambda value: self._give(value))

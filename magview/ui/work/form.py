@@ -19,7 +19,7 @@ from magview.job.readings import Judged, Row, rows
 from magview.job.sheet import STAGES, Job
 from magview.spec.base import SpecError
 from magview.spec.language import tr
-from magview.ui.kit.forms import CheckEdit, ChoiceEdit, DayEdit, LineEdit, TextEdit
+from magview.ui.kit.forms import CheckEdit, DayEdit, Edit, LineEdit, TextEdit, edit_of
 from magview.ui.kit.look import Look
 from magview.ui.kit.rows_edit import RowsEdit, RowWords
 from magview.ui.kit.style import tint
@@ -30,8 +30,6 @@ _LABEL = 38
 
 _WIDE = 52
 """Width of an entry of text [average letters]; numbers take a third of it."""
-
-Edit = LineEdit | DayEdit | TextEdit | CheckEdit | ChoiceEdit | RowsEdit
 
 
 def verdict_of(row: Row | None) -> str:
@@ -68,7 +66,7 @@ class Form(QWidget):
         self.model, self.part, self.look, self._inches = model, part, look, look.inches
         self._stale = True
         self.entries = {e.name: e for e in entries_in(part, type(part_of(model.job, part)))}
-        self.edits: dict[str, Edit] = {}
+        self.edits: dict[str, Edit | RowsEdit] = {}
         self.labels: dict[str, QLabel] = {}
         self.verdicts: dict[str, QLabel] = {}
         self._grid = QGridLayout(self)
@@ -128,34 +126,26 @@ class Form(QWidget):
             label.setMinimumWidth(min(metrics.horizontalAdvance(text) + 2, most))
             self.edits[entry.name].setAccessibleName(text)
 
-    def _edit(self, entry: Entry) -> Edit:
-        letter = self.fontMetrics().averageCharWidth()
-        edit: Edit
-        match entry.kind:
-            case Kind.TICK:
-                edit = CheckEdit(entry.label, None if entry.about.optional else False)
-            case Kind.CHOICE:
-                edit = ChoiceEdit(entry.options)
-            case Kind.NUMBER | Kind.WHOLE:
-                edit = LineEdit(partial(self._parse, entry), partial(self._words, entry))
-                edit.setMinimumWidth(_WIDE // 3 * letter)
-                edit.setMaximumWidth(_WIDE // 3 * letter)
-                edit.setPlaceholderText(tr("not read") if self.part != "limits" else tr("none given"))
-            case Kind.DAY:
-                edit = DayEdit()
-            case Kind.TEXT:
-                edit = TextEdit()
-                edit.setFixedHeight(4 * self.fontMetrics().height())
-            case Kind.ROWS:
-                edit = self._rows_edit(entry)
-            case _:
-                edit = LineEdit()
-                edit.letters = _WIDE
+    def _edit(self, entry: Entry) -> Edit | RowsEdit:
+        if entry.kind is Kind.ROWS:
+            rows_edit = self._rows_edit(entry)
+            rows_edit.entered.connect(partial(self._entered, entry))
+            return rows_edit
+        edit = edit_of(entry, partial(self._parse, entry), partial(self._words, entry))
         line = edit.line if isinstance(edit, DayEdit) else edit
-        line.entered.connect(partial(self._entered, entry))
+        if isinstance(edit, TextEdit):
+            edit.setFixedHeight(4 * self.fontMetrics().height())
+        if entry.kind in NUMERIC:
+            width = _WIDE // 3 * self.fontMetrics().averageCharWidth()
+            edit.setFixedWidth(width)
         if isinstance(line, LineEdit):
+            if entry.kind in NUMERIC:
+                line.setPlaceholderText(tr("not read") if self.part != "limits" else tr("none given"))
+            elif line is edit:
+                line.letters = _WIDE
             line.typing.connect(partial(self._typing, entry))
             line.wrong.connect(partial(self._wrong, entry))
+        line.entered.connect(partial(self._entered, entry))
         return edit
 
     def _rows_edit(self, entry: Entry) -> RowsEdit:
@@ -185,10 +175,10 @@ class Form(QWidget):
             self.model.let_go(self.part, entry.name)
 
     def _parse(self, entry: Entry, text: str) -> Value | None:
-        return read(entry, text, self._inches)
+        return read(entry, text, self._inches) if entry.kind in NUMERIC else text
 
-    def _words(self, entry: Entry, value: float | int | None) -> str:
-        return rounded(entry, value, self._inches)
+    def _words(self, entry: Entry, value: Any) -> str:
+        return rounded(entry, value, self._inches) if entry.kind in NUMERIC else value
 
     # -------------------------------------------------------------- entering
 
