@@ -61,6 +61,7 @@ def open_window(qtbot: QtBot) -> Iterator[Callable[..., MainWindow]]:
     QApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete.value)
     QApplication.processEvents()
     gc.collect()
+    gc.freeze()  # what is left stays; the next test need not look through it again
     assert not timers, "a window left a timer running"
     left = [w for w in QApplication.topLevelWidgets() if w.isVisible()]
     assert not left, f"windows left open: {left}"
