@@ -1,4 +1,4 @@
-"""What ``magview readings``, ``adjust`` and ``engine`` answer, in words or as JSON (guide: commands)."""
+"""The commands ``magview readings``, ``adjust`` and ``engine``, in words or as JSON (guide: commands)."""
 
 from __future__ import annotations
 
@@ -59,7 +59,7 @@ def run_readings(arguments: argparse.Namespace) -> int:
 
 
 def run_adjust(arguments: argparse.Namespace) -> int:
-    """Tell the setting that gives a gap [mm] and opens at the E-gap.
+    """Print the setting that gives a gap [mm] and opens at the E-gap.
 
     Exit code 1 where there is none, and where it is out of limits.
     """

@@ -62,7 +62,7 @@ def findings() -> list[Finding]:
 
 
 def _safely(name: str, look: Callable[[], list[Finding]]) -> list[Finding]:
-    """What was found; a look that itself goes wrong is a finding, too."""
+    """The findings; a check that itself fails is a finding, too."""
     try:
         return look()
     except Exception as error:
@@ -142,7 +142,7 @@ def _headless() -> bool:
 
 
 def _tried(what: str, **environment: str) -> tuple[dict[str, Any] | None, str]:
-    """What Qt does in a process of its own, or one sentence on why it does not."""
+    """Run Qt in a process of its own; one sentence if it does not run."""
     words = [sys.executable, "-m", "magview.ui.kit.trial_run", what]
     try:
         done = subprocess.run(

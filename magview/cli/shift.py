@@ -1,4 +1,4 @@
-"""What ``magview shift`` answers: the teeth to move, of one magneto or of both, in words, as JSON or on paper."""
+"""The command ``magview shift``: the teeth to move, of one magneto or of both, in words, as JSON or on paper."""
 
 from __future__ import annotations
 
@@ -58,7 +58,7 @@ class Coupling:
 
 
 def run_shift(arguments: argparse.Namespace) -> int:
-    """Tell which teeth to move. Exit code 1 if what is told does not come within the tolerance."""
+    """Print the teeth to move. Exit code 1 if the best move does not come within the tolerance."""
     coupling = _coupling(arguments)
     both = arguments.left_reads is not None or arguments.right_reads is not None
     if both:
@@ -183,7 +183,7 @@ def _inputs(coupling: Coupling) -> dict[str, object]:
 
 
 def _verdict_text(moves: list[Move], number: int, asked: bool, tolerance: float | None) -> str:
-    """What is said of the move asked for, or of the first: a move's own error is not the coupling's best."""
+    """The sentence on the move asked for, or on the first: a move's own error is not the coupling's best."""
     if tolerance is None:
         return tr(
             "The engine's manual says whether that is near enough; --tolerance or an INSTALLATION brings the limit."

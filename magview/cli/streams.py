@@ -1,4 +1,4 @@
-"""What commands say, and where: `-` as a file to write is standard output, which then carries nothing else."""
+"""Output of commands: `-` as a file to write is standard output, which then carries nothing else."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""What the adjustment window shows, as arrays and as a table."""
+"""Data of the adjustment window, as arrays and as a table."""
 
 from __future__ import annotations
 
@@ -25,7 +25,7 @@ def window_map(
     plate_span: tuple[float, float] | None = None,
     screw_span: tuple[float, float] | None = None,
 ) -> AdjustmentMap:
-    """Readings over a part of slot and travel [deg], all of them unless told, one for each pixel."""
+    """Readings over a part of slot and travel [deg], by default all of them, one for each pixel."""
     return adjustment_map(
         internal_timing(state.magneto),
         np.linspace(*(plate_span or state.magneto.backplate.range_deg), plates),

@@ -1,4 +1,4 @@
-"""What the plot of an uncertainty budget shows, as arrays and as a table."""
+"""Data of the plot of an uncertainty budget, as arrays and as a table."""
 
 from __future__ import annotations
 

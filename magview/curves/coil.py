@@ -1,4 +1,4 @@
-"""What the plots of coil and magnet show, as arrays and as tables."""
+"""Data of the plots of coil and magnet, as arrays and as tables."""
 
 from __future__ import annotations
 
@@ -57,7 +57,7 @@ def coil_cycle(state: BenchState, speed_rpm: float) -> ContactCycle:
 
 @dataclass(frozen=True)
 class EnergyCurve:
-    """What is in the coil as lobe 1 opens it, against how late that is, with its present dwell.
+    """Energy in the coil as lobe 1 opens, against the opening error, with its present dwell.
 
     The plate carries opening and closing together, so the dwell stays what it is. Empty where lobe 1 never works.
     """

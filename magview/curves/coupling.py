@@ -1,4 +1,4 @@
-"""What the plot of the coupling shows: the timings that can be reached."""
+"""Data of the plot of the coupling: the timings that can be reached."""
 
 from __future__ import annotations
 

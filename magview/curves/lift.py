@@ -1,4 +1,4 @@
-"""What the plots of lift and lobes show, as arrays, and what all plots share.
+"""Data of the plots of lift and lobes, as arrays, and the parts that all plots share.
 
 Computed here and in ``curves_….py``, a module for each other sheet, so that the window starts without what they need;
 drawn in ``ui``. Every plot can be written as a table.

@@ -1,4 +1,4 @@
-"""What the plot of trials shows, as arrays and as a table."""
+"""Data of the plot of trials, as arrays and as a table."""
 
 from __future__ import annotations
 

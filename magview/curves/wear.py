@@ -1,4 +1,4 @@
-"""What the plot of wear shows, over running hours."""
+"""Data of the plot of wear, over running hours."""
 
 from __future__ import annotations
 

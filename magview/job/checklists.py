@@ -1,4 +1,4 @@
-"""What every stage of a job sheet has, and the stages that are lists of checks (``magview-job/1``)."""
+"""The base of every stage of a job sheet, and the stages that are lists of checks (``magview-job/1``)."""
 
 from __future__ import annotations
 
@@ -83,7 +83,7 @@ class Cautions(Stage):
 
 
 _ON_BENCH = ("outlets_grounded", "no_vapour")
-"""What is confirmed of a magneto on a bench, besides the manual; everything else of one on its engine."""
+"""Cautions for a magneto on a bench, besides the manual; all others are for one on its engine."""
 
 
 def checks(stage: Stage) -> tuple[str, ...]:

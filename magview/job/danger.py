@@ -1,4 +1,4 @@
-"""What on a sheet can hurt somebody, as kinds; `standing` has the words."""
+"""Dangers on a sheet, as kinds; `status` has the words."""
 
 from __future__ import annotations
 
@@ -12,7 +12,7 @@ from magview.job.sheet import NEVER_SKIPPED, STAGES, Job, stage_of
 
 
 class Kind(Enum):
-    """What is dangerous."""
+    """A kind of danger."""
 
     LIVE = "live"
     OTHER_LIVE = "other-live"
@@ -34,7 +34,7 @@ class Danger:
 
 
 def dangers(job: Job) -> tuple[Danger, ...]:
-    """What the readings of a sheet say of danger, in the order of its stages, each once.
+    """Dangers that the readings of a sheet show, in the order of its stages, each once.
 
     A reading warns for as long as it stands on the sheet, whatever was done or skipped since.
     """

@@ -1,4 +1,4 @@
-"""What follows from a sheet's readings and is never stored: dead centre, firing, what the lamp should read."""
+"""Values derived from a sheet's readings, never stored: dead centre, firing, the expected reading of the lamp."""
 
 from __future__ import annotations
 
@@ -24,7 +24,7 @@ _HAIR = 1e-9
 
 
 def side_of(job: Job) -> str:
-    """Which of the engine's two places the magneto has; a single one stands in the left one's."""
+    """Place of the magneto on its engine; a single one stands in the left one's."""
     return "right" if job.magneto.position == "right" else "left"
 
 
@@ -34,7 +34,7 @@ def sides(job: Job) -> tuple[str, ...]:
 
 
 def dead_centre_deg(job: Job) -> float | None:
-    """What the disc reads at the timing cylinder's true top dead centre [deg]; None if that cannot be told.
+    """Reading of the disc at the timing cylinder's true top dead centre [deg]; None if that is not known.
 
     Halfway between the stops, a link rod there allowed for; a sheet that does not say which engine is taken to have
     none.
@@ -59,7 +59,7 @@ def link_rod_deg(job: Job) -> float | None:
 
 
 def disc_zero_deg(job: Job) -> float:
-    """What every reading before top dead centre is corrected by [crank deg]: 0 where the disc was set to zero.
+    """Correction of every reading before top dead centre [crank deg]: 0 where the disc was set to zero.
 
     The disc counts what is before its zero as negative. At the true top it reads z; the reading R before its own zero
     is then R + z before the true top.
@@ -126,7 +126,7 @@ def opening_limit_deg(job: Job) -> float | None:
 
 
 def _at_the_rotor_deg(magneto: Magneto, offset_mm: float) -> float:
-    """What an offset at the rim marks is at the rotor [deg]."""
+    """Rotor angle of an offset at the rim marks [deg]."""
     return degrees(atan2(offset_mm, magneto.marks.radius_mm)) / magneto.cam.turns_per_rotor_turn
 
 
@@ -137,7 +137,7 @@ def opening_change_deg(job: Job) -> float | None:
 
 
 def lamp_should_read_deg(job: Job) -> float | None:
-    """What the lamp should read of this magneto with its setting as left and its teeth as found [crank deg BTDC].
+    """Expected reading of the lamp with the setting as left and the teeth as found [crank deg BTDC].
 
     As the disc says, like the reading as found that it follows from; None where something is not known.
     """
@@ -199,12 +199,12 @@ def _slack_deg(job: Job) -> float:
 
 @dataclass(frozen=True)
 class TeethMoved:
-    """What the teeth moved should have done, and what the lamp says they did [crank deg BTDC, as the disc says]."""
+    """Effect that the teeth moved should have had, and the effect by the lamp [crank deg BTDC, as the disc says]."""
 
     expected_btdc_deg: float
     fires_btdc_deg: float
     likeliest: Explanation
-    """What explains it best."""
+    """The likeliest cause."""
 
 
 def teeth_contradict(job: Job) -> TeethMoved | None:

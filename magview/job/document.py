@@ -68,7 +68,7 @@ def document(job: Job, size: PaperSize = "a4", drift: Drift | None = None) -> Do
 
 
 def cautions(*first: str) -> Paragraph:
-    """What must be done before a hand is laid on the magneto, after what comes `first`."""
+    """Steps of making safe before the magneto is touched, after `first`."""
     numbered = (f"{i}. {tr(caution)}" for i, caution in enumerate(CAUTIONS, 1))
     return Paragraph(" ".join((*first, tr("Cautions."), *numbered)), "caution")
 
@@ -382,7 +382,7 @@ def _coupling(job: Job, state: BenchState, side: Side, magneto: int, disc: int) 
 
 
 def how_drawn(state: BenchState) -> str:
-    """What must be said of every picture of the coupling."""
+    """Note under every picture of the coupling."""
     seen = tr("Seen from the drive end, rotation {way}.", way=direction_word(1, state.magneto.rotation, "drive end"))
     return f"{seen} {tr('Thick lines: the painted marks, each of them number 1.')}"
 

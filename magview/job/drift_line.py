@@ -19,12 +19,12 @@ from magview.spec.language import format_angle, format_length, marked
 Array = NDArray[np.float64]
 
 _HORIZON_H = 5_000
-"""Nobody plans further ahead."""
+"""Longest time planned ahead."""
 
 
 @dataclass(frozen=True)
 class Reading:
-    """What drifts: where a sheet has it, as found and as left, between what it should lie, and its words."""
+    """A reading that drifts: its places on a sheet, as found and as left, its limits, and its words."""
 
     found: Callable[[Job], float | None]
     left: Callable[[Job], float | None]
@@ -126,7 +126,7 @@ READINGS = {
         _angle,
     ),
 }
-"""What drifts, by name; Drift has a line of each."""
+"""Names of the readings that drift; Drift has a line of each."""
 
 
 @dataclass(frozen=True)

@@ -1,4 +1,4 @@
-"""Which fields of the job sheet are asked for, part by part and in which order."""
+"""The fields of the job sheet that are asked for, part by part and in their order."""
 
 from __future__ import annotations
 

@@ -381,7 +381,7 @@ _NOT_READ = marked(
 
 
 def _lamp(state: BenchState) -> dict[str, float]:
-    """What the lamp was read to say of each magneto and still stands; nothing of one that was not read."""
+    """Reading of the lamp for each magneto, while it stands; none for a magneto that was not read."""
     if state.engaged is None:
         raise SpecError(tr("this magneto is not on an engine"))
     sides: tuple[Side, ...] = ("left",) if state.engaged.installation.position == "single" else ("left", "right")

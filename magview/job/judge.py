@@ -1,4 +1,4 @@
-"""What a sheet says of itself: verdicts, what is missing, how far it has come. Derived each time, never stored."""
+"""Judgement of a sheet: verdicts, missing entries, progress. Derived each time, never stored."""
 
 from __future__ import annotations
 
@@ -39,7 +39,7 @@ class Verdict:
     low: float | None
     high: float | None
     wanted: bool | str | None
-    """What a reading that is no number must be."""
+    """Value that a reading other than a number must have."""
     ok: bool
     as_left: bool
     """Whether the work is judged by it; what was found is shown, and need not be in limits."""
@@ -54,13 +54,13 @@ class Progress:
     out: tuple[Verdict, ...]
     """Readings of the work as left that are out of limits, or checks that failed."""
     missing: tuple[str, ...]
-    """What stages marked as done still lack, one sentence each."""
+    """Gaps in stages marked as done, one sentence each."""
     doubtful: tuple[str, ...]
     """Stages done whose own entries do not go together."""
     signature: bool | None
     """Whether the signature holds; None without one."""
     dangers: tuple[Danger, ...]
-    """What can hurt somebody."""
+    """Dangers on the sheet."""
 
     @property
     def finished(self) -> bool:

@@ -1,4 +1,4 @@
-"""What a job sheet is made of beside its stages: identities, limits, signature, and how sure a reading is.
+"""Parts of a job sheet beside its stages: identities, limits, signature, and the uncertainty of a reading.
 
 Every reading carries its unit in its name; left out (None) means that it was not read. Labels are what reports,
 tables and forms call a field. What follows from readings (differences, verdicts) is never stored.
@@ -40,7 +40,7 @@ Side = Annotated[Literal["left", "right"], Choices((("left", marked("left")), ("
 
 
 def title_in(info: FieldInfo, name: str) -> str:
-    """What a field is called, in the present language; its name where it has no title."""
+    """The title of a field in the present language; its name where it has none."""
     return tr(info.title) if info.title else name
 
 
@@ -76,7 +76,7 @@ class MagnetoIdentity(Model):
 
 
 class Limits(Model):
-    """What readings are judged by: from the files the bench works with, or entered from the maker's manual."""
+    """Limits for readings: from the files the bench works with, or entered from the maker's manual."""
 
     gap_low_mm: SizeMm | None = may_say(marked("Smallest gap allowed"), marked("Lower limit of the largest gap."))
     gap_high_mm: SizeMm | None = may_say(marked("Largest gap allowed"), marked("Upper limit of the largest gap."))
@@ -141,7 +141,7 @@ class ReadingErrors(Model):
 
 
 class Signature(Model):
-    """Who answers for the work.
+    """Signature: the person who answers for the work.
 
     `covers` is a digest of what was signed: a later change shows. `rules` counts the rules of signing up: a sheet of
     fewer than the present ones keeps its signature, and says so.

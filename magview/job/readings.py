@@ -32,7 +32,7 @@ _OF_THE_STAGE = frozenset(Stage.model_fields)
 
 
 class Judged(StrEnum):
-    """How a reading was judged, in the words of tables of readings; `tr` reads it out."""
+    """Verdicts on a reading, in the words of tables of readings; `tr` translates them."""
 
     NOT = ""
     NO_LIMIT = marked("no limit given, not judged")
@@ -75,7 +75,7 @@ class Row:
     shown: str
     limits_shown: str
     judged_value: float | None = None
-    """What is judged where it is not the value itself: the disc's reading, its zero corrected."""
+    """The value judged where it is not the reading itself: the disc's reading, its zero corrected."""
 
 
 def rows(job: Job) -> list[Row]:
@@ -102,17 +102,17 @@ def _of_stage(job: Job, name: str, judged: _Judged) -> Iterator[Row]:
 
 
 def rotation_of(job: Job) -> Rotation | None:
-    """Which way the magneto turns, seen from the drive end; None where the sheet does not say which magneto it is."""
+    """Rotation of the magneto, seen from the drive end; None where the sheet does not say which magneto it is."""
     return None if job.described is None else job.described.rotation
 
 
 def label_of(job: Job, stage: str, field: str) -> str:
-    """What a reading that was taken is called."""
+    """The title of a reading that was taken."""
     return next(row.label for row in rows(job) if (row.stage, row.field) == (stage, field))
 
 
 def unjudged_words(job: Job) -> str:
-    """Which readings of the work as left no limit was given for, in a sentence; nothing where there are none."""
+    """A sentence on the readings as left that have no limit; "" where there are none."""
     named: dict[str, list[str]] = {}
     for stage, field in judge.unjudged(job):
         if stage != "as_found" and field != "reads_btdc_deg":
@@ -237,7 +237,7 @@ def json_text(job: Job) -> str:
 
 
 def as_plain(job: Job) -> dict[str, Any]:
-    """What `json_text` writes, as plain values."""
+    """The readings that `json_text` writes, as plain values."""
     with in_english():
         return _as_plain(job)
 

@@ -1,4 +1,4 @@
-"""What a stage asks for before it is done, by the rules of the day it was signed, and what earlier rules left out."""
+"""Requirements of a stage before it is done, by the rules of the day it was signed."""
 
 from __future__ import annotations
 
@@ -22,11 +22,11 @@ _NAMED = 2
 """So many entries that earlier rules did not ask for are named, more are counted."""
 
 _Lack = tuple[str, int]
-"""What is lacking, in words, and the rules since which it is asked for."""
+"""A missing entry in words, and the rules since which it is required."""
 
 
 def missing(job: Job, name: str) -> tuple[str, ...]:
-    """What a stage still lacks to be done, in the words of its fields.
+    """Entries that a stage still lacks to be done, in the words of its fields.
 
     What earlier rules did not ask for is not missing from a sheet that was signed under them and stands as signed.
     """

@@ -155,7 +155,7 @@ NEVER_SKIPPED = ("cautions", "switch_lead")
 
 
 def title_of(name: str) -> str:
-    """What a stage or another part of the sheet is called."""
+    """The title of a stage or of another part of the sheet."""
     return parts.title_in(Job.model_fields[name], name)
 
 
@@ -236,7 +236,7 @@ _digested: tuple[Job, str] | None = None
 
 
 def digest(job: Job) -> str:
-    """What a signature covers: a SHA-256 of everything on the sheet but the signature itself and the history."""
+    """Digest that a signature covers: SHA-256 of everything on the sheet but the signature itself and the history."""
     global _digested
     known = _digested
     if known is None or known[0] is not job:

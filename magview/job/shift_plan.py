@@ -78,7 +78,7 @@ class ShiftPlan:
 
     @property
     def title(self) -> str:
-        """What the page is called."""
+        """The title of the page."""
         return tr("Tooth-shift plan: {magneto}", magneto=tr(self.state.magneto.name))
 
 
@@ -253,7 +253,7 @@ def _step_rows(plan: ShiftPlan) -> list[tuple[Half, Half]]:
 
 
 def _slots(plan: ShiftPlan, at: Mounting) -> tuple[str, str]:
-    """Which slots the disc's marked tooth sits in: of the magneto flange, of the drive flange."""
+    """The slots that the disc's marked tooth sits in: of the magneto flange, of the drive flange."""
     coupling = plan.engaged.installation.coupling
     now = mesh(coupling.magneto_teeth, coupling.drive_teeth, *at.marks_apart)
     return (

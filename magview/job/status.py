@@ -72,7 +72,7 @@ def danger_words(found: Danger) -> str:
 
 
 def dangers(job: Job) -> tuple[str, ...]:
-    """What on a sheet can hurt somebody: a warning each, those that say the same once."""
+    """Dangers on a sheet: a warning each, equal ones once."""
     return tuple(dict.fromkeys(danger_words(found) for found in danger.dangers(job)))
 
 
@@ -91,7 +91,7 @@ def earlier(job: Job) -> tuple[str, ...]:
 
 @dataclass(frozen=True)
 class Out:
-    """How many readings of a stage are not as they should be."""
+    """Number of readings of a stage that are not as they should be."""
 
     left: int
     """Of the work as left: out of limits, or not as it must be."""
@@ -100,7 +100,7 @@ class Out:
 
 
 def out_in(job: Job, name: str) -> Out:
-    """How many readings of a stage are out."""
+    """Number of readings of a stage that are out of limits."""
     # A check that is not confirmed is missing.
     unconfirmed = checks(stage_of(job, name)) if name in ("cautions", "closing") else ()
     bad = [v.as_left for v in judge.verdicts(job) if v.stage == name and not v.ok and v.field not in unconfirmed]
@@ -127,7 +127,7 @@ def found_words(count: int) -> str:
 
 
 def doubts(job: Job, name: str) -> tuple[str, ...]:
-    """What of a stage's own entries does not go together, a sentence each."""
+    """Contradictions within a stage's entries, a sentence each."""
     told = []
     if name == "tooth_shift" and judge.wanted_outside(job):
         low, high = judge.firing_limits_deg(job, job.tooth_shift.side) or (None, None)
@@ -191,7 +191,7 @@ def _out_of_date(due: LampDue) -> str:
 
 
 def points_to(job: Job) -> tuple[str, ...]:
-    """What the ground run points to, a sentence each (FAA-H-8083-32B, ch. 4; common practice)."""
+    """Likely causes of the readings of the ground run, a sentence each (FAA-H-8083-32B, ch. 4; common practice)."""
     return tuple(sentence for side in sides(job) for sentence in _points_to(job, side)) if len(sides(job)) > 1 else ()
 
 
@@ -207,7 +207,7 @@ def _points_to(job: Job, side: str) -> tuple[str, ...]:
 
 
 def lamp_should_read(job: Job) -> tuple[str, ...]:
-    """What the lamp should read of this magneto once its setting is as left, where the setting moved it."""
+    """Expected reading of the lamp with the setting as left, where the setting moved it."""
     should, change = lamp_should_read_deg(job), opening_change_deg(job)
     if should is None or not change:
         return ()
@@ -226,7 +226,7 @@ def agree(job: Job) -> tuple[str, ...]:
 
 
 def without_tab(job: Job) -> tuple[str, ...]:
-    """That pulling the lead makes the magneto live, unless its file says that a tab grounds it."""
+    """A warning that pulling the lead makes the magneto live, unless its file says that a tab grounds it."""
     if job.described is not None and job.described.grounding_tab:
         return ()
     return (
@@ -247,7 +247,7 @@ _FOLLOWS: dict[str, Callable[[Job], tuple[str, ...]]] = {
 
 
 def follows(job: Job, name: str) -> tuple[str, ...]:
-    """What follows from a stage's readings, a sentence each."""
+    """Conclusions from a stage's readings, a sentence each."""
     return _FOLLOWS[name](job) if name in _FOLLOWS else ()
 
 
@@ -256,7 +256,7 @@ def _doubt_words(count: int) -> str:
 
 
 def done_words(job: Job, name: str) -> str:
-    """What stands against a stage that is marked as done; nothing where nothing does."""
+    """Objections to a stage that is marked as done; empty where there are none."""
     lacks, out, unclear = missing(job, name), out_in(job, name), doubts(job, name)
     told = []
     if lacks:

@@ -33,7 +33,7 @@ Listener = Callable[[Job, Job], None]
 
 
 class _Conflict(SpecError):
-    """What is in the file is not ours."""
+    """The file holds another program's work."""
 
 
 def _now() -> str:
@@ -111,12 +111,12 @@ class JobStore:
 
     @property
     def undo_name(self) -> str | None:
-        """What going back would undo; None if nothing."""
+        """Name of the step that would be undone; None if there is none."""
         return self._history.undo_name
 
     @property
     def redo_name(self) -> str | None:
-        """What going forward would do again; None if nothing."""
+        """Name of the step that would be redone; None if there is none."""
         return self._history.redo_name
 
     @property

@@ -13,7 +13,7 @@ from magview.spec.magneto import Rotation
 from magview.spec.units import DEG_DIGITS, INCH_DIGITS, MM_DIGITS, digits_beside, length_digits
 
 UNITS = {"_mm": "mm", "_deg": "deg", "_rpm": "rpm", "_h": "h", "_teeth": "teeth", "_n": "N"}
-"""How a field's name ends, and the unit that says."""
+"""Units by the ending of a field's name."""
 
 
 def unit_of(field: str) -> str:

@@ -99,7 +99,7 @@ def shown(entry: Entry, value: Value | None, inches: bool) -> str:
 
 
 def results(item: Item) -> list[Result]:
-    """What a file comes to at the setting it was designed for."""
+    """Readings of a file at the setting it was designed for."""
     if isinstance(item, Magneto):
         return _of_magneto(item)
     return _of_engine(item) if isinstance(item, Engine) else _of_installation(item)
@@ -158,7 +158,7 @@ def _of_installation(item: Installation) -> list[Result]:
 
 
 def warnings(item: Item) -> list[str]:
-    """What is allowed and yet looks wrong: sentences."""
+    """Warnings about values that are allowed and yet look wrong: sentences."""
     found: list[tuple[Kind, str | None]] = []
     if isinstance(item, Installation):
         found.append(("installation", speed_mismatch(item)))

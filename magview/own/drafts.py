@@ -81,7 +81,7 @@ class Own:
 
 @dataclass(frozen=True)
 class Checked:
-    """What a draft comes to."""
+    """Result of a draft."""
 
     item: Item | None
     """The magneto, engine or installation; None while something is missing or refused."""
@@ -97,7 +97,7 @@ class Checked:
 
 
 def with_value(draft: Draft, path: str, value: Value | None) -> Draft:
-    """The draft with an entry's value, or without it. A source that told of the old value goes with it."""
+    """The draft with an entry's value, or without it. The source of the old value goes with it."""
     values = dict(draft.values)
     if value is None:
         values.pop(path, None)
@@ -120,7 +120,7 @@ def with_note(draft: Draft, field_name: str, note: Note) -> Draft:
 
 
 def kind_of(item: Item) -> Kind:
-    """What an item is."""
+    """The kind of an item."""
     return "magneto" if isinstance(item, Magneto) else "engine" if isinstance(item, Engine) else "installation"
 
 
@@ -175,7 +175,7 @@ def file_data(draft: Draft) -> dict[str, Any]:
 
 
 def check(own: Own, kind: Kind) -> Checked:
-    """What one of the drafts comes to: the item, or what is missing and what is refused, entry by entry."""
+    """Result of one of the drafts: the item, or the entries missing and refused."""
     draft = own.draft(kind)
     shown = asked(draft)
     data = file_data(draft)

@@ -23,11 +23,11 @@ MODELS: dict[Kind, type[Model]] = {"magneto": Magneto, "engine": Engine, "instal
 
 @dataclass(frozen=True)
 class Page:
-    """What is measured in one go."""
+    """Entries that are measured in one go."""
 
     title: str
     lead: str
-    """What to have at hand, one or two sentences."""
+    """Tools and papers to have at hand, one or two sentences."""
     paths: tuple[str, ...]
     """Entries; the name of a part, or of a range, stands for all that it has, in the file's order."""
 

@@ -43,7 +43,7 @@ def with_lift(draft: Draft, profile: MeasuredProfile, note: str) -> Draft:
 
 
 def lift_base(own: Own) -> Magneto:
-    """What a table of lift is read against: the magneto drafted, or while it is not complete one with a single lobe
+    """Magneto for reading a table of lift: the one drafted, or while that is not complete one with a single lobe
     and hardly any gap, so that whatever was traced goes with it."""
     item = check(own, "magneto").item
     if isinstance(item, Magneto):
@@ -151,7 +151,7 @@ def _filled(draft: Draft, values: dict[str, Value], origin: Origin, note: str) -
 
 
 def on_an_engine(item: Engine | Installation) -> Installation:
-    """What a picture of an engine needs: an installation; a bare engine's has a shipped magneto and no vernier."""
+    """Installation for a picture of an engine; a bare engine's has a shipped magneto and no vernier."""
     if isinstance(item, Installation):
         return item
     magneto = find_magneto(DEFAULT_MAGNETO)
