@@ -8,9 +8,8 @@ from pathlib import Path
 from typing import Any
 
 from magview.cli.streams import words_stream, write_out, write_pdf
+from magview.paper.blocks import PAPERS
 from magview.spec.language import tr
-
-PAPERS = ("a4", "letter")
 
 
 def add_guide(commands: argparse._SubParsersAction[Any]) -> None:

@@ -17,9 +17,9 @@ from typing import Any, NoReturn, TypeVar
 from magview import CAUTION, __version__
 from magview.cli.classroom import add_class_command
 from magview.cli.guide import add_guide
-from magview.cli.paper import SIZES
 from magview.cli.paper import add_commands as add_paper_commands
 from magview.cli.sheet import add_commands
+from magview.paper.blocks import PAPERS
 from magview.spec.base import SpecError
 from magview.spec.language import marked, tr
 from magview.spec.library import shipped_names
@@ -254,7 +254,7 @@ def _add_shift(commands: argparse._SubParsersAction[_Parser]) -> _Parser:
         help=tr("Judge and print move N of the list, such as 2. Without it, the first."),
     )  # fmt: skip
     add("--pdf", metavar="OUT", help=tr("Write the move as a plan of one page with steps to tick, such as plan.pdf."))
-    add("--paper", type=str.lower, choices=SIZES, default="a4", help=tr("Choose the size of paper: a4 or letter."))
+    add("--paper", type=str.lower, choices=PAPERS, default="a4", help=tr("Choose the size of paper: a4 or letter."))
     shift.set_defaults(run=_shift)
     return shift
 

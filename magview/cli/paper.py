@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING, Any
 
 from magview.cli.streams import words_stream, write_pdf
 from magview.drawing.captions import End
+from magview.paper.blocks import PAPERS
 from magview.spec.base import SpecError
 from magview.spec.language import tr, tr_n
 
@@ -18,7 +19,6 @@ if TYPE_CHECKING:  # the other commands do not wait for these
 
 PASS = 0
 
-SIZES = ("a4", "letter")
 PICTURES: tuple[End, ...] = ("breaker", "drive", "crank", "lead")
 LABELS = ("names", "blanks", "answers", "none")
 
@@ -70,7 +70,7 @@ def add_commands(commands: argparse._SubParsersAction[Any]) -> None:
 def _add_paper(command: argparse.ArgumentParser) -> None:
     command.add_argument("--pdf", metavar="OUT", required=True, help=tr("Write this file, such as handout.pdf."))
     command.add_argument(
-        "--paper", type=str.lower, choices=SIZES, default="a4", help=tr("Choose the size of paper: a4 or letter.")
+        "--paper", type=str.lower, choices=PAPERS, default="a4", help=tr("Choose the size of paper: a4 or letter.")
     )
 
 

@@ -8,6 +8,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from magview.cli.streams import words_stream, write_out, write_pdf
+from magview.paper.blocks import PAPERS
 from magview.spec.language import marked, tr
 
 if TYPE_CHECKING:  # the other commands, and the window, do not wait for the job sheet
@@ -16,7 +17,6 @@ if TYPE_CHECKING:  # the other commands, and the window, do not wait for the job
 
 PASS, FAIL = 0, 1
 
-PAPERS = ("a4", "letter")
 KINDS = ("magneto", "engine", "installation", "job", "exercise", "class", "handed-in")
 
 

@@ -16,7 +16,8 @@ from magview.bench.timing import timing_plan
 from magview.bench.tooth_steps import steps_between, tooth_degrees
 from magview.bench.words import direction_word, teeth_words, turned_words, way_words
 from magview.drawing.coupling_on_paper import coupling_svg
-from magview.job.document import POSITIONS, cautions, how_drawn
+from magview.job.document import POSITIONS, cautions
+from magview.job.paper_pictures import how_drawn
 from magview.job.words import shown
 from magview.paper.blocks import (
     BOX,
