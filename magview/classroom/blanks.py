@@ -1,4 +1,4 @@
-"""What there is to read in an exercise: tables with a blank for each reading, and what truly belongs there."""
+"""Readings of an exercise: tables with a blank for each reading, and the true values."""
 
 from __future__ import annotations
 
@@ -40,7 +40,7 @@ class Blanks:
 
     @property
     def answers(self) -> list[str]:
-        """All that is to be found."""
+        """The solutions."""
         return [c.answer for row in self.rows for c in row if isinstance(c, Cell) and c.answer and c.hidden]
 
 
@@ -285,7 +285,7 @@ def _teeth(exercise: Exercise, room: Practice, side: Side) -> Iterator[tuple[str
 
 
 def _firing_words(fires: float, wanted: float) -> str:
-    """What the disc reads as the contacts open: it does not know one turn of the crank from the next."""
+    """Reading of the disc as the contacts open: it does not know one turn of the crank from the next."""
     if not math.isfinite(fires):
         return tr("never")
     reads = (fires - wanted + 180.0) % 360.0 - 180.0 + wanted

@@ -124,7 +124,7 @@ class Bits:
         return self._left
 
     def symbols(self) -> list[int]:
-        """What was put, filled up with noughts to whole symbols."""
+        """The bits written, filled up with zeros to whole symbols."""
         fill = -self._left % 5
         value, count = self._value << fill, (self._left + fill) // 5
         return [value >> 5 * (count - 1 - i) & 31 for i in range(count)]

@@ -19,7 +19,7 @@ def begin(of: ClassSet, number: int, pupil: str) -> Session:
 
 
 def place_of(of: ClassSet, attempt: Attempt) -> int:
-    """Which exercise of a set an attempt is at, from 1. Raises SpecError for one of none."""
+    """Number of an attempt's exercise in a set, from 1. Raises SpecError for an attempt at another."""
     work = work_id(attempt.exercise)
     for number in range(1, len(of.exercises) + 1):
         if work_id(of.exercise(number)) == work:

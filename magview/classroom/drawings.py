@@ -30,7 +30,7 @@ from magview.spec.engine import Engine
 from magview.spec.language import tr
 
 Labels = Literal["names", "blanks", "answers", "none"]
-"""What stands beside a picture: names; numbers with a line to write on; the same filled in; nothing."""
+"""Labels beside a picture: names; numbers with a line to write on; the same filled in; nothing."""
 
 _WIDTH, _MARGIN, _SIZE = 700.0, 148.0, 11.5
 """Of a picture over the page's whole width, of each column of names, and of type [px]."""

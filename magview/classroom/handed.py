@@ -43,7 +43,7 @@ _STALE_S = 60.0
 
 
 class HandedIn(Model):
-    """What stands in a handed-in file."""
+    """Contents of a handed-in file."""
 
     format: Literal["magview-handed-in/1"]
     about: Annotated[str, Field(max_length=1000)] = may_say(

@@ -36,7 +36,7 @@ class KeyEntry:
     seed: int
     faults: tuple[KeyFault, ...]
     truths: tuple[Truth, ...]
-    """What instruments would read if they were perfect; `as_found` is it."""
+    """Readings that perfect instruments would show, as found."""
 
 
 def key_entry(of: ClassSet, number: int, pupil: str = "") -> KeyEntry:
@@ -116,7 +116,7 @@ def _words(found: Drawn, kind: FaultKind) -> str:
 
 
 def _found_words(found: Drawn, kind: str) -> str:
-    """What is found rather than measured."""
+    """A finding that is not measured, in words."""
     if kind == "lead":
         return _lead_words(found.lead)
     if kind == "dry-felt":

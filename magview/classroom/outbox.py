@@ -1,4 +1,4 @@
-"""What could not be put into the shared folder yet: kept on the pupil's own machine, and tried again.
+"""Files that could not be put into the shared folder yet: kept on the pupil's own machine, and tried again.
 
 An attempt is first kept here, then delivered, then taken away here; a kill at any moment leaves it in one of the two
 places, or in both with the same name and text, which counts as delivered.
@@ -31,7 +31,7 @@ class Waiting:
 
 @dataclass(frozen=True)
 class Delivery:
-    """What became of a file: where it stands now, or why it waits."""
+    """Outcome for a file: its place now, or why it waits."""
 
     name: str
     folder: Path
@@ -65,7 +65,7 @@ class Outbox:
         return sent
 
     def waiting(self) -> list[Waiting]:
-        """What waits, by name. A damaged file is passed over and left where it is."""
+        """Files that wait, by name. A damaged file is passed over and left where it is."""
         found = []
         for path in sorted(self.folder.glob("*.json")):
             with contextlib.suppress(SpecError):

@@ -24,7 +24,7 @@ _NEEDED = {
     "lead": ("meter", "lamp"),
     "firing": ("lamp", "disc_step_deg"),
 }
-"""What each goal or reading is proved with, by the tray's fields."""
+"""Instruments that prove each goal or reading, by the tray's fields."""
 
 
 def preview_html(exercise: Exercise, seed: int) -> str:
@@ -56,7 +56,7 @@ def preview_html(exercise: Exercise, seed: int) -> str:
 
 
 def advice(exercise: Exercise) -> list[str]:
-    """What a valid exercise may lack: a goal nothing on the tray can prove, a fault no goal asks for."""
+    """Gaps of a valid exercise: a goal nothing on the tray can prove, a fault no goal asks for."""
     told = []
     for goal in exercise.goals:
         wanted = goal.reading or goal.goal

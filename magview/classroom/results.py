@@ -33,7 +33,7 @@ from magview.spec.language import tr
 
 
 class State(StrEnum):
-    """What came of a file: marked, or why it was passed over."""
+    """Result of a file: marked, or why it was passed over."""
 
     MARKED = "marked"
     EARLIER = "earlier"
@@ -45,7 +45,7 @@ class State(StrEnum):
 
 
 class Error(StrEnum):
-    """What was wrong with a step."""
+    """Error in a step."""
 
     WRONG = "wrong"
     NEAR = "near"
@@ -65,11 +65,11 @@ class Step:
     weight: float
     got: float
     error: Error | None
-    """What was wrong with it; None for full marks."""
+    """Error in the step; None for full marks."""
 
     @property
     def name(self) -> str:
-        """What tells it from the other steps of its exercise."""
+        """Key that distinguishes it from the other steps of its exercise."""
         return "/".join(part for part in (self.goal, self.reading, self.side) if part)
 
 
@@ -110,7 +110,7 @@ class Result:
     number: int = 0
     exercise: str = ""
     work: str = ""
-    """What was drawn and marked, `sets.work_id`."""
+    """Id of the work drawn and marked, `sets.work_id`."""
     seed: int = 0
     at: str = ""
     """When it was handed in, ISO 8601."""

@@ -41,11 +41,11 @@ MOST_IN_CODE = 9
 
 _HEAD_SYMBOLS = 10
 _TEXTS = {"name", "story", "story_by_way", "task", "hints", "minutes"}
-"""What an exercise says: changing it leaves what is drawn and marked as it was."""
+"""Texts of an exercise: changing one leaves the draw and the marks as they were."""
 
 
 class ClassSet(Model):
-    """What a class works at."""
+    """The exercises of a class."""
 
     format: Literal["magview-class/1"] = "magview-class/1"
     title: Annotated[str, Field(max_length=120, pattern=r"^[^\p{Cc}]*$")] = may_say(
@@ -165,7 +165,7 @@ def _tray_in(tray: Tray, inch: bool) -> Tray:
 
 
 def _marked(exercise: Exercise) -> dict[str, Any]:
-    """What is drawn and marked of an exercise."""
+    """Parts of an exercise that are drawn and marked."""
     return exercise.model_dump(mode="json", exclude_none=True, exclude_defaults=True, exclude=_TEXTS)
 
 
@@ -266,7 +266,7 @@ def _shipped_as(exercises: tuple[Exercise, ...]) -> list[tuple[str, str]] | None
 
 
 def _number_of(name: str) -> int:
-    """What a code calls a shipped exercise: a hash, so that one more shipped leaves old codes as they were."""
+    """Id of a shipped exercise in a code: a hash, so that one more shipped leaves old codes as they were."""
     return int.from_bytes(sha256(f"magview-exercise/{name}".encode()).digest()[:2], "big") >> 16 - _EXERCISE_BITS
 
 

@@ -1,4 +1,4 @@
-"""Who needs help with what: a folder's results counted per pupil, per step, and by what goes wrong most.
+"""Summary of a class: a folder's results counted per pupil, per step, and by the commonest errors.
 
 What counts is each pupil's latest attempt at each exercise; earlier ones and copies are listed and not counted.
 """
@@ -143,7 +143,7 @@ def _natural(key: str) -> list[tuple[int, int | str]]:
 
 
 def _against(result: Result, of: ClassSet, works: dict[int, str]) -> list[str]:
-    """What does not fit the set: its exercise, its seed, its pupils."""
+    """Differences from the set: exercise, seed, pupils."""
     told = []
     try:
         if result.number not in works:

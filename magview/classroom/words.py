@@ -34,17 +34,17 @@ def sided(words: str, side: str | None) -> str:
 
 
 def step_words(step: Step) -> str:
-    """What a step of the rubric is."""
+    """Name of a step of the rubric."""
     return sided(tr(READINGS[step.reading]) if step.reading is not None else tr(GOALS[step.goal]), step.side)
 
 
 def fault_words(fault: FaultFound) -> str:
-    """What a fault is."""
+    """Name of a fault."""
     return sided(tr(FAULTS[fault.kind]), fault.side)
 
 
 def danger_words(kind: str) -> str:
-    """What a dangerous act was."""
+    """Name of a dangerous act."""
     return tr(DANGERS.get(kind.split("-")[0], "{kind}"), kind=kind)
 
 

@@ -103,7 +103,7 @@ def together(title: str, papers: list[Document]) -> Document:
 
 
 def answers(exercise: Exercise, seed: int) -> list[str]:
-    """All that is to be found in a worksheet's tables."""
+    """Solutions of a worksheet's tables."""
     return [answer for table in blanks(exercise, seed) for answer in table.answers]
 
 

@@ -1,4 +1,4 @@
-"""What an efficient path would have been: from the truth as found, the fewest acts that a careful hand needs.
+"""Efficient path of an exercise: from the truth as found, the fewest acts that a careful hand needs.
 
 The moves are the bench's own: plate and screw by the closed-form adjustment, teeth by the exhaustive planner.
 """

@@ -1,4 +1,4 @@
-"""What each act does: the practice room before an act to the practice room after it, and nothing else changed."""
+"""Effect of each act: the practice room before an act to the practice room after it, and nothing else changed."""
 
 from __future__ import annotations
 
@@ -158,7 +158,7 @@ _MENDED = {
     "lead": ("broken", "chafed"), "tab": ("tab",), "insulation": ("shorted",),
     "switch": ("never-opens", "never-closes"), "places": ("crossed",),
 }  # fmt: skip
-"""What each new part puts right."""
+"""The fault that each new part puts right."""
 
 
 def _renew(practice: Practice, part: str) -> Practice:

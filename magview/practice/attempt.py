@@ -50,7 +50,7 @@ class Event:
 
 @dataclass(frozen=True)
 class Attempt:
-    """Who did what in which exercise."""
+    """An attempt: exercise, trainee and acts."""
 
     exercise: Exercise
     seed: int
@@ -168,7 +168,7 @@ class Session:
 
 
 def name_of(act: type[do.Act]) -> str:
-    """What a kind of act is called in a file: TurnRotor is "turn-rotor"."""
+    """Name of a kind of act in a file: TurnRotor is "turn-rotor"."""
     return re.sub(r"(?<!^)([A-Z])", r"-\1", act.__name__).lower()
 
 

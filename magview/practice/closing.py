@@ -17,7 +17,7 @@ CLOSING = {
     "lead-proved": marked("switch lead proved again"),
     "chocks": marked("chocks taken away or left deliberately"),
 }
-"""What is looked at besides screws, nuts, plug and switch, by its id."""
+"""Checks besides screws, nuts, plug and switch, by id."""
 
 
 def closed_up(found: Evidence, room: Practice, track: Track) -> list[tuple[str, bool]]:

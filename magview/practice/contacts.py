@@ -19,7 +19,7 @@ from magview.practice.state import Faces, Practice, Said
 from magview.spec.language import marked, tr
 
 PIP_MM = 0.004
-"""A pip lower than this is none."""
+"""Least height of a pip."""
 
 STONED_MM = (0.02, 0.04)
 """How much metal a careful hand with a stone takes off both faces together [mm]."""
@@ -97,7 +97,7 @@ def _with(practice: Practice, changes: dict[str, float], faces: Faces) -> Practi
 
 
 def allowed(exercise: Exercise, grade: Faces) -> frozenset[Decision]:
-    """What may rightly be decided for a grade as found, by this exercise's manual.
+    """The right decisions for a grade as found, by this exercise's manual.
 
     Faces that do no harm are left; a pit is renewed; a mound is renewed, or dressed where the manual gives procedure
     and limits. Light marks may be dressed where it does.
@@ -109,7 +109,7 @@ def allowed(exercise: Exercise, grade: Faces) -> frozenset[Decision]:
 
 
 def best(exercise: Exercise, grade: Faces) -> Decision:
-    """What a careful hand decides for a grade as found: nothing that need not be done."""
+    """Decision of a careful hand for a grade as found: nothing that need not be done."""
     return "dress" if grade == "mound" and "mound" in exercise.dressing_allowed else _BEST[grade]
 
 
@@ -124,7 +124,7 @@ _MANUAL = {
 
 
 def manual_words(exercise: Exercise) -> str:
-    """What the data sheet says of dressing."""
+    """The data sheet's sentence on dressing."""
     return tr(_MANUAL[tuple(sorted(exercise.dressing_allowed))])
 
 

@@ -24,7 +24,7 @@ DANGERS = {
     "idle": marked("turned the propeller with a live magneto that was not being read: plugs out is not enough"),
     "unproved": marked("turned the propeller with a magneto neither proved to be grounded nor under a jumper"),
 }
-"""What each was, by its kind."""
+"""Name of each dangerous act, by its kind."""
 
 
 def dangers_of(act: do.Act, before: Practice, after: Practice) -> Iterator[str]:

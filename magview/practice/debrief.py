@@ -72,7 +72,7 @@ class Debrief:
     timeline: tuple[Line, ...]
     replay: Replay
     path: tuple[str, ...]
-    """What an efficient path would have been, step by step."""
+    """The efficient path, step by step."""
     seconds: float
     """From the first act to the hand-in."""
     other_version: str
@@ -149,7 +149,7 @@ _OF_ONE = {
     "fires": (marked("Fires before top dead centre"), marked("Fires before top dead centre, {name}")),
     "play": (marked("Play in the coupling"), marked("Play in the coupling, {name}")),
 }
-"""What is told of a magneto, and how where there are two."""
+"""Titles of a magneto's values, and titles with its side where there are two."""
 
 
 def _what(room: Practice, side: Side, of: str) -> str:

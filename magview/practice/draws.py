@@ -10,7 +10,7 @@ from __future__ import annotations
 from hashlib import sha256
 
 _BITS = 53
-"""What a double holds exactly: the division below rounds nothing."""
+"""Bits that a double holds exactly: the division below rounds nothing."""
 
 
 def uniform(seed: int, *names: str) -> float:

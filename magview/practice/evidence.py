@@ -1,4 +1,4 @@
-"""What an attempt's steps prove: what was looked at, with what, in which order, and which acts were dangerous.
+"""Evidence of an attempt's steps: the looks taken, their instruments and order, and the dangerous acts.
 
 A check counts for the state it was made in: turning a screw, tightening it, or moving a tooth makes it stale.
 """
@@ -46,10 +46,10 @@ class Opening:
     lobe: int
     forward: bool
     edge: Said | None
-    """What the straightedge read then; None where it was not laid on."""
+    """Reading of the straightedge then; None where it was not laid on."""
     square: bool
     disc: Said | None
-    """What the disc read then; None where the magneto was off the engine."""
+    """Reading of the disc then; None where the magneto was off the engine."""
     first_cylinder: bool
     """Whether the finger stood at the timing cylinder, which is No. 1 in most engines."""
 
@@ -66,7 +66,7 @@ class Tried:
 
 @dataclass
 class Track:
-    """What was done to one magneto and seen of it."""
+    """Acts on one magneto and looks at it."""
 
     set_at: int = 0
     """Last step that moved plate, screw or contacts, or tightened what holds them."""

@@ -1,4 +1,4 @@
-"""What an exercise is: the ``magview-exercise/1`` file.
+"""Model of an exercise: the ``magview-exercise/1`` file.
 
 A magneto, alone or on its engine; hidden faults given as ranges from which a seed draws; the instruments on the
 tray; what counts as done, with weights; hints; a guide to the time it takes.

@@ -1,4 +1,4 @@
-"""What an exercise is made of: hidden faults, the tray, how things are found, and what counts."""
+"""Parts of an exercise: hidden faults, the tray, the condition as found, and the goals."""
 
 from __future__ import annotations
 
@@ -86,7 +86,7 @@ FAULTS: dict[str, str] = {
     "contacts": marked("the contacts' faces"),
     "dry-felt": marked("a dry felt"),
 }
-"""What each kind of fault is called."""
+"""Names of the kinds of fault."""
 
 LEADS: dict[str, str] = {
     "sound": marked("sound"),
@@ -318,7 +318,7 @@ _DISC_AT_ZERO = may_say(
 
 
 class Start(Model):
-    """How the trainee finds things."""
+    """Condition as the trainee finds it."""
 
     rotor: _Rotor = may_say(
         marked("Rotor, off the engine"), marked("On the engine the crank stands anywhere."), "neutral"
@@ -371,7 +371,7 @@ class Goal(Model):
 
 
 class StoryByWay(Model):
-    """What is told besides, by the way in which a fault was drawn. It must not give a number away."""
+    """Further sentences, by the way in which a fault was drawn. None may give a number away."""
 
     fault: Annotated[FaultKind, Choices(tuple(FAULTS.items()))] = Field(
         title=marked("Story goes on by the way of"), description=marked("The fault whose way decides what is told.")

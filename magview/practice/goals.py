@@ -342,7 +342,7 @@ def _secured(found: Evidence, room: Practice, track: Track) -> Judged:
 
 
 class _Proof(NamedTuple):
-    """What is said of looks taken: good ones after the last change, only others, none at all."""
+    """Sentences on the looks taken: good ones after the last change, only others, none at all."""
 
     good: str
     lacking: str

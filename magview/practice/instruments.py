@@ -1,4 +1,4 @@
-"""What instruments and eyes tell, with a real instrument's limits: pure functions of the state.
+"""Readings of instruments and eyes, with a real instrument's limits: pure functions of the state.
 
 Everything a trainee may read is here, rounded to the instrument's own divisions; no function here lets a true
 number through.
@@ -171,7 +171,7 @@ def blades(practice: Practice, kind: str, stack: tuple[float, ...]) -> Said:
 
 
 def true_disc_deg(practice: Practice) -> float:
-    """What the pointer truly stands at on the crank disc [crank deg BTDC], −180…180."""
+    """True place of the pointer on the crank disc [crank deg BTDC], −180…180."""
     engaged = practice.bench.engaged
     top = timing_centre_deg(engaged.installation.engine) if engaged is not None else 0.0
     return (practice.disc_error_deg - crank_deg(practice.bench) + top + 180.0) % 360.0 - 180.0
@@ -216,7 +216,7 @@ def switch_meter(practice: Practice) -> Said:
 
 
 def finger(practice: Practice) -> Said:
-    """Which cylinder's electrode the distributor finger is nearest to; `value` is the cylinder."""
+    """The cylinder whose electrode the distributor finger is nearest to; `value` is the cylinder."""
     engaged = practice.bench.engaged
     if engaged is None:
         return Said("finger", marked("no distributor on the bench"))

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 @dataclass(frozen=True)
 class Judged:
-    """What was judged; whether it is right, nearly right, and proved; and the sentence that says why."""
+    """One judgement: whether a thing is right, nearly right, and proved; and the sentence that says why."""
 
     what: str
     right: bool

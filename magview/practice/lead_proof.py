@@ -1,4 +1,4 @@
-"""Which fault of a switch lead the readings taken point at, and whether a lead is proved."""
+"""Proof of a switch lead: the fault that the readings point at, and whether the lead is proved."""
 
 from __future__ import annotations
 
@@ -16,11 +16,11 @@ from magview.practice.words import side_words
 from magview.spec.language import together, tr
 
 Judgement = tuple[str, bool, bool, bool, str]
-"""What, right, near, proved and why."""
+"""Thing, right, near, proved and reason."""
 
 
 def lead_faults(room: Practice) -> list[str]:
-    """What the switch lead of the magneto in view truly suffers from, by the words a finding has; none: sound."""
+    """True faults of the switch lead of the magneto in view, in the words of findings; none: sound."""
     lead = room.bench.lead
     faults = {
         "broken": lead.broken,
@@ -42,7 +42,7 @@ def still_possible(track: Track, pool: Collection[str], upto: int) -> set[str]:
 
 
 def _would_say(room: Practice, act: do.Meter | None, fault: str) -> str:
-    """What an instrument would have said in a room, were this fault the only one."""
+    """Reading of an instrument in a room with this fault alone."""
     lead = room.bench.lead
     hands = Lead(
         plug_in=lead.plug_in, switch_on=lead.switch_on, other_on=lead.other_on, jumper=lead.jumper, paper=lead.paper

@@ -1,4 +1,4 @@
-"""What a lesson is (``magview-lesson/1``), and how one runs: it waits for the act, not for a click on Next.
+"""Model of a lesson (``magview-lesson/1``), and its run: it waits for the act, not for a click on Next.
 
 A lesson is a practice room and a list of steps. Each step says what to do and names what must be true, or must
 have been done, for the next to begin. A lesson may show true numbers: it teaches, it does not mark.

@@ -1,4 +1,4 @@
-"""What a lesson waits for, in words, and which part of the picture it is about."""
+"""Conditions of a lesson's steps in words, and the part of the picture they are about."""
 
 from __future__ import annotations
 
@@ -96,7 +96,7 @@ def tabs_of(step: LessonStep) -> tuple[str, ...]:
 
 
 def waiting_words(until: Until) -> str:
-    """What one condition of a step waits for."""
+    """The act that one condition of a step waits for."""
     what, value = until.what or "", until.value or 0.0
     match until.that:
         case "pointed-at":
@@ -126,11 +126,11 @@ def waiting_words(until: Until) -> str:
 
 
 _STEADY = ("dark all the way round", "light all the way round")
-"""What the lamp says where nothing changes in a whole turn."""
+"""Words of the lamp where nothing changes in a whole turn."""
 
 
 def _asked_words(answer: str) -> str:
-    """What an instrument is to be asked. What it says is for the learner to find, but for blades: they are picked by
+    """The instrument to use. Its reading is for the learner to find, but for blades: they are picked by
     what they shall say."""
     if answer in tuple(Feel):
         return tr("the answer “{answer}”", answer=tr(answer))
@@ -142,7 +142,7 @@ def _asked_words(answer: str) -> str:
 
 
 def missing(step: LessonStep, act: do.Act, before: Practice, after: Practice) -> list[str]:
-    """What of a step does not hold after an act, in words."""
+    """Conditions of a step that do not hold after an act, in words."""
     moment = Moment(before, after, act)
     return [
         waiting_words(u) for u in step.until if holds(u.that, moment, u.what, u.value, u.within) != u.yes
@@ -179,13 +179,13 @@ def _held(until: Until, act: do.Act, room: Practice) -> bool:
 
 
 def step_done(number: int, step: LessonStep, already: bool = False) -> str:
-    """That a step, counted from 0, is done, and what to notice of it; `already`: it was so before it began."""
+    """Sentence that a step, counted from 0, is done, and what to notice; `already`: it was so before it began."""
     words = tr("Step {step}: so already.", step=number + 1) if already else tr("Step {step}: done.", step=number + 1)
     return f"{words} {tr(step.done)}" if step.done else words
 
 
 def done_words(run: LessonRun, since: int) -> str:
-    """What is said of the steps done since one of them waited."""
+    """Sentences on the steps done since one of them waited."""
     steps = run.lesson.steps
     return " ".join(step_done(n, steps[n], n > since) for n in range(since, run.at))
 
@@ -203,5 +203,5 @@ def part_of(step: LessonStep) -> str:
 
 
 def learnt(run: LessonRun) -> list[str]:
-    """What was to be noticed on the way, in the order it was."""
+    """Things to notice on the way, in their order."""
     return [tr(step.done) for step in run.lesson.steps[: run.at] if step.done]

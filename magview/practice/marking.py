@@ -38,11 +38,11 @@ class Row:
     got: float
     evidence: str
     goal: Goal | None = None
-    """What of the exercise it judges, and…"""
+    """The part of the exercise it judges, and…"""
     side: Side | None = None
     """…on which magneto."""
     judged: Judged | None = None
-    """How it was found."""
+    """The condition it was found in."""
 
     @property
     def full(self) -> bool:
@@ -75,7 +75,7 @@ def mark(attempt: Attempt, states: Sequence[Practice] | None = None) -> Marking:
 
 
 def not_marked(version: str) -> Marking:
-    """What is said instead of marks about an attempt made under earlier rules with a version of the program."""
+    """Sentence instead of marks for an attempt made under earlier rules with a version of the program."""
     words = tr("Made with an earlier version ({version}), not marked again. The mark it had stands.", version=version)
     return Marking((), (), 0.0, False, words, marked=False)
 
@@ -103,7 +103,7 @@ def mark_evidence(found: Evidence) -> Marking:
 
 
 def after_run(practice: Practice) -> Practice:
-    """What the first run does to a magneto left with screws slack: what holds nothing, moves."""
+    """Effect of the first run on a magneto left with screws slack: what holds nothing, moves."""
     for side in practice.sides:
         practice = _shaken(view(practice, side))
     return practice
@@ -136,7 +136,7 @@ _SLACK = {
 
 
 def _left_dangerous(found: Evidence) -> list[Danger]:
-    """What is left in a dangerous way at the end."""
+    """Dangers left at the end."""
     last, step = found.last, found.steps[-1]
     if not isinstance(step.act, do.HandIn):
         return []

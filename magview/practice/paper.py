@@ -1,4 +1,4 @@
-"""What lies on paper beside a job: what counts as done, and the data sheet; alike whatever is hidden."""
+"""Papers beside a job: the goals and the data sheet; alike whatever is hidden."""
 
 from __future__ import annotations
 
@@ -62,7 +62,7 @@ _READINGS = {
 
 
 def goal_words(exercise: Exercise) -> list[str]:
-    """What counts as done, one line a goal, with its part of the marks."""
+    """The goals, one line each, with their part of the marks."""
     whole = sum(goal.weight for goal in exercise.goals)
     return [
         tr("{goal} ({share:.0f} %)", goal=_goal(goal, exercise), share=100 * goal.weight / whole)
@@ -223,7 +223,7 @@ _ARCS_DEG = (50.0, 60.0, 70.0, 80.0)
 
 
 def link_rod_words(engine: Engine) -> str:
-    """What the middle between two stop readings is off by, where the timing cylinder has a link rod."""
+    """Offset of the middle between two stop readings, where the timing cylinder has a link rod."""
     off = [(arc, stop_middle_deg(engine, arc)) for arc in _ARCS_DEG]
     amounts = ", ".join(
         tr("{off:deg} at {arc}°", off=abs(past), arc=arc) for arc, past in off

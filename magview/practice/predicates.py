@@ -1,4 +1,4 @@
-"""What a lesson can wait for, by name: each a question to an act and the states around it."""
+"""Predicates that a lesson can wait for, by name: each a question to an act and the states around it."""
 
 from __future__ import annotations
 
@@ -47,7 +47,7 @@ NEEDS: dict[str, tuple[str, ...]] = {
     "timing-in-limits": (),
     "wrote": ("what",),
 }
-"""What each predicate needs besides its name.
+"""Parameters of each predicate.
 
 rotor-near: what is neutral, register, e-gap or widest; within, rotor degrees. turned: what is plate or screw;
 value, degrees since as found, at least so far that way. act: what is an act's name in an attempt's file. said:
@@ -63,7 +63,7 @@ WHATS: dict[str, tuple[str, ...]] = {
     "act": tuple(name_of(kind) for kind in do.ACTS),
     "wrote": get_args(ReadingKind),
 }
-"""What `what` may be, for those that take only certain words."""
+"""Allowed words of `what`, for predicates that take only certain words."""
 
 
 @dataclass(frozen=True)

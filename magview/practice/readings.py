@@ -61,12 +61,12 @@ def _truth(found: Evidence, note: Note, then: Practice) -> tuple[float | None, s
 
 
 def lead_truth(room: Practice) -> str:
-    """What the switch lead of the magneto in view truly is."""
+    """True condition of the switch lead of the magneto in view."""
     return next(iter(lead_faults(room)), "sound")
 
 
 def judge_reading(found: Evidence, goal: Goal, side: Side) -> tuple[str, bool, bool, bool, str]:
-    """What, right, near, proved and why, for the last reading of a kind written of one magneto."""
+    """Thing, right, near, proved and reason, for the last reading of a kind written of one magneto."""
     kind = goal.reading
     what = tr(_NAMES[str(kind)], magneto=side_words(found.last, side))
     written = [r for r in own_readings(found) if r.note.kind == kind and (r.note.side == side or kind == "disc-zero")]

@@ -1,4 +1,4 @@
-"""What may be on screen before the attempt is handed in, and what may not.
+"""Text that may be on screen before the attempt is handed in.
 
 The picture of the mechanism is the mechanism and may be shown; true numbers may not. `seen` gives every line of
 text the screen may write of a state. The numbers behind them must be found nowhere: not on screen, in a tooltip, a
@@ -30,7 +30,7 @@ _SCREWS = {
 
 @dataclass(frozen=True)
 class Seen:
-    """What eyes and hands know of the magneto in view, as text; "" where there is nothing of the kind."""
+    """Knowledge of eyes and hands about the magneto in view, as text; "" where there is none."""
 
     lamp: str
     straightedge: str
@@ -38,7 +38,7 @@ class Seen:
     disc: str
     finger: str
     said: str
-    """What an instrument said to the last act."""
+    """Reading of an instrument after the last act."""
     plate: str
     screw: str
     teeth: str
@@ -136,7 +136,7 @@ def _lead(practice: Practice) -> str:
 
 
 def live_words(practice: Practice) -> str:
-    """What hands know of the magneto on the engine: live by what stands open, or not proved; nothing once it is
+    """Knowledge of hands about the magneto on the engine: live by what stands open, or not proved; nothing once it is
     grounded and proved, and no word of what is hidden."""
     lead, tab = practice.bench.lead, practice.bench.magneto.grounding_tab is True
     if not practice.mounted or lead.jumper:

@@ -27,7 +27,7 @@ from magview.spec.language import marked, number, tr
 from magview.spec.magneto import Magneto
 
 ReadingKind = Literal["opening", "gap", "firing", "disc-zero", "lead", "note", "running-in"]
-"""What can be written down: offset of the straightedge as the contacts open [mm, positive past], largest gap of a
+"""Readings to write down: offset of the straightedge as the contacts open [mm, positive past], largest gap of a
 lobe [mm], firing before top dead centre [crank deg], what the disc reads at top dead centre [crank deg], what the
 switch lead was found to be, anything else in words, and that new contacts are to be looked at after running in."""
 
@@ -50,7 +50,7 @@ class Feel(StrEnum):
 
 @dataclass(frozen=True)
 class Seat:
-    """What hands have done to one magneto beyond what the bench knows."""
+    """Acts of hands on one magneto beyond those that the bench knows."""
 
     plate_turned_deg: float = 0.0
     """How far hands have turned the backplate since it was found, and…"""
@@ -102,7 +102,7 @@ INSTRUMENTS = {
     "hand": marked("hand"),
     "felt": marked("felt"),
 }
-"""What answers, in words."""
+"""Names of the instruments and hands that answer."""
 
 
 def _read_out(value: str | float) -> str:
@@ -113,7 +113,7 @@ def _read_out(value: str | float) -> str:
 
 @dataclass(frozen=True)
 class Said:
-    """What an instrument said to the act just done, as it is read: words, and the number read off if any."""
+    """Reading of an instrument after the act just done: words, and the number read off if any."""
 
     instrument: str
     words: str
@@ -159,7 +159,7 @@ class Practice:
     seat: Seat
     other: Kept | None = None
     disc_error_deg: float = 0.0
-    """What the crank disc reads at No. 1's top dead centre [crank deg]; hidden until found."""
+    """Reading of the crank disc at No. 1's top dead centre [crank deg]; hidden until found."""
     stop_reach_deg: float = 30.0
     """How far from top dead centre the piston meets the stop [crank deg]."""
     stop_fitted: bool = False
@@ -167,7 +167,7 @@ class Practice:
     plugs_out: bool = False
     """One spark plug of each cylinder out, at least: nothing is compressed. Others, and hanging leads, can flash."""
     seen_to: frozenset[SafeThing] = frozenset()
-    """What else of making safe was done."""
+    """Other steps of making safe that were done."""
     leads_hang: bool = False
     """The leads of plugs that were taken out hang free."""
     lamp_on: bool = False
@@ -290,12 +290,12 @@ def true_gap_mm(bench: BenchState) -> float:
 
 
 def true_readings(bench: BenchState) -> Readings:
-    """What the present setting gives, lobe by lobe."""
+    """Readings of the present setting, lobe by lobe."""
     return _found(_Same(bench.magneto))[1](bench.backplate_deg, bench.screw_deg)
 
 
 def true_circuit(bench: BenchState) -> Circuit:
-    """What the primary circuit does now."""
+    """Present state of the primary circuit."""
     return circuit_with(bench, true_gap_mm(bench) <= 0.0)
 
 

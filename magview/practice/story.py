@@ -1,4 +1,4 @@
-"""What is told of a case: the story, and what follows from the way in which a fault was drawn."""
+"""The story of a case, and the sentences that follow from the way in which a fault was drawn."""
 
 from __future__ import annotations
 

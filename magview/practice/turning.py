@@ -34,14 +34,14 @@ MOST_TURN_DEG = 3600.0
 """Ten turns at a time."""
 
 _HAIR_DEG = 1e-3
-"""What is this near counts as passed already, and…"""
+"""An event this near counts as passed already, and…"""
 
 _BY_EYE_DEG = 1.05
 """…what is found by eye, this near."""
 
 _CREEP_DEG = 0.05
 _MOST_CREEPS = 40
-"""A shallow flank needs a little more before the lamp tells: by so much, so often."""
+"""A shallow flank needs a little more before the lamp tells: size and number of these steps."""
 
 
 def turn_rotor(practice: Practice, by_deg: float) -> Practice:

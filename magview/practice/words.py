@@ -74,7 +74,7 @@ FINDINGS = {
     "never-closes": marked("switch that never closes"),
     "crossed": marked("crossed with the other magneto's"),
 }
-"""What a switch lead may suffer from, by the finding written down."""
+"""Faults of a switch lead, by the finding written down."""
 
 
 def side_words(practice: Practice, side: Side) -> str:
@@ -99,7 +99,7 @@ def note_words(note: Note) -> str:
 
 
 def act_words(act: do.Act, before: Practice, after: Practice) -> str:
-    """What an act did, as a person would say it, with what an instrument said to it."""
+    """Name an act as a person would, with the reading of an instrument after it."""
     text = _words(act, before, after)
     text = text[0].upper() + text[1:]
     if after.said is None:
