@@ -362,6 +362,11 @@ class Frame:
         side = -self.scale if self.mirrored else self.scale
         return np.stack([self.left + side * points[..., 0], self.top - self.scale * points[..., 1]], axis=-1)
 
+    def at(self, point: Point) -> Point:
+        """One point [mm] in pixels."""
+        side = -self.scale if self.mirrored else self.scale
+        return self.left + side * point[0], self.top - self.scale * point[1]
+
     def back(self, x: float, y: float) -> Point:
         """A pixel's place in the picture [mm]."""
         side = -self.scale if self.mirrored else self.scale

@@ -27,6 +27,7 @@ def test_several_turns_made_one_are_each_turn_in_order(turns, point):
 def test_a_pixel_goes_back_to_where_it_came_from(scale, corner, mirrored, point):
     frame = Frame(scale, *corner, mirrored)
     x, y = frame.of(np.array(point)).tolist()
+    assert frame.at(point) == pytest.approx((x, y))
     assert frame.back(x, y) == pytest.approx(point, abs=1e-6)
 
 

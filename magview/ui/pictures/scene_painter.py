@@ -67,13 +67,16 @@ class ScenePainter:
     def set_theme(self, theme: Theme) -> None:
         """Take another look's colours."""
         self._colours = {role: QColor(colour) for role, colour in scene_colours(theme).items()}
+        self._shades: dict[tuple[str, float], QColor] = {}
         self._tools: dict[Style, tuple[QPen, QBrush]] = {}
         self._kept.clear()
 
     def colour(self, role: str, alpha: float = 1.0) -> QColor:
         """A role's colour."""
-        colour = QColor(self._colours[role])
-        colour.setAlphaF(alpha)
+        colour = self._shades.get((role, alpha))
+        if colour is None:
+            colour = self._shades[role, alpha] = QColor(self._colours[role])
+            colour.setAlphaF(alpha)
         return colour
 
     # ------------------------------------------------------------------ the whole picture
@@ -97,8 +100,7 @@ class ScenePainter:
         zoomed = frame.scale > 1.001 * whole.scale
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         if ratio:
-            for layer in _LAYERS:
-                self._paint_kept(painter, scene, layer, size, font, frame, ratio)
+            self._paint_kept(painter, scene, size, font, frame, ratio)
         else:
             painter.fillRect(QRectF(QPointF(0.0, 0.0), size), self.colour("paper"))
             for layer in _LAYERS:
@@ -150,27 +152,33 @@ class ScenePainter:
     # ------------------------------------------------------------------ layers
 
     def _paint_kept(
-        self, painter: QPainter, scene: Scene, layer: Layer, size: QSizeF, font: QFont, frame: Frame, ratio: float
+        self, painter: QPainter, scene: Scene, size: QSizeF, font: QFont, frame: Frame, ratio: float
     ) -> None:
-        groups = [group for group in scene.groups if group.layer == layer]
-        said = tuple(word for word in scene.words if word.layer == layer)
-        parts = {piece.part for group in groups for piece in group.pieces}
-        lit = tuple(part for part in (scene.lit, scene.in_hand) if part in parts)
-        key = (
-            tuple((group.pieces, group.turns) for group in groups), said, frame, size.width(), size.height(), ratio,
-            font.key(), self.line_factor, lit,
-        )  # fmt: skip
-        known, pixmap = self._kept.get(layer, (None, QPixmap()))
-        if key != known:
-            pixmap = QPixmap((size * ratio).toSize())
-            pixmap.setDevicePixelRatio(ratio)
-            pixmap.fill(self.colour("paper") if layer == "ground" else Qt.GlobalColor.transparent)
-            still = QPainter(pixmap)
-            still.setRenderHint(QPainter.RenderHint.Antialiasing)
-            self._paint_layer(still, SceneWords(still, font, self.colour, size), scene, layer, frame)
-            still.end()
-            self._kept[layer] = key, pixmap
-        painter.drawPixmap(0, 0, pixmap)
+        """Paint what stands still. Each kept layer holds all below it, so that a frame copies one picture."""
+        key: tuple[object, ...] = (frame, size.width(), size.height(), ratio, font.key(), self.line_factor)
+        below = QPixmap()
+        for layer in _LAYERS:
+            groups = [group for group in scene.groups if group.layer == layer]
+            said = tuple(word for word in scene.words if word.layer == layer)
+            marked = {scene.lit, scene.in_hand} - {""}
+            lit = {p.part for g in groups for p in g.pieces if p.part in marked} if marked else marked
+            key = (key, tuple((group.pieces, group.turns) for group in groups), said, lit)
+            known, pixmap = self._kept.get(layer, (None, below))
+            if key != known:
+                pixmap = below.copy() if not below.isNull() else self._blank(size, ratio)
+                still = QPainter(pixmap)
+                still.setRenderHint(QPainter.RenderHint.Antialiasing)
+                self._paint_layer(still, SceneWords(still, font, self.colour, size), scene, layer, frame)
+                still.end()
+                self._kept[layer] = key, pixmap
+            below = pixmap
+        painter.drawPixmap(0, 0, below)
+
+    def _blank(self, size: QSizeF, ratio: float) -> QPixmap:
+        pixmap = QPixmap((size * ratio).toSize())
+        pixmap.setDevicePixelRatio(ratio)
+        pixmap.fill(self.colour("paper"))
+        return pixmap
 
     def _paint_layer(self, painter: QPainter, words: SceneWords, scene: Scene, layer: Layer, frame: Frame) -> None:
         for group in scene.groups:
@@ -381,5 +389,4 @@ def _qt(point: Point) -> QPointF:
 
 
 def _at(frame: Frame, point: Point) -> QPointF:
-    side = -frame.scale if frame.mirrored else frame.scale
-    return QPointF(frame.left + side * point[0], frame.top - frame.scale * point[1])
+    return QPointF(*frame.at(point))

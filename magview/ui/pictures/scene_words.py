@@ -6,7 +6,6 @@ import math
 from collections.abc import Callable
 from functools import lru_cache
 
-import numpy as np
 from PySide6.QtCore import QPointF, QRectF, QSizeF, Qt
 from PySide6.QtGui import QBrush, QColor, QFont, QFontInfo, QFontMetricsF, QPainter, QPen
 
@@ -76,7 +75,7 @@ class SceneWords:
         text = next((t for t in (word.text, word.shorter) if self.width(t, px, word.bold) <= room), "")
         if not text:
             return
-        x, y = frame.of(np.array(word.at)).tolist()
+        x, y = frame.at(word.at)
         at, painter = QPointF(x, y), self._painter
         if word.margin:
             self._beside(word, at, px)
@@ -85,7 +84,7 @@ class SceneWords:
         if frame.mirrored and align != "middle":
             align = "right" if align == "left" else "left"
         if word.leads_to is not None:
-            tip = QPointF(*frame.of(np.array(word.leads_to)).tolist())
+            tip = QPointF(*frame.at(word.leads_to))
             off = QPointF(0.0, 0.75 * px if tip.y() < y else -0.75 * px) if align == "middle" else QPointF(4.0, 0.0)
             painter.setPen(QPen(self._colour("hair"), 1.0))
             painter.drawLine(at - off, tip)
