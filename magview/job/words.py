@@ -3,11 +3,15 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import cache
 from typing import Any
 
 from magview.bench.sureness import percent_words
 from magview.bench.verdict import mark_words
 from magview.bench.words import teeth_words, way_words
+from magview.job import checklists, stages
+from magview.spec.base import Model
+from magview.spec.fields import about
 from magview.spec.language import format_angle, marked, number, tr
 from magview.spec.magneto import Rotation
 from magview.spec.units import DEG_DIGITS, INCH_DIGITS, MM_DIGITS, digits_beside, length_digits
@@ -21,21 +25,17 @@ def unit_of(field: str) -> str:
     return next((unit for suffix, unit in UNITS.items() if field.endswith(suffix)), "")
 
 
-_CHOICES = {
-    "intake": marked("intake"),
-    "compression": marked("compression"),
-    "power": marked("power"),
-    "exhaust": marked("exhaust"),
-    "left": marked("left"),
-    "right": marked("right"),
-    "engine": marked("on its engine"),
-    "bench": marked("on a bench, off its engine"),
-    "smooth": marked("smooth"),
-    "rough": marked("rough"),
-}
-"""Readings that are one of a few words."""
-
-_CHOSEN = ("stroke", "side", "place", "runs_left", "runs_right")
+@cache
+def _choices() -> dict[str, dict[Any, str]]:
+    """What the readings that are one of a few words are called, by field."""
+    fields = (
+        about(stage, name)
+        for room in (checklists, stages)
+        for stage in vars(room).values()
+        if isinstance(stage, type) and issubclass(stage, Model)
+        for name in stage.model_fields
+    )
+    return {field.name: dict(field.choices) for field in fields if field.choices}
 
 
 @dataclass(frozen=True)
@@ -71,7 +71,8 @@ def shown(field: str, value: Any, digits: Digits = _USUAL, rotation: Rotation | 
     if isinstance(value, bool):
         return tr("yes") if value else tr("no")
     if isinstance(value, str):
-        return tr(_CHOICES[value]) if field in _CHOSEN else value
+        words = _choices().get(field, {}).get(value)
+        return tr(words) if words is not None else value
     unit = unit_of(field)
     if unit == "mm":
         return (

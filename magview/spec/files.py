@@ -19,6 +19,7 @@ from pydantic_core import ErrorDetails
 
 from magview.spec.base import Model, SpecError
 from magview.spec.engine import Engine, Installation
+from magview.spec.fields import about
 from magview.spec.language import alternatives, marked, tr
 from magview.spec.magneto import Magneto
 
@@ -228,7 +229,7 @@ def _sentence(model: type[Model], error: ErrorDetails) -> str:
     if error["type"] == "missing":
         return tr("{field} is missing", field=field)
     if error["type"] == "extra_forbidden":
-        known = _fields_at(model, error["loc"][:-1])
+        known = sorted({name for part in _models_at(model, error["loc"][:-1]) for name in part.model_fields})
         import difflib  # needed by refusals only
 
         close = difflib.get_close_matches(str(path[-1]), known, n=1, cutoff=0.5)
@@ -243,7 +244,7 @@ def _sentence(model: type[Model], error: ErrorDetails) -> str:
             if found is not None
             else tr("{field}.kind is missing; it must be {tags}", field=field, tags=tags)
         )
-    return tr(_refusal(error, path), field=field, found=_show(error["input"]), **_places(error))
+    return tr(_refusal(model, error), field=field, found=_show(error["input"]), **_places(error))
 
 
 _REFUSALS = {
@@ -269,20 +270,19 @@ _REFUSALS = {
     "model_attributes_type": marked("{field} is {found}; it must be an object in braces"),
 }
 _NO_NUMBER = {
-    "_mm": marked("{field} is {found}; it must be a finite number of millimetres"),
-    "_deg": marked("{field} is {found}; it must be a finite number of degrees"),
-    "_nm": marked("{field} is {found}; it must be a finite number of newton metres"),
-    "_ohm": marked("{field} is {found}; it must be a finite number of ohms"),
+    "mm": marked("{field} is {found}; it must be a finite number of millimetres"),
+    "°": marked("{field} is {found}; it must be a finite number of degrees"),
+    "N·m": marked("{field} is {found}; it must be a finite number of newton metres"),
+    "Ω": marked("{field} is {found}; it must be a finite number of ohms"),
     "": marked("{field} is {found}; it must be a finite number"),
 }
-"""By the end of the field's name; the last is the end of every name."""
+"""By the field's unit."""
 
 
-def _refusal(error: ErrorDetails, path: tuple[int | str, ...]) -> str:
+def _refusal(model: type[Model], error: ErrorDetails) -> str:
     """The sentence for an error, not yet read out."""
     if error["type"] in ("float_type", "finite_number"):
-        name = next((p for p in reversed(path) if isinstance(p, str)), "")
-        return next(text for suffix, text in _NO_NUMBER.items() if name.endswith(suffix))
+        return _NO_NUMBER.get(_unit_at(model, error["loc"]), _NO_NUMBER[""])
     return _REFUSALS.get(error["type"], marked("{field} is {found}; it must {rule}"))
 
 
@@ -298,13 +298,21 @@ def _without_tags(loc: tuple[int | str, ...]) -> tuple[int | str, ...]:
     return tuple(p for i, p in enumerate(loc) if not (i and p in _UNION_TAGS.get(str(loc[i - 1]), ())))
 
 
-def _fields_at(model: type[Model], loc: tuple[int | str, ...]) -> list[str]:
+def _unit_at(model: type[Model], loc: tuple[int | str, ...]) -> str:
+    """The unit of the field at an error's place; nothing where it has none."""
+    last = max(i for i, part in enumerate(loc) if isinstance(part, str))
+    name = str(loc[last])
+    parts = [part for part in _models_at(model, loc[:last]) if name in part.model_fields]
+    return about(parts[0], name).quantity.unit if parts else ""
+
+
+def _models_at(model: type[Model], loc: tuple[int | str, ...]) -> list[type[Model]]:
     here = [model]
     for part in loc:
         if isinstance(part, str):
             found = [m for h in here if part in h.model_fields for m in _models(h.model_fields[part].annotation)]
             here = found or [h for h in here if _tag(h) == part] or here
-    return sorted({name for h in here for name in h.model_fields})
+    return here
 
 
 def _tag(model: type[Model]) -> str | None:
