@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from html.parser import HTMLParser
 
 import pytest
 
@@ -11,6 +10,7 @@ from magview.guide.book import book
 from magview.guide.page_blocks import formula, page_blocks
 from magview.guide.pages import Page, pages
 from magview.paper.html import blocks_html, document_html, words_html
+from tests.paper.html_reader import HtmlReader
 
 
 def formula_html(text: str) -> str:
@@ -21,52 +21,24 @@ def page_html(source: str) -> str:
     return blocks_html(page_blocks(Page("x", "X", source, ()), str, str))
 
 
-class Reader(HTMLParser):
-    VOID = ("meta", "img", "br", "col")
-
-    def __init__(self, text: str) -> None:
-        super().__init__()
-        self.ids: list[str] = []
-        self.links: list[str] = []
-        self.sources: list[str] = []
-        self.open: list[str] = []
-        self.alts = 0
-        self.feed(text)
-
-    def handle_starttag(self, tag, attrs):
-        given = dict(attrs)
-        self.ids += [given["id"]] if "id" in given else []
-        self.links += [given["href"]] if "href" in given else []
-        self.sources += [given["src"]] if "src" in given else []
-        self.alts += bool(given.get("alt"))
-        if tag not in self.VOID:
-            self.open.append(tag)
-
-    def handle_startendtag(self, tag, attrs):
-        self.handle_starttag(tag, attrs)
-
-    def handle_endtag(self, tag):
-        assert self.open and self.open.pop() == tag, f"</{tag}> closes nothing"
-
-
 @pytest.fixture(scope="module")
 def html() -> str:
     return document_html(book())
 
 
 def test_it_is_one_file_that_needs_nothing_else(html):
-    read = Reader(html)
-    assert read.sources and all(s.startswith("data:image/png;base64,") for s in read.sources)
-    assert all(link.startswith("#") for link in read.links)
+    read = HtmlReader(html)
+    assert read.values("src") and all(s.startswith("data:image/png;base64,") for s in read.values("src"))
+    assert all(link.startswith("#") for link in read.values("href"))
     assert not re.search(r"https?:|@import|<script|<link|url\(", html)
 
 
 def test_every_link_in_it_leads_somewhere_in_it(html):
-    read = Reader(html)
-    assert len(set(read.ids)) == len(read.ids)
-    assert {link[1:] for link in read.links} <= set(read.ids)
-    assert set(pages()) <= set(read.ids)
-    assert read.open == [] and read.alts == len(read.sources)
+    read = HtmlReader(html)
+    assert len(set(read.values("id"))) == len(read.values("id"))
+    assert {link[1:] for link in read.values("href")} <= set(read.values("id"))
+    assert set(pages()) <= set(read.values("id"))
+    assert len(read.values("alt")) == len(read.values("src"))
 
 
 @pytest.mark.parametrize(("paper", "size"), [("a4", "A4"), ("letter", "letter")])

@@ -9,7 +9,6 @@ import shlex
 import subprocess
 import sys
 from functools import cache
-from html.parser import HTMLParser
 from pathlib import Path
 
 import pytest
@@ -20,6 +19,7 @@ from magview.guide.pages import anchor_of, chapters, guide_folder, pages, parser
 from magview.guide.topics import TOPICS
 from magview.paper.html import document_html
 from magview.practice.library import shipped_exercises, shipped_lessons
+from tests.paper.html_reader import HtmlReader
 
 ROOT = Path(__file__).parents[2]
 NAMES = list(pages())
@@ -200,23 +200,6 @@ def test_the_glossary_is_in_alphabetical_order():
 
 
 def test_nothing_of_markdown_is_left_over_in_the_book():
-    class Words(HTMLParser):
-        def __init__(self):
-            super().__init__()
-            self.words, self.inside = [], []
-
-        def handle_starttag(self, tag, attrs):
-            self.inside += [tag] if tag in ("code", "pre", "style") else []
-
-        def handle_endtag(self, tag):
-            if self.inside and self.inside[-1] == tag:
-                self.inside.pop()
-
-        def handle_data(self, data):
-            self.words += [] if self.inside else [data]
-
-    reader = Words()
-    reader.feed(document_html(book()))
-    text = "".join(reader.words)
+    text = "".join(HtmlReader(document_html(book())).prose)
     assert not re.search(r"\*\*|\]\(|```|_\{|\|\s*---", text)
     assert not re.search(r"[^\W_]_[^\W_]", text), "a lowered part is lowered, not underscored"

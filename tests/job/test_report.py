@@ -6,7 +6,6 @@ import csv
 import io
 import json
 import re
-from html.parser import HTMLParser
 
 import pytest
 
@@ -18,45 +17,12 @@ from magview.job.history import drift_of
 from magview.job.readings import csv_text, json_text, rows
 from magview.job.sheet import CAUTIONS, STAGES, change, change_in, new_job, title_of
 from tests.job.sheets import demo, fires, html_text, of_magneto
-
-
-class Page(HTMLParser):
-    """The words of a page, its tags, and whether these are balanced."""
-
-    VOID = frozenset(("meta", "col", "br", "path", "circle"))
-
-    def __init__(self, text: str) -> None:
-        super().__init__(convert_charrefs=True)
-        self.words: list[str] = []
-        self.tags: list[tuple[str, dict[str, str | None]]] = []
-        self.open: list[str] = []
-        self.feed(text)
-        self.close()
-        assert self.open == []
-
-    def handle_starttag(self, tag, attrs):
-        self.tags.append((tag, dict(attrs)))
-        if tag not in self.VOID:
-            self.open.append(tag)
-
-    def handle_startendtag(self, tag, attrs):
-        self.tags.append((tag, dict(attrs)))
-
-    def handle_endtag(self, tag):
-        assert self.open.pop() == tag
-
-    def handle_data(self, data):
-        if not self.open or self.open[-1] != "style":
-            self.words.append(data)
-
-    @property
-    def text(self) -> str:
-        return "\n".join(self.words)
+from tests.paper.html_reader import HtmlReader
 
 
 def test_every_reading_of_the_job_is_on_the_page():
     job = demo()
-    cells = set(Page(html_text(job)).words)
+    cells = set(HtmlReader(html_text(job)).words)
     text = "\n".join(cells)
     told = [r for r in rows(job) if not r.field.startswith("uncertainty.")]
     assert len(told) > 60
@@ -73,7 +39,7 @@ def test_every_reading_of_the_job_is_on_the_page():
 
 def test_the_page_has_cautions_version_signature_lines_uncertainty_and_identities():
     job = demo()
-    text = Page(html_text(job)).text
+    text = HtmlReader(html_text(job)).text
     assert all(caution in text for caution in CAUTIONS)
     assert f"magview {__version__}" in text and STATEMENT in text
     for words in ("Work done by", "Independent check by", "Licence no.", "Signature", "Date"):
@@ -85,7 +51,7 @@ def test_the_page_has_cautions_version_signature_lines_uncertainty_and_identitie
 
 
 def test_drawings_stand_in_the_page_and_nothing_is_fetched():
-    page = Page(html_text(demo()))
+    page = HtmlReader(html_text(demo()))
     assert sum(tag == "svg" for tag, _ in page.tags) == 4
     assert not {"script", "link", "img", "iframe", "object"} & {tag for tag, _ in page.tags}
     for _, attributes in page.tags:
@@ -104,7 +70,7 @@ def test_free_text_is_text():
     job = change_in(demo(), "remarks", text=nasty, note=nasty, state="skipped", reason=nasty)
     job = change(job, title="<title>&")
     job = change_in(job, "aircraft", registration='"><svg/onload=1>')
-    page = Page(html_text(job))
+    page = HtmlReader(html_text(job))
     tags = [tag for tag, _ in page.tags]
     # The only bold there is: what stands on the eight lines of the signatures.
     assert "script" not in tags and tags.count("b") == 8
@@ -115,12 +81,12 @@ def test_free_text_is_text():
 
 def test_verdicts_on_the_page_are_those_of_the_limits():
     job = demo()
-    page = Page(html_text(job)).text
+    page = HtmlReader(html_text(job)).text
     assert "Finished; as left, all readings that have limits are within them." in page
     assert "OUT OF LIMITS" not in page and "found out of limits" in page
     bad = change_in(job, "internal_timing", gap_mm=job.limits.gap_high_mm + 0.06)
     bad = change_in(bad, "ground_run", drop_right_rpm=130.0)
-    page = Page(html_text(bad)).text
+    page = HtmlReader(html_text(bad)).text
     assert (
         "OUT OF LIMITS OR NOT AS IT MUST BE: ground run: difference of the drops; ground run: drop, running on "
         in page
@@ -130,7 +96,7 @@ def test_verdicts_on_the_page_are_those_of_the_limits():
 
 
 def test_an_unfinished_sheet_says_what_is_open_and_why_a_stage_was_skipped():
-    page = Page(html_text(judge.skip(new_job("half"), "lobes", "the cam is out"))).text
+    page = HtmlReader(html_text(judge.skip(new_job("half"), "lobes", "the cam is out"))).text
     assert "NOT FINISHED: open: make safe" in page
     assert "Skipped: the cam is out" in page and "Nothing entered." in page
 
@@ -141,7 +107,9 @@ def test_a_cam_that_cannot_be_drawn_costs_the_drawing_only():
     # A sharp, high, short lobe hollows the flank more than any heel can follow.
     profile = magneto.cam.profile.model_copy(update={"lift_mm": 4.0, "rise_deg": 9.0, "fall_deg": 9.0})
     broken = magneto.model_copy(update={"cam": magneto.cam.model_copy(update={"profile": profile})})
-    page = Page(html_text(change(job, installation=job.installation.model_copy(update={"magneto": broken})))).text
+    page = HtmlReader(
+        html_text(change(job, installation=job.installation.model_copy(update={"magneto": broken})))
+    ).text
     assert "No drawings:" in page and f"{job.as_found.gap_mm:.3f} mm" in page
 
 
@@ -183,7 +151,7 @@ def test_json_of_the_readings():
 
 def test_an_empty_sheet_has_its_papers_too():
     job = new_job()
-    assert Page(html_text(job)).text.count("Nothing entered.") >= 3
+    assert HtmlReader(html_text(job)).text.count("Nothing entered.") >= 3
     assert json.loads(json_text(job))["passed"] is False
     assert csv_text(job).startswith("stage,field,reading,value,unit,low,high,verdict,judged_value\r\n")
 
@@ -192,7 +160,7 @@ def test_earlier_sheets_are_drawn_with_their_drift():
     drift = drift_of(
         [of_magneto(100.0, None, 0.25, day="2025-01-01"), of_magneto(200.0, 0.23, 0.25, day="2026-01-01")]
     )
-    page = Page(html_text(of_magneto(200.0, 0.23, 0.25), "a4", drift))
+    page = HtmlReader(html_text(of_magneto(200.0, 0.23, 0.25), "a4", drift))
     assert "Earlier sheets of this magneto" in page.text and "2025-01-01" in page.text
     assert sum(tag == "svg" for tag, _ in page.tags) == 2
 
@@ -201,6 +169,6 @@ def test_the_firing_is_drawn_where_it_was_read():
     sheets = [
         fires(of_magneto(100.0, None, 0.25), None, 25.0), fires(of_magneto(200.0, 0.23, 0.25), 24.5, 25.0)
     ]  # fmt: skip
-    page = Page(html_text(sheets[-1], "a4", drift_of(sheets)))
+    page = HtmlReader(html_text(sheets[-1], "a4", drift_of(sheets)))
     assert sum(tag == "svg" for tag, _ in page.tags) == 3
     assert "Fires before top dead centre [crank °] over the magneto's hours" in page.text

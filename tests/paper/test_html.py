@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from html.parser import HTMLParser
 
 import pytest
 
@@ -23,6 +22,7 @@ from magview.paper.blocks import (
     WriteLines,
 )
 from magview.paper.html import blocks_html, document_html, words_html
+from tests.paper.html_reader import HtmlReader
 from tests.paper.words import texts_of
 
 SVG = '<svg xmlns="http://www.w3.org/2000/svg" width="10" height="10"><path d="M0 0L9 9"/></svg>'
@@ -42,55 +42,22 @@ EVERY = (
 )  # fmt: skip
 
 
-class Reader(HTMLParser):
-    """Tags with their attributes, whether they are balanced, and words."""
-
-    VOID = frozenset(("meta", "col", "img", "br", "path"))
-
-    def __init__(self, text: str) -> None:
-        super().__init__()
-        self.tags: list[tuple[str, dict[str, str | None]]] = []
-        self.words: list[str] = []
-        self._open: list[str] = []
-        self.feed(text)
-        self.close()
-        assert self._open == []
-
-    def handle_starttag(self, tag, attrs):
-        self.tags.append((tag, dict(attrs)))
-        if tag not in self.VOID:
-            self._open.append(tag)
-
-    def handle_startendtag(self, tag, attrs):
-        self.tags.append((tag, dict(attrs)))
-
-    def handle_endtag(self, tag):
-        assert self._open.pop() == tag
-
-    def handle_data(self, data):
-        if not self._open or self._open[-1] != "style":
-            self.words.append(data)
-
-    def values(self, name: str) -> list[str]:
-        return [given[name] for _, given in self.tags if given.get(name)]
-
-
 @pytest.mark.parametrize("setting", ["form", "book"])
 def test_every_block_is_in_one_file_that_fetches_nothing(setting):
     document = Document("Title", "the foot", EVERY, "letter", setting)
     text = document_html(document)
-    read = Reader(text)
+    read = HtmlReader(text)
     whole = "".join(read.words)
     assert all(words in whole or words in read.values("alt") for words in texts_of(document))
     assert all(source.startswith("data:image/png;base64,") for source in read.values("src"))
     assert {link[1:] for link in read.values("href")} == {"top", "one"} <= set(read.values("id"))
     assert "@page { size: letter;" in text and not re.search(r"<script|<link|@import|url\(", text)
     assert set(re.findall(r"https?://[^\"' <]+", text)) == {"http://www.w3.org/2000/svg"}
-    assert [tag for tag, _ in read.tags].count("svg") == 1 and read.values("alt") == ["photographed"]
+    assert read.names.count("svg") == 1 and read.values("alt") == ["photographed"]
 
 
 def test_rows_that_must_catch_the_eye_numbers_and_blanks_are_marked():
-    read = Reader(blocks_html(EVERY))
+    read = HtmlReader(blocks_html(EVERY))
     assert [tag for tag, given in read.tags if given.get("class") == "bad"] == ["tr"]
     assert [tag for tag, given in read.tags if given.get("class") == "r"] == ["th", "td", "td"]
     assert [tag for tag, given in read.tags if given.get("class") == "to-fill"] == ["table"]
@@ -107,12 +74,12 @@ def test_words_are_never_markup(qt):
         Pictures((Picture(10.0, SVG, caption=NASTY), Picture(10.0, png=PNG, told=NASTY))),
     )  # fmt: skip
     text = blocks_html(blocks, qt=qt)
-    assert "script" not in {tag for tag, _ in Reader(text).tags}
+    assert "script" not in HtmlReader(text).names
     assert "\x00" not in text and "\x1b" not in text
 
 
 def test_qts_text_gets_names_frames_as_tables_and_pictures_by_name():
-    read = Reader(blocks_html(EVERY, qt=True))
+    read = HtmlReader(blocks_html(EVERY, qt=True))
     assert read.values("src") == [f"pictures/{PNG.name}"] and "one" in read.values("name")
     framed = [given["class"] for tag, given in read.tags if tag == "table" and "cellpadding" in given]
     assert framed == ["note", "caution", "warning", "formula"]
