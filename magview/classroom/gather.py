@@ -40,7 +40,7 @@ _CHUNK = 16
 _ALONE = 80
 """So few attempts are marked before another process has started."""
 
-_MOST_PROCESSES = 8
+_MAX_PROCESSES = 8
 
 
 class Cancelled(Exception):
@@ -53,7 +53,7 @@ class Gatherer:
     def __init__(self, cache: Path | None = None, processes: int | None = None) -> None:
         """`processes`: how many beside this one; left out: as many as there are processors; 0: none."""
         self._cache = cache
-        self._processes = min(os.cpu_count() or 1, _MOST_PROCESSES) if processes is None else processes
+        self._processes = min(os.cpu_count() or 1, _MAX_PROCESSES) if processes is None else processes
         if getattr(sys, "frozen", False):
             self._processes = 0  # a bundled program would start its own window again
         self._seen: dict[Path, tuple[int, int, Result]] = {}

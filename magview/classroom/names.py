@@ -13,7 +13,7 @@ from magview.practice.draws import whole
 from magview.spec.base import SpecError
 from magview.spec.language import tr
 
-MOST_SEED = 999_999_999
+MAX_SEED = 999_999_999
 
 _PLAIN = str.maketrans({"ø": "o", "ł": "l", "đ": "d", "ð": "d", "ħ": "h", "ŧ": "t", "æ": "ae", "œ": "oe", "þ": "th",
                         "ı": "i"})  # fmt: skip
@@ -43,4 +43,4 @@ def pupil_key(name: str) -> str:
 
 def seed_for(set_seed: int, number: int, key: str) -> int:
     """The seed of a set's exercise `number` (from 1); `key`: the pupil's normalised name, "" for everyone alike."""
-    return whole(set_seed, 0, MOST_SEED, "class", str(number), key)
+    return whole(set_seed, 0, MAX_SEED, "class", str(number), key)

@@ -295,11 +295,11 @@ def _exercise(data: Any, source: str) -> Exercise:
     known = _SEEN.get(text)
     if known is None:
         known = validate(Exercise, data, source)
-        if len(_SEEN) >= _MOST_SEEN:
+        if len(_SEEN) >= _MAX_SEEN:
             _SEEN.clear()
         _SEEN[text] = known
     return known
 
 
-_MOST_SEEN = 64
+_MAX_SEEN = 64
 _SEEN: dict[str, Exercise] = {}

@@ -34,9 +34,9 @@ UNITS: tuple[Units, ...] = ("own", "metric", "inch")
 
 _VERSION = 1
 _SEED_BITS, _EXERCISE_BITS, _CONTENT_BITS, _COUNT_BITS, _MINUTES_BITS = 20, 10, 12, 4, 8
-MOST_SEED = 2**_SEED_BITS - 1
-MOST_MINUTES = 2**_MINUTES_BITS - 1
-MOST_IN_CODE = 9
+MAX_SEED = 2**_SEED_BITS - 1
+MAX_MINUTES = 2**_MINUTES_BITS - 1
+MAX_IN_CODE = 9
 """Exercises in a code: a tenth would make it longer than can be checked."""
 
 _HEAD_SYMBOLS = 10
@@ -51,7 +51,7 @@ class ClassSet(Model):
     title: Annotated[str, Field(max_length=120, pattern=r"^[^\p{Cc}]*$")] = may_say(
         marked("Title"), marked("What the class is told this set is called."), ""
     )
-    seed: Annotated[int, Field(ge=0, le=MOST_SEED)] = Field(
+    seed: Annotated[int, Field(ge=0, le=MAX_SEED)] = Field(
         title=marked("Number"), description=marked("The same number draws the same faults.")
     )
     each_their_own: Annotated[
@@ -81,7 +81,7 @@ class ClassSet(Model):
         marked("A straightedge of this unit, and blades of it beside the exercise's own."),
         "own",
     )
-    minutes: Annotated[int, Field(ge=1, le=MOST_MINUTES), Quantity("min")] | None = may_say(
+    minutes: Annotated[int, Field(ge=1, le=MAX_MINUTES), Quantity("min")] | None = may_say(
         marked("Minutes"),
         marked("Shown to the pupils as a guide; time is not marked. Left out: as the exercise says."),
     )
@@ -135,7 +135,7 @@ class ClassSet(Model):
 
 def new_seed() -> int:
     """A seed nobody can guess from another."""
-    return secrets.randbelow(MOST_SEED + 1)
+    return secrets.randbelow(MAX_SEED + 1)
 
 
 def set_id(of: ClassSet) -> str:
@@ -185,8 +185,8 @@ def work_id(exercise: Exercise) -> str:
 
 def why_no_code(of: ClassSet) -> str:
     """One sentence: why a set cannot travel as a code and needs its file; "" where it can."""
-    if len(of.exercises) > MOST_IN_CODE:
-        return tr("A code holds {most} exercises at most; this set needs its file", most=MOST_IN_CODE)
+    if len(of.exercises) > MAX_IN_CODE:
+        return tr("A code holds {most} exercises at most; this set needs its file", most=MAX_IN_CODE)
     if _shipped_as(of.exercises) is None:
         own = next((e.name for e in of.exercises if _shipped_as((e,)) is None), of.exercises[0].name)
         return tr("“{exercise}” is not a shipped exercise; this set needs its file", exercise=own)
@@ -196,7 +196,7 @@ def why_no_code(of: ClassSet) -> str:
 def code_of(of: ClassSet) -> str:
     """A set as a code. Raises SpecError where it needs its file."""
     shipped = _shipped_as(of.exercises)
-    if shipped is None or len(of.exercises) > MOST_IN_CODE:
+    if shipped is None or len(of.exercises) > MAX_IN_CODE:
         raise SpecError(why_no_code(of))
     bits = Bits()
     bits.put(_VERSION, 2)
@@ -336,4 +336,4 @@ def open_set(text: str) -> ClassSet:
 
 
 assert len(ALPHABET) == 32 and _HEAD_SYMBOLS * 5 == 6 + _MINUTES_BITS + _COUNT_BITS + _SEED_BITS + _CONTENT_BITS
-assert _HEAD_SYMBOLS + MOST_IN_CODE * _EXERCISE_BITS // 5 + CHECKS <= MOST
+assert _HEAD_SYMBOLS + MAX_IN_CODE * _EXERCISE_BITS // 5 + CHECKS <= MOST

@@ -114,15 +114,15 @@ def run_code(arguments: argparse.Namespace) -> int:
 
 
 def _asked(arguments: argparse.Namespace) -> ClassSet:
-    from magview.classroom.sets import MOST_SEED, ClassSet, new_seed, open_set
+    from magview.classroom.sets import MAX_SEED, ClassSet, new_seed, open_set
     from magview.practice.library import find_exercise
     from magview.spec.files import validate
 
     given = arguments.exercises[0]
     if len(arguments.exercises) == 1 and _is_set(given):
         return open_set(given)
-    if arguments.seed is not None and not 0 <= arguments.seed <= MOST_SEED:
-        raise SpecError(tr("--seed is {seed}; it must be from 0 to {most}", seed=arguments.seed, most=MOST_SEED))
+    if arguments.seed is not None and not 0 <= arguments.seed <= MAX_SEED:
+        raise SpecError(tr("--seed is {seed}; it must be from 0 to {most}", seed=arguments.seed, most=MAX_SEED))
     data = {
         "format": "magview-class/1",
         "title": arguments.title,

@@ -34,10 +34,10 @@ from magview.spec.magneto import Rotation
 
 PASS, FAIL = 0, 1
 
-MOST_SHOWN = 8
+MAX_SHOWN = 8
 """Moves in the list in words."""
 
-MOST_TOLERANCE_DEG = 30.0
+MAX_TOLERANCE_DEG = 30.0
 """As in the engine's file."""
 
 SIDES: tuple[Side, ...] = ("left", "right")
@@ -94,9 +94,9 @@ def _coupling(arguments: argparse.Namespace) -> Coupling:
             )
         )
     for option, value in (("--tolerance", extras[0]), ("--synchronising-tolerance", extras[1])):
-        if value is not None and not 0 < value <= MOST_TOLERANCE_DEG:
+        if value is not None and not 0 < value <= MAX_TOLERANCE_DEG:
             words = marked("{option} is {value}; it must be above 0° and at most {most}° of crank, such as 1")
-            raise SpecError(tr(words, option=option, value=value, most=MOST_TOLERANCE_DEG))
+            raise SpecError(tr(words, option=option, value=value, most=MAX_TOLERANCE_DEG))
     return Coupling(
         arguments.name, *by_hand, arguments.rotation, arguments.tolerance, arguments.synchronising_tolerance, None
     )
@@ -154,7 +154,7 @@ def _run_one(arguments: argparse.Namespace, coupling: Coupling, reading: Reading
             "within_tolerance": good, **before, "moves": [asdict(move) for move in moves],
         })  # fmt: skip
     else:
-        shown = moves[: max(MOST_SHOWN, number)]
+        shown = moves[: max(MAX_SHOWN, number)]
         if arguments.opening_change is not None:
             words = marked(
                 "{old}° is out of date: the contacts were set anew. The lamp should now read {now:deg}. Read it "

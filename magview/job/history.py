@@ -22,7 +22,7 @@ from magview.spec.base import SpecError
 from magview.spec.formats import is_ours, stem_of
 from magview.spec.language import marked, number, tr, tr_n
 
-MOST_FILES = 500
+MAX_FILES = 500
 
 
 @dataclass(frozen=True)
@@ -76,7 +76,7 @@ def identity(job: Job) -> tuple[str, str] | None:
 def earlier_jobs(folder: Path, job: Job, without: Path | None = None) -> tuple[list[Found], list[str]]:
     """Sheets of the same magneto in a folder, and a sentence for every file that could not be read.
 
-    `without` is the sheet's own file. At most MOST_FILES files are looked at. Raises SpecError where the folder
+    `without` is the sheet's own file. At most MAX_FILES files are looked at. Raises SpecError where the folder
     cannot be read, or the sheet has no serial number to go by.
     """
     wanted = identity(job)
@@ -91,17 +91,17 @@ def earlier_jobs(folder: Path, job: Job, without: Path | None = None) -> tuple[l
             tr("{name}: cannot be read: {reason}", name=folder.name, reason=error.strerror or error)
         ) from error
     found, refused = [], []
-    if len(paths) > MOST_FILES:
+    if len(paths) > MAX_FILES:
         refused.append(
             tr(
                 "{name}: holds {count} files; only the first {most} were looked at",
                 name=folder.name,
                 count=len(paths),
-                most=MOST_FILES,
+                most=MAX_FILES,
             )
         )
     own = None if without is None else without.resolve()
-    for path in paths[:MOST_FILES]:
+    for path in paths[:MAX_FILES]:
         if path.resolve() == own:
             continue
         try:

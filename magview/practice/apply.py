@@ -20,9 +20,9 @@ from magview.spec.base import SpecError
 from magview.spec.language import marked, tr
 
 MAX_NOTES = 500
-MOST_TEXT = 400
-MOST_PART = 60
-MOST_DROPS = 20
+MAX_TEXT = 400
+MAX_PART = 60
+MAX_DROPS = 20
 
 
 def apply(practice: Practice, act: do.Act) -> Practice:
@@ -47,8 +47,8 @@ def _apply(practice: Practice, act: do.Act) -> Practice:
         return _meter(practice, act)
     match act:
         case do.PointAt(part):
-            if not part.isprintable() or len(part) > MOST_PART:
-                raise SpecError(tr("a part's name is one line of at most {most} characters", most=MOST_PART))
+            if not part.isprintable() or len(part) > MAX_PART:
+                raise SpecError(tr("a part's name is one line of at most {most} characters", most=MAX_PART))
             return replace(practice, said=Said("hand", marked("that is the {part}"), places=(("part", part),)))
         case do.WriteReading():
             return _write(practice, act)
@@ -97,7 +97,7 @@ def _set(practice: Practice, act: do.Setting) -> Practice:
             after = replace(after, seat=replace(after.seat, plate_turned_deg=turned))
             return _at_end(after, to, after.bench.backplate_deg, marked("the backplate is at the end of its slot"))
         case do.TurnScrew(by_deg):
-            to = state.screw_deg + turning.reasonable(by_deg, turning.MOST_TURN_DEG)
+            to = state.screw_deg + turning.reasonable(by_deg, turning.MAX_TURN_DEG)
             after = _on_bench(practice, bench.TurnScrew(to))
             turned = practice.seat.screw_turned_deg + after.bench.screw_deg - state.screw_deg
             after = replace(after, seat=replace(after.seat, screw_turned_deg=turned))
@@ -132,9 +132,9 @@ def _care(practice: Practice, act: do.Care) -> Practice:
         case do.PressFelt():
             return replace(practice, said=instruments.felt(practice))
         case do.OilFelt(drops):
-            if not 1 <= drops <= MOST_DROPS:
+            if not 1 <= drops <= MAX_DROPS:
                 raise SpecError(
-                    tr("{drops} drops of oil cannot be given at once; 1 to {most} can", drops=drops, most=MOST_DROPS)
+                    tr("{drops} drops of oil cannot be given at once; 1 to {most} can", drops=drops, most=MAX_DROPS)
                 )
             return replace(practice, seat=replace(seat, oil_drops=seat.oil_drops + drops))
 
@@ -205,7 +205,7 @@ def _tool(practice: Practice, act: do.Tool) -> Practice:
             eye = way * between(practice.seed, 12.0, 25.0, "hand", str(practice.acts), "eye")
             return replace(practice, edge_laid=on, eye_deg=eye if on else 0.0)
         case do.Sight(eye_deg):
-            return replace(practice, eye_deg=turning.reasonable(eye_deg, instruments.MOST_EYE_DEG))
+            return replace(practice, eye_deg=turning.reasonable(eye_deg, instruments.MAX_EYE_DEG))
         case do.ConnectLamp(on):
             _there(tray.lamp, marked("there is no timing lamp on the tray"))
             return replace(practice, lamp_on=on)
@@ -389,8 +389,8 @@ def _write(practice: Practice, act: do.WriteReading) -> Practice:
         raise SpecError(tr("there is no {side} magneto here", side=str(side)[:20]))
     if len(practice.notebook) >= MAX_NOTES:
         raise SpecError(tr("the notebook is full: it holds {most} lines", most=MAX_NOTES))
-    if len(act.text) > MOST_TEXT or not act.text.isprintable():
-        raise SpecError(tr("a note is one line of at most {most} characters", most=MOST_TEXT))
+    if len(act.text) > MAX_TEXT or not act.text.isprintable():
+        raise SpecError(tr("a note is one line of at most {most} characters", most=MAX_TEXT))
     if act.kind == "lead" and act.text not in get_args(LeadFault):
         raise SpecError(tr("a finding on the switch lead is one of {known}", known=", ".join(get_args(LeadFault))))
     if act.kind in ("lead", "note", "running-in") and act.value is not None:

@@ -30,10 +30,10 @@ from magview.spec.files import dump_json, read_json, validate, write_text
 from magview.spec.language import any_of, marked, tr
 
 FORMAT = "magview-attempt/1"
-MOST_EVENTS = 10_000
+MAX_EVENTS = 10_000
 """A few hours of work; turning of one kind in one gesture is one event."""
 
-MOST_NAME = 120
+MAX_NAME = 120
 
 RULES = 2
 """What follows from an act and what it earns, as a number: raised whenever an attempt could replay or be marked
@@ -134,8 +134,8 @@ class Session:
         if not math.isfinite(at_s):
             raise SpecError(tr("the time is {at_s}; it must be a number of seconds", at_s=at_s))
         at_s = max(at_s, last_s)
-        if len(self._events) >= MOST_EVENTS - 1 and not isinstance(act, do.HandIn):
-            raise SpecError(tr("the record is full at {most} acts: hand in", most=MOST_EVENTS))
+        if len(self._events) >= MAX_EVENTS - 1 and not isinstance(act, do.HandIn):
+            raise SpecError(tr("the record is full at {most} acts: hand in", most=MAX_EVENTS))
         old = self._states[-1]
         new = apply(old, act)
         if not self._merge(act, new, gesture):
@@ -241,14 +241,14 @@ def unplayed_attempt(data: Any, source: str, exercise_of: Callable[[Any, str], E
         )
         raise SpecError(tr(words, source=source, name=str(name)[:60]))
     for name in ("trainee", "version"):
-        if not isinstance(data[name], str) or len(data[name]) > MOST_NAME:
+        if not isinstance(data[name], str) or len(data[name]) > MAX_NAME:
             raise SpecError(
                 tr(
                     "{source}: {name} is {found}; it must be text of at most {most} characters",
                     source=source,
                     name=name,
                     found=_show(data[name]),
-                    most=MOST_NAME,
+                    most=MAX_NAME,
                 )
             )
     rules = data.get("rules", 1)
@@ -262,8 +262,8 @@ def unplayed_attempt(data: Any, source: str, exercise_of: Callable[[Any, str], E
             )
         )
     events = data["events"]
-    if not isinstance(events, tuple) or len(events) > MOST_EVENTS:
-        raise SpecError(tr("{source}: events must be a list of at most {most}", source=source, most=MOST_EVENTS))
+    if not isinstance(events, tuple) or len(events) > MAX_EVENTS:
+        raise SpecError(tr("{source}: events must be a list of at most {most}", source=source, most=MAX_EVENTS))
     read_exercise = exercise_of or partial(validate, Exercise)
     exercise = read_exercise(data["exercise"], ": ".join((source, "exercise")))
     read = tuple(_event(e, f"{source}: events[{i}]") for i, e in enumerate(events))
@@ -282,7 +282,7 @@ def unplayed_attempt(data: Any, source: str, exercise_of: Callable[[Any, str], E
 
 def one_line(text: str) -> str:
     """A name as one printable line."""
-    return "".join(c if c.isprintable() else " " for c in text)[:MOST_NAME].strip()
+    return "".join(c if c.isprintable() else " " for c in text)[:MAX_NAME].strip()
 
 
 def _dump_event(event: Event) -> dict[str, Any]:

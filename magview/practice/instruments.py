@@ -21,7 +21,7 @@ from magview.spec.base import SpecError
 from magview.spec.language import marked, tr
 from magview.spec.units import MM_PER_INCH, MM_PER_THOU
 
-MOST_EYE_DEG = 40.0
+MAX_EYE_DEG = 40.0
 SQUARE_EYE_DEG = 5.0
 """Nearer than this is looking square on: the parallax left is a fifth of a millimetre at most."""
 
@@ -34,7 +34,7 @@ DRAG_MM = 0.010
 JOINT_MM = 0.002
 """Oil and air between two stacked blades."""
 
-MOST_BLADES = 3
+MAX_BLADES = 3
 
 BLADES: dict[str, tuple[float, ...]] = {
     "inch": (1.5, 2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 13, 15, 18, 20, 22, 25),
@@ -144,12 +144,12 @@ def thickness_mm(kind: str, stack: tuple[float, ...]) -> float:
         raise SpecError(
             tr("“{kind}” is not a set of blades; there are {known}", kind=kind[:40], known=", ".join(BLADES))
         )
-    if not 1 <= len(stack) <= MOST_BLADES:
+    if not 1 <= len(stack) <= MAX_BLADES:
         raise SpecError(
             tr(
                 "{blades} blades cannot be held together; take 1 to {most}",
                 blades=len(stack),
-                most=MOST_BLADES,
+                most=MAX_BLADES,
             )
         )
     left = list(BLADES[kind])

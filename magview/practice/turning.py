@@ -30,7 +30,7 @@ from magview.spec.base import SpecError
 from magview.spec.engine import Engine
 from magview.spec.language import marked, tr
 
-MOST_TURN_DEG = 3600.0
+MAX_TURN_DEG = 3600.0
 """Ten turns at a time."""
 
 _HAIR_DEG = 1e-3
@@ -40,7 +40,7 @@ _BY_EYE_DEG = 1.05
 """…what is found by eye, this near."""
 
 _CREEP_DEG = 0.05
-_MOST_CREEPS = 40
+_MAX_CREEPS = 40
 """A shallow flank needs a little more before the lamp tells: size and number of these steps."""
 
 
@@ -50,7 +50,7 @@ def turn_rotor(practice: Practice, by_deg: float) -> Practice:
         raise SpecError(tr("the magneto is on the engine: turn the propeller, or lift it off"))
     if practice.seat.pinned:
         raise SpecError(tr("the rotor is pinned: take the pin out first"))
-    bench = apply(practice.bench, BenchTurnRotor(practice.bench.rotor_deg + reasonable(by_deg, MOST_TURN_DEG)))
+    bench = apply(practice.bench, BenchTurnRotor(practice.bench.rotor_deg + reasonable(by_deg, MAX_TURN_DEG)))
     return replace(practice, bench=replace(bench, held=True))
 
 
@@ -58,7 +58,7 @@ def turn_propeller(practice: Practice, by_deg: float) -> Practice:
     """Turn the crank, and what is meshed with it. A fitted piston stop ends the turn, and says so."""
     engaged = turnable(practice)
     crank = crank_deg(practice.bench)
-    to, said = crank + reasonable(by_deg, MOST_TURN_DEG), None
+    to, said = crank + reasonable(by_deg, MAX_TURN_DEG), None
     if practice.stop_fitted:
         low, high = _free_arc(practice, engaged, crank)
         if not low <= to <= high:
@@ -164,7 +164,7 @@ def _until_lamp(practice: Practice, forward: bool) -> Practice:
         return after if after.said is not None else replace(after, said=steady)
     over = between(practice.seed, 0.03, 0.15, "hand", str(practice.acts), "overshoot")
     after = _to_rotor(practice, _next(practice, angles, forward) + way * over)
-    for _ in range(_MOST_CREEPS):
+    for _ in range(_MAX_CREEPS):
         if light(after) != before or after.said is not None:
             break
         after = _to_rotor(after, after.bench.rotor_deg + way * _CREEP_DEG)

@@ -16,7 +16,7 @@ from magview.classroom.code import ALPHABET, symbols_of
 from magview.classroom.key import answer_key, faults_of, key_csv, key_rows, key_text
 from magview.classroom.names import normal, seed_for
 from magview.classroom.sets import (
-    MOST_IN_CODE,
+    MAX_IN_CODE,
     UNITS,
     ClassSet,
     _number_of,
@@ -42,7 +42,7 @@ def a_set(*names: str, **settings) -> ClassSet:
 
 
 @given(
-    st.lists(st.sampled_from(shipped_exercises()), min_size=1, max_size=MOST_IN_CODE),
+    st.lists(st.sampled_from(shipped_exercises()), min_size=1, max_size=MAX_IN_CODE),
     st.integers(0, 2**20 - 1),
     st.booleans(),
     st.booleans(),

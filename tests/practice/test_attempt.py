@@ -269,7 +269,7 @@ def test_a_file_of_rubbish_is_refused(tmp_path):
 
 
 def test_a_record_ends_and_can_still_be_handed_in(monkeypatch):
-    monkeypatch.setattr("magview.practice.attempt.MOST_EVENTS", 5)
+    monkeypatch.setattr("magview.practice.attempt.MAX_EVENTS", 5)
     session = Session(find_exercise("find-the-e-gap"), 3)
     for n in range(4):
         session.send(do.Sight(float(n)), float(n))

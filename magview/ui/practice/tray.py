@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QGridLayout, QGroupBox, QHBoxLayout, QLabel, QPush
 
 from magview.bench.lead_words import LAMPS
 from magview.practice import actions as do
-from magview.practice.instruments import BLADES, MOST_BLADES, MOST_EYE_DEG
+from magview.practice.instruments import BLADES, MAX_BLADES, MAX_EYE_DEG
 from magview.practice.state import Practice
 from magview.spec.language import number, tr
 from magview.ui.kit.inputs import QuietCombo
@@ -81,7 +81,7 @@ class BladeBox(QGroupBox):
     def _picked(self) -> None:
         picked = self.picked
         for button in self.blades.values():
-            button.setEnabled(button.isChecked() or len(picked) < MOST_BLADES)
+            button.setEnabled(button.isChecked() or len(picked) < MAX_BLADES)
         words = " + ".join(number(blade) for blade in picked)
         self.held.setText(
             tr("In hand: {blades}", blades=f"{words} {_UNITS[self.kind]}") if picked else tr("Pick up to three")
@@ -132,7 +132,7 @@ class TrayPanel(PracticePanel):
         row.addWidget(self.square)
         column.addLayout(row)
         row = QHBoxLayout()
-        self.eye.setRange(-round(MOST_EYE_DEG), round(MOST_EYE_DEG))
+        self.eye.setRange(-round(MAX_EYE_DEG), round(MAX_EYE_DEG))
         self.eye.setPageStep(5)
         self.eye.setAccessibleName(tr("From where the eye looks over the straightedge"))
         self.eye.setToolTip(tr("Behind, square over the edge, ahead"))

@@ -9,7 +9,7 @@ from dataclasses import replace
 import pytest
 from pypdf import PdfReader
 
-from magview.bench.apply import new_bench
+from magview.bench.placing import new_bench
 from magview.classroom.worksheet import answer_key, handout, worksheet
 from magview.guide.book import book
 from magview.job.document import document
