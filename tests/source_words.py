@@ -5,7 +5,8 @@ from __future__ import annotations
 import ast
 import json
 import re
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
+from functools import cache
 from pathlib import Path
 from typing import Any
 
@@ -35,12 +36,17 @@ _PROPER = {"Python", "Qt", "Esc", "Fusion", "DejaVu Sans", "DejaVu Sans Mono", "
 """Names of programs, keys, styles, fonts, languages in their own words, and of a theme in the settings."""
 _BEFORE_QT = {"preflight.py"}
 """Tells a terminal why there can be no window, where no translator can be loaded."""
-TREES = {
-    path: ast.parse(path.read_text())
-    for room in ROOMS
-    for path in sorted((PACKAGE / room).rglob("*.py"))
-    if path.name not in _BEFORE_QT
-}
+
+
+@cache
+def trees() -> dict[Path, ast.Module]:
+    """The source of every module whose words are looked at."""
+    return {
+        path: ast.parse(path.read_text())
+        for room in ROOMS
+        for path in sorted((PACKAGE / room).rglob("*.py"))
+        if path.name not in _BEFORE_QT
+    }
 
 
 def strings(value: Any) -> Iterator[str]:
@@ -85,8 +91,17 @@ def said(tree: ast.AST) -> set[str]:
     return {text for text in found if isinstance(text, str)}
 
 
-NAMES = set().union(*(said(tree) for tree in TREES.values()))
-RESOURCES = set(strings([json.loads(path.read_text()) for path in resources().rglob("*.json")]))
+@cache
+def names() -> set[str]:
+    """What is said or allowed anywhere in the source."""
+    return set().union(*(said(tree) for tree in trees().values()))
+
+
+@cache
+def in_resources() -> set[str]:
+    """Every text of the shipped files."""
+    return set(strings([json.loads(path.read_text()) for path in resources().rglob("*.json")]))
+
 
 _READ_BY_MACHINES = {
     "compile", "fullmatch", "split", "sub", "startswith", "removeprefix", "glob", "einsum", "exec", "AssertionError",
@@ -97,7 +112,7 @@ _READ_BY_MACHINES = {
 _SCHEMA_WORDS = {"description", "$comment", "$schema"}
 
 
-def unspoken(tree: ast.AST, names: set[str] = NAMES) -> list[str]:
+def unspoken(tree: ast.AST, also: Collection[str] = ()) -> list[str]:
     """Words in a source that no translator would see.
 
     No words are: documentation, types, names (one lower-case token, keys of tables, fields of files, or what is
@@ -117,7 +132,7 @@ def unspoken(tree: ast.AST, names: set[str] = NAMES) -> list[str]:
             continue
         if isinstance(above[node], ast.Expr | ast.JoinedStr | ast.FormattedValue) and isinstance(node, ast.Constant):
             continue
-        if not (compiles or text in names or _no_words(text) or _for_machines(node, above)):
+        if not (compiles or text in names() or text in also or _no_words(text) or _for_machines(node, above)):
             found.append(f"line {node.lineno}: {text!r}")
     return found
 
@@ -170,7 +185,11 @@ def glued(tree: ast.AST) -> list[str]:
             spoken = {n for c in spoken_calls(keyword.value) for n in ast.walk(c)}
             for node in ast.walk(keyword.value):
                 words = node.value if isinstance(node, ast.Constant) and node not in spoken else None
-                if isinstance(words, str) and words not in NAMES and re.search(r"[^\W\d_]{2,}\s+[^\W\d_]{2,}", words):
+                if (
+                    isinstance(words, str)
+                    and words not in names()
+                    and re.search(r"[^\W\d_]{2,}\s+[^\W\d_]{2,}", words)
+                ):
                     found.append(f"line {call.lineno}: words for a place: {words!r}")
     return found
 

@@ -15,7 +15,7 @@ import pytest
 
 from magview.practice.library import find_lesson, shipped_lessons
 from magview.spec.library import find_installation, resources
-from tests.source_words import TREES, strings
+from tests.source_words import strings, trees
 
 FORBIDDEN = {
     # Pulling a lead grounds a magneto only where a tab inside does (fact 1).
@@ -62,7 +62,7 @@ def texts() -> Iterator[tuple[str, str]]:
     for kind in ("lessons", "exercises"):
         for path in sorted(ROOT.glob(f"{kind}/*.json")):
             yield f"{kind}/{path.name}", "\n".join(strings(json.loads(path.read_text(encoding="utf-8"))))
-    for path, tree in TREES.items():
+    for path, tree in trees().items():
         words = [n.value for n in ast.walk(tree) if isinstance(n, ast.Constant) and isinstance(n.value, str)]
         yield path.name, "\n".join(words)
 

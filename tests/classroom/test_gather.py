@@ -134,6 +134,7 @@ def test_a_cache_that_is_damaged_costs_time_and_nothing_else(tmp_path, counted):
     assert 3 < len(counted) <= 10
 
 
+@pytest.mark.process
 def test_processes_mark_as_this_one_does(tmp_path, monkeypatch):
     class_folder(tmp_path, 20, ("gap-wrong", "switch-lead"))
     alone = Gatherer(processes=0).gather(tmp_path)

@@ -38,6 +38,7 @@ from magview.bench.state import circuit_now
 from magview.drawing.lead_picture import CONTACTS_X, FOOT, HEIGHT, RAIL, WIDTH, lead_picture, shows_other
 from magview.physics.electric.circuit import Lead
 from magview.spec.library import find_installation, find_magneto
+from tests.counts import THOROUGH
 
 NAMES = [f.name for f in fields(Lead) if f.name != "switch"]
 LEADS = [
@@ -45,7 +46,7 @@ LEADS = [
     for flags in product((False, True), repeat=len(NAMES))
     for switch in ("sound", "never-opens", "never-closes")
 ]
-FEW = LEADS[::23]
+FEW = LEADS[:: 23 if THOROUGH else 97]
 """For what takes long: a stride that shares no factor with the order's powers of two and three."""
 OPEN_DEG, CLOSED_DEG = 25.0, 60.0
 """Rotor angles of the seven-cylinder magneto on its first lobe, and between two."""

@@ -32,6 +32,7 @@ from magview.ui.plots.pane import SHEETS
 from magview.ui.shell.panes import PANELS
 from magview.ui.shell.renewal import renewed
 from magview.ui.shell.window import MainWindow
+from tests.counts import sampled
 
 
 def swept() -> None:
@@ -78,7 +79,7 @@ WINDOWS: dict[str, Callable[[MainWindow, Path], QWidget | None]] = {
 }
 
 
-@pytest.mark.parametrize("name", WINDOWS)
+@pytest.mark.parametrize("name", sampled(WINDOWS, 5))
 def test_a_closed_window_is_gone(name: str, open_window: Callable[..., MainWindow], tmp_path: Path) -> None:
     main = open_window("seven-radial-left")
     main._classes = ClassRoom(main, tmp_path / "home")  # noqa: SLF001

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from itertools import product
 
 import pytest
 from PySide6.QtCore import QEvent, QPoint, QPointF, QRect, QSize, Qt
@@ -28,6 +29,7 @@ from magview.drawing.breaker_end import pose
 from magview.spec.library import find_installation
 from magview.ui.kit.panes import first_size
 from magview.ui.pictures.export import scale_bar
+from tests.counts import sampled
 from tests.hands import send_mouse
 from tests.magnetos import on_the_published_coupling
 
@@ -176,8 +178,7 @@ def test_reduced_motion_shows_the_end_at_once(open_window):
     window.model.send(HoldRotor())
 
 
-@pytest.mark.parametrize("kind", KINDS)
-@pytest.mark.parametrize("speed", [37.0, -37.0])
+@pytest.mark.parametrize(("kind", "speed"), sampled(product(KINDS, (37.0, -37.0)), 4))
 def test_a_run_stops_exactly_at_what_it_runs_to(open_window, kind, speed):
     window = open_window("seven-radial")
     model = window.model

@@ -15,6 +15,7 @@ from magview.job.library import read_job
 from magview.job.sheet import STAGES, change_in, title_of
 from magview.spec.files import write_model
 from magview.ui.work.window import END, PAGES, PREVIEW
+from tests.counts import sampled
 from tests.job.sheets import demo, safe, signed
 from tests.job_windows import choose_page, press, tick, write
 
@@ -164,7 +165,7 @@ def _pages(path: Path) -> int:
 # ---------------------------------------------------------------------- for everybody
 
 
-@pytest.mark.parametrize("name", PAGES)
+@pytest.mark.parametrize("name", sampled(PAGES, 6))
 def test_by_keyboard_and_for_a_screen_reader(open_job, name):
     from PySide6.QtGui import QAccessible
     from PySide6.QtWidgets import QAbstractItemView, QCheckBox, QComboBox, QLineEdit, QPlainTextEdit, QPushButton
