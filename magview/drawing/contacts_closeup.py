@@ -193,14 +193,14 @@ def _groups(close: Closeup, tried: tuple[Piece, ...], options: Options) -> tuple
         Style(line="opening", width_px=1.6, dash=(6.0, 2.0, 1.4, 2.0)),
     )  # fmt: skip
     apart = now.gap_mm > TOUCHING_MM
-    # Where the contacts part is a reading of its own: without numbers it is not drawn.
-    opens = (opening,) if options.numbers else ()
+    # Where the contacts part is a reading of its own: without numbers neither circle nor ghost is drawn.
+    opens, ghost = ((opening,), kept.ghost) if options.numbers else ((), ())
     groups = (
         Group("bracket", "plate", kept.bracket, (plate, up)),
         Group("stop", "plate", kept.stop, (stop, plate, up)),
         Group("cam", "moving", (*kept.cam, *kept.as_new), (cam, up)),
         Group("core", "moving", (*kept.core, *opens), (up,)),
-        Group("ghost", "moving", kept.ghost if apart else (), (stop, plate, up)),
+        Group("ghost", "moving", ghost if apart else (), (stop, plate, up)),
         Group("arm", "moving", (*kept.worn, *kept.arm), (held, plate, up)),
         Group("pivot", "moving", kept.pivot, (plate, up)),
         Group("blade", "moving", tried if apart else ()),

@@ -22,7 +22,7 @@ from magview.ui.pictures.picture_view import PictureView
 from magview.ui.pictures.scene_painter import ScenePainter
 
 _USUAL_EM = 22.0
-"""A pane of so many ems, or higher, has room above and below the mechanism."""
+"""A pane of so many ems, or higher, has room for the sum below the mechanism."""
 
 
 class ContactView(PictureView):
@@ -64,9 +64,10 @@ class ContactView(PictureView):
         """What is painted: the scene of the present state."""
         options = Options(self.numbers, self.look.inches)
         scene = closeup_scene(Shown.of(self._model.state), options, self.blade_mm, self.grade)
-        # In a low pane words stand beside the mechanism rather than above and below it.
+        # In a low pane the sum may lie over the cam's lower half: of that there is nothing to be seen.
         low = min(1.0, self.viewport().height() / (_USUAL_EM * self._em()))
-        return replace(scene, margins_em=(low * scene.margins_em[0], low * scene.margins_em[1]))
+        above, below = scene.margins_em
+        return replace(scene, margins_em=(above, low * below))
 
     def _em(self) -> float:
         return float(QFontInfo(self.font()).pixelSize())
