@@ -68,7 +68,7 @@ def document_html(document: Document) -> str:
         '<meta name="viewport" content="width=device-width, initial-scale=1">\n'
         f'<meta name="generator" content="magview {__version__}">\n<title>{_text(document.title)}</title>\n'
         f"<style>@page {{ size: {size}; margin: 15mm; }}{_STYLE}</style>\n</head>\n"
-        f'<body class="{document.setting}">\n{blocks_html(document.blocks)}\n'
+        f'<body class="{document.setting}">\n<main>\n{blocks_html(document.blocks)}\n</main>\n'
         f"<footer>{_text(document.foot)}</footer>\n</body>\n</html>\n"
     )
 
@@ -131,7 +131,7 @@ def _html(block: Block, qt: bool) -> str:
             return '<div class="line"></div>' * count
         case blocks.Contents(entries):
             links = (f'<li><a href="#{anchor}">{_text(words)}</a></li>' for words, anchor in entries)
-            return f"<ul>{''.join(links)}</ul>"
+            return f"<nav><ul>{''.join(links)}</ul></nav>"
         case blocks.NewPage():
             return '<div class="new-page"></div>'
 

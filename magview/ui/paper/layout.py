@@ -149,19 +149,27 @@ class Layout:
 
         self._later(draw)
 
-    def _flow(self, layout: QTextLayout, x: float) -> None:
-        """Lines that go on over the pages."""
-        start = 0
-        while start < layout.lineCount():
-            end, used = start, 0.0
-            while end < layout.lineCount() and self._y + used + layout.lineAt(end).height() <= self._bottom:
-                used += layout.lineAt(end).height()
-                end += 1
-            if end == start:
-                self._page()
-                continue
-            self._text(layout, x, self._y, start, end)
-            self._y, start = self._y + used, end
+    def _fitting(self, layout: QTextLayout, start: int) -> tuple[int, float]:
+        """Before which line of a layout the page is full, and how high the lines from `start` to there are."""
+        end, used = start, 0.0
+        while end < layout.lineCount() and self._y + used + layout.lineAt(end).height() <= self._bottom:
+            used += layout.lineAt(end).height()
+            end += 1
+        return end, used
+
+    def _flow(self, columns: Sequence[tuple[QTextLayout, float]]) -> None:
+        """Layouts beside one another, each at its x, that go on over the pages."""
+        starts = [0] * len(columns)
+        while True:
+            highest = 0.0
+            for i, (layout, x) in enumerate(columns):
+                end, used = self._fitting(layout, starts[i])
+                self._text(layout, x, self._y, starts[i], end)
+                starts[i], highest = end, max(highest, used)
+            self._y += highest
+            if all(start == layout.lineCount() for start, (layout, _) in zip(starts, columns, strict=True)):
+                return
+            self._page()
 
     # -------------------------------------------------------------- blocks of words
 
@@ -192,7 +200,7 @@ class Layout:
         text = ((Run(letters(paragraph.text), ("code",)),)) if paragraph.kind == "code" else paragraph.text
         layout, height = self._lines(text, self._width - 2 * inset, size, paragraph.kind == "warning")
         if frame is None or height + 2 * inset >= self._bottom - self._top:
-            self._flow(layout, self._left + inset)
+            self._flow([(layout, self._left + inset)])
             self._y += self._set.after_mm * _MM
             return
         self._room(height + 2 * inset)
@@ -247,6 +255,10 @@ class Layout:
             self._room(head.height + (rows[0].height if rows else 0.0))
             self._draw_row(table, head, widths, heading=True)
         for i, row in enumerate(rows):
+            if row.height > self._bottom - self._top - 30 * _MM:
+                starts = (self._left + sum(widths[:k]) + 0.6 * _MM for k in range(len(widths)))
+                self._flow([(layout, x) for (layout, _), x in zip(row.cells, starts, strict=True)])
+                continue
             if self._y + row.height > self._bottom and self._y > self._top:
                 self._page()
                 if head is not None:

@@ -54,6 +54,14 @@ def test_a_longer_table_begins_where_there_is_room_and_repeats_its_head(qapp):
     assert all(whole.count(f"row{i};") == 1 for i in range(120))
 
 
+def test_a_row_longer_than_a_page_loses_nothing(qapp):
+    table = Table(("What", "Why"), (("before", "x"), ("long", "line\n" * 200), ("after", "y")), (1.0, 3.0))
+    pages = pages_of(above(30), table)
+    whole = "".join(pages)
+    assert whole.count("line") == 200 and len(pages) == 4
+    assert whole.index("beforex") < whole.index("long") < whole.index("aftery")
+
+
 @pytest.mark.parametrize("lines", range(50, 62))
 @pytest.mark.parametrize(
     "following",
