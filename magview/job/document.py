@@ -9,7 +9,7 @@ from magview.bench.sureness import percent_words, value_words
 from magview.job import judge, status
 from magview.job.history import Drift
 from magview.job.paper_pictures import BREAKER_MM, pictures
-from magview.job.parts import Sure, Uncertainty, title_in
+from magview.job.parts import LENGTH, OPENING, PLATE, Sure, Uncertainty, title_in
 from magview.job.readings import Row, label_of, rows, unjudged_words
 from magview.job.sheet import CAUTIONS, STAGES, Job, stage_of, title_of
 from magview.job.stages import InternalTiming, Lobes
@@ -26,6 +26,7 @@ from magview.paper.blocks import (
     Table,
     working_foot,
 )
+from magview.spec.fields import about
 from magview.spec.language import format_length, inside, marked, tr
 
 STATEMENT = marked(
@@ -185,9 +186,9 @@ def _readings(found: list[Row]) -> Table:
 def _trials(stage: InternalTiming) -> Table:
     lines = []
     for i, t in enumerate(stage.trials, 1):
-        low, high = (shown("gap_mm", t.gap_low_mm), "" if t.gap_high_mm is None else shown("gap_mm", t.gap_high_mm))
-        opened = shown("opening_error_deg", t.opening_error_deg)
-        lines.append((str(i), shown("backplate_deg", t.backplate_deg), low, high or tr("no blade refused"), opened))
+        low, high = (shown(LENGTH, t.gap_low_mm), "" if t.gap_high_mm is None else shown(LENGTH, t.gap_high_mm))
+        opened = shown(OPENING, t.opening_error_deg)
+        lines.append((str(i), shown(PLATE, t.backplate_deg), low, high or tr("no blade refused"), opened))
     head = (tr("Trial"), tr("Backplate"), tr("Gap at least"), tr("Gap at most"), tr("Opening from the E-gap"))
     return Table(head, tuple(lines), (0.6, 1.0, 2.1, 2.1, 1.5))
 
@@ -226,7 +227,7 @@ def _uncertainty(found: Uncertainty) -> Iterator[Block]:
     for field, info in type(found).model_fields.items():
         sure: Sure | None = getattr(found, field)
         if sure is not None:
-            lines.append((title_in(info, field), *_sure_cells(sure, "mm" if field.endswith("_mm") else "deg")))
+            lines.append((title_in(info, field), *_sure_cells(sure, about(type(found), field).quantity.unit)))
     if lines:
         head = (
             tr("How sure"),

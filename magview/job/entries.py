@@ -37,7 +37,7 @@ def beside(entry: Entry, value: Any) -> str:
     if value is None or entry.kind not in (Kind.NUMBER, Kind.WHOLE):
         return ""
     if entry.quantity.sign is Sign.BEFORE_TOP:
-        return shown(entry.name, value) if value < 0 else ""  # the label says "before"
+        return shown(entry.quantity, value) if value < 0 else ""  # the label says "before"
     if entry.is_length or entry.unit == "teeth" or (entry.is_angle and entry.quantity.sign is Sign.LATE):
-        return shown(entry.name, value)
+        return shown(entry.quantity, value)
     return ""

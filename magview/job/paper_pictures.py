@@ -11,6 +11,7 @@ from magview.bench.words import breaker_end_sense, direction_word
 from magview.drawing import svg
 from magview.drawing.coupling_on_paper import coupling_svg
 from magview.job.from_bench import bench_as
+from magview.job.parts import FIRING, LENGTH, MARK, MOVED, OPENING
 from magview.job.sheet import Job
 from magview.job.words import shown
 from magview.paper.blocks import Block, Heading, Paragraph, Picture, Pictures
@@ -68,22 +69,22 @@ def _breaker(job: Job, stage: str) -> Picture | None:
         tr("contact screw {angle:+deg}", angle=setting.screw_deg),
     ]
     if setting.opening_error_deg is not None:
-        opens = shown("opening_error_deg", setting.opening_error_deg)
+        opens = shown(OPENING, setting.opening_error_deg)
         told.append(tr("opens {angle} against the E-gap", angle=opens))
     if setting.gap_mm is not None:
-        told.append(tr("largest gap {gap}", gap=shown("gap_mm", setting.gap_mm)))
+        told.append(tr("largest gap {gap}", gap=shown(LENGTH, setting.gap_mm)))
     drawn = readings(state)
     drawn_mm, offset_mm = float(drawn.max_gap_mm[0]), float(drawn.mark_offset_mm)
     if setting.mark_offset_mm is not None and _elsewhere(offset_mm, setting.mark_offset_mm):
         told.append(
             tr(
                 "straightedge {read}; drawn is the opening that plate and screw give, {drawn}",
-                read=shown("mark_offset_mm", setting.mark_offset_mm),
-                drawn=shown("mark_offset_mm", offset_mm),
+                read=shown(MARK, setting.mark_offset_mm),
+                drawn=shown(MARK, offset_mm),
             )
         )
     if setting.gap_mm is not None and abs(drawn_mm - setting.gap_mm) >= _SAME_MM:
-        told.append(tr("drawn is the gap that plate and screw give, {gap}", gap=shown("gap_mm", drawn_mm)))
+        told.append(tr("drawn is the gap that plate and screw give, {gap}", gap=shown(LENGTH, drawn_mm)))
     seen = (
         tr("Seen from the breaker end, rotation clockwise.")
         if breaker_end_sense(state.magneto) > 0
@@ -121,11 +122,11 @@ def _coupling(job: Job, state: BenchState, side: Side, magneto: int, disc: int) 
     fires = job.tooth_shift.reads_btdc_deg if side == "as found" else job.tooth_shift.result_btdc_deg
     rotation = state.magneto.rotation
     told = [
-        tr("magneto flange {teeth}", teeth=shown("_teeth", magneto, rotation=rotation)),
-        tr("disc {teeth}", teeth=shown("_teeth", disc, rotation=rotation)),
+        tr("magneto flange {teeth}", teeth=shown(MOVED, magneto, rotation=rotation)),
+        tr("disc {teeth}", teeth=shown(MOVED, disc, rotation=rotation)),
     ]
     if fires is not None:
-        told.append(tr("fires {angle}", angle=shown("result_btdc_deg", fires)))
+        told.append(tr("fires {angle}", angle=shown(FIRING, fires)))
     caption = f"{tr(_SIDES[side])}: {', '.join(told)}."
     drawn = coupling_svg(state, state.engaged, mounting, tr(_COUPLING[side]))
     return Picture(_COUPLING_MM, drawn, caption=caption)

@@ -21,21 +21,29 @@ Day = Annotated[str, Field(max_length=20), AfterValidator(parse_day)]
 """A calendar day as ISO 8601 writes it, or nothing."""
 
 _Deg = Annotated[float, Field(ge=-3600.0, le=3600.0)]
-PlateDeg = Annotated[_Deg, Quantity("°", "plate", Sign.WITH_ROTATION)]
+PLATE = Quantity("°", "plate", Sign.WITH_ROTATION)
+OPENING = Quantity("°", "rotor", Sign.LATE)
+FIRING = Quantity("°", "crank", Sign.BEFORE_TOP)
+MARK = Quantity("mm", "", Sign.LATE)
+LENGTH = Quantity("mm")
+SPEED = Quantity("rpm")
+MOVED = Quantity("teeth", "", Sign.WITH_ROTATION)
+
+PlateDeg = Annotated[_Deg, PLATE]
 ScrewDeg = Annotated[_Deg, Quantity("°", "screw", Sign.CLOSER)]
-OpeningDeg = Annotated[_Deg, Quantity("°", "rotor", Sign.LATE)]
+OpeningDeg = Annotated[_Deg, OPENING]
 RotorDeg = Annotated[_Deg, Quantity("°", "rotor")]
-FiringDeg = Annotated[_Deg, Quantity("°", "crank", Sign.BEFORE_TOP)]
+FiringDeg = Annotated[_Deg, FIRING]
 DiscDeg = Annotated[_Deg, Quantity("°", "crank", Sign.AFTER_ZERO)]
 CrankTolerance = Annotated[float, Field(ge=0.0, le=1000.0), Quantity("°", "crank")]
 Offset = Annotated[float, Field(ge=-1000.0, le=1000.0)]
-LateMm = Annotated[Offset, Quantity("mm", "", Sign.LATE)]
+LateMm = Annotated[Offset, MARK]
 Size = Annotated[float, Field(ge=0.0, le=1000.0)]
-SizeMm = Annotated[Size, Quantity("mm")]
+SizeMm = Annotated[Size, LENGTH]
 Hours = Annotated[float, Field(ge=0.0, le=1e6), Quantity("h")]
-Speed = Annotated[float, Field(ge=0.0, le=20_000.0), Quantity("rpm")]
+Speed = Annotated[float, Field(ge=0.0, le=20_000.0), SPEED]
 Teeth = Annotated[int, Field(ge=-400, le=400), Quantity("teeth")]
-TeethMoved = Annotated[Teeth, Quantity("teeth", "", Sign.WITH_ROTATION)]
+TeethMoved = Annotated[Teeth, MOVED]
 Side = Annotated[Literal["left", "right"], Choices((("left", marked("left")), ("right", marked("right"))))]
 
 

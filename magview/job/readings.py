@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterator
-from dataclasses import asdict, dataclass
+from dataclasses import asdict, dataclass, replace
 from enum import StrEnum
 from typing import Any
 
@@ -19,12 +19,13 @@ from magview.job.derived import (
     link_rod_deg,
     timing_difference_deg,
 )
-from magview.job.parts import Sure, Uncertainty, title_in
+from magview.job.parts import SPEED, Sure, Uncertainty, title_in
 from magview.job.requirements import earlier_rules
 from magview.job.sheet import STAGES, Job, stage_of, title_of
-from magview.job.words import UNITS, digits_for, limits_words, shown, unit_of
+from magview.job.words import CHANCE, FACTOR, digits_for, limits_words, shown
 from magview.spec import tables
 from magview.spec.base import Model
+from magview.spec.fields import Quantity, Sign, about
 from magview.spec.language import in_english, inside, marked, tr
 from magview.spec.magneto import Rotation
 
@@ -87,18 +88,27 @@ def rows(job: Job) -> list[Row]:
 
 
 _Judged = dict[tuple[str, str], judge.Verdict | Judged]
+_UNITS = {"°": "deg", "k": "", "%": ""}
+"""Units as tables for programs write them, where they do it in another way."""
+
+
+@dataclass(frozen=True)
+class _Taken:
+    """A reading as it was taken, or follows from others."""
+
+    field: str
+    label: str
+    value: Any
+    quantity: Quantity
+    choices: tuple[tuple[Any, str], ...] = ()
 
 
 def _of_stage(job: Job, name: str, judged: _Judged) -> Iterator[Row]:
     stage, rotation = stage_of(job, name), rotation_of(job)
     not_asked = {f for f, info in type(stage).model_fields.items() if is_check(info)} - set(checks(stage))
-    for field, label, value in _walk(stage, ""):
-        if value is None and field in not_asked:
-            continue
-        yield _row(name, field, label, value, judged.get((name, field)), rotation)
-    for field, label, derived in _derived(job, name):
-        if derived is not None:
-            yield _row(name, field, label, derived, judged.get((name, field)), rotation)
+    for taken in (*_walk(stage, ""), *_derived(job, name)):
+        if taken.value is not None or taken.field not in not_asked:
+            yield _row(name, taken, judged.get((name, taken.field)), rotation)
 
 
 def rotation_of(job: Job) -> Rotation | None:
@@ -125,81 +135,80 @@ def unjudged_words(job: Job) -> str:
     return " ".join(told)
 
 
-def _derived(job: Job, name: str) -> tuple[tuple[str, str, float | None], ...]:
+def _derived(job: Job, name: str) -> Iterator[_Taken]:
+    crank, signed = Quantity("°", "crank"), Quantity("°", "crank", Sign.EITHER)
+    found: tuple[_Taken, ...] = ()
     match name:
         case "dead_centre":
             timed = 1 if job.installation is None else job.installation.engine.timing_cylinder
-            return (
-                (
-                    "true_centre_deg",
-                    tr("Disc at true top dead centre of No. {cylinder}", cylinder=timed),
-                    dead_centre_deg(job),
-                ),
-                (
-                    "link_rod_deg",
-                    tr("Of this, correction for the link rod of No. {cylinder}", cylinder=timed),
-                    link_rod_deg(job),
-                ),
-                ("disc_zero_deg", tr("Added to every later reading of the disc"), disc_zero_deg(job) or None),
+            centre = tr("Disc at true top dead centre of No. {cylinder}", cylinder=timed)
+            rod = tr("Of this, correction for the link rod of No. {cylinder}", cylinder=timed)
+            added = tr("Added to every later reading of the disc")
+            found = (
+                _Taken("true_centre_deg", centre, dead_centre_deg(job), crank),
+                _Taken("link_rod_deg", rod, link_rod_deg(job), crank),
+                _Taken("disc_zero_deg", added, disc_zero_deg(job) or None, signed),
             )
         case "synchronising":
-            return (("difference_deg", tr("Left error less right error"), timing_difference_deg(job)),)
+            words = tr("Left error less right error")
+            found = (_Taken("difference_deg", words, timing_difference_deg(job), signed),)
         case "ground_run":
-            return (("drop_difference_rpm", tr("Difference of the drops"), drop_difference_rpm(job)),)
-    return ()
+            words = tr("Difference of the drops")
+            found = (_Taken("drop_difference_rpm", words, drop_difference_rpm(job), SPEED),)
+    return (taken for taken in found if taken.value is not None)
 
 
-def _walk(model: Model, where: str) -> Iterator[tuple[str, str, Any]]:
+def _walk(model: Model, where: str) -> Iterator[_Taken]:
     for field, info in type(model).model_fields.items():
-        value, label = getattr(model, field), title_in(info, field)
+        value, label, known = getattr(model, field), title_in(info, field), about(type(model), field)
         if isinstance(model, Stage) and field in _OF_THE_STAGE:
             continue
         if isinstance(value, Uncertainty):
             for quantity, told in type(value).model_fields.items():
                 sure = getattr(value, quantity)
                 if sure is not None:
-                    yield from _sure(f"{where}{field}.{quantity}", title_in(told, quantity), sure)
+                    of = about(type(value), quantity).quantity
+                    yield from _sure(f"{where}{field}.{quantity}", title_in(told, quantity), sure, of)
         elif isinstance(value, tuple):
             for i, item in enumerate(value):
-                for inner, name, found in _walk(item, f"{where}{field}[{i}]."):
-                    label = (
-                        tr("Trial {number}: {reading}", number=i + 1, reading=inside(name))
+                for taken in _walk(item, f"{where}{field}[{i}]."):
+                    words = (
+                        marked("Trial {number}: {reading}")
                         if field == "trials"
-                        else tr("Lobe {number}: {reading}", number=i + 1, reading=inside(name))
+                        else marked("Lobe {number}: {reading}")
                     )
-                    yield inner, label, found
+                    yield replace(taken, label=tr(words, number=i + 1, reading=inside(taken.label)))
         elif (value is not None or is_check(info)) and value != "":
-            yield f"{where}{field}", label, value
+            yield _Taken(f"{where}{field}", label, value, known.quantity, known.choices)
 
 
-def _sure(place: str, label: str, sure: Sure) -> Iterator[tuple[str, str, Any]]:
-    unit = next(u for u in UNITS if place.endswith(u))
-    yield f"{place}.value{unit}", tr("{label}: best estimate", label=label), sure.value
+def _sure(place: str, label: str, sure: Sure, of: Quantity) -> Iterator[_Taken]:
+    unit, spread = _UNITS.get(of.unit, of.unit), Quantity(of.unit, of.of)
+    value = spread if of.sign is Sign.BEFORE_TOP else of
+    yield _Taken(f"{place}.value_{unit}", tr("{label}: best estimate", label=label), sure.value, value)
     words = tr("{label}: expanded uncertainty", label=label)
-    yield f"{place}.expanded_uncertainty{unit}", words, sure.expanded_uncertainty
-    yield f"{place}.coverage_factor", tr("{label}: coverage factor", label=label), sure.coverage_factor
+    yield _Taken(f"{place}.expanded_uncertainty_{unit}", words, sure.expanded_uncertainty, spread)
+    words = tr("{label}: coverage factor", label=label)
+    yield _Taken(f"{place}.coverage_factor", words, sure.coverage_factor, FACTOR)
     words = tr("{label}: probability in limits", label=label)
-    yield f"{place}.probability_in_limits", words, sure.probability_in_limits
+    yield _Taken(f"{place}.probability_in_limits", words, sure.probability_in_limits, CHANCE)
 
 
-def _row(
-    stage: str,
-    field: str,
-    label: str,
-    value: Any,
-    found: judge.Verdict | Judged | None,
-    rotation: Rotation | None,
-) -> Row:
+def _row(stage: str, taken: _Taken, found: judge.Verdict | Judged | None, rotation: Rotation | None) -> Row:
+    value, of = taken.value, taken.quantity
     verdict = found if isinstance(found, judge.Verdict) else None
     low, high = (None, None) if verdict is None else (verdict.low, verdict.high)
     words = found if isinstance(found, Judged) else judged_words(verdict)
     digits = digits_for(value, low, high)
-    told, counted = shown(field, value, digits, rotation), None
+    choice = dict(taken.choices).get(value) if isinstance(value, str) else None
+    told, counted = shown(of, value, digits, rotation) if choice is None else tr(choice), None
     if verdict is not None and verdict.wanted is None and isinstance(verdict.value, float) and verdict.value != value:
         counted = verdict.value
-        told = tr("{read}; {true} by true top dead centre", read=told, true=shown(field, counted, digits))
-    limits = limits_words(field, low, high, digits) if verdict is not None else ""
-    return Row(stage, field, label, value, unit_of(field), low, high, words, told, limits, counted)
+        told = tr("{read}; {true} by true top dead centre", read=told, true=shown(of, counted, digits))
+    drop = taken.field in ("drop_left_rpm", "drop_right_rpm")
+    limits = limits_words(of, low, high, digits, above_nothing=drop) if verdict is not None else ""
+    unit = _UNITS.get(of.unit, of.unit)
+    return Row(stage, taken.field, taken.label, value, unit, low, high, words, told, limits, counted)
 
 
 def judged_words(verdict: judge.Verdict | None) -> Judged:

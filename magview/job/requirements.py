@@ -7,6 +7,7 @@ from typing import Any
 
 from magview.job import checklists, parts, stages
 from magview.job.derived import dead_centre_deg, lamp_out_of_date, side_of, sides
+from magview.job.parts import FIRING
 from magview.job.sheet import NEVER_SKIPPED, RULES, STAGES, Job, signature_holds, stage_of, title_of
 from magview.job.words import shown
 from magview.spec.base import SpecError
@@ -205,7 +206,7 @@ def _lacks(job: Job, name: str) -> Iterator[_Lack]:
         yield tr("the lobes"), 1
     due = lamp_out_of_date(job) if name == "tooth_shift" else None
     if due is not None:
-        should = shown("reads_btdc_deg", due.should_btdc_deg)
+        should = shown(FIRING, due.should_btdc_deg)
         yield tr("the lamp read again, which should now say {should}", should=should), 2
 
 

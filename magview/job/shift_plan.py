@@ -18,6 +18,7 @@ from magview.bench.words import direction_word, teeth_words, turned_words, way_w
 from magview.drawing.coupling_on_paper import coupling_svg
 from magview.job.document import POSITIONS, cautions
 from magview.job.paper_pictures import how_drawn
+from magview.job.parts import FIRING
 from magview.job.words import shown
 from magview.paper.blocks import (
     BOX,
@@ -148,9 +149,9 @@ def _what(plan: ShiftPlan) -> Table:
         (tr("Teeth"), tr("{magneto} at the magneto, {drive} at the drive",
                          magneto=engaged.installation.coupling.magneto_teeth,
                          drive=engaged.installation.coupling.drive_teeth)),
-        (tr("Lamp reads"), shown("reads_btdc_deg", engaged.mounting.reads_btdc_deg)),
-        (tr("Wanted"), f"{shown('wanted_btdc_deg', engaged.mounting.wanted_btdc_deg)}, {tolerance}"),
-        (tr("Expected"), shown("result_btdc_deg", round(move.result_btdc_deg, 9))),
+        (tr("Lamp reads"), shown(FIRING, engaged.mounting.reads_btdc_deg)),
+        (tr("Wanted"), f"{shown(FIRING, engaged.mounting.wanted_btdc_deg)}, {tolerance}"),
+        (tr("Expected"), shown(FIRING, round(move.result_btdc_deg, 9))),
         (tr("Off by"), format_angle(move.residual_deg, True)),
     )  # fmt: skip
     pairs = zip(rows[::2], rows[1::2], strict=True)

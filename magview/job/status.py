@@ -18,6 +18,7 @@ from magview.job.derived import (
     sides,
     teeth_contradict,
 )
+from magview.job.parts import FIRING, MOVED
 from magview.job.requirements import earlier_rules, missing
 from magview.job.sheet import Job, stage_of, title_of
 from magview.job.words import limits_words, shown
@@ -135,8 +136,8 @@ def doubts(job: Job, name: str) -> tuple[str, ...]:
             tr(
                 "The timing wanted, {wanted}, is outside this sheet's limits, {limits}; readings are judged by the "
                 "limits.",
-                wanted=shown("wanted_btdc_deg", job.tooth_shift.wanted_btdc_deg),
-                limits=limits_words("wanted_btdc_deg", low, high),
+                wanted=shown(FIRING, job.tooth_shift.wanted_btdc_deg),
+                limits=limits_words(FIRING, low, high),
             )
         )
     due = judge.stale_lamp(job) if name == "tooth_shift" else None
@@ -150,11 +151,11 @@ def doubts(job: Job, name: str) -> tuple[str, ...]:
                 "Teeth and readings contradict each other: magneto flange {magneto} and disc {disc} would bring it "
                 "from {before} to {expected}, and it is said to fire {after}. Likeliest: {cause} Count the "
                 "teeth, and read the lamp again.",
-                magneto=shown("_teeth", shift.moved_magneto_teeth),
-                disc=shown("_teeth", shift.moved_disc_teeth),
-                before=shown("reads_btdc_deg", shift.reads_btdc_deg),
-                expected=shown("result_btdc_deg", moved.expected_btdc_deg),
-                after=shown("result_btdc_deg", moved.fires_btdc_deg),
+                magneto=shown(MOVED, shift.moved_magneto_teeth),
+                disc=shown(MOVED, shift.moved_disc_teeth),
+                before=shown(FIRING, shift.reads_btdc_deg),
+                expected=shown(FIRING, moved.expected_btdc_deg),
+                after=shown(FIRING, moved.fires_btdc_deg),
                 cause=explanation_words(moved.likeliest),
             )
         )
@@ -164,8 +165,8 @@ def doubts(job: Job, name: str) -> tuple[str, ...]:
             tr(
                 "By the readings before, this magneto should read {should}; it is said to read {reads}. Find out "
                 "what was moved since, or whether the disc slipped on the crank, and read the lamp again.",
-                should=shown("reads_btdc_deg", both.should_btdc_deg),
-                reads=shown("reads_btdc_deg", both.reads_btdc_deg),
+                should=shown(FIRING, both.should_btdc_deg),
+                reads=shown(FIRING, both.reads_btdc_deg),
             )
         )
     return tuple(told)
@@ -173,8 +174,8 @@ def doubts(job: Job, name: str) -> tuple[str, ...]:
 
 def _out_of_date(due: LampDue) -> str:
     places = {
-        "reads": shown("reads_btdc_deg", due.reads_btdc_deg),
-        "should": shown("reads_btdc_deg", due.should_btdc_deg),
+        "reads": shown(FIRING, due.reads_btdc_deg),
+        "should": shown(FIRING, due.should_btdc_deg),
         "moved": format_angle(abs(due.opening_change_deg)),
     }
     if due.opening_change_deg > 0:
@@ -211,7 +212,7 @@ def lamp_should_read(job: Job) -> tuple[str, ...]:
     should, change = lamp_should_read_deg(job), opening_change_deg(job)
     if should is None or not change:
         return ()
-    return (tr("With the setting as left the lamp should read {should}.", should=shown("reads_btdc_deg", should)),)
+    return (tr("With the setting as left the lamp should read {should}.", should=shown(FIRING, should)),)
 
 
 def agree(job: Job) -> tuple[str, ...]:

@@ -24,6 +24,7 @@ class Sign(Enum):
     CLOSER = marked("positive = contacts closer")
     BEFORE_TOP = marked("before top dead centre; after it negative")
     AFTER_ZERO = marked("before the disc's zero negative")
+    EITHER = marked("with its sign")
     PLAIN = ""
 
 

@@ -18,6 +18,7 @@ from magview.job.parts import Sure, Uncertainty
 from magview.job.readings import Judged, Row, rows
 from magview.job.sheet import STAGES, Job
 from magview.spec.base import SpecError
+from magview.spec.fields import about
 from magview.spec.language import tr
 from magview.ui.kit.forms import CheckEdit, DayEdit, Edit, LineEdit, TextEdit, edit_of
 from magview.ui.kit.look import Look
@@ -43,16 +44,16 @@ def verdict_of(row: Row | None) -> str:
     return tr("{mark} {verdict} ({limits})", mark=mark, verdict=tr(row.verdict), limits=row.limits_shown)
 
 
-def sure_words(field: str, sure: Sure, inches: bool) -> str:
+def sure_words(field: str, sure: Sure) -> str:
     """How sure a quantity is, in a sentence."""
-    unit = "mm" if field.endswith("_mm") else "deg"
+    unit = about(Uncertainty, field).quantity.unit
     value, spread, low, high = (
         value_words(v, unit) for v in (sure.value, sure.expanded_uncertainty, sure.low, sure.high)
     )
     return tr(
-        "{value} ± {spread} (k = {k}, {probability}); {odds} likely within {low} to {high}; "
+        "{value} ± {spread} (k = {k:.2f}, {probability}); {odds} likely within {low} to {high}; "
         "what matters most: {most}",
-        value=value, spread=spread, k=f"{sure.coverage_factor:.2f}",
+        value=value, spread=spread, k=sure.coverage_factor,
         probability=percent_words(sure.coverage_probability),
         odds=percent_words(sure.probability_in_limits), low=low, high=high, most=sure.matters_most or "–",
     )  # fmt: skip
@@ -336,7 +337,7 @@ class Form(QWidget):
             sure: Sure | None = getattr(found, field)
             if sure is not None:
                 title = tr("How sure: {quantity}", quantity=tr(info.title or field))
-                told.append((title, sure_words(field, sure, self._inches), None))
+                told.append((title, sure_words(field, sure), None))
         return told
 
     def _strike_out(self) -> None:
