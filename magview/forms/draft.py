@@ -9,10 +9,13 @@ import re
 from collections.abc import Iterator, Mapping
 from typing import Any
 
+from pydantic import BaseModel
+
 from magview.forms.entry import NUMERIC, Entry, Value, entries_of, needed_with
 from magview.forms.typed import read
 from magview.spec.base import Model, SpecError
-from magview.spec.files import format_of, refusals
+from magview.spec.fields import about, parts_of
+from magview.spec.files import M, format_of, refusals, validate
 from magview.spec.language import tr
 
 Values = Mapping[str, Value]
@@ -146,3 +149,64 @@ def in_words(shown: dict[str, Entry], sentence: str) -> str:
         return f"“{label}”" if label else match[0]
 
     return _NAME.sub(word, sentence)
+
+
+# ---------------------------------------------------------------------- a form's data as a model
+
+_PATH = re.compile(r"[a-z_]+(?:\[\d+\])?(?:\.[a-z_]+(?:\[\d+\])?)*")
+
+
+def made(model: type[M], data: dict[str, Any]) -> M:
+    """The model of what a form's fields hold. Raises SpecError; its sentence names fields by their labels."""
+    try:
+        return validate(model, data, "")
+    except SpecError as error:
+        for place, sentence in refusals(model, data):
+            path = "".join(f"[{p}]" if isinstance(p, int) else f".{p}" for p in place).lstrip(".")
+            if sentence.startswith(path):
+                raise SpecError(labelled(model, sentence)) from None
+            part = _part_at(model, path)
+            told = labelled(part, sentence) if part is not None else sentence
+            raise SpecError(f"{labelled(model, path)}: {told}") from None
+        # Something is missing altogether.
+        raise SpecError(labelled(model, str(error).removeprefix(": "))) from None
+
+
+def labelled(model: type[BaseModel], sentence: str) -> str:
+    """The sentence with paths of fields ("faults[0].size") replaced by what a person reads beside them."""
+
+    def word(match: re.Match[str]) -> str:
+        # A bare name within a sentence may be a word of the sentence's own.
+        if match.start() > 0 and not re.search(r"[_.\[]", match[0]):
+            return match[0]
+        labels = _labels(model, match[0])
+        return f"“{', '.join(labels)}”" if labels else match[0]
+
+    return _PATH.sub(word, sentence)
+
+
+def _labels(model: type[BaseModel], path: str) -> list[str]:
+    """What each step of a path is called, lists counted from 1; nothing for what is no path of the model."""
+    found, here = [], [model]
+    for step in path.split("."):
+        name, _, place = step.partition("[")
+        owner = next((part for part in here if name in part.model_fields), None)
+        if owner is None:
+            return []
+        field = about(owner, name)
+        words = tr(field.label or name)
+        found.append(tr("{field} {number}", field=words, number=int(place[:-1]) + 1) if place else words)
+        here = parts_of(field.base)
+    return found
+
+
+def _part_at(model: type[BaseModel], path: str) -> type[BaseModel] | None:
+    """The model that stands at a path, or that the field at a path belongs to."""
+    here: type[BaseModel] | None = model
+    for step in path.split(".") if path else ():
+        name = step.partition("[")[0]
+        if here is None or name not in here.model_fields:
+            return here
+        parts = parts_of(about(here, name).base)
+        here = parts[0] if len(parts) == 1 else here
+    return here

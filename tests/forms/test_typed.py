@@ -96,7 +96,8 @@ def test_every_entry_is_of_a_kind_and_has_its_choices():
     ("model", "name", "kind"),
     [
         (AsFound, "gap_mm", Kind.NUMBER), (AsFound, "finger_at_no_1", Kind.CHOICE),
-        (DeadCentre, "stroke", Kind.CHOICE), (Closing, "pins_fitted", Kind.TICK), (AsFound, "note", Kind.TEXT), (AsFound, "by", Kind.LINE),
+        (DeadCentre, "stroke", Kind.CHOICE), (Closing, "pins_fitted", Kind.TICK),
+        (AsFound, "note", Kind.TEXT), (AsFound, "by", Kind.LINE),
         (InternalTiming, "trials", Kind.ROWS), (InternalTiming, "uncertainty", Kind.TOLD), (Job, "day", Kind.DAY),
         (Job, "invented", Kind.TICK), (Exercise, "hints", Kind.TEXTS), (Exercise, "dressing_allowed", Kind.CHOICES),
         (Exercise, "faults", Kind.ROWS), (Engine, "firing_order", Kind.WHOLES), (Installation, "engine", Kind.FILE),

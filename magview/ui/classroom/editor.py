@@ -19,11 +19,12 @@ from PySide6.QtWidgets import (
 )
 
 from magview.classroom.preview import advice, preview_html
+from magview.forms.draft import made
 from magview.practice.exercise import Exercise
 from magview.practice.faults import MAX_SEED
 from magview.practice.library import find_exercise, read_exercise, shipped_exercises
 from magview.spec.base import SpecError
-from magview.spec.files import read_bench_item, validate, write_model
+from magview.spec.files import read_bench_item, write_model
 from magview.spec.formats import ENDING, file_filter
 from magview.spec.language import tr
 from magview.ui.classroom.editor_fields import ExerciseFields
@@ -122,7 +123,7 @@ class ExerciseEditor(ClassWindow):
         self._soon.stop()
         self.fields.fit_bench()
         try:
-            exercise = validate(Exercise, self.fields.data(), tr("this exercise"))
+            exercise = made(Exercise, self.fields.data())
             html = preview_html(exercise, min(self.seed.value(), MAX_SEED - 1))
         except SpecError as error:
             self.exercise = None

@@ -11,9 +11,10 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QTabWidget, QVBoxLayout, QWid
 
 from magview.classroom.key import KeyRow, answer_key, key_csv, key_heads, key_rows, key_text
 from magview.classroom.sets import ClassSet, code_of, read_set, why_no_code, write_set
+from magview.forms.draft import made
 from magview.practice.library import read_exercise
 from magview.spec.base import SpecError
-from magview.spec.files import validate, write_text
+from magview.spec.files import write_text
 from magview.spec.formats import ENDING, file_filter
 from magview.spec.language import tr
 from magview.ui.classroom.maker_fields import SetFields
@@ -118,7 +119,7 @@ class ClassMaker(ClassWindow):
 
     def made(self) -> ClassSet:
         """The set as it stands. Raises SpecError for one that is none."""
-        return validate(ClassSet, self.fields.data(), tr("this set"))
+        return made(ClassSet, self.fields.data())
 
     def changed(self) -> None:
         """Make code and key anew."""

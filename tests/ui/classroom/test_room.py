@@ -355,7 +355,7 @@ def test_what_is_not_valid_is_said_and_not_saved(room, qtbot, tmp_path):
     qtbot.waitUntil(lambda: editor.exercise is not None)
     editor.fields.goals.show_value(())
     editor.check()
-    assert "goals" in editor.problem.text()
+    assert "“Goals” is" in editor.problem.text()
 
 
 def test_decimal_commas_are_taken_and_the_preview_follows(room, qtbot):
