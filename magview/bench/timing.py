@@ -9,7 +9,7 @@ from magview.bench.state import BenchState, Side, firing_btdc_deg, mounting_of
 from magview.bench.words import move_words
 from magview.physics.engine.coupling import Move, Synchronising, plan, synchronise
 from magview.physics.engine.crank import piston_drop_mm
-from magview.physics.engine.pair_plan import PairPlan, Reading, plan_pair
+from magview.physics.engine.pair_plan import PairPlan, PairReading, plan_pair
 from magview.spec.language import tr
 
 SIDES: tuple[Side, ...] = ("left", "right")
@@ -75,7 +75,7 @@ def both_plan(state: BenchState) -> PairPlan | None:
     if any(math.isnan(fires) for fires in found.values()):
         return None
     left, right = (
-        Reading(
+        PairReading(
             coupling.magneto_teeth,
             coupling.drive_teeth,
             engaged.ratio,

@@ -26,7 +26,7 @@ from magview.practice.attempt import RULES, Attempt, Event, unplayed_attempt
 from magview.practice.evidence import evidence
 from magview.practice.exercise import Exercise
 from magview.practice.exercise_parts import FaultKind, GoalKind, Written
-from magview.practice.marking import Row, mark_evidence
+from magview.practice.marking import MarkingRow, mark_evidence
 from magview.spec.base import SpecError
 from magview.spec.files import validate
 from magview.spec.language import tr
@@ -55,7 +55,7 @@ class Error(StrEnum):
 
 
 @dataclass(frozen=True)
-class Step:
+class StepResult:
     """One row of the rubric."""
 
     goal: GoalKind
@@ -122,7 +122,7 @@ class Result:
     acts: int = 0
     acts_id: str = ""
     """Two attempts with the same are one, whoever's name is on them."""
-    steps: tuple[Step, ...] = ()
+    steps: tuple[StepResult, ...] = ()
     faults: tuple[FaultFound, ...] = ()
     dangers: tuple[Danger, ...] = ()
 
@@ -233,13 +233,13 @@ def _marked(attempt: Attempt, result: Result) -> Result:
     )
 
 
-def _step(row: Row, two: bool) -> Step:
+def _step(row: MarkingRow, two: bool) -> StepResult:
     assert row.goal is not None and row.judged is not None
     error: Error | None = None
     if not row.full:
         error = Error.UNPROVED if row.judged.right else Error.NEAR if row.judged.near else Error.WRONG
     alone = not two or row.goal.goal == "synchronised" or "disc-zero" in (row.goal.goal, row.goal.reading)
-    return Step(row.goal.goal, row.goal.reading, None if alone else row.side, row.weight, row.got, error)
+    return StepResult(row.goal.goal, row.goal.reading, None if alone else row.side, row.weight, row.got, error)
 
 
 SHOWN_BY: dict[str, tuple[str, ...]] = {
@@ -263,7 +263,7 @@ SHOWN_BY: dict[str, tuple[str, ...]] = {
 """By which goals and readings it shows that a fault was dealt with; the first that the exercise has counts."""
 
 
-def _found(exercise: Exercise, seed: int, rows: tuple[Row, ...]) -> list[FaultFound]:
+def _found(exercise: Exercise, seed: int, rows: tuple[MarkingRow, ...]) -> list[FaultFound]:
     two = exercise.both_sides
     idle = Attempt(exercise, seed, events=(Event(0.0, HandIn()),))
     before = mark_evidence(evidence(idle)).rows

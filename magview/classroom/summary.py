@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from datetime import datetime
 
 from magview.classroom.names import normal
-from magview.classroom.results import Error, Result, State, Step
+from magview.classroom.results import Error, Result, State, StepResult
 from magview.classroom.sets import ClassSet, set_id, work_id
 from magview.classroom.words import ERRORS, danger_words, fault_words, state_words, step_words
 from magview.spec.base import SpecError
@@ -20,7 +20,7 @@ from magview.spec.tables import csv_text
 
 
 @dataclass(frozen=True)
-class Entry:
+class AttemptEntry:
     """One attempt of the folder, and what there is to say about it."""
 
     result: Result
@@ -86,7 +86,7 @@ class ErrorLine:
 class Summary:
     """A folder as an instructor looks at it."""
 
-    entries: tuple[Entry, ...]
+    entries: tuple[AttemptEntry, ...]
     pupils: tuple[PupilLine, ...]
     steps: tuple[StepLine, ...]
     errors: tuple[ErrorLine, ...]
@@ -94,7 +94,7 @@ class Summary:
     """Pupils of the list who have handed in nothing."""
 
     @property
-    def counted(self) -> list[Entry]:
+    def counted(self) -> list[AttemptEntry]:
         """The attempts that count."""
         return [e for e in self.entries if e.counts]
 
@@ -129,7 +129,7 @@ def summarise(results: Sequence[Result], of: ClassSet | None = None) -> Summary:
             notes[result.file].append(result.why)
         elif result.state is State.MARKED and result.file not in counting and not notes[result.file]:
             notes[result.file].append(tr("there is a later attempt"))
-    entries = tuple(Entry(r, r.file in counting, tuple(notes[r.file])) for r in results)
+    entries = tuple(AttemptEntry(r, r.file in counting, tuple(notes[r.file])) for r in results)
     counted = [e for e in entries if e.counts]
     pupils = _pupils(counted)
     here = {p.key for p in pupils}
@@ -167,8 +167,8 @@ def _when(result: Result) -> tuple[float, str]:
         return 0.0, result.file
 
 
-def _pupils(counted: Iterable[Entry]) -> tuple[PupilLine, ...]:
-    by_pupil: dict[str, list[Entry]] = defaultdict(list)
+def _pupils(counted: Iterable[AttemptEntry]) -> tuple[PupilLine, ...]:
+    by_pupil: dict[str, list[AttemptEntry]] = defaultdict(list)
     for entry in counted:
         by_pupil[entry.result.key].append(entry)
     lines = []
@@ -191,7 +191,7 @@ def _pupils(counted: Iterable[Entry]) -> tuple[PupilLine, ...]:
     return tuple(sorted(lines, key=lambda p: _natural(p.key)))
 
 
-def _weakest(steps: Iterable[Step]) -> str:
+def _weakest(steps: Iterable[StepResult]) -> str:
     got: dict[str, float] = defaultdict(float)
     weight: dict[str, float] = defaultdict(float)
     for step in steps:
@@ -202,8 +202,8 @@ def _weakest(steps: Iterable[Step]) -> str:
     return words if share < 1.0 - 1e-9 else ""
 
 
-def _steps(counted: Iterable[Entry]) -> tuple[StepLine, ...]:
-    by_step: dict[tuple[int, str, str], list[Step]] = defaultdict(list)
+def _steps(counted: Iterable[AttemptEntry]) -> tuple[StepLine, ...]:
+    by_step: dict[tuple[int, str, str], list[StepResult]] = defaultdict(list)
     for entry in counted:
         result = entry.result
         for step in result.steps:
@@ -228,7 +228,7 @@ def _steps(counted: Iterable[Entry]) -> tuple[StepLine, ...]:
     return tuple(lines)
 
 
-def _errors(counted: Iterable[Entry]) -> tuple[ErrorLine, ...]:
+def _errors(counted: Iterable[AttemptEntry]) -> tuple[ErrorLine, ...]:
     who: dict[str, dict[str, str]] = defaultdict(dict)
     count: Counter[str] = Counter()
     for entry in counted:
@@ -265,7 +265,7 @@ def when_words(at: str) -> str:
         return at
 
 
-def attempt_row(entry: Entry) -> list[str | float | None]:
+def attempt_row(entry: AttemptEntry) -> list[str | float | None]:
     """One attempt as cells; numbers as numbers, None where there is nothing to say."""
     r, marked = entry.result, entry.result.state is State.MARKED
     name = tr("{number}. {name}", number=r.number, name=r.exercise) if r.number else r.exercise

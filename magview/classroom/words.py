@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from magview.classroom.results import Error, FaultFound, Result, State, Step
+from magview.classroom.results import Error, FaultFound, Result, State, StepResult
 from magview.practice.exercise_parts import FAULTS, GOALS, READINGS
 from magview.spec.language import marked, tr
 
@@ -33,7 +33,7 @@ def sided(words: str, side: str | None) -> str:
     return tr("{what} (left)", what=words) if side == "left" else tr("{what} (right)", what=words)
 
 
-def step_words(step: Step) -> str:
+def step_words(step: StepResult) -> str:
     """Name of a step of the rubric."""
     return sided(tr(READINGS[step.reading]) if step.reading is not None else tr(GOALS[step.goal]), step.side)
 

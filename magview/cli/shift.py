@@ -25,7 +25,7 @@ from magview.physics.engine.coupling import (
     within_tolerance,
 )
 from magview.physics.engine.lamp import ASK_FIRST_DEG, LOOK_FIRST_DEG, lamp_after_deg
-from magview.physics.engine.pair_plan import PairPlan, Reading, plan_pair
+from magview.physics.engine.pair_plan import PairPlan, PairReading, plan_pair
 from magview.spec.base import SpecError
 from magview.spec.engine import Installation
 from magview.spec.language import format_angle, marked, tr
@@ -102,7 +102,7 @@ def _coupling(arguments: argparse.Namespace) -> Coupling:
     )
 
 
-def _reading(arguments: argparse.Namespace, coupling: Coupling, side: Side, reads: float, option: str) -> Reading:
+def _reading(arguments: argparse.Namespace, coupling: Coupling, side: Side, reads: float, option: str) -> PairReading:
     wanted = getattr(arguments, f"{side}_wanted") if option != "--reads" else None
     wanted = arguments.wanted if wanted is None else wanted
     if wanted is None and coupling.installation is not None:
@@ -125,13 +125,13 @@ def _reading(arguments: argparse.Namespace, coupling: Coupling, side: Side, read
                 limit=ASK_FIRST_DEG,
             )
         )
-    return Reading(coupling.magneto_teeth, coupling.drive_teeth, coupling.ratio, reads, wanted)
+    return PairReading(coupling.magneto_teeth, coupling.drive_teeth, coupling.ratio, reads, wanted)
 
 
 # ---------------------------------------------------------------------- one magneto
 
 
-def _run_one(arguments: argparse.Namespace, coupling: Coupling, reading: Reading) -> int:
+def _run_one(arguments: argparse.Namespace, coupling: Coupling, reading: PairReading) -> int:
     stream = words_stream(arguments.pdf, json_wanted=arguments.json)
     reads, wanted = reading.reads_btdc_deg, reading.wanted_btdc_deg
     try:
@@ -203,7 +203,7 @@ def _verdict_text(moves: list[Move], number: int, asked: bool, tolerance: float 
     return f"{told} {tr('Nearest on either side: {one:deg} or {other:deg}.', one=near[0], other=near[1])}"
 
 
-def _moves_text(moves: list[Move], reading: Reading, coupling: Coupling) -> str:
+def _moves_text(moves: list[Move], reading: PairReading, coupling: Coupling) -> str:
     words = (
         marked("Fires at {reads}°, wanted {wanted}° before top dead centre. Moves, best first:")
         if coupling.name is None
@@ -233,7 +233,7 @@ def _say_care(stream: TextIO) -> None:
     say(f"{care}\n{CAUTION}", stream)
 
 
-def _print_plan(arguments: argparse.Namespace, coupling: Coupling, reading: Reading, move: Move) -> None:
+def _print_plan(arguments: argparse.Namespace, coupling: Coupling, reading: PairReading, move: Move) -> None:
     """Write a move as a plan on one page, if that was asked for."""
     if arguments.pdf is None:
         return
@@ -292,7 +292,7 @@ def _run_both(arguments: argparse.Namespace, coupling: Coupling) -> int:
 
 
 def _pair_text(
-    coupling: Coupling, readings: dict[Side, Reading], found: PairPlan | None, timing: float, together: float
+    coupling: Coupling, readings: dict[Side, PairReading], found: PairPlan | None, timing: float, together: float
 ) -> str:
     lines = [] if coupling.name is None else [coupling.name]
     for side, reading in readings.items():

@@ -11,7 +11,7 @@ from magview.job.requirements import signed_earlier, whole
 from magview.job.sheet import NEVER_SKIPPED, STAGES, Job, stage_of
 
 
-class Kind(Enum):
+class DangerKind(Enum):
     """A kind of danger."""
 
     LIVE = "live"
@@ -27,7 +27,7 @@ class Kind(Enum):
 class Danger:
     """One danger, the stage that shows it, and what its words need."""
 
-    kind: Kind
+    kind: DangerKind
     stage: str
     side: str = ""
     drop_rpm: float = 0.0
@@ -58,21 +58,21 @@ def _two(job: Job) -> tuple[str, ...]:
 def _dangers(job: Job) -> Iterator[Danger]:
     yield from _not_safe(job)
     lead, closing, run = job.switch_lead, job.closing, job.ground_run
-    for kind, prefix in ((Kind.LIVE, ""), (Kind.OTHER_LIVE, "other_")):
+    for kind, prefix in ((DangerKind.LIVE, ""), (DangerKind.OTHER_LIVE, "other_")):
         if False in (getattr(lead, f"{prefix}{by}_grounded_switch_off") for by in ("meter", "lamp")):
             yield Danger(kind, "switch_lead")
     if lead.lamp_grounded_plug_out is False and not lead.jumper_fitted:
-        yield Danger(Kind.LIVE_LEAD_PULLED, "switch_lead")
+        yield Danger(DangerKind.LIVE_LEAD_PULLED, "switch_lead")
     if job.dead_centre.stroke not in (None, "compression"):
-        yield Danger(Kind.WRONG_STROKE, "dead_centre")
-    for kind, prefix in ((Kind.LIVE, ""), (Kind.OTHER_LIVE, "other_")):
+        yield Danger(DangerKind.WRONG_STROKE, "dead_centre")
+    for kind, prefix in ((DangerKind.LIVE, ""), (DangerKind.OTHER_LIVE, "other_")):
         if getattr(closing, f"{prefix}lead_grounded_switch_off") is False:
             yield Danger(kind, "closing")
     for side in ("left", "right"):
         if drop_is_too_small(job, side):
-            yield Danger(Kind.NO_DROP, "ground_run", side, getattr(run, f"drop_{side}_rpm"))
+            yield Danger(DangerKind.NO_DROP, "ground_run", side, getattr(run, f"drop_{side}_rpm"))
     if run.dead_cut_checked is False:
-        yield Danger(Kind.SWITCH_DOES_NOT_STOP, "ground_run")
+        yield Danger(DangerKind.SWITCH_DOES_NOT_STOP, "ground_run")
 
 
 def _not_safe(job: Job) -> Iterator[Danger]:
@@ -82,4 +82,4 @@ def _not_safe(job: Job) -> Iterator[Danger]:
     worked = any(stage_of(job, name).state == "done" for name in STAGES if name not in NEVER_SKIPPED)
     for name in NEVER_SKIPPED:
         if not whole(job, name) and (worked or stage_of(job, name).state == "skipped"):
-            yield Danger(Kind.NOT_SAFE, name)
+            yield Danger(DangerKind.NOT_SAFE, name)

@@ -10,7 +10,7 @@ from magview.job import judge, status
 from magview.job.history import Drift
 from magview.job.paper_pictures import BREAKER_MM, pictures
 from magview.job.parts import LENGTH, OPENING, PLATE, Sure, Uncertainty, title_in
-from magview.job.readings import Row, label_of, rows, unjudged_words
+from magview.job.readings import ReadingRow, label_of, rows, unjudged_words
 from magview.job.sheet import CAUTIONS, STAGES, Job, stage_of, title_of
 from magview.job.stages import InternalTiming, Lobes
 from magview.job.words import shown
@@ -147,7 +147,7 @@ def _label(job: Job, verdict: judge.Verdict) -> str:
 # ---------------------------------------------------------------------- stages
 
 
-def _stage(job: Job, place: int, name: str, found: list[Row]) -> Iterator[Block]:
+def _stage(job: Job, place: int, name: str, found: list[ReadingRow]) -> Iterator[Block]:
     stage = stage_of(job, name)
     yield Heading(f"{place}. {title_of(name)}", mark=status.state_of(job, name))
     yield from (Paragraph(f"⚠ {sentence}", "warning") for sentence in status.dangers_in(job, name))
@@ -174,7 +174,7 @@ def _stage(job: Job, place: int, name: str, found: list[Row]) -> Iterator[Block]
         yield Paragraph(tr("Nothing entered."), "small")
 
 
-def _readings(found: list[Row]) -> Table:
+def _readings(found: list[ReadingRow]) -> Table:
     return Table(
         (tr("Reading"), tr("Value"), tr("Limits"), tr("Verdict")),
         tuple((r.label, r.shown, r.limits_shown, r.verdict and tr(r.verdict)) for r in found),
@@ -193,7 +193,7 @@ def _trials(stage: InternalTiming) -> Table:
     return Table(head, tuple(lines), (0.6, 1.0, 2.1, 2.1, 1.5))
 
 
-def _lobes(stage: Lobes, found: list[Row]) -> Table:
+def _lobes(stage: Lobes, found: list[ReadingRow]) -> Table:
     by = {r.field: r for r in found}
     lines, bad = [], set()
     for i, _ in enumerate(stage.lobes):

@@ -23,7 +23,7 @@ _HORIZON_H = 5_000
 
 
 @dataclass(frozen=True)
-class Reading:
+class DriftReading:
     """A reading that drifts: its places on a sheet, as found and as left, its limits, and its words."""
 
     found: Callable[[Job], float | None]
@@ -68,7 +68,7 @@ def _opening_limits(job: Job) -> tuple[float, float] | None:
 
 
 READINGS = {
-    "gap": Reading(
+    "gap": DriftReading(
         lambda job: job.as_found.gap_mm,
         lambda job: job.internal_timing.gap_mm,
         _gap_limits,
@@ -87,7 +87,7 @@ READINGS = {
         _length,
         _length,
     ),
-    "opening": Reading(
+    "opening": DriftReading(
         lambda job: job.as_found.opening_error_deg,
         lambda job: job.internal_timing.opening_error_deg,
         _opening_limits,
@@ -106,7 +106,7 @@ READINGS = {
         _angle,
         _angle,
     ),
-    "firing": Reading(
+    "firing": DriftReading(
         lambda job: true_btdc_deg(job, "as_found", f"{side_of(job)}_btdc_deg"),
         lambda job: true_btdc_deg(job, "synchronising", f"{side_of(job)}_btdc_deg"),
         lambda job: firing_limits_deg(job, side_of(job)),
@@ -130,7 +130,7 @@ READINGS = {
 
 
 @dataclass(frozen=True)
-class Line:
+class DriftLine:
     """The course of a reading as a straight line, and what it says of later hours."""
 
     hours_h: tuple[float, ...]
@@ -163,13 +163,13 @@ class Line:
         return float(hours[max(int(np.argmax(out)) - 1, 0)]) if out.any() else inf
 
 
-def half_width(job: Job, of: Reading) -> float:
+def half_width(job: Job, of: DriftReading) -> float:
     """How far a sheet's readings may be out to either side [mm or deg]: as it says, else as is usual."""
     stated = of.stated(job)
     return of.usual if stated is None else stated
 
 
-def line_of(jobs: Sequence[Job], of: Reading, probability: float) -> Line | None:
+def line_of(jobs: Sequence[Job], of: DriftReading, probability: float) -> DriftLine | None:
     """The course of one reading, sheets by hours; None without two that frame a span of hours.
 
     A reading as left begins a new setting, whose level nobody knows; without one the setting goes on as found.
@@ -204,4 +204,4 @@ def line_of(jobs: Sequence[Job], of: Reading, probability: float) -> Line | None
     if fit is None:
         return None
     to_come = fit.scatter * wides[-1] / sqrt(3.0)
-    return Line(tuple(hours), tuple(drift), fit, h[-1], fit.factor(probability), to_come)
+    return DriftLine(tuple(hours), tuple(drift), fit, h[-1], fit.factor(probability), to_come)

@@ -15,7 +15,7 @@ from pathlib import Path
 import numpy as np
 
 from magview.drawing import svg
-from magview.job.drift_line import READINGS, Line, Reading, line_of
+from magview.job.drift_line import READINGS, DriftLine, DriftReading, line_of
 from magview.job.library import read_job
 from magview.job.sheet import Job
 from magview.spec.base import SpecError
@@ -39,9 +39,9 @@ class Drift:
 
     jobs: tuple[Job, ...]
     """By hours, oldest first."""
-    gap: Line | None
-    opening: Line | None
-    firing: Line | None
+    gap: DriftLine | None
+    opening: DriftLine | None
+    firing: DriftLine | None
     next_check_h: float | None
     """The earliest of: as entered, and where gap, opening or firing may leave its limits [magneto h]."""
     sentences: tuple[str, ...]
@@ -137,7 +137,7 @@ def _as_entered(hours_h: float | None, day: str) -> str:
     return tr("Next check as entered: at {hours} h or {day}.", hours=hours_h, day=day)
 
 
-def _next_check(jobs: Sequence[Job], lines: Mapping[str, Line | None]) -> tuple[float | None, tuple[str, ...]]:
+def _next_check(jobs: Sequence[Job], lines: Mapping[str, DriftLine | None]) -> tuple[float | None, tuple[str, ...]]:
     if not jobs:
         return None, ()
     last, sentences = jobs[-1], []
@@ -229,7 +229,7 @@ def _cells(job: Job) -> tuple[str, ...]:
 # ---------------------------------------------------------------------- drawing
 
 
-def _figure(jobs: Sequence[Job], line: Line | None, of: Reading) -> tuple[str, str] | None:
+def _figure(jobs: Sequence[Job], line: DriftLine | None, of: DriftReading) -> tuple[str, str] | None:
     title, limits = tr(of.title), of.limits(jobs[-1])
     points: list[tuple[float, float, bool]] = []
     for job in jobs:

@@ -61,7 +61,7 @@ class Judged(StrEnum):
 
 
 @dataclass(frozen=True)
-class Row:
+class ReadingRow:
     """One reading. Numbers at full precision in the field's own unit; `shown` is for people."""
 
     stage: str
@@ -79,7 +79,7 @@ class Row:
     """The value judged where it is not the reading itself: the disc's reading, its zero corrected."""
 
 
-def rows(job: Job) -> list[Row]:
+def rows(job: Job) -> list[ReadingRow]:
     """Every reading that was taken, and what follows from readings, in the sheet's order."""
     judged: _Judged = {(v.stage, v.field): v for v in judge.verdicts(job)}
     judged |= dict.fromkeys(judge.unjudged(job), Judged.NO_LIMIT)
@@ -103,7 +103,7 @@ class _Taken:
     choices: tuple[tuple[Any, str], ...] = ()
 
 
-def _of_stage(job: Job, name: str, judged: _Judged) -> Iterator[Row]:
+def _of_stage(job: Job, name: str, judged: _Judged) -> Iterator[ReadingRow]:
     stage, rotation = stage_of(job, name), rotation_of(job)
     not_asked = {f for f, info in type(stage).model_fields.items() if is_check(info)} - set(checks(stage))
     for taken in (*_walk(stage, ""), *_derived(job, name)):
@@ -194,7 +194,7 @@ def _sure(place: str, label: str, sure: Sure, of: Quantity) -> Iterator[_Taken]:
     yield _Taken(f"{place}.probability_in_limits", words, sure.probability_in_limits, CHANCE)
 
 
-def _row(stage: str, taken: _Taken, found: judge.Verdict | Judged | None, rotation: Rotation | None) -> Row:
+def _row(stage: str, taken: _Taken, found: judge.Verdict | Judged | None, rotation: Rotation | None) -> ReadingRow:
     value, of = taken.value, taken.quantity
     verdict = found if isinstance(found, judge.Verdict) else None
     low, high = (None, None) if verdict is None else (verdict.low, verdict.high)
@@ -208,7 +208,7 @@ def _row(stage: str, taken: _Taken, found: judge.Verdict | Judged | None, rotati
     drop = taken.field in ("drop_left_rpm", "drop_right_rpm")
     limits = limits_words(of, low, high, digits, above_nothing=drop) if verdict is not None else ""
     unit = _UNITS.get(of.unit, of.unit)
-    return Row(stage, taken.field, taken.label, value, unit, low, high, words, told, limits, counted)
+    return ReadingRow(stage, taken.field, taken.label, value, unit, low, high, words, told, limits, counted)
 
 
 def judged_words(verdict: judge.Verdict | None) -> Judged:

@@ -9,7 +9,7 @@ from magview.bench.conditions import CONDITION_WORDS
 from magview.bench.lamp_words import explanation_words
 from magview.job import danger, judge
 from magview.job.checklists import checks
-from magview.job.danger import Danger, Kind, drop_is_too_small
+from magview.job.danger import Danger, DangerKind, drop_is_too_small
 from magview.job.derived import (
     LampDue,
     lamp_should_read_deg,
@@ -29,26 +29,26 @@ _REPAIR = marked(
     "Repair its switch lead, or take the magneto out of use. Prove the lead again before anything is turned."
 )
 _DANGERS = {
-    Kind.LIVE: marked("WARNING: THIS MAGNETO IS LIVE WITH THE SWITCH OFF. {stop} {repair}"),
-    Kind.OTHER_LIVE: marked("WARNING: THE OTHER MAGNETO IS LIVE WITH THE SWITCH OFF. {stop} {repair}"),
-    Kind.LIVE_LEAD_PULLED: marked(
+    DangerKind.LIVE: marked("WARNING: THIS MAGNETO IS LIVE WITH THE SWITCH OFF. {stop} {repair}"),
+    DangerKind.OTHER_LIVE: marked("WARNING: THE OTHER MAGNETO IS LIVE WITH THE SWITCH OFF. {stop} {repair}"),
+    DangerKind.LIVE_LEAD_PULLED: marked(
         "WARNING: THIS MAGNETO IS LIVE WITH ITS SWITCH LEAD PULLED: nothing inside grounds it. {stop} Ground its "
         "primary by a jumper at the terminal before anything is turned."
     ),
-    Kind.NO_DROP: marked(
+    DangerKind.NO_DROP: marked(
         "WARNING: NO PROPER DROP WHEN RUNNING ON {side}: {drop} rpm. {stop} The {other} magneto is probably not "
         "grounded, or the {own} one fires far too early. Prove both switch leads again before anything is turned."
     ),
-    Kind.SWITCH_DOES_NOT_STOP: marked(
+    DangerKind.SWITCH_DOES_NOT_STOP: marked(
         "WARNING: THE ENGINE FIRES ON WITH THE SWITCH OFF: a magneto is live. {stop} Prove both switch leads again "
         "before anything is turned."
     ),
-    Kind.WRONG_STROKE: marked(
+    DangerKind.WRONG_STROKE: marked(
         "WARNING: THE TIMING CYLINDER IS NOT ON ITS COMPRESSION STROKE BEFORE IT FIRES. Stop. An engine timed so can "
         "kick back and hurt whoever starts it. Turn the crank to the compression stroke of the timing cylinder, and "
         "read again what was read."
     ),
-    Kind.NOT_SAFE: marked(
+    DangerKind.NOT_SAFE: marked(
         "WARNING: WORK STANDS ON THIS SHEET AND “{stage}” DOES NOT. Treat the propeller as live. {stop} Do “{stage}” "
         "before anything is turned."
     ),

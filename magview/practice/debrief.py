@@ -35,7 +35,7 @@ class Truth:
 
 
 @dataclass(frozen=True)
-class Line:
+class DebriefLine:
     """One line of the time line."""
 
     at_s: float
@@ -69,7 +69,7 @@ class Debrief:
     marking: Marking
     truths: tuple[Truth, ...]
     readings: tuple[OwnReading, ...]
-    timeline: tuple[Line, ...]
+    timeline: tuple[DebriefLine, ...]
     replay: Replay
     path: tuple[str, ...]
     """The efficient path, step by step."""
@@ -113,9 +113,9 @@ def _other(version: str) -> str:
     )
 
 
-def _lines(found: Evidence, dangers: dict[int, list[str]]) -> list[Line]:
+def _lines(found: Evidence, dangers: dict[int, list[str]]) -> list[DebriefLine]:
     return [
-        Line(
+        DebriefLine(
             step.at_s,
             step.index,
             act_words(step.act, step.before, step.after),

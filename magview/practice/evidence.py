@@ -28,7 +28,7 @@ WIDEST_MM = 0.008
 
 
 @dataclass(frozen=True)
-class Step:
+class EvidenceStep:
     """One event with the states around it; `index` counts from 1, 0 is the state as found."""
 
     index: int
@@ -118,7 +118,7 @@ class Danger:
 class Evidence:
     """Everything the steps of an attempt prove."""
 
-    steps: list[Step]
+    steps: list[EvidenceStep]
     tracks: dict[Side, Track]
     stops: list[tuple[int, bool]] = field(default_factory=list)
     """Step and way in which the piston met its stop."""
@@ -153,9 +153,9 @@ def evidence(attempt: Attempt, states: Sequence[Practice] | None = None) -> Evid
     """
     states = attempt.states() if states is None else states
     pairs = zip(attempt.events, states, states[1:], strict=False)
-    steps = [Step(i, e.at_s, e.act, before, after) for i, (e, before, after) in enumerate(pairs, start=1)]
+    steps = [EvidenceStep(i, e.at_s, e.act, before, after) for i, (e, before, after) in enumerate(pairs, start=1)]
     if not steps:  # an empty attempt is one of no steps, as found and as left
-        steps = [Step(0, 0.0, bench.HoldRotor(), states[0], states[0])]
+        steps = [EvidenceStep(0, 0.0, bench.HoldRotor(), states[0], states[0])]
     found = Evidence(steps, {side: Track() for side in states[0].sides})
     for step in steps:
         _setting(found, step)
@@ -170,7 +170,7 @@ def evidence(attempt: Attempt, states: Sequence[Practice] | None = None) -> Evid
 # ---------------------------------------------------------------------- what makes checks stale
 
 
-def _setting(found: Evidence, step: Step) -> None:
+def _setting(found: Evidence, step: EvidenceStep) -> None:
     old, new, track = step.before.bench, step.after.bench, found.tracks[step.before.side]
     match step.act:
         case bench.TightenLock(True):
@@ -193,7 +193,7 @@ def _setting(found: Evidence, step: Step) -> None:
         track.gap_at, track.gap_why = step.index, why
 
 
-def _coupling(found: Evidence, step: Step) -> None:
+def _coupling(found: Evidence, step: EvidenceStep) -> None:
     track = found.tracks[step.before.side]
     match step.act:
         case do.MoveTooth():
@@ -211,7 +211,7 @@ def _coupling(found: Evidence, step: Step) -> None:
 # ---------------------------------------------------------------------- what was seen
 
 
-def _lamp(found: Evidence, step: Step) -> None:
+def _lamp(found: Evidence, step: EvidenceStep) -> None:
     before, after = step.before, step.after
     if not isinstance(step.act, do.TurnRotor | do.TurnPropeller | do.TurnUntil):
         return
@@ -249,7 +249,7 @@ def _lamp(found: Evidence, step: Step) -> None:
     )
 
 
-def _instruments(found: Evidence, step: Step) -> None:
+def _instruments(found: Evidence, step: EvidenceStep) -> None:
     after, track = step.after, found.tracks[step.after.side]
     said = after.said
     if said is not None and said.instrument == "stop" and isinstance(step.act, do.Turning):
@@ -274,7 +274,7 @@ def _instruments(found: Evidence, step: Step) -> None:
         found.turned_at = step.index
 
 
-def _electrical(found: Evidence, step: Step) -> None:
+def _electrical(found: Evidence, step: EvidenceStep) -> None:
     track, said = found.tracks[step.after.side], step.after.said
     if isinstance(step.act, do.Meter) and said is not None:
         track.electrical.append((step.index, step.after, step.act, said.plain))
@@ -289,7 +289,7 @@ def _electrical(found: Evidence, step: Step) -> None:
 _DECIDED: dict[type, Decision] = {do.DressContacts: "dress", do.RenewContacts: "renew", do.LeaveAsIs: "leave"}
 
 
-def _crank_moved(step: Step) -> bool:
+def _crank_moved(step: EvidenceStep) -> bool:
     before, after = step.before.bench, step.after.bench
     return before.engaged is not None and abs(crank_deg(after) - crank_deg(before)) >= 1e-9
 
@@ -308,7 +308,7 @@ def _lobe_at(state: BenchState) -> int | None:
 # ---------------------------------------------------------------------- danger
 
 
-def _danger(found: Evidence, step: Step) -> None:
+def _danger(found: Evidence, step: EvidenceStep) -> None:
     before = step.before
     if isinstance(step.act, do.Remove) and not before.seat.marked:
         _flag(found, step, "unmarked", tr("took the magneto off with no marks across its coupling"))
@@ -316,7 +316,7 @@ def _danger(found: Evidence, step: Step) -> None:
         _flag(found, step, kind, tr(DANGERS[kind]))
 
 
-def _flag(found: Evidence, step: Step, kind: str, text: str) -> None:
+def _flag(found: Evidence, step: EvidenceStep, kind: str, text: str) -> None:
     seen = found.dangers.get(kind)
     found.dangers[kind] = (
         Danger(kind, step.at_s, step.index, text)

@@ -30,7 +30,7 @@ UNPROVED, NEAR_PROVED, NEAR = 0.5, 0.5, 0.25
 
 
 @dataclass(frozen=True)
-class Row:
+class MarkingRow:
     """One line of the rubric."""
 
     what: str
@@ -56,7 +56,7 @@ class Marking:
 
     dangers: tuple[Danger, ...]
     """Dangerous acts, in the order they were first done."""
-    rows: tuple[Row, ...]
+    rows: tuple[MarkingRow, ...]
     percent: float
     """Of the rubric's weight, to a tenth."""
     passed: bool
@@ -160,7 +160,7 @@ def _left_dangerous(found: Evidence) -> list[Danger]:
     return dangers
 
 
-def _rows(found: Evidence, left: Practice, goal: Goal) -> list[Row]:
+def _rows(found: Evidence, left: Practice, goal: Goal) -> list[MarkingRow]:
     alone = goal.goal in ("disc-zero", "synchronised") or goal.reading == "disc-zero"
     sides: tuple[Side, ...] = left.sides if goal.side is None and not alone else (goal.side or left.sides[0],)
     weight = goal.weight / len(sides)
@@ -168,7 +168,7 @@ def _rows(found: Evidence, left: Practice, goal: Goal) -> list[Row]:
     return [replace(_row(judged, weight), goal=goal, side=side, judged=judged) for side, judged in found_so]
 
 
-def _row(judged: Judged, weight: float) -> Row:
+def _row(judged: Judged, weight: float) -> MarkingRow:
     if judged.share is not None:
         part = judged.share
     elif judged.right:
@@ -178,4 +178,4 @@ def _row(judged: Judged, weight: float) -> Row:
     else:
         part = 0.0
     assert math.isfinite(part)
-    return Row(judged.what, weight, weight * part, judged.evidence)
+    return MarkingRow(judged.what, weight, weight * part, judged.evidence)

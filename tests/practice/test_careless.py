@@ -16,7 +16,7 @@ from magview.practice.evidence import evidence
 from magview.practice.faults import begin
 from magview.practice.instruments import light
 from magview.practice.library import find_exercise
-from magview.practice.marking import Marking, Row, mark
+from magview.practice.marking import Marking, MarkingRow, mark
 from magview.practice.screen_words import live_words
 from magview.practice.state import SAFE_THINGS, true_circuit, true_firing_deg, true_readings
 from tests.practice.trainee import Trainee
@@ -30,7 +30,7 @@ def acted(practice, *acts):
     return practice
 
 
-def row(marking: Marking, part: str) -> Row:
+def row(marking: Marking, part: str) -> MarkingRow:
     return next(r for r in marking.rows if part in r.what)
 
 

@@ -180,9 +180,9 @@ def test_a_compensated_cam_has_the_e_gap_at_its_first_mark():
 
 
 def _e_gap(room: Practice, goal):
-    from magview.practice.evidence import Evidence, Step, Track
+    from magview.practice.evidence import Evidence, EvidenceStep, Track
 
-    step = Step(1, 0.0, do.LayStraightedge(True), room, room)
+    step = EvidenceStep(1, 0.0, do.LayStraightedge(True), room, room)
     return judge(Evidence([step], {room.side: Track()}), room, goal, room.side)
 
 

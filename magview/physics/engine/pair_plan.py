@@ -12,7 +12,7 @@ from magview.spec.language import tr
 
 
 @dataclass(frozen=True)
-class Reading:
+class PairReading:
     """One magneto's coupling, where its lamp says that it fires, and where it should."""
 
     magneto_teeth: int
@@ -37,7 +37,7 @@ Option = tuple[Fraction, Meshing]
 
 
 def plan_pair(
-    left: Reading, right: Reading, timing_tolerance_deg: float, synchronising_tolerance_deg: float
+    left: PairReading, right: PairReading, timing_tolerance_deg: float, synchronising_tolerance_deg: float
 ) -> PairPlan | None:
     """The best pair of moves with which both magnetos are within both tolerances; None where there is none.
 
@@ -91,7 +91,7 @@ def plan_pair(
     return None
 
 
-def _options(reading: Reading, tolerance: Fraction) -> list[Option]:
+def _options(reading: PairReading, tolerance: Fraction) -> list[Option]:
     """Every meshing that leaves a magneto within a tolerance [crank deg], by the size of its error."""
     check_teeth(reading.magneto_teeth, reading.drive_teeth)
     check_timing(reading.reads_btdc_deg, reading.wanted_btdc_deg)
@@ -123,6 +123,6 @@ def _best(
     return best
 
 
-def _move(reading: Reading, meshing: Meshing) -> Move:
+def _move(reading: PairReading, meshing: Meshing) -> Move:
     ratio = exact_ratio(reading.rotor_turns_per_crank_turn)
     return move_to(meshing, ratio, as_written(reading.reads_btdc_deg), as_written(reading.wanted_btdc_deg))

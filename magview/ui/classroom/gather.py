@@ -18,7 +18,7 @@ from magview.classroom.gather import LOOKED, Cancelled, Gatherer
 from magview.classroom.results import Result, State, attempt_in
 from magview.classroom.sets import ClassSet, open_set
 from magview.classroom.summary import (
-    Entry,
+    AttemptEntry,
     PupilLine,
     Summary,
     attempt_heads,
@@ -257,7 +257,7 @@ class GatherWindow(ClassWindow):
         if from_plots is not None and self.summary is not None and self.tabs.currentWidget() is from_plots:
             from_plots.show_summary(self.summary)  # type: ignore[attr-defined]
 
-    def _point_out(self, entry: Entry) -> None:
+    def _point_out(self, entry: AttemptEntry) -> None:
         self.attempts.choose(entry)
         self.say(tr("{pupil}, {exercise}: {percent} % in {minutes} minutes. Replay shows how.",
                     pupil=entry.result.pupil, exercise=entry.result.exercise, percent=f"{entry.result.percent:g}",
@@ -270,13 +270,13 @@ class GatherWindow(ClassWindow):
             self.tabs.setCurrentWidget(self.attempts)
             self.attempts.choose(mine)
 
-    def _open_entry(self, entry: Entry) -> None:
+    def _open_entry(self, entry: AttemptEntry) -> None:
         self.open_replay(entry.result)
 
     def open_chosen(self) -> None:
         """The replay of the attempt that is chosen."""
         entry = self.attempts.chosen()
-        if isinstance(entry, Entry):
+        if isinstance(entry, AttemptEntry):
             self.open_replay(entry.result)
         else:
             self.tabs.setCurrentWidget(self.attempts)

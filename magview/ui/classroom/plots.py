@@ -11,7 +11,7 @@ from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QBrush, QColor, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
-from magview.classroom.summary import Entry, Summary
+from magview.classroom.summary import AttemptEntry, Summary
 from magview.classroom.words import fault_words
 from magview.spec.base import SpecError
 from magview.spec.language import tr
@@ -116,7 +116,7 @@ class ClassPlots(QWidget):
             plot.setLabel(side, words, color=self.look.theme.text)
         plot.setTitle(title, color=self.look.theme.text, size=f"{self.font().pointSizeF():g}pt")
 
-    def _show_marks(self, counted: list[Entry]) -> None:
+    def _show_marks(self, counted: list[AttemptEntry]) -> None:
         percents = np.array([e.result.percent for e in counted])
         counts, edges = np.histogram(np.minimum(percents, 100.0 - 1e-9), np.arange(0.0, 100.0 + _BIN, _BIN))
         self.marks.addItem(
@@ -128,7 +128,7 @@ class ClassPlots(QWidget):
         self.marks.setYRange(0.0, max(1.0, float(counts.max(initial=0))))
         self._label(self.marks, tr("marks [%]"), tr("attempts"), tr("Marks"))
 
-    def _show_times(self, counted: list[Entry]) -> None:
+    def _show_times(self, counted: list[AttemptEntry]) -> None:
         self.points.setData(
             x=[e.result.seconds / 60.0 for e in counted],
             y=[e.result.percent for e in counted],
@@ -149,7 +149,7 @@ class ClassPlots(QWidget):
         self.steps.setXRange(0.0, 100.0)
         self._label(self.steps, tr("mean marks [%]"), "", tr("Steps, the weakest above"))
 
-    def _show_faults(self, counted: list[Entry]) -> None:
+    def _show_faults(self, counted: list[AttemptEntry]) -> None:
         found: Counter[str] = Counter()
         missed: Counter[str] = Counter()
         for entry in counted:

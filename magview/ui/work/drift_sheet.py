@@ -9,7 +9,7 @@ import pyqtgraph as pg
 
 from magview.bench.state import BenchState
 from magview.curves.lift import Table
-from magview.job.drift_line import READINGS, Line, Reading
+from magview.job.drift_line import READINGS, DriftLine, DriftReading
 from magview.job.history import Drift
 from magview.job.sheet import Job
 from magview.spec.language import format_angle, format_length, marked, tr
@@ -87,7 +87,7 @@ class DriftSheet(PlotSheet):
             line = None if drift is None else getattr(drift, name)
             self._show_plot(n, jobs, reading, line)
 
-    def _show_plot(self, n: int, jobs: Sequence[Job], reading: Reading, line: Line | None) -> None:
+    def _show_plot(self, n: int, jobs: Sequence[Job], reading: DriftReading, line: DriftLine | None) -> None:
         plot, per = self.plots[n], self.per_mm if n == 0 else 1.0
         limits = reading.limits(jobs[-1]) if jobs else None
         found, left = points(jobs, reading.found), points(jobs, reading.left)

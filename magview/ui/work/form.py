@@ -15,7 +15,7 @@ from magview.forms.typed import outside, read, rounded, unit_words
 from magview.job import status
 from magview.job.entries import beside, entries_in
 from magview.job.parts import Sure, Uncertainty
-from magview.job.readings import Judged, Row, rows
+from magview.job.readings import Judged, ReadingRow, rows
 from magview.job.sheet import STAGES, Job
 from magview.spec.base import SpecError
 from magview.spec.fields import about
@@ -33,7 +33,7 @@ _WIDE = 52
 """Width of an entry of text [average letters]; numbers take a third of it."""
 
 
-def verdict_of(row: Row | None) -> str:
+def verdict_of(row: ReadingRow | None) -> str:
     """A verdict with its limits, the mark first; nothing where there is none."""
     if row is None or not row.verdict:
         return ""
@@ -272,7 +272,7 @@ class Form(QWidget):
         value = getattr(part_of(self.model.job, self.part), entry.name)
         self._show_verdict(entry, self.model.rows().get((self.part, entry.name)), value)
 
-    def _show_verdict(self, entry: Entry, row: Row | None, value: Any) -> None:
+    def _show_verdict(self, entry: Entry, row: ReadingRow | None, value: Any) -> None:
         words = beside(entry, value)
         if row is not None and row.judged_value is not None:
             words = row.shown
@@ -292,7 +292,7 @@ class Form(QWidget):
     def _show_told(self) -> None:
         """Rows that nobody enters: what follows from the readings, and how sure they are."""
         own = {e.name for e in self.entries.values() if e.kind is not Kind.TOLD}
-        rows_told: list[tuple[str, str, Row | None]] = [
+        rows_told: list[tuple[str, str, ReadingRow | None]] = [
             (tr(row.label), row.shown, row) for row in self.model.rows().values()
             if row.stage == self.part and row.field not in own and "." not in row.field
         ]  # fmt: skip

@@ -9,7 +9,7 @@ from typing import Any
 from PySide6.QtCore import QObject, Signal
 
 from magview.job import judge
-from magview.job.readings import Row, rows
+from magview.job.readings import ReadingRow, rows
 from magview.job.sheet import Job, change, change_in, open_again, title_of
 from magview.job.store import JobStore
 from magview.spec.base import Model, SpecError
@@ -58,7 +58,7 @@ class JobModel(QObject):
         """Whether the file ships with the program: it is never written, and so never reloaded for writing."""
         self.pending: dict[tuple[str, str], str] = {}
         """Entries that were typed and not taken, by part and field: what each is called."""
-        self._rows: tuple[Job, dict[tuple[str, str], Row]] | None = None
+        self._rows: tuple[Job, dict[tuple[str, str], ReadingRow]] | None = None
         store.subscribe(self._tell)
 
     def _tell(self, new: Job, old: Job) -> None:
@@ -74,7 +74,7 @@ class JobModel(QObject):
         """Whether the sheet can be changed here."""
         return self.store.read_only is None
 
-    def rows(self) -> dict[tuple[str, str], Row]:
+    def rows(self) -> dict[tuple[str, str], ReadingRow]:
         """Every reading of the sheet with its verdict, by stage and field; made once for each state of the sheet."""
         if self._rows is None or self._rows[0] is not self.job:
             self._rows = (self.job, {(row.stage, row.field): row for row in rows(self.job)})
