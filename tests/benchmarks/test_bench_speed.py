@@ -23,14 +23,11 @@ from PySide6.QtGui import QImage, QMouseEvent, QPainter
 from PySide6.QtWidgets import QApplication
 
 from magview.bench.actions import TurnRotor
-from magview.drawing.breaker_end import PARENTS, breaker_end, pose
-from magview.drawing.scene import frame_of
-from magview.drawing.shapes import rotate
-from magview.ui.kit.theme import PATTERNS
+from magview.drawing.breaker_hero import Shown, breaker_scene
+from magview.drawing.scene import Carrier, frame_of
 from magview.ui.pictures.scene_painter import ScenePainter, base_of, turned
 
 WIDTH, HEIGHT = 1000, 800
-MOVING = {"rotor", "cam", "arm"}
 
 
 @pytest.fixture
@@ -98,75 +95,64 @@ def bare_painter(view):
     return paint
 
 
-def matplotlib_scene(state):  # noqa: C901  (the same scene, piece by piece)
-    """The same outlines as matplotlib patches, and what turns them."""
+def matplotlib_scene(state):
+    """The same scene as matplotlib patches and texts, and what turns them."""
     import matplotlib
 
     matplotlib.use("Agg")
     import matplotlib.pyplot as plt
 
-    drawing = breaker_end(state.magneto)
     figure = plt.figure(figsize=(WIDTH / 100, HEIGHT / 100), dpi=100)
     axes = figure.add_axes((0, 0, 1, 1))
     axes.set_aspect("equal")
     axes.set_axis_off()
-    extent = drawing.extent_mm
-    axes.set_xlim(-extent * WIDTH / HEIGHT, extent * WIDTH / HEIGHT)
-    axes.set_ylim(-extent, extent)
-    artists = []
-    for shape in sorted(drawing.shapes, key=lambda s: list(PARENTS).index(s.group)):
-        for outline in shape.outlines:
-            if shape.filled:
-                hatch = "///" if shape.material in PATTERNS else None
-                (artist,) = axes.fill(
-                    outline[:, 0], outline[:, 1], facecolor="#ddd", edgecolor="k", linewidth=1, hatch=hatch
-                )
-            else:
-                (artist,) = axes.plot(outline[:, 0], outline[:, 1], "k-", linewidth=1)
-            artists.append((artist, shape, outline))
+    scene = breaker_scene(Shown.of(state))
+    left, bottom, right, top = scene.box
+    axes.set_xlim(left * WIDTH / HEIGHT, right * WIDTH / HEIGHT)
+    axes.set_ylim(bottom, top)
 
-    words = [
-        axes.text(-extent, extent, "Breaker end · turns clockwise", fontsize=9),
-        axes.text(
-            -extent, -extent, "Rotor and pole shoes are diagrammatic; cam, arm, contacts to scale.", fontsize=9
-        ),
-        axes.text(0, 0.95 * extent, "neutral", fontsize=9),
-        axes.text(9, 0.95 * extent, "E-gap", fontsize=9),
+    def drawn(piece, outline):
+        if not (piece.closed and piece.style.fill):
+            return axes.plot(outline[:, 0], outline[:, 1], "k-", linewidth=piece.style.width_px)[0]
+        hatch = "///" if piece.style.hatch else None
+        edge = "k" if piece.style.line else "none"
+        return axes.fill(outline[:, 0], outline[:, 1], facecolor="#ddd", edgecolor=edge, linewidth=1, hatch=hatch)[0]
+
+    artists = [
+        (group.name, outline, drawn(piece, outline))
+        for group in scene.groups
+        for piece in group.pieces
+        for outline in piece.outlines
     ]
-    names = []
-    for n, (name, (group, point)) in enumerate(drawing.anchors.items()):
-        x, y = (1.05 if n % 2 else -1.2) * extent, extent * (0.9 - 0.13 * n)
-        (line,) = axes.plot([x, point[0]], [y, point[1]], "0.5", linewidth=0.8)
-        names.append((line, group, point, x, y))
-        words.append(axes.text(x, y, name, fontsize=9))
-    letters = [axes.text(0, 0, "NS"[i % 2], fontsize=9) for i in range(state.magneto.poles)]
+    words = [axes.text(*word.at, word.text, fontsize=9) for word in scene.words]
+    corners = [line.wordings[0] for corner in scene.corners for line in corner.lines]
+    for n, text in enumerate([*corners, *(name.text for name in scene.plan.names)]):
+        axes.text(left, top - 2.5 * n, text, fontsize=9)
+    for name in scene.plan.names:
+        axes.plot([0, name.places[0][0]], [top, name.places[0][1]], "0.5", linewidth=0.8)
+    moves = {group.name for group in scene.groups if group.layer == "moving"}
 
-    def turn(angle: float, only: set[str] | None = None) -> list:
-        now = pose(state.__class__(**{**state.__dict__, "rotor_deg": angle}))
-        moved = []
-        for artist, shape, outline in artists:
-            if only is not None and shape.group not in only:
+    def turn(angle: float, only_moving: bool = False) -> list:
+        now, moved = breaker_scene(Shown(state.magneto, angle)), []
+        carriers = {group.name: Carrier.of(group.turns) for group in now.groups}
+        for name, outline, artist in artists:
+            if only_moving and name not in moves:
                 continue
-            points = rotate(outline, now.turns_deg[shape.group], drawing.origins[shape.group])
-            if PARENTS[shape.group]:
-                points = rotate(points, now.turns_deg[PARENTS[shape.group]])
-            if shape.filled:
+            points = carriers[name].put(outline)
+            if hasattr(artist, "set_xy"):
                 artist.set_xy(points)
             else:
                 artist.set_data(points[:, 0], points[:, 1])
             moved.append(artist)
-        for line, group, point, x, y in names:
-            if only is None or group in only:
-                to = rotate(np.array(point), now.turns_deg[group], drawing.origins[group])
-                line.set_data([x, to[0]], [y, to[1]])
-                moved.append(line)
-        for i, letter in enumerate(letters):
-            letter.set_position(rotate(np.array([0.0, 0.7 * extent]), 90.0 * i + now.turns_deg["rotor"]))
-            moved.append(letter)
+        for text, word in zip(words, now.words, strict=True):
+            if not only_moving or word.layer == "moving":
+                text.set_position(word.at)
+                moved.append(text)
         return moved
 
-    moving = [a for a, s, _ in artists if s.group in MOVING]
-    return figure, axes, turn, moving + letters + [line for line, group, *_ in names if group in MOVING]
+    moving = [artist for name, _, artist in artists if name in moves]
+    moving += [text for text, word in zip(words, scene.words, strict=True) if word.layer == "moving"]
+    return figure, axes, turn, moving
 
 
 def test_a_frame_against_bare_painter_and_matplotlib(bench, benchmark):
@@ -191,7 +177,7 @@ def test_a_frame_against_bare_painter_and_matplotlib(bench, benchmark):
 
     def blitted(i: int) -> None:
         figure.canvas.restore_region(ground)
-        for artist in turn(i * 1.7, MOVING):
+        for artist in turn(i * 1.7, only_moving=True):
             figure.draw_artist(artist)
         figure.canvas.blit(figure.bbox)
 
