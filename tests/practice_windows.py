@@ -79,6 +79,7 @@ def said_by(window) -> list[str]:
 
 def _words_of(widget) -> list[str]:
     """What a kind of widget has besides what all have."""
+    from PySide6.QtCore import QAbstractListModel
     from PySide6.QtWidgets import QAbstractItemView, QComboBox, QGraphicsView, QSlider, QTabWidget
 
     if isinstance(widget, QGraphicsView):
@@ -93,7 +94,9 @@ def _words_of(widget) -> list[str]:
         case QTabWidget():
             words += [widget.tabText(i) + widget.tabToolTip(i) for i in range(widget.count())]
         case QAbstractItemView() if widget.model() is not None:
-            model, columns = widget.model(), widget.model().columnCount()
+            model = widget.model()
+            # A list keeps its count of columns to itself.
+            columns = 1 if isinstance(model, QAbstractListModel) else model.columnCount()
             # The words shown, as tip, as "what's this", as accessible text and description.
             cells = [model.index(y, x) for y in range(model.rowCount()) for x in range(columns)]
             words += [str(cell.data(role) or "") for cell in cells for role in (0, 3, 5, 11, 12)]

@@ -98,7 +98,7 @@ class WindowHands:
                 (do.Sight(0.0), tray, "square"), (do.FeelCompression(), tray, "thumb"),
                 (do.MeterLead(), tray, "meter"), (do.MeterTerminal(), tray, "meter_terminal"),
                 (do.MeterSwitch(), tray, "meter_switch"), (bench.PaintMarks(), work, "paint"),
-                (do.InspectContacts(), work, "look"), (do.DressContacts(), work, "dress"),
+                (do.InspectContacts(), work, "inspect"), (do.DressContacts(), work, "dress"),
                 (do.LeaveAsIs("contacts"), work, "leave"), (do.LeaveAsIs("chocks"), work, "stay"),
                 (do.RenewContacts(), work, "fit_new"), (do.PressFelt(), work, "felt"), (do.OilFelt(1), work, "oil"),
             )  # fmt: skip
