@@ -13,6 +13,7 @@ from magview.bench import actions as bench
 from magview.bench.advice_words import advice_words, disagreement_words
 from magview.bench.apply import apply
 from magview.bench.describe import describe
+from magview.bench.engine_words import outside_words
 from magview.bench.lead_words import lead_meter_words, lead_words, tab_words, terminal_meter_words
 from magview.bench.placing import new_bench
 from magview.bench.state import readings
@@ -30,7 +31,7 @@ from magview.job.library import job_path, read_job, shipped_jobs
 from magview.job.readings import csv_text, json_text
 from magview.job.sheet import new_job
 from magview.physics.cam.setting import internal_timing
-from magview.physics.engine.coupling import outside_tolerance, plan
+from magview.physics.engine.coupling import plan
 from magview.physics.trials.advice import advise
 from magview.physics.trials.trial import Trial
 from magview.physics.uncertainty.measurement import judge_linear
@@ -126,7 +127,7 @@ def test_readings_and_moves_are_heard() -> None:
     texts += [*(word for word, _ in lead_picture(state).words)]
     moves = plan(coupling.magneto_teeth, coupling.drive_teeth, engaged.ratio, 21.3, 25.0, most=3)
     texts += [word for move in moves for word in move_words(move, magneto.rotation, "drive end")]
-    texts += [outside_tolerance(moves, 1e-6) or "", coupling_words(engaged)]
+    texts += [outside_words(moves, 1e-6), coupling_words(engaged)]
     texts += [step_words(step, magneto.rotation, engaged.mounting) for step in steps_between((0, 0), (2, -1))]
     rates = WearRates(0.05, 0.01)
     texts += [expectation_words(state, rates, 100.0), leaving_words(state, rates), format_length(0.25, True)]

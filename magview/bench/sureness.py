@@ -11,6 +11,7 @@ from collections.abc import Sequence
 from magview.bench.state import BenchState, firing_btdc_deg, readings
 from magview.physics.uncertainty.instruments import Instrument, Role, instruments
 from magview.physics.uncertainty.measurement import Improvement, Outcome
+from magview.physics.uncertainty.monte_carlo import Agreement
 from magview.physics.uncertainty.setting_uncertainty import EngineReadings, InternalReadings
 from magview.spec.base import SpecError
 from magview.spec.language import format_angle, format_length, marked, tr
@@ -137,3 +138,30 @@ def improvement_words(found: Improvement) -> str:
         after=percent_words(after),
         before=percent_words(before),
     )
+
+
+_AGREEMENT = {
+    (True, True): marked(
+        "linear and Monte Carlo agree: the ends of their intervals differ by {worst:.2g} at most, where "
+        "{tolerance:.2g} is allowed"
+    ),
+    (True, False): marked(
+        "linear and Monte Carlo agree: the ends of their intervals differ by {worst:.2g} at most, where "
+        "{tolerance:.2g} is allowed; more trials are needed to be sure"
+    ),
+    (False, True): marked(
+        "linear and Monte Carlo disagree: the ends of their intervals differ by {worst:.2g} at most, where "
+        "{tolerance:.2g} is allowed"
+    ),
+    (False, False): marked(
+        "linear and Monte Carlo disagree: the ends of their intervals differ by {worst:.2g} at most, where "
+        "{tolerance:.2g} is allowed; more trials are needed to be sure"
+    ),
+}
+"""By whether they agree, and whether there were trials enough to say so."""
+
+
+def agreement_words(found: Agreement) -> str:
+    """Whether the linear interval stands the comparison with the Monte Carlo's."""
+    worst = max(found.low_difference, found.high_difference)
+    return tr(_AGREEMENT[found.agree, found.enough_trials], worst=worst, tolerance=found.tolerance)

@@ -7,13 +7,14 @@ import math
 
 from magview import CAUTION
 from magview.bench.advised import Advised, advised, creep_words
+from magview.bench.engine_words import firing_order_words
 from magview.bench.placing import new_bench
 from magview.bench.state import Side
 from magview.bench.verdict import faults, judged_words, mark_words, never_words
 from magview.bench.words import setting_moves
 from magview.cli.streams import print_json, say
 from magview.physics.cam.setting import Readings, internal_timing
-from magview.physics.engine.crank import firing_order_mismatch, firing_table, top_dead_centre_deg
+from magview.physics.engine.crank import firing_table, top_dead_centre_deg
 from magview.spec.base import SpecError
 from magview.spec.language import format_angle, format_length, marked, tr
 from magview.spec.library import find_engine, find_magneto
@@ -153,7 +154,7 @@ def run_engine(arguments: argparse.Namespace) -> int:
     say("\n" + tr(words, left=wanted.left, right=wanted.right))
     if engine.articulation is not None:
         say(tr("A compensated cam aims at equal piston position instead, which on link rods is not quite the same."))
-    mismatch = firing_order_mismatch(engine)
+    mismatch = firing_order_words(engine)
     if mismatch:
         say(tr("Take care: {mismatch}.", mismatch=mismatch))
     say(CAUTION)

@@ -11,6 +11,7 @@ from typing import TextIO
 
 from magview import CAUTION
 from magview.bench.apply import BTDC_LIMIT_DEG
+from magview.bench.engine_words import move_outside_words, outside_words
 from magview.bench.lamp_words import LOOK_FIRST, LOOK_FIRST_WHY
 from magview.bench.state import Side
 from magview.bench.tooth_steps import tooth_degrees
@@ -18,9 +19,7 @@ from magview.bench.words import move_words, way_words
 from magview.cli.streams import print_json, say, words_stream, write_pdf
 from magview.physics.engine.coupling import (
     Move,
-    move_outside_tolerance,
     nearest_firings,
-    outside_tolerance,
     plan,
     within_tolerance,
 )
@@ -189,13 +188,13 @@ def _verdict_text(moves: list[Move], number: int, asked: bool, tolerance: float 
             "The engine's manual says whether that is near enough; --tolerance or an INSTALLATION brings the limit."
         )
     if asked:
-        outside = move_outside_tolerance(moves[number - 1], tolerance)
+        outside = move_outside_words(moves[number - 1], tolerance)
         if outside:
             return tr("Move {number}: {outside}.", number=number, outside=outside)
         words = marked("Move {number}: within the tolerance of {tolerance}° of crank.")
         return tr(words, number=number, tolerance=tolerance)
-    outside = outside_tolerance(moves, tolerance)
-    if outside is None:
+    outside = outside_words(moves, tolerance)
+    if not outside:
         return tr("The first is within the tolerance of {tolerance}° of crank.", tolerance=tolerance)
     told, near = f"{outside[0].upper()}{outside[1:]}.", [move.result_btdc_deg for move in nearest_firings(moves)]
     if not near[1:]:

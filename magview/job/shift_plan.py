@@ -8,6 +8,7 @@ from dataclasses import dataclass, replace
 from magview.bench.actions import CheckFirst, ReadLamp, ViewSide, WantTiming
 from magview.bench.apply import apply
 from magview.bench.conditions import CONDITION_WORDS, conditions_at_opening
+from magview.bench.engine_words import move_outside_words, speed_words
 from magview.bench.lamp import LOOK_FIRST_CHECKS, look_first, refuse_unasked
 from magview.bench.lamp_words import LOOK_FIRST, standing_words
 from magview.bench.placing import placed
@@ -37,9 +38,7 @@ from magview.physics.engine.coupling import (
     Move,
     crank_advance_deg,
     mesh,
-    move_outside_tolerance,
     rotor_shift_deg,
-    speed_mismatch,
 )
 from magview.spec.base import SpecError
 from magview.spec.engine import Installation
@@ -169,13 +168,13 @@ def _move(plan: ShiftPlan) -> Table:
 
 def _warnings(plan: ShiftPlan) -> Iterator[Block]:
     state, engaged, side = plan.state, plan.engaged, plan.engaged.side
-    outside = move_outside_tolerance(plan.move, engaged.installation.engine.timing_tolerance_deg)
+    outside = move_outside_words(plan.move, engaged.installation.engine.timing_tolerance_deg)
     if outside:
         yield Paragraph(tr("✗ This move does not reach it: {outside}.", outside=outside), "warning")
     if not readings(state).within_limits:
         words = tr("⚠ The internal timing is out of limits: put that right first, no tooth makes up for it.")
         yield Paragraph(words, "warning")
-    mismatch = speed_mismatch(engaged.installation)
+    mismatch = speed_words(engaged.installation)
     if mismatch:
         yield Paragraph(tr("⚠ The installation does not fit together: {mismatch}.", mismatch=mismatch), "warning")
     if doubt := standing_words(state, side):

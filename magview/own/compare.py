@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
+from magview.bench.engine_words import firing_order_words, speed_words
 from magview.bench.placing import new_bench
 from magview.bench.state import readings
 from magview.forms.entry import Entry, Value
@@ -12,8 +13,8 @@ from magview.forms.typed import written
 from magview.own.drafts import Draft, Item, draft_of, in_words, shipped_kind
 from magview.own.fields import Kind, entries
 from magview.physics.cam.setting import internal_timing
-from magview.physics.engine.coupling import crank_advance_deg, finest_shift_deg, speed_mismatch
-from magview.physics.engine.crank import firing_order_mismatch, piston_drop_mm, top_dead_centre_deg
+from magview.physics.engine.coupling import crank_advance_deg, finest_shift_deg
+from magview.physics.engine.crank import piston_drop_mm, top_dead_centre_deg
 from magview.spec.engine import Engine, Installation
 from magview.spec.language import format_angle, format_length, tr
 from magview.spec.library import find_engine, find_installation, find_magneto
@@ -159,10 +160,10 @@ def _of_installation(item: Installation) -> list[Result]:
 
 def warnings(item: Item) -> list[str]:
     """Warnings about values that are allowed and yet look wrong: sentences."""
-    found: list[tuple[Kind, str | None]] = []
+    found: list[tuple[Kind, str]] = []
     if isinstance(item, Installation):
-        found.append(("installation", speed_mismatch(item)))
+        found.append(("installation", speed_words(item)))
     if not isinstance(item, Magneto):
         engine = item.engine if isinstance(item, Installation) else item
-        found.append(("engine", firing_order_mismatch(engine)))
+        found.append(("engine", firing_order_words(engine)))
     return [in_words(kind, sentence) for kind, sentence in found if sentence]

@@ -16,7 +16,6 @@ from math import isfinite, lcm
 from magview.physics.engine.meshing import Meshing, meshings
 from magview.spec.engine import Installation
 from magview.spec.language import marked, tr
-from magview.spec.units import digits_beside
 
 MAX_TEETH = 400
 """The most teeth on a face, as in the installation file: it bounds the planner's search."""
@@ -197,43 +196,6 @@ def within_tolerance(move: Move, timing_tolerance_deg: float) -> bool:
     return abs(move.residual_deg) <= timing_tolerance_deg + _SLACK_DEG
 
 
-def outside_tolerance(moves: Sequence[Move], timing_tolerance_deg: float) -> str | None:
-    """Say so if even the best of the planner's moves misses the tolerance [crank deg]; None if it meets it."""
-    return _outside(
-        moves[0],
-        timing_tolerance_deg,
-        marked(
-            "the nearest this coupling comes is {residual:.{digits}deg} of crank early, outside the tolerance of "
-            "{tolerance}°"
-        ),
-        marked(
-            "the nearest this coupling comes is {residual:.{digits}deg} of crank late, outside the tolerance of "
-            "{tolerance}°"
-        ),
-    )
-
-
-def move_outside_tolerance(move: Move, timing_tolerance_deg: float) -> str | None:
-    """Say so if one move, be it the best or not, misses the tolerance [crank deg]; None if it meets it."""
-    return _outside(
-        move,
-        timing_tolerance_deg,
-        marked(
-            "the magneto then fires {residual:.{digits}deg} of crank early, outside the tolerance of {tolerance}°"
-        ),
-        marked("the magneto then fires {residual:.{digits}deg} of crank late, outside the tolerance of {tolerance}°"),
-    )
-
-
-def _outside(move: Move, tolerance_deg: float, early: str, late: str) -> str | None:
-    if within_tolerance(move, tolerance_deg):
-        return None
-    away = abs(move.residual_deg)
-    digits = digits_beside(away, None, tolerance_deg, 2)
-    words = early if move.residual_deg > 0 else late
-    return tr(words, residual=away, digits=digits, tolerance=tolerance_deg)
-
-
 def as_written(value: float) -> Fraction:
     """A number as its decimals say, exactly: 22.1 is 221/10."""
     return Fraction(str(float(value)))
@@ -295,8 +257,18 @@ def speed_ratio(cylinders: int, poles: int) -> Fraction:
     return Fraction(cylinders, 2 * poles)
 
 
-def speed_mismatch(installation: Installation) -> str | None:
-    """Say so if the speed ratio does not suit the cylinders and poles; None if it does.
+@dataclass(frozen=True)
+class SpeedMismatch:
+    """A speed ratio that does not suit cylinders and poles [rotor turns per crank turn]."""
+
+    given: float
+    cylinders: int
+    poles: int
+    needed: Fraction
+
+
+def speed_mismatch(installation: Installation) -> SpeedMismatch | None:
+    """The mismatch of a speed ratio that does not suit the cylinders and poles; None if it does.
 
     A ratio written to three decimals or more is taken for the fraction it stands for.
     """
@@ -304,15 +276,7 @@ def speed_mismatch(installation: Installation) -> str | None:
     needed, given = speed_ratio(cylinders, poles), installation.rotor_turns_per_crank_turn
     if abs(given - needed) <= 0.0005:
         return None
-    return tr(
-        "rotor_turns_per_crank_turn is {given}; {cylinders} cylinders and {poles} poles need "
-        "{cylinders}/{twice}, which is {needed:.6g}",
-        given=given,
-        cylinders=cylinders,
-        poles=poles,
-        twice=2 * poles,
-        needed=float(needed),
-    )
+    return SpeedMismatch(given, cylinders, poles, needed)
 
 
 def rotor_ahead_deg(ahead_deg: float, drive_step_deg: float, backlash_deg: float) -> float:

@@ -397,8 +397,16 @@ def compensated_lobe_peaks_deg(engine: Engine, btdc_deg: float, cam_turns_per_cr
     return _cycle(fires[order] - fires[0]) * cam_turns_per_crank_turn
 
 
-def firing_order_mismatch(engine: Engine) -> str | None:
-    """Say so if an articulated engine's firing order does not suit one row on one crank pin; None if it does.
+@dataclass(frozen=True)
+class OrderMismatch:
+    """A cylinder that cannot fire in its place of the firing order, and how far its piston is from the top [deg]."""
+
+    cylinder: int
+    away_deg: float
+
+
+def firing_order_mismatch(engine: Engine) -> OrderMismatch | None:
+    """The worst cylinder of a firing order that does not suit one row on one crank pin; None if the order does.
 
     Each cylinder's axis stands at (number − 1)·360/n, so its top dead centre must fall within half a firing
     interval of its place in the order.
@@ -407,9 +415,4 @@ def firing_order_mismatch(engine: Engine) -> str | None:
     worst = int(np.argmax(np.abs(away)))
     if abs(away[worst]) <= 360.0 / engine.cylinders:
         return None
-    return tr(
-        "firing_order puts cylinder {cylinder} {away:.1deg} from where its piston is at the top; with all "
-        "rods on one crank pin it cannot fire in that place",
-        cylinder=worst + 1,
-        away=abs(away[worst]),
-    )
+    return OrderMismatch(worst + 1, abs(float(away[worst])))

@@ -14,26 +14,7 @@ from math import nan, sqrt
 import numpy as np
 
 from magview.physics.uncertainty.propagation import Array, Input, Linear, Matrix, Model, correlations
-from magview.spec.language import marked, tr
-
-_AGREEMENT = {
-    (True, True): marked(
-        "linear and Monte Carlo agree: the ends of their intervals differ by {worst:.2g} at most, where "
-        "{tolerance:.2g} is allowed"
-    ),
-    (True, False): marked(
-        "linear and Monte Carlo agree: the ends of their intervals differ by {worst:.2g} at most, where "
-        "{tolerance:.2g} is allowed; more trials are needed to be sure"
-    ),
-    (False, True): marked(
-        "linear and Monte Carlo disagree: the ends of their intervals differ by {worst:.2g} at most, where "
-        "{tolerance:.2g} is allowed"
-    ),
-    (False, False): marked(
-        "linear and Monte Carlo disagree: the ends of their intervals differ by {worst:.2g} at most, where "
-        "{tolerance:.2g} is allowed; more trials are needed to be sure"
-    ),
-}
+from magview.spec.language import tr
 
 _CHUNK = 1 << 15
 """Trials at a time: the inputs of a chunk stay in the processor's cache, and stopping takes milliseconds."""
@@ -88,12 +69,6 @@ class Agreement:
     """|difference| of the interval's ends [unit of the quantity]; agreement is both ≤ δ."""
     enough_trials: bool
     """Whether the ends are known well enough to say so: standard error ≤ δ/5 (JCGM 101 8.2 b)."""
-
-    @property
-    def statement(self) -> str:
-        """The outcome as a sentence."""
-        worst = max(self.low_difference, self.high_difference)
-        return tr(_AGREEMENT[self.agree, self.enough_trials], worst=worst, tolerance=self.tolerance)
 
 
 def monte_carlo(

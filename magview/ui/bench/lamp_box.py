@@ -19,11 +19,11 @@ from PySide6.QtWidgets import (
 
 from magview.bench.actions import Action, ReadLamp, TurnCrank, ViewSide, WantTiming
 from magview.bench.apply import BTDC_LIMIT_DEG, LAMP_LIMIT_DEG
+from magview.bench.engine_words import speed_words
 from magview.bench.lamp import Standing, foretold, standing
 from magview.bench.lamp_words import NOT_READ, should_read_words, should_words, standing_words
 from magview.bench.state import BenchState, Engaged, Side, crank_deg, firing_btdc_deg, mounting_of, readings
 from magview.bench.timing import TimingError, timing_error, timing_verdict
-from magview.physics.engine.coupling import speed_mismatch
 from magview.spec.language import format_angle, marked, tr
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.gauge import Gauge, Measured
@@ -154,7 +154,7 @@ class LampBox(QGroupBox):
             warnings.append(
                 tr("⚠ The internal timing is out of limits: put that right first, no tooth makes up for it.")
             )
-        mismatch = speed_mismatch(engaged.installation)
+        mismatch = speed_words(engaged.installation)
         if mismatch:
             warnings.append(tr("⚠ The installation does not fit together: {mismatch}.", mismatch=mismatch))
         if not engaged.mounted:

@@ -17,12 +17,13 @@ from PySide6.QtWidgets import (
 )
 
 from magview.bench.actions import MoveTeeth
+from magview.bench.engine_words import outside_words
 from magview.bench.lamp import may_plan, unanswered
 from magview.bench.state import BenchState, Engaged, Mounting, readings
 from magview.bench.timing import timing_plan
 from magview.bench.tooth_steps import ToothStep, far_apart, step_words, steps_between
 from magview.bench.words import direction_word, short_words, teeth_words
-from magview.physics.engine.coupling import Move, nearest_firings, outside_tolerance
+from magview.physics.engine.coupling import Move, nearest_firings
 from magview.spec.language import format_angle, marked, number, tr, tr_n
 from magview.spec.magneto import Rotation
 from magview.ui.bench.look_first import LookFirst
@@ -111,7 +112,7 @@ class PlanBox(QGroupBox):
         self._moves = [] if unanswered(state, engaged.side) else timing_plan(state, engaged.side)
         self.table.setEnabled(self._may_plan)
         tolerance = engaged.installation.engine.timing_tolerance_deg
-        outside = outside_tolerance(self._moves, tolerance) if self._moves else None
+        outside = outside_words(self._moves, tolerance) if self._moves else None
         rotation = state.magneto.rotation
         if unanswered(state, engaged.side):
             self.verdict.setText(tr("No moves are shown yet."))

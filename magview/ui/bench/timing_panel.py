@@ -6,10 +6,10 @@ from PySide6.QtCore import Signal
 from PySide6.QtGui import QMoveEvent, QShowEvent
 from PySide6.QtWidgets import QGroupBox, QLabel, QVBoxLayout, QWidget
 
+from magview.bench.engine_words import firing_order_words
 from magview.bench.state import BenchState, firing_btdc_deg
 from magview.bench.timing import both_words, synchronising
 from magview.physics.engine.coupling import Move
-from magview.physics.engine.crank import firing_order_mismatch
 from magview.spec.language import marked, tr
 from magview.ui.bench.conditions_box import ConditionsBox
 from magview.ui.bench.lamp_box import SIDES, LampBox
@@ -179,7 +179,7 @@ class TimingPanel(QWidget):
             difference=abs(result.difference_deg),
             tolerance=tolerance,
         )
-        mismatch = firing_order_mismatch(engaged.installation.engine)
+        mismatch = firing_order_words(engaged.installation.engine)
         words = f"{mark} {text}"
         if mismatch:
             words = f"{words} {tr('Take care: {mismatch}.', mismatch=mismatch)}"

@@ -20,6 +20,7 @@ from magview.bench.sureness import (
     ENGINE_ROLES,
     INTERNAL_ROLES,
     ROLE_WORDS,
+    agreement_words,
     improvement_words,
     matters_words,
     outcome_words,
@@ -267,7 +268,11 @@ class UncertaintyPanel(QWidget):
         self.answer.setText("\n".join(outcome_words(o) for o in found.outcomes))
         self.matters.setText(matters_words(weakest))
         self._show_budget(weakest)
-        said = [f"{tr(o.quantity.name)}: {o.agreement.statement}" for o in found.outcomes if o.agreement is not None]
+        said = [
+            f"{tr(o.quantity.name)}: {agreement_words(o.agreement)}"
+            for o in found.outcomes
+            if o.agreement is not None
+        ]
         apart = [o for o in found.outcomes if o.agreement is not None and not o.agreement.agree]
         if apart:
             said.append(tr("where they disagree, go by the Monte Carlo"))

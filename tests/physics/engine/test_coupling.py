@@ -11,14 +11,13 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from magview.bench.engine_words import move_outside_words, outside_words, speed_words
 from magview.physics.engine.coupling import (
     Move,
     crank_advance_deg,
     finest_shift_deg,
     mesh,
-    move_outside_tolerance,
     nearest_firings,
-    outside_tolerance,
     plan,
     rotor_ahead_deg,
     rotor_shift,
@@ -215,23 +214,23 @@ def test_numbers_out_of_bounds_are_refused(arguments: tuple[int, int, float, flo
 def test_a_best_move_outside_the_tolerance_is_said_to_be() -> None:
     # One tooth on each side: no move at all, so 3° late stays 3° late.
     moves = plan(1, 1, 1.0, 22.0, 25.0)
-    assert "3.00° of crank late" in (outside_tolerance(moves, 1.0) or "")
-    assert "3.00° of crank early" in (outside_tolerance(plan(1, 1, 1.0, 25.0, 22.0), 1.0) or "")
-    assert outside_tolerance(moves, 3.0) is None
+    assert "3.00° of crank late" in outside_words(moves, 1.0)
+    assert "3.00° of crank early" in outside_words(plan(1, 1, 1.0, 25.0, 22.0), 1.0)
+    assert outside_words(moves, 3.0) == ""
 
 
 def test_what_is_said_of_one_move_is_not_said_of_the_coupling() -> None:
     # 17 and 18 teeth, k = 1: a step is 360/306 of a degree of crank; the third best is a step off, on one side.
     best, second, third = plan(17, 18, 1.0, 25.1, 25.0, most=3)
-    assert outside_tolerance([best, second, third], 0.5) is None
-    assert move_outside_tolerance(best, 0.5) is None
-    words = move_outside_tolerance(third, 0.5) or ""
+    assert outside_words([best, second, third], 0.5) == ""
+    assert move_outside_words(best, 0.5) == ""
+    words = move_outside_words(third, 0.5)
     assert f"the magneto then fires {360 / 306 + 0.1:.2f}° of crank early, outside the tolerance of 0.5°" in words
     assert "coupling" not in words
 
 
 def test_a_residual_just_outside_does_not_read_as_the_tolerance() -> None:
-    words = move_outside_tolerance(plan(1, 1, 1.0, 26.001, 25.0)[0], 1.0) or ""
+    words = move_outside_words(plan(1, 1, 1.0, 26.001, 25.0)[0], 1.0)
     assert "1.001° of crank early, outside the tolerance of 1°" in words
 
 
@@ -276,7 +275,7 @@ def test_speed_mismatch_names_the_ratio_that_is_needed() -> None:
     installation = find_installation("seven-radial-left")
     assert speed_mismatch(installation) is None
     wrong = installation.model_copy(update={"rotor_turns_per_crank_turn": 1.5})
-    assert "is 1.5; 7 cylinders and 4 poles need 7/8, which is 0.875" in (speed_mismatch(wrong) or "")
+    assert "is 1.5; 7 cylinders and 4 poles need 7/8, which is 0.875" in speed_words(wrong)
     # 7 cylinders on 6 poles would be 7/12; three decimals stand for it.
     six_poles = installation.model_copy(
         update={

@@ -1,0 +1,78 @@
+"""Moves at the coupling against their tolerance, and engines that do not fit together, in words."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from magview.physics.engine.coupling import Move, speed_mismatch, within_tolerance
+from magview.physics.engine.crank import firing_order_mismatch
+from magview.spec.engine import Engine, Installation
+from magview.spec.language import marked, tr
+from magview.spec.units import digits_beside
+
+_NEAREST = {
+    True: marked(
+        "the nearest this coupling comes is {residual:.{digits}deg} of crank early, outside the tolerance of "
+        "{tolerance}°"
+    ),
+    False: marked(
+        "the nearest this coupling comes is {residual:.{digits}deg} of crank late, outside the tolerance of "
+        "{tolerance}°"
+    ),
+}
+_FIRES = {
+    True: marked(
+        "the magneto then fires {residual:.{digits}deg} of crank early, outside the tolerance of {tolerance}°"
+    ),
+    False: marked(
+        "the magneto then fires {residual:.{digits}deg} of crank late, outside the tolerance of {tolerance}°"
+    ),
+}
+"""By whether it fires early."""
+
+
+def outside_words(moves: Sequence[Move], timing_tolerance_deg: float) -> str:
+    """That even the best of the planner's moves misses the tolerance [crank deg]; nothing if it meets it."""
+    return _outside(moves[0], timing_tolerance_deg, _NEAREST)
+
+
+def move_outside_words(move: Move, timing_tolerance_deg: float) -> str:
+    """That one move, be it the best or not, misses the tolerance [crank deg]; nothing if it meets it."""
+    return _outside(move, timing_tolerance_deg, _FIRES)
+
+
+def _outside(move: Move, tolerance_deg: float, words: dict[bool, str]) -> str:
+    if within_tolerance(move, tolerance_deg):
+        return ""
+    away = abs(move.residual_deg)
+    digits = digits_beside(away, None, tolerance_deg, 2)
+    return tr(words[move.residual_deg > 0], residual=away, digits=digits, tolerance=tolerance_deg)
+
+
+def speed_words(installation: Installation) -> str:
+    """That the speed ratio does not suit the cylinders and poles; nothing if it does."""
+    found = speed_mismatch(installation)
+    if found is None:
+        return ""
+    return tr(
+        "rotor_turns_per_crank_turn is {given}; {cylinders} cylinders and {poles} poles need {cylinders}/{twice}, "
+        "which is {needed:.6g}",
+        given=found.given,
+        cylinders=found.cylinders,
+        poles=found.poles,
+        twice=2 * found.poles,
+        needed=float(found.needed),
+    )
+
+
+def firing_order_words(engine: Engine) -> str:
+    """That an articulated engine's firing order does not suit one row on one crank pin; nothing if it does."""
+    found = firing_order_mismatch(engine)
+    if found is None:
+        return ""
+    return tr(
+        "firing_order puts cylinder {cylinder} {away:.1deg} from where its piston is at the top; with all rods on "
+        "one crank pin it cannot fire in that place",
+        cylinder=found.cylinder,
+        away=found.away_deg,
+    )
