@@ -34,7 +34,9 @@ CONFIG = f"""
 source_paths = ["magview/physics"]
 also_copy = ["magview", "resources", "tests", ".ci", "README.md", "DEVELOPERS.md"]
 pytest_add_cli_args_test_selection = {list(TESTS)}
-pytest_add_cli_args = ["-p", "no:randomly", "-p", "no:cacheprovider", "--deselect={SLOW}", "--ignore={LOOKS}"]
+pytest_add_cli_args = [
+    "-m", "", "-p", "no:randomly", "-p", "no:cacheprovider", "--deselect={SLOW}", "--ignore={LOOKS}",
+]
 do_not_mutate_patterns = ['\\btr\\(', 'marked\\(']
 timeout_multiplier = 2.0
 timeout_constant = 5.0

@@ -7,7 +7,7 @@ from collections.abc import Iterable
 import pytest
 from hypothesis import settings
 
-THOROUGH = settings.get_current_profile_name() == "thorough"
+THOROUGH = settings.get_current_profile_name() != "short"
 
 
 def examples(thorough: int) -> int:
