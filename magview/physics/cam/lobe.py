@@ -15,7 +15,7 @@ from numpy.typing import NDArray
 
 from magview.physics.cam.lift_rows import Rows, thinned
 from magview.spec.base import SpecError
-from magview.spec.language import marked, number, tr
+from magview.spec.language import Message, marked, number, tr
 
 Array = NDArray[np.float64]
 
@@ -47,7 +47,7 @@ class Lobe:
     """
 
     def __init__(self, rows: Rows, closed_below_mm: float | None, own_deg: Callable[[float], float]) -> None:
-        self.warnings: list[str] = []
+        self.warnings: list[Message] = []
         """Warnings about the rows, sentences."""
         x, y, weight = thinned(rows, _MAX_KNOTS)
         self._grid = np.linspace(x[0], x[-1], _GRID)
@@ -164,7 +164,7 @@ class Lobe:
                     if side < 0
                     else marked("The base circle after the lobe is uneven by {uneven:mm}.")
                 )
-                self.warnings.append(tr(words, uneven=uneven))
+                self.warnings.append(Message(words, {"uneven": uneven}))
             found.append(level)
         left, right = found
         if left is None and right is None:
@@ -172,9 +172,9 @@ class Lobe:
                 tr("neither end of the table lies on the base circle; measure from base circle to base circle")
             )
         if left is None:
-            self.warnings.append(tr("The table begins on the flank; its foot is drawn, not measured."))
+            self.warnings.append(Message("The table begins on the flank; its foot is drawn, not measured."))
         if right is None:
-            self.warnings.append(tr("The table ends on the flank; its foot is drawn, not measured."))
+            self.warnings.append(Message("The table ends on the flank; its foot is drawn, not measured."))
         if left is None or right is None:
             both = left if left is not None else right
             assert both is not None
@@ -191,7 +191,7 @@ class Lobe:
                     "the cam runs out); each flank was taken from its own side."
                 )
             )
-            self.warnings.append(tr(words, difference=abs(left - right)))
+            self.warnings.append(Message(words, {"difference": abs(left - right)}))
         return left, right
 
     def _say_what_is_thin(self, rows: Rows, closed_below_mm: float | None) -> None:
@@ -203,20 +203,19 @@ class Lobe:
         ):
             count = int(np.count_nonzero(on_flank & side))
             if count < 5:
-                self.warnings.append(tr(words, count=count))
+                self.warnings.append(Message(words, {"count": count}))
         if self.noise_mm > 0.02 * self.top_mm:
             self.warnings.append(
-                tr(
+                Message(
                     "The readings scatter by {noise:mm} about the curve, {share:.0f} % of the lift.",
-                    noise=self.noise_mm,
-                    share=100 * self.noise_mm / self.top_mm,
+                    {"noise": self.noise_mm, "share": 100 * self.noise_mm / self.top_mm},
                 )
             )
         if closed_below_mm is not None:
             self.warnings.append(
-                tr(
+                Message(
                     "Below {lift:mm} of lift the contacts were closed; the foot is drawn, not measured.",
-                    lift=closed_below_mm,
+                    {"lift": closed_below_mm},
                 )
             )
 

@@ -29,7 +29,7 @@ from magview.spec.base import SpecError
 from magview.spec.breaker import Breaker
 from magview.spec.cam import Cam, MeasuredProfile
 from magview.spec.files import refusal, validate
-from magview.spec.language import marked, tr
+from magview.spec.language import Message, marked, tr
 from magview.spec.lift_table import LiftTable
 from magview.spec.magneto import Magneto
 from magview.spec.sources import noted
@@ -100,7 +100,7 @@ class MeasuredLift:
     """How far the two directions of turning lie apart [cam deg]; 0 when it was turned one way."""
     top_at_deg: float
     """Where the top of the lobe stands in the table's own angle [deg]."""
-    warnings: tuple[str, ...]
+    warnings: tuple[Message, ...]
     """Warnings about the table, sentences."""
 
 
@@ -116,9 +116,11 @@ def measured_lift(table: LiftTable, how: Measuring) -> MeasuredLift:
     ------
     SpecError : one sentence for a table no lobe can be had from.
     """
-    warnings = []
+    warnings: list[Message] = []
     if table.columns > 2:
-        warnings.append(tr("The table has {columns} columns; two of them were used.", columns=table.columns))
+        warnings.append(
+            Message("The table has {columns} columns; two of them were used.", {"columns": table.columns})
+        )
     own = (1.0 if how.with_rotation else -1.0) * (how.turns_per_rotor_turn if how.angle == "rotor" else 1.0)
     turned = unwound_deg(np.array(table.angle)) * own
     lift, seen = _as_lift(np.array(table.reading), how)
@@ -128,19 +130,18 @@ def measured_lift(table: LiftTable, how: Measuring) -> MeasuredLift:
     backlash = lay_branches_together(rows, way[seen])
     if abs(backlash) >= 0.02:
         warnings.append(
-            tr(
+            Message(
                 "Turned both ways, the readings lie {backlash:deg} of cam apart, as backlash makes them; "
                 "the middle of the two was taken.",
-                backlash=abs(backlash),
+                {"backlash": abs(backlash)},
             )
         )
     outliers = leave_out_outliers(rows)
     if outliers:
         warnings.append(
-            tr(
+            Message(
                 "{outliers} of {count} rows, far off their neighbours, were left out.",
-                outliers=outliers,
-                count=len(rows.angle),
+                {"outliers": outliers, "count": len(rows.angle)},
             )
         )
     lobe = Lobe(rows, None if seen.all() else how.stop_mm, lambda x: x / own)
