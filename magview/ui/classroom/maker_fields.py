@@ -91,7 +91,7 @@ class SetFields(QWidget):
         self.settings.give("hints", True)
         self.settings.changed.connect(self._changed)
         column.addWidget(self.settings, 1)
-        column.addWidget(push_button(tr("Draw another &number"), self._draw))
+        column.addWidget(push_button(tr("Draw ane&w"), self._draw))
         return box
 
     # -------------------------------------------------------------- the list

@@ -8,6 +8,7 @@ from typing import Any
 
 from PySide6.QtCore import QObject, Signal
 
+from magview.forms.draft import labelled
 from magview.job import judge
 from magview.job.readings import ReadingRow, rows
 from magview.job.sheet import Job, change, change_in, open_again, title_of
@@ -35,8 +36,8 @@ def part_title(part: str) -> str:
 
 
 def plain(error: SpecError) -> str:
-    """A refusal without the words that name the file of a sheet that is not a file yet."""
-    return str(error).removeprefix("this sheet: ")
+    """A refusal with fields named by their labels, and no name of a file where there is none yet."""
+    return labelled(Job, str(error).removeprefix("this sheet: "))
 
 
 class JobModel(QObject):
