@@ -83,7 +83,18 @@ def glass(layout: BreakerLayout, at: Sight, eye_deg: float) -> Glass:
         pieces += _bar(seen, side, half)
     else:
         pieces.append(Piece("straightedge", (_pointing(math.copysign(1.0, seen), half),), Style("ink")))
-    words = [Word(str(at.lobe + 1), (-0.55 * half, 0.52 * half), "paper", 0.83, True, layer="moving", disc="ink")]
+    words = [
+        Word(
+            str(at.lobe + 1),
+            (-0.55 * half, 0.52 * half),
+            "paper",
+            0.83,
+            True,
+            layer="moving",
+            disc="ink",
+            height_mm=0.36 * half,
+        )
+    ]
     if eye_deg:
         words.append(
             Word("◉", (-side * math.copysign(0.62 * half, eye_deg), -0.62 * half), "planned", layer="moving")

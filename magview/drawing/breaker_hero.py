@@ -155,7 +155,7 @@ def _still_words(layout: BreakerLayout, scale: tuple[str, str] | None) -> tuple[
     magneto = layout.magneto
     r, sense = layout.rim_outer, layout.sense
     words = [
-        Word(str(lobe), _polar(MARK_NUMBERS * r, bearing - NUMBER_BEFORE_DEG * sense), bold=True)
+        Word(str(lobe), _polar(MARK_NUMBERS * r, bearing - NUMBER_BEFORE_DEG * sense), bold=True, height_mm=0.083 * r)
         for lobe, bearing in enumerate(layout.marks.tolist(), 1)
     ]
     if scale is None:
@@ -179,12 +179,12 @@ def _between_shoes_mm(layout: BreakerLayout) -> float:
 
 def _pole_letters(layout: BreakerLayout, now: Pose) -> tuple[Word, ...]:
     poles, middle = layout.magneto.poles, (RING[0] + RING[1]) / 2 * layout.rim_outer
-    words = []
+    thick, words = (RING[1] - RING[0]) * layout.rim_outer, []
     for i in range(poles):
         aside = 9.0 * layout.sense if i == 0 else 0.0  # beside the rotor's index
         at = _polar(middle, now.turns_deg["rotor"] + i * 360.0 / poles + aside)
         name = ("north", "south")[i % 2]
-        words.append(Word("NS"[i % 2], at, f"{name}_line", bold=True, layer="moving"))
+        words.append(Word("NS"[i % 2], at, f"{name}_line", bold=True, layer="moving", height_mm=thick))
     return tuple(words)
 
 
@@ -194,14 +194,24 @@ def _read_mark(layout: BreakerLayout, at: Sight, options: Options) -> tuple[Word
         return ()
     bearing = float(layout.marks[at.lobe]) - NUMBER_BEFORE_DEG * layout.sense
     place = _polar(MARK_NUMBERS * layout.rim_outer, bearing)
-    return (Word(str(at.lobe + 1), place, "paper", bold=True, layer="moving", disc="ink"),)
+    return (
+        Word(
+            str(at.lobe + 1),
+            place,
+            "paper",
+            bold=True,
+            layer="moving",
+            disc="ink",
+            height_mm=0.083 * layout.rim_outer,
+        ),
+    )
 
 
 def _lobe_numbers(layout: BreakerLayout, now: Pose) -> tuple[Word, ...]:
     first = layout.lobe_bearing() + now.turns_deg["cam"]
     return tuple(
         Word(str(lobe), _polar(0.76 * layout.lobe_top, first - layout.sense * peak), "steel_line", 0.92, True,
-             layer="moving")
+             layer="moving", height_mm=0.28 * layout.lobe_top)
         for lobe, peak in enumerate(layout.magneto.cam.lobe_peaks_deg, 1)
     )  # fmt: skip
 

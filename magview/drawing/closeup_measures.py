@@ -171,7 +171,7 @@ def _heel(close: Closeup, inches: bool) -> Measure:
     return Measure(
         "heel", at(low, off), at(tip, off), text, role, shows, close.factor, both_heads=False, width_px=2.4,
         words_at=at(low - 0.1 * layout.size, off + 1.3), align="right" if close.side < 0 else "left",
-        witness_role=role,
+        witness_role=role, shorter="" if arms.plain else format_length(shows, inches),
         witnesses=((at(low, 3.0), at(low, off + 1.0)), (at(tip, 0.9), at(tip, off + 1.0))),
     )  # fmt: skip
 

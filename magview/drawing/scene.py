@@ -168,6 +168,8 @@ class Word:
     """The word is left out where it is longer than this."""
     shorter: str = ""
     """Written instead where the word is too long for its room."""
+    height_mm: float = float("inf")
+    """Large type is written no higher than this: what the word stands on is no larger."""
     margin: Literal["", "left", "right"] = ""
     """Stands at this side of the picture, with a leader to its place; "" for a word at its place."""
     leads_to: Point | None = None
@@ -252,6 +254,8 @@ class Measure:
     """Where the words stand; in the middle if nowhere else. They are left out where the text is empty."""
     align: Literal["left", "middle", "right"] = "middle"
     """How its words are aligned with that place."""
+    shorter: str = ""
+    """Written instead where there is no room for the words."""
     witnesses: tuple[tuple[Point, Point], ...] = ()
     """Thin lines that join its ends to what is measured."""
     witness_role: str = "hair"

@@ -293,7 +293,7 @@ class ScenePainter:
                 self._paint_arrow(painter, a, b, measure)
             if measure.text:
                 at = (a + b) / 2 if measure.words_at is None else _at(frame, measure.words_at)
-                words.on_paper(measure.text, at, measure.role, measure.align)
+                words.on_paper((measure.text, measure.shorter), at, measure.role, measure.align)
 
     def _paint_arrow(self, painter: QPainter, a: QPointF, b: QPointF, measure: Measure) -> None:
         size = 9.0 if measure.width_px > 2.0 else 8.0
@@ -343,7 +343,7 @@ class ScenePainter:
         radius = glass_radius(glass, size.width(), size.height())
         x = size.width() - radius - 10.0 if "right" in glass.corner else radius + 10.0
         y = size.height() - radius - 10.0 - glass.above_em * words.em if "bottom" in glass.corner else radius + 10.0
-        frame = Frame(radius / glass.half_mm, x, y)
+        frame = Frame(radius / glass.half_mm, x, y, outer.mirrored)
         for group in glass.scene.groups:
             self._paint_group(painter, group, frame)
         painter.setBrush(Qt.BrushStyle.NoBrush)
@@ -352,8 +352,8 @@ class ScenePainter:
         for word in glass.scene.words:
             words.word(word, frame)
         if glass.tells_factor:
-            at = QPointF(x + 0.66 * radius, y - 0.38 * radius)
-            words.small(f"{frame.scale / outer.scale:.0f}×", at, "second_ink")
+            at = QPointF(x + (-0.66 if frame.mirrored else 0.66) * radius, y - 0.38 * radius)
+            words.small(f"{frame.scale / outer.scale:.0f}×", at, "second_ink", 0.32 * radius)
 
 
 def base_of(frame: Frame) -> QTransform:

@@ -70,7 +70,7 @@ class SceneWords:
 
     def word(self, word: Word, frame: Frame) -> None:
         """A word at its place, unless it is longer than its room."""
-        px = max(word.size * self.em, LEAST_PX)
+        px = max(min(word.size * self.em, word.height_mm * frame.scale), LEAST_PX)
         room = word.room_mm * frame.scale
         text = next((t for t in (word.text, word.shorter) if self.width(t, px, word.bold) <= room), "")
         if not text:
@@ -108,6 +108,8 @@ class SceneWords:
         left = word.margin == "left"
         x, y = EDGE_PX if left else self._size.width() - EDGE_PX, self._size.height() - word.up_em * self.em
         width = self.width(word.text, px, word.bold) + 4.0
+        if width + 8.0 > (tip.x() - x if left else x - tip.x()):
+            return  # it would stand on what it names
         painter = self._painter
         pen = QPen(self._colour(word.role), 1.0)
         pen.setCapStyle(Qt.PenCapStyle.FlatCap)
@@ -123,14 +125,19 @@ class SceneWords:
         """A part's name or reading, in its place."""
         self._write(text, at, self.em + 1.0 if bold else self.em, role, bold, paper=paper)
 
-    def on_paper(self, text: str, at: QPointF, role: str, align: str = "middle") -> None:
-        """The words of a measure, over its line."""
-        aside = {"left": 4.0, "middle": 0.0, "right": -4.0}[align]
-        self._write(text, at + QPointF(aside, 0.0), self.em, role, True, align, paper=True)
+    def on_paper(self, wordings: tuple[str, ...], at: QPointF, role: str, align: str = "middle") -> None:
+        """The words of a measure over its line: the first wording that fits the picture, or none."""
+        at = at + QPointF({"left": 4.0, "middle": 0.0, "right": -4.0}[align], 0.0)
+        for text in wordings:
+            width = self.width(text, self.em, True)
+            left = at.x() - {"left": 0.0, "middle": 0.5, "right": 1.0}[align] * width
+            if left >= 2.0 and left + width <= self._size.width() - 2.0:
+                self._write(text, at, self.em, role, True, align, paper=True)
+                return
 
-    def small(self, text: str, at: QPointF, role: str) -> None:
+    def small(self, text: str, at: QPointF, role: str, at_most_px: float) -> None:
         """A small remark."""
-        self._write(text, at, self.em - 2.0, role)
+        self._write(text, at, min(self.em - 2.0, at_most_px), role)
 
     def beside(self, text: str, at: QPointF) -> None:
         """A remark that must be read over whatever lies there."""

@@ -162,6 +162,31 @@ def test_the_sum_fits_and_tells_most_where_there_is_room(magneto, width, font, l
     painter.end()
 
 
+@pytest.mark.parametrize("percent", [100, 150, 200])
+@pytest.mark.parametrize("size", [(504, 447), (460, 300), (300, 280)], ids=str)
+@pytest.mark.parametrize("magneto", MAGNETOS, ids=lambda m: m.name)
+def test_no_word_leaves_the_picture_in_large_type(magneto, size, percent, font, longer_words, monkeypatch):
+    font.setPixelSize(12 * percent // 100)
+    written: list[tuple[str, float, float]] = []
+    real = SceneWords._write  # noqa: SLF001
+
+    def noted(self, text, at, px, role, bold=False, align="middle", paper=False):
+        where = self._painter.worldTransform()
+        if not where.isRotating():
+            left = where.map(at).x() - {"left": 0.0, "middle": 0.5, "right": 1.0}[align] * self.width(text, px, bold)
+            written.append((text, left, left + self.width(text, px, bold)))
+        real(self, text, at, px, role, bold, align, paper)
+
+    monkeypatch.setattr(SceneWords, "_write", noted)
+    for scene in (breaker_scene(Shown(magneto, 20.0)), closeup_scene(Shown(magneto, 20.0))):
+        image_of(scene, size, font)
+        assert written
+        for text, left, right in written:
+            assert left >= -0.5, text
+            assert right <= size[0] + 0.5, text
+        written.clear()
+
+
 # ---------------------------------------------------------------------- kept, larger, on paper
 
 
