@@ -129,11 +129,6 @@ def rounded(entry: Entry, value: float | int | None, inches: bool) -> str:
     return f"{value * entry.quantity.scale:.10g}"
 
 
-def same(entry: Entry, text: str, value: Value | None, inches: bool) -> bool:
-    """Whether a text is what is shown for a value anyway: a rounding must not be written back."""
-    return text.strip() == written(entry, value, inches).strip()
-
-
 # ---------------------------------------------------------------------- unit and limits in words
 
 _UNITS = {

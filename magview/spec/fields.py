@@ -160,18 +160,6 @@ def _of_info(name: str, info: FieldInfo) -> About:
     return _about(name, info.annotation, (info, *info.metadata), info.is_required(), default)
 
 
-def about_path(model: type[BaseModel], path: str) -> About:
-    """The metadata of a field within its parts, such as ``cam.profile.lift_mm``; of one end: ``drop_rpm[0]``."""
-    head, _, rest = path.partition(".")
-    name, _, end = head.partition("[")
-    if rest:
-        inside = about(model, name)
-        part = next(m for m in parts_of(inside.base) if rest.partition(".")[0].partition("[")[0] in m.model_fields)
-        return about_path(part, rest)
-    found = about(model, name)
-    return found.ends[int(end[0])] if end else found
-
-
 def parts_of(annotation: Any) -> list[type[BaseModel]]:
     """The models that a type is made of, lists gone into."""
     if isinstance(annotation, type) and issubclass(annotation, BaseModel):

@@ -9,12 +9,13 @@ from pathlib import Path
 import pytest
 
 from magview.classroom import schema as of_class
+from magview.forms.entry import entries_of
 from magview.job import schema as of_job
 from magview.job.checklists import Cautions
 from magview.job.stages import Setting, ToothShift
 from magview.practice.exercise_parts import FAULTS
 from magview.spec.engine import Engine
-from magview.spec.fields import Sign, about, about_path
+from magview.spec.fields import Sign, about
 from magview.spec.magneto import Magneto
 
 SCHEMAS = {kind: of_job.schema(kind) for kind in of_job.MODELS} | {
@@ -49,13 +50,13 @@ def test_a_field_says_its_unit_sign_bounds_and_whether_it_may_be_left_out():
 def test_both_ends_of_a_range_have_labels_of_their_own():
     low, high = about(Magneto, "gap_limits_mm").ends
     assert (low.label, high.label) == ("Smallest gap allowed", "Largest gap allowed")
-    assert about_path(Engine, "drop_rpm[1]").label == "Largest drop on one magneto"
-    assert about_path(Magneto, "contact_screw.lead_mm").label == "Lead of the thread"
+    assert entries_of(Engine)["drop_rpm[1]"].label == "Largest drop on one magneto"
+    assert entries_of(Magneto)["contact_screw.lead_mm"].label == "Lead of the thread"
 
 
 def test_the_outermost_annotation_counts():
     assert about(Magneto, "cam").label == "Cam"
-    assert about_path(Magneto, "cam.profile.angle_deg").quantity.of == "cam"
+    assert entries_of(Magneto)["cam.profile.angle_deg"].quantity.of == "cam"
 
 
 def guide_fields():
