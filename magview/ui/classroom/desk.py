@@ -12,8 +12,6 @@ from PySide6.QtWidgets import (
     QFormLayout,
     QHBoxLayout,
     QLineEdit,
-    QTableWidget,
-    QTableWidgetItem,
     QWidget,
 )
 
@@ -29,6 +27,7 @@ from magview.ui.classroom.delivery import Place, delivery_words
 from magview.ui.classroom.room import ClassRoom
 from magview.ui.classroom.window import ClassWindow, push_button
 from magview.ui.kit.asking import ask_folder
+from magview.ui.kit.table import Table
 from magview.ui.practice.controls import wrapped
 from magview.ui.practice.model import AttemptModel
 from magview.ui.practice.room import ATTEMPTS
@@ -48,16 +47,9 @@ class ClassDesk(ClassWindow):
         self._code_taken = ""
         self._build_form()
         self.about = wrapped()
-        self.exercises = QTableWidget(0, 2)
-        self.exercises.setAccessibleName(tr("Exercises of the class"))
-        self.exercises.setHorizontalHeaderLabels([tr("Exercise"), tr("How it stands")])
-        self.exercises.horizontalHeader().setStretchLastSection(True)
-        self.exercises.verticalHeader().hide()
-        self.exercises.setEditTriggers(QTableWidget.EditTrigger.NoEditTriggers)
-        self.exercises.setSelectionBehavior(QTableWidget.SelectionBehavior.SelectRows)
-        self.exercises.setSelectionMode(QTableWidget.SelectionMode.SingleSelection)
-        self.exercises.setTabKeyNavigation(False)
-        self.exercises.activated.connect(self.begin)
+        heads = (tr("Exercise"), tr("How it stands"))
+        self.exercises = Table(tr("Exercises of the class"), heads, wide=(1,))
+        self.exercises.opened.connect(self._opened)
         self.column.addWidget(self.about)
         self.column.addWidget(self.exercises, 1)
         self.column.addWidget(self.message)
@@ -149,7 +141,7 @@ class ClassDesk(ClassWindow):
     def _show(self) -> None:
         of = self._set
         count = len(of.exercises) if of is not None else 0
-        self.exercises.setRowCount(count)
+        self._show_exercises()
         for button in (self.start, self.saved):
             button.setEnabled(count > 0)
         if of is None:
@@ -164,32 +156,32 @@ class ClassDesk(ClassWindow):
         if not of.hints:
             told.append(tr("Hints are not given."))
         self.about.setText(" ".join(told))
-        for number in range(1, count + 1):
-            exercise = of.exercise(number)
-            words = tr("{number}. {name} (about {minutes} minutes)",
-                       number=number, name=tr(exercise.name), minutes=f"{exercise.minutes:g}")  # fmt: skip
-            self.exercises.setItem(number - 1, 0, QTableWidgetItem(words))
-            self._show_state(number)
-        self.exercises.resizeColumnToContents(0)
-        if self.exercises.currentRow() < 0:
-            self.exercises.setCurrentCell(0, 0)
+        if self.exercises.chosen_row() < 0:
+            self.exercises.choose_row(0)
 
-    def _show_state(self, number: int) -> None:
-        item = QTableWidgetItem(self._states.get(number, tr("not begun")))
-        item.setToolTip(item.text())
-        self.exercises.setItem(number - 1, 1, item)
+    def _show_exercises(self) -> None:
+        of, rows = self._set, []
+        if of is not None:
+            for number in range(1, len(of.exercises) + 1):
+                exercise = of.exercise(number)
+                words = tr("{number}. {name} (about {minutes} minutes)",
+                           number=number, name=tr(exercise.name), minutes=f"{exercise.minutes:g}")  # fmt: skip
+                rows.append((words, self._states.get(number, tr("not begun"))))
+        self.exercises.fill(rows, range(len(rows)))
+
+    def _opened(self, _: object) -> None:
+        self.begin()
 
     def _mark(self, number: int, words: str) -> None:
         self._states[number] = words
-        if self._set is not None and number <= self.exercises.rowCount():
-            self._show_state(number)
+        self._show_exercises()
 
     # -------------------------------------------------------------- working
 
     def begin(self) -> PracticeWindow | None:
         """Begin the exercise that is chosen, or go back to its window."""
         self.read_code()
-        of, number = self._set, self.exercises.currentRow() + 1
+        of, number = self._set, self.exercises.chosen_row() + 1
         if of is None or number < 1:
             if not self.message.text():
                 self.say(tr("Type the class's code first"))

@@ -24,6 +24,8 @@ class Strip(QWidget):
         self.words.setAccessibleName(tr("Danger"))
         self.notes.setAccessibleName(tr("Note"))
         column = QVBoxLayout(self)
+        line = self.fontMetrics().height()
+        column.setContentsMargins(line, line // 2, line // 2, line // 2)
         for label in (self.words, self.notes):
             label.setWordWrap(True)
             label.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Minimum)

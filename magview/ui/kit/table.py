@@ -164,7 +164,8 @@ class Table(QTableView):
             header.setResizeContentsPrecision(40)
             self.resizeColumnsToContents()
         for column in self._wide:
-            header.setSectionResizeMode(column, QHeaderView.ResizeMode.Stretch)
+            if column < self.rows.columnCount():
+                header.setSectionResizeMode(column, QHeaderView.ResizeMode.Stretch)
         self._fit_rows()
 
     def _fit_rows(self) -> None:

@@ -29,6 +29,9 @@ from magview.ui.work.form import Form
 from magview.ui.work.model import JobModel
 from magview.ui.work.page import Page
 
+_COLUMNS = 8
+"""Of the table of earlier sheets, at the most: all share the width."""
+
 
 class HistoryPage(Page):
     """A folder is read beside the window; what it holds of this magneto is shown."""
@@ -65,7 +68,7 @@ class HistoryPage(Page):
         font = self.reminder.font()
         font.setBold(True)
         self.reminder.setFont(font)
-        self.table = Table(tr("Earlier sheets of the same magneto"), (), wraps=True)
+        self.table = Table(tr("Earlier sheets of the same magneto"), (), wide=range(_COLUMNS), wraps=True)
         self.table.setToolTip(tr("Double-click, or Return, opens a sheet"))
         self.table.opened.connect(self._opened)
         self.table.show_at_most(8)

@@ -81,14 +81,14 @@ def test_a_code_and_a_name_lead_to_the_exercise_and_handing_in_to_the_folder(roo
     QTest.keyClick(desk.folder, Qt.Key.Key_Return)
     (window,) = room.main.practice.windows
     assert window.attempt.seed == OF.seed_of(1, "zoe")
-    assert desk.exercises.item(0, 1).text() == "under way"
+    assert desk.exercises.words(0, 1) == "under way"
     assert desk.begin() is window  # not a second time
     window.model.do(HandIn())
     arrived(room, qtbot)
     (path,) = share.iterdir()
     result = result_of(path.read_bytes(), path.name, parse_json)
     assert (result.state, result.pupil, result.number) == ("marked", "Zoe", 1)
-    assert path.name in desk.exercises.item(0, 1).text()
+    assert path.name in desk.exercises.words(0, 1)
     window.close()  # and does not ask: the attempt stands in the folder
     qtbot.waitUntil(lambda: not room.main.practice.windows)
     assert room.courier.outbox.waiting() == []
@@ -101,7 +101,7 @@ def test_what_cannot_be_written_is_kept_said_and_tried_again(room, qtbot, tmp_pa
     (window,) = room.main.practice.windows
     window.model.do(HandIn())
     arrived(room, qtbot)
-    assert "Kept on this machine" in desk.exercises.item(0, 1).text()
+    assert "Kept on this machine" in desk.exercises.words(0, 1)
     assert "Kept on this machine" in window.statusBar().currentMessage()
     assert desk.again.isVisible()
     window.close()
@@ -109,7 +109,7 @@ def test_what_cannot_be_written_is_kept_said_and_tried_again(room, qtbot, tmp_pa
     click(desk.again)
     arrived(room, qtbot)
     assert len(list(share.iterdir())) == 1
-    assert "Handed in" in desk.exercises.item(0, 1).text()
+    assert "Handed in" in desk.exercises.words(0, 1)
     assert not desk.again.isVisible()
 
 
@@ -174,12 +174,12 @@ def test_a_sets_file_brings_own_exercises_and_names(room, qtbot, tmp_path):
     write_set(tmp_path / "set.json", own)
     desk = room.open("join")
     desk.open_path(tmp_path / "set.json")
-    assert "Own" in desk.exercises.item(0, 0).text()
+    assert "Own" in desk.exercises.words(0, 0)
     assert desk.name.findText("Max") >= 0
     (tmp_path / "set.json").write_text("{}")
     desk.open_path(tmp_path / "set.json")
     assert "set.json" in desk.message.text()
-    assert "Own" in desk.exercises.item(0, 0).text()  # what was open stays
+    assert "Own" in desk.exercises.words(0, 0)  # what was open stays
 
 
 def test_the_cheat_is_spoken_of_plainly(room):

@@ -91,7 +91,7 @@ def test_a_job_sheet_and_a_class_set_open_in_windows_of_their_own(open_window, f
     write_text(path, dump_json(a_set("gap-wrong", "pips")))
     opening.open_in(window, path)
     desk = window.classes.windows["join"]
-    assert desk.exercises.rowCount() == 2
+    assert desk.exercises.row_count() == 2
     desk.close()
     assert refusals(window) == []
 
