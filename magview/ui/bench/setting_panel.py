@@ -158,7 +158,8 @@ class SettingPanel(QWidget):
             self.run_speed.addItem(f"{number(speed)}°/s", speed)
         self.run_speed.setCurrentIndex(1)
         for box in (self.run_to, self.run_speed):
-            box.setSizeAdjustPolicy(QuietCombo.SizeAdjustPolicy.AdjustToContents)
+            box.setSizeAdjustPolicy(QuietCombo.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+            box.setMinimumContentsLength(9 if box is self.run_to else 4)
         self.run = QPushButton(tr("Ru&n"))
         self.run.clicked.connect(self._run_clicked)
         self._model.ran.connect(self._run_ended)

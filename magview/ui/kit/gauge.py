@@ -16,6 +16,8 @@ _BEYOND = 1.33
 """How far the scale goes past each limit, as a share of what lies between them."""
 _VALUE = 6.6
 """Room for value and sign behind a flat gauge's scale [em]."""
+_WORDS = 17.0
+"""Room for any value and its sign beside the name, so that nothing moves while a value changes [em]."""
 
 
 @dataclass(frozen=True)
@@ -97,12 +99,10 @@ class Gauge(QWidget):
         return QSize(round(18 * em), round(height + 0.3 * em))
 
     def minimumSizeHint(self) -> QSize:
-        """As narrow as name and value allow."""
+        """As narrow as the name and any value allow."""
         if self._flat:
             return QSize(round(11 * self._em), self.sizeHint().height())
-        metrics = QFontMetricsF(self.font())
-        value = self._shown.words if self._shown is not None else ""
-        wide = metrics.horizontalAdvance(self.name) + 1.2 * metrics.horizontalAdvance(value) + 3 * self._em
+        wide = QFontMetricsF(self.font()).horizontalAdvance(self.name) + _WORDS * self._em
         return QSize(round(wide), self.sizeHint().height())
 
     def changeEvent(self, event: QEvent) -> None:

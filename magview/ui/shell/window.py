@@ -295,7 +295,7 @@ class MainWindow(Doors):
         """A new window over the same bench, of the same size and colours, which also keeps it from now on."""
         self.look.changed.disconnect(self._look_changed)
         QApplication.setFont(self._font)
-        self.look.line_factor = 1.0
+        self.look.text_percent, self.look.line_factor = 100, 1.0  # the new window's menus set them again
         new = MainWindow(self.model, self.look, self._autosave)
         self._autosave = None
         new.setGeometry(self.geometry())
