@@ -157,9 +157,9 @@ class SettingPanel(QWidget):
         for speed in (5.0, 20.0, 60.0, -20.0):
             self.run_speed.addItem(f"{number(speed)}°/s", speed)
         self.run_speed.setCurrentIndex(1)
-        for box in (self.run_to, self.run_speed):
-            box.setSizeAdjustPolicy(QuietCombo.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-            box.setMinimumContentsLength(9 if box is self.run_to else 4)
+        self.run_to.setSizeAdjustPolicy(QuietCombo.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        self.run_to.setMinimumContentsLength(9)
+        self.run_speed.setSizeAdjustPolicy(QuietCombo.SizeAdjustPolicy.AdjustToContents)
         self.run = QPushButton(tr("Ru&n"))
         self.run.clicked.connect(self._run_clicked)
         self._model.ran.connect(self._run_ended)
