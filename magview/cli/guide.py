@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import Any
 
 from magview.cli.streams import words_stream, write_out, write_pdf
-from magview.paper.blocks import PAPERS
+from magview.paper.sizes import PAPERS
 from magview.spec.language import tr
 
 

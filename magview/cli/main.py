@@ -19,7 +19,7 @@ from magview.cli.classroom import add_class_command
 from magview.cli.guide import add_guide
 from magview.cli.paper import add_commands as add_paper_commands
 from magview.cli.sheet import add_commands
-from magview.paper.blocks import PAPERS
+from magview.paper.sizes import PAPERS
 from magview.spec.base import SpecError
 from magview.spec.language import marked, tr
 from magview.spec.library import shipped_names

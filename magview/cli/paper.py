@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Any
 
 from magview.cli.streams import words_stream, write_pdf
 from magview.drawing.captions import End
-from magview.paper.blocks import PAPERS
+from magview.paper.sizes import PAPERS
 from magview.spec.base import SpecError
 from magview.spec.language import tr, tr_n
 

@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from magview.cli.streams import words_stream, write_out, write_pdf
-from magview.paper.blocks import PAPERS
+from magview.paper.sizes import PAPERS
 from magview.spec.language import marked, tr
 
 if TYPE_CHECKING:  # the other commands, and the window, do not wait for the job sheet

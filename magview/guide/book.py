@@ -8,7 +8,8 @@ from functools import partial
 from magview import __version__
 from magview.guide.page_blocks import page_blocks
 from magview.guide.pages import chapters
-from magview.paper.blocks import Block, Contents, Document, Heading, NewPage, PaperSize
+from magview.paper.blocks import Block, Contents, Document, Heading, NewPage
+from magview.paper.sizes import PaperSize
 
 TITLE = "The magview guide"
 

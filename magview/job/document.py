@@ -18,7 +18,6 @@ from magview.paper.blocks import (
     Block,
     Document,
     Heading,
-    PaperSize,
     Paragraph,
     Picture,
     Pictures,
@@ -26,6 +25,7 @@ from magview.paper.blocks import (
     Table,
     working_foot,
 )
+from magview.paper.sizes import PaperSize
 from magview.spec.fields import about
 from magview.spec.language import format_length, inside, marked, tr
 

@@ -26,7 +26,6 @@ from magview.paper.blocks import (
     Block,
     Document,
     Heading,
-    PaperSize,
     Paragraph,
     Picture,
     Pictures,
@@ -34,6 +33,7 @@ from magview.paper.blocks import (
     Table,
     working_foot,
 )
+from magview.paper.sizes import PaperSize
 from magview.physics.engine.coupling import (
     Move,
     crank_advance_deg,

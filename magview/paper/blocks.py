@@ -8,10 +8,8 @@ from pathlib import Path
 from typing import Literal
 
 from magview import __version__
+from magview.paper.sizes import PaperSize
 from magview.spec.language import tr
-
-PaperSize = Literal["a4", "letter"]
-PAPERS: tuple[PaperSize, ...] = ("a4", "letter")
 
 BOX = "☐"
 """A box to tick, within words."""

@@ -12,8 +12,8 @@ from magview.job.library import job_path, read_job
 from magview.job.sheet import Job, change, change_in, digest, new_job, without_history
 from magview.job.signing import sign
 from magview.job.store import JobStore
-from magview.paper.blocks import PaperSize
 from magview.paper.html import document_html
+from magview.paper.sizes import PaperSize
 
 
 def html_text(job: Job, size: PaperSize = "a4", drift: Drift | None = None) -> str:

@@ -21,7 +21,8 @@ from magview.bench.state import BenchState
 from magview.classroom.drawings import Labels, has
 from magview.classroom.worksheet import answer_key, handout, parts_sheet, worksheet
 from magview.drawing.captions import ENDS, End
-from magview.paper.blocks import Document, PaperSize
+from magview.paper.blocks import Document
+from magview.paper.sizes import PaperSize
 from magview.practice.library import find_exercise, shipped_exercises
 from magview.spec.base import SpecError
 from magview.spec.formats import file_filter

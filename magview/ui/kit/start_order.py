@@ -18,12 +18,17 @@ _AT_FIRST_USE = ("magview.bench.actions", "magview.bench.apply", "magview.bench.
 
 _WITHOUT_QT = (
     "magview.bench.autosave",
+    "magview.bench.events",
     "magview.bench.placing",
     "magview.bench.store",
+    "magview.bench.tooth_steps",
     "magview.bench.verdict",
-    "magview.drawing.breaker_end",
+    "magview.drawing.breaker_hero",
+    "magview.drawing.contacts_closeup",
     "magview.drawing.crank_end",
     "magview.drawing.drive_end",
+    "magview.drawing.place_names",
+    "magview.physics.electric.magnet",
     "magview.upkeep.places",
     "magview.upkeep.trace",
 )

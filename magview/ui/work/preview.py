@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWi
 from magview.job.document import document
 from magview.job.history import Drift
 from magview.job.sheet import Job
-from magview.paper.blocks import PAPERS, PaperSize
+from magview.paper.sizes import PAPERS, PaperSize
 from magview.paper.text import plain_text
 from magview.spec.base import SpecError
 from magview.spec.language import tr, tr_n

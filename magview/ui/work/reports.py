@@ -15,8 +15,9 @@ from magview.job.document import document
 from magview.job.history import Drift
 from magview.job.readings import csv_text, json_text
 from magview.job.sheet import CAUTIONS
-from magview.paper.blocks import Document, PaperSize
+from magview.paper.blocks import Document
 from magview.paper.html import document_html
+from magview.paper.sizes import PaperSize
 from magview.spec.base import SpecError
 from magview.spec.files import write_text
 from magview.spec.formats import stem_of

@@ -15,7 +15,8 @@ from magview.bench.apply import apply
 from magview.bench.placing import new_bench
 from magview.job.sheet import CAUTIONS
 from magview.job.shift_plan import ShiftPlan, plan_from, plan_of, shift_documents
-from magview.paper.blocks import BOX, Block, Heading, PaperSize, Pictures, Table
+from magview.paper.blocks import BOX, Block, Heading, Pictures, Table
+from magview.paper.sizes import PaperSize
 from magview.physics.engine.coupling import plan
 from magview.spec.base import SpecError
 from magview.spec.library import find_installation, find_magneto
