@@ -347,10 +347,6 @@ class Scene:
         """A group by its name."""
         return next(group for group in self.groups if group.name == name)
 
-    def measure(self, name: str) -> Measure:
-        """A measure by its name."""
-        return next(measure for measure in self.measures if measure.name == name)
-
 
 @dataclass(frozen=True)
 class Frame:

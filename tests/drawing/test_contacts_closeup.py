@@ -12,7 +12,7 @@ import shapely
 from magview.drawing.breaker_end import breaker_layout, pose_at
 from magview.drawing.breaker_hero import Shown
 from magview.drawing.contacts_closeup import FACTOR, closeup_scene
-from magview.drawing.scene import Options, Scene, pieces_of
+from magview.drawing.scene import Measure, Options, Scene, pieces_of
 from magview.physics.cam.setting import internal_timing
 from magview.spec.library import find_magneto, shipped_names
 
@@ -30,6 +30,10 @@ def over_a_lobe(magneto) -> np.ndarray:
 
 def worn(magneto, **condition):
     return magneto.model_copy(update={"condition": magneto.condition.model_copy(update=condition)})
+
+
+def measured(scene: Scene, name: str) -> Measure:
+    return next(measure for measure in scene.measures if measure.name == name)
 
 
 def outline(scene: Scene, part: str, group: str) -> np.ndarray:
@@ -81,12 +85,12 @@ def test_the_heels_arrow_ends_at_the_heel_and_at_what_it_is_up_from(magneto):
     for rotor in over_a_lobe(magneto):
         lift, stop = float(timing.lift_mm(float(rotor), 0.7)), float(timing.stop_mm(-3.0))
         scene = closeup_scene(Shown(magneto, float(rotor), 0.7, -3.0))
-        measure, lever = scene.measure("heel"), breaker.contact_arm_mm / breaker.heel_arm_mm
+        measure, lever = measured(scene, "heel"), breaker.contact_arm_mm / breaker.heel_arm_mm
         wanted = lift / lever if lift >= stop else (stop - lift) / lever
         assert measure.shows_mm == pytest.approx(wanted, abs=1e-12)
         # Both ends are exact; the heel swings on its arm, the arrow is straight: two hundredths longer or shorter.
         assert measure.drawn_mm / FACTOR == pytest.approx(wanted, rel=0.02, abs=0.004)
-        heel, pivot = outline(scene, "heel", "arm"), np.array(scene.measure("contact_arm").witnesses[0][1])
+        heel, pivot = outline(scene, "heel", "arm"), np.array(measured(scene, "contact_arm").witnesses[0][1])
         outwards = np.array(measure.end) - np.array(measure.start)
         level = np.array(measure.witnesses[1][1]) - np.array(measure.witnesses[1][0])
         if lift >= stop:
@@ -104,8 +108,8 @@ def test_the_heels_arrow_ends_at_the_heel_and_at_what_it_is_up_from(magneto):
 def test_the_levers_are_measured_at_their_own_axes(magneto):
     for rotor in over_a_lobe(magneto)[::5]:
         scene = closeup_scene(Shown(magneto, float(rotor)))
-        assert scene.measure("contact_arm").drawn_mm == pytest.approx(magneto.breaker.contact_arm_mm, abs=1e-9)
-        heel_arm = scene.measure("heel_arm")
+        assert measured(scene, "contact_arm").drawn_mm == pytest.approx(magneto.breaker.contact_arm_mm, abs=1e-9)
+        heel_arm = measured(scene, "heel_arm")
         assert heel_arm.drawn_mm == pytest.approx(magneto.breaker.heel_arm_mm, abs=1e-9)
         # The far witness ends in the middle of the heel's rounding.
         heel = np.array(heel_arm.witnesses[1][1])
@@ -157,7 +161,7 @@ def test_a_traced_lift_has_no_lever_to_tell_of():
     assert "traced" in scene.total[0].meanings[0]
     lift, free, gap = values(scene)
     assert lift - free == pytest.approx(gap, abs=0.0015)
-    assert not re.search(r"\d", scene.measure("heel").text)
+    assert not re.search(r"\d", measured(scene, "heel").text)
 
 
 @of_each(MAGNETOS)
@@ -177,7 +181,7 @@ def test_a_blade_goes_where_it_is_no_thicker_than_the_gap_without_the_pip(magnet
             for part in ("stop", "arm"):
                 block = shapely.Polygon(outline(scene, "contacts", part))
                 assert between.intersection(block).area < 0.12 * block.area
-            middle = np.mean([scene.measure("gap").start, scene.measure("gap").end], axis=0)
+            middle = np.mean([measured(scene, "gap").start, measured(scene, "gap").end], axis=0)
             assert between.contains(shapely.Point(middle)) == goes or pip > 0.0
 
 

@@ -17,6 +17,8 @@ class Pictured(QObject):
 
     changed = Signal(object, object)
     refused = Signal(str)
+    reduced_motion = False
+    """Whether nothing is to be shown moving that need not move."""
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)

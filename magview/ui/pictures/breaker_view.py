@@ -103,7 +103,7 @@ class BreakerView(PictureView):
             self.numbers, self.look.inches, self._names, self._named,
             hovering=self._outlined or (hand if self._drag is not None else self._hovering),
             in_hand=hand if self.hasFocus() else "",
-            hidden=self._picture.hidden, mirrored=self.mirrored,
+            hidden=self._picture.hidden, still_motion=self._model.reduced_motion, mirrored=self.mirrored,
             remark=remark(self._model.state), eye_deg=self._eye_deg,
         )  # fmt: skip
         return breaker_scene(Shown.of(state, self._exaggeration), options)

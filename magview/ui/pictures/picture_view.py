@@ -76,7 +76,6 @@ class PictureView(QGraphicsView):
         self._ground, self._ground_key = QPixmap(), tuple[object, ...]()
         self._texts: dict[str, tuple[QStaticText, int]] = {}
         self._texts_of_blocks: dict[str, QStaticText] = {}
-        self._widths: dict[str, float] = {}
         self._blocks: dict[tuple[str, int, int], QRectF] = {}
         self.setRenderHint(QPainter.RenderHint.Antialiasing)
         # Whoever changes the picture asks for one repaint; the scene's own requests would make it two.
@@ -170,13 +169,6 @@ class PictureView(QGraphicsView):
             kept = self._texts[words] = static, painter.fontMetrics().ascent()
         painter.drawStaticText(QPointF(x, base_line - kept[1]), kept[0])
 
-    def word_width(self, word: str) -> float:
-        """Width of a word that is written again and again [px]."""
-        width = self._widths.get(word)
-        if width is None:
-            width = self._widths[word] = QFontMetricsF(self.font()).horizontalAdvance(word)
-        return width
-
     def pixel(self, x_mm: float, y_mm: float) -> QPointF:
         """Where a point of the picture [mm, y up] stands [px], without rounding to whole pixels."""
         return self.viewportTransform().map(QPointF(x_mm, -y_mm))
@@ -228,7 +220,6 @@ class PictureView(QGraphicsView):
         if event.type() == QEvent.Type.FontChange:
             self._texts.clear()
             self._texts_of_blocks.clear()
-            self._widths.clear()
             self._blocks.clear()
             self._ground_key = ()
             self.fit()

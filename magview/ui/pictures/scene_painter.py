@@ -42,6 +42,7 @@ from magview.drawing.scene import (
     Turn,
     frame_of,
     glass_radius,
+    pieces_of,
 )
 from magview.drawing.shapes import Array, Point, hatching
 from magview.ui.kit.theme import Theme
@@ -219,9 +220,8 @@ class ScenePainter:
 
     def paint_part(self, painter: QPainter, scene: Scene, part: str, frame: Frame) -> None:
         """Paint one part again, alone, with a bold outline."""
-        for group in scene.groups:
-            pieces = tuple(piece for piece in group.pieces if piece.part == part)
-            self._paint_group(painter, replace(group, pieces=pieces), frame, part)
+        for group, piece in pieces_of(scene, part):
+            self._paint_group(painter, replace(group, pieces=(piece,)), frame, part)
 
     def path_of(self, piece: Piece) -> QPainterPath:
         """A piece's outline, kept as long as the piece is."""
