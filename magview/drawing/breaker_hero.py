@@ -275,7 +275,7 @@ def _to_scale(shown: Shown, layout: BreakerLayout) -> str:
     if layout.arms.plain:
         return tr("lift to scale; arm and heel plain")
     if layout.timing.ratio != 1.0:
-        return tr("cam {ratio} turns a rotor turn", ratio=number(layout.timing.ratio, ".3g"))
+        return tr("cam {ratio:.3g} turns a rotor turn", ratio=layout.timing.ratio)
     return tr("to scale; ring outside: scheme")
 
 

@@ -84,12 +84,12 @@ def _corners() -> tuple[CornerWords, ...]:
 
 def _description(now: Pose, options: Options, tells: bool) -> str:
     if not tells:
-        return tr("Heel and contacts, heights drawn {factor} times as large.", factor=number(FACTOR))
+        return tr("Heel and contacts, heights drawn {factor} times as large.", factor=FACTOR)
     if not now.gap_mm:
-        return tr("Heel and contacts, heights drawn {factor} times as large. Contacts closed.", factor=number(FACTOR))
+        return tr("Heel and contacts, heights drawn {factor} times as large. Contacts closed.", factor=FACTOR)
     return tr(
         "Heel and contacts, heights drawn {factor} times as large. The gap is {gap}.",
-        factor=number(FACTOR), gap=format_length(now.gap_mm, options.inches),
+        factor=FACTOR, gap=format_length(now.gap_mm, options.inches),
     )  # fmt: skip
 
 

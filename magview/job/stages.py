@@ -26,7 +26,7 @@ from magview.job.parts import (
 )
 from magview.spec.base import Model, Text
 from magview.spec.fields import Choices, Quantity, may_say
-from magview.spec.language import marked, number, tr
+from magview.spec.language import marked, tr
 
 Stroke = Annotated[
     Literal["intake", "compression", "power", "exhaust"],
@@ -152,8 +152,8 @@ class TrialRecord(Model):
             raise ValueError(
                 tr(
                     "the blade that passes is {low} mm; it must not be thicker than the one that does not, {high} mm",
-                    low=number(self.gap_low_mm, "g"),
-                    high=number(self.gap_high_mm, "g"),
+                    low=self.gap_low_mm,
+                    high=self.gap_high_mm,
                 )
             )
         return self

@@ -11,7 +11,7 @@ from magview.bench.state import Side
 from magview.physics.engine.timing_light import LampKind
 from magview.spec.base import Model, Text
 from magview.spec.fields import Choices, Quantity, may_say, said
-from magview.spec.language import marked, number, tr
+from magview.spec.language import marked, tr
 
 FaultKind = Literal[
     "opening",
@@ -201,8 +201,8 @@ class Fault(Model):
             raise ValueError(
                 tr(
                     "size is [{low}, {high}]; it must run upwards from 0 or more (way gives the sign)",
-                    low=number(low, "g"),
-                    high=number(high, "g"),
+                    low=low,
+                    high=high,
                 )
             )
         if self.sized:
@@ -212,8 +212,8 @@ class Fault(Model):
                     tr(
                         "size of {kind} ends at {high}; it must be above 0 and at most {most} ({unit})",
                         kind=self.kind,
-                        high=number(high, "g"),
-                        most=number(most, "g"),
+                        high=high,
+                        most=most,
                         unit=tr(unit),
                     )
                 )
@@ -222,8 +222,8 @@ class Fault(Model):
                     tr(
                         "size of {kind} is [{low}, {high}]; it must be whole numbers",
                         kind=self.kind,
-                        low=number(low, "g"),
-                        high=number(high, "g"),
+                        low=low,
+                        high=high,
                     )
                 )
         elif high != 0.0:

@@ -24,7 +24,7 @@ from magview.bench.timing import timing_plan
 from magview.bench.tooth_steps import ToothStep, far_apart, step_words, steps_between
 from magview.bench.words import direction_word, short_words, teeth_words
 from magview.physics.engine.coupling import Move, nearest_firings
-from magview.spec.language import format_angle, marked, number, tr, tr_n
+from magview.spec.language import format_angle, marked, tr, tr_n
 from magview.spec.magneto import Rotation
 from magview.ui.bench.look_first import LookFirst
 from magview.ui.kit.bench_model import BenchModel
@@ -121,7 +121,7 @@ class PlanBox(QGroupBox):
         elif not self._may_plan:
             self.verdict.setText(tr("The moves wait: read the lamp again, then plan from what it reads."))
         elif outside:
-            near = [f"{number(m.result_btdc_deg, 2)}°" for m in nearest_firings(self._moves)]
+            near = [format_angle(m.result_btdc_deg) for m in nearest_firings(self._moves)]
             self.verdict.setText(
                 tr(
                     "✗ Nothing reaches it within tolerance: {outside}. Nearest on either side: {first} or {second}.",

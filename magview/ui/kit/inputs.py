@@ -10,7 +10,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QGuiApplication, QValidator, QWheelEvent
 from PySide6.QtWidgets import QAbstractSpinBox, QComboBox, QDoubleSpinBox, QWidget
 
-from magview.spec.language import number, tr
+from magview.spec.language import format_angle, format_length, number, tr
 from magview.spec.parse import parse_angle_deg, parse_btdc_deg, parse_length_mm, parse_number
 from magview.spec.units import MM_PER_INCH
 from magview.ui.kit.look import Look
@@ -176,7 +176,7 @@ class AngleSpin(QuantitySpin):
 
     def textFromValue(self, value: float) -> str:
         """To a hundredth of a degree, with the sign."""
-        return f"{number(round(value, 2) + 0.0, '+.2f')}°"
+        return format_angle(value, signed=True)
 
 
 class BtdcSpin(AngleSpin):
@@ -207,7 +207,7 @@ class CrankSpin(AngleSpin):
 
     def textFromValue(self, value: float) -> str:
         """To a hundredth of a degree, with what the sign means."""
-        angle = f"{number(round(abs(value), 2) + 0.0, '.2f')}°"
+        angle = format_angle(abs(value))
         if round(value, 2) == 0:
             return angle
         return tr("{angle} before TDC", angle=angle) if value < 0 else tr("{angle} after TDC", angle=angle)
@@ -240,4 +240,4 @@ class LengthSpin(QuantitySpin):
         if not math.isfinite(value):
             return ""
         # Signs of units are the same in every language, and are read back.
-        return f"{number(value / MM_PER_INCH, 4)} in" if self._inches else f"{number(value, 3)} mm"
+        return format_length(value, self._inches)

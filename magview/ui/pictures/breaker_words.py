@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from magview.bench.state import BenchState
 from magview.bench.words import direction_word
-from magview.spec.language import format_angle, format_length, tr
+from magview.spec.language import format_angle, tr
 from magview.spec.magneto import Magneto
 from magview.ui.pictures.breaker_hands import HANDS
 
@@ -24,7 +24,7 @@ def description(state: BenchState, gap_mm: float | None, hand: str, mirrored: bo
         "rotor": format_angle(state.rotor_deg),
         "backplate": format_angle(state.backplate_deg, True),
         "screw": format_angle(state.screw_deg, True),
-        "contacts": tr("contacts closed") if gap_mm <= 0 else tr("contacts open {gap}", gap=format_length(gap_mm)),
+        "contacts": tr("contacts closed") if gap_mm <= 0 else tr("contacts open {gap:length}", gap=gap_mm),
     }
     stands = (
         tr(
