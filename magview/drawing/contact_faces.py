@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Literal
+from typing import Literal, get_args
 
 import numpy as np
 
@@ -11,6 +11,11 @@ from magview.drawing.scene import Corner, Glass, Group, Piece, Scene, Style
 from magview.drawing.shapes import Array, circle, polar
 
 Grade = Literal["frosted", "light", "mound", "pit"]
+
+
+def faces_grade(faces: str) -> Grade | None:
+    """The grade that faces are drawn in; None for faces that are new or dressed flat."""
+    return next((grade for grade in get_args(Grade) if grade == faces), None)
 
 
 def pip_outline(layout: BreakerLayout, height_mm: float) -> Array:

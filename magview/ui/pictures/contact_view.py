@@ -15,6 +15,7 @@ from magview.drawing.contact_faces import Grade
 from magview.drawing.contacts_closeup import closeup_scene
 from magview.drawing.scene import Frame, Options, Scene, frame_of
 from magview.spec.language import tr
+from magview.spec.units import MM_PER_THOU
 from magview.ui.kit.look import Look
 from magview.ui.kit.pictured import Pictured
 from magview.ui.pictures.breaker_view import BreakerView
@@ -56,8 +57,16 @@ class ContactView(PictureView):
         self.show_state(self._model.state)
 
     def wheelEvent(self, event: QWheelEvent) -> None:
-        """The glass stays on the contacts: the wheel is not for it."""
-        event.ignore()
+        """Try the next thicker or thinner feeler blade; where numbers are hidden, none is tried here."""
+        if not self.numbers:
+            event.ignore()
+            return
+        step = MM_PER_THOU if self.look.inches else 0.01
+        tried = self.blade_mm if self.blade_mm is not None else self._model.state.magneto.gap_limits_mm[1]
+        nearest = round(tried / step) + (1 if event.angleDelta().y() > 0 else -1)
+        self.blade_mm = min(max(nearest, 1), 200) * step
+        self.viewport().update()
+        event.accept()
 
     @property
     def picture(self) -> Scene:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QSplitter
 
+from magview.drawing.contact_faces import faces_grade
 from magview.practice.screen_words import drawn_aside_deg, hidden_parts
 from magview.practice.state import Practice
 from magview.ui.kit.look import Look
@@ -56,6 +57,8 @@ class Pictures(QSplitter):
             for view in (self.breaker, self.contact, self.drive):
                 view.viewport().update()
         self.breaker.set_eye(practice.eye_deg)
+        if self._scales:  # afterwards the faces are shown as they were, looked at or not
+            self.contact.grade = faces_grade(practice.seat.faces)
         if self.on_engine:
             self.drive.set_marked(practice.seat.marked)
             self.drive.set_aside(drawn_aside_deg(practice))

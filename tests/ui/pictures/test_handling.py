@@ -302,6 +302,20 @@ def test_the_lens_is_held_by_a_key_and_makes_hands_ten_times_finer(open_window):
     assert model.state.rotor_deg - before == pytest.approx(20.0, abs=0.01)
 
 
+def test_the_wheel_tries_feeler_blades_until_one_goes(open_window):
+    window = open_window("seven-radial")
+    window.model.send(TurnRotor(28.0))
+    view, gap = window.contact, pose(window.model.state).gap_mm
+    tried = []
+    for _ in range(12):
+        QTest.wheelEvent(window.windowHandle(), QPointF(view.mapTo(window, QPoint(60, 60))), QPoint(0, -120))
+        (word,) = (w for w in view.picture.words if w.role == "planned")
+        tried.append((view.blade_mm, word.text))
+    assert [blade for blade, _ in tried] == pytest.approx([0.36 - 0.01 * n for n in range(1, 13)])
+    assert all(text.endswith("goes") == (blade <= gap) for blade, text in tried)
+    assert {text.split()[-1] for _, text in tried} == {"goes", "stops"}
+
+
 def test_what_the_pointer_is_over_is_lit_up_and_named(open_window):
     window = open_window("seven-radial")
     view = window.breaker
