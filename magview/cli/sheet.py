@@ -17,7 +17,7 @@ if TYPE_CHECKING:  # the other commands, and the window, do not wait for the job
 
 PASS, FAIL = 0, 1
 
-KINDS = ("magneto", "engine", "installation", "job", "exercise", "class", "handed-in")
+KINDS = ("magneto", "engine", "installation", "job", "exercise", "lesson", "class", "handed-in")
 
 
 def add_commands(commands: argparse._SubParsersAction[Any]) -> None:
@@ -59,7 +59,7 @@ _SIGNED = {
 
 def run_schema(arguments: argparse.Namespace) -> int:
     """Print a schema."""
-    if arguments.kind in ("exercise", "class", "handed-in"):
+    if arguments.kind in ("exercise", "lesson", "class", "handed-in"):
         from magview.classroom import schema as of_class
 
         sys.stdout.write(of_class.schema_text(arguments.kind))

@@ -80,3 +80,11 @@ def test_what_may_have_been_forgotten():
     assert advice(bare) == ["Nothing on the tray can prove “largest gap within its limits”."]
     only_gap = exercise.model_copy(update={"goals": tuple(g for g in exercise.goals if g.goal == "gap")})
     assert advice(only_gap) == ["No goal asks for “opens early or late”."]
+
+
+@pytest.mark.parametrize("path", sorted((resources() / "lessons").glob("*.json")), ids=lambda path: path.stem)
+def test_shipped_lessons_are_valid_by_the_published_schema(path):
+    data = json.loads(path.read_text(encoding="utf-8"))
+    check = validator("lesson")
+    assert list(check.iter_errors(data)) == []
+    assert not check.is_valid(data | {"unheard_of": 1})
