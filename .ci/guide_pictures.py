@@ -116,9 +116,9 @@ def practice(handed_in: bool) -> QPixmap:
     from magview.practice.attempt import Session
     from magview.practice.library import find_exercise
     from magview.ui.practice.model import AttemptModel
-    from magview.ui.practice.window import PracticeWindow
+    from magview.ui.practice.page import PracticePage
 
-    window = PracticeWindow(AttemptModel(Session(find_exercise("gap-wrong"), 1)), LIGHT)
+    window = PracticePage(AttemptModel(Session(find_exercise("gap-wrong"), 1)), LIGHT)
     window.resize(1280, 720)
     window.show()
     for act in (LayStraightedge(True), Sight(0.0), ConnectLamp(True), TurnUntil("lamp"), TurnUntil("widest")):
@@ -144,7 +144,7 @@ def job_window() -> QPixmap:
     with tempfile.TemporaryDirectory() as folder:
         path = Path(folder) / "left-magneto.json"
         shutil.copy(job_path("seven-radial-left"), path)
-        sheet = window.jobs.open_path(path)
+        sheet = window.work.open_path(path)
         assert sheet is not None
         sheet.resize(1280, 720)
         sheet.show_page("internal_timing")
@@ -158,7 +158,7 @@ def own_window() -> QPixmap:
     window = bench()
     window.draft_own()
     settle()
-    own = window.own.window
+    own = window.own.page
     assert own is not None
     own.resize(1280, 720)
     own.bases.setCurrentIndex(next(i for i in range(own.bases.count()) if own.bases.itemData(i) == "seven-radial"))
@@ -174,7 +174,7 @@ def class_set() -> QPixmap:
     window = bench()
     window.open_class("make")
     settle()
-    maker = window.classes.windows["make"]
+    maker = window.classes.pages["make"]
     for name in ("measure-the-gap", "gap-wrong", "switch-lead"):
         maker.fields.add_exercise(find_exercise(name))
     maker.resize(1280, 640)

@@ -105,7 +105,7 @@ def take(target: Path, installation: str, width: int, height: int, theme: str, s
             app.processEvents()
     app.processEvents()
     if stage == "projector":
-        window.project(True)
+        window.look.line_factor = PROJECTED
         window.breaker.set_exaggeration(5.0)
     elif stage == "text":
         window.menus.text_actions.actions()[-1].trigger()
@@ -123,7 +123,7 @@ def take(target: Path, installation: str, width: int, height: int, theme: str, s
     shown: QWidget = window
     if stage == "job":
         window.open_shipped_job()
-        (sheet,) = window.jobs.windows
+        (sheet,) = window.work.sheets
         sheet.resize(window.size())
         sheet.contents.list.setCurrentRow(1 + list(STAGES).index("as_found"))
         shown = sheet
@@ -141,12 +141,12 @@ def take_practice(target: Path, exercise: str, width: int, height: int, theme: s
     from magview.ui.kit.style import Outlined
     from magview.ui.kit.theme import THEMES, colours
     from magview.ui.practice.model import AttemptModel
-    from magview.ui.practice.window import PracticeWindow
+    from magview.ui.practice.page import PracticePage
 
     app = QApplication([])
     app.setStyle(Outlined())
     colours(THEMES[theme])
-    window = PracticeWindow(AttemptModel(Session(find_exercise(exercise), 1)), THEMES[theme])
+    window = PracticePage(AttemptModel(Session(find_exercise(exercise), 1)), THEMES[theme])
     window.resize(width, height)
     window.show()
     for act in (LayStraightedge(True), Sight(0.0), ConnectLamp(True), TurnUntil("lamp"), TurnUntil("widest")):

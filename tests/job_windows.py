@@ -11,39 +11,36 @@ import pytest
 from tests.magnetos import on_the_published_coupling
 
 if TYPE_CHECKING:
-    from magview.ui.work.window import JobWindow
+    from magview.ui.work.sheet_page import JobPage
 
 
 @pytest.fixture
-def open_job(open_window, qtbot, tmp_path) -> Iterator[Callable[..., JobWindow]]:
-    """Open a new job sheet beside the main window, or the one in a file; all are closed afterwards."""
-    from PySide6.QtCore import QEvent
-    from PySide6.QtWidgets import QApplication
-
+def open_job(open_window, qtbot, tmp_path) -> Iterator[Callable[..., JobPage]]:
+    """Open a new job sheet in the main window, or the one in a file; all are closed afterwards."""
     mains = []
 
-    def open_on(name: str = "", path: Path | None = None, size=(1280, 720)) -> JobWindow:
+    def open_on(name: str = "", path: Path | None = None, size=(1280, 720)) -> JobPage:
         main = mains[-1] if mains else open_window(name or on_the_published_coupling())
         mains.append(main)
         target = path or tmp_path / "a-job.json"
-        window = main.jobs.open_path(target) if target.exists() else main.jobs.new(target)
-        assert window is not None
-        window.resize(*size)
-        front(qtbot, window)
-        return window
+        page = main.work.open_path(target) if target.exists() else main.work.new(target)
+        assert page is not None
+        main.resize(*size)
+        front(qtbot, page)
+        return page
 
     yield open_on
-    for window in mains[-1].jobs.windows if mains else []:
-        window.discard()
-        window.deleteLater()
+    for page in mains[-1].work.sheets if mains else []:
+        page.discard()
     mains.clear()
-    QApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete.value)
 
 
-def front(qtbot, window) -> None:
-    """Bring a window to the front, as a click on it does."""
+def front(qtbot, page) -> None:
+    """Bring a page to the front, as a click on it in the list of what is under way does."""
+    window = page.window()
+    window.places.work.go_on_with(page)
     window.activateWindow()
-    qtbot.waitUntil(window.isActiveWindow)
+    qtbot.waitUntil(lambda: window.isActiveWindow() and page.isVisible())
 
 
 def choose_page(window, name: str) -> None:
@@ -61,7 +58,7 @@ def choose_page(window, name: str) -> None:
 def form_of(window, part: str):
     """The entries of a part, its page in front."""
     from magview.job.sheet import STAGES
-    from magview.ui.work.window import END, HEAD
+    from magview.ui.work.sheet_page import END, HEAD
 
     name = part if part in STAGES else END if part == "next_check" else HEAD
     if window.page_name != name:

@@ -10,50 +10,46 @@ import pytest
 
 if TYPE_CHECKING:
     from magview.practice.state import Practice
-    from magview.ui.practice.window import PracticeWindow
+    from magview.ui.practice.page import PracticePage
 
 
 @pytest.fixture
-def open_practice(qtbot, open_window) -> Iterator[Callable[..., PracticeWindow]]:
-    """Open a shipped exercise or lesson from the main window; a second passes with each look at the clock."""
+def open_practice(qtbot, open_window) -> Iterator[Callable[..., PracticePage]]:
+    """Open a shipped exercise or lesson in the main window; a second passes with each look at the clock."""
     from itertools import count
 
     from PySide6.QtCore import QTimer
-    from PySide6.QtWidgets import QStatusBar
+    from shiboken6 import isValid
 
     from magview.practice.attempt import Session
     from magview.practice.lesson import start_lesson
     from magview.practice.library import find_exercise, find_lesson, shipped_lessons
-    from magview.ui.kit.look import Look
-    from magview.ui.kit.theme import LIGHT
+    from magview.ui.learn.page import LessonPage
     from magview.ui.practice.model import AttemptModel, LessonModel
-    from magview.ui.practice.window import PracticeWindow
+    from magview.ui.practice.page import PracticePage
 
-    opened: list[PracticeWindow] = []
+    opened: list[PracticePage] = []
 
-    def open_on(name: str, seed: int = 3, size: tuple[int, int] = (1280, 720), keeper=None) -> PracticeWindow:
+    def open_on(name: str, seed: int = 3, size: tuple[int, int] = (1280, 720), keeper=None) -> PracticePage:
+        main = open_window(size=size)
         if name in shipped_lessons():
-            model = LessonModel(start_lesson(find_lesson(name)))
+            page = LessonPage(LessonModel(start_lesson(find_lesson(name))), main.look)
+            main.learn.show_page(page)
         else:
             model = AttemptModel(Session(find_exercise(name), seed, "A. Trainee"), count(1).__next__)
-        window = PracticeWindow(model, Look(LIGHT), keeper)
-        window.resize(*size)
-        window.show()
-        window.activateWindow()
-        qtbot.waitUntil(window.isActiveWindow)
-        opened.append(window)
-        return window
+            page = PracticePage(model, main.look, keeper)
+            main.practice.show_page(page)
+        qtbot.waitUntil(page.isVisible)
+        opened.append(page)
+        return page
 
     yield open_on
-    for window in opened:
-        window.discard()
-    timers = [
-        t for w in opened for t in w.findChildren(QTimer) if t.isActive() and not isinstance(t.parent(), QStatusBar)
-    ]
-    for window in opened:
-        window.deleteLater()
+    timers = []
+    for page in filter(isValid, opened):
+        page.halt()
+        timers += [t for t in page.findChildren(QTimer) if t.isActive()]
     opened.clear()
-    assert not timers, "a window left a timer running"
+    assert not timers, "a page left a timer running"
 
 
 NUMBER = re.compile(r"\d+(?:[.,]\d+)?")
@@ -61,17 +57,21 @@ SVG_WORDS = re.compile(r"<(?:text|title|desc)[^>]*>(.*?)</(?:text|title|desc)>",
 
 
 def said_by(window) -> list[str]:
-    """Every text of a window: widgets' words and tips, items of lists and tables, the accessible tree, titles."""
+    """Every text of a page: widgets' words and tips, items of lists and tables, the accessible tree, titles; and
+    what the window round it says of it."""
     from PySide6.QtGui import QAccessible, QAction
     from PySide6.QtWidgets import QWidget
 
     texts: list[str] = []
-    for widget in [window, *window.findChildren(QWidget)]:
+    main = window.window()
+    round_it = [main.statusBar(), main.bar, *main.bar.findChildren(QWidget)]
+    texts.append(main.windowTitle())
+    for widget in [window, *window.findChildren(QWidget), *round_it]:
         texts += [
             widget.toolTip(), widget.whatsThis(), widget.statusTip(), widget.windowTitle(),
             widget.accessibleName(), widget.accessibleDescription(), *_words_of(widget),
         ]  # fmt: skip
-    for action in window.findChildren(QAction):
+    for action in [*window.findChildren(QAction), *main.menuBar().actions()]:
         texts += [action.text(), action.toolTip(), action.statusTip()]
     _walk(QAccessible.queryAccessibleInterface(window), texts)
     return [t for t in texts if t]

@@ -4,16 +4,69 @@ from __future__ import annotations
 
 import gc
 from collections.abc import Callable, Iterator
-from typing import TYPE_CHECKING
+from functools import cache
+from typing import TYPE_CHECKING, Any
 
 import pytest
 
 if TYPE_CHECKING:
     from pytestqt.qtbot import QtBot
 
+    from magview.bench.state import BenchState
     from magview.spec.engine import Installation
     from magview.spec.magneto import Magneto
     from magview.ui.shell.window import MainWindow
+
+
+class Reached:
+    """What tests reach for by name in a window, wherever it is: the bench's page, its files, the places."""
+
+    def __init__(self, *parts: Callable[[], object]) -> None:
+        self._parts = parts
+
+    def __getattr__(self, name: str) -> Any:
+        for part in self._parts:
+            found = getattr(part(), name, None)
+            if found is not None:
+                return found
+        raise AttributeError(name)
+
+
+def main_window(state: BenchState, **given: object) -> MainWindow:
+    """A main window in light colours, whose bench and places can be reached through it."""
+    from magview.ui.kit.bench_model import BenchModel
+    from magview.ui.kit.look import Look
+    from magview.ui.kit.theme import LIGHT
+
+    return workbench()(BenchModel(state), Look(LIGHT), **given)
+
+
+@cache
+def workbench() -> type[MainWindow]:
+    """The class of such windows."""
+    from magview.ui.shell.window import MainWindow
+
+    class Workbench(MainWindow):
+        """The program's window."""
+
+        def __getattr__(self, name: str) -> Any:
+            if name.startswith("__") or "places" not in self.__dict__:
+                raise AttributeError(name)
+            page = self.places.bench.page
+            if name == "menus":
+                return Reached(lambda: page.menus, lambda: self.common)
+            return getattr(
+                Reached(
+                    lambda: page,
+                    lambda: page.files,
+                    lambda: self.places,
+                    lambda: self.places.bench,
+                    lambda: self.common,
+                ),
+                name,
+            )
+
+    return Workbench
 
 
 @pytest.fixture
@@ -24,10 +77,6 @@ def open_window(qtbot: QtBot) -> Iterator[Callable[..., MainWindow]]:
 
     from magview.bench.placing import new_bench
     from magview.spec.library import find_installation, find_magneto, shipped_names
-    from magview.ui.kit.bench_model import BenchModel
-    from magview.ui.kit.look import Look
-    from magview.ui.kit.theme import LIGHT
-    from magview.ui.shell.window import MainWindow
 
     opened: list[MainWindow] = []
 
@@ -38,10 +87,10 @@ def open_window(qtbot: QtBot) -> Iterator[Callable[..., MainWindow]]:
             item = find_installation(name) if name in shipped_names("installations") else find_magneto(name)
         else:
             item = name
-        window = MainWindow(BenchModel(new_bench(item)), Look(LIGHT))
+        window = main_window(new_bench(item))
         window.resize(*size)
         window.furnish()
-        window.plots.wait()
+        window.bench_page.plots.wait()
         window.show()
         qtbot.waitUntil(window.isVisible)
         window.activateWindow()
@@ -55,6 +104,8 @@ def open_window(qtbot: QtBot) -> Iterator[Callable[..., MainWindow]]:
         t for w in opened for t in w.findChildren(QTimer) if t.isActive() and not isinstance(t.parent(), QStatusBar)
     ]
     for window in opened:
+        for page in window.places.open_pages:
+            page.discard()
         window.close()
         window.deleteLater()
     opened.clear()

@@ -1,11 +1,14 @@
-"""Pages of the guide for the parts of the windows, by the names of their classes."""
+"""Pages of the guide for the parts of the window, by the names of their classes."""
 
 from __future__ import annotations
 
 TOPICS = {
-    # Windows as a whole, where the part in front has no page of its own.
-    "MainWindow": "first-minutes",
-    "PracticeWindow": "practice",
+    # Pages as a whole, where the part in front has no page of its own.
+    "BenchPage": "first-minutes",
+    "StartPage": "first-minutes",
+    "HomePage": "first-minutes",
+    "PracticePage": "practice",
+    "LessonPage": "practice#lessons",
     # The bench.
     "BreakerView": "pictures#breaker-end",
     "ContactView": "pictures#why-the-contacts-part",
@@ -42,11 +45,11 @@ TOPICS = {
     "DebriefView": "practice#the-debrief",
     "Choice": "practice",
     # The job sheet, files of one's own, the class.
-    "JobWindow": "job-sheet",
-    "OwnWindow": "own-magneto#field-by-field-guided",
+    "JobPage": "job-sheet",
+    "OwnPage": "own-magneto#field-by-field-guided",
     "ClassDesk": "instructor#the-pupils-side",
     "ClassMaker": "instructor#one-code-for-all",
-    "GatherWindow": "instructor#gather",
+    "GatherPage": "instructor#gather",
     "ExerciseEditor": "instructor#exercises-of-your-own",
     "PaperDialog": "instructor#on-paper",
     "ReportDialog": "troubleshooting#something-in-the-program-itself-goes-wrong",

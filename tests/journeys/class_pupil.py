@@ -43,15 +43,15 @@ def main(code: str, name: str, folder: str, home: str) -> None:
     wait(main_window.isVisible)
     menu = next(m for m in main_window.menuBar().actions() if "ractice" in m.text()).menu()
     next(a for a in menu.actions() if "oin a class" in a.text()).trigger()
-    desk = main_window.classes.windows["join"]
+    desk = main_window.classes.pages["join"]
     wait(desk.isActiveWindow)
     for field, words in ((desk.code, code), (desk.name.lineEdit(), name), (desk.folder, folder)):
         field.setFocus()
         field.selectAll()
         QTest.keyClicks(field, words)
     click(desk.start)
-    wait(lambda: main_window.practice.windows)
-    window = main_window.practice.windows[0]
+    wait(lambda: main_window.practice.attempts)
+    window = main_window.practice.attempts[0]
     wait(window.isActiveWindow)
     WindowTrainee(window).work()
     wait(lambda: not main_window.classes.courier.busy)
@@ -59,7 +59,7 @@ def main(code: str, name: str, folder: str, home: str) -> None:
     assert "Handed in" in desk.exercises.words(0, 1), desk.exercises.words(0, 1)
     window.close()
     main_window.close()
-    wait(lambda: not main_window.practice.windows and not main_window.classes.windows)
+    wait(lambda: not main_window.practice.attempts and not main_window.classes.pages)
     sys.stdout.write("handed in\n")
     sys.stdout.flush()
     os._exit(0)  # no teardown of a test's windows is tried here

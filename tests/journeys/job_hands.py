@@ -10,12 +10,13 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from magview.spec.engine import Installation
-from magview.ui.shell.panes import PANELS
+from magview.ui.bench.panes import PANELS
 from magview.ui.shell.window import MainWindow
+from magview.ui.work.sheet_page import JobPage
 from magview.ui.work.sources import FEEDS
-from magview.ui.work.window import JobWindow
 from tests.hands import click
 from tests.job_windows import choose_page, press
+from tests.windows import workbench
 
 
 def wait_for(condition) -> None:
@@ -33,8 +34,8 @@ class Mechanic:
         self.main = main
 
     @property
-    def sheet(self) -> JobWindow:
-        return self.main.jobs.windows[-1]
+    def sheet(self) -> JobPage:
+        return self.main.work.sheets[-1]
 
     def at_bench(self) -> None:
         self._front(self.main)
@@ -106,7 +107,7 @@ def open_bench(installation: Installation) -> MainWindow:
     from magview.ui.kit.look import Look
     from magview.ui.kit.theme import LIGHT
 
-    main = MainWindow(BenchModel(new_bench(installation)), Look(LIGHT))
+    main = workbench()(BenchModel(new_bench(installation)), Look(LIGHT))
     main.furnish()
     main.show()
     Mechanic(main).at_bench()

@@ -15,7 +15,7 @@ from PySide6.QtWidgets import QApplication, QFileDialog, QInputDialog, QLineEdit
 from magview.job.checklists import checks  # noqa: E402, RUF100
 from magview.job.derived import lamp_should_read_deg  # noqa: E402, RUF100
 from magview.job.library import read_job  # noqa: E402, RUF100
-from magview.ui.work.window import END  # noqa: E402, RUF100
+from magview.ui.work.sheet_page import END  # noqa: E402, RUF100
 from tests.job_windows import choose_page, form_of, pick, press, tick, write  # noqa: E402, RUF100
 from tests.journeys.job_hands import Mechanic, chosen_file, open_bench, wait_for  # noqa: E402, RUF100
 from tests.magnetos import on_the_published_coupling  # noqa: E402, RUF100
@@ -132,7 +132,7 @@ def main() -> None:
     hands.menu(sheet, Qt.Key.Key_R, Qt.Key.Key_A)
     assert sheet.bar.said.text().startswith("✓ Printed"), sheet.bar.said.text()
     sheet.close()
-    wait_for(lambda: not hands.main.jobs.windows)
+    wait_for(lambda: not hands.main.work.sheets)
     hands.main.close()
     del app
 

@@ -22,9 +22,9 @@ def instructor(open_window, tmp_path, qtbot):
     window = open_window()
     window._classes = ClassRoom(window, tmp_path / "instructor")  # noqa: SLF001
     yield window
-    for practice in list(window.practice.windows):
+    for practice in list(window.practice.attempts):
         practice.discard()
-    for opened in list(window.classes.windows.values()):
+    for opened in list(window.classes.pages.values()):
         opened.close()
 
 
@@ -40,7 +40,7 @@ def test_a_class_from_the_code_to_who_needs_help(instructor, tmp_path, qtbot):
 
     # The instructor picks an exercise, wants a fault for each, and has a list of two.
     menu_entry(instructor, "ake a class set").trigger()
-    maker = instructor.classes.windows["make"]
+    maker = instructor.classes.pages["make"]
     qtbot.waitUntil(maker.isActiveWindow)
     there = maker.fields.shipped
     row = next(i for i in range(there.count()) if "carries along" in there.item(i).text())
@@ -72,7 +72,7 @@ def test_a_class_from_the_code_to_who_needs_help(instructor, tmp_path, qtbot):
 
     # The instructor gathers.
     menu_entry(instructor, "ather a class").trigger()
-    gather = instructor.classes.windows["gather"]
+    gather = instructor.classes.pages["gather"]
     qtbot.waitUntil(gather.isActiveWindow)
     gather.folder.setFocus()
     QTest.keyClicks(gather.folder, str(share))
@@ -95,7 +95,7 @@ def test_a_class_from_the_code_to_who_needs_help(instructor, tmp_path, qtbot):
     gather.tabs.setCurrentWidget(gather.attempts)
     gather.attempts.choose(next(e for e in gather.summary.entries if e.result.key == "max"))
     click(gather.replay)
-    (replay,) = instructor.practice.windows
+    (replay,) = instructor.practice.attempts
     assert replay.debrief is not None
     assert replay.debrief.attempt.trainee in ("", "Max", "scripted trainee")
     assert "Not passed" in replay.debrief.verdict.text()

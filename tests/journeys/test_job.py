@@ -41,7 +41,7 @@ def test_a_job_from_the_first_caution_to_the_printed_signature(open_window, tmp_
     _set(hands)
     write(sheet, "internal_timing", "note", "Set twice.")
     sheet.close()
-    assert not main.jobs.windows
+    assert not main.work.sheets
     assert [n for n in STAGES if stage_of(read_job(path), n).state == "done"] == list(STAGES[:7])
 
     # The next day, another process.

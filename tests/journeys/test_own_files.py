@@ -66,7 +66,7 @@ def fill(own, answers):
 def test_own_magneto_engine_and_installation_made_opened_and_timed(open_window, qtbot, tmp_path):
     window = open_window("seven-radial-left")
     window.draft_own()
-    own = window.own.window
+    own = window.own.page
     own.activateWindow()
     qtbot.waitUntil(own.isActiveWindow)
     asked = fill(own, MAGNETO)

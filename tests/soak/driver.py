@@ -66,6 +66,7 @@ from magview.ui.kit.translation import LANGUAGES, speak
 from magview.ui.shell.app import return_large_blocks
 from magview.ui.shell.renewal import renewed
 from magview.ui.shell.window import MainWindow
+from tests.windows import workbench
 
 KEYS = [
     Qt.Key.Key_Left, Qt.Key.Key_Right, Qt.Key.Key_Up, Qt.Key.Key_Down, Qt.Key.Key_PageUp, Qt.Key.Key_PageDown,
@@ -165,7 +166,7 @@ class Soak:
         self._messages = qInstallMessageHandler(self._message)
 
     def _open(self, name: str) -> MainWindow:
-        window = MainWindow(BenchModel(new_bench(find_installation(name))), Look(LIGHT))
+        window = workbench()(BenchModel(new_bench(find_installation(name))), Look(LIGHT))
         window.show()
         window.furnish()
         window.plots.wait()
@@ -216,7 +217,7 @@ class Soak:
         """
         main = self.window
         known: list[QWidget | None] = [
-            main, *main.practice.windows, *main.jobs.windows, *main.classes.windows.values(), main.own.window,
+            main, *main.practice.attempts, *main.work.sheets, *main.classes.pages.values(), main.own.page,
             QApplication.activeWindow(),
         ]  # fmt: skip
         if not main.isVisible():

@@ -16,7 +16,7 @@ from magview.practice.attempt import Attempt
 from magview.spec.base import SpecError
 from magview.spec.language import tr
 from magview.ui.kit.worker import Progress, ShouldStop, Work, Worker
-from magview.ui.practice.window import PracticeWindow
+from magview.ui.practice.page import PracticePage
 
 RETRY_MS = 20_000
 """How often what waits is tried again."""
@@ -24,7 +24,7 @@ RETRY_MS = 20_000
 
 @dataclass(frozen=True)
 class Place:
-    """Which exercise of which set a practice window is at, for whom, and where it is handed in."""
+    """Which exercise of which set a practice page is at, for whom, and where it is handed in."""
 
     of: ClassSet
     number: int
@@ -45,7 +45,7 @@ class Courier(QObject):
     def __init__(self, outbox: Outbox, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self.outbox = outbox
-        self._errands: deque[tuple[Place | None, PracticeWindow | None, Work]] = deque()
+        self._errands: deque[tuple[Place | None, PracticePage | None, Work]] = deque()
         self._worker = Worker(self)
         self._worker.finished.connect(self._done)
         self._worker.failed.connect(self._not_done)
@@ -58,15 +58,15 @@ class Courier(QObject):
         """Whether something is being carried."""
         return bool(self._errands)
 
-    def hand_in(self, place: Place, attempt: Attempt, window: PracticeWindow | None = None) -> None:
-        """Hand in an attempt; `window` is told, and need not ask to save it. Raises SpecError for one that is not
+    def hand_in(self, place: Place, attempt: Attempt, page: PracticePage | None = None) -> None:
+        """Hand in an attempt; `page` is told, and need not ask to save it. Raises SpecError for one that is not
         finished."""
         name, text = prepare(place.of, place.number, place.pupil, attempt)
 
         def work(progress: Progress, should_stop: ShouldStop) -> Delivery:
             return self.outbox.hand_in(place.folder, name, text)
 
-        self._send(place, window, work)
+        self._send(place, page, work)
 
     def retry(self, folder: Path | None = None) -> None:
         """Try again what waits, in another folder if one is given."""
@@ -87,11 +87,11 @@ class Courier(QObject):
         self._errands.clear()
         for place, _, work in behind:
             if place is not None:
-                with contextlib.suppress(SpecError):  # nobody is left to be told; its window still holds it
+                with contextlib.suppress(SpecError):  # nobody is left to be told; its page still holds it
                     work(lambda share: None, lambda: False)
 
-    def _send(self, place: Place | None, window: PracticeWindow | None, work: Work) -> None:
-        self._errands.append((place, window, work))
+    def _send(self, place: Place | None, page: PracticePage | None, work: Work) -> None:
+        self._errands.append((place, page, work))
         if len(self._errands) == 1:
             self._worker.start(work)
 
@@ -101,12 +101,12 @@ class Courier(QObject):
             self._worker.start(self._errands[0][2])
 
     def _done(self, result: object) -> None:
-        place, window, _ = self._errands[0]
+        place, page, _ = self._errands[0]
         self._next()
         if isinstance(result, Delivery):
-            if window is not None:
-                window.kept_elsewhere()
-                window.say(delivery_words(result))
+            if page is not None:
+                page.kept_elsewhere()
+                page.say(delivery_words(result))
             if not result.delivered:
                 self._timer.start()
             self.arrived.emit(place, result)
@@ -118,29 +118,29 @@ class Courier(QObject):
             self.retried.emit(result)
 
     def _not_done(self, sentence: str) -> None:
-        place, window, _ = self._errands[0]
+        place, page, _ = self._errands[0]
         self._next()
-        if window is not None:
-            window.say(sentence)
+        if page is not None:
+            page.say(sentence)
         if place is not None:
             self.failed.emit(place, sentence)
 
-    def attach(self, place: Place, window: PracticeWindow) -> None:
-        """Hand in what a practice window does, as soon as it is handed in there."""
+    def attach(self, place: Place, page: PracticePage) -> None:
+        """Hand in what a practice page does, as soon as it is handed in there."""
 
         def acted(act: object, new: object, old: object) -> None:
-            if window.model.practice.handed_in:
-                self._take(place, window)
+            if page.model.practice.handed_in:
+                self._take(place, page)
 
-        window.model.acted.connect(acted)
+        page.model.acted.connect(acted)
 
-    def _take(self, place: Place, window: PracticeWindow) -> None:
-        attempt = window.attempt
+    def _take(self, place: Place, page: PracticePage) -> None:
+        attempt = page.attempt
         assert attempt is not None
         try:
-            self.hand_in(place, attempt, window)
+            self.hand_in(place, attempt, page)
         except SpecError as error:
-            window.say(str(error))
+            page.say(str(error))
             self.failed.emit(place, str(error))
 
 

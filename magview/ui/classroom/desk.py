@@ -24,25 +24,26 @@ from magview.spec.base import SpecError
 from magview.spec.formats import file_filter
 from magview.spec.language import tr
 from magview.ui.classroom.delivery import Place, delivery_words
-from magview.ui.classroom.room import ClassRoom
-from magview.ui.classroom.window import ClassWindow, push_button
+from magview.ui.classroom.kept import ClassKept
+from magview.ui.classroom.page import ClassPage, push_button
 from magview.ui.kit.asking import ask_folder
 from magview.ui.kit.table import Table
+from magview.ui.kit.look import Look
 from magview.ui.practice.controls import wrapped
 from magview.ui.practice.model import AttemptModel
-from magview.ui.practice.room import ATTEMPTS
-from magview.ui.practice.window import PracticeWindow
+from magview.ui.practice.page import PracticePage
+from magview.ui.practice.place import ATTEMPTS
 
 
-class ClassDesk(ClassWindow):
-    """Where a pupil begins. Exercises open in practice windows of their own."""
+class ClassDesk(ClassPage):
+    """Where a pupil begins. Exercises open on pages of their own beside it."""
 
-    def __init__(self, room: ClassRoom) -> None:
-        super().__init__(tr("Class"), room.main.look)
+    def __init__(self, room: ClassKept, look: Look) -> None:
+        super().__init__(tr("Class"), look)
         self.room = room
         self._set: ClassSet | None = None
         self._states: dict[int, str] = {}
-        self._open: dict[int, PracticeWindow] = {}
+        self._open: dict[int, PracticePage] = {}
         self._waiting: dict[str, int] = {}
         self._code_taken = ""
         self._build_form()
@@ -178,8 +179,8 @@ class ClassDesk(ClassWindow):
 
     # -------------------------------------------------------------- working
 
-    def begin(self) -> PracticeWindow | None:
-        """Begin the exercise that is chosen, or go back to its window."""
+    def begin(self) -> PracticePage | None:
+        """Begin the exercise that is chosen, or go back to its page."""
         self.read_code()
         of, number = self._set, self.exercises.chosen_row() + 1
         if of is None or number < 1:
@@ -194,20 +195,19 @@ class ClassDesk(ClassWindow):
         except SpecError as error:
             self.say(str(error))
             return None
-        window = self._standing(session.attempt.seed, number)
-        if window is None:
-            window = self.room.main.practice.begin(session.attempt.exercise, session.attempt.seed, place.pupil)
-        if window is None:
+        page = self._standing(session.attempt.seed, number)
+        if page is None:
+            page = self.room.practice.begin(session.attempt.exercise, session.attempt.seed, place.pupil)
+        if page is None:
             return None
-        if self._open.get(number) is not window:
-            self._open[number] = window
-            self.room.courier.attach(place, window)
-            window.closed.connect(self._window_closed)
+        if self._open.get(number) is not page:
+            self._open[number] = page
+            self.room.courier.attach(place, page)
+            page.closed.connect(self._page_closed)
         self.room.remember(pupil=place.pupil, folder=str(place.folder))
         self._mark(number, tr("under way"))
-        window.raise_()
-        window.activateWindow()
-        return window
+        self.room.practice.show_page(page)
+        return page
 
     def _place(self, of: ClassSet, number: int) -> Place | None:
         pupil, folder = one_line(self.name.currentText()), self.folder.text().strip()
@@ -221,22 +221,22 @@ class ClassDesk(ClassWindow):
             return None
         return Place(of, number, pupil, Path(folder).expanduser())
 
-    def _standing(self, seed: int, number: int) -> PracticeWindow | None:
-        """A window that is at this exercise already: opened here, or found again after a crash."""
+    def _standing(self, seed: int, number: int) -> PracticePage | None:
+        """A page that is at this exercise already: opened here, or found again after a crash."""
         if self._set is None:
             return None
         wanted = self._set.exercise(number)
-        for window in self.room.main.practice.windows:
-            model = window.model
+        for page in self.room.practice.attempts:
+            model = page.model
             if isinstance(model, AttemptModel) and not model.practice.handed_in:
                 attempt = model.session.attempt
                 if attempt.seed == seed and attempt.exercise == wanted:
-                    return window
+                    return page
         return None
 
-    def _window_closed(self, window: object) -> None:
+    def _page_closed(self, page: object) -> None:
         for number, one in list(self._open.items()):
-            if one is window:
+            if one is page:
                 del self._open[number]
                 if self._states.get(number) == tr("under way"):
                     self._mark(number, tr("closed without handing in"))

@@ -6,8 +6,7 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import Any
 
-from PySide6.QtCore import Qt, QTimer
-from PySide6.QtGui import QCloseEvent
+from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtWidgets import (
     QFormLayout,
     QHBoxLayout,
@@ -28,10 +27,11 @@ from magview.spec.files import read_bench_item, write_model
 from magview.spec.formats import ENDING, file_filter
 from magview.spec.language import tr
 from magview.ui.classroom.editor_fields import ExerciseFields
-from magview.ui.classroom.room import ClassRoom
-from magview.ui.classroom.window import ClassWindow, push_button
+from magview.ui.classroom.kept import ClassKept
+from magview.ui.classroom.page import ClassPage, push_button
 from magview.ui.kit.asking import ACCEPT, DESTROY, REJECT, ask, ask_save
 from magview.ui.kit.inputs import QuietCombo
+from magview.ui.kit.look import Look
 from magview.ui.kit.style import tint
 from magview.ui.practice.controls import wrapped
 
@@ -39,11 +39,14 @@ _SOON_MS = 250
 """Typing is not interrupted by looking at every letter."""
 
 
-class ExerciseEditor(ClassWindow):
+class ExerciseEditor(ClassPage):
     """One exercise. What is not valid yet is said in one sentence and cannot be saved."""
 
-    def __init__(self, room: ClassRoom) -> None:
-        super().__init__(tr("Exercise editor"), room.main.look)
+    for_the_set = Signal(object)
+    """Put this exercise at the end of the class's set."""
+
+    def __init__(self, room: ClassKept, look: Look) -> None:
+        super().__init__(tr("Exercise editor"), look)
         self.room = room
         self.exercise: Exercise | None = None
         """What the fields say; None while they say nothing valid."""
@@ -52,7 +55,7 @@ class ExerciseEditor(ClassWindow):
         self._soon.setSingleShot(True)
         self._soon.setInterval(_SOON_MS)
         self._soon.timeout.connect(self.check)
-        self.look.changed.connect(self._colour)
+        look.changed.connect(self._colour)
         split = QSplitter(Qt.Orientation.Horizontal)
         self.fields = ExerciseFields()
         self.fields.changed.connect(self._look_soon)
@@ -176,11 +179,7 @@ class ExerciseEditor(ClassWindow):
             go_on()
 
     def _ask_bench(self) -> None:
-        self.ask_file(
-            tr("Magneto or installation"),
-            file_filter(tr("Magnetos and installations")),
-            self.open_bench,
-        )
+        self.ask_file(tr("Magneto or installation"), file_filter(tr("Magnetos and installations")), self.open_bench)
 
     def open_bench(self, path: Path) -> None:
         """Put a file's magneto or installation into the exercise, or say why not."""
@@ -213,16 +212,12 @@ class ExerciseEditor(ClassWindow):
     def _to_set(self) -> None:
         self.check()
         if self.exercise is not None:
-            from magview.ui.classroom.maker import ClassMaker
-
-            maker = self.room.open("make")
-            assert isinstance(maker, ClassMaker)
-            maker.fields.add_exercise(self.exercise)
+            self.for_the_set.emit(self.exercise)
 
     def _try(self) -> None:
         self.check()
         if self.exercise is not None:
-            self.room.main.practice.begin(self.exercise, self.seed.value())
+            self.room.practice.begin(self.exercise, self.seed.value())
 
     # -------------------------------------------------------------- closing
 
@@ -231,13 +226,12 @@ class ExerciseEditor(ClassWindow):
         """Whether the fields hold work that is in no file."""
         return self.fields.data() != self._saved
 
-    def closeEvent(self, event: QCloseEvent) -> None:
+    def may_close(self) -> bool:
         """Work that is nowhere else is not lost by a click."""
         if self.unsaved:
-            event.ignore()
             self._ask_unsaved(self.discard)
-            return
-        super().closeEvent(event)
+            return False
+        return True
 
     def discard(self) -> None:
         """Close and keep nothing."""

@@ -15,7 +15,7 @@ from magview.spec.language import tr
 from magview.spec.library import find_installation, find_magneto, shipped_names
 from magview.spec.magneto import Magneto
 from magview.ui.classroom.editor_rows import FormList, StoryForm
-from magview.ui.classroom.window import push_button
+from magview.ui.classroom.page import push_button
 from magview.ui.kit.inputs import QuietCombo
 from magview.ui.kit.model_form import ModelForm
 

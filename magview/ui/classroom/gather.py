@@ -36,13 +36,14 @@ from magview.spec.base import SpecError
 from magview.spec.files import read_json, write_text
 from magview.spec.formats import file_filter
 from magview.spec.language import marked, tr
-from magview.ui.classroom.room import ClassRoom
-from magview.ui.classroom.window import ClassWindow, push_button
+from magview.ui.classroom.kept import ClassKept
+from magview.ui.classroom.page import ClassPage, push_button
 from magview.ui.kit.asking import ask_folder, ask_open, ask_save
+from magview.ui.kit.look import Look
 from magview.ui.kit.table import Table
 from magview.ui.kit.worker import Progress, ShouldStop, Worker
 from magview.ui.practice.controls import wrapped
-from magview.ui.practice.window import PracticeWindow
+from magview.ui.practice.page import PracticePage
 
 LOOK_MS = 5_000
 """How often a folder is looked at again: a network's folder does not say when something arrives."""
@@ -53,11 +54,11 @@ BELIEVED = marked(
 )
 
 
-class GatherWindow(ClassWindow):
+class GatherPage(ClassPage):
     """Pupils, attempts, steps, errors and plots of one folder."""
 
-    def __init__(self, room: ClassRoom) -> None:
-        super().__init__(tr("Class gathered"), room.main.look)
+    def __init__(self, room: ClassKept, look: Look) -> None:
+        super().__init__(tr("Class gathered"), look)
         self.room = room
         self.summary: Summary | None = None
         self._set: ClassSet | None = room.set
@@ -282,13 +283,13 @@ class GatherWindow(ClassWindow):
             self.tabs.setCurrentWidget(self.attempts)
             self.say(tr("Choose an attempt first"))
 
-    def open_replay(self, result: Result) -> PracticeWindow | None:
+    def open_replay(self, result: Result) -> PracticePage | None:
         """The debrief of one attempt, with its replay."""
         if result.state is not State.MARKED or self._folder is None:
             self.say(result.why or tr("there is nothing to replay"))
             return None
         try:
-            return self.room.main.practice.go_on(attempt_in(read_json(self._folder / result.file), result.file))
+            return self.room.practice.go_on(attempt_in(read_json(self._folder / result.file), result.file))
         except SpecError as error:
             self.say(str(error))
             return None

@@ -17,10 +17,11 @@ from magview.spec.base import SpecError
 from magview.spec.files import write_text
 from magview.spec.formats import ENDING, file_filter
 from magview.spec.language import tr
+from magview.ui.classroom.kept import ClassKept
 from magview.ui.classroom.maker_fields import SetFields
-from magview.ui.classroom.room import ClassRoom
-from magview.ui.classroom.window import ClassWindow, push_button
+from magview.ui.classroom.page import ClassPage, push_button
 from magview.ui.kit.asking import ask_save
+from magview.ui.kit.look import Look
 from magview.ui.kit.table import Table
 from magview.ui.kit.worker import Progress, ShouldStop, Worker
 from magview.ui.practice.controls import wrapped
@@ -29,11 +30,11 @@ _CODE_SIZE = 2.2
 """The code's type against the window's."""
 
 
-class ClassMaker(ClassWindow):
+class ClassMaker(ClassPage):
     """Everything in it makes one set; its code follows each change."""
 
-    def __init__(self, room: ClassRoom) -> None:
-        super().__init__(tr("Class set"), room.main.look)
+    def __init__(self, room: ClassKept, look: Look) -> None:
+        super().__init__(tr("Class set"), look)
         self.room = room
         self._worker = Worker(self)
         self._worker.finished.connect(self._key_made)
@@ -110,10 +111,10 @@ class ClassMaker(ClassWindow):
             self.say(str(error))
 
     def _edit(self) -> None:
-        self.room.open("editor")
+        self.page_wanted.emit("editor")
 
     def _gather(self) -> None:
-        self.room.open("gather")
+        self.page_wanted.emit("gather")
 
     # -------------------------------------------------------------- the set
 

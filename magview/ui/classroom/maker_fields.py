@@ -22,7 +22,7 @@ from magview.practice.library import find_exercise, shipped_exercises
 from magview.practice.story import story
 from magview.spec.base import SpecError
 from magview.spec.language import tr
-from magview.ui.classroom.window import push_button
+from magview.ui.classroom.page import push_button
 from magview.ui.kit.model_form import ModelForm
 from magview.ui.practice.controls import wrapped
 

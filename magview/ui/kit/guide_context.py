@@ -1,28 +1,14 @@
-"""The guide opened from anywhere: at the page about what has the keyboard, or is in front."""
+"""Which page of the guide is about what has the keyboard, or is in front."""
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QApplication, QScrollArea, QStackedWidget, QTabWidget, QWidget
+from PySide6.QtWidgets import QScrollArea, QStackedWidget, QTabWidget, QWidget
 
 from magview.guide.topics import TOPICS
-from magview.ui.guide.window import GuideWindow
-
-
-def open_guide(owner: QWidget, address: str | None = None) -> GuideWindow:
-    """Show the one guide window there is, at an address or at what `owner` shows."""
-    address = topic_of(owner) if address is None else address
-    shown = (w for w in QApplication.topLevelWidgets() if isinstance(w, GuideWindow) and w.isVisible())
-    window = next(shown, None) or GuideWindow()
-    window.go_to(address)
-    window.belongs_to(owner.window())
-    window.show()
-    window.raise_()
-    window.activateWindow()
-    return window
 
 
 def topic_of(owner: QWidget) -> str:
-    """The page about the part of a window that has the keyboard, else about what is in front of it."""
+    """The page about the part of a page or window that has the keyboard, else about what is in front of it."""
     widget: QWidget | None = owner.focusWidget()
     while widget is not None and widget is not owner:
         found = _topic(widget)

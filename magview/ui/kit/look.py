@@ -7,6 +7,9 @@ from PySide6.QtCore import QObject, Signal
 from magview.spec.language import lengths_in
 from magview.ui.kit.theme import Theme, system_theme
 
+PROJECTED = 1.6
+"""Type and lines on a projector, against the desk."""
+
 
 class Look(QObject):
     """One for the whole program, made by the application and passed in. Widgets read it and follow `changed`."""

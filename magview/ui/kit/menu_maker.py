@@ -1,4 +1,4 @@
-"""Entries of menus, for every window that has a menu bar."""
+"""Menus and their entries, for pages and windows."""
 
 from __future__ import annotations
 
@@ -6,9 +6,9 @@ from collections.abc import Callable
 
 from PySide6.QtCore import QObject
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
-from PySide6.QtWidgets import QMainWindow, QMenu
+from PySide6.QtWidgets import QMenu, QWidget
 
-from magview.spec.language import marked, tr
+from magview.spec.language import marked
 
 TEXT_SIZES = (100, 125, 150, 200)
 """Shares of the desktop's own size of type [%]."""
@@ -22,11 +22,20 @@ COLOURS = {
 
 
 class MenuMaker(QObject):
-    """Builds entries for a window."""
+    """Builds menus for a page or a window."""
 
-    def __init__(self, window: QMainWindow) -> None:
-        super().__init__(window)
-        self.window = window
+    def __init__(self, owner: QWidget) -> None:
+        super().__init__(owner)
+        self._owner = owner
+        self.made: list[QMenu] = []
+        """The menus, in the order of the menu bar."""
+
+    def menu(self, title: str, name: str = "") -> QMenu:
+        """A menu of the menu bar; `name` tells one that several pages have."""
+        menu = QMenu(title, self._owner)
+        menu.setObjectName(name)
+        self.made.append(menu)
+        return menu
 
     def act(
         self,
@@ -36,22 +45,13 @@ class MenuMaker(QObject):
         key: QKeySequence | QKeySequence.StandardKey | None,
     ) -> QAction:
         """An entry of a menu."""
-        action = QAction(text, self.window)
+        action = QAction(text, self._owner)
         if key is not None:
             action.setShortcut(key)
         if slot is not None:
             action.triggered.connect(slot)
         menu.addAction(action)
         return action
-
-    def guide(self, menu: QMenu) -> QAction:
-        """F1: the guide, at the page about what this window shows."""
-        return self.act(menu, tr("&Guide"), self._open_guide, QKeySequence.StandardKey.HelpContents)
-
-    def _open_guide(self) -> None:
-        from magview.ui.kit.guide_context import open_guide
-
-        open_guide(self.window)
 
     def check(
         self, menu: QMenu, text: str, slot: Callable[[bool], object], on: bool, key: QKeySequence | None
@@ -67,7 +67,7 @@ class MenuMaker(QObject):
         self, menu: QMenu, options: list[tuple[str, object]], chosen: object, slot: Callable[[QAction], object]
     ) -> QActionGroup:
         """Entries of which one is chosen; each holds its data."""
-        group = QActionGroup(self.window)
+        group = QActionGroup(self._owner)
         for text, data in options:
             action = self.act(menu, text, None, None)
             action.setCheckable(True)

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from functools import partial
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Protocol
 
 from PySide6.QtCore import QObject, Qt, Signal
-from PySide6.QtWidgets import QMessageBox
+from PySide6.QtWidgets import QMessageBox, QWidget
 
 from magview.bench.placing import new_bench
 from magview.bench.state import BenchState
@@ -21,11 +21,11 @@ from magview.spec.engine import Engine, Installation
 from magview.spec.formats import ENDING, file_filter, with_ending
 from magview.spec.language import tr
 from magview.ui.kit.asking import DESTROY, REJECT, ask, ask_open, ask_save, refuse
+from magview.ui.kit.look import Look
 from magview.ui.own.model import OwnModel
 
 if TYPE_CHECKING:
     from magview.ui.own.lift_dialog import LiftDialog
-    from magview.ui.own.window import OwnWindow
 
 _TABLES = "(*.csv *.tsv *.txt)"
 _NAMES: dict[Kind, str] = {
@@ -35,23 +35,33 @@ _NAMES: dict[Kind, str] = {
 }
 
 
+class Editing(Protocol):
+    """What is asked of the editor."""
+
+    def commit(self) -> None:
+        """What is being typed counts now."""
+
+    def show_kind(self, kind: Kind) -> None:
+        """Turn to the magneto, the engine or the installation."""
+
+
 class FileWork(QObject):
     """Beginning, opening, saving, measuring; what the bench holds is asked of whoever owns it."""
 
     bench_wanted = Signal(object)
     """Put this magneto or installation on the bench."""
 
-    def __init__(self, window: OwnWindow, model: OwnModel) -> None:
-        super().__init__(window)
-        self._window, self._model = window, model
+    def __init__(self, page: QWidget, editor: Editing, model: OwnModel, look: Look) -> None:
+        super().__init__(page)
+        self._page, self._editor, self._model, self._look = page, editor, model, look
         self.bench: BenchState | None = None
-        """What is on the bench now; kept up to date by whoever opened the window."""
+        """What is on the bench now; kept up to date by whoever opened the editor."""
 
     # -------------------------------------------------------------- beginning
 
     def begin(self, kind: Kind, basis: str) -> None:
         """Begin a draft anew: from a shipped file, from what is on the bench, or from nothing."""
-        self._window.commit()
+        self._editor.commit()
         own = self._model.own
         if basis == "bench":
             item = self._on_bench(kind)
@@ -84,7 +94,7 @@ class FileWork(QObject):
 
     def ask_open(self) -> None:
         """Ask for a file and open it into its draft."""
-        path = ask_open(self._window, tr("Open a file of your own"), file_filter(tr("Files")))
+        path = ask_open(self._page, tr("Open a file of your own"), file_filter(tr("Files")))
         if path is not None:
             self.open_path(path)
 
@@ -95,9 +105,9 @@ class FileWork(QObject):
             self._model.do(tr("opening {file}", file=path.name), own)
             self._model.opened(kind, path)
         except SpecError as error:
-            refuse(self._window, str(error) if path.name in str(error) else f"{path.name}: {error}")
+            refuse(self._page, str(error) if path.name in str(error) else f"{path.name}: {error}")
             return
-        self._window.show_kind(kind)
+        self._editor.show_kind(kind)
         self._model.said.emit(tr("{file} is open.", file=path.name))
 
     def save(self, kind: Kind) -> None:
@@ -112,7 +122,7 @@ class FileWork(QObject):
         """Ask where, and save there."""
         # Replacing is asked by us, alike on every platform, and only where it would lose something.
         name = self._model.file_of(kind) or _NAMES[kind]
-        path = ask_save(self._window, tr("Save"), name, file_filter(tr("Files")), asks_itself=True)
+        path = ask_save(self._page, tr("Save"), name, file_filter(tr("Files")), asks_itself=True)
         if path is not None:
             self.save_to(kind, path)
 
@@ -123,7 +133,7 @@ class FileWork(QObject):
             self._write(kind, path)
             return None
         return ask(
-            self._window,
+            self._page,
             tr("{file} is there already, and holds something else. Replace it?", file=path.name),
             (tr("&Replace it"), DESTROY, partial(self._write, kind, path)),
             (tr("&Leave it"), REJECT, None),
@@ -133,7 +143,7 @@ class FileWork(QObject):
         try:
             self._model.write(kind, path)
         except SpecError as error:
-            refuse(self._window, str(error))
+            refuse(self._page, str(error))
             return
         self._model.said.emit(tr("Saved {file}.", file=path.name))
 
@@ -147,7 +157,7 @@ class FileWork(QObject):
 
     def ask_table(self) -> None:
         """Ask for a table of angles and readings."""
-        path = ask_open(self._window, tr("Open a table of the lift"), _TABLES)
+        path = ask_open(self._page, tr("Open a table of the lift"), _TABLES)
         if path is not None:
             self.table_from(path)
 
@@ -157,7 +167,7 @@ class FileWork(QObject):
         from magview.ui.own.lift_dialog import LiftDialog
 
         bench = BenchModel(new_bench(lift_base(self._model.own)))
-        dialog = LiftDialog(bench, self._window.look, path, self._window)
+        dialog = LiftDialog(bench, self._look, path, self._page)
         bench.setParent(dialog)
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         dialog.place_button.setText(tr("&Use this lift"))
@@ -176,7 +186,7 @@ class FileWork(QObject):
 
     def take_trials(self) -> None:
         """Fill lift, rise and setting from the bench's trials, or say in one sentence why not."""
-        self._window.commit()
+        self._editor.commit()
         trials = self.bench.trials if self.bench is not None else ()
         errors = self.bench.trials_read.errors if self.bench is not None else None
         try:
@@ -189,7 +199,7 @@ class FileWork(QObject):
 
     def work_out(self, kind: Kind, path: str) -> None:
         """Work an entry out from others, or say which must be given first."""
-        self._window.commit()
+        self._editor.commit()
         own = self._model.own
         try:
             draft = with_worked_out(own, own.draft(kind), path)

@@ -2,26 +2,37 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
+from typing import Protocol
 
 from PySide6.QtGui import QKeySequence
+from PySide6.QtWidgets import QWidget
 
+from magview.own.fields import Kind
 from magview.spec.language import tr
 from magview.ui.kit.menu_maker import MenuMaker
+from magview.ui.own.file_acts import FileWork
+from magview.ui.own.model import OwnModel
 
-if TYPE_CHECKING:
-    from magview.ui.own.window import OwnWindow
+
+class Editor(Protocol):
+    """What the menus ask of the editor."""
+
+    model: OwnModel
+    kind: Kind
+    files: FileWork
+
+    def commit(self) -> None:
+        """What is being typed counts now."""
 
 
 class OwnMenus(MenuMaker):
-    """What hangs in the editor's menu bar, and follows the drafts."""
+    """What hangs in the menu bar while the editor is in front, and follows the drafts."""
 
-    def __init__(self, window: OwnWindow) -> None:
-        super().__init__(window)
-        self._own = window
-        keys = QKeySequence.StandardKey
-        files, edit = window.menuBar().addMenu(tr("&File")), window.menuBar().addMenu(tr("&Edit"))
-        work = window.files
+    def __init__(self, page: QWidget, editor: Editor) -> None:
+        super().__init__(page)
+        self._own = editor
+        keys, work = QKeySequence.StandardKey, editor.files
+        files, edit = self.menu(tr("&File"), "file"), self.menu(tr("&Edit"), "edit")
         self.act(files, tr("&Open magneto, engine or installation…"), work.ask_open, keys.Open)
         files.addSeparator()
         self.save_action = self.act(files, tr("&Save"), self._save, keys.Save)
@@ -29,10 +40,9 @@ class OwnMenus(MenuMaker):
         files.addSeparator()
         self.bench_action = self.act(files, tr("Put on the &bench"), self._bench, QKeySequence("Ctrl+B"))
         files.addSeparator()
-        self.act(files, tr("&Close"), window.close, keys.Close)
+        self.act(files, tr("&Close"), page.close, keys.Close)
         self.undo_action = self.act(edit, tr("&Undo"), self._undo, keys.Undo)
         self.redo_action = self.act(edit, tr("&Redo"), self._redo, keys.Redo)
-        self.guide_action = self.guide(window.menuBar().addMenu(tr("&Help")))
 
     def show_drafts(self) -> None:
         """Say what can be undone, saved and put on the bench."""

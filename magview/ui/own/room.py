@@ -1,32 +1,34 @@
-"""The door to the guided editor: opens its window, keeps its drafts, puts what it made on the bench."""
+"""The drafts of one's own: kept, found again, and worked on in one editor."""
 
 from __future__ import annotations
 
 from pathlib import Path
-from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, Qt, QTimer
+from PySide6.QtCore import QObject, QTimer, Signal
 
-from magview.bench.actions import PlaceInstallation, PlaceMagneto
+from magview.bench.state import BenchState
 from magview.own.files import keeper
 from magview.spec.base import SpecError
 from magview.spec.language import tr
-from magview.spec.magneto import Magneto
 from magview.ui.kit.asking import refuse
+from magview.ui.kit.look import Look
+from magview.ui.own.editor import OwnPage
 from magview.ui.own.model import OwnModel
-from magview.ui.own.window import OwnWindow
-
-if TYPE_CHECKING:
-    from magview.ui.shell.window import MainWindow
 
 
 class OwnRoom(QObject):
-    """One set of drafts for the whole program; its window may be closed and opened again."""
+    """One set of drafts for the whole program; its page may be closed and opened again."""
 
-    def __init__(self, window: MainWindow, folder: Path | None) -> None:
-        super().__init__(window)
-        self._main = window
-        self.window: OwnWindow | None = None
+    opened = Signal(object)
+    """This page is to come to the front."""
+    bench_wanted = Signal(object)
+    """Put this magneto or installation on the bench."""
+
+    def __init__(self, look: Look, folder: Path | None, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._look = look
+        self._bench: BenchState | None = None
+        self.page: OwnPage | None = None
         self.model = OwnModel(parent=self)
         self._keeper = keeper(folder) if folder is not None else None
         self._keep_soon = QTimer(self)
@@ -39,30 +41,35 @@ class OwnRoom(QObject):
             self.model.restore(found)
         self.model.changed.connect(self._keep_later)
 
-    def open(self) -> OwnWindow:
+    def open(self) -> OwnPage:
         """Show the editor, opened now or brought to the front."""
-        if self.window is not None:
-            self.window.raise_()
-            self.window.activateWindow()
-            return self.window
-        main = self._main
-        window = self.window = OwnWindow(self.model, main.look)
-        window.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        window.closed.connect(self._closed)
-        window.files.bench = main.model.state
-        main.model.changed.connect(self._bench_changed)
-        window.files.bench_wanted.connect(self._place)
-        window.resize(main.size())
-        window.show()
+        page = self.page
+        if page is None:
+            page = self.page = OwnPage(self.model, self._look)
+            page.closed.connect(self._closed)
+            page.files.bench = self._bench
+            page.files.bench_wanted.connect(self.bench_wanted)
+        self.opened.emit(page)
         if self._found:
             self._found = False
-            window.say(tr("The drafts are as you left them."))
-        return window
+            page.say(tr("The drafts are as you left them."))
+        return page
+
+    def set_bench(self, state: BenchState, old: BenchState | None = None) -> None:
+        """What is on the bench now, to begin a draft from."""
+        self._bench = state
+        if self.page is not None:
+            self.page.files.bench = state
+
+    def refuse(self, sentence: str) -> None:
+        """Say in the editor why the bench did not take a draft."""
+        if self.page is not None:
+            refuse(self.page, sentence)
 
     def close(self) -> None:
         """The program ends: what no file holds is left to be found again, the rest forgotten."""
-        if self.window is not None:
-            self.window.close()
+        if self.page is not None:
+            self.page.close()
         self._keep_soon.stop()
         if self._keeper is None:
             return
@@ -86,22 +93,4 @@ class OwnRoom(QObject):
             self._keep_soon.start()
 
     def _closed(self) -> None:
-        self._main.model.changed.disconnect(self._bench_changed)
-        self.window = None
-
-    def _bench_changed(self, state: object, old: object) -> None:
-        if self.window is not None:
-            self.window.files.bench = self._main.model.state
-
-    def _place(self, item: object) -> None:
-        main, window = self._main, self.window
-        refusals: list[str] = []
-        main.model.refused.connect(refusals.append)
-        main.model.send(PlaceMagneto(item) if isinstance(item, Magneto) else PlaceInstallation(item))  # type: ignore[arg-type]
-        main.model.refused.disconnect(refusals.append)
-        if refusals and window is not None:
-            refuse(window, refusals[0])
-            return
-        main.say(tr("What you drafted is on the bench; Undo brings the former back."))
-        main.raise_()
-        main.activateWindow()
+        self.page = None

@@ -98,7 +98,7 @@ class DebriefView(QWidget):
         self.pictures = Pictures(self.model, states[-1], self.look, inside=True, engine=True)
         column.addWidget(self.pictures, 1)
         row = QHBoxLayout()
-        self.play = QPushButton(tr("&Play"))
+        self.play = QPushButton(tr("Pla&y"))
         self.play.setAutoDefault(False)
         self.play.clicked.connect(self._play)
         self.slider = QSlider(Qt.Orientation.Horizontal)
@@ -186,7 +186,7 @@ class DebriefView(QWidget):
 
     def _pause(self) -> None:
         self._timer.stop()
-        self.play.setText(tr("&Play"))
+        self.play.setText(tr("Pla&y"))
 
     def _forward(self) -> None:
         self.slider.setValue(self.slider.value() + 1)

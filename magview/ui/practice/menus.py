@@ -1,21 +1,17 @@
-"""Menus of a practice window: the attempt, and how it looks."""
+"""Menus of the practice room: the attempt, and how it is seen."""
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
+from typing import Protocol
 
 from PySide6.QtGui import QAction, QKeySequence
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QWidget
 
 from magview.spec.language import marked, tr
-from magview.ui.kit.menu_maker import COLOURS, TEXT_SIZES
-from magview.ui.kit.theme import THEMES
 from magview.ui.pictures.menus import PictureMenuMaker
+from magview.ui.pictures.picture_view import PictureView
+from magview.ui.practice.pictures import Pictures
 from magview.ui.practice.sight import CAUTION
-
-if TYPE_CHECKING:
-    from magview.ui.pictures.picture_view import PictureView
-    from magview.ui.practice.window import PracticeWindow
 
 _HELP = marked(
     "Drag rotor, backplate and contact screw in the picture, or take one in hand with 1, 2, 3 and turn it with the "
@@ -33,42 +29,56 @@ _PICTURES = (
 """As the window's views follow one another."""
 
 
-class PracticeMenus(PictureMenuMaker):
-    """What hangs in a practice window's menu bar."""
+def help_words() -> str:
+    """Keys and cautions of the practice room."""
+    return f"{tr(_HELP)}\n\n{tr(CAUTION)}"
 
-    def __init__(self, window: PracticeWindow) -> None:
-        super().__init__(window)
-        self.window: PracticeWindow = window
+
+class AttemptWork(Protocol):
+    """What the menus ask of the page."""
+
+    @property
+    def pictures_shown(self) -> Pictures:
+        """The pictures in view."""
+
+    def save_file(self) -> None:
+        """Ask where, and write the attempt there."""
+
+    def ask_hand_in(self) -> None:
+        """Ask once, and hand in."""
+
+    def save_debrief(self) -> None:
+        """Ask where, and write the debrief there."""
+
+    def export_file(self, view: PictureView) -> None:
+        """Ask where, and save a picture there."""
+
+
+class PracticeMenus(PictureMenuMaker):
+    """What hangs in the menu bar while an attempt or a lesson is in front."""
+
+    def __init__(self, page: QWidget, work: AttemptWork, counts: bool) -> None:
+        """`counts`: whether it is handed in and marked."""
+        super().__init__(page)
+        self._work = work
         keys = QKeySequence.StandardKey
-        attempt, view, help_menu = (window.menuBar().addMenu(t) for t in (tr("Atte&mpt"), tr("&View"), tr("&Help")))
-        counts = not window.model.teaches
-        self.save_action = self.act(attempt, tr("&Save attempt as…"), window.save_file, keys.Save)
-        self.hand_in_action = self.act(attempt, tr("&Hand in…"), window.ask_hand_in, None)
-        self.debrief_action = self.act(attempt, tr("Save &debrief…"), window.save_debrief, None)
+        attempt, view = self.menu(tr("Atte&mpt")), self.menu(tr("&View"), "view")
+        self.save_action = self.act(attempt, tr("&Save attempt as…"), work.save_file, keys.Save)
+        self.hand_in_action = self.act(attempt, tr("&Hand in…"), work.ask_hand_in, None)
+        self.debrief_action = self.act(attempt, tr("Save &debrief…"), work.save_debrief, None)
         self.save_action.setVisible(counts)
         self.hand_in_action.setVisible(counts)
         self.debrief_action.setVisible(False)
         attempt.addSeparator()
-        for i, words in enumerate(_PICTURES[: len(window.views())]):
+        for i, words in enumerate(_PICTURES[: len(work.pictures_shown.views)]):
             action = self.act(attempt, tr(words), self._export_chosen, None)
             action.setData(i)
         attempt.addSeparator()
-        self.act(attempt, tr("&Close"), window.close, keys.Close)
+        self.act(attempt, tr("&Close"), page.close, keys.Close)
         names = self.check(view, tr("&Names of parts"), self._name_parts, not counts, None)
         names.setShortcut(QKeySequence("Ctrl+N"))
         view.addSeparator()
         self.zooming(view)
-        view.addSeparator()
-        self.choice(
-            view,
-            [(tr(COLOURS[name]), name) for name in THEMES],
-            window.look.theme.name,
-            self._theme_chosen,
-        )
-        self.choice(view.addMenu(tr("&Text size")), [(f"{n} %", n) for n in TEXT_SIZES], 100, self._text_chosen)
-        self.projector_action = self.check(view, tr("&Projector mode"), self._project, False, QKeySequence("F11"))
-        self.guide(help_menu)
-        self.act(help_menu, tr("&Keys and cautions"), self._help, None)
 
     def handed_in(self) -> None:
         """The truth is out."""
@@ -78,33 +88,13 @@ class PracticeMenus(PictureMenuMaker):
     def _export_chosen(self) -> None:
         action = self.sender()
         assert isinstance(action, QAction)
-        self.window.export_file(self.window.views()[action.data()])
+        self._work.export_file(self._work.pictures_shown.views[action.data()])
 
     def _name_parts(self, on: bool) -> None:
-        self.window.pictures_shown.breaker.set_names(on)
+        self._work.pictures_shown.breaker.set_names(on)
 
     def zoomed(self) -> PictureView:
         """The picture in hand, or the breaker end."""
         focused = QApplication.focusWidget()
-        views = self.window.views()
+        views = self._work.pictures_shown.views
         return next((v for v in views if v is focused), views[0])
-
-    def _theme_chosen(self, action: QAction) -> None:
-        self.window.look.theme = THEMES[action.data()]
-
-    def _text_chosen(self, action: QAction) -> None:
-        self.window.look.text_percent = action.data()
-
-    def _project(self, on: bool) -> None:
-        self.window.projector_wanted.emit(on)  # itself it would be given no argument
-
-    def _help(self) -> None:
-        from PySide6.QtCore import Qt
-        from PySide6.QtWidgets import QMessageBox
-
-        box = QMessageBox(self.window)
-        box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        box.setWindowTitle(tr("Keys and cautions"))
-        box.setText(tr("Practice"))
-        box.setInformativeText(f"{tr(_HELP)}\n\n{tr(CAUTION)}")
-        box.open()

@@ -186,8 +186,8 @@ class TurningBox(PracticePanel):
         on_engine = practice.bench.engaged is not None
         self.live = wrapped("")
         self.live.setMinimumHeight(self.fontMetrics().lineSpacing())
-        self.live.setVisible(on_engine)
         column.addWidget(self.live)
+        self.live.setVisible(on_engine)
         self.caution = wrapped(tr(CAUTION if on_engine else WORK_OFF_THE_ENGINE))
         column.addWidget(self.caution)
         self.show_practice(practice)

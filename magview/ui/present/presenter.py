@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, Qt, QTimer
+from PySide6.QtCore import QObject, QTimer, Signal
 from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QLabel, QToolBar
 
@@ -16,6 +16,8 @@ from magview.classroom.drawings import crank_anchors, drive_anchors
 from magview.drawing.breaker_end import BreakerEnd
 from magview.drawing.captions import CAPTIONS, End
 from magview.spec.language import tr
+from magview.ui.bench.page import BenchPage
+from magview.ui.kit.look import PROJECTED
 from magview.ui.present.covers import BeforeAndAfter, Frozen
 from magview.ui.present.light import Light
 
@@ -23,15 +25,17 @@ if TYPE_CHECKING:
     from collections.abc import Mapping
 
     from magview.drawing.shapes import Point
-    from magview.ui.shell.window import MainWindow
 
 
 class Presenter(QObject):
-    """What a presenter does to the window's pictures, from a bar below them and by keys."""
+    """What a presenter does to the bench's pictures, from a bar below them and by keys."""
 
-    def __init__(self, window: MainWindow) -> None:
-        super().__init__(window)
-        self._window, self._model = window, window.model
+    changed = Signal(bool)
+    """Presenting has begun or ended."""
+
+    def __init__(self, page: BenchPage) -> None:
+        super().__init__(page)
+        self._page, self._model, self._look = page, page.model, page.look
         self.on = False
         self._order: list[tuple[End, str]] = []
         self._at = -1
@@ -42,21 +46,23 @@ class Presenter(QObject):
         self.compared: BeforeAndAfter | None = None
         self.kept: BenchState | None = None
         self.lights: dict[str, Light] = {
-            "breaker": Light(window.breaker, self._breaker_anchors, window.look),
-            "drive": Light(window.drive, drive_anchors, window.look),
-            "crank": Light(window.crank, self._crank_anchors, window.look),
-            "contacts": Light(window.contact, dict, window.look),
+            "breaker": Light(page.breaker, self._breaker_anchors, self._look),
+            "drive": Light(page.drive, drive_anchors, self._look),
+            "crank": Light(page.crank, self._crank_anchors, self._look),
+            "contacts": Light(page.contact, dict, self._look),
         }
         self._build_bar()
         self._model.changed.connect(self._bench_changed)
-        window.breaker.pointed.connect(self._pointed)
-        window.projected.connect(self._projected)
+        page.breaker.pointed.connect(self._pointed)
+        self._look.changed.connect(self._look_changed)
 
     def _build_bar(self) -> None:
         self.bar = QToolBar(tr("Present"))
         self.bar.setObjectName("present")
         self.bar.setMovable(False)
-        self._window.addToolBar(Qt.ToolBarArea.BottomToolBarArea, self.bar)
+        layout = self._page.layout()
+        assert layout is not None
+        layout.addWidget(self.bar)
         self.actions: list[QAction] = []
         self.previous = self._act(tr("◀ Previous"), tr("Name the part before"), ("PgUp",))
         self.next = self._act(tr("Next ▶"), tr("Name the next part; or click a part"), ("PgDown",))
@@ -78,7 +84,7 @@ class Presenter(QObject):
         self.end.triggered.connect(self.step_back)
 
     def _act(self, text: str, tip: str, keys: tuple[str, ...], check: bool = False) -> QAction:
-        action = QAction(text, self._window)
+        action = QAction(text, self._page)
         action.setShortcuts([QKeySequence(key) for key in keys])
         action.setToolTip(f"{tip} ({', '.join(keys)})")
         action.setCheckable(check)
@@ -89,12 +95,12 @@ class Presenter(QObject):
     # -------------------------------------------------------------- beginning and ending
 
     def show(self, on: bool) -> None:
-        """Begin, in projector mode, or end and leave the window as it was."""
+        """Begin, in projector mode, or end and leave the page as it was."""
         if on == self.on:
             return
         self.on = on
-        window = self._window
-        window.menus.present_action.setChecked(on)
+        page = self._page
+        self.changed.emit(on)
         if not on:
             self._put_away()
         self.bar.setVisible(on)
@@ -102,15 +108,15 @@ class Presenter(QObject):
             action.setEnabled(on)
         if on:
             self._at = -1
-            self._projected_here = not window.menus.projector_action.isChecked()
+            self._projected_here = self._look.line_factor == 1.0
             if self._projected_here:
-                window.project(True)
+                self._look.line_factor = PROJECTED
             self._reorder()
             self.compare.setEnabled(self.kept is not None)
         elif self._projected_here:
-            window.project(False)
+            self._look.line_factor = 1.0
         self._light()
-        window.breaker.setFocus()
+        page.breaker.setFocus()
 
     def step_back(self) -> None:
         """Put away one thing after the other, the last laid on first; then end."""
@@ -167,7 +173,7 @@ class Presenter(QObject):
             words = said if name == "breaker" else ""
             light.show(part if here else "", tr(part) if here else "", words, self.spot.isChecked())
         told = {p for e, p in self._order[: max(self._at, 0)] if e == "breaker"} - {part}
-        self._window.breaker.set_named(frozenset(told) if self.on else None)
+        self._page.breaker.set_named(frozenset(told) if self.on else None)
         count = len(self._order)
         self.where.setText(tr("  {number} of {count}  ", number=self._at + 1, count=count))
         words = tr("{part}: {told}", part=tr(part), told=said) if part else tr("No part is named yet")
@@ -176,7 +182,7 @@ class Presenter(QObject):
         self.next.setEnabled(self.on and self._at < count - 1)
 
     def _breaker_anchors(self) -> Mapping[str, tuple[str, Point]]:
-        drawing: BreakerEnd = self._window.breaker.drawing
+        drawing: BreakerEnd = self._page.breaker.drawing
         return drawing.anchors
 
     def _crank_anchors(self) -> Mapping[str, tuple[str, Point]]:
@@ -192,57 +198,57 @@ class Presenter(QObject):
             self.frozen.hide()
             self.frozen = None
         if on:
-            self.frozen = Frozen(self._window.bench, self._window, self._window.look)
+            self.frozen = Frozen(self._page.bench, self._page, self._look)
 
     def hide_numbers(self, hidden: bool) -> None:
         """Take the true numbers off all pictures, and calculators and plots away, or bring them back."""
-        window = self._window
-        for view in (window.breaker, window.contact, window.drive, window.crank):
+        page = self._page
+        for view in (page.breaker, page.contact, page.drive, page.crank):
             view.numbers = not hidden
             view.show_state(self._model.state)
             view.fit()
             view.viewport().update()
-        window.tabs.setVisible(not hidden and not window.menus.projector_action.isChecked())
+        page.tabs.setVisible(not hidden and self._look.line_factor == 1.0)
         if hidden:
-            self._plots_were = window.menus.plots_action.isChecked()
-            window.show_plots(False)
+            self._plots_were = page.menus.plots_action.isChecked()
+            page.show_plots(False)
         elif self._plots_were:
-            window.show_plots(True)
-        window.menus.plots_action.setEnabled(not hidden)
+            page.show_plots(True)
+        page.menus.plots_action.setEnabled(not hidden)
         if self.compared is not None:
             self.compared.set_numbers(not hidden)
 
-    def _projected(self) -> None:
-        # The window brings its calculators back by itself; after that they go again.
+    def _look_changed(self) -> None:
+        # The page brings its calculators back by itself; after that they go again.
         QTimer.singleShot(0, self, self._keep_hidden)
 
     def _keep_hidden(self) -> None:
         if self.hide.isChecked():
-            self._window.tabs.hide()
+            self._page.tabs.hide()
 
     def keep_moment(self) -> None:
         """Remember the bench as it is, for before and after."""
         self.kept = self._model.state
         self.compare.setEnabled(True)
-        self._window.say(tr("This moment is kept: “Before and after” shows it beside the bench."))
+        self._page.say(tr("This moment is kept: “Before and after” shows it beside the bench."))
         if self.compared is not None:  # the pictures of the old moment are of no use any more
             self.set_compared(True)
 
     def set_compared(self, on: bool) -> None:
         """Show the kept moment beside the bench, or the bench alone."""
-        window = self._window
+        page = self._page
         if self.compared is not None:
             self.compared.hide()
             self.compared.deleteLater()
             self.compared = None
-            window.bench.setEnabled(True)
-            window.breaker.setFocus()
+            page.bench.setEnabled(True)
+            page.breaker.setFocus()
         if on and self.kept is not None:
             self.compared = BeforeAndAfter(
-                self.kept, window.breaker, self._model, window.bench, window, window.look
+                self.kept, page.breaker, self._model, page.bench, page, self._look
             )  # fmt: skip
-            self.compared.kept.refused.connect(window.say)
-            window.bench.setEnabled(False)  # what lies below takes no keys
+            self.compared.kept.refused.connect(page.say)
+            page.bench.setEnabled(False)  # what lies below takes no keys
 
     def _bench_changed(self, state: BenchState, old: BenchState | None = None) -> None:
         if not self.on:

@@ -1,213 +1,164 @@
-"""Menus and tool bar: every action of the window by name, key and mouse."""
+"""The menus that are there whatever is in front, and the menu bar put together with those of the page in front."""
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from functools import partial
-from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEvent, QObject, Qt
+from PySide6.QtCore import Signal
 from PySide6.QtGui import QAction, QKeySequence
-from PySide6.QtWidgets import QApplication, QLabel, QToolBar
+from PySide6.QtWidgets import QAbstractButton, QLabel, QMainWindow, QMenu, QTabBar, QWidget
 
-from magview.bench.actions import HoldRotor, LetGo, LoadTrain, MountMagneto
-from magview.bench.state import BenchState
-from magview.spec.language import marked, tr
-from magview.spec.library import find_magneto, shipped_names
+from magview.spec.language import tr
 from magview.ui.kit import translation
-from magview.ui.kit.inputs import QuietCombo
-from magview.ui.kit.menu_maker import COLOURS, TEXT_SIZES
+from magview.ui.kit.look import PROJECTED, Look
+from magview.ui.kit.menu_maker import COLOURS, TEXT_SIZES, MenuMaker
+from magview.ui.kit.place import Page
 from magview.ui.kit.theme import THEMES
-from magview.ui.pictures.breaker_view import BreakerView
-from magview.ui.pictures.crank_view import CrankView
-from magview.ui.pictures.drive_view import DriveView
-from magview.ui.pictures.menus import PictureMenuMaker
-from magview.ui.pictures.picture_view import PictureView
-
-if TYPE_CHECKING:
-    from magview.ui.shell.window import MainWindow
+from magview.ui.shell.places import PLACES, Places
 
 
-class Menus(PictureMenuMaker):
-    """What hangs in the window's menu bar and tool bar, and follows the state."""
+class CommonMenus(MenuMaker):
+    """The places, what can be begun in them, how everything looks, and help."""
 
-    def __init__(self, window: MainWindow) -> None:
+    language_wanted = Signal(str)
+    present_wanted = Signal(bool)
+    help_wanted = Signal()
+    reports_wanted = Signal()
+
+    def __init__(self, window: QMainWindow, places: Places, look: Look) -> None:
         super().__init__(window)
-        self.window: MainWindow = window
-        self._build_menus()
-        self._build_bar()
-        made = window.findChildren(QAction, options=Qt.FindChildOption.FindDirectChildrenOnly)
-        self._ticks = [a for a in made if a.isCheckable()]
-        self.show_state(window.model.state)
-        window.model.changed.connect(self.show_state)
+        self._window, self._places, self._look = window, places, look
+        self.file, self.view = QMenu(tr("&File"), window), QMenu(tr("&View"), window)
+        """For pages that bring none."""
+        self.quit_action = self.act(QMenu(window), tr("&Quit"), window.close, QKeySequence.StandardKey.Quit)
+        self._build_places()
+        self._build_looks()
+        self._build_help()
+        self._titles = {menu: menu.title() for menu in (self.file, self.view, *self.made)}
+        look.changed.connect(self._show_look)
 
-    def _build_menus(self) -> None:
-        window, keys = self.window, QKeySequence.StandardKey
-        files, edit, bench, practice, job, view, help_menu = (
-            window.menuBar().addMenu(t)
-            for t in (
-                tr("&File"),
-                tr("&Edit"),
-                tr("Ben&ch"),
-                tr("&Practice"),
-                tr("&Job"),
-                tr("&View"),
-                tr("&Help"),
-            )
-        )
-        self.act(files, tr("&Open magneto or installation…"), window.open_file, keys.Open)
-        self.act(files, tr("&Save magneto as…"), window.save_file, keys.SaveAs)
-        self.act(files, tr("A magneto of &your own…"), window.draft_own, None)
-        self.act(files, tr("Lift from &measurements…"), window.import_lift, None)
-        files.addSeparator()
-        for text, picture in (
-            (tr("Save picture of the breaker end…"), window.breaker),
-            (tr("Save picture of the drive end…"), window.drive),
-            (tr("Save picture of the crank…"), window.crank),
-        ):
-            action = self.act(files, text, None, None)
-            action.setData(picture)
-            action.triggered.connect(self._export_chosen)
-        shift = files.addMenu(tr("Print the &tooth-shift plan"))
-        self.act(shift, tr("Print to PDF, &A4…"), partial(window.print_shift_plan, "a4"), None)
-        self.act(shift, tr("Print to PDF, &Letter…"), partial(window.print_shift_plan, "letter"), None)
-        self.act(files, tr("&Paper for a class…"), window.class_paper, None)
-        files.addSeparator()
-        self.act(files, tr("&Quit"), window.close, keys.Quit)
+    def _build_places(self) -> None:
+        places = self._places
+        self._go = QMenu(tr("Go to"), self._window)
+        practice, job = self.menu(tr("&Practice")), self.menu(tr("&Job"))
+        for number, (name, words) in enumerate(PLACES.items(), 1):
+            self.act(self._go, tr(words), partial(places.go, name), QKeySequence(f"Ctrl+{number}"))
+        self._go.addSeparator()
+        self.home_action = self.act(self._go, tr("&Back to where it begins"), self._go_home, QKeySequence("Alt+Home"))
 
-        self.undo_action = self.act(edit, tr("&Undo"), window.model.undo, keys.Undo)
-        self.redo_action = self.act(edit, tr("&Redo"), window.model.redo, keys.Redo)
-        edit.aboutToShow.connect(self.name_steps)
-
-        self.hold_action = self.check(bench, tr("&Hold the rotor"), self._hold, True, QKeySequence("H"))
-        self.load_action = self.act(bench, tr("&Load the drive train against rotation"), self._load_train, None)
-        self.mount_action = self.check(bench, tr("Magneto on the &engine"), self._mount, True, None)
-        self.check(bench, tr("&Snap to openings, lobes and marks"), self._snap, True, None)
-        self.check(bench, tr("&Reduced motion"), self._reduce_motion, False, None)
-
-        self.act(practice, tr("New &exercise…"), window.new_exercise, None)
-        self.act(practice, tr("&Lessons…"), window.choose_lesson, None)
-        self.act(practice, tr("&Open attempt…"), window.open_attempt, None)
+        self.act(practice, tr("New &exercise…"), lambda: places.practice.choose(), None)
+        self.act(practice, tr("&Lessons…"), lambda: places.learn.choose(), None)
+        self.act(practice, tr("&Open attempt…"), lambda: places.practice.ask_attempt(), None)
         practice.addSeparator()
-        self.act(practice, tr("&Join a class…"), partial(window.open_class, "join"), None)
-        self.act(practice, tr("&Make a class set…"), partial(window.open_class, "make"), None)
-        self.act(practice, tr("&Gather a class…"), partial(window.open_class, "gather"), None)
-        self.act(practice, tr("Exercise e&ditor…"), partial(window.open_class, "editor"), None)
+        self.act(practice, tr("&Join a class…"), partial(places.open_class, "join"), None)
+        self.act(practice, tr("&Make a class set…"), partial(places.open_class, "make"), None)
+        self.act(practice, tr("&Gather a class…"), partial(places.open_class, "gather"), None)
+        self.act(practice, tr("Exercise e&ditor…"), partial(places.open_class, "editor"), None)
+        self.act(practice, tr("&Paper for a class…"), places.class_paper, None)
 
-        self.act(job, tr("&New job sheet…"), window.new_job, None)
-        self.act(job, tr("&Open job sheet…"), window.open_job, None)
-        self.act(job, tr("Look at the &shipped job sheet"), window.open_shipped_job, None)
+        self.act(job, tr("&New job sheet…"), lambda: places.work.ask_new(), None)
+        self.act(job, tr("&Open job sheet…"), lambda: places.work.ask_open(), None)
+        self.act(job, tr("Look at the &shipped job sheet"), lambda: places.work.open_shipped(), None)
         job.addSeparator()
         self.notes_menu, self.recent_jobs = (
             job.addMenu(tr("No&te on the job sheet")),
             job.addMenu(tr("&Recent job sheets")),
         )
-        job.aboutToShow.connect(window.fill_job_menus)
+        job.aboutToShow.connect(self.fill_job_menus)
 
-        self.plots_action = self.check(view, tr("P&lots"), window.show_plots, False, QKeySequence("Ctrl+L"))
-        view.addSeparator()
-        self.check(view, tr("&Names of parts"), window.breaker.set_names, True, QKeySequence("N"))
-        self.check(view, tr("See the breaker from the &drive end"), window.breaker.set_mirrored, False, None)
-        self.check(view, tr("Draw the &gap 5× its size"), self._exaggerate, False, None)
-        self.check(view, tr("&Follow the contacts when zoomed"), self._follow, False, None)
-        view.addSeparator()
-        self.zooming(view)
-        view.addSeparator()
+    def _build_looks(self) -> None:
+        look, looks = self._look, QMenu(self._window)
+        looks.addMenu(self._go)
+        looks.addSeparator()
         self.theme_actions = self.choice(
-            view,
-            [(tr(COLOURS[name]), name) for name in THEMES],
-            window.look.theme.name,
-            self._theme_chosen,
+            looks, [(tr(COLOURS[name]), name) for name in THEMES], look.theme.name, self._theme_chosen
         )
-        view.addSeparator()
+        looks.addSeparator()
         self.text_actions = self.choice(
-            view.addMenu(tr("&Text size")),
-            [(f"{n} %", n) for n in TEXT_SIZES],
-            window.look.text_percent,
+            looks.addMenu(tr("&Text size")),
+            [(tr("{n} %", n=n), n) for n in TEXT_SIZES],
+            look.text_percent,
             self._text_chosen,
         )
-        self.projector_action = self.check(view, tr("&Projector mode"), window.project, False, QKeySequence("F11"))
-        self._languages = view.addMenu(tr("L&anguage"))
+        self.projector_action = self.check(looks, tr("&Projector mode"), self._project, False, QKeySequence("F11"))
+        self._languages = looks.addMenu(tr("L&anguage"))
         self._languages.aboutToShow.connect(self._name_languages)
         self._languages.menuAction().setVisible(len(translation.FINISHED) > 1)
+        self.present_action = self.check(looks, tr("P&resent to a class"), self._present, False, QKeySequence("F5"))
+        self._looks = looks.actions()
 
-        self.present_action = self.check(view, tr("P&resent to a class"), window.present, False, QKeySequence("F5"))
+    def _build_help(self) -> None:
+        menu = self.menu(tr("&Help"), "help")
+        places = self._places
+        self.act(menu, tr("&Guide"), lambda: places.open_guide(), QKeySequence.StandardKey.HelpContents)
+        self.act(
+            menu, tr("Guide in a &window of its own"), lambda: places.open_guide_window(), QKeySequence("Shift+F1")
+        )
+        self.act(menu, tr("&Keys and cautions"), self.help_wanted.emit, None)
+        self.act(menu, tr("&Fault reports…"), self.reports_wanted.emit, None)
 
-        self.guide(help_menu)
-        self.act(help_menu, tr("&Keys and cautions"), window.show_help, None)
-        self.act(help_menu, tr("&Fault reports…"), window.show_fault_reports, None)
+    # -------------------------------------------------------------- the menu bar
 
-    def _build_bar(self) -> None:
-        bar = QToolBar(tr("Bench"))
-        bar.setObjectName("bench")
-        bar.setMovable(False)
-        self.window.addToolBar(bar)
-        self.magnetos = QuietCombo()
-        self.magnetos.setAccessibleName(tr("Magneto on the bench"))
-        self.magnetos.setToolTip(tr("Magneto on the bench"))
-        for name in shipped_names("magnetos"):
-            self.magnetos.addItem(tr(find_magneto(name).name), name)
-        self.magnetos.activated.connect(self._shipped_chosen)
-        self.units = QuietCombo()
-        self.units.setAccessibleName(tr("Unit of length"))
-        self.units.addItems([tr("Millimetres"), tr("Inches")])
-        self._show_unit()
-        self.window.look.changed.connect(self._show_unit)
-        self.units.currentIndexChanged.connect(self._unit_chosen)
-        for text, widget in ((tr("Magneto"), self.magnetos), (tr("Lengths in"), self.units)):
-            label = QLabel(f"  {text} " if widget is self.magnetos else f"   {text} ")
-            label.setBuddy(widget)
-            bar.addWidget(label)
-            bar.addWidget(widget)
-        bar.addSeparator()
-        for action in (self.undo_action, self.redo_action):
-            bar.addAction(action)
-            bar.widgetForAction(action).installEventFilter(self)
-        bar.addSeparator()
-        bar.addAction(self.plots_action)
+    def show_page(self, page: Page) -> None:
+        """Hang up the menus of a page among the common ones: keys of what is not in front are dead."""
+        own = list(page.bar_menus())
+        by_name = {menu.objectName(): menu for menu in own if menu.objectName()}
+        file, view = by_name.get("file", self.file), by_name.get("view", self.view)
+        self._complete(file, [self.quit_action])
+        self._complete(view, self._looks)
+        *places, help_menu = self.made
+        shown = [file, *(menu for menu in own if menu not in (file, view)), *places, view, help_menu]
+        bar = self._window.menuBar()
+        if [action.menu() for action in bar.actions()] != shown:
+            bar.clear()
+            for menu in shown:
+                bar.addMenu(menu)
 
-    def show_state(self, state: BenchState, old: BenchState | None = None) -> None:
-        """Name what is on the bench, and say whether something can be undone."""
-        store = self.window.model.store
-        self.undo_action.setEnabled(store.undo_name is not None)
-        self.redo_action.setEnabled(store.redo_name is not None)
-        self.hold_action.setChecked(state.held)
-        self.mount_action.setEnabled(state.engaged is not None)
-        self.load_action.setEnabled(state.engaged is not None and state.engaged.mounted)
-        self.mount_action.setChecked(state.engaged is not None and state.engaged.mounted)
-        if old is not None and old.magneto == state.magneto:
+    def settle_letters(self, page: Page) -> None:
+        """Menus give way: one whose letter a page answers to takes another of its title, or none."""
+        own = page.bar_menus()
+        taken = {_letter(text) for text in (*_texts(page), *(menu.title() for menu in own))}
+        for action in self._window.menuBar().actions():
+            menu = action.menu()
+            title = self._titles.get(menu) if isinstance(menu, QMenu) and menu not in own else None
+            if isinstance(menu, QMenu) and title is not None:
+                words = _free(title, taken)
+                taken.add(_letter(words))
+                if menu.title() != words:
+                    menu.setTitle(words)
+
+    def _complete(self, menu: QMenu, actions: list[QAction]) -> None:
+        """The window's own entries, below those of the page."""
+        if actions[0] in menu.actions():
             return
-        index = self.magnetos.findText(tr(state.magneto.name))
-        self.magnetos.setCurrentIndex(index)
-        if index < 0:
-            self.magnetos.setPlaceholderText(state.magneto.name)
-
-    def name_steps(self) -> None:
-        """Name what would be undone. Only when somebody looks: Qt keeps a little memory at every change of words,
-        and a turning rotor changes them sixty times a second."""
-        store = self.window.model.store
-        for action, bare, named, name in (
-            (self.undo_action, tr("&Undo"), marked("&Undo: {step}"), store.undo_name),
-            (self.redo_action, tr("&Redo"), marked("&Redo: {step}"), store.redo_name),
-        ):
-            action.setText(bare if name is None else tr(named, step=name))
-            action.setIconText(bare.replace("&", ""))
-            action.setToolTip(action.text().replace("&", ""))
-
-    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        """The pointer rests on a tool button: its words are made now."""
-        if event.type() == QEvent.Type.ToolTip:
-            self.name_steps()
-        return super().eventFilter(watched, event)
+        if menu.actions():
+            menu.addSeparator()
+        menu.addActions(actions)
 
     # -------------------------------------------------------------- choices
 
-    def _export_chosen(self) -> None:
-        action = self.sender()
-        assert isinstance(action, QAction)
-        self.window.export_file(action.data())
+    def fill_job_menus(self) -> None:
+        """What the job menu offers now."""
+        self._places.work.fill(self.notes_menu, self.recent_jobs)
+
+    def _go_home(self) -> None:
+        self._places.place.go_home()
 
     def _theme_chosen(self, action: QAction) -> None:
-        self.window.look.theme = THEMES[action.data()]
+        self._look.theme = THEMES[action.data()]
+
+    def _text_chosen(self, action: QAction) -> None:
+        self._look.text_percent = action.data()
+
+    def _present(self, on: bool) -> None:
+        self.present_wanted.emit(on)  # itself it would be given no argument
+
+    def _project(self, on: bool) -> None:
+        self._look.line_factor = PROJECTED if on else 1.0
+
+    def _show_look(self) -> None:
+        self.projector_action.setChecked(self._look.line_factor != 1.0)
 
     def _name_languages(self) -> None:
         """Only when somebody looks: what is chosen is read from the settings now."""
@@ -220,48 +171,27 @@ class Menus(PictureMenuMaker):
             self.choice(self._languages, options, translation.chosen() or "", self._language_chosen)
 
     def _language_chosen(self, action: QAction) -> None:
-        self.window.language_wanted.emit(action.data())
+        self.language_wanted.emit(action.data())
 
-    def ticks(self) -> list[QAction]:
-        """Every entry of the menus that is so or not, the same in every language; not the languages themselves."""
-        return self._ticks
 
-    def _text_chosen(self, action: QAction) -> None:
-        self.window.look.text_percent = action.data()
+def _texts(page: Page) -> Iterator[str]:
+    """Everything on a page that may answer to Alt, whether it is seen now or not."""
+    for widget in page.findChildren(QWidget):
+        if isinstance(widget, QTabBar):
+            yield from (widget.tabText(i) for i in range(widget.count()))
+        elif isinstance(widget, QAbstractButton) or (isinstance(widget, QLabel) and widget.buddy() is not None):
+            yield widget.text()
 
-    def _shipped_chosen(self, index: int) -> None:
-        self.window.place(self.magnetos.itemData(index))
 
-    def _show_unit(self) -> None:
-        self.units.setCurrentIndex(int(self.window.look.inches))
+def _letter(text: str) -> str:
+    """The letter that a text answers to; nothing if it has none."""
+    return QKeySequence.mnemonic(text).toString().rpartition("+")[2]
 
-    def _unit_chosen(self, index: int) -> None:
-        self.window.look.inches = index == 1
 
-    def _hold(self, held: bool) -> None:
-        self.window.model.send(HoldRotor() if held else LetGo())
-
-    def _load_train(self) -> None:
-        self.window.model.send(LoadTrain())
-
-    def _mount(self, on: bool) -> None:
-        self.window.model.send(MountMagneto(on))
-
-    def _snap(self, on: bool) -> None:
-        self.window.breaker.snaps = on
-
-    def _reduce_motion(self, on: bool) -> None:
-        self.window.model.reduced_motion = on
-
-    def _exaggerate(self, on: bool) -> None:
-        self.window.breaker.set_exaggeration(5.0 if on else 1.0)
-        self.window.contact.show_state(self.window.model.state)
-
-    def _follow(self, on: bool) -> None:
-        self.window.breaker.follows_contacts = on
-        self.window.breaker.show_state(self.window.model.state)
-
-    def zoomed(self) -> PictureView:
-        """The picture in hand, or the breaker end."""
-        focused = QApplication.focusWidget()
-        return focused if isinstance(focused, BreakerView | DriveView | CrankView) else self.window.breaker
+def _free(title: str, taken: set[str]) -> str:
+    """A title with its own letter, or the first of its letters that is not taken, or none."""
+    if _letter(title) not in taken:
+        return title
+    bare = title.replace("&", "")
+    at = next((i for i, letter in enumerate(bare) if letter.upper() not in taken), None)
+    return bare if at is None else f"{bare[:at]}&{bare[at:]}"

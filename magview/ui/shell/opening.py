@@ -4,18 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from pathlib import Path
-from typing import TYPE_CHECKING
 
 from magview.spec.base import SpecError
 from magview.spec.formats import kind_of
 from magview.spec.language import tr
-
-if TYPE_CHECKING:
-    from magview.ui.shell.window import MainWindow
+from magview.ui.shell.window import MainWindow
 
 
 def open_in(window: MainWindow, path: Path) -> None:
-    """Open any of our files in the window or beside it, or say in one sentence why not."""
+    """Open any of our files in the place it belongs to, or say in one sentence why not."""
     try:
         kind = kind_of(path)
         refused = _REFUSED.get(kind)
@@ -34,17 +31,20 @@ def say_why_not(window: MainWindow, sentence: str) -> None:
 
 
 def _bench(window: MainWindow, path: Path) -> None:
-    window.open_path(path)
+    window.places.go("bench")
+    window.places.bench.go_home()
+    window.bench_page.files.open_path(path)
 
 
 def _exercise(window: MainWindow, path: Path) -> None:
-    window.practice.choose(lessons=False).add_file(path)
+    window.places.go("practise")
+    window.practice.choose().add_file(path)
 
 
 def _lesson(window: MainWindow, path: Path) -> None:
     from magview.practice.library import read_lesson
 
-    window.practice.begin_lesson(read_lesson(path))
+    window.learn.begin(read_lesson(path))
 
 
 def _attempt(window: MainWindow, path: Path) -> None:
@@ -52,7 +52,7 @@ def _attempt(window: MainWindow, path: Path) -> None:
 
 
 def _job(window: MainWindow, path: Path) -> None:
-    window.jobs.open_path(path)
+    window.work.open_path(path)
 
 
 def _class(window: MainWindow, path: Path) -> None:

@@ -1,90 +1,134 @@
-"""Menus of a job sheet's window: the file, its steps, the bench's readings, reports, looks."""
+"""Menus of a job sheet: the file, its steps, the bench's readings, reports, looks."""
 
 from __future__ import annotations
 
 from functools import partial
-from typing import TYPE_CHECKING
+from typing import Protocol
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction, QKeySequence
-from PySide6.QtWidgets import QDialog, QDialogButtonBox, QListWidget, QMenu, QVBoxLayout
+from PySide6.QtWidgets import QDialog, QDialogButtonBox, QListWidget, QMenu, QVBoxLayout, QWidget
 
 from magview.job.sheet import Job
 from magview.spec.language import tr
-from magview.ui.kit.menu_maker import COLOURS, TEXT_SIZES, MenuMaker
-from magview.ui.kit.theme import THEMES
-from magview.ui.work.sources import FEEDS
+from magview.ui.kit.look import Look
+from magview.ui.kit.menu_maker import MenuMaker
+from magview.ui.work.model import JobModel
+from magview.ui.work.sources import FEEDS, Feed
 
-if TYPE_CHECKING:
-    from magview.ui.work.window import JobWindow
+
+class SheetWork(Protocol):
+    """What the menus ask of the sheet's page."""
+
+    model: JobModel
+
+    def new_job(self) -> None:
+        """Begin another sheet."""
+
+    def open_job(self) -> None:
+        """Open another sheet."""
+
+    def ask_save_as(self) -> None:
+        """Ask where, and go on there."""
+
+    def ask_reload(self) -> None:
+        """Take what is in the file."""
+
+    def undo(self) -> None:
+        """Go back one step."""
+
+    def redo(self) -> None:
+        """Go forward one step."""
+
+    def finish_stage(self) -> None:
+        """Mark the stage in front as done."""
+
+    def ask_skip(self) -> None:
+        """Ask for a reason, and skip the stage in front."""
+
+    def open_stage(self) -> None:
+        """Open the stage in front again."""
+
+    def go(self, by: int) -> None:
+        """The next page, or the one before."""
+
+    def note(self, feed: Feed) -> bool:
+        """Note what the bench has."""
+
+    def ask_pdf(self, paper: str) -> None:
+        """Ask where, and print there."""
+
+    def ask_html(self) -> None:
+        """Ask where, and write the sheet as HTML."""
+
+    def ask_csv(self) -> None:
+        """Ask where, and write the readings as a table."""
+
+    def ask_json(self) -> None:
+        """Ask where, and write the readings for programs."""
+
+    def print_earlier(self, _: bool = True) -> None:
+        """Whether earlier sheets are printed, too."""
 
 
 class JobMenus(MenuMaker):
-    """What hangs in the window's menu bar, and follows the sheet."""
+    """What hangs in the menu bar while a job sheet is in front, and follows the sheet."""
 
-    def __init__(self, window: JobWindow) -> None:
-        super().__init__(window)
-        self.window: JobWindow = window
+    def __init__(self, page: QWidget, sheet: SheetWork, look: Look) -> None:
+        super().__init__(page)
+        self.sheet, self._look = sheet, look
         keys = QKeySequence.StandardKey
-        bar = window.menuBar()
-        job, edit, stage, note, report, view, help_menu = (
-            bar.addMenu(text)
-            for text in (
-                tr("&Job"),
-                tr("&Edit"),
-                tr("&Stage"),
-                tr("&Note on the job sheet"),
-                tr("&Report"),
-                tr("&View"),
-                tr("&Help"),
+        job, edit, stage, note, report, view = (
+            self.menu(text, name)
+            for text, name in (
+                (tr("&File"), "file"),
+                (tr("&Edit"), "edit"),
+                (tr("&Stage"), ""),
+                (tr("&Note on the job sheet"), ""),
+                (tr("&Report"), ""),
+                (tr("&View"), "view"),
             )
         )
-        self.act(job, tr("&New job sheet…"), window.new_wanted.emit, keys.New)
-        self.act(job, tr("&Open job sheet…"), window.open_wanted.emit, keys.Open)
-        self.act(job, tr("Save &as…"), window.ask_save_as, QKeySequence("Ctrl+Shift+S"))
-        self.retry_action = self.act(job, tr("&Try again to save"), window.model.retry, keys.Save)
-        self.act(job, tr("&Reload from the file"), window.ask_reload, None)
+        self.act(job, tr("&New job sheet…"), sheet.new_job, keys.New)
+        self.act(job, tr("&Open job sheet…"), sheet.open_job, keys.Open)
+        self.act(job, tr("Save &as…"), sheet.ask_save_as, QKeySequence("Ctrl+Shift+S"))
+        self.retry_action = self.act(job, tr("&Try again to save"), sheet.model.retry, keys.Save)
+        self.act(job, tr("&Reload from the file"), sheet.ask_reload, None)
         job.addSeparator()
-        self.act(job, tr("&Close"), window.close, keys.Close)
+        self.act(job, tr("&Close"), page.close, keys.Close)
 
-        self.undo_action = self.act(edit, tr("&Undo"), window.undo, keys.Undo)
-        self.redo_action = self.act(edit, tr("&Redo"), window.redo, None)
+        self.undo_action = self.act(edit, tr("&Undo"), sheet.undo, keys.Undo)
+        self.redo_action = self.act(edit, tr("&Redo"), sheet.redo, None)
         self.redo_action.setShortcuts([QKeySequence("Ctrl+Shift+Z"), QKeySequence("Ctrl+Y")])
         self.act(edit, tr("&Steps taken…"), self.show_steps, None)
 
-        self.act(stage, tr("Mark as &done"), window.finish_stage, QKeySequence("Ctrl+Return"))
-        self.act(stage, tr("&Skip for a reason…"), window.ask_skip, None)
-        self.act(stage, tr("&Open again"), window.open_stage, None)
+        self.act(stage, tr("Mark as &done"), sheet.finish_stage, QKeySequence("Ctrl+Return"))
+        self.act(stage, tr("&Skip for a reason…"), sheet.ask_skip, None)
+        self.act(stage, tr("&Open again"), sheet.open_stage, None)
         stage.addSeparator()
-        self.act(stage, tr("&Next page"), partial(window.go, 1), QKeySequence("Ctrl+PgDown"))
-        self.act(stage, tr("&Previous page"), partial(window.go, -1), QKeySequence("Ctrl+PgUp"))
+        self.act(stage, tr("&Next page"), partial(sheet.go, 1), QKeySequence("Ctrl+PgDown"))
+        self.act(stage, tr("&Previous page"), partial(sheet.go, -1), QKeySequence("Ctrl+PgUp"))
 
-        self.note_actions = fill_notes(self, note, window)
+        self.note_actions = fill_notes(self, note, sheet)
 
-        self.act(report, tr("Print to PDF, &A4…"), partial(window.ask_pdf, "a4"), keys.Print)
-        self.act(report, tr("Print to PDF, &Letter…"), partial(window.ask_pdf, "letter"), None)
-        self.act(report, tr("Save as &HTML…"), window.ask_html, None)
-        self.act(report, tr("Save readings as &CSV…"), window.ask_csv, None)
-        self.act(report, tr("Save readings as &JSON…"), window.ask_json, None)
+        self.act(report, tr("Print to PDF, &A4…"), partial(sheet.ask_pdf, "a4"), keys.Print)
+        self.act(report, tr("Print to PDF, &Letter…"), partial(sheet.ask_pdf, "letter"), None)
+        self.act(report, tr("Save as &HTML…"), sheet.ask_html, None)
+        self.act(report, tr("Save readings as &CSV…"), sheet.ask_csv, None)
+        self.act(report, tr("Save readings as &JSON…"), sheet.ask_json, None)
         report.addSeparator()
         self.with_earlier = self.check(
-            report, tr("With &earlier sheets of this magneto"), window.print_earlier, True, None
+            report, tr("With &earlier sheets of this magneto"), sheet.print_earlier, True, None
         )  # fmt: skip
 
-        self.inches_action = self.check(view, tr("Lengths in &inches"), window.set_inches, window.look.inches, None)
-        view.addSeparator()
-        self.choice(view, [(tr(COLOURS[name]), name) for name in THEMES], window.look.theme.name, self._theme_chosen)
-        self.choice(
-            view.addMenu(tr("&Text size")), [(tr("{n} %", n=n), n) for n in TEXT_SIZES], 100, self._text_chosen
-        )  # fmt: skip
-        self.guide(help_menu)
-        self.act(help_menu, tr("&Keys and cautions"), window.show_help, None)
-        window.model.changed.connect(self.show_job)
-        self.show_job(window.model.job)
+        self.inches_action = self.check(view, tr("Lengths in &inches"), self._inches_chosen, look.inches, None)
+        look.changed.connect(self._show_look)
+        sheet.model.changed.connect(self.show_job)
+        self.show_job(sheet.model.job)
 
     def show_job(self, job: Job, old: Job | None = None) -> None:
         """Name what would be undone, and offer what can be done."""
-        store, writable = self.window.model.store, self.window.model.writable
+        store, writable = self.sheet.model.store, self.sheet.model.writable
         self.undo_action.setEnabled(writable and store.undo_name is not None)
         self.redo_action.setEnabled(writable and store.redo_name is not None)
         self.undo_action.setText(
@@ -99,13 +143,13 @@ class JobMenus(MenuMaker):
 
     def show_steps(self) -> None:
         """Every step in the sheet, with its time, the newest first."""
-        dialog = QDialog(self.window)
+        dialog = QDialog(self._owner)
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         dialog.setWindowTitle(tr("Steps taken"))
         column = QVBoxLayout(dialog)
         steps = QListWidget()
         steps.setAccessibleName(tr("Steps taken"))
-        for at, name in reversed(self.window.model.store.steps):
+        for at, name in reversed(self.sheet.model.store.steps):
             steps.addItem(f"{at.replace('T', ' ')}   {name}")
         if not steps.count():
             steps.addItem(tr("No step has been taken yet."))
@@ -113,25 +157,25 @@ class JobMenus(MenuMaker):
         buttons.rejected.connect(dialog.reject)
         column.addWidget(steps)
         column.addWidget(buttons)
-        letter = self.window.fontMetrics().averageCharWidth()
+        letter = self._owner.fontMetrics().averageCharWidth()
         dialog.resize(90 * letter, 50 * letter)
         dialog.open()
 
-    def _theme_chosen(self, action: QAction) -> None:
-        self.window.look.theme = THEMES[action.data()]
+    def _inches_chosen(self, on: bool) -> None:
+        self._look.inches = on
 
-    def _text_chosen(self, action: QAction) -> None:
-        self.window.look.text_percent = action.data()
+    def _show_look(self) -> None:
+        self.inches_action.setChecked(self._look.inches)
 
 
-def fill_notes(maker: MenuMaker, menu: QMenu, window: JobWindow) -> list[QAction]:
+def fill_notes(maker: MenuMaker, menu: QMenu, sheet: SheetWork) -> list[QAction]:
     """An entry for everything that the bench may have for the sheet."""
     made, page = [], FEEDS[0].page
     for feed in FEEDS:
         if feed.page != page:
             menu.addSeparator()
             page = feed.page
-        action = maker.act(menu, feed.words, partial(window.note, feed), None)
+        action = maker.act(menu, feed.words, partial(sheet.note, feed), None)
         action.setToolTip(tr(feed.tip))
         action.setStatusTip(tr(feed.tip))
         made.append(action)

@@ -22,16 +22,14 @@ from magview.spec.files import read_magneto
 from magview.spec.language import speak_through
 from magview.spec.library import find_installation, resources
 from magview.spec.magneto import Magneto
+from magview.ui.bench.panes import PANELS
 from magview.ui.classroom.room import ClassRoom
 from magview.ui.kit import translation
-from magview.ui.kit.bench_model import BenchModel
-from magview.ui.kit.guide_context import open_guide
-from magview.ui.kit.look import Look
-from magview.ui.kit.theme import DARK, LIGHT
+from magview.ui.kit.theme import DARK
 from magview.ui.plots.pane import SHEETS
-from magview.ui.shell.panes import PANELS
 from magview.ui.shell.renewal import renewed
 from magview.ui.shell.window import MainWindow
+from tests.windows import main_window
 from tests.counts import sampled
 
 
@@ -61,17 +59,17 @@ def _box(show: Callable[[], None]) -> QWidget | None:
 
 
 WINDOWS: dict[str, Callable[[MainWindow, Path], QWidget | None]] = {
-    "a job sheet": lambda main, folder: main.jobs.new(folder / "a-job.json"),
-    "the shipped job sheet": lambda main, _: main.jobs.open_shipped(),
+    "a job sheet": lambda main, folder: main.work.new(folder / "a-job.json"),
+    "the shipped job sheet": lambda main, _: main.work.open_shipped(),
     "a pupil's desk": lambda main, _: main.classes.open("join"),
     "a class made": lambda main, _: main.classes.open("make"),
     "what was handed in": lambda main, _: main.classes.open("gather"),
     "the exercise editor": lambda main, _: main.classes.open("editor"),
     "the guided editor": lambda main, _: main.own.open(),
-    "the guide": lambda main, _: open_guide(main),
+    "the guide": lambda main, _: main.places.open_guide_window(),
     "an exercise": lambda main, _: main.practice.begin(find_exercise("gap-wrong"), 7),
-    "a lesson": lambda main, _: main.practice.begin_lesson(find_lesson("plate-and-screw")),
-    "the list of exercises": lambda main, _: main.practice.choose(lessons=False),
+    "a lesson": lambda main, _: main.learn.begin(find_lesson("plate-and-screw")),
+    "the list of exercises": lambda main, _: main.practice.choose(),
     "paper for a class": lambda main, _: main.class_paper(),
     "a table of the lift": _lift_table,
     "keys and cautions": lambda main, _: _box(main.show_help),
@@ -82,7 +80,7 @@ WINDOWS: dict[str, Callable[[MainWindow, Path], QWidget | None]] = {
 @pytest.mark.parametrize("name", sampled(WINDOWS, 5))
 def test_a_closed_window_is_gone(name: str, open_window: Callable[..., MainWindow], tmp_path: Path) -> None:
     main = open_window("seven-radial-left")
-    main._classes = ClassRoom(main, tmp_path / "home")  # noqa: SLF001
+    main.places._classes = ClassRoom(main.practice, tmp_path / "home")  # noqa: SLF001
     window = WINDOWS[name](main, tmp_path)
     assert window is not None
     QApplication.processEvents()
@@ -108,7 +106,7 @@ def english_again(qapp: QApplication, tmp_path: Path) -> Iterator[None]:
 
 
 def _workbench() -> MainWindow:
-    window = MainWindow(BenchModel(new_bench(find_installation("seven-radial-left"))), Look(LIGHT))
+    window = main_window(new_bench(find_installation("seven-radial-left")))
     window.furnish()
     window.plots.wait()
     window.show()
@@ -120,7 +118,8 @@ def test_a_workbench_whose_language_is_left_is_gone_with_all_its_parts() -> None
     window = _workbench()
     model = window.model
     window.show_plots(True)
-    parts: list[QObject] = [window, window.menus, window.plots, window.judging]
+    parts: list[QObject] = [window, window.bench_page, window.bench_page.menus, window.common]
+    parts += [window.plots, window.judging]
     parts += [window.breaker, window.contact, window.drive, window.crank]
     parts += [window.plots.choose(name) for name in SHEETS]
     parts += [window.panel_of(name) for name in PANELS]

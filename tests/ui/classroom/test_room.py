@@ -34,11 +34,11 @@ OF = a_set("gap-wrong", "switch-lead", each_their_own=True)
 def room(open_window, tmp_path, qtbot):
     """The class of a main window, kept in a folder of the test's own; what it opens is closed again."""
     window = open_window()
-    room = window._classes = ClassRoom(window, tmp_path / "home")  # noqa: SLF001
+    room = window.places._classes = ClassRoom(window.practice, tmp_path / "home")  # noqa: SLF001
     yield room
-    for practice in list(window.practice.windows):
+    for practice in list(window.practice.attempts):
         practice.discard()
-    for opened in list(room.windows.values()):
+    for opened in list(room.pages.values()):
         getattr(opened, "discard", opened.close)()
     room.halt()
 
@@ -79,7 +79,7 @@ def test_a_code_and_a_name_lead_to_the_exercise_and_handing_in_to_the_folder(roo
     share.mkdir()
     desk = joined(room, qtbot, share, code=plain(code_of(OF)).lower())
     QTest.keyClick(desk.folder, Qt.Key.Key_Return)
-    (window,) = room.main.practice.windows
+    (window,) = room.practice.attempts
     assert window.attempt.seed == OF.seed_of(1, "zoe")
     assert desk.exercises.words(0, 1) == "under way"
     assert desk.begin() is window  # not a second time
@@ -90,7 +90,7 @@ def test_a_code_and_a_name_lead_to_the_exercise_and_handing_in_to_the_folder(roo
     assert (result.state, result.pupil, result.number) == ("marked", "Zoe", 1)
     assert path.name in desk.exercises.words(0, 1)
     window.close()  # and does not ask: the attempt stands in the folder
-    qtbot.waitUntil(lambda: not room.main.practice.windows)
+    qtbot.waitUntil(lambda: not room.practice.attempts)
     assert room.courier.outbox.waiting() == []
 
 
@@ -98,11 +98,11 @@ def test_what_cannot_be_written_is_kept_said_and_tried_again(room, qtbot, tmp_pa
     share = tmp_path / "away"
     desk = joined(room, qtbot, share)
     click(desk.start)
-    (window,) = room.main.practice.windows
+    (window,) = room.practice.attempts
     window.model.do(HandIn())
     arrived(room, qtbot)
     assert "Kept on this machine" in desk.exercises.words(0, 1)
-    assert "Kept on this machine" in window.statusBar().currentMessage()
+    assert "Kept on this machine" in window.window().statusBar().currentMessage()
     assert desk.again.isVisible()
     window.close()
     share.mkdir()
@@ -149,7 +149,7 @@ def test_what_is_missing_is_said_where_it_is_missing(room, qtbot, tmp_path, code
     desk = joined(room, qtbot, tmp_path, name, " " if code == "" else code)
     desk.begin()
     assert says in desk.message.text()
-    assert not room.main.practice.windows
+    assert not room.practice.attempts
 
 
 def test_a_saved_attempt_is_handed_in_from_its_file(room, qtbot, tmp_path):
@@ -222,7 +222,7 @@ def test_a_set_is_saved_opened_and_found_again(room, tmp_path):
     maker.open_path(tmp_path / "set.json")
     assert maker.made().title == "Tuesday"
     maker.close()
-    assert ClassRoom(room.main, room.folder).set == read_set(tmp_path / "set.json")
+    assert ClassRoom(room.practice, room.folder).set == read_set(tmp_path / "set.json")
 
 
 def test_the_key_is_shown_and_saved(room, qtbot, tmp_path):
@@ -388,12 +388,12 @@ def test_an_exercise_goes_into_the_set_and_is_tried(room, qtbot):
     editor = room.open("editor")
     type_over(editor.fields.text.edits["name"], "Mine")
     click(editor.to_set)
-    maker = room.windows["make"]
+    maker = room.pages["make"]
     assert "Mine" in maker.fields.chosen.item(0).text()
     assert "needs its file" in maker.why.text()
     editor.activateWindow()
     click(editor.try_it)
-    assert room.main.practice.windows[0].model.practice.exercise.name == "Mine"
+    assert room.practice.attempts[0].model.practice.exercise.name == "Mine"
 
 
 # ---------------------------------------------------------------------- for everybody
@@ -434,6 +434,6 @@ def test_without_a_folder_it_is_kept_where_the_rest_is(room, tmp_path, monkeypat
 
 def test_what_is_remembered_survives_a_damaged_file(room, qtbot):
     room.remember(pupil="Zoë")
-    assert ClassRoom(room.main, room.folder).recall("pupil") == "Zoë"
+    assert ClassRoom(room.practice, room.folder).recall("pupil") == "Zoë"
     (room.folder / "class.json").write_text(json.dumps([1]))
     assert room.recall("pupil") == ""

@@ -11,17 +11,20 @@ from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QAction, QColor, QKeySequence
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QAbstractSlider, QApplication, QTabWidget, QWidget
+from shiboken6 import isValid
 
 from magview.cli import main as cli
 from magview.guide.book import book
 from magview.guide.pages import pages
 from magview.guide.topics import TOPICS
+from magview.ui.bench.panes import PANELS
+from magview.ui.guide.page import GuidePage
 from magview.ui.guide.window import GuideWindow
-from magview.ui.kit.guide_context import open_guide, topic_of
+from magview.ui.kit.guide_context import topic_of
+from magview.ui.kit.look import Look
 from magview.ui.kit.theme import DARK, HIGH_CONTRAST, LIGHT, colours
 from magview.ui.paper.pdf import pdf_bytes
 from magview.ui.plots.pane import SHEETS
-from magview.ui.shell.panes import PANELS
 from tests.counts import swept
 from tests.guide.test_pages import KEY, bold
 from tests.hands import timers_at_rest
@@ -33,46 +36,71 @@ CTRL, SHIFT, ALT = (
 )  # fmt: skip
 
 
-def guide_shown() -> GuideWindow | None:
-    return next((w for w in QApplication.topLevelWidgets() if isinstance(w, GuideWindow) and w.isVisible()), None)
-
-
 @pytest.fixture
 def guide(qtbot):
-    window = GuideWindow()
+    """The guide in a window of its own."""
+    window = GuideWindow(Look(LIGHT))
     window.go_to("first-minutes")
     window.show()
     window.activateWindow()
     qtbot.waitUntil(window.isActiveWindow)
-    yield window
-    if guide_shown() is not None:
+    yield window.page
+    if isValid(window):
         window.close()
 
 
-def press_f1(window, qtbot) -> GuideWindow:
-    window.activateWindow()
-    qtbot.waitUntil(window.isActiveWindow)
-    QTest.keyClick(window.focusWidget() or window, KEYS.Key_F1)
-    qtbot.waitUntil(lambda: guide_shown() is not None)
-    shown = guide_shown()
-    assert shown is not None
-    return shown
+def windows_shown() -> list[GuideWindow]:
+    return [w for w in QApplication.topLevelWidgets() if isinstance(w, GuideWindow) and w.isVisible()]
+
+
+def press_f1(window, shift: bool = False) -> GuidePage:
+    """Press it where the keyboard is: the guide is in front, or with Shift in a window of its own."""
+    widget = window.places.front.focusWidget() or window
+    QTest.keyClick(widget, KEYS.Key_F1, SHIFT if shift else Qt.KeyboardModifier.NoModifier)
+    page = windows_shown()[0].page if shift else window.places.front
+    assert isinstance(page, GuidePage) and page.isVisible()
+    return page
 
 
 # ---------------------------------------------------------------------- from where one is
 
 
-def test_f1_opens_the_page_of_what_has_the_keyboard(open_window, qtbot):
+def test_f1_opens_the_page_of_what_has_the_keyboard(open_window):
     window = open_window("seven-radial-left")
     window.breaker.setFocus()
-    guide = press_f1(window, qtbot)
+    guide = press_f1(window)
     assert guide.address == "pictures#breaker-end"
-    window.panel.rotor.setFocus()
-    assert press_f1(window, qtbot) is guide, "there is one guide"
-    assert guide.address == "internal-timing"
+    guide.go_to("glossary")
+    assert press_f1(window) is guide and guide.address == "glossary", "in the guide itself it changes nothing"
+    for widget, address in ((window.panel.rotor, "internal-timing"), (window.drive, "pictures#drive-end")):
+        window.places.go("bench")
+        widget.setFocus()
+        assert press_f1(window) is guide, "there is one guide"
+        assert guide.address == address
+
+
+def test_escape_leads_back_to_the_work_with_the_keyboard_where_it_was(open_practice):
+    page = open_practice("gap-wrong")
+    page.work.setFocus()
+    page.tabs.setCurrentIndex(2)
+    page.tabs.tabBar().setFocus()
+    guide = press_f1(page.window())
+    QTest.keyClick(guide.contents, KEYS.Key_Escape)
+    assert page.window().places.front is page and page.tabs.tabBar().hasFocus()
+
+
+def test_shift_f1_opens_it_beside_the_work(open_window, qtbot):
+    window = open_window("seven-radial-left")
     window.drive.setFocus()
-    press_f1(window, qtbot)
-    assert guide.address == "pictures#drive-end"
+    guide = press_f1(window, shift=True)
+    assert guide.address == "pictures#drive-end" and window.places.name == "bench"
+    window.activateWindow()
+    qtbot.waitUntil(window.isActiveWindow)
+    window.breaker.setFocus()
+    assert press_f1(window, shift=True) is guide and len(windows_shown()) == 1
+    assert guide.address == "pictures#breaker-end"
+    window.close()
+    assert windows_shown() == [], "it closes with the window that opened it"
 
 
 def test_every_panel_has_a_page_of_its_own(open_window):
@@ -81,7 +109,7 @@ def test_every_panel_has_a_page_of_its_own(open_window):
     for i, name in enumerate(PANELS):
         window.tabs.setCurrentIndex(i)
         window.tabs.tabBar().setFocus()
-        found[name] = topic_of(window)
+        found[name] = topic_of(window.bench_page)
         assert type(window.panel_of(name)).__name__ in TOPICS
     assert len(set(found.values())) == len(PANELS)
     assert set(found.values()) <= set(pages())
@@ -95,23 +123,21 @@ def test_every_plot_has_a_section_of_its_own(open_window):
         sheet = window.plots.choose(name)
         assert TOPICS[type(sheet).__name__].startswith("plots#")
         window.plots.tabBar().setFocus()
-        found.add(topic_of(window))
+        found.add(topic_of(window.bench_page))
     assert len(found) == len(SHEETS)
 
 
-def test_every_part_of_practice_has_its_section(open_practice, qtbot):
+def test_every_part_of_practice_has_its_section(open_practice):
     window = open_practice("gap-wrong")
     for i, panel in enumerate(window.panels):
         window.tabs.setCurrentIndex(i)
         window.tabs.tabBar().setFocus()
         assert topic_of(window) == TOPICS[type(panel).__name__]
-    guide = press_f1(window, qtbot)
-    assert guide.address == "practice#the-notebook"
+    assert press_f1(window.window()).address == "practice#the-notebook"
     lesson = open_practice("plate-and-screw")
     lesson.tabs.setCurrentIndex(0)
     lesson.tabs.tabBar().setFocus()
     assert topic_of(lesson) == "practice#lessons"
-    guide.close()
 
 
 def test_every_class_that_has_a_topic_is_there():
@@ -124,20 +150,12 @@ def test_every_class_that_has_a_topic_is_there():
         assert re.search(rf"^class {name}\b", code, re.M), name
 
 
-def test_it_closes_with_the_window_that_asked_for_it(open_window, qtbot):
-    window = open_window()
-    guide = press_f1(window, qtbot)
-    window.close()
-    qtbot.waitUntil(lambda: guide_shown() is None)
-    del guide
-
-
-def test_the_menu_opens_it(open_window, qtbot):
+def test_the_menu_opens_it(open_window):
     window = open_window()
     (action,) = (a for a in window.findChildren(QAction) if a.text() == "&Guide")
     assert action.shortcut() == QKeySequence("F1")
     action.trigger()
-    assert guide_shown() is not None
+    assert window.places.name == "guide"
 
 
 @pytest.mark.process
@@ -195,7 +213,7 @@ def test_nothing_found_is_said(guide, qtbot):
     assert guide.address == "first-minutes"
 
 
-def click_on(guide: GuideWindow, words: str) -> None:
+def click_on(guide: GuidePage, words: str) -> None:
     """Click a link in the page."""
     cursor = guide.page.document().find(words)
     assert not cursor.isNull()
@@ -344,8 +362,8 @@ def test_every_key_named_in_the_guide_is_one(open_window, open_practice):
     main = open_window("seven-radial-left")
     main.draft_own()
     main.present(True)
-    job = main.jobs.open_shipped()
-    windows: list[QWidget] = [main, job, main.own.window, open_practice("gap-wrong"), GuideWindow()]
+    job = main.work.open_shipped()
+    windows: list[QWidget] = [main, job, main.own.page, open_practice("gap-wrong"), main.guide.home]
     for window in windows:
         for action in window.findChildren(QAction):
             shortcuts |= {s.toString() for s in action.shortcuts()}
@@ -365,7 +383,6 @@ def test_every_key_named_in_the_guide_is_one(open_window, open_practice):
         assert asked[text] == QKeySequence(key)
     named = {b for name in pages() for b in bold(name) if KEY.fullmatch(b)}
     assert len(named) > 30
-    windows[-1].close()
     main.present(False)
     job.close()
     assert named - by_views - {"+1", "-1"} <= shortcuts | by_desktop
@@ -421,7 +438,8 @@ def test_a_place_that_cannot_be_written_is_one_sentence(tmp_path, capsys):
 
 def test_open_guide_at_an_address(open_window):
     window = open_window()
-    assert open_guide(window, "commands").address == "commands"
+    window.places.open_guide("commands")
+    assert window.places.front.address == "commands"
 
 
 @pytest.mark.parametrize("address", sorted({a for a in TOPICS.values() if "#" in a}))
@@ -429,20 +447,21 @@ def test_the_section_asked_for_stands_at_the_top(qtbot, address):
     """Also once the window is shown and the pictures have their sizes, and for the last sections of a page."""
     name, _, _ = address.partition("#")
     title = next(s.title for s in pages()[name].sections if s.address == address)
-    window = GuideWindow()
+    window = GuideWindow(Look(LIGHT))
     window.go_to(address)  # before it is shown, as F1 does
+    page = window.page.page
     window.show()
     window.resize(window.width() - 60, window.height() - 40)
     timers_at_rest(qtbot, window)
 
     def first_line() -> str:
-        line = window.page.fontMetrics().height()
-        spots = (window.page.cursorForPosition(QPoint(40, y)) for y in range(line // 2, 4 * line, line // 2))
+        line = page.fontMetrics().height()
+        spots = (page.cursorForPosition(QPoint(40, y)) for y in range(line // 2, 4 * line, line // 2))
         return next((s.block().text() for s in spots if s.block().text().strip()), "")
 
     assert first_line() == title
-    window.page.verticalScrollBar().triggerAction(QAbstractSlider.SliderAction.SliderToMinimum)
+    page.verticalScrollBar().triggerAction(QAbstractSlider.SliderAction.SliderToMinimum)
     window.resize(window.width() + 30, window.height())
     timers_at_rest(qtbot, window)
-    assert window.page.verticalScrollBar().value() == 0, "who scrolls away is not brought back"
+    assert page.verticalScrollBar().value() == 0, "who scrolls away is not brought back"
     window.close()

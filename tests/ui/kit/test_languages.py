@@ -37,16 +37,16 @@ from magview.bench.placing import new_bench
 from magview.spec import language as spoken_language
 from magview.spec.language import speak_through, tr
 from magview.spec.library import find_installation
+from magview.ui.bench.panes import PANELS
 from magview.ui.kit import translation
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.inputs import AngleSpin, LengthSpin, NumberSpin
 from magview.ui.kit.look import Look
 from magview.ui.kit.theme import LIGHT
 from magview.ui.plots.pane import SHEETS
-from magview.ui.shell.panes import PANELS
 from magview.ui.shell.renewal import renewed
-from magview.ui.shell.window import MainWindow
 from tests.counts import sampled
+from tests.windows import workbench
 
 ROOT = Path(__file__).parents[3]
 _spec = importlib.util.spec_from_file_location("translations", ROOT / ".ci" / "translations.py")
@@ -191,7 +191,8 @@ def test_qt_s_own_buttons_speak_the_language_too(qapp: QApplication) -> None:
 
 def test_another_language_comes_over_the_same_bench(qapp: QApplication) -> None:
     model = BenchModel(new_bench(find_installation("seven-radial-left")))
-    window = MainWindow(model, Look(LIGHT))
+    window = workbench()(model, Look(LIGHT))
+    window.resize(1280, 720)  # wider than any language needs
     window.furnish()
     window.plots.wait()
     window.show()

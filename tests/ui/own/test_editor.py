@@ -16,8 +16,7 @@ from magview.own.fields import KINDS, entries, pages_of
 from magview.physics.trials.trial import Trial
 from magview.spec.files import dump_json, read_installation, read_magneto, write_text
 from magview.spec.library import find_engine, find_magneto
-from magview.ui.guide.window import GuideWindow
-from magview.ui.kit.guide_context import topic_of
+from magview.ui.guide.page import GuidePage
 from magview.ui.kit.inputs import QuietCombo
 from magview.ui.kit.theme import DARK
 from magview.ui.own.room import OwnRoom
@@ -28,11 +27,18 @@ from tests.hands import click
 def editor(open_window, qtbot):
     window = open_window("seven-radial-left")
     window.draft_own()
-    own = window.own.window
+    own = window.own.page
     qtbot.waitUntil(own.isVisible)
     own.activateWindow()
     qtbot.waitUntil(own.isActiveWindow)
     return window, own
+
+
+def room_in(window, folder):
+    """Drafts kept in a folder, whose editor opens on the bench's place."""
+    room = OwnRoom(window.look, folder, window)
+    room.opened.connect(window.places.bench.show_page)
+    return room
 
 
 def begin(own, basis):
@@ -289,7 +295,7 @@ def test_trials_of_the_bench_fill_in_the_lift(editor):
     begin(own, "seven-radial")
     own.list.setCurrentRow(1)
     click(own.page().trials_button)
-    assert "no trials" in own.statusBar().currentMessage()
+    assert "no trials" in own.window().statusBar().currentMessage()
     for plate, low, high in ((0.0, 0.2794, 0.3048), (1.5, 0.3556, 0.381)):
         window.model.send(NoteTrial(Trial(plate, low, high)))
     click(own.page().trials_button)
@@ -307,12 +313,12 @@ def test_what_can_be_worked_out_is_one_press(editor):
     assert own.model.own.magneto.values["cam.lobe_peaks_deg"] == pytest.approx((0, 90, 180, 270))
     own.show_kind("installation")
     click(row_of(own, "rotor_turns_per_crank_turn").work_button)
-    assert "not complete" in own.statusBar().currentMessage()
+    assert "not complete" in own.window().statusBar().currentMessage()
 
 
 def test_drafts_outlive_a_kill_and_a_close(open_window, qtbot, tmp_path):
     window = open_window("seven-radial-left")
-    room = OwnRoom(window, tmp_path)
+    room = room_in(window, tmp_path)
     own = room.open()
     begin(own, "nine-radial")
     type_in(own, "e_gap_deg", "8,4")
@@ -323,14 +329,14 @@ def test_drafts_outlive_a_kill_and_a_close(open_window, qtbot, tmp_path):
     other = tmp_path / "found"
     other.mkdir()
     (other / left.name).write_bytes(left.read_bytes())
-    again = OwnRoom(window, other)
+    again = room_in(window, other)
     shown = again.open()
-    assert "as you left" in shown.statusBar().currentMessage()
+    assert "as you left" in shown.window().statusBar().currentMessage()
     assert again.model.own == room.model.own
     assert row_of(shown, "marks.radius_mm").field.text() == "wide"
     # Closed with work that no file holds, it is found again; saved, it is forgotten.
     again.close()
-    third = OwnRoom(window, other)
+    third = room_in(window, other)
     assert third.model.own == room.model.own
     third.model.give("magneto", "marks.radius_mm", 42.0)
     third.model.write("magneto", tmp_path / "saved.json")
@@ -344,9 +350,9 @@ def test_the_window_closed_and_opened_again_has_its_drafts(editor, qtbot):
     type_in(own, "name", "Mine")
     own.close()
     QApplication.processEvents()
-    assert window.own.window is None
+    assert window.own.page is None
     window.draft_own()
-    assert window.own.window.page().rows["name"].field.text() == "Mine"
+    assert window.own.page.page().rows["name"].field.text() == "Mine"
 
 
 def test_the_window_follows_the_workbench_in_colours(editor):
@@ -363,14 +369,15 @@ def test_the_window_follows_the_workbench_in_colours(editor):
 def test_nothing_is_cut_off(editor, kind, size):
     _, own = editor
     basis = {"magneto": "nine-radial", "engine": "nine-radial", "installation": "nine-radial-left"}[kind]
-    own.resize(*size)
+    QApplication.processEvents()
+    own.window().resize(*size)
     own.show_kind(kind)
     begin(own, basis)
     for i in range(own.list.count()):
         own.list.setCurrentRow(i)
         QApplication.processEvents()
         page = own.page()
-        assert own.size().toTuple() == size
+        assert own.window().size().toTuple() == size
         assert page.widget().width() <= page.viewport().width()
         for label in page.findChildren(QLabel):
             if label.isVisible():
@@ -397,10 +404,11 @@ def test_installations_take_their_parts_by_file_or_from_this_window(editor, tmp_
     assert isinstance(json.loads((tmp_path / "whole.json").read_text(encoding="utf-8"))["magneto"], dict)
 
 
-def test_the_guide_opens_at_the_editors_page(editor):
-    _, own = editor
+def test_the_guide_opens_at_the_editors_page_and_the_drafts_stay(editor):
+    window, own = editor
     own.list.setFocus()
-    own.menus.guide_action.trigger()
-    guide = next(w for w in QApplication.topLevelWidgets() if isinstance(w, GuideWindow) and w.isVisible())
-    assert topic_of(own).startswith("own-magneto")
-    guide.close()
+    QTest.keyClick(own.list, Qt.Key.Key_F1)
+    guide = window.places.front
+    assert isinstance(guide, GuidePage) and guide.address.startswith("own-magneto")
+    QTest.keyClick(guide.search, Qt.Key.Key_Escape)
+    assert window.places.front is own

@@ -32,6 +32,7 @@ from magview.ui.pictures.export import scale_bar
 from tests.counts import sampled
 from tests.hands import send_mouse
 from tests.magnetos import on_the_published_coupling
+from tests.windows import workbench
 
 
 def at(view, radius: float, bearing: float) -> QPointF:
@@ -381,9 +382,8 @@ def test_the_bench_is_kept_and_forgotten_at_an_orderly_end(open_window, tmp_path
     from magview.ui.kit.bench_model import BenchModel
     from magview.ui.kit.look import Look
     from magview.ui.kit.theme import LIGHT
-    from magview.ui.shell.window import MainWindow
 
-    window = MainWindow(BenchModel(new_bench(find_magneto("four-opposed"))), Look(LIGHT), Autosave(tmp_path))
+    window = workbench()(BenchModel(new_bench(find_magneto("four-opposed"))), Look(LIGHT), Autosave(tmp_path))
     qtbot.addWidget(window)
     window.show()
     window.model.send(TurnBackplate(2.0))

@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QApplication
 
 from magview.bench import actions as do
 from magview.spec.library import shipped_names
+from magview.ui.kit.look import PROJECTED
 from magview.ui.kit.theme import THEMES
 from magview.ui.plots.adjustment_window import WindowSheet
 from tests.plot_windows import SHEETS, settle
@@ -108,7 +109,7 @@ def test_projector_inches_and_large_type(open_plots, sheet):
     try:
         thin = plots.cursors[0].pen.widthF() if plots.cursors else 1.0
         small = plots.plots[0].getAxis("bottom").height()
-        window.project(True)
+        window.look.line_factor = PROJECTED
         window.look.text_percent = 200
         window.look.inches = True
         settle()
@@ -123,7 +124,7 @@ def test_projector_inches_and_large_type(open_plots, sheet):
         lengths = [t for t in titles if "gap" in t or "lift" in t]
         assert all("[mm]" not in t for t in lengths)
         plots.canvas.grab()
-        window.project(False)
+        window.look.line_factor = 1.0
         window.look.text_percent = 100
         window.look.inches = False
         settle()

@@ -19,10 +19,10 @@ from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.look import Look
 from magview.ui.kit.theme import THEMES
 from magview.ui.plots.sheet import PlotSheet
-from magview.ui.shell.window import MainWindow
 from tests.hands import what_is_due
 from tests.plot_hands import click
 from tests.plot_windows import SHEETS, settle
+from tests.windows import workbench
 
 # ---------------------------------------------------------------------- what is not there
 
@@ -154,7 +154,7 @@ def test_windows_with_plots_do_not_pile_up(qtbot):
     """Opened and closed, a window leaves none of its plots behind: neither whole ones nor one half built."""
     gone = []
     for front in ("coupling", "pull", "window"):
-        window = MainWindow(BenchModel(new_bench(find_installation("seven-radial-left"))), Look(THEMES["light"]))
+        window = workbench()(BenchModel(new_bench(find_installation("seven-radial-left"))), Look(THEMES["light"]))
         window.furnish()
         window.plots.wait()
         window.show()

@@ -23,13 +23,22 @@ from magview.bench import actions as bench
 from magview.practice import actions as do
 from magview.practice.attempt import Session, read_attempt
 from magview.practice.library import find_exercise
+from magview.ui.kit.look import PROJECTED
 from magview.ui.kit.theme import DARK, HIGH_CONTRAST, LIGHT
 from magview.ui.practice.choice import Choice
-from magview.ui.practice.room import PracticeRoom, attempts_in
+from magview.ui.practice.place import PracticePlace, attempts_in
 from tests.hands import click, what_is_due
 from tests.practice.trainee import Trainee
 
 ALL = "both-everything-wrong"
+
+
+def place_in(main, folder):
+    """A place to practise that keeps what it finds again in a folder, in front of the window's own places."""
+    place = PracticePlace(main.look, folder)
+    main.places.addWidget(place)
+    main.places.setCurrentWidget(place)
+    return place
 
 
 @pytest.fixture
@@ -59,23 +68,23 @@ def test_an_attempt_is_kept_as_it_is_done_and_offered_after_a_kill(open_window, 
     window.model.do(bench.TightenLock(False))
     qtbot.waitUntil(lambda: any(tmp_path.glob("attempt-*.json")), timeout=3000)
     kept = window.attempt
-    room = PracticeRoom(open_window(), tmp_path)
+    room = place_in(open_window(), tmp_path)
     assert room.recover() is None, "its program lives"
     # A killed program leaves the file and no lock that is held.
     file = next(tmp_path.glob("attempt-*.json"))
     left = tmp_path / "left"
     left.mkdir()
     (left / file.name).write_bytes(file.read_bytes())
-    room = PracticeRoom(room.parent(), left)
+    room = place_in(room.window(), left)
     box = room.recover()
     assert "The gap is wrong" in box.text()
     go_on = next(b for b in box.buttons() if "Go on" in b.text())
     click(go_on)
-    again = room.windows[0]
+    again = room.open_pages[0]
     assert again.attempt.events == kept.events
     again.discard()
     assert not any(left.glob("attempt-*.json")), "closed as it should, nothing is left to be found"
-    assert room.windows == []
+    assert room.open_pages == []
 
 
 def test_closing_unsaved_work_asks_and_saving_ends_that(window, tmp_path):
@@ -107,7 +116,7 @@ def test_handing_in_is_asked_once_and_ends_in_the_debrief(window, tmp_path):
     click(next(b for b in box.buttons() if "Hand in" in b.text()))
     QApplication.processEvents()
     view = window.debrief
-    assert view is not None and window.centralWidget() is view
+    assert view is not None and view.isVisible() and not window.split.isVisible()
     assert view.verdict.text().startswith("Not passed: turned the propeller")
     assert view.dangers.text().startswith("⚠") and view.dangers.isVisible()
     assert not window.menus.hand_in_action.isVisible() and window.menus.debrief_action.isVisible()
@@ -120,7 +129,7 @@ def test_handing_in_is_asked_once_and_ends_in_the_debrief(window, tmp_path):
 def looked_back(open_window):
     """A whole job handed in, opened again from its events."""
     trainee = Trainee(find_exercise("several-teeth-out"), 5)
-    room = PracticeRoom(open_window(), None)
+    room = place_in(open_window(), None)
     window = room.go_on(trainee.work())
     QApplication.processEvents()
     yield window
@@ -170,7 +179,7 @@ def test_the_replay_plays_and_stops_at_the_end(looked_back, qtbot):
     click(view.play)
     assert view.play.text() == "&Pause"
     qtbot.waitUntil(lambda: view.slider.value() == view.slider.maximum(), timeout=5000)
-    assert view.play.text() == "&Play"
+    assert view.play.text() == "Pla&y"
 
 
 # ---------------------------------------------------------------------- looks
@@ -202,7 +211,7 @@ def test_nothing_is_cut_off(open_practice, qtbot, name, size):
         window.tabs.setCurrentIndex(i)
         what_is_due(2)
         assert not cut(window)
-    assert (window.width(), window.height()) == size
+    assert window.window().size().toTuple() == size
 
 
 def letters(window) -> list[str]:
@@ -211,7 +220,7 @@ def letters(window) -> list[str]:
 
     shown = [w for w in window.findChildren(QLabel) if w.isVisible() and w.buddy() is not None]
     shown += [w for w in window.findChildren(QAbstractButton) if w.isVisible()]
-    texts = [w.text() for w in shown] + [a.text() for a in window.menuBar().actions()]
+    texts = [w.text() for w in shown] + [a.text() for a in window.window().menuBar().actions()]
     for tabs in window.findChildren(QTabWidget):
         texts += [tabs.tabText(i) for i in range(tabs.count())]
     keys = [QKeySequence.mnemonic(t).toString() for t in texts]
@@ -229,6 +238,7 @@ def test_no_letter_stands_for_two_things(open_practice, name):
 
 
 def test_no_letter_stands_for_two_things_in_the_debrief(looked_back):
+    QApplication.processEvents()
     found = letters(looked_back)
     assert len(found) > 6 and len(found) == len(set(found)), sorted(found)
 
@@ -243,7 +253,7 @@ def test_everything_has_a_name_and_can_be_reached_by_key(window):
     from PySide6.QtWidgets import QAbstractButton, QAbstractSlider, QAbstractSpinBox, QComboBox, QLineEdit, QScrollBar
 
     for kind in (QAbstractButton, QAbstractSlider, QAbstractSpinBox, QComboBox, QLineEdit):
-        for widget in window.centralWidget().findChildren(kind):
+        for widget in window.findChildren(kind):
             if isinstance(widget, QScrollBar) or isinstance(widget.parent(), QAbstractSpinBox | QComboBox):
                 continue
             if widget.objectName().startswith("qt_") or type(widget).__name__ in ("QToolButton",):
@@ -266,19 +276,19 @@ def test_from_the_menu_to_an_exercise_and_a_lesson(open_window, qtbot):
             QTest.keyClicks(choice.trainee, "A. Trainee")
         QTest.keyClick(choice.list, Qt.Key.Key_Down)
         QTest.keyClick(choice.list, Qt.Key.Key_Return)
-        window = main.practice.windows[-1]
+        window = (main.learn if lessons else main.practice).open_pages[-1]
         if not lessons:
             assert (window.attempt.seed, window.attempt.trainee) == (4711, "A. Trainee")
         main.look.theme = DARK
         assert window.look.theme is DARK
         main.look.theme = LIGHT
         window.discard()
-    assert main.practice.windows == []
+    assert main.places.open_pages == []
 
 
 def test_a_strange_code_and_a_strange_file_are_refused_in_a_sentence(open_window, tmp_path):
     main = open_window()
-    choice = main.practice.choose(False)
+    choice = main.practice.choose()
     choice.code.setText("fault")
     click(choice.begin)
     assert "whole number" in choice.problem.text() and choice.isVisible()
@@ -301,12 +311,12 @@ def test_the_debrief_changes_size_type_and_colours_once_the_room_is_gone(window)
     larger = QApplication.font()
     larger.setPointSizeF(1.5 * font.pointSizeF())
     try:
-        window.resize(1600, 900)
+        window.window().resize(1600, 900)
         QApplication.setFont(larger)
         QApplication.processEvents()
     finally:
         QApplication.setFont(font)
-    window.project(True)
+    window.look.line_factor = PROJECTED
     window.look.theme = DARK
     QApplication.processEvents()
     assert window.debrief.width() > 1500
@@ -314,8 +324,8 @@ def test_the_debrief_changes_size_type_and_colours_once_the_room_is_gone(window)
 
 def test_the_trainees_name_is_remembered(open_window, tmp_path, qtbot):
     main = open_window()
-    room = PracticeRoom(main, tmp_path)
-    choice = room.choose(lessons=False)
+    room = place_in(main, tmp_path)
+    choice = room.choose()
     assert choice.trainee.text() == ""
     label = next(w for w in choice.findChildren(QLabel) if w.buddy() is choice.trainee)
     choice.trainee.setText("Zoë T.")
@@ -323,14 +333,14 @@ def test_the_trainees_name_is_remembered(open_window, tmp_path, qtbot):
     words = label.x() + label.fontMetrics().horizontalAdvance(label.text().replace("&", ""))
     assert choice.trainee.x() - words >= 8, "the label does not touch its field"
     click(choice.begin)
-    window = room.windows[-1]
+    window = room.open_pages[-1]
     assert window.attempt.trainee == "Zoë T."
     window.discard()
-    for again in (room, PracticeRoom(main, tmp_path)):
-        choice = again.choose(lessons=False)
+    for again in (room, place_in(main, tmp_path)):
+        choice = again.choose()
         assert choice.trainee.text() == "Zoë T."
         choice.reject()
     (tmp_path / "trainee.json").write_text("[1", encoding="utf-8")
-    choice = PracticeRoom(main, tmp_path).choose(lessons=False)
+    choice = place_in(main, tmp_path).choose()
     assert choice.trainee.text() == "", "a damaged file is asked over"
     choice.reject()

@@ -14,6 +14,7 @@ from magview.practice import actions as do
 from magview.practice.screen_words import seen
 from magview.practice.state import SAFE_THINGS
 from magview.practice.words import act_words
+from magview.ui.kit.look import PROJECTED
 from tests.hands import click, last_act, show
 
 ALL = "both-everything-wrong"
@@ -56,7 +57,7 @@ def test_the_stop_goes_in_and_out_once_the_plugs_are_out(window):
     show(window, window.tray)
     click(window.tray.stop)
     assert not window.tray.stop.isChecked(), "refused, the box goes back"
-    assert "spark plugs out first" in window.statusBar().currentMessage()
+    assert "spark plugs out first" in window.window().statusBar().currentMessage()
     window.model.do(do.SparkPlugs(True))
     click(window.tray.stop)
     if not window.tray.stop.isChecked():  # the piston stood too high
@@ -184,7 +185,7 @@ def test_the_propeller_turns_only_with_a_hand_on_it(window):
     before = len(window.attempt.events)
     click(window.turning.with_)
     assert len(window.attempt.events) == before
-    assert "treat it as live" in window.statusBar().currentMessage()
+    assert "treat it as live" in window.window().statusBar().currentMessage()
     click(window.turning.at_propeller)
     click(window.turning.with_)
     assert len(window.attempt.events) == before + 1
@@ -287,9 +288,9 @@ def test_what_is_not_on_the_tray_is_not_offered(open_practice):
 
 
 def test_the_projector_is_asked_for_by_its_key(window, qtbot):
-    with qtbot.waitSignal(window.projector_wanted) as asked:
+    with qtbot.waitSignal(window.look.changed):
         QTest.keyClick(window, Qt.Key.Key_F11)
-    assert asked.args == [True]
+    assert window.look.line_factor == PROJECTED and not window.tabs.isVisible()
 
 
 # ---------------------------------------------------------------------- nothing moves under the hand
@@ -420,5 +421,5 @@ def test_after_the_last_hint_the_keyboard_is_at_the_hints_not_at_handing_in(open
 def test_an_act_that_no_picture_shows_is_told_of(open_practice, act, told):
     window = open_practice("pips")
     window.model.do(act)
-    said = window.statusBar().currentMessage()
+    said = window.window().statusBar().currentMessage()
     assert said == told if told else said

@@ -64,7 +64,8 @@ def test_an_exercise_is_offered_with_its_code_and_a_lesson_begins(open_window, f
     assert choice.list.currentRow() == choice.list.count() - 1
     choice.close()
     opening.open_in(window, file("lessons/what-the-parts-are.json"))
-    (room,) = window.practice.windows
+    (room,) = window.learn.open_pages
+    assert window.places.front is room
     assert room.strip is not None
     room.discard()
 
@@ -74,24 +75,24 @@ def test_an_attempt_goes_on(open_window, tmp_path):
     path = tmp_path / "a.json"
     write_text(path, dump_attempt(Session(find_exercise("gap-wrong"), 4, "a trainee").attempt))
     opening.open_in(window, path)
-    (room,) = window.practice.windows
+    (room,) = window.practice.attempts
     assert room.model.session.attempt.seed == 4
     room.discard()
 
 
-def test_a_job_sheet_and_a_class_set_open_in_windows_of_their_own(open_window, file, tmp_path, monkeypatch):
+def test_a_job_sheet_and_a_class_set_open_in_the_places_they_belong_to(open_window, file, tmp_path, monkeypatch):
     monkeypatch.setenv("XDG_DATA_HOME", str(tmp_path / "data"))
     window = open_window()
     job = file("jobs/seven-radial-left-job.json")
     opening.open_in(window, job)
-    (sheet,) = window.jobs.windows
-    assert sheet.model.store.path == job.resolve()
+    (sheet,) = window.work.sheets
+    assert sheet.model.store.path == job.resolve() and window.places.front is sheet
     sheet.close()
     path = tmp_path / "set.json"
     write_text(path, dump_json(a_set("gap-wrong", "pips")))
     opening.open_in(window, path)
-    desk = window.classes.windows["join"]
-    assert desk.exercises.row_count() == 2
+    desk = window.classes.pages["join"]
+    assert desk.exercises.row_count() == 2 and window.places.front is desk
     desk.close()
     assert refusals(window) == []
 
@@ -142,7 +143,7 @@ def test_other_kinds_are_opened_once_the_window_is_complete(shown, file, open_wi
     assert (item, recover) == (find_installation("seven-radial-left"), False)
     window = open_window()
     then(window)
-    (room,) = window.practice.windows
+    (room,) = window.learn.open_pages
     room.discard()
 
 

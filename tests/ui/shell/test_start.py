@@ -11,11 +11,9 @@ from PySide6.QtCore import QEvent, QObject
 
 from magview.bench.placing import new_bench
 from magview.spec.library import find_installation
-from magview.ui.kit.bench_model import BenchModel
-from magview.ui.kit.look import Look
-from magview.ui.kit.theme import LIGHT
 from magview.ui.shell.window import MainWindow
 from tests.hands import what_is_due
+from tests.windows import main_window
 
 
 class _AtPaint(QObject):
@@ -33,7 +31,7 @@ class _AtPaint(QObject):
 
 
 def test_pictures_come_first_and_the_rest_by_itself(qtbot):
-    window = MainWindow(BenchModel(new_bench(find_installation("seven-radial-left"))), Look(LIGHT))
+    window = main_window(new_bench(find_installation("seven-radial-left")))
     qtbot.addWidget(window)
     watch = _AtPaint(window)
     pictures = (window.breaker, window.contact, window.drive, window.crank)
@@ -48,7 +46,7 @@ def test_pictures_come_first_and_the_rest_by_itself(qtbot):
 
 
 def test_the_pictures_hardly_move_when_the_rest_comes(qtbot):
-    window = MainWindow(BenchModel(new_bench(find_installation("seven-radial-left"))), Look(LIGHT))
+    window = main_window(new_bench(find_installation("seven-radial-left")))
     qtbot.addWidget(window)
     window.resize(1280, 720)
     window.show()

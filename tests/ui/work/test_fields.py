@@ -12,7 +12,7 @@ from magview.job.checklists import Stage
 from magview.job.entries import HEAD_FIELDS, HEAD_PARTS, entries_in
 from magview.job.library import read_job
 from magview.job.sheet import STAGES, change_in
-from magview.ui.work.window import PAGES
+from magview.ui.work.sheet_page import PAGES
 from tests.counts import sampled
 from tests.job_windows import form_of, model_of, pick, press, tick, value_in, write
 

@@ -12,8 +12,8 @@ from magview.job.judge import progress, verdicts
 from magview.job.library import read_job
 from magview.job.sheet import change_in
 from magview.spec.files import write_model
+from magview.ui.work.sheet_page import END, PAGES
 from magview.ui.work.sources import FEEDS
-from magview.ui.work.window import END, PAGES
 from tests.job.sheets import demo, marked, safe, signed_earlier
 from tests.job_windows import choose_page, form_of, front, pick, press, tick, write
 
@@ -90,7 +90,7 @@ def test_done_with_readings_found_out_of_limits_is_not_plainly_done(open_job, tm
 
 def test_a_lamp_that_says_what_the_field_began_with_is_a_reading(open_job):
     window = open_job()
-    main = window._source._window  # noqa: SLF001
+    main = window.window()
     main.tabs.setCurrentIndex(1)
     window.note(next(f for f in FEEDS if f.key == "found"))
     assert "the setting it began with" in window.bar.said.text()
@@ -251,7 +251,7 @@ def test_teeth_and_angles_as_mechanics_write_them(open_job):
     told = form_of(window, "tooth_shift").verdicts["moved_disc_teeth"].text()
     assert "not a whole number of teeth" in told and "3 with or 3 against" in told
     # At the bench as well.
-    main = window._source._window  # noqa: SLF001
+    main = window.window()
     main.tabs.setCurrentIndex(1)
     spin = main.timing.lamp.reads["left"]
     spin.setFocus()

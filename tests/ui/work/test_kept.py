@@ -143,7 +143,7 @@ def test_the_shipped_sheet_is_looked_at_and_stays_as_it_is(open_window, tmp_path
     main = open_window("seven-radial-left")
     shipped = job_path("seven-radial-left")
     before, beside = shipped.read_bytes(), sorted(shipped.parent.iterdir())
-    window = main.jobs.open_shipped()
+    window = main.work.open_shipped()
     front(qtbot, window)
     assert "ships with the program" in window.banner.words.text() and not window.banner.reload.isVisible()
     window.model.reload()
@@ -160,7 +160,7 @@ def test_a_new_sheet_takes_no_file_that_is_there_already(open_window, tmp_path):
     main = open_window()
     path = tmp_path / "there-job.json"
     path.write_text("theirs", encoding="utf-8")
-    assert main.jobs.new(path) is None
+    assert main.work.new(path) is None
     assert "is there already" in main.findChild(QMessageBox).text()
     assert path.read_text(encoding="utf-8") == "theirs"
-    assert main.jobs.open_path(path) is None  # and is no job sheet either
+    assert main.work.open_path(path) is None  # and is no job sheet either

@@ -31,10 +31,10 @@ from magview.job.library import read_job
 from magview.job.sheet import change_in
 from magview.physics.trials.trial import Trial
 from magview.spec.files import write_model
+from magview.ui.work.sheet_page import HISTORY, PAGES
 from magview.ui.work.sources import FEEDS
-from magview.ui.work.window import HISTORY, PAGES
 from tests.job.sheets import fires, of_magneto
-from tests.job_windows import choose_page, form_of, front, press, write
+from tests.job_windows import choose_page, form_of, press, write
 
 
 def feed(window, key: str):
@@ -47,7 +47,7 @@ def feed(window, key: str):
 
 
 def main_of(window):
-    return window._source._window  # noqa: SLF001
+    return window.window()
 
 
 def entered(spin, text: str) -> None:
@@ -243,7 +243,7 @@ def test_another_magneto_on_the_bench_is_not_noted_as_this_one(open_job):
 def test_from_the_main_windows_menu(open_job, open_window, qtbot):
     window = open_job()
     main = main_of(window)
-    front(qtbot, main)
+    main.places.go("bench")
     menu = next(a.menu() for a in main.menuBar().actions() if a.text() == "&Job")
     menu.aboutToShow.emit()
     notes = main.menus.notes_menu
@@ -256,7 +256,7 @@ def test_from_the_main_windows_menu(open_job, open_window, qtbot):
     assert "No job sheet is open" in main.statusBar().currentMessage()
 
 
-def test_every_feed_is_in_both_windows_menus_and_on_a_page(open_job):
+def test_every_feed_is_in_both_menus_and_on_a_page(open_job):
     window = open_job()
     assert [a.text() for a in window.menus.note_actions] == [f.words for f in FEEDS]
     for wanted in FEEDS:
@@ -269,10 +269,9 @@ def test_every_feed_is_in_both_windows_menus_and_on_a_page(open_job):
 
 
 def test_recent_sheets(open_window, tmp_path):
-    from magview.ui.work.room import JobRoom
-
     main = open_window()
-    room = main._jobs = JobRoom(main, tmp_path / "place")  # noqa: SLF001
+    room = main.work
+    room._folder = tmp_path / "place"  # noqa: SLF001
     for name in ("a", "b"):
         room.new(tmp_path / f"{name}-job.json").close()
     main.fill_job_menus()
@@ -281,7 +280,7 @@ def test_recent_sheets(open_window, tmp_path):
     main.fill_job_menus()
     assert [a.text() for a in main.menus.recent_jobs.actions()] == ["a-job.json"]
     main.menus.recent_jobs.actions()[0].trigger()
-    room.windows[-1].close()
+    room.sheets[-1].close()
     (tmp_path / "place" / "recent-jobs.json").write_text(json.dumps({"not": "a list"}), encoding="utf-8")
     assert room.recent() == []
 
@@ -337,9 +336,9 @@ def test_earlier_sheets_side_by_side_drift_and_reminder(open_job, tmp_path, qtbo
     sheet.save_to(out)
     assert out.read_text(encoding="utf-8").startswith("magneto hours [h],largest gap found [mm]")
     # They go into the printed sheet unless that is not wanted.
-    assert window.reports.drift is not None
+    assert window.drift is not None
     window.menus.with_earlier.trigger()
-    assert window.reports.drift is None
+    assert window.drift is None
     # Another folder, and a sheet that cannot be told apart.
     (tmp_path / "empty").mkdir()
     page.look_in(tmp_path / "empty")
@@ -381,7 +380,7 @@ def test_an_earlier_sheet_opens_by_return(open_job, tmp_path, qtbot):
     window.history.table.setFocus()
     window.history.table.choose_row(0)
     QTest.keyClick(window.history.table, Qt.Key.Key_Return)
-    assert [w.model.store.path.name for w in main.jobs.windows] == ["now-job.json", "0-job.json"]
+    assert [w.model.store.path.name for w in main.work.sheets] == ["now-job.json", "0-job.json"]
 
 
 def test_how_well_it_is_read_is_entered_beside_the_drift_and_narrows_it(open_job, tmp_path, qtbot):

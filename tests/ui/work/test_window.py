@@ -14,7 +14,7 @@ from magview.job.checklists import checks
 from magview.job.library import read_job
 from magview.job.sheet import STAGES, change_in, title_of
 from magview.spec.files import write_model
-from magview.ui.work.window import END, PAGES, PREVIEW
+from magview.ui.work.sheet_page import END, PAGES, PREVIEW
 from tests.counts import sampled
 from tests.job.sheets import demo, safe, signed
 from tests.job_windows import choose_page, press, tick, write

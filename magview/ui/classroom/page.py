@@ -1,20 +1,24 @@
-"""What the windows of the class share: a frame, a line for sentences, and the colours."""
+"""What the pages of the class share: a frame, and a line for sentences."""
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from pathlib import Path
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QCloseEvent, QKeySequence, QShortcut
+from PySide6.QtGui import QKeySequence
 from PySide6.QtWidgets import (
+    QMenu,
     QPushButton,
     QVBoxLayout,
     QWidget,
 )
 
+from magview.spec.language import tr
 from magview.ui.kit.asking import ask_open
 from magview.ui.kit.look import Look
+from magview.ui.kit.menu_maker import MenuMaker
+from magview.ui.kit.place import Page
 from magview.ui.practice.controls import wrapped
 
 
@@ -27,21 +31,29 @@ def push_button(words: str, slot: Callable[[], object] | None = None) -> QPushBu
     return button
 
 
-class ClassWindow(QWidget):
-    """A window beside the workbench."""
+class ClassPage(Page):
+    """A page of the class. What it says stands on it, and stays."""
 
-    closed = Signal(object)
+    page_wanted = Signal(str)
+    """Another page of the class is to come to the front: "join", "make", "gather" or "editor"."""
 
     def __init__(self, title: str, look: Look) -> None:
-        super().__init__(None, Qt.WindowType.Window)
-        self.look = look
-        self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        self.setWindowTitle(f"{title} – magview")
-        self.column = QVBoxLayout(self)
+        super().__init__(look)
+        self.setWindowTitle(title)
+        whole = QWidget()
+        self.column = QVBoxLayout(whole)
+        self.fill(whole)
         self.message = wrapped()
         self.message.setAccessibleName("")
         self.message.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
-        QShortcut(QKeySequence(QKeySequence.StandardKey.HelpContents), self, self._open_guide)
+        self._menus = MenuMaker(self)
+        self._menus.act(
+            self._menus.menu(tr("&File"), "file"), tr("&Close"), self.close, QKeySequence.StandardKey.Close
+        )
+
+    def bar_menus(self) -> Sequence[QMenu]:
+        """To close it."""
+        return self._menus.made
 
     def say(self, sentence: str) -> None:
         """Put one sentence where it is seen and does not stop the work."""
@@ -54,17 +66,3 @@ class ClassWindow(QWidget):
         path = ask_open(self, title, kinds)
         if path is not None:
             then(path)
-
-    def _open_guide(self) -> None:
-        from magview.ui.kit.guide_context import open_guide
-
-        open_guide(self)
-
-    def closeEvent(self, event: QCloseEvent) -> None:
-        """Gone."""
-        self.halt()
-        super().closeEvent(event)
-        self.closed.emit(self)
-
-    def halt(self) -> None:
-        """End what is running."""

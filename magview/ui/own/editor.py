@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from functools import partial
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QCloseEvent
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
     QHBoxLayout,
     QLabel,
     QListWidget,
     QListWidgetItem,
-    QMainWindow,
+    QMenu,
     QPushButton,
     QSplitter,
     QStackedWidget,
@@ -27,6 +27,7 @@ from magview.own.fields import KINDS, Kind, on_page, pages_of
 from magview.spec.language import marked, tr
 from magview.ui.kit.inputs import QuietCombo
 from magview.ui.kit.look import Look
+from magview.ui.kit.place import Page
 from magview.ui.kit.strip import Foot
 from magview.ui.own.file_acts import FileWork
 from magview.ui.own.menus import OwnMenus
@@ -41,27 +42,22 @@ _KINDS: dict[Kind, str] = {
 }
 
 
-class OwnWindow(QMainWindow):
+class OwnPage(Page):
     """Pages on the left, entries in the middle, what they come to on the right."""
 
-    closed = Signal()
-
     def __init__(self, model: OwnModel, look: Look) -> None:
-        super().__init__()
-        self.model, self.look, self._inches = model, look, look.inches
+        super().__init__(look)
+        self.model, self._inches = model, look.inches
         self._pages: dict[Kind, list[PageView | None]] = {kind: [None] * len(pages_of(kind)) for kind in KINDS}
         self._place: dict[Kind, int] = dict.fromkeys(KINDS, 0)
         self.kind: Kind = "magneto"
-        self.files = FileWork(self, model)
-        self.setWindowTitle(tr("A magneto of your own – magview"))
+        self.files = FileWork(self, self, model, look)
+        self.setWindowTitle(tr("A magneto of your own"))
+        self.menus = OwnMenus(self, self)
         self._lay_out()
-        self.menus = OwnMenus(self)
-        self._build_bar()
-        self.statusBar()
         model.changed.connect(self.show_drafts)
         model.said.connect(self.say)
         look.changed.connect(self._look_changed)
-        self.resize(1280, 720)
         self.show_kind("magneto")
 
     # -------------------------------------------------------------- building
@@ -107,13 +103,13 @@ class OwnWindow(QMainWindow):
         self.split.setSizes([30 * letter, 100 * letter, 64 * letter])
         whole = _column(self.kinds, self.split, Foot(self.look))
         whole.layout().setStretch(1, 1)  # type: ignore[union-attr]
-        self.setCentralWidget(whole)
+        whole.layout().insertWidget(0, self._build_bar())  # type: ignore[union-attr]
+        self.fill(whole)
 
-    def _build_bar(self) -> None:
+    def _build_bar(self) -> QToolBar:
         bar = QToolBar(tr("Drafts"))
         bar.setObjectName("drafts")
         bar.setMovable(False)
-        self.addToolBar(bar)
         self.bases = QuietCombo()
         self.bases.setAccessibleName(tr("Begin from"))
         self.bases.setMinimumContentsLength(20)
@@ -125,7 +121,7 @@ class OwnWindow(QMainWindow):
         self.units = QuietCombo()
         self.units.setAccessibleName(tr("Unit of length"))
         self.units.addItems([tr("Millimetres"), tr("Inches")])
-        self.units.setCurrentIndex(int(self.look.inches))
+        self.units.setCurrentIndex(int(self._inches))
         self.units.currentIndexChanged.connect(self._unit_chosen)
         for text, widget in (
             (tr("  Begin from "), self.bases), ("", self.begin_button), (tr("   Lengths in "), self.units)
@@ -141,6 +137,7 @@ class OwnWindow(QMainWindow):
         bar.addSeparator()
         bar.addAction(self.menus.save_action)
         bar.addAction(self.menus.bench_action)
+        return bar
 
     def _fill_bases(self) -> None:
         self.bases.clear()
@@ -250,14 +247,7 @@ class OwnWindow(QMainWindow):
         if page is not None:
             page.commit()
 
-    def say(self, sentence: str) -> None:
-        """Put one sentence where it is seen and does not stop the work."""
-        self.statusBar().showMessage(sentence[0].upper() + sentence[1:], 12_000)
-
     # -------------------------------------------------------------- looks
-
-    def _unit_chosen(self, index: int) -> None:
-        self.look.inches = index == 1
 
     def _look_changed(self) -> None:
         """What is being typed is read in the unit it was begun in."""
@@ -267,12 +257,21 @@ class OwnWindow(QMainWindow):
             self.units.setCurrentIndex(int(self._inches))
             self.show_drafts()
 
-    def closeEvent(self, event: QCloseEvent) -> None:
-        """The drafts stay: the window may be opened again."""
+    def _unit_chosen(self, index: int) -> None:
+        self.look.inches = index == 1
+
+    def bar_menus(self) -> Sequence[QMenu]:
+        """Files and steps."""
+        return self.menus.made
+
+    def may_close(self) -> bool:
+        """The drafts stay: the page may be opened again."""
         self.commit()
+        return True
+
+    def halt(self) -> None:
+        """The pictures stand still."""
         self.pictures.halt()
-        super().closeEvent(event)
-        self.closed.emit()
 
 
 def _column(*widgets: QWidget) -> QWidget:

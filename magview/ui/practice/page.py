@@ -1,13 +1,14 @@
-"""The practice room's window: pictures without numbers, what eyes see, the work, and at the end the debrief."""
+"""The practice room: pictures without numbers, what eyes see, the work, and at the end the debrief."""
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from pathlib import Path
 
-from PySide6.QtCore import QEvent, Qt, QTimer, Signal
-from PySide6.QtGui import QCloseEvent, QResizeEvent
+from PySide6.QtCore import QEvent, Qt, QTimer
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
-    QMainWindow,
+    QMenu,
     QPushButton,
     QSplitter,
     QTabWidget,
@@ -17,7 +18,7 @@ from PySide6.QtWidgets import (
 
 from magview import __version__
 from magview.bench.autosave import Keeper
-from magview.practice.actions import Act, Care, HandIn, PointAt, Renew
+from magview.practice.actions import Act, Care, HandIn, Renew
 from magview.practice.attempt import Attempt, write_attempt
 from magview.practice.debrief import debrief
 from magview.practice.report import debrief_csv, debrief_text
@@ -30,12 +31,12 @@ from magview.spec.language import tr
 from magview.ui.kit.asking import ACCEPT, DESTROY, REJECT, ask, ask_picture, ask_save, refuse
 from magview.ui.kit.look import Look
 from magview.ui.kit.panes import TallPanel
-from magview.ui.learn.lesson_view import LessonPanel, LessonStrip
+from magview.ui.kit.place import Page
 from magview.ui.pictures.picture_view import PictureView
 from magview.ui.practice.controls import TABS, PracticePanel
 from magview.ui.practice.debrief_view import DebriefView
-from magview.ui.practice.menus import PracticeMenus
-from magview.ui.practice.model import AttemptModel, LessonModel, PracticeModel
+from magview.ui.practice.menus import PracticeMenus, help_words
+from magview.ui.practice.model import AttemptModel, PracticeModel
 from magview.ui.practice.notebook import NotebookPanel
 from magview.ui.practice.pictures import Pictures
 from magview.ui.practice.sight import SightBox, TurningBox
@@ -48,15 +49,12 @@ _ROOMY = 600
 """From this height on [px] words keep the room of the longest they may be."""
 
 
-class PracticeWindow(QMainWindow):
-    """One attempt or one lesson. Nothing in it knows a true number before the hand-in but the model."""
-
-    projector_wanted = Signal(bool)
-    closed = Signal(object)
+class PracticePage(Page):
+    """One attempt. Nothing in it knows a true number before the hand-in but the model."""
 
     def __init__(self, model: PracticeModel, look: Look, keeper: Keeper[Attempt] | None = None) -> None:
-        super().__init__()
-        self.model, self.look, self._keeper = model, look, keeper
+        super().__init__(look)
+        self.model, self._keeper = model, keeper
         model.setParent(self)
         self._saved = len(model.session.attempt.events) if isinstance(model, AttemptModel) else 0
         self.debrief: DebriefView | None = None
@@ -65,15 +63,28 @@ class PracticeWindow(QMainWindow):
         self._keep_soon.setInterval(_KEEP_MS)
         self._keep_soon.timeout.connect(self._keep)
         self._lay_out()
-        self.menus = PracticeMenus(self)
-        name = model.run.lesson.name if isinstance(model, LessonModel) else model.practice.exercise.name
-        self.setWindowTitle(f"{tr(name)} – {tr('practice')} – magview")
-        self.statusBar()
+        self.menus = PracticeMenus(self, self, counts=not model.teaches)
+        self.setWindowTitle(f"{tr(self.name())} – {tr('practice')}")
         model.acted.connect(self._acted)
         model.refused.connect(self.say)
         if model.practice.handed_in:
             self._tell()
-        self.resize(1280, 720)
+        look.changed.connect(self._look_changed)
+        self._look_changed()
+        self.tabs.currentChanged.connect(self.rearranged)
+
+    def name(self) -> str:
+        """What is worked at."""
+        return self.model.practice.exercise.name
+
+    def first_panel(self) -> tuple[str, PracticePanel]:
+        """What stands on the first tab, and the words on it."""
+        self.task = TaskPanel(self.model, self.look)
+        return tr("&1 Task"), self.task
+
+    def build_strip(self) -> PracticePanel | None:
+        """What stands above the room."""
+        return None
 
     # -------------------------------------------------------------- building
 
@@ -87,27 +98,21 @@ class PracticeWindow(QMainWindow):
         self.tray, self.work, self.notebook = (
             TrayPanel(model, look), WorkPanel(model, look), NotebookPanel(model, look)
         )  # fmt: skip
-        self.strip: LessonStrip | None = None
-        self.lesson: LessonPanel | None = None
-        self.task: TaskPanel | None = None
-        first: PracticePanel
-        if isinstance(model, LessonModel):
-            self.strip, self.lesson = LessonStrip(model, look), LessonPanel(model, look)
-            first = self.lesson
-        else:
-            first = self.task = TaskPanel(model, look)
+        self.strip = self.build_strip()
+        title, first = self.first_panel()
         self.panels: tuple[PracticePanel, ...] = (first, self.tray, self.work, self.notebook)
         self.tabs = QTabWidget()
         self.tabs.setDocumentMode(True)
-        titles = (tr("&1 Lesson") if teaches else tr("&1 Task"), *(tr(title) for title in TABS.values()))
-        for panel, title in zip(self.panels, titles, strict=True):
+        titles = (title, *(tr(words) for words in TABS.values()))
+        for panel, words in zip(self.panels, titles, strict=True):
             pane = TallPanel(lambda panel=panel: panel)  # type: ignore[misc]
             pane.panel()
-            self.tabs.addTab(pane, title)
+            self.tabs.addTab(pane, words)
         self.hand_in = QPushButton(tr("Hand &in…"))
         self.hand_in.setAutoDefault(False)
         self.hand_in.clicked.connect(self.ask_hand_in)
-        self.hand_in.setVisible(not teaches)
+        if teaches:
+            self.hand_in.hide()
         side = QWidget()
         column = QVBoxLayout(side)
         column.setContentsMargins(4, 4, 4, 4)
@@ -130,11 +135,8 @@ class PracticeWindow(QMainWindow):
         whole.setContentsMargins(0, 0, 0, 0)
         if self.strip is not None:
             whole.addWidget(self.strip)
-            self.strip.part.connect(self.pictures.breaker.point_out)
-            self.strip.part.emit(self.strip.step_part())
-            self.pictures.breaker.pointed.connect(self._pointed)
         whole.addWidget(self.split, 1)
-        self.setCentralWidget(room)
+        self.fill(room)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Share the width anew: the controls take what they need, the pictures the rest."""
@@ -160,15 +162,17 @@ class PracticeWindow(QMainWindow):
         if self.debrief is not None:  # the room is gone
             return
         self.sight.keep_room(self.height() >= _ROOMY)
-        if self.strip is not None:
-            self.strip.keep_room(self.height() >= _ROOMY)
+        self.keep_room(self.height() >= _ROOMY)
         needed = self._side.minimumSizeHint().width()
         self.split.setSizes([max(0, self.split.width() - needed), needed])
+
+    def keep_room(self, roomy: bool) -> None:
+        """Whether there is room for the longest words above the room."""
 
     # -------------------------------------------------------------- showing
 
     def _acted(self, act: Act, new: Practice, old: Practice) -> None:
-        self.statusBar().clearMessage()
+        self.say("")
         if isinstance(act, Care | Renew) and new.said is None:  # no picture shows it, and nothing answered
             self.say(act_words(act, old, new) + ".")
         self.pictures.show_practice(new)
@@ -177,21 +181,15 @@ class PracticeWindow(QMainWindow):
         if new.handed_in:
             self._tell()
 
-    def say(self, sentence: str) -> None:
-        """Put one sentence where it is seen and does not stop the work."""
-        self.statusBar().showMessage(sentence[0].upper() + sentence[1:], 12_000)
-
-    def _pointed(self, part: str) -> None:
-        self.model.do(PointAt(part))
-
     def _tell(self) -> None:
         attempt = self.attempt
         assert attempt is not None
         self.debrief = DebriefView(attempt, debrief(attempt), self.look)
         self.debrief.said.connect(self.say)
-        self.setCentralWidget(self.debrief)
+        self.fill(self.debrief)
         self.debrief.sheets["Marks"].setFocus()
         self.menus.handed_in()
+        self.rearranged.emit()
 
     @property
     def attempt(self) -> Attempt | None:
@@ -206,6 +204,14 @@ class PracticeWindow(QMainWindow):
     def pictures_shown(self) -> Pictures:
         """The room's pictures, or the replay's."""
         return self.debrief.pictures if self.debrief is not None else self.pictures
+
+    def bar_menus(self) -> Sequence[QMenu]:
+        """The attempt, and how it is seen."""
+        return self.menus.made
+
+    def help_words(self) -> str:
+        """Keys and cautions."""
+        return help_words()
 
     # -------------------------------------------------------------- handing in, keeping, files
 
@@ -294,15 +300,13 @@ class PracticeWindow(QMainWindow):
             return
         self.say(tr("Saved {name}.", name=path.name))
 
-    def closeEvent(self, event: QCloseEvent) -> None:
+    def may_close(self) -> bool:
         """Work that is nowhere else is not lost by a click."""
         attempt = self.attempt
         if attempt is not None and len(attempt.events) > self._saved:
-            event.ignore()
             self._ask_close()
-            return
-        self.shut()
-        super().closeEvent(event)
+            return False
+        return True
 
     def _ask_close(self) -> None:
         ask(
@@ -319,20 +323,19 @@ class PracticeWindow(QMainWindow):
         self._saved = len(attempt.events) if attempt is not None else 0
         self.close()
 
-    def shut(self) -> None:
+    def halt(self) -> None:
         """End what runs; nothing is left to be found again."""
         self._keep_soon.stop()
         if self.debrief is not None:
             self.debrief.halt()
         if self._keeper is not None:
             self._keeper.forget()
-        self.closed.emit(self)
 
     # -------------------------------------------------------------- looks
 
-    def project(self, on: bool) -> None:
-        """Large type and thick lines for a class; the tabs make room."""
-        self.menus.projector_action.setChecked(on)
-        if self.debrief is None:
-            self.tabs.setVisible(not on)
+    def _look_changed(self) -> None:
+        """For a class the tabs make room."""
+        projecting = self.look.line_factor != 1.0
+        if self.debrief is None and projecting == self.tabs.isVisibleTo(self):
+            self.tabs.setVisible(not projecting)
             self._share()

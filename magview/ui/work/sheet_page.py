@@ -1,29 +1,33 @@
-"""The job sheet's window: stages at the left, the page of one at the right, cautions at the foot, always saved."""
+"""The job sheet: stages at the left, the page of one at the right, cautions at the foot, always saved."""
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from functools import partial
 from pathlib import Path
 
 from PySide6.QtCore import QEvent, Qt, QTimer, Signal
-from PySide6.QtGui import QCloseEvent
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import (
     QInputDialog,
     QLabel,
-    QMainWindow,
+    QMenu,
     QMessageBox,
     QSplitter,
     QStackedWidget,
+    QToolBar,
     QVBoxLayout,
     QWidget,
 )
 
-from magview.job.history import identity
+from magview.job.history import Drift, identity
 from magview.job.requirements import skip_refusal
 from magview.job.sheet import NEVER_SKIPPED, STAGES, Job
 from magview.job.store import JobStore
+from magview.paper.blocks import PaperSize
 from magview.spec.formats import ENDING, file_filter
 from magview.spec.language import tr
+from magview.ui.kit import place
 from magview.ui.kit.asking import ACCEPT, DESTROY, REJECT, ask, refuse
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.cautions import CAUTION
@@ -36,29 +40,29 @@ from magview.ui.work.menus import JobMenus
 from magview.ui.work.model import HEAD, JobModel, part_title
 from magview.ui.work.page import HeadPage, Page, StagePage
 from magview.ui.work.preview import PreviewPage
-from magview.ui.work.reports import Reports
+from magview.ui.work.reports import Reports, help_words
 from magview.ui.work.sources import Feed, Source, noted
 
 END, HISTORY, PREVIEW = "end", "history", "preview"
 PAGES = (HEAD, *STAGES, END, HISTORY, PREVIEW)
 
 
-class JobWindow(QMainWindow):
+class JobPage(place.Page):
     """One job sheet. All it knows is in the store; what is done here is in the file at once."""
 
     new_wanted = Signal()
     open_wanted = Signal()
     path_wanted = Signal(object)
+    """Another sheet is to be begun, asked for, or opened from this file."""
     looked_at = Signal(object)
-    closed = Signal(object)
-    """This window is in front now, or is gone."""
+    """This page is in front now."""
 
     def __init__(self, store: JobStore, bench: BenchModel, source: Source, look: Look, fixed: bool = False) -> None:
         """`fixed`: the sheet ships with the program and is only looked at."""
-        super().__init__()
-        self.look, self._source = look, source
+        super().__init__(look)
+        self._source = source
         self.model = JobModel(store, fixed, self)
-        self.reports = Reports(self)
+        self.reports = Reports(self, self)
         self._pages: dict[str, Page] = {}
         self._identity: object = None
         self._refusing = False
@@ -66,18 +70,21 @@ class JobWindow(QMainWindow):
         self.preview = PreviewPage(self.model)
         self.contents = Contents(self.model, PAGES)
         self.stack = QStackedWidget()
-        self.bar, self.banner, self.danger = StageBar(self.model, look), Banner(self.model), Danger(self.model, look)
+        self.bar, self.banner, self.danger = (
+            StageBar(self.model, look),
+            Banner(self.model, self),
+            Danger(self.model, look),
+        )
         self.saved = QLabel()
         self._lay_out()
-        self.menus = JobMenus(self)
-        self.statusBar().addPermanentWidget(self.saved)
+        self.menus = JobMenus(self, self, look)
+        self.tools = QToolBar(tr("Job sheet"))
+        self.tools.addWidget(self.saved)
         self.model.changed.connect(self._changed)
-        look.changed.connect(self._look_changed)
         self.model.refused.connect(self._refused)
         self.model.righted.connect(self._righted)
         self._changed(self.model.job)
         self.show_page(HEAD)
-        self.resize(1280, 720)
 
     # -------------------------------------------------------------- building
 
@@ -107,7 +114,7 @@ class JobWindow(QMainWindow):
         column.addWidget(self.banner)
         column.addWidget(self.split, 1)
         column.addWidget(self.caution)
-        self.setCentralWidget(whole)
+        self.fill(whole)
         self.contents.chosen.connect(self._chosen)
         self.bar.done_wanted.connect(self.finish_stage)
         self.bar.skip_wanted.connect(self.ask_skip)
@@ -163,7 +170,7 @@ class JobWindow(QMainWindow):
 
     def _changed(self, job: Job, old: Job | None = None) -> None:
         store = self.model.store
-        self.setWindowTitle(tr("{name} – job sheet – magview", name=job.title or store.path.name))
+        self.setWindowTitle(tr("{name} – job sheet", name=job.title or store.path.name))
         if store.read_only is not None:
             self.saved.setText(tr("Read only: {file}", file=store.path.name))
         elif store.trouble is not None:
@@ -200,12 +207,20 @@ class JobWindow(QMainWindow):
     def changeEvent(self, event: QEvent) -> None:
         """In front again: has somebody changed the file meanwhile?"""
         super().changeEvent(event)
-        if event.type() == QEvent.Type.ActivationChange and self.isActiveWindow():
-            self.looked_at.emit(self)
-            self.check_file()
+        if event.type() == QEvent.Type.ActivationChange and self.isActiveWindow() and self.isVisible():
+            self._seen_again()
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """Brought to the front, among other pages."""
+        super().showEvent(event)
+        self._seen_again()
+
+    def _seen_again(self) -> None:
+        self.looked_at.emit(self)
+        self.check_file()
 
     def check_file(self) -> None:
-        """Say that another program changed the file; where this window only reads, show what it made of it."""
+        """Say that another program changed the file; where this page only reads, show what it made of it."""
         store = self.model.store
         if not store.changed_on_disk():
             self.banner.show_conflict(False)
@@ -315,15 +330,13 @@ class JobWindow(QMainWindow):
         self.model.reload()
         self.check_file()
 
-    def closeEvent(self, event: QCloseEvent) -> None:
+    def may_close(self) -> bool:
         """What is being typed is taken; what is not in the file is not lost by a click."""
         self.page.finish()
         if self.model.store.trouble is not None:
-            event.ignore()
             self._ask_close(self.model.store.trouble)
-            return
-        self.shut()
-        super().closeEvent(event)
+            return False
+        return True
 
     def _ask_close(self, trouble: str) -> None:
         ask(
@@ -340,12 +353,11 @@ class JobWindow(QMainWindow):
         self.model.store.trouble = None
         self.close()
 
-    def shut(self) -> None:
+    def halt(self) -> None:
         """End what runs, and let go of the file."""
         for page in self._pages.values():
             page.halt()
         self.model.store.close()
-        self.closed.emit(self)
 
     # -------------------------------------------------------------- reports, looks
 
@@ -368,7 +380,7 @@ class JobWindow(QMainWindow):
 
     def print_earlier(self, _: bool = True) -> None:
         """Whether earlier sheets are printed, too."""
-        self.preview.show_drift(self.reports.drift)
+        self.preview.show_drift(self.drift)
         if self.preview.isVisible():
             self.preview.show_pages()
 
@@ -376,13 +388,32 @@ class JobWindow(QMainWindow):
         """Say why something could not be done."""
         refuse(self, sentence)
 
-    def show_help(self) -> None:
+    def finish(self) -> None:
+        """What is being typed counts now."""
+        self.page.finish()
+
+    @property
+    def drift(self) -> Drift | None:
+        """Earlier sheets to go into the report; None if there are none, or they are not wanted."""
+        return self.history.drift if self.menus.with_earlier.isChecked() else None
+
+    @property
+    def paper(self) -> PaperSize:
+        """The paper chosen for printing."""
+        return self.preview.chosen_paper
+
+    def new_job(self) -> None:
+        """Begin another sheet; this one stays."""
+        self.new_wanted.emit()
+
+    def open_job(self) -> None:
+        """Open another sheet; this one stays."""
+        self.open_wanted.emit()
+
+    def bar_menus(self) -> Sequence[QMenu]:
+        """The file, its steps, its stages, the bench's readings, reports."""
+        return self.menus.made
+
+    def help_words(self) -> str:
         """Keys, what is saved when, cautions."""
-        self.reports.show_help()
-
-    def set_inches(self, inches: bool) -> None:
-        """Show lengths in inches or in millimetres."""
-        self.look.inches = inches
-
-    def _look_changed(self) -> None:
-        self.menus.inches_action.setChecked(self.look.inches)
+        return help_words()

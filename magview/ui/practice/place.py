@@ -1,31 +1,30 @@
-"""The door to practice: chooses, opens and finds again; its windows stand beside the workbench."""
+"""Practise: exercises chosen, worked at, found again, and looked back on."""
 
 from __future__ import annotations
 
 import contextlib
 import json
+from collections.abc import Callable, Sequence
 from functools import partial
 from pathlib import Path
-from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, Qt
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QMessageBox
 
 from magview.bench.autosave import Keeper
 from magview.practice.attempt import Attempt, Session, dump_attempt, read_attempt
 from magview.practice.exercise import Exercise
-from magview.practice.lesson import Lesson, start_lesson
 from magview.spec.base import SpecError
 from magview.spec.files import read_json, write_text
 from magview.spec.formats import file_filter
 from magview.spec.language import marked, tr
 from magview.ui.kit.asking import ACCEPT, DESTROY, ask, ask_open, refuse
+from magview.ui.kit.home_page import HomePage
+from magview.ui.kit.look import Look
+from magview.ui.kit.place import Page, Place
 from magview.ui.practice.choice import MOST_LETTERS, Choice, Chosen
-from magview.ui.practice.model import AttemptModel, LessonModel, PracticeModel
-from magview.ui.practice.window import PracticeWindow
-
-if TYPE_CHECKING:
-    from magview.ui.shell.window import MainWindow
+from magview.ui.practice.model import AttemptModel
+from magview.ui.practice.page import PracticePage
 
 _NAME = "trainee.json"
 
@@ -37,28 +36,42 @@ def attempts_in(folder: Path) -> Keeper[Attempt]:
     return Keeper(folder, "attempt", dump_attempt, read_attempt)
 
 
-class PracticeRoom(QObject):
-    """Opens practice windows. They share the workbench's colours and size of type."""
+class PracticePlace(Place):
+    """Attempts stand here side by side: beginning another one gives none up."""
 
-    def __init__(self, window: MainWindow, folder: Path | None) -> None:
-        super().__init__(window)
-        self._window, self._folder = window, folder
-        self.windows: list[PracticeWindow] = []
-        """Those that are open."""
+    def __init__(self, look: Look, folder: Path | None) -> None:
+        super().__init__(look)
+        self._folder = folder
+        self.more: Sequence[tuple[str, Callable[[], object]]] = ()
+        """What else can be begun here, by its words."""
         self._trainee = self._recall()
 
-    def choose(self, lessons: bool) -> Choice:
-        """Show what there is; what is chosen begins."""
-        choice = Choice(lessons, self._window, self._trainee)
+    def build_home(self) -> Page:
+        """Exercises to begin, and attempts under way."""
+        acts = (
+            (tr("New &exercise…"), self.choose),
+            (tr("&Open attempt…"), self.ask_attempt),
+            *self.more,
+        )
+        home = HomePage(self.look, tr("Practise"), acts)
+        home.list(tr("&Under way"), self.under_way, self.go_on_with)
+        return home
+
+    @property
+    def attempts(self) -> list[PracticePage]:
+        """The attempts that are open, the one looked at last at the end."""
+        return [page for page in self.open_pages if isinstance(page, PracticePage)]
+
+    def choose(self) -> Choice:
+        """Show the exercises there are; what is chosen begins."""
+        choice = Choice(False, self, self._trainee)
         choice.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         choice.begun.connect(self._begun)
         choice.open()
         return choice
 
     def _begun(self, chosen: Chosen) -> None:
-        if isinstance(chosen.item, Lesson):
-            self.begin_lesson(chosen.item)
-        else:
+        if isinstance(chosen.item, Exercise):
             self._remember(chosen.trainee)
             self.begin(chosen.item, chosen.code, chosen.trainee)
 
@@ -83,40 +96,31 @@ class PracticeRoom(QObject):
                 self._folder.mkdir(parents=True, exist_ok=True)
                 write_text(self._folder / _NAME, json.dumps({"trainee": trainee}, ensure_ascii=False))
 
-    def begin(self, exercise: Exercise, code: int, trainee: str = "") -> PracticeWindow | None:
-        """Open a window on an exercise as found."""
+    def begin(self, exercise: Exercise, code: int, trainee: str = "") -> PracticePage | None:
+        """Open a page on an exercise as found."""
         try:
             session = Session(exercise, code, trainee)
         except SpecError as error:
-            refuse(self._window, str(error))
+            refuse(self, str(error))
             return None
         return self._open(AttemptModel(session))
 
-    def begin_lesson(self, lesson: Lesson) -> PracticeWindow | None:
-        """Open a window on a lesson's first step."""
-        try:
-            run = start_lesson(lesson)
-        except SpecError as error:
-            refuse(self._window, str(error))
-            return None
-        return self._open(LessonModel(run))
-
     def ask_attempt(self) -> None:
         """Ask for an attempt's file."""
-        path = ask_open(self._window, tr("Open an attempt"), file_filter(tr(ATTEMPTS)))
+        path = ask_open(self, tr("Open an attempt"), file_filter(tr(ATTEMPTS)))
         if path is not None:
             self.open_path(path)
 
-    def open_path(self, path: Path) -> PracticeWindow | None:
+    def open_path(self, path: Path) -> PracticePage | None:
         """Go on with an attempt from its file, or look at its debrief if it was handed in."""
         try:
             return self.go_on(read_attempt(path))
         except SpecError as error:
-            refuse(self._window, str(error) if path.name in str(error) else f"{path.name}: {error}")
+            refuse(self, str(error) if path.name in str(error) else f"{path.name}: {error}")
             return None
 
-    def go_on(self, attempt: Attempt, kept: Keeper[Attempt] | None = None) -> PracticeWindow:
-        """Open a window on an attempt as it stands."""
+    def go_on(self, attempt: Attempt, kept: Keeper[Attempt] | None = None) -> PracticePage:
+        """Open a page on an attempt as it stands."""
         return self._open(AttemptModel(Session.resume(attempt)), kept)
 
     def recover(self) -> QMessageBox | None:
@@ -128,26 +132,16 @@ class PracticeRoom(QObject):
         if attempt is None:
             return None
         return ask(
-            self._window,
+            self,
             tr("An attempt at “{name}” was under way when the program ended.", name=tr(attempt.exercise.name)),
             (tr("&Go on with it"), ACCEPT, partial(self.go_on, attempt, keeper)),
             (tr("&Discard it"), DESTROY, keeper.forget),
         )
 
-    def _open(self, model: PracticeModel, kept: Keeper[Attempt] | None = None) -> PracticeWindow:
-        main = self._window
+    def _open(self, model: AttemptModel, kept: Keeper[Attempt] | None = None) -> PracticePage:
         keeper = kept
-        if keeper is None and self._folder is not None and isinstance(model, AttemptModel):
+        if keeper is None and self._folder is not None:
             keeper = attempts_in(self._folder)
-        window = PracticeWindow(model, main.look, keeper)
-        window.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        main.projected.connect(window.project)
-        window.projector_wanted.connect(main.project)
-        window.closed.connect(self._closed)
-        self.windows.append(window)
-        window.resize(main.size())
-        window.show()
-        return window
-
-    def _closed(self, window: object) -> None:
-        self.windows = [w for w in self.windows if w is not window]
+        page = PracticePage(model, self.look, keeper)
+        self.show_page(page)
+        return page

@@ -1,0 +1,203 @@
+"""The bench's menus and tools: every action by name, key and mouse."""
+
+from __future__ import annotations
+
+from functools import partial
+from typing import Protocol
+
+from PySide6.QtCore import QEvent, QObject, Qt, Signal
+from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtWidgets import QApplication, QToolBar, QWidget
+
+from magview.bench.actions import HoldRotor, LetGo, LoadTrain, MountMagneto
+from magview.bench.state import BenchState
+from magview.spec.language import marked, tr
+from magview.spec.library import find_magneto, shipped_names
+from magview.ui.bench.files import BenchFiles
+from magview.ui.kit.bench_model import BenchModel
+from magview.ui.kit.inputs import QuietCombo
+from magview.ui.kit.look import Look
+from magview.ui.pictures.breaker_view import BreakerView
+from magview.ui.pictures.contact_view import ContactView
+from magview.ui.pictures.crank_view import CrankView
+from magview.ui.pictures.drive_view import DriveView
+from magview.ui.pictures.menus import PictureMenuMaker
+from magview.ui.pictures.picture_view import PictureView
+
+
+class Pictured(Protocol):
+    """The pictures that the menus are about."""
+
+    breaker: BreakerView
+    contact: ContactView
+    drive: DriveView
+    crank: CrankView
+
+
+class BenchMenus(PictureMenuMaker):
+    """What hangs in the menu bar and stands in the bar while the bench is in front, and follows the state."""
+
+    own_wanted = Signal()
+    plots_wanted = Signal(bool)
+
+    def __init__(self, page: QWidget, pictures: Pictured, model: BenchModel, files: BenchFiles, look: Look) -> None:
+        super().__init__(page)
+        self._pictures, self._model, self._files, self._look = pictures, model, files, look
+        self._build_menus()
+        self._build_bar()
+        made = page.findChildren(QAction, options=Qt.FindChildOption.FindDirectChildrenOnly)
+        self._ticks = [a for a in made if a.isCheckable()]
+        self.show_state(model.state)
+        model.changed.connect(self.show_state)
+        look.changed.connect(self._show_look)
+
+    def _build_menus(self) -> None:
+        pictures, files, keys = self._pictures, self._files, QKeySequence.StandardKey
+        file, edit, bench, view = (
+            self.menu(tr("&File"), "file"),
+            self.menu(tr("&Edit"), "edit"),
+            self.menu(tr("Ben&ch")),
+            self.menu(tr("&View"), "view"),
+        )
+        self.act(file, tr("&Open magneto or installation…"), files.open_file, keys.Open)
+        self.act(file, tr("&Save magneto as…"), files.save_file, keys.SaveAs)
+        self.act(file, tr("A magneto of &your own…"), self.own_wanted.emit, None)
+        self.act(file, tr("Lift from &measurements…"), files.import_lift, None)
+        file.addSeparator()
+        for text, picture in (
+            (tr("Save picture of the breaker end…"), pictures.breaker),
+            (tr("Save picture of the drive end…"), pictures.drive),
+            (tr("Save picture of the crank…"), pictures.crank),
+        ):
+            action = self.act(file, text, None, None)
+            action.setData(picture)
+            action.triggered.connect(self._export_chosen)
+        shift = file.addMenu(tr("Print the &tooth-shift plan"))
+        self.act(shift, tr("Print to PDF, &A4…"), partial(files.print_shift_plan, "a4"), None)
+        self.act(shift, tr("Print to PDF, &Letter…"), partial(files.print_shift_plan, "letter"), None)
+
+        self.undo_action = self.act(edit, tr("&Undo"), self._model.undo, keys.Undo)
+        self.redo_action = self.act(edit, tr("&Redo"), self._model.redo, keys.Redo)
+        edit.aboutToShow.connect(self.name_steps)
+
+        self.hold_action = self.check(bench, tr("&Hold the rotor"), self._hold, True, QKeySequence("H"))
+        self.load_action = self.act(bench, tr("&Load the drive train against rotation"), self._load_train, None)
+        self.mount_action = self.check(bench, tr("Magneto on the &engine"), self._mount, True, None)
+        self.check(bench, tr("&Snap to openings, lobes and marks"), self._snap, True, None)
+        self.check(bench, tr("&Reduced motion"), self._reduce_motion, False, None)
+
+        self.plots_action = self.check(view, tr("P&lots"), self._show_plots, False, QKeySequence("Ctrl+L"))
+        view.addSeparator()
+        self.check(view, tr("&Names of parts"), pictures.breaker.set_names, True, QKeySequence("N"))
+        self.check(view, tr("See the breaker from the &drive end"), pictures.breaker.set_mirrored, False, None)
+        self.check(view, tr("Draw the &gap 5× its size"), self._exaggerate, False, None)
+        self.check(view, tr("&Follow the contacts when zoomed"), self._follow, False, None)
+        view.addSeparator()
+        self.zooming(view)
+
+    def _build_bar(self) -> None:
+        bar = self.bar = QToolBar(tr("Bench"))
+        bar.setMovable(False)
+        self.magnetos = QuietCombo()
+        self.magnetos.setAccessibleName(tr("Magneto on the bench"))
+        self.magnetos.setToolTip(tr("Magneto on the bench"))
+        for name in shipped_names("magnetos"):
+            self.magnetos.addItem(tr(find_magneto(name).name), name)
+        self.magnetos.activated.connect(self._shipped_chosen)
+        self.units = QuietCombo()
+        self.units.setAccessibleName(tr("Unit of length"))
+        self.units.setToolTip(tr("Unit of length"))
+        self.units.addItems([tr("Millimetres"), tr("Inches")])
+        self.units.setCurrentIndex(int(self._look.inches))
+        self.units.currentIndexChanged.connect(self._unit_chosen)
+        bar.addWidget(self.magnetos)
+        bar.addWidget(self.units)
+        for action in (self.undo_action, self.redo_action):
+            bar.addAction(action)
+            bar.widgetForAction(action).installEventFilter(self)
+        bar.addAction(self.plots_action)
+
+    def show_state(self, state: BenchState, old: BenchState | None = None) -> None:
+        """Name what is on the bench, and say whether something can be undone."""
+        store = self._model.store
+        self.undo_action.setEnabled(store.undo_name is not None)
+        self.redo_action.setEnabled(store.redo_name is not None)
+        self.hold_action.setChecked(state.held)
+        self.mount_action.setEnabled(state.engaged is not None)
+        self.load_action.setEnabled(state.engaged is not None and state.engaged.mounted)
+        self.mount_action.setChecked(state.engaged is not None and state.engaged.mounted)
+        if old is not None and old.magneto == state.magneto:
+            return
+        index = self.magnetos.findText(tr(state.magneto.name))
+        self.magnetos.setCurrentIndex(index)
+        if index < 0:
+            self.magnetos.setPlaceholderText(state.magneto.name)
+
+    def name_steps(self) -> None:
+        """Name what would be undone. Only when somebody looks: Qt keeps a little memory at every change of words,
+        and a turning rotor changes them sixty times a second."""
+        store = self._model.store
+        for action, bare, named, name in (
+            (self.undo_action, tr("&Undo"), marked("&Undo: {step}"), store.undo_name),
+            (self.redo_action, tr("&Redo"), marked("&Redo: {step}"), store.redo_name),
+        ):
+            action.setText(bare if name is None else tr(named, step=name))
+            action.setIconText(bare.replace("&", ""))
+            action.setToolTip(action.text().replace("&", ""))
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """The pointer rests on a tool button: its words are made now."""
+        if event.type() == QEvent.Type.ToolTip:
+            self.name_steps()
+        return super().eventFilter(watched, event)
+
+    def _show_look(self) -> None:
+        self.units.setCurrentIndex(int(self._look.inches))
+
+    # -------------------------------------------------------------- choices
+
+    def _export_chosen(self) -> None:
+        action = self.sender()
+        assert isinstance(action, QAction)
+        self._files.export_file(action.data())
+
+    def ticks(self) -> list[QAction]:
+        """Every entry of the menus that is so or not, the same in every language."""
+        return self._ticks
+
+    def _shipped_chosen(self, index: int) -> None:
+        self._files.place(self.magnetos.itemData(index))
+
+    def _unit_chosen(self, index: int) -> None:
+        self._look.inches = index == 1
+
+    def _show_plots(self, on: bool) -> None:
+        self.plots_wanted.emit(on)  # itself it would be given no argument
+
+    def _hold(self, held: bool) -> None:
+        self._model.send(HoldRotor() if held else LetGo())
+
+    def _load_train(self) -> None:
+        self._model.send(LoadTrain())
+
+    def _mount(self, on: bool) -> None:
+        self._model.send(MountMagneto(on))
+
+    def _snap(self, on: bool) -> None:
+        self._pictures.breaker.snaps = on
+
+    def _reduce_motion(self, on: bool) -> None:
+        self._model.reduced_motion = on
+
+    def _exaggerate(self, on: bool) -> None:
+        self._pictures.breaker.set_exaggeration(5.0 if on else 1.0)
+        self._pictures.contact.show_state(self._model.state)
+
+    def _follow(self, on: bool) -> None:
+        self._pictures.breaker.follows_contacts = on
+        self._pictures.breaker.show_state(self._model.state)
+
+    def zoomed(self) -> PictureView:
+        """The picture in hand, or the breaker end."""
+        focused = QApplication.focusWidget()
+        return focused if isinstance(focused, BreakerView | DriveView | CrankView) else self._pictures.breaker

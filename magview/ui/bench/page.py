@@ -1,0 +1,358 @@
+"""The bench: pictures first, then calculators and plots round them; and what is on it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from functools import partial
+from typing import TYPE_CHECKING, cast
+
+from PySide6.QtCore import QEvent, Qt, QTimer, Signal
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QMenu, QSplitter, QTabWidget, QWidget
+
+from magview.bench.autosave import Autosave
+from magview.bench.state import BenchState
+from magview.spec.base import SpecError
+from magview.spec.language import marked, tr
+from magview.ui.bench import panes
+from magview.ui.bench.panes import PANELS
+from magview.ui.kit.bench_model import BenchModel
+from magview.ui.kit.cautions import CAUTION
+from magview.ui.kit.look import Look
+from magview.ui.kit.panes import Panel, TallPanel, column
+from magview.ui.kit.place import Page
+from magview.ui.pictures.breaker_view import BreakerView
+from magview.ui.pictures.contact_view import ContactView
+from magview.ui.pictures.crank_view import CrankView
+from magview.ui.pictures.drive_view import DriveView
+
+if TYPE_CHECKING:  # what comes after the first picture is imported then
+    from magview.ui.bench.files import BenchFiles
+    from magview.ui.bench.lead_panel import LeadPanel
+    from magview.ui.bench.menus import BenchMenus
+    from magview.ui.bench.setting_panel import SettingPanel
+    from magview.ui.bench.timing_panel import TimingPanel
+    from magview.ui.bench.trials_panel import TrialsPanel
+    from magview.ui.bench.wear_panel import WearPanel
+    from magview.ui.plots.budget import BudgetSheet
+    from magview.ui.plots.judging import Judging
+    from magview.ui.plots.pane import PlotPane
+    from magview.ui.plots.trials import TrialsSheet
+    from magview.ui.plots.wear import WearSheet
+
+_ROOMY, _SHARED = 56, 38
+"""From these heights on [lines of type] all pictures have room with the plots, and the two large ones."""
+
+HANDLING = marked(
+    "Drag the rotor or cam, the backplate, or the contact screw; or take one in hand with 1, 2, 3 and turn it with "
+    "the arrow keys, Page Up and Page Down, or the wheel: ten times finer with Shift, coarser with Alt. A dragged "
+    "rotor catches at contacts just open, top of lobe, E-gap and neutral; Alt lets it pass. Double-click puts a part "
+    "back. Space holds the rotor or lets it go. In the drive end, left and right move the magneto flange, up and "
+    "down the disc, one tooth at a time. Ctrl and the wheel zoom, the middle button pans. Numbers can be typed with "
+    "their unit: 1.5°, 13 thou, 0.33 mm.\n\nPositive angles go the way the rotor turns in service; a positive "
+    "contact-screw angle brings the contacts closer."
+)
+
+
+def _share(splitter: QSplitter, stretches: tuple[int, ...]) -> None:
+    for i, stretch in enumerate(stretches):
+        splitter.setStretchFactor(i, stretch)
+        splitter.setCollapsible(i, False)
+
+
+class BenchPage(Page):
+    """Pictures, calculators and plots. All it knows is in the model's state."""
+
+    own_wanted = Signal()
+    """A magneto of one's own is to be drafted."""
+
+    def __init__(self, model: BenchModel, look: Look, autosave: Autosave | None = None) -> None:
+        super().__init__(look)
+        self.model, self._autosave = model, autosave
+        self._answering = False
+        """Whether the foot line says why something was refused: the next thing that is done takes it away."""
+        model.setParent(self)
+        self.breaker = BreakerView(model, look)
+        self.contact = ContactView(model, self.breaker, look)
+        self.drive = DriveView(model, look)
+        self.crank = CrankView(model, look)
+        self._panels: dict[str, Panel] = {}
+        self._panes: dict[str, TallPanel] = {}
+        self._menus: BenchMenus | None = None
+        self._files: BenchFiles | None = None
+        self._plots: PlotPane | None = None
+        self._judging: Judging | None = None
+        # Kept a second after the last change, and not more often than that while something moves.
+        self._keep_soon = QTimer(self)
+        self._keep_soon.setSingleShot(True)
+        self._keep_soon.setInterval(1000)
+        self._keep_soon.timeout.connect(self._keep)
+        self._lay_out()
+        self.show_state(model.state)
+        model.changed.connect(self.show_state)
+        model.refused.connect(self._answer)
+        self._was_projecting = False
+        look.changed.connect(self._look_changed)
+
+    # -------------------------------------------------------------- building
+
+    def _lay_out(self) -> None:
+        self.tabs = QTabWidget()
+        self.tabs.setDocumentMode(True)
+        self.split = QSplitter(Qt.Orientation.Horizontal)
+        # The pictures above, the plots below them when they are wanted, the calculators beside both.
+        self.pictures = QSplitter(Qt.Orientation.Horizontal)
+        self.breaker_column, self.drive_column = column(self.breaker, self.contact), column(self.drive, self.crank)
+        self.pictures.addWidget(self.breaker_column)
+        self.pictures.addWidget(self.drive_column)
+        self.bench = QSplitter(Qt.Orientation.Vertical)
+        self.bench.addWidget(self.pictures)
+        self.split.addWidget(self.bench)
+        self.split.addWidget(self.tabs)
+        for splitter, stretches in ((self.pictures, (3, 2)), (self.split, (1, 0))):
+            _share(splitter, stretches)
+        self.fill(self.split)
+        # About the room that the panel will need, so that the pictures hardly move when it comes.
+        self.tabs.setMinimumWidth(71 * self.fontMetrics().averageCharWidth())
+        self._emphasise(0)
+
+    def furnishing(self) -> Iterator[None]:
+        """What comes after the pictures, in steps that nobody waits for."""
+        from magview.ui.bench.files import BenchFiles
+
+        files = self._files = BenchFiles(self, self.model, self.look, lambda: self.timing.chosen_move())
+        files.said.connect(self.said)
+        yield
+        from magview.ui.bench.menus import BenchMenus
+
+        self._menus = BenchMenus(self, self, self.model, files, self.look)
+        self.tools = self._menus.bar
+        self._menus.own_wanted.connect(self.own_wanted)
+        self._menus.plots_wanted.connect(self.show_plots)
+        yield
+
+        yield
+        for name in PANELS:
+            self._panes[name] = TallPanel(partial(self._build, name))
+        self._panes["setting"].panel()  # its width shares out the window
+        yield
+        for name, (title, meaning) in PANELS.items():
+            self.tabs.addTab(self._panes[name], tr(title))
+            self.tabs.setTabToolTip(self.tabs.count() - 1, tr(meaning))
+        self.tabs.setMinimumWidth(0)
+        self.tabs.currentChanged.connect(self._emphasise)
+        self._emphasise(0)
+        yield
+        self._build_plots()
+        self.tabs.currentChanged.connect(self.rearranged)
+        self.plots.currentChanged.connect(self.rearranged)
+        self.plots.made.connect(self.rearranged)
+        self.rearranged.emit()
+        yield
+        if self.window().height() >= _ROOMY * self.fontMetrics().height():
+            self.show_plots(True)
+        yield
+        self.plots.load()
+        yield
+
+    def _build_plots(self) -> None:
+        from magview.ui.plots.pane import PlotPane
+
+        plots = self._plots = PlotPane(self.model, self.look)
+        plots.said.connect(self.said)
+        plots.made.connect(self._sheet_made)
+        plots.hide()
+        self.bench.addWidget(plots)
+        _share(self.bench, (3, 2))
+
+    @property
+    def plots(self) -> PlotPane:
+        """The plots under the pictures."""
+        assert self._plots is not None
+        return self._plots
+
+    @property
+    def menus(self) -> BenchMenus:
+        """Menus and tools."""
+        assert self._menus is not None
+        return self._menus
+
+    @property
+    def files(self) -> BenchFiles:
+        """What is done with files."""
+        assert self._files is not None
+        return self._files
+
+    @property
+    def panel(self) -> SettingPanel:
+        """The panel of internal timing."""
+        return cast("SettingPanel", self.panel_of("setting"))
+
+    @property
+    def timing(self) -> TimingPanel:
+        """The panel of timing to the engine."""
+        return cast("TimingPanel", self.panel_of("timing"))
+
+    @property
+    def lead(self) -> LeadPanel:
+        """The panel of the switch lead."""
+        return cast("LeadPanel", self.panel_of("lead"))
+
+    @property
+    def judging(self) -> Judging:
+        """What is known of how sure the setting is; panel and plot share it."""
+        if self._judging is None:
+            from magview.ui.plots.judging import Judging
+
+            self._judging = Judging(self)
+        return self._judging
+
+    def _build(self, name: str) -> Panel:
+        model, look = self.model, self.look
+        panel: Panel
+        match name:
+            case "setting":
+                panel = panes.setting_panel(model, look)
+            case "timing":
+                panel = timing = panes.timing_panel(model, look)
+                timing.previewed.connect(self.drive.preview)
+                timing.plan.print_wanted.connect(self.files.print_shift_plan)
+            case "lead":
+                panel = panes.lead_panel(model, look)
+            case "trials":
+                panel = trials = panes.trials_panel(model, look)
+                trials.said.connect(self.said)
+            case "uncertainty":
+                panel = panes.uncertainty_panel(model, look, self.judging)
+            case _:
+                panel = panes.wear_panel(model, look)
+        self._panels[name] = panel
+        return panel
+
+    def panel_of(self, name: str) -> Panel:
+        """A panel by its name, built now if it has not been seen yet."""
+        self._panes[name].panel()
+        return self._panels[name]
+
+    # -------------------------------------------------------------- what the window asks
+
+    def heading(self) -> str:
+        """The list of magnetos in the bar says it."""
+        return ""
+
+    def bar_menus(self) -> Sequence[QMenu]:
+        """Files, steps, the bench, and how it is seen."""
+        return self._menus.made if self._menus is not None else ()
+
+    def help_words(self) -> str:
+        """Keys, signs and cautions."""
+        return f"{tr(HANDLING)}\n\n{tr(CAUTION)}"
+
+    def halt(self) -> None:
+        """End as it should: nothing is left to be found again."""
+        self.model.halt()
+        if self._plots is not None:
+            self._plots.halt()
+        for panel in self._panels.values():
+            panel.halt()
+        self._keep_soon.stop()
+        if self._autosave is not None:
+            self._autosave.forget()
+
+    def given_away(self) -> Autosave | None:
+        """What keeps the bench, for a page that takes this one's place."""
+        autosave, self._autosave = self._autosave, None
+        return autosave
+
+    # -------------------------------------------------------------- showing
+
+    def show_state(self, state: BenchState, old: BenchState | None = None) -> None:
+        """Name what is on the bench."""
+        if old is not None and self._autosave is not None and not self._keep_soon.isActive():
+            self._keep_soon.start()
+        if old is not None and self._answering:
+            self._answering = False
+            self.say("")
+        if old is not None and old.magneto == state.magneto:
+            return
+        self.setWindowTitle(tr(state.magneto.name))
+
+    def _answer(self, sentence: str) -> None:
+        self._answering = True
+        self.say(sentence)
+
+    @property
+    def _projecting(self) -> bool:
+        return self.look.line_factor != 1.0
+
+    def _emphasise(self, tab: int) -> None:
+        """Give the picture that the work is on the larger share."""
+        panel = 0 if self._projecting else self.tabs.minimumSizeHint().width()
+        room = max(0, self.split.width() - panel)
+        share = 0.38 if tab == 1 else 0.62
+        self.split.setSizes([room, panel])
+        self.pictures.setSizes([round(room * share), round(room * (1 - share))])
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Share the width anew."""
+        super().resizeEvent(event)
+        self._emphasise(self.tabs.currentIndex())
+        self._make_room()
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Words of another size need other room."""
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.ApplicationFontChange:
+            QTimer.singleShot(0, self, self._settle)  # once every word has its new size
+
+    def _settle(self) -> None:
+        for i in range(self.tabs.count()):
+            pane = self.tabs.widget(i)
+            if isinstance(pane, TallPanel):
+                pane.refit()
+        self._emphasise(self.tabs.currentIndex())
+        self._make_room()
+
+    def _keep(self) -> None:
+        if self._autosave is not None:
+            try:
+                self._autosave.keep(self.model.state)
+            except SpecError as error:
+                self.say(tr("The bench cannot be kept for after a crash: {error}", error=error))
+
+    def _sheet_made(self, name: str, sheet: QWidget) -> None:
+        """A sheet that shows what a panel knows follows that panel."""
+        if name == "budget":
+            self.panel_of("uncertainty")
+            cast("BudgetSheet", sheet).follow(self.judging)
+        elif name == "trials":
+            cast("TrialsSheet", sheet).follow(cast("TrialsPanel", self.panel_of("trials")))
+        elif name == "wear":
+            cast("WearSheet", sheet).follow(cast("WearPanel", self.panel_of("wear")))
+
+    def show_plots(self, on: bool) -> None:
+        """Put the plots under the pictures, or take them away; the small pictures make room for them."""
+        self.menus.plots_action.setChecked(on)
+        self.plots.setVisible(on)
+        self._make_room()
+
+    def _make_room(self) -> None:
+        """Where pictures and plots have not room together, the small pictures go, then all of them."""
+        on = self._plots is not None and self._plots.isVisibleTo(self)
+        line, height = self.fontMetrics().height(), self.window().height()
+        roomy = not on or height >= _ROOMY * line
+        self.contact.setVisible(roomy)
+        self.crank.setVisible(roomy)
+        self.pictures.setVisible(not on or height >= _SHARED * line)
+        if on:
+            height = self.bench.height()
+            self.bench.setSizes([round(0.55 * height), round(0.45 * height)])
+
+    # -------------------------------------------------------------- looks
+
+    def _look_changed(self) -> None:
+        """For a class the calculators make room for the pictures."""
+        if self._projecting != self._was_projecting:
+            self._was_projecting = self._projecting
+            self.tabs.setVisible(not self._projecting)
+            self.breaker.setFocus()  # and not whatever field comes next: a key must not change the bench

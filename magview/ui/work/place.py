@@ -1,0 +1,196 @@
+"""Work: job sheets, new, opened, the shipped one, recent ones; and readings noted on them from the bench."""
+
+from __future__ import annotations
+
+import datetime
+import json
+from functools import partial
+from pathlib import Path
+
+from PySide6.QtWidgets import QMenu
+
+from magview.job.library import job_path, shipped_jobs
+from magview.job.sheet import new_job
+from magview.job.store import JobStore
+from magview.spec.base import SpecError
+from magview.spec.files import read_json, write_text
+from magview.spec.formats import ENDING, file_filter
+from magview.spec.language import tr
+from magview.ui.kit.asking import ask_open, ask_save, refuse
+from magview.ui.kit.bench_model import BenchModel
+from magview.ui.kit.home_page import HomePage
+from magview.ui.kit.look import Look
+from magview.ui.kit.place import Page, Place
+from magview.ui.work.sheet_page import JobPage
+from magview.ui.work.sources import FEEDS, Feed, Source
+
+_MOST_RECENT = 8
+
+
+class WorkPlace(Place):
+    """Job sheets stand here side by side. Each is in its file at once: beginning another one loses nothing."""
+
+    def __init__(self, look: Look, bench: BenchModel, source: Source, folder: Path | None) -> None:
+        """`folder`: each person's own place for what programs keep; without one nothing is kept there."""
+        super().__init__(look)
+        self._bench, self._source, self._folder = bench, source, folder
+
+    def build_home(self) -> Page:
+        """Sheets to begin, open or look at, those under way, and those worked on lately."""
+        acts = (
+            (tr("&New job sheet…"), self.ask_new),
+            (tr("&Open job sheet…"), self.ask_open),
+            (tr("Look at the &shipped job sheet"), self.open_shipped),
+        )
+        home = HomePage(self.look, tr("Work"), acts)
+        home.list(tr("&Under way"), self.under_way, self.go_on_with)
+        home.list(tr("&Recent job sheets"), self.recent_named, self.open_recent)
+        return home
+
+    # -------------------------------------------------------------- opening
+
+    def ask_new(self) -> None:
+        """Ask where a new sheet is to be kept: it is in its file from the first entry on."""
+        day = datetime.date.today().isoformat()
+        name = self._beside() / f"magneto-{day}-job{ENDING}"
+        # An existing file is never replaced, so there is nothing for the dialog to confirm.
+        title = tr("Where is the new job sheet to be kept?")
+        path = ask_save(self, title, name, file_filter(tr("Job sheets")), asks_itself=True)
+        if path is not None:
+            self.new(path)
+
+    def new(self, path: Path) -> JobPage | None:
+        """Begin a sheet, dated today."""
+        try:
+            store = JobStore.create(path, new_job(day=datetime.date.today().isoformat()), spare=self._spare)
+        except SpecError as error:
+            refuse(self, str(error))
+            return None
+        return self._open(store)
+
+    def ask_open(self) -> None:
+        """Ask for a sheet's file."""
+        kinds = file_filter(tr("Job sheets"))
+        path = ask_open(self, tr("Open a job sheet"), kinds, self._beside())
+        if path is not None:
+            self.open_path(path)
+
+    def open_path(self, path: Path) -> JobPage | None:
+        """Go on with a sheet; one that is open already comes to the front."""
+        for page in self.sheets:
+            if page.model.store.path == path.resolve():
+                self.show_page(page)
+                return page
+        try:
+            store = JobStore.open(path, spare=self._spare)
+        except SpecError as error:
+            refuse(self, str(error))
+            return None
+        return self._open(store)
+
+    def open_shipped(self) -> JobPage | None:
+        """Look at the shipped sheet. It is kept as it is: to work on it, save it under a name of one's own."""
+        path = job_path(shipped_jobs()[0])
+        try:
+            store = JobStore.open(path)
+        except SpecError as error:
+            refuse(self, str(error))
+            return None
+        store.close()
+        store.read_only = tr(
+            "this sheet ships with the program and stays as it is; save it under a name of your own to work on it"
+        )
+        return self._open(store, fixed=True)
+
+    def _open(self, store: JobStore, fixed: bool = False) -> JobPage:
+        page = JobPage(store, self._bench, self._source, self.look, fixed)
+        page.new_wanted.connect(self.ask_new)
+        page.open_wanted.connect(self.ask_open)
+        page.path_wanted.connect(self.open_path)
+        page.looked_at.connect(self._looked_at)
+        page.closed.connect(self._sheet_closed)
+        if not fixed:
+            self._remember(store.path)
+        self.show_page(page)
+        return page
+
+    def _looked_at(self, page: JobPage) -> None:
+        if page in self.open_pages:
+            self.open_pages = [*(p for p in self.open_pages if p is not page), page]
+
+    def _sheet_closed(self, page: JobPage) -> None:
+        self._remember(page.model.store.path)
+
+    @property
+    def sheets(self) -> list[JobPage]:
+        """The sheets that are open, the one looked at last at the end."""
+        return [page for page in self.open_pages if isinstance(page, JobPage)]
+
+    @property
+    def _spare(self) -> Path | None:
+        return None if self._folder is None else self._folder / "not-saved"
+
+    def _beside(self) -> Path:
+        recent = self.recent()
+        return recent[0].parent if recent else Path.home()
+
+    # -------------------------------------------------------------- from the bench
+
+    def note(self, feed: Feed) -> None:
+        """Note something on the sheet looked at last, and show it there."""
+        if not self.sheets:
+            self.said.emit(tr("No job sheet is open: open one, or begin a new one, from the Job menu."))
+            return
+        page = self.sheets[-1]
+        self.show_page(page)
+        page.note(feed)
+
+    def fill(self, notes: QMenu, recent: QMenu) -> None:
+        """Fill the two menus as they are looked at."""
+        notes.clear()
+        page = FEEDS[0].page
+        for feed in FEEDS:
+            if feed.page != page:
+                notes.addSeparator()
+                page = feed.page
+            action = notes.addAction(feed.words)
+            action.setStatusTip(tr(feed.tip))
+            action.triggered.connect(partial(self.note, feed))
+        recent.clear()
+        for path in self.recent():
+            action = recent.addAction(path.name)
+            action.setStatusTip(str(path))
+            action.triggered.connect(partial(self.open_path, path))
+        recent.setEnabled(bool(recent.actions()))
+
+    # -------------------------------------------------------------- recent sheets
+
+    def recent(self) -> list[Path]:
+        """Sheets worked on lately that are still there, the latest first."""
+        if self._folder is None:
+            return []
+        try:
+            found = read_json(self._folder / "recent-jobs.json")
+        except SpecError:  # none yet, or a list that somebody damaged: then there is none
+            return []
+        names = found if isinstance(found, list | tuple) else ()
+        return [Path(n) for n in names if isinstance(n, str) and Path(n).is_file()][:_MOST_RECENT]
+
+    def recent_named(self) -> list[tuple[str, object]]:
+        """Recent sheets by the names of their files."""
+        return [(path.name, path) for path in self.recent()]
+
+    def open_recent(self, path: object) -> None:
+        """Open a sheet that was worked on lately."""
+        if isinstance(path, Path):
+            self.open_path(path)
+
+    def _remember(self, path: Path) -> None:
+        if self._folder is None or path.parent == job_path(shipped_jobs()[0]).parent:
+            return
+        names = [str(path), *(str(p) for p in self.recent() if p != path)][:_MOST_RECENT]
+        try:
+            self._folder.mkdir(parents=True, exist_ok=True)
+            write_text(self._folder / "recent-jobs.json", json.dumps(names, ensure_ascii=False))
+        except (SpecError, OSError):
+            return  # the list is a convenience; the sheet itself is where it belongs
