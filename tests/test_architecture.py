@@ -7,6 +7,7 @@ import pkgutil
 import re
 import subprocess
 import sys
+from graphlib import TopologicalSorter
 from pathlib import Path
 
 import pytest
@@ -54,6 +55,27 @@ def test_the_window_starts_without_the_slow_libraries():
         "slow = [m for m in ('scipy', 'pyqtgraph', 'shapely', 'matplotlib') if m in sys.modules]\n"
         "assert not slow, slow\n"
     )
+
+
+def imports(path: Path, known: set[str]) -> set[str]:
+    """Modules of the package that a file imports anywhere: on top, in functions, for the type checker alone."""
+    found: set[str] = set()
+    for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+        if isinstance(node, ast.Import):
+            found |= {alias.name for alias in node.names}
+        elif isinstance(node, ast.ImportFrom) and node.module:
+            found |= {node.module, *(f"{node.module}.{alias.name}" for alias in node.names)}
+    return found & known
+
+
+def test_no_module_imports_itself_by_way_of_others():
+    """What is imported for the type checker alone counts, too."""
+    root = Path(magview.__path__[0])
+    files = {".".join(("magview", *p.relative_to(root).with_suffix("").parts)): p for p in root.rglob("*.py")}
+    files = {name.removesuffix(".__init__"): path for name, path in files.items()}
+    graph = {name: imports(path, set(files)) - {name} for name, path in files.items()}
+    assert "magview.ui.kit.place" in graph["magview.ui.shell.places"]
+    TopologicalSorter(graph).prepare()  # raises CycleError, which names the circle
 
 
 @pytest.mark.parametrize("room", sorted(p.parent for p in Path(magview.__path__[0]).rglob("*/__init__.py")), ids=str)

@@ -104,6 +104,7 @@ def open_window(qtbot: QtBot) -> Iterator[Callable[..., MainWindow]]:
         t for w in opened for t in w.findChildren(QTimer) if t.isActive() and not isinstance(t.parent(), QStatusBar)
     ]
     for window in opened:
+        window.look.line_factor, window.look.text_percent = 1.0, 100  # the type is the application's
         for page in window.places.open_pages:
             page.discard()
         window.close()

@@ -25,9 +25,9 @@ def main(code: str, name: str, folder: str, home: str) -> None:
     from magview.ui.kit.bench_model import BenchModel
     from magview.ui.kit.look import Look
     from magview.ui.kit.theme import LIGHT
-    from magview.ui.shell.window import MainWindow
     from tests.hands import click
     from tests.journeys.test_practice import WindowTrainee
+    from tests.windows import workbench
 
     def wait(until) -> None:
         end = time.monotonic() + 60.0
@@ -35,7 +35,7 @@ def main(code: str, name: str, folder: str, home: str) -> None:
             assert time.monotonic() < end, "waited in vain"
             app.processEvents()
 
-    main_window = MainWindow(
+    main_window = workbench()(
         BenchModel(new_bench(find_magneto("seven-radial"))), Look(LIGHT), Autosave(Path(home) / "bench")
     )
     main_window.furnish()

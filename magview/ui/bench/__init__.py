@@ -1,4 +1,4 @@
-"""The calculator's pages beside the pictures.
+"""The bench: the place, and its page with pictures, plots and the calculators' panels.
 
-Begin reading in `setting_panel.py`.
+What other places may ask of it stands in `readings.py`. Begin reading in `page.py`.
 """

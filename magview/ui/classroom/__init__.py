@@ -1,4 +1,4 @@
-"""The class: a pupil's desk, an instructor's set, exercises being written, and a class gathered.
+"""The class: pages for a pupil's desk, an instructor's set, exercises being written, and a class gathered.
 
-Begin reading in `room.py`.
+They stand in the place where one practises; who puts them there is `shell`. Begin reading in `room.py`.
 """

@@ -27,8 +27,8 @@ from magview.ui.classroom.delivery import Place, delivery_words
 from magview.ui.classroom.kept import ClassKept
 from magview.ui.classroom.page import ClassPage, push_button
 from magview.ui.kit.asking import ask_folder
-from magview.ui.kit.table import Table
 from magview.ui.kit.look import Look
+from magview.ui.kit.table import Table
 from magview.ui.practice.controls import wrapped
 from magview.ui.practice.model import AttemptModel
 from magview.ui.practice.page import PracticePage

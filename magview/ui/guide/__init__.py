@@ -1,4 +1,4 @@
-"""The guide on screen.
+"""The guide: the place, its page, and a window of its own beside the work.
 
-Begin reading in `window.py`.
+Begin reading in `page.py`.
 """

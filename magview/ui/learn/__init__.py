@@ -1,4 +1,4 @@
-"""Lessons over the practice room.
+"""Learn: the place, and a lesson as a page, which is the practice room with a step above it.
 
-Begin reading in `lesson_view.py`.
+Begin reading in `page.py`.
 """

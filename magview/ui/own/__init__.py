@@ -1,4 +1,4 @@
 """The guided editor for files of one's own.
 
-Begin reading in `window.py`.
+Nothing here knows where its page stands. Begin reading in `editor.py`.
 """

@@ -1,4 +1,4 @@
-"""The practice room: pictures without numbers, the tray, the work, and the debrief.
+"""Practise: the place, and an attempt as a page: pictures without numbers, the tray, the work, and the debrief.
 
-Begin reading in `window.py`.
+Nothing here knows a lesson or a class. Begin reading in `page.py`.
 """

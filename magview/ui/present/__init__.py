@@ -1,4 +1,4 @@
-"""Presenting to a class.
+"""Presenting the bench to a class.
 
 Begin reading in `presenter.py`.
 """

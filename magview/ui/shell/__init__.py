@@ -1,4 +1,4 @@
-"""The window that holds the places; it knows all of them, none knows it.
+"""The window that holds the six places, with its bar, menus and foot; it knows all of them, none knows it.
 
-Begin reading in `window.py`.
+Begin reading in `window.py`, then `places.py`.
 """

@@ -1,4 +1,5 @@
-"""The job sheet on screen.
+"""Work: the place, and a job sheet as a page.
 
-Begin reading in `window.py`.
+What the bench has for a sheet comes through a protocol; the bench is not known here.
+Begin reading in `sheet_page.py`.
 """

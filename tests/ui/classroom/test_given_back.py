@@ -29,8 +29,8 @@ from magview.ui.kit.theme import DARK
 from magview.ui.plots.pane import SHEETS
 from magview.ui.shell.renewal import renewed
 from magview.ui.shell.window import MainWindow
-from tests.windows import main_window
 from tests.counts import sampled
+from tests.windows import main_window
 
 
 def swept() -> None:
