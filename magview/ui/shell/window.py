@@ -90,7 +90,8 @@ class MainWindow(QMainWindow):
         common.present_wanted.connect(self.present)
         common.help_wanted.connect(self.show_help)
         common.reports_wanted.connect(self.show_fault_reports)
-        self.statusBar()  # there from the start, so that the first sentence moves nothing
+        # There from the start, so that the first sentence moves nothing; the window's frame is what is pulled at.
+        self.statusBar().setSizeGripEnabled(False)
         self.setContentsMargins(0, 0, 0, 0)
         yield
         from magview.ui.kit.style import Outlined
