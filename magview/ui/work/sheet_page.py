@@ -24,7 +24,7 @@ from magview.job.history import Drift, identity
 from magview.job.requirements import skip_refusal
 from magview.job.sheet import NEVER_SKIPPED, STAGES, Job
 from magview.job.store import JobStore
-from magview.paper.blocks import PaperSize
+from magview.paper.sizes import PaperSize
 from magview.spec.formats import ENDING, file_filter
 from magview.spec.language import tr
 from magview.ui.kit import place
