@@ -28,6 +28,7 @@ from magview.ui.classroom.kept import ClassKept
 from magview.ui.classroom.page import ClassPage, push_button
 from magview.ui.kit.asking import ask_folder
 from magview.ui.kit.look import Look
+from magview.ui.kit.settings import keep, kept_text
 from magview.ui.kit.table import Table
 from magview.ui.practice.controls import wrapped
 from magview.ui.practice.model import AttemptModel
@@ -83,9 +84,9 @@ class ClassDesk(ClassPage):
         line = self.name.lineEdit()
         assert line is not None  # an editable list has one
         line.setMaxLength(120)
-        self.name.setEditText(self.room.recall("pupil"))
+        self.name.setEditText(kept_text("class/pupil"))
         self.folder.setPlaceholderText(tr("the folder the whole class hands in to"))
-        self.folder.setText(self.room.recall("folder"))
+        self.folder.setText(kept_text("class/folder"))
         form = QFormLayout()
         form.addRow(tr("&Code"), self._beside(self.code, tr("&Open file…"), self._ask_set))
         form.addRow(tr("&Name or number"), self.name)
@@ -204,7 +205,8 @@ class ClassDesk(ClassPage):
             self._open[number] = page
             self.room.courier.attach(place, page)
             page.closed.connect(self._page_closed)
-        self.room.remember(pupil=place.pupil, folder=str(place.folder))
+        keep("class/pupil", place.pupil)
+        keep("class/folder", str(place.folder))
         self._mark(number, tr("under way"))
         self.room.practice.show_page(page)
         return page

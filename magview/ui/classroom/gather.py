@@ -40,6 +40,7 @@ from magview.ui.classroom.kept import ClassKept
 from magview.ui.classroom.page import ClassPage, push_button
 from magview.ui.kit.asking import ask_folder, ask_open, ask_save
 from magview.ui.kit.look import Look
+from magview.ui.kit.settings import keep, kept_text
 from magview.ui.kit.table import Table
 from magview.ui.kit.worker import Progress, ShouldStop, Worker
 from magview.ui.practice.controls import wrapped
@@ -86,7 +87,7 @@ class GatherPage(ClassPage):
     # -------------------------------------------------------------- building
 
     def _build_form(self) -> None:
-        self.folder, self.set_field = QLineEdit(self.room.recall("gathered")), QLineEdit()
+        self.folder, self.set_field = QLineEdit(kept_text("class/gathered")), QLineEdit()
         self.folder.setPlaceholderText(tr("the folder the class hands in to"))
         self.folder.returnPressed.connect(self.gather)
         self.set_field.setPlaceholderText(
@@ -203,7 +204,7 @@ class GatherPage(ClassPage):
         if summary is None:
             return
         self._look.start()
-        self.room.remember(gathered=str(self._folder))
+        keep("class/gathered", str(self._folder))
         if self.summary is None or summary != self.summary:
             self._show(summary)
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import contextlib
-import json
 from pathlib import Path
 
 from PySide6.QtCore import QObject
@@ -11,7 +10,6 @@ from PySide6.QtCore import QObject
 from magview.classroom.outbox import Outbox
 from magview.classroom.sets import ClassSet, read_set, write_set
 from magview.spec.base import SpecError
-from magview.spec.files import read_json, write_text
 from magview.ui.classroom.delivery import Courier
 from magview.ui.practice.place import PracticePlace
 from magview.upkeep import places
@@ -32,31 +30,9 @@ class ClassKept(QObject):
         with contextlib.suppress(SpecError):
             self.set = read_set(self.folder / "set.json")
 
-    # -------------------------------------------------------------- what is remembered
-
-    def recall(self, name: str) -> str:
-        """A text kept from an earlier session; "" where there is none."""
-        return self._kept().get(name, "")
-
-    def remember(self, **values: str) -> None:
-        """Keep texts for the next session; where that cannot be, they are asked for again."""
-        kept = {**self._kept(), **values}
-        try:
-            self.folder.mkdir(parents=True, exist_ok=True)
-            write_text(self.folder / "class.json", json.dumps(kept, ensure_ascii=False))
-        except (SpecError, OSError):
-            return
-
     def keep_set(self) -> None:
         """Keep the set for the next session."""
         if self.set is not None:
             with contextlib.suppress(SpecError, OSError):
                 self.folder.mkdir(parents=True, exist_ok=True)
                 write_set(self.folder / "set.json", self.set)
-
-    def _kept(self) -> dict[str, str]:
-        try:
-            data = read_json(self.folder / "class.json")
-        except SpecError:
-            return {}
-        return {k: v for k, v in data.items() if isinstance(v, str)} if isinstance(data, dict) else {}

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import contextlib
-import json
 from collections.abc import Callable, Sequence
 from functools import partial
 from pathlib import Path
@@ -15,18 +13,19 @@ from magview.bench.autosave import Keeper
 from magview.practice.attempt import Attempt, Session, dump_attempt, read_attempt
 from magview.practice.exercise import Exercise
 from magview.spec.base import SpecError
-from magview.spec.files import read_json, write_text
 from magview.spec.formats import file_filter
 from magview.spec.language import marked, tr
 from magview.ui.kit.asking import ACCEPT, DESTROY, ask, ask_open, refuse
 from magview.ui.kit.home_page import HomePage
 from magview.ui.kit.look import Look
 from magview.ui.kit.place import Page, Place
+from magview.ui.kit.settings import keep, kept_text
 from magview.ui.practice.choice import MOST_LETTERS, Choice, Chosen
 from magview.ui.practice.model import AttemptModel
 from magview.ui.practice.page import PracticePage
 
-_NAME = "trainee.json"
+_TRAINEE = "trainee"
+"""Name of the setting that keeps the name last given here."""
 
 ATTEMPTS = marked("Attempts")
 
@@ -44,7 +43,6 @@ class PracticePlace(Place):
         self._folder = folder
         self.more: Sequence[tuple[str, Callable[[], object]]] = ()
         """What else can be begun here, by its words."""
-        self._trainee = self._recall()
 
     def build_home(self) -> Page:
         """Exercises to begin, and attempts under way."""
@@ -64,7 +62,7 @@ class PracticePlace(Place):
 
     def choose(self) -> Choice:
         """Show the exercises there are; what is chosen begins."""
-        choice = Choice(False, self, self._trainee)
+        choice = Choice(False, self, kept_text(_TRAINEE)[:MOST_LETTERS])
         choice.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         choice.begun.connect(self._begun)
         choice.open()
@@ -72,29 +70,8 @@ class PracticePlace(Place):
 
     def _begun(self, chosen: Chosen) -> None:
         if isinstance(chosen.item, Exercise):
-            self._remember(chosen.trainee)
+            keep(_TRAINEE, chosen.trainee)
             self.begin(chosen.item, chosen.code, chosen.trainee)
-
-    def _recall(self) -> str:
-        """The name last given here; "" where there is none."""
-        if self._folder is None:
-            return ""
-        try:
-            data = read_json(self._folder / _NAME)
-        except SpecError:
-            return ""
-        name = data.get("trainee") if isinstance(data, dict) else None
-        return name[:MOST_LETTERS] if isinstance(name, str) and name.isprintable() else ""
-
-    def _remember(self, trainee: str) -> None:
-        """Keep the name for the next exercise; where that cannot be, it is asked for again."""
-        if trainee == self._trainee:
-            return
-        self._trainee = trainee
-        if self._folder is not None:
-            with contextlib.suppress(SpecError, OSError):
-                self._folder.mkdir(parents=True, exist_ok=True)
-                write_text(self._folder / _NAME, json.dumps({"trainee": trainee}, ensure_ascii=False))
 
     def begin(self, exercise: Exercise, code: int, trainee: str = "") -> PracticePage | None:
         """Open a page on an exercise as found."""

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import datetime
-import json
 from functools import partial
 from pathlib import Path
 
@@ -13,7 +12,6 @@ from magview.job.library import job_path, shipped_jobs
 from magview.job.sheet import new_job
 from magview.job.store import JobStore
 from magview.spec.base import SpecError
-from magview.spec.files import read_json, write_text
 from magview.spec.formats import ENDING, file_filter
 from magview.spec.language import tr
 from magview.ui.kit.asking import ask_open, ask_save, refuse
@@ -21,10 +19,13 @@ from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.home_page import HomePage
 from magview.ui.kit.look import Look
 from magview.ui.kit.place import Page, Place
+from magview.ui.kit.settings import keep, kept_texts
 from magview.ui.work.sheet_page import JobPage
 from magview.ui.work.sources import FEEDS, Feed, Source
 
-_MOST_RECENT = 8
+_MAX_RECENT = 8
+_RECENT = "recent-jobs"
+"""Name of the setting that keeps the files of recent sheets."""
 
 
 class WorkPlace(Place):
@@ -167,14 +168,7 @@ class WorkPlace(Place):
 
     def recent(self) -> list[Path]:
         """Sheets worked on lately that are still there, the latest first."""
-        if self._folder is None:
-            return []
-        try:
-            found = read_json(self._folder / "recent-jobs.json")
-        except SpecError:  # none yet, or a list that somebody damaged: then there is none
-            return []
-        names = found if isinstance(found, list | tuple) else ()
-        return [Path(n) for n in names if isinstance(n, str) and Path(n).is_file()][:_MOST_RECENT]
+        return [Path(name) for name in kept_texts(_RECENT) if Path(name).is_file()][:_MAX_RECENT]
 
     def recent_named(self) -> list[tuple[str, object]]:
         """Recent sheets by the names of their files."""
@@ -186,11 +180,5 @@ class WorkPlace(Place):
             self.open_path(path)
 
     def _remember(self, path: Path) -> None:
-        if self._folder is None or path.parent == job_path(shipped_jobs()[0]).parent:
-            return
-        names = [str(path), *(str(p) for p in self.recent() if p != path)][:_MOST_RECENT]
-        try:
-            self._folder.mkdir(parents=True, exist_ok=True)
-            write_text(self._folder / "recent-jobs.json", json.dumps(names, ensure_ascii=False))
-        except (SpecError, OSError):
-            return  # the list is a convenience; the sheet itself is where it belongs
+        if path.parent != job_path(shipped_jobs()[0]).parent:
+            keep(_RECENT, [str(path), *(str(p) for p in self.recent() if p != path)][:_MAX_RECENT])

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import json
 import sys
 
 import pytest
@@ -431,10 +430,3 @@ def test_without_a_folder_it_is_kept_where_the_rest_is(room, tmp_path, monkeypat
     """XDG Base Directory Specification 0.8: data in XDG_DATA_HOME, whatever name Qt gives the program."""
     monkeypatch.setenv("XDG_DATA_HOME", str(tmp_path / "data"))
     assert ClassRoom(room.practice).folder == tmp_path / "data" / "magview" / "class"
-
-
-def test_what_is_remembered_survives_a_damaged_file(room, qtbot):
-    room.remember(pupil="Zoë")
-    assert ClassRoom(room.practice, room.folder).recall("pupil") == "Zoë"
-    (room.folder / "class.json").write_text(json.dumps([1]))
-    assert room.recall("pupil") == ""

@@ -340,7 +340,3 @@ def test_the_trainees_name_is_remembered(open_window, tmp_path, qtbot):
         choice = again.choose()
         assert choice.trainee.text() == "Zoë T."
         choice.reject()
-    (tmp_path / "trainee.json").write_text("[1", encoding="utf-8")
-    choice = place_in(main, tmp_path).choose()
-    assert choice.trainee.text() == "", "a damaged file is asked over"
-    choice.reject()

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import datetime
-import json
 import threading
 
 import numpy as np
@@ -281,8 +280,6 @@ def test_recent_sheets(open_window, tmp_path):
     assert [a.text() for a in main.menus.recent_jobs.actions()] == ["a-job.json"]
     main.menus.recent_jobs.actions()[0].trigger()
     room.sheets[-1].close()
-    (tmp_path / "place" / "recent-jobs.json").write_text(json.dumps({"not": "a list"}), encoding="utf-8")
-    assert room.recent() == []
 
 
 def test_earlier_sheets_side_by_side_drift_and_reminder(open_job, tmp_path, qtbot, monkeypatch):
