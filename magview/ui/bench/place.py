@@ -5,7 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from magview.bench.actions import PlaceInstallation, PlaceMagneto
+from magview.bench import actions as do
 from magview.bench.autosave import Autosave
 from magview.spec.language import marked, tr
 from magview.spec.magneto import Magneto
@@ -68,7 +68,7 @@ class BenchPlace(Place):
         model, own = self.page.model, self.own
         refusals: list[str] = []
         model.refused.connect(refusals.append)
-        model.send(PlaceMagneto(item) if isinstance(item, Magneto) else PlaceInstallation(item))  # type: ignore[arg-type]
+        model.send(do.PlaceMagneto(item) if isinstance(item, Magneto) else do.PlaceInstallation(item))  # type: ignore[arg-type]
         model.refused.disconnect(refusals.append)
         if refusals:
             own.refuse(refusals[0])
