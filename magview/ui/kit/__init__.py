@@ -1,4 +1,5 @@
-"""What every screen uses: widgets, entry fields, theme, language, start-up order.
+"""What every screen uses: the look, widgets (gauge, steps, strip, cards, table), entry fields, file dialogs,
+language, start-up order.
 
-Nothing here knows a place. Begin reading in `style.py`.
+Nothing here knows a place. Begin reading in `look.py`.
 """
