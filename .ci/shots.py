@@ -71,6 +71,7 @@ def take(target: Path, installation: str, width: int, height: int, theme: str, s
     from magview.physics.trials.trial import Trial
     from magview.spec.library import find_installation
     from magview.ui.kit.bench_model import BenchModel
+    from magview.ui.kit.look import PROJECTED
     from magview.ui.kit.theme import THEMES
     from magview.ui.plots.pane import SHEETS
     from magview.ui.shell.window import PANELS, MainWindow
