@@ -24,6 +24,7 @@ from magview.bench.placing import new_bench  # noqa: E402
 from magview.physics.trials.trial import Trial  # noqa: E402
 from magview.spec.library import find_installation  # noqa: E402
 from magview.ui.kit.bench_model import BenchModel  # noqa: E402
+from magview.ui.kit.look import Look  # noqa: E402
 from magview.ui.kit.style import Outlined  # noqa: E402
 from magview.ui.kit.theme import LIGHT, colours  # noqa: E402
 from magview.ui.shell.window import PANELS, MainWindow  # noqa: E402
@@ -40,7 +41,7 @@ def settle() -> None:
 
 
 def bench(name: str = "seven-radial-left", width: int = 1280, height: int = 720) -> MainWindow:
-    window = MainWindow(BenchModel(new_bench(find_installation(name))), LIGHT)
+    window = MainWindow(BenchModel(new_bench(find_installation(name))), Look(LIGHT))
     window.resize(width, height)
     window.furnish()
     window.plots.wait()
@@ -118,7 +119,7 @@ def practice(handed_in: bool) -> QPixmap:
     from magview.ui.practice.model import AttemptModel
     from magview.ui.practice.page import PracticePage
 
-    window = PracticePage(AttemptModel(Session(find_exercise("gap-wrong"), 1)), LIGHT)
+    window = PracticePage(AttemptModel(Session(find_exercise("gap-wrong"), 1)), Look(LIGHT))
     window.resize(1280, 720)
     window.show()
     for act in (LayStraightedge(True), Sight(0.0), ConnectLamp(True), TurnUntil("lamp"), TurnUntil("widest")):

@@ -71,13 +71,13 @@ def take(target: Path, installation: str, width: int, height: int, theme: str, s
     from magview.physics.trials.trial import Trial
     from magview.spec.library import find_installation
     from magview.ui.kit.bench_model import BenchModel
-    from magview.ui.kit.look import PROJECTED
+    from magview.ui.kit.look import PROJECTED, Look
     from magview.ui.kit.theme import THEMES
     from magview.ui.plots.pane import SHEETS
     from magview.ui.shell.window import PANELS, MainWindow
 
     app = QApplication([])
-    window = MainWindow(BenchModel(new_bench(find_installation(installation))), THEMES[theme])
+    window = MainWindow(BenchModel(new_bench(find_installation(installation))), Look(THEMES[theme]))
     scale = float(os.environ.get("QT_SCALE_FACTOR", "1"))
     window.resize(round(width / scale), round(height / scale))
     window.furnish()
@@ -139,6 +139,7 @@ def take_practice(target: Path, exercise: str, width: int, height: int, theme: s
     from magview.practice.actions import ConnectLamp, LayStraightedge, Sight, TryBlades, TurnUntil
     from magview.practice.attempt import Session
     from magview.practice.library import find_exercise
+    from magview.ui.kit.look import Look
     from magview.ui.kit.style import Outlined
     from magview.ui.kit.theme import THEMES, colours
     from magview.ui.practice.model import AttemptModel
@@ -147,7 +148,7 @@ def take_practice(target: Path, exercise: str, width: int, height: int, theme: s
     app = QApplication([])
     app.setStyle(Outlined())
     colours(THEMES[theme])
-    window = PracticePage(AttemptModel(Session(find_exercise(exercise), 1)), THEMES[theme])
+    window = PracticePage(AttemptModel(Session(find_exercise(exercise), 1)), Look(THEMES[theme]))
     window.resize(width, height)
     window.show()
     for act in (LayStraightedge(True), Sight(0.0), ConnectLamp(True), TurnUntil("lamp"), TurnUntil("widest")):
