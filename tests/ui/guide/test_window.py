@@ -25,7 +25,7 @@ from magview.ui.kit.look import Look
 from magview.ui.kit.theme import DARK, HIGH_CONTRAST, LIGHT, colours
 from magview.ui.paper.pdf import pdf_bytes
 from magview.ui.plots.pane import SHEETS
-from tests.counts import swept
+from tests.counts import sampled, swept
 from tests.guide.test_pages import KEY, bold
 from tests.hands import timers_at_rest
 from tests.ui.paper.test_pdf import Pdf, bare
@@ -442,7 +442,7 @@ def test_open_guide_at_an_address(open_window):
     assert window.places.front.address == "commands"
 
 
-@pytest.mark.parametrize("address", sorted({a for a in TOPICS.values() if "#" in a}))
+@pytest.mark.parametrize("address", sampled(sorted({a for a in TOPICS.values() if "#" in a}), 8))
 def test_the_section_asked_for_stands_at_the_top(qtbot, address):
     """Also once the window is shown and the pictures have their sizes, and for the last sections of a page."""
     name, _, _ = address.partition("#")
