@@ -65,7 +65,7 @@ def press_f1(window, shift: bool = False) -> GuidePage:
 # ---------------------------------------------------------------------- from where one is
 
 
-def test_f1_opens_the_page_of_what_has_the_keyboard(open_window):
+def test_f1_opens_the_page_of_what_has_the_keyboard(open_window, qtbot):
     window = open_window("seven-radial-left")
     window.breaker.setFocus()
     guide = press_f1(window)
@@ -77,14 +77,16 @@ def test_f1_opens_the_page_of_what_has_the_keyboard(open_window):
         widget.setFocus()
         assert press_f1(window) is guide, "there is one guide"
         assert guide.address == address
+    timers_at_rest(qtbot, guide)
 
 
-def test_escape_leads_back_to_the_work_with_the_keyboard_where_it_was(open_practice):
+def test_escape_leads_back_to_the_work_with_the_keyboard_where_it_was(open_practice, qtbot):
     page = open_practice("gap-wrong")
     page.work.setFocus()
     page.tabs.setCurrentIndex(2)
     page.tabs.tabBar().setFocus()
     guide = press_f1(page.window())
+    timers_at_rest(qtbot, guide)
     QTest.keyClick(guide.contents, KEYS.Key_Escape)
     assert page.window().places.front is page and page.tabs.tabBar().hasFocus()
 
@@ -127,13 +129,15 @@ def test_every_plot_has_a_section_of_its_own(open_window):
     assert len(found) == len(SHEETS)
 
 
-def test_every_part_of_practice_has_its_section(open_practice):
+def test_every_part_of_practice_has_its_section(open_practice, qtbot):
     window = open_practice("gap-wrong")
     for i, panel in enumerate(window.panels):
         window.tabs.setCurrentIndex(i)
         window.tabs.tabBar().setFocus()
         assert topic_of(window) == TOPICS[type(panel).__name__]
-    assert press_f1(window.window()).address == "practice#the-notebook"
+    guide = press_f1(window.window())
+    assert guide.address == "practice#the-notebook"
+    timers_at_rest(qtbot, guide)
     lesson = open_practice("plate-and-screw")
     lesson.tabs.setCurrentIndex(0)
     lesson.tabs.tabBar().setFocus()
@@ -150,12 +154,13 @@ def test_every_class_that_has_a_topic_is_there():
         assert re.search(rf"^class {name}\b", code, re.M), name
 
 
-def test_the_menu_opens_it(open_window):
+def test_the_menu_opens_it(open_window, qtbot):
     window = open_window()
     (action,) = (a for a in window.findChildren(QAction) if a.text() == "&Guide")
     assert action.shortcut() == QKeySequence("F1")
     action.trigger()
     assert window.places.name == "guide"
+    timers_at_rest(qtbot, window.places.front)
 
 
 @pytest.mark.process
@@ -374,7 +379,7 @@ def test_every_key_named_in_the_guide_is_one(open_window, open_practice):
     keys = QKeySequence.StandardKey
     by_views = {
         "Up", "Down", "Left", "Right", "Page Up", "Page Down", "Space", "1", "2", "3", "Shift", "Ctrl", "Alt",
-        "Tab", "Shift+Tab", "Return", "Alt+1", "Alt+4",
+        "Tab", "Shift+Tab", "Return", "Alt+1", "Alt+4", "L",
     }  # fmt: skip
     # Of the desktop, which has other keys for them where no desktop is: their entries ask it for its own.
     by_desktop = {"Ctrl+Q", "Ctrl+W", "Ctrl+Shift+Z"}
@@ -436,10 +441,11 @@ def test_a_place_that_cannot_be_written_is_one_sentence(tmp_path, capsys):
     assert capsys.readouterr().err.count("\n") == 1
 
 
-def test_open_guide_at_an_address(open_window):
+def test_open_guide_at_an_address(open_window, qtbot):
     window = open_window()
     window.places.open_guide("commands")
     assert window.places.front.address == "commands"
+    timers_at_rest(qtbot, window.places.front)
 
 
 @pytest.mark.parametrize("address", sampled(sorted({a for a in TOPICS.values() if "#" in a}), 8))
