@@ -89,7 +89,7 @@ def test_own_magneto_engine_and_installation_made_opened_and_timed(open_window, 
     assert firing_btdc_deg(state, "right") == pytest.approx(25.0)
 
     # The lamp says otherwise; the planner's first move brings it within the tolerance typed in.
-    window.activateWindow()
+    window.places.bench.go_home()
     window.tabs.setCurrentIndex(1)
     reads = window.timing.lamp.reads["right"]
     reads.setFocus()
