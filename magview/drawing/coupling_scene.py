@@ -2,7 +2,8 @@
 
 Seen from the magneto's drive end, or mirrored, as one stands at the engine with the magneto taken off. Numbers of
 teeth and angles are true. A move is told as A, the disc on the drive flange, then B, a count of teeth from the disc's
-paint to where the magneto flange's paint belongs. Begin reading at `coupling_scene`.
+paint to where the magneto flange's paint belongs. Begin reading at `coupling_scene`; its words are in
+`coupling_words`.
 """
 
 from __future__ import annotations
@@ -14,29 +15,31 @@ from functools import lru_cache
 
 import numpy as np
 
-from magview.bench.state import BenchState, Engaged, firing_btdc_deg
+from magview.bench.state import BenchState, Engaged
 from magview.bench.words import drive_end_sense
-from magview.drawing.drive_end import DrivePose, drive_pose, toothed
+from magview.drawing.coupling_words import Told, corner_lines, foot_em, head_em, steps
+from magview.drawing.drive_end import DISC_IN_MM, DISC_OUT_MM, DRIVE_MM, HUB_MM, DrivePose, drive_pose, toothed
 from magview.drawing.scene import CornerLine, CornerWords, Group, Hatch, Options, Piece, Scene, Style, Turn, Word
 from magview.drawing.shapes import Point, arc, circle, polar
 from magview.physics.engine.coupling import Move
 from magview.spec.engine import Coupling
 from magview.spec.language import tr
 
-FLANGE, DRIVE_JOINT, MAGNETO_JOINT, HOLE = 44.0, 33.5, 20.5, 6.5
-"""Radii [mm]: outside of the drive flange, the two rings of teeth, the hole of the magneto flange."""
+PAINT = "painted mark"
 
-_PAINT = {
-    "drive flange": (DRIVE_JOINT + 3.2, FLANGE - 0.4),
-    "disc": (MAGNETO_JOINT + 3.0, DRIVE_JOINT - 2.6),
-    "magneto flange": (HOLE + 1.6, MAGNETO_JOINT - 8.2),
+_BARS = {
+    "drive flange": (DISC_OUT_MM + 3.2, DRIVE_MM - 0.4),
+    "disc": (DISC_IN_MM + 3.0, DISC_OUT_MM - 2.6),
+    "magneto flange": (HUB_MM + 1.6, DISC_IN_MM - 8.2),
 }
 """From where to where the paint of each part goes [mm]."""
 
-ALONG_A, ALONG_B = (DRIVE_JOINT + MAGNETO_JOINT) / 2 + 0.2, MAGNETO_JOINT - 5.2
+ALONG_A, ALONG_B = (DISC_OUT_MM + DISC_IN_MM) / 2 + 0.2, DISC_IN_MM - 5.2
 """Radii on which the teeth of each step are counted [mm]."""
 
 _BOX = 46.0
+_COLUMN_EM = 12.0
+"""Least width of the words where they stand beside the coupling."""
 
 
 def coupling_scene(
@@ -44,10 +47,14 @@ def coupling_scene(
     options: Options = Options(),  # noqa: B008  (a frozen value)
     move: Move | None = None,
     at_engine: bool = False,
+    room_em: tuple[float, float] = (40.0, 40.0),
+    aside_deg: float = 0.0,
 ) -> Scene:
-    """The coupling as it stands, with a planned move from as found if one is given.
+    """The coupling as it stands, with a planned move if one is given.
 
     `at_engine`: as one stands at the engine, the magneto taken off; its flange is then shown where it will come.
+    `room_em`: width and height of the picture; in a wide one words stand beside the coupling, else above and below.
+    `aside_deg`: the whole coupling is drawn turned by so much.
     """
     engaged = state.engaged
     if engaged is None:
@@ -57,178 +64,228 @@ def coupling_scene(
             corners=(CornerWords("top-left", (CornerLine((tr("Drive end"),), size=1.17, bold=True),)),),
             description=tr("This magneto is not on an engine."),
         )  # fmt: skip
-    picture = _Picture(state, engaged, options, move, at_engine)
+    wide, high = room_em
+    above, below = head_em(high), foot_em(high)
+    beside = min(high, wide - _COLUMN_EM) > 1.05 * min(wide, high - above - below)
+    below = below if move is not None else 0.6
+    across = 2 * _BOX * max(wide / high, (_COLUMN_EM + high) / high) if beside else 2 * _BOX
+    box = (-_BOX, -_BOX, across - _BOX, _BOX) if at_engine else (_BOX - across, -_BOX, _BOX, _BOX)
+    margins = (0.0, 0.0) if beside else (above, below)
+    scale = min(wide / across, (high - sum(margins)) / (2 * _BOX))
+    picture = _Picture(state, engaged, options, move, at_engine, aside_deg)
+    told = picture.told()
     return Scene(
         name="coupling",
-        box=(-_BOX, -_BOX, _BOX, _BOX),
+        box=box,
         mirrored=at_engine,
         groups=tuple(picture.groups()),
-        words=tuple(picture.words()),
-        corners=tuple(picture.corners()),
-        margins_em=(3.4, 5.4 if move is not None else 0.6),
+        words=tuple(picture.words(1.0 / max(scale, 1e-6))),
+        corners=tuple(corner_lines(told, options.numbers, beside, high)),
+        margins_em=margins,
+        round_mm=DRIVE_MM + 1.0,
         lit=options.hovering,
-        description=picture.description(),
+        description=" ".join([_description(engaged, at_engine), *(f"{step[0]}." for step in steps(told))]),
     )
 
 
-@lru_cache(maxsize=8)
-def _parts(coupling: Coupling, ghost: bool) -> dict[str, tuple[Piece, ...]]:
+def _description(engaged: Engaged, at_engine: bool) -> str:
+    coupling = engaged.installation.coupling
+    return tr(
+        "The coupling seen {where}: {drive} teeth between drive flange and disc, {magneto} between disc and "
+        "magneto flange.",
+        where=tr("as one stands at the engine") if at_engine else tr("from the magneto's drive end"),
+        drive=coupling.drive_teeth, magneto=coupling.magneto_teeth,
+    )  # fmt: skip
+
+
+@lru_cache(maxsize=16)
+def _parts(coupling: Coupling, ghost: bool, marked: bool) -> dict[str, tuple[Piece, ...]]:
     """The three parts with their paint at the top; without the magneto's flange only where it will come."""
     drive, magneto = coupling.drive_teeth, coupling.magneto_teeth
-    flange = (circle((0, 0), FLANGE, 180), toothed(drive, DRIVE_JOINT, 1))
-    disc = (toothed(drive, DRIVE_JOINT, 0), toothed(magneto, MAGNETO_JOINT, 0, inward=True))
-    hub = (toothed(magneto, MAGNETO_JOINT, -1, inward=True), circle((0, 0), HOLE, 72))
+    flange = (circle((0, 0), DRIVE_MM, 180), toothed(drive, DISC_OUT_MM, 1))
+    disc = (toothed(drive, DISC_OUT_MM, 0), toothed(magneto, DISC_IN_MM, 0, inward=True))
+    hub = (toothed(magneto, DISC_IN_MM, -1, inward=True), circle((0, 0), HUB_MM, 72))
     look = (
         Style("hub", "hub_line", dash=(4.0, 3.0), fill_alpha=0.25) if ghost
         else Style("hub", "hub_line", hatch=Hatch((45.0,), 2.2, 0.25))
     )  # fmt: skip
-    return {
-        "drive flange": (Piece("drive flange", flange, Style("drive", "drive_line")), _bar("drive flange")),
-        "disc": (Piece("disc", disc, Style("disc", "disc_line")), _bar("disc")),
-        "magneto flange": (Piece("magneto flange", hub, look), *(() if ghost else (_bar("magneto flange"),))),
+    parts = {
+        "drive flange": Piece("drive flange", flange, Style("drive", "drive_line")),
+        "disc": Piece("disc", disc, Style("disc", "disc_line")),
+        "magneto flange": Piece("magneto flange", hub, look),
     }
+    bare = {"magneto flange"} if ghost else set()
+    return {p: (piece, _bar(p)) if marked and p not in bare else (piece,) for p, piece in parts.items()}
 
 
-def _bar(part: str, hollow: bool = False) -> Piece:
-    """The paint of a part at the top, or hollow, where it is to come."""
-    inner, outer = _PAINT[part]
+@lru_cache(maxsize=16)
+def _bar(part: str, hollow: str = "") -> Piece:
+    """The paint of a part at the top, or hollow, in the colour of a role, where it was or is to come."""
+    inner, outer = _BARS[part]
     half = 0.95 if hollow else 0.85
-    look = Style(line="planned", width_px=1.8, dash=(3.0, 2.0)) if hollow else Style("paint", "paint_line")
-    return Piece("paint", (np.array([(-half, inner), (half, inner), (half, outer), (-half, outer)]),), look)
+    look = Style(line=hollow, width_px=1.8, dash=(3.0, 2.0)) if hollow else Style("paint", "paint_line")
+    outline = np.array([(-half, inner), (half, inner), (half, outer), (-half, outer)])
+    return Piece(PAINT, (outline,), look)
+
+
+class _Free:
+    """Places on the parts that no word has taken yet."""
+
+    def __init__(self, em_mm: float) -> None:
+        self._em_mm = em_mm
+        self._taken: list[tuple[float, float, float, float]] = []
+
+    def take(self, places: list[Point], wide_em: float, high_em: float = 1.6) -> Point | None:
+        """The first place that is free for a word of this size."""
+        wide, high = wide_em * self._em_mm / 2, high_em * self._em_mm / 2
+        for x, y in places:
+            if all(abs(x - tx) >= wide + tw or abs(y - ty) >= high + th for tx, ty, tw, th in self._taken):
+                self._taken.append((x, y, wide, high))
+                return x, y
+        return None
 
 
 class _Picture:
     """One picture of a coupling, with what a move does to it."""
 
     def __init__(
-        self, state: BenchState, engaged: Engaged, options: Options, move: Move | None, at_engine: bool
-    ) -> None:
+        self, state: BenchState, engaged: Engaged, options: Options, move: Move | None, at_engine: bool,
+        aside_deg: float,
+    ) -> None:  # fmt: skip
         self.state, self.engaged, self.options, self.move, self.at_engine = state, engaged, options, move, at_engine
         self.coupling, self.sense = engaged.installation.coupling, drive_end_sense(state.magneto)
-        self.now = drive_pose(state, engaged)
-        self.after = self.now if move is None else after_move(state, engaged, move)
+        self.marked = PAINT not in options.hidden
+        at = engaged.mounting
+        self.now, self.found, self.after = (
+            pose.aside(aside_deg)
+            for pose in (
+                drive_pose(state, engaged),
+                drive_pose(state, engaged, replace(at, magneto_teeth=0, disc_teeth=0)),
+                drive_pose(state, engaged) if move is None else after_move(state, engaged, move),
+            )
+        )
+        # The disc is moved on from where it is; the flange is counted from the disc's paint, wherever it is now.
+        self.along_a = move.disc_teeth - at.disc_teeth if move else 0
+        self.along_b = at.painted_magneto_teeth + move.magneto_teeth if move else 0
+
+    def told(self) -> Told:
+        """What the words tell of it."""
+        strayed = self.now.disc != self.found.disc or (not self.at_engine and self.now.hub != self.found.hub)
+        strayed = strayed and self.options.numbers and self.move is None and self.marked
+        return Told(self.state, self.engaged, self.at_engine, self.move, self.along_a, self.along_b, strayed)
 
     def groups(self) -> Iterator[Group]:
+        """The parts, paint where it was or is to come, and the counts."""
         ghost = self.at_engine
-        parts = _parts(self.coupling, ghost)
+        parts = _parts(self.coupling, ghost, self.marked)
         hub = self.after.hub if ghost else self.now.hub
         for part, bearing in (("drive flange", self.now.flange), ("disc", self.now.disc), ("magneto flange", hub)):
             yield Group(part, "moving", parts[part], (Turn(bearing),))
-        if self.move is None:
-            return
-        for part, bearing, moved in (
-            ("disc", self.after.disc, self.move.disc_teeth), ("magneto flange", self.after.hub, True),
-        ):  # fmt: skip
-            if moved:
-                yield Group(f"{part}-after", "moving", (_bar(part, hollow=True),), (Turn(bearing),))
-        yield Group("counts", "moving", tuple(self._counts()))
+        if self.told().strayed:
+            yield from self._hollow("found", self.found, "second_ink", not ghost)
+        if self.move is not None:
+            yield from self._hollow("after", self.after, "planned", True)
+            yield Group("counts", "moving", tuple(self._counts()))
+
+    def _hollow(self, name: str, pose: DrivePose, role: str, hub: bool) -> Iterator[Group]:
+        for part, now, then in (("disc", self.now.disc, pose.disc), ("magneto flange", self.now.hub, pose.hub)):
+            # At the engine the magneto's flange is not there: only where it will come.
+            if (now != then or (self.at_engine and part != "disc")) and (hub or part == "disc"):
+                yield Group(f"{part}-{name}", "moving", (_bar(part, role),), (Turn(then),))
 
     def _counts(self) -> Iterator[Piece]:
-        assert self.move is not None
-        if self.move.disc_teeth:
+        if self.along_a:
             yield from sweep(ALONG_A, self.now.disc, self.after.disc)
-        if self.move.magneto_teeth:
-            start = _PAINT["disc"][0]
-            line = np.array([polar(start, self.after.disc), polar(ALONG_B, self.after.disc)])
+        if self.along_b:
+            line = np.array([polar(_BARS["disc"][0], self.after.disc), polar(ALONG_B, self.after.disc)])
             yield Piece("", (line,), Style(line="planned", width_px=1.2, dash=(2.0, 3.0)), closed=False)
             yield from sweep(ALONG_B, self.after.disc, self.after.hub)
 
     # ------------------------------------------------------------------ words
 
-    def words(self) -> Iterator[Word]:
-        drive, magneto = self.coupling.drive_teeth, self.coupling.magneto_teeth
-        yield self._pill(DRIVE_JOINT, drive, "drive_line")
-        yield self._pill(MAGNETO_JOINT, magneto, "hub_line")
-        if self.options.names:
-            for radius, text, role in (
-                (DRIVE_JOINT + 6.6, tr("drive flange"), "drive_line"),
-                ((DRIVE_JOINT + MAGNETO_JOINT) / 2, tr("disc"), "disc_line"),
-                (MAGNETO_JOINT - 7.0, tr("magneto flange"), "hub_line"),
-            ):  # fmt: skip
-                yield Word(text, (0.0, -radius), role, 0.92, layer="moving", room_mm=24.0)
-        if self.move is not None:
-            yield from self._counted("A", ALONG_A, self.now.disc, self.move.disc_teeth, self.coupling.drive_teeth)
-            yield from self._counted(
-                "B", ALONG_B, self.after.disc, self.move.magneto_teeth, self.coupling.magneto_teeth
-            )
-
-    def _pill(self, radius: float, teeth: int, role: str) -> Word:
-        text = tr("{count} teeth", count=teeth)
-        return Word(
-            text, (0.0, -radius), role, 1.0, True, layer="moving", paper=True, room_mm=20.0, shorter=str(teeth)
+    def words(self, em_mm: float) -> Iterator[Word]:
+        """Counts, numbers of teeth and names, the most important first: none is written over another."""
+        free, drive, magneto = _Free(em_mm), self.coupling.drive_teeth, self.coupling.magneto_teeth
+        steps_on = (
+            ("A", ALONG_A, self.now.disc, self.along_a, self.sense * 360.0 / drive),
+            ("B", ALONG_B, self.after.disc, self.along_b, self.sense * 360.0 / magneto),
         )
+        for step in steps_on:
+            yield from self._last(free, *step[1:])
+        for step in steps_on:
+            yield from self._letter(free, em_mm, *step)
+        for radius, teeth, role in ((DISC_OUT_MM, drive, "drive_line"), (DISC_IN_MM, magneto, "hub_line")):
+            yield from self._teeth(free, em_mm, radius, teeth, role)
+        for step in steps_on:
+            yield from self._others(free, *step[1:])
+        if not self.options.names:
+            return
+        for radius, text, role in (
+            (DISC_OUT_MM + 6.6, tr("drive flange"), "drive_line"),
+            ((DISC_OUT_MM + DISC_IN_MM) / 2, tr("disc"), "disc_line"),
+            (DISC_IN_MM - 7.0, tr("magneto flange"), "hub_line"),
+        ):  # fmt: skip
+            wide = 0.6 * len(text)
+            at = free.take([(0.0, -radius), (0.0, radius)], wide, 1.2) if wide * em_mm < 30.0 else None
+            if at is not None:
+                yield Word(text, at, role, 0.92, layer="moving", room_mm=30.0)
 
-    def _counted(self, letter: str, radius: float, start_deg: float, teeth: int, whole: int) -> Iterator[Word]:
-        """A letter where the count begins, and each tooth's number, or the last alone where they stand close."""
+    @staticmethod
+    def _teeth(free: _Free, em_mm: float, radius: float, teeth: int, role: str) -> Iterator[Word]:
+        """How many teeth a ring has, with the word where there is room."""
+        whole, places = tr("{count} teeth", count=teeth), [_at(radius, b) for b in (180.0, 0.0, 150.0, 210.0, 90.0)]
+        for text in (whole, str(teeth)):
+            wide = 0.7 * len(text) + 0.8
+            if wide * em_mm > 26.0 and text is whole:
+                continue
+            at = free.take(places[:2] if text is whole else places, wide)
+            if at is not None:
+                yield Word(text, at, role, 1.0, True, layer="moving", paper=True)
+                return
+
+    @staticmethod
+    def _last(free: _Free, radius: float, start_deg: float, teeth: int, pitch_deg: float) -> Iterator[Word]:
+        """The number that the count comes to."""
         if not teeth:
             return
-        step = self.sense * math.copysign(360.0 / whole, teeth)
-        yield Word(
-            letter,
-            _at(radius, start_deg - math.copysign(9.0, step)),
-            "panel",
-            1.0,
-            True,
-            disc="planned",
-            layer="moving",
-        )
-        apart = radius * math.radians(abs(step))
-        counted = range(1, abs(teeth) + 1) if apart > 5.0 else (abs(teeth),)
-        back = 0.5 if radius > 25.0 else 0.72  # short of the arrow's head
-        for tooth in counted:
-            at = _at(radius, start_deg + (tooth - back) * step)
-            yield Word(str(tooth), at, "planned", 0.92, True, disc="panel", layer="moving")
+        step = math.copysign(pitch_deg, pitch_deg * teeth)
+        at = free.take([_at(radius, start_deg + (abs(teeth) - _back(radius)) * step)], 1.75, 1.75)
+        if at is not None:
+            yield _number(abs(teeth), at)
 
-    def corners(self) -> Iterator[CornerWords]:
-        clockwise = (self.sense > 0) != self.at_engine
-        way = tr("turns clockwise") if clockwise else tr("turns anticlockwise")
-        if self.at_engine:
-            title, hint = tr("Engine side"), tr("as you face the engine")
-        else:
-            title, hint = tr("Drive end of the magneto"), tr("magneto in your hand")
-        yield CornerWords("top-left", (
-            CornerLine((title,), size=1.17, bold=True),
-            CornerLine((tr("{hint} · {way}", hint=hint, way=way), way), "second_ink", 0.92),
-        ))  # fmt: skip
-        if self.move is not None:
-            yield CornerWords("bottom-left", tuple(CornerLine(wordings, "ink") for wordings in self._steps()))
+    @staticmethod
+    def _others(free: _Free, radius: float, start_deg: float, teeth: int, pitch_deg: float) -> Iterator[Word]:
+        """The numbers on the way there, as long as there is room for all of them."""
+        step, mine = math.copysign(pitch_deg, pitch_deg * teeth), []
+        for tooth in range(1, abs(teeth)):
+            at = free.take([_at(radius, start_deg + (tooth - _back(radius)) * step)], 1.75, 1.75)
+            if at is None:
+                return
+            mine.append(_number(tooth, at))
+        yield from mine
 
-    def _steps(self) -> Iterator[tuple[str, ...]]:
-        assert self.move is not None
-        disc, magneto = self.move.disc_teeth, self.move.magneto_teeth
-        if disc:
-            yield (
-                tr("A  disc {teeth} ({way}) on the drive flange", teeth=_counted_words(disc), way=self._way(disc)),
-                tr("A  disc {teeth}", teeth=_counted_words(disc)),
-            )
-        if magneto:
-            yield (
-                tr("B  count {teeth} ({way}) from the disc's paint to the flange's",
-                   teeth=_counted_words(magneto), way=self._way(magneto)),
-                tr("B  count {teeth} from the disc's paint", teeth=_counted_words(magneto)),
-            )  # fmt: skip
-        if not self.options.numbers:
+    @staticmethod
+    def _letter(
+        free: _Free, em_mm: float, letter: str, radius: float, start_deg: float, teeth: int, pitch_deg: float
+    ) -> Iterator[Word]:
+        """A letter behind where the count begins."""
+        if not teeth:
             return
-        was = firing_btdc_deg(self.state, self.engaged.side, as_found=True)
-        yield (
-            tr("expect {after:.2f}° before TDC, was {before:.2f}°", after=self.move.result_btdc_deg, before=was),
-            tr("expect {after:.2f}°", after=self.move.result_btdc_deg),
-        )
+        way = math.copysign(1.0, pitch_deg * teeth)
+        nearest = max(9.0, math.degrees(1.1 * em_mm / radius))
+        places = [_at(radius, start_deg - way * share * nearest) for share in (1.0, 1.4, 1.9, 2.5, 3.2, 4.0)]
+        at = free.take(places, 1.8, 1.8)
+        if at is not None:
+            yield Word(letter, at, "panel", 1.0, True, disc="planned", layer="moving")
 
-    def _way(self, teeth: int) -> str:
-        clockwise = ((self.sense > 0) == (teeth > 0)) != self.at_engine
-        return tr("clockwise") if clockwise else tr("anticlockwise")
 
-    def description(self) -> str:
-        drive, magneto = self.coupling.drive_teeth, self.coupling.magneto_teeth
-        where = tr("as one stands at the engine") if self.at_engine else tr("from the magneto's drive end")
-        text = tr(
-            "The coupling seen {where}: {drive} teeth between drive flange and disc, {magneto} between disc and "
-            "magneto flange.",
-            where=where, drive=drive, magneto=magneto,
-        )  # fmt: skip
-        steps = [wordings[0] for wordings in self._steps()] if self.move is not None else []
-        return " ".join([text, *(f"{step}." for step in steps)])
+def _number(tooth: int, at: Point) -> Word:
+    return Word(str(tooth), at, "planned", 0.92, True, disc="panel", layer="moving")
+
+
+def _back(radius: float) -> float:
+    """How far a number stands before its tooth, in teeth: short of the arrow's head."""
+    return 0.5 if radius > 25.0 else 0.72
 
 
 def after_move(state: BenchState, engaged: Engaged, move: Move) -> DrivePose:
@@ -247,12 +304,6 @@ def sweep(radius: float, start_deg: float, end_deg: float) -> Iterator[Piece]:
     tip, base = polar(radius, end_deg), end_deg - 1.3 * short
     barbs = [polar(radius + side * 1.5, base) for side in (1.0, -1.0)]
     yield Piece("", (np.array([tip, *barbs]),), Style("planned"))
-
-
-def _counted_words(teeth: int) -> str:
-    if teeth > 0:
-        return tr("{count} with rotation", count=teeth)
-    return tr("{count} against rotation", count=-teeth)
 
 
 def _at(radius: float, bearing_deg: float) -> Point:

@@ -20,7 +20,7 @@ from magview.spec.engine import Coupling
 PARENTS: dict[str, str | None] = {"flange": None, "disc": None, "hub": None}
 """Groups in drawing order: the drive's flange, the disc, the magneto's flange."""
 
-DRIVE_MM, DISC_OUT_MM, DISC_IN_MM, HUB_MM = 44.0, 33.0, 21.0, 7.0
+DRIVE_MM, DISC_OUT_MM, DISC_IN_MM, HUB_MM = 44.0, 33.5, 20.5, 6.5
 """Radii of the drawing: outside of the drive flange, middle of either ring of teeth, hole of the hub."""
 
 EXTENT_MM = 50.0
@@ -38,6 +38,10 @@ class DrivePose:
     flange: float
     disc: float
     hub: float
+
+    def aside(self, degrees: float) -> DrivePose:
+        """All of it turned by so much [deg clockwise]."""
+        return DrivePose(self.flange + degrees, self.disc + degrees, self.hub + degrees)
 
     @property
     def turns_deg(self) -> dict[str, float]:

@@ -11,7 +11,7 @@ from magview.bench.actions import MoveTeeth
 from magview.bench.apply import apply
 from magview.bench.placing import new_bench
 from magview.bench.timing import timing_plan
-from magview.drawing.coupling_scene import ALONG_A, ALONG_B, after_move, coupling_scene, sweep
+from magview.drawing.coupling_scene import ALONG_A, ALONG_B, PAINT, after_move, coupling_scene, sweep
 from magview.drawing.drive_end import drive_pose
 from magview.drawing.scene import Options, frame_of
 from magview.spec.library import find_installation, find_magneto, shipped_names
@@ -36,7 +36,7 @@ def bearing(points: np.ndarray) -> float:
 
 
 def paint_of(scene, group: str) -> float:
-    piece = next(p for p in scene.group(group).pieces if p.part == "paint")
+    piece = next(p for p in scene.group(group).pieces if p.part == PAINT)
     return bearing(scene.group(group).put(piece.outlines[0]))
 
 
@@ -111,7 +111,7 @@ def test_at_the_engine_the_magnetos_flange_is_shown_only_where_it_will_come():
     state = bench("seven-radial-left")
     move = timing_plan(state, "left")[0]
     scene = coupling_scene(state, move=move, at_engine=True)
-    assert not any(piece.part == "paint" for piece in scene.group("magneto flange").pieces)
+    assert not any(piece.part == PAINT for piece in scene.group("magneto flange").pieces)
     (turn,) = scene.group("magneto flange").turns
     assert apart(turn.bearing_deg, after_move(state, state.engaged, move).hub) < 1e-9
 

@@ -1,51 +1,42 @@
-"""The drive end on screen: the coupling's teeth, moved one at a time by drag, key or button."""
+"""The drive end on screen: the coupling's teeth, moved one at a time by drag, key or button.
+
+It is seen from the magneto's drive end or as one stands at the engine; a wide picture shows both side by side.
+"""
 
 from __future__ import annotations
 
-import math
+from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
-from PySide6.QtCore import QEvent, QPointF, QRectF, Qt
-from PySide6.QtGui import (
-    QColor,
-    QFont,
-    QFontMetricsF,
-    QKeyEvent,
-    QMouseEvent,
-    QPainter,
-    QPen,
-    QStaticText,
-    QTransform,
-)
-from PySide6.QtWidgets import QWidget
+from PySide6.QtCore import QEvent, QPointF, QRectF, QSizeF, Qt
+from PySide6.QtGui import QColor, QCursor, QFontInfo, QKeyEvent, QMouseEvent, QPainter, QPen
+from PySide6.QtWidgets import QToolButton, QWidget
 
 from magview.bench import actions as do
-from magview.bench.state import BenchState, Engaged, Mounting, crank_deg, same_but_worn
+from magview.bench.state import BenchState, Engaged, crank_deg, same_but_worn
 from magview.bench.tooth_steps import coupling_words, marks_words
 from magview.bench.words import direction_word, drive_end_sense
-from magview.drawing.drive_end import (
-    DISC_IN_MM,
-    DISC_OUT_MM,
-    DRIVE_MM,
-    EXTENT_MM,
-    HUB_MM,
-    NUMBER_RADII_MM,
-    PARENTS,
-    DrivePose,
-    drive_end,
-    drive_pose,
-)
-from magview.drawing.shapes import polar
+from magview.drawing.coupling_scene import PAINT, coupling_scene
+from magview.drawing.drive_end import EXTENT_MM, PARENTS, drive_end, drive_pose
+from magview.drawing.scene import Frame, Options, Scene, frame_of
 from magview.physics.engine.coupling import Move
 from magview.spec.language import marked, tr
 from magview.ui.kit.look import Look
 from magview.ui.kit.pictured import Pictured
+from magview.ui.pictures.breaker_hands import LENS_FACTOR
 from magview.ui.pictures.picture_view import PictureView, bearing_about, step_factor
 from magview.ui.pictures.scene import PictureScene
+from magview.ui.pictures.scene_painter import ScenePainter
 
-_FOOT = marked("Both faces of the disc: drive flange outside, magneto flange inside.")
+WIDE = 2.0
+"""So much wider than high, the picture shows both views."""
+
+_FACES = marked("Both faces of the disc: drive flange outside, magneto flange inside.")
 
 _PARTS = {"flange": marked("drive flange"), "disc": marked("disc"), "hub": marked("magneto flange")}
+
+_BUTTON_PX = 24.0
+_LENS_PX = 90.0
 
 
 @dataclass
@@ -59,25 +50,49 @@ class _Drag:
     gesture: int
 
 
+@dataclass(frozen=True)
+class _Pane:
+    """A view of the coupling, where it is painted, and its frame within that."""
+
+    room: QRectF
+    scene: Scene
+    frame: Frame
+
+
 class DriveView(PictureView):
-    """The coupling seen from the drive end. Drag a flange or the disc; arrow keys move teeth."""
+    """The coupling. Drag a flange or the disc; arrow keys move teeth; E turns the view round."""
 
     def __init__(self, model: Pictured, look: Look, parent: QWidget | None = None, *, numbers: bool = True) -> None:
         self._picture = PictureScene(PARENTS)
-        self._numbers: dict[str, tuple[QStaticText, float]] = {}
         super().__init__(self._picture, look, (), tuple(PARENTS), parent)
         self._model = model
+        self._painters = ScenePainter(look.theme), ScenePainter(look.theme)
         self.numbers = numbers
+        self.to_scale = False
         self._marked, self._aside = True, 0.0
         self._coupling: object = None
         self._drag: _Drag | None = None
-        self._preview: tuple[int, int] | None = None
+        self._preview: Move | None = None
+        self._hovering = ""
+        self._lens: QPointF | None = None
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMouseTracking(True)
         self.setMinimumSize(190, 190)
         self.setAccessibleName(tr("Drive end of the magneto: the toothed coupling"))
+        self.turn_round_button = self._build_button()
         self.show_state(model.state)
         model.changed.connect(self.show_state)
+
+    def _build_button(self) -> QToolButton:
+        button = QToolButton(self.viewport())
+        button.setText("⇄")
+        button.setAccessibleName(tr("See the coupling from the other side"))
+        button.setToolTip(tr("See it from the magneto, or as one stands at the engine (E)"))
+        button.setFocusPolicy(Qt.FocusPolicy.NoFocus)  # the key does the same
+        button.setAutoRaise(True)
+        button.setFixedSize(int(_BUTTON_PX), int(_BUTTON_PX))
+        button.clicked.connect(self.turn_round)
+        return button
 
     # -------------------------------------------------------------- showing
 
@@ -85,6 +100,42 @@ class DriveView(PictureView):
     def scene_of_parts(self) -> PictureScene:
         """The scene of the coupling's parts."""
         return self._picture
+
+    @property
+    def picture(self) -> Scene:
+        """What is painted, or the first of two pictures: the scene of the present state."""
+        return self._scene(self.mirrored, self._room(0).size())
+
+    @property
+    def shows_both(self) -> bool:
+        """Whether both views stand side by side."""
+        port = self.viewport()
+        return self.zoom == 1.0 and port.width() >= WIDE * port.height() and self._model.state.engaged is not None
+
+    def _room(self, which: int) -> QRectF:
+        port = QRectF(self.viewport().rect())
+        if not self.shows_both:
+            return port
+        half = port.width() / 2
+        return QRectF(which * half, 0.0, half, port.height())
+
+    def _scene(self, at_engine: bool, size: QSizeF) -> Scene:
+        em, hidden = float(QFontInfo(self.font()).pixelSize()), self._picture.hidden
+        if not self._marked:
+            hidden |= {PAINT}
+        options = Options(self.numbers, hovering=self._hovering, hidden=hidden)
+        room_em = max(size.width(), 1.0) / em, max(size.height(), 1.0) / em
+        return coupling_scene(self._model.state, options, self._preview, at_engine, room_em, self._aside)
+
+    def panes(self) -> Iterator[_Pane]:
+        """The view that is chosen, and in a wide picture the other at its right."""
+        to_pixels, room = self.viewportTransform(), self._room(0)
+        yield _Pane(room, self.picture, Frame(to_pixels.m22(), to_pixels.dx(), to_pixels.dy(), self.mirrored))
+        if self.shows_both:
+            room = self._room(1)
+            scene = self._scene(not self.mirrored, room.size())
+            em = float(QFontInfo(self.font()).pixelSize())
+            yield _Pane(room, scene, frame_of(scene, room.width(), room.height(), em))
 
     def show_state(self, state: BenchState, old: BenchState | None = None) -> None:
         """Show a state; the outlines are rebuilt only for other tooth counts."""
@@ -94,35 +145,51 @@ class DriveView(PictureView):
             return  # nothing at this end has moved
         coupling = engaged.installation.coupling if engaged else None
         if old is not None and self._reference(state) != self._reference(old):
-            self._preview = None  # dotted marks of another magneto or reading would mislead
+            self.preview(None)  # a move planned for another magneto or reading would mislead
         if coupling != self._coupling:
             self._coupling = coupling
             shapes = drive_end(coupling) if coupling else ()
             self._picture.build(shapes, dict.fromkeys(PARENTS, (0.0, 0.0)), self.look.theme)
             self.fit()
+        if engaged is not None:
+            self._picture.turn(drive_pose(state, engaged).aside(self._aside).turns_deg)
+        self._describe(state, engaged)
+        self.viewport().update()
+
+    def _describe(self, state: BenchState, engaged: Engaged | None) -> None:
         if engaged is None:
             self.setAccessibleDescription(tr("This magneto is not on an engine."))
-        else:
-            self._picture.turn(self._pose(state, engaged).turns_deg)
-            words = tr("No marks on it.")
-            if self._marked:
-                words = f"{coupling_words(engaged)} {marks_words(engaged.mounting)}"
-            seen = tr("Seen from the drive end, rotation {way}.", way=self._way(state))
-            self.setAccessibleDescription(f"{seen} {words}")
-        self.viewport().update()
+            return
+        sense = drive_end_sense(state.magneto)
+        seen = tr("Seen from the drive end, rotation {way}.", way=self._way(state))
+        if self.mirrored:
+            way = tr("anticlockwise") if sense > 0 else tr("clockwise")
+            seen = tr("Seen as one stands at the engine, rotation {way}.", way=way)
+        words = tr("No marks on it.")
+        if self._marked:
+            words = f"{coupling_words(engaged)} {marks_words(engaged.mounting)}"
+        planned = f" {self.picture.description}" if self._preview is not None else ""
+        self.setAccessibleDescription(f"{seen} {words}{planned}")
 
     def set_aside(self, degrees: float) -> None:
         """Draw the whole coupling turned by so much, so that paint says nothing of where the crank stands."""
         self._aside = degrees
         self.show_state(self._model.state)
 
-    def _pose(self, state: BenchState, engaged: Engaged, mounting: Mounting | None = None) -> DrivePose:
-        pose, aside = drive_pose(state, engaged, mounting), self._aside
-        return DrivePose(pose.flange + aside, pose.disc + aside, pose.hub + aside) if aside else pose
-
     def set_marked(self, marked: bool) -> None:
-        """Whether paint stands across the coupling: without it there is nothing to number the teeth from."""
+        """Whether paint stands across the coupling."""
         self._marked = marked
+        self.show_state(self._model.state)
+
+    @property
+    def at_engine(self) -> bool:
+        """Whether it is seen as one stands at the engine."""
+        return self.mirrored
+
+    def turn_round(self) -> None:
+        """See it from the other side: from the magneto's drive end, or as one stands at the engine."""
+        self.mirrored = not self.mirrored
+        self.fit()
         self.show_state(self._model.state)
 
     @staticmethod
@@ -134,135 +201,108 @@ class DriveView(PictureView):
 
     @property
     def previewed(self) -> tuple[int, int] | None:
-        """The teeth (magneto flange, disc) that are shown with dotted marks, or None."""
-        return self._preview
+        """The teeth (magneto flange, disc) of the move that is shown, or None."""
+        move = self._preview
+        return None if move is None else (move.magneto_teeth, move.disc_teeth)
 
     def preview(self, move: Move | None) -> None:
-        """Show with dotted marks where a move would bring the painted marks; None shows none."""
-        self._preview = None if move is None else (move.magneto_teeth, move.disc_teeth)
+        """Show a move, step by step, with where it would bring the painted marks; None shows none."""
+        if move == self._preview:
+            return
+        self._preview = move
+        self.fit()
+        self._describe(self._model.state, self._model.state.engaged)
         self.viewport().update()
-
-    def _head(self) -> str:
-        state, engaged = self._model.state, self._model.state.engaged
-        if engaged is None:
-            return tr("Drive end")
-        if engaged.installation.position == "single":
-            end = tr("Drive end")
-        else:
-            end = tr("Left magneto, drive end") if engaged.side == "left" else tr("Right magneto, drive end")
-        words = [end, tr("turns {way}", way=self._way(state))]
-        if not engaged.mounted:
-            words.append(tr("magneto off the engine"))
-        return " · ".join(words)
 
     @staticmethod
     def _way(state: BenchState) -> str:
         return direction_word(1, state.magneto.rotation, "drive end")
 
+    def look_changed(self) -> None:
+        """Other colours or thicker lines."""
+        for painter in self._painters:
+            painter.set_theme(self.look.theme)
+        super().look_changed()
+
     def fit(self) -> None:
         """Show the whole picture in the room there is."""
-        e = EXTENT_MM
+        e = 4 * EXTENT_MM
         self.setSceneRect(QRectF(-2 * e, -2 * e, 4 * e, 4 * e))
-        head, foot = self.words_height(self._head()), self.foot_height(tr(_FOOT))
-        size = max(40.0, min(self.viewport().width(), self.viewport().height() - head - foot))
-        self.frame(size / (2 * e), QPointF(0.0, (foot - head) / 2 * (2 * e) / size))
+        port, room = QRectF(self.viewport().rect()), self._room(0)
+        em = float(QFontInfo(self.font()).pixelSize())
+        whole = frame_of(self.picture, room.width(), room.height(), em)
+        side = -whole.scale if self.mirrored else whole.scale
+        middle = QPointF((port.width() / 2 - whole.left) / side, (port.height() / 2 - whole.top) / whole.scale)
+        self.frame(max(whole.scale, 0.1), middle)
+        self.turn_round_button.move(port.toRect().width() - int(_BUTTON_PX) - 4, 4)
+        self.turn_round_button.setVisible(self._model.state.engaged is not None and not self.shows_both)
 
-    # -------------------------------------------------------------- words over the picture
+    def zoom_by(self, factor: float, at: QPointF | None = None) -> None:
+        """Zoom about a point of the view [px]; from near by, one view has all the room."""
+        both = self.shows_both
+        super().zoom_by(factor, at)
+        if both != self.shows_both:
+            self.fit()
 
-    def paint_words(self, painter: QPainter) -> None:
-        """Viewpoint, tooth numbers, marks as found and previewed."""
-        state, engaged = self._model.state, self._model.state.engaged
-        if engaged is None:
-            self.paint_head(painter, self._head())
+    def whole(self) -> None:
+        """Show the whole picture again."""
+        super().whole()
+        self.fit()
+
+    # -------------------------------------------------------------- painting
+
+    def paint_picture(self, painter: QPainter, ratio: float) -> None:
+        """Paint the scene, or both, where zoom and pan have it; the lens over it while it is held."""
+        for pane, brush in zip(self.panes(), self._painters, strict=False):
+            scene, size = pane.scene, pane.room.size()
+            brush.line_factor = self.line_factor
+            painter.save()
+            painter.translate(pane.room.topLeft())
+            painter.setClipRect(QRectF(QPointF(0.0, 0.0), size))
+            if self._model.state.engaged is None:
+                scene = replace(scene, words=())  # they are written below on as many lines as they need
+            brush.paint(painter, scene, size, self.font(), pane.frame, ratio)
+            if self._lens is not None and pane.room.contains(self._lens):
+                at = self._lens - pane.room.topLeft()
+                brush.lens(painter, scene, size, self.font(), at, LENS_FACTOR, _LENS_PX, pane.frame)
+            painter.restore()
+        if self._model.state.engaged is None:
+            painter.setFont(self.font())
             painter.setPen(QColor(self.look.theme.text))
             painter.drawText(
                 self.viewport().rect().adjusted(20, 20, -20, -20),
                 Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap,
                 tr("This magneto is not on an engine. Open an installation to time it to one."),
             )
-            return
-        now = self._pose(state, engaged)
-        found = self._pose(state, engaged, replace(engaged.mounting, magneto_teeth=0, disc_teeth=0))
-        if self._marked:
-            self._paint_numbers(painter, state, engaged, now)
-        if now != found and self.numbers:
-            self._paint_ghost(painter, found, tr("as found"), Qt.PenStyle.DashLine)
-        if self._preview not in (None, (0, 0)):
-            i, j = self._preview or (0, 0)
-            after = self._pose(state, engaged, replace(engaged.mounting, magneto_teeth=i, disc_teeth=j))
-            self._paint_ghost(painter, after, tr("after"), Qt.PenStyle.DotLine)
-        self.paint_head(painter, self._head())
-        self.paint_foot(painter, tr(_FOOT))
 
-    def _paint_numbers(self, painter: QPainter, state: BenchState, engaged: Engaged, pose: DrivePose) -> None:
-        """Slots and teeth numbered from the painted mark with rotation, while there is room for it."""
-        sense, coupling = drive_end_sense(state.magneto), engaged.installation.coupling
-        font = QFont(painter.font())
-        font.setPointSizeF(max(6.0, 0.82 * font.pointSizeF()))
-        painter.setFont(font)
-        metrics = QFontMetricsF(font)
-        scale = self.transform().m11()
-        for ring, teeth, mark in (
-            ("flange", coupling.drive_teeth, pose.flange),
-            ("disc-out", coupling.drive_teeth, pose.disc),
-            ("disc-in", coupling.magneto_teeth, pose.disc),
-            ("hub", coupling.magneto_teeth, pose.hub),
-        ):
-            radius = NUMBER_RADII_MM[ring]
-            widest = metrics.horizontalAdvance(str(teeth)) + 3
-            rings_meet = (NUMBER_RADII_MM["disc-out"] - NUMBER_RADII_MM["disc-in"]) * scale < metrics.ascent()
-            if 2 * math.pi * radius * scale / teeth < max(widest, metrics.height()) or (
-                rings_meet and ring == "disc-in"
-            ):
-                continue
-            painter.setPen(QColor(self.look.theme.text))
-            base, pitch = self.viewportTransform(), math.radians(sense * 360.0 / teeth)
-            start, drop = math.radians(mark), metrics.ascent() / 2 - 1
-            for n in range(1, teeth):  # the painted mark itself is number 1
-                words, bearing = str(n + 1), start + n * pitch
-                at = base.map(QPointF(radius * math.sin(bearing), -radius * math.cos(bearing)))
-                self.number(painter, at.x(), at.y() + drop, words, metrics)
-        painter.setFont(self.font())
+    def paint_part(self, painter: QPainter, part: str, outline: QPen) -> None:
+        """Paint one part of the first picture again, alone."""
+        pane = next(self.panes())
+        self._painters[0].paint_part(painter, pane.scene, part, pane.frame)
 
-    def number(self, painter: QPainter, x: float, base_line: float, words: str, metrics: QFontMetricsF) -> None:
-        """Write a number centred on a place [px], in the smaller type of numbers."""
-        kept = self._numbers.get(words)
-        if kept is None:
-            static = QStaticText(words)
-            static.prepare(QTransform(), painter.font())
-            kept = self._numbers[words] = (static, metrics.horizontalAdvance(words) / 2)
-        painter.drawStaticText(QPointF(x - kept[1], base_line - metrics.ascent()), kept[0])
+    def hold_lens(self, at: QPointF | None) -> None:
+        """Hold the lens over a point [px], ten times as large; the crank is ten times finer there. None: put it away.
 
-    def changeEvent(self, event: QEvent) -> None:
-        """Numbers of another size are laid out anew."""
-        if event.type() == QEvent.Type.FontChange:
-            self._numbers.clear()
-        super().changeEvent(event)
-
-    def _paint_ghost(self, painter: QPainter, pose: DrivePose, words: str, style: Qt.PenStyle) -> None:
-        painter.setPen(QPen(QColor(self.look.theme.hand), 2, style))
-        rings = (
-            (pose.flange, DISC_OUT_MM + 3.0, DRIVE_MM + 2.5),
-            (pose.disc, DISC_IN_MM + 2.6, DISC_OUT_MM - 2.6),
-            (pose.hub, HUB_MM, DISC_IN_MM - 3.0),
-        )
-        for bearing, inner, outer in rings:
-            painter.drawLine(self.pixel(*polar(inner, bearing)), self.pixel(*polar(outer, bearing)))
-        # The words stand outside, at the bearing of the disc's mark: nothing that must be checked is hidden.
-        leader = [self.pixel(*polar(r, pose.disc)) for r in (DISC_OUT_MM + 2.6, DRIVE_MM + 1.0)]
-        painter.drawLine(leader[0], leader[1])
-        at = self.pixel(*polar(DRIVE_MM + 3.0, pose.disc))
-        width, ascent = painter.fontMetrics().horizontalAdvance(words), painter.fontMetrics().ascent()
-        x = at.x() if at.x() > self.viewport().width() / 2 else at.x() - width
-        y = at.y() if at.y() < self.viewport().height() / 2 else at.y() + ascent
-        x = min(max(x, 4.0), self.viewport().width() - width - 4.0)
-        self.paint_on_paper(painter, QPointF(x, y), words)
+        Where numbers are hidden there is none.
+        """
+        self._lens = at if self.numbers and self._model.state.engaged is not None else None
+        self.viewport().update()
 
     # -------------------------------------------------------------- hands on
 
+    def _scene_point(self, at: QPointF) -> QPointF:
+        """The point of the picture under a pixel, of whichever picture lies there."""
+        if self.shows_both and at.x() >= self._room(1).left():
+            _, other = self.panes()
+            x, y = other.frame.back(at.x() - other.room.left(), at.y())
+            return QPointF(x, -y)
+        return super()._scene_point(at)
+
     def mousePressEvent(self, event: QMouseEvent) -> None:
-        """Take hold of a flange or the disc."""
+        """Take hold of a flange or the disc; the middle button holds the lens."""
         super().mousePressEvent(event)
+        if event.button() == Qt.MouseButton.MiddleButton and self.zoom == 1.0:
+            self.hold_lens(event.position())
         engaged = self._model.state.engaged
         shape = self._picture.shape_at(self._scene_point(event.position()))
         if event.button() != Qt.MouseButton.LeftButton or engaged is None or shape is None:
@@ -281,14 +321,15 @@ class DriveView(PictureView):
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         """Whole teeth follow the pointer; the drive flange turns the crank."""
         super().mouseMoveEvent(event)
+        if self._lens is not None:
+            self.hold_lens(event.position())
         drag, state, engaged = self._drag, self._model.state, self._model.state.engaged
         if drag is None or engaged is None:
-            shape = self._picture.shape_at(self._scene_point(event.position()))
-            self.viewport().setCursor(Qt.CursorShape.OpenHandCursor if shape else Qt.CursorShape.ArrowCursor)
-            self.setToolTip(tr(_PARTS[shape.group]) if shape else "")
+            self._hover(event.position())
             return
         bearing = self._bearing(event)
-        drag.turned += (bearing - drag.last_bearing + 180.0) % 360.0 - 180.0
+        finer = 1.0 if self._lens is None else LENS_FACTOR
+        drag.turned += ((bearing - drag.last_bearing + 180.0) % 360.0 - 180.0) / finer
         drag.last_bearing = bearing
         turned = drag.turned * drive_end_sense(state.magneto)
         coupling, (i, j) = engaged.installation.coupling, drag.start
@@ -299,14 +340,34 @@ class DriveView(PictureView):
         else:
             self._model.send(do.MoveTeeth(i + round(turned * coupling.magneto_teeth / 360.0), j), drag.gesture)
 
+    def _hover(self, at: QPointF) -> None:
+        """Light up and name what can be taken hold of."""
+        shape = self._picture.shape_at(self._scene_point(at)) if self._model.state.engaged is not None else None
+        self.viewport().setCursor(Qt.CursorShape.OpenHandCursor if shape else Qt.CursorShape.ArrowCursor)
+        self.viewport().setToolTip(tr(_PARTS[shape.group]) if shape else tr(_FACES))
+        self._light_up(_PARTS[shape.group] if shape else "")
+
+    def _light_up(self, part: str) -> None:
+        if part != self._hovering:
+            self._hovering = part
+            self.viewport().update()
+
+    def leaveEvent(self, event: QEvent) -> None:
+        """Nothing is pointed at any more."""
+        super().leaveEvent(event)
+        self._light_up("")
+
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
         """Let go."""
         super().mouseReleaseEvent(event)
+        if event.button() == Qt.MouseButton.MiddleButton:
+            self.hold_lens(None)
         if event.button() == Qt.MouseButton.LeftButton:
             self._drag = None
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Left, Right: magneto flange on the disc; Up, Down: disc on the drive flange; Page keys: crank."""
+        """Left, Right: magneto flange on the disc; Up, Down: disc on the drive flange; Page keys: crank; E turns the
+        view round; L holds the lens."""
         engaged = self._model.state.engaged
         teeth = {
             Qt.Key.Key_Right: (1, 0), Qt.Key.Key_Left: (-1, 0), Qt.Key.Key_Up: (0, 1), Qt.Key.Key_Down: (0, -1),
@@ -319,8 +380,18 @@ class DriveView(PictureView):
             self._model.send(do.MoveTeeth(at.magneto_teeth + i, at.disc_teeth + j))
         elif engaged is not None and key in crank:
             self.turn(crank[key] * step_factor(event.modifiers()))
+        elif engaged is not None and key == Qt.Key.Key_E:
+            self.turn_round()
+        elif key == Qt.Key.Key_L and not event.isAutoRepeat():
+            self.hold_lens(QPointF(self.viewport().mapFromGlobal(QCursor.pos())))
         else:
             super().keyPressEvent(event)
+
+    def keyReleaseEvent(self, event: QKeyEvent) -> None:
+        """Put the lens away."""
+        if event.key() == Qt.Key.Key_L and not event.isAutoRepeat():
+            self.hold_lens(None)
+        super().keyReleaseEvent(event)
 
     def turn(self, steps: float) -> None:
         """Turn the crank by degrees."""

@@ -165,7 +165,7 @@ class SceneWords:
         for line, height in zip(words.lines, heights, strict=True):
             px = max(line.size * self.em, LEAST_PX)
             middle = y + height / 2
-            room = self._room(scene, size, frame, middle, 0.5 * px, across)
+            room = self._room(scene, size, frame, middle, 0.5 * px, across, "left" in words.corner)
             text = next((t for t in line.wordings if self.width(t, px, line.bold) <= room), None)
             while text is None and px > LEAST_PX:  # rather small than not at all
                 px = max(px - 1.0, LEAST_PX)
@@ -182,7 +182,7 @@ class SceneWords:
         return max(self.width(*line) for line in sizes)
 
     @staticmethod
-    def _room(scene: Scene, size: QSizeF, frame: Frame, y: float, half: float, across: float) -> float:
+    def _room(scene: Scene, size: QSizeF, frame: Frame, y: float, half: float, across: float, left: bool) -> float:
         """How long a corner line at a height may be [px]: up to the round middle, or to the words across."""
         whole = size.width() - 2 * EDGE_PX - 12.0 - across
         radius = scene.round_mm * frame.scale
@@ -193,7 +193,8 @@ class SceneWords:
             near = 0.0
         if near >= radius:
             return whole
-        return min(size.width() - frame.left, frame.left) - math.sqrt(radius * radius - near * near) - EDGE_PX - 4.0
+        beside = frame.left if left else size.width() - frame.left
+        return min(whole, beside - math.sqrt(radius * radius - near * near) - EDGE_PX - 4.0)
 
     def total(self, terms: tuple[Term, ...], size: QSizeF) -> None:
         """The sum along the lower edge, with the longest meanings for which there is room."""

@@ -3,17 +3,31 @@
 from __future__ import annotations
 
 import math
+from dataclasses import replace
+from itertools import combinations
 
 import pytest
-from PySide6.QtCore import QPointF, Qt
+from PySide6.QtCore import QPointF, QRectF, QSizeF, Qt
+from PySide6.QtGui import QFont, QImage, QPainter
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QPushButton
 
-from magview.bench.actions import PlaceMagneto, TurnCrank, TurnRotor
+from magview.bench.actions import MoveTeeth, PlaceMagneto, ReadLamp, TurnCrank, TurnRotor
+from magview.bench.placing import new_bench
 from magview.bench.state import crank_deg, firing_btdc_deg
+from magview.bench.timing import timing_plan
+from magview.drawing.coupling_scene import coupling_scene
 from magview.drawing.drive_end import DRIVE_MM, drive_pose
-from magview.spec.library import find_magneto
+from magview.drawing.scene import frame_of
+from magview.spec.language import speak_through
+from magview.spec.library import find_installation, find_magneto, shipped_names
+from magview.ui.kit.bench_model import BenchModel
+from magview.ui.kit.look import Look
 from magview.ui.kit.signs import Sign
+from magview.ui.kit.theme import THEMES
+from magview.ui.pictures.drive_view import DriveView
+from magview.ui.pictures.scene_painter import ScenePainter
+from magview.ui.pictures.scene_words import SceneWords
 from tests.magnetos import on_the_published_coupling
 
 
@@ -198,3 +212,193 @@ def test_nothing_within_tolerance_is_said_with_the_nearest_two(open_window):
     assert "Nothing reaches it within tolerance" in text
     # Ten teeth on both faces: 36° of rotor a tooth, so the nearest is to leave it, the next a tooth away.
     assert "22.00° or" in text
+
+
+# ---------------------------------------------------------------------- both sides, and a planned move
+
+
+@pytest.fixture
+def drive_view(qtbot):
+    """A view alone, of a magneto whose lamp told three degrees of crank late."""
+
+    def show(name="seven-radial-left", size=(400, 400), numbers=True):
+        model = BenchModel(new_bench(find_installation(name)), None)
+        side = model.state.engaged.side
+        model.send(ReadLamp(side, model.state.engaged.mounting.wanted_btdc_deg - 3.0))
+        view = DriveView(model, Look(), numbers=numbers)
+        qtbot.addWidget(view)
+        view.resize(*size)
+        view.show()
+        return view, model
+
+    return show
+
+
+def lines_of(scene) -> str:
+    return "\n".join(line.wordings[0] for corner in scene.corners for line in corner.lines)
+
+
+def test_a_preview_shows_the_steps_and_what_to_expect(drive_view):
+    view, model = drive_view()
+    move = next(m for m in timing_plan(model.state, "left") if m.disc_teeth and m.magneto_teeth)
+    plain = view.grab().toImage()
+    view.preview(move)
+    assert view.previewed == (move.magneto_teeth, move.disc_teeth)
+    discs = [word.text for word in view.picture.words if word.disc]
+    assert {"A", "B", str(abs(move.disc_teeth)), str(abs(move.magneto_teeth))} <= set(discs)
+    assert f"expect {move.result_btdc_deg:.2f}°" in lines_of(view.picture)
+    assert f"B  count {abs(move.magneto_teeth)}" in view.accessibleDescription()
+    assert view.grab().toImage() != plain
+    view.preview(None)
+    assert view.previewed is None
+    assert view.grab().toImage() == plain
+
+
+def test_teeth_already_moved_are_counted_no_more(drive_view):
+    view, model = drive_view()
+    move = next(m for m in timing_plan(model.state, "left") if m.disc_teeth <= -2 and m.magneto_teeth >= 2)
+    view.preview(move)
+    model.send(MoveTeeth(0, -1))
+    text = lines_of(view.picture)
+    left = abs(move.disc_teeth) - 1
+    assert f"A  disc {left} against rotation" in text
+    assert f"B  count {move.magneto_teeth} with rotation" in text, "from the disc's paint, wherever that is"
+
+
+def test_no_slot_is_numbered_where_nothing_is_counted(drive_view):
+    view, model = drive_view("nine-radial-left", (700, 640))
+    coupling = model.state.engaged.installation.coupling
+    said = {word.text for word in view.picture.words}
+    assert said == {
+        "drive flange", "disc", "magneto flange", f"{coupling.drive_teeth} teeth", f"{coupling.magneto_teeth} teeth",
+    }  # fmt: skip
+
+
+def test_what_has_moved_is_shown_as_found_but_not_in_practice(drive_view):
+    for numbers in (True, False):
+        view, model = drive_view(numbers=numbers)
+        model.send(MoveTeeth(1, -2))
+        groups = {group.name for group in view.picture.groups}
+        assert ({"disc-found", "magneto flange-found"} <= groups) == numbers
+        assert ("as found" in lines_of(view.picture)) == numbers
+
+
+@pytest.mark.parametrize("by", ["key", "button"])
+def test_the_view_can_be_turned_round_and_says_so(drive_view, by):
+    view, model = drive_view()
+    sense = 1 if model.state.magneto.rotation == "clockwise" else -1
+    seen = {True: "turns clockwise", False: "turns anticlockwise"}
+    assert "drive end" in lines_of(view.picture)
+    assert seen[sense > 0] in lines_of(view.picture)
+    before = at(view, 27.0, 90.0)
+    if by == "key":
+        view.setFocus()
+        QTest.keyClick(view, Qt.Key.Key_E)
+    else:
+        QTest.mouseClick(view.turn_round_button, Qt.MouseButton.LeftButton)
+    assert view.at_engine
+    assert "engine side" in lines_of(view.picture)
+    assert seen[sense < 0] in lines_of(view.picture)
+    assert "as one stands at the engine" in view.accessibleDescription()
+    assert at(view, 27.0, 90.0).x() + before.x() == pytest.approx(view.viewport().width(), abs=2.0)
+    # The disc follows the pointer there too: a tooth on with rotation is one back as one sees it.
+    drag_round(view, 27.0, 100.0, sense * 360 / model.state.engaged.installation.coupling.drive_teeth * 1.1)
+    assert model.state.engaged.mounting.disc_teeth == 1
+
+
+def test_a_wide_picture_shows_both_sides_and_both_can_be_dragged(drive_view):
+    view, model = drive_view(size=(900, 400))
+    one, other = view.panes()
+    assert (one.scene.mirrored, other.scene.mirrored) == (False, True)
+    assert not view.turn_round_button.isVisible()
+    coupling = model.state.engaged.installation.coupling
+    sense = 1 if model.state.magneto.rotation == "clockwise" else -1
+    for pane, teeth in ((one, 1), (other, 2)):
+        turn = sense * 1.1 * 360.0 / coupling.drive_teeth
+
+        def place(bearing, pane=pane):
+            b = math.radians(bearing)
+            x, y = pane.frame.at((27.0 * math.sin(b), 27.0 * math.cos(b)))
+            return QPointF(x + pane.room.left(), y).toPoint()
+
+        port = view.viewport()
+        QTest.mousePress(port, Qt.MouseButton.LeftButton, pos=place(100.0))
+        for i in range(1, 13):
+            QTest.mouseMove(port, place(100.0 + turn * i / 12))
+        QTest.mouseRelease(port, Qt.MouseButton.LeftButton, pos=place(100.0 + turn))
+        assert model.state.engaged.mounting.disc_teeth == teeth
+    view.zoom_by(3.0)
+    assert not view.shows_both and len(list(view.panes())) == 1
+    view.whole()
+    assert view.shows_both
+
+
+def test_the_lens_is_held_with_a_key_and_not_where_numbers_are_hidden(drive_view):
+    for numbers in (True, False):
+        view, _ = drive_view(numbers=numbers)
+        plain = view.grab().toImage()
+        view.hold_lens(QPointF(200.0, 120.0))
+        assert (view.grab().toImage() != plain) == numbers
+        QTest.keyRelease(view, Qt.Key.Key_L)
+        assert view.grab().toImage() == plain
+
+
+# ---------------------------------------------------------------------- words meet nothing
+
+
+def boxes_of(scene, size: tuple[int, int]) -> list[tuple[str, QRectF]]:
+    """Where every word stands that is written [px]."""
+    font = QFont("DejaVu Sans")
+    font.setPixelSize(12)
+    image = QImage(*size, QImage.Format.Format_RGB32)
+    painter = QPainter(image)
+    words = SceneWords(painter, font, ScenePainter(THEMES["light"]).colour, QSizeF(*size))
+    frame, boxes = frame_of(scene, *size, words.em), []
+    for corner in scene.corners:
+        for text, place, px, _, bold in words.corner_lines(corner, scene, QSizeF(*size), frame):
+            wide = words.width(text, px, bold)
+            left = place.x() if "left" in corner.corner else place.x() - wide
+            boxes.append((text, QRectF(left, place.y() - 0.45 * px, wide, 0.9 * px)))
+    for word in scene.words:
+        px, (x, y) = max(word.size * words.em, 10.0), frame.at(word.at)
+        wide, high = words.width(word.text, px, word.bold), 0.9 * px
+        if word.disc:
+            wide = high = 2 * max(0.82 * px, 0.5 * wide + 2.0) - 2.0
+        if wide <= word.room_mm * frame.scale or word.disc:
+            boxes.append((word.text, QRectF(x - wide / 2, y - high / 2, wide, high)))
+    painter.end()
+    return boxes
+
+
+@pytest.fixture(params=["English", "longer words"])
+def speech(request):
+    """English, and words a third longer, as other languages have them."""
+    if request.param != "English":
+        speak_through(lambda text: text + "x" * round(0.35 * sum(c.isalpha() for c in text)))
+    yield
+    speak_through(None)
+
+
+@pytest.mark.parametrize("size", [(380, 270), (190, 190), (500, 640), (260, 250)], ids=str)
+@pytest.mark.parametrize("name", shipped_names("installations"))
+def test_words_meet_no_other_word(qapp, name, size, speech):
+    state = new_bench(find_installation(name))
+    engaged = state.engaged
+    read = replace(engaged.mounting, reads_btdc_deg=engaged.mounting.reads_btdc_deg - 3.0, lamp_read=True)
+    state = replace(state, engaged=replace(engaged, **{engaged.side: read}))
+    whole = QRectF(0.0, 0.0, *size)
+    for move in (None, *timing_plan(state, engaged.side)[:4]):
+        for at_engine in (False, True):
+            for aside in (0.0, 75.0, 150.0, 240.0, 310.0):
+                room = size[0] / 12, size[1] / 12
+                scene = coupling_scene(state, move=move, at_engine=at_engine, room_em=room, aside_deg=aside)
+                boxes = boxes_of(scene, size)
+                said = [text for text, _ in boxes]
+                for letter, teeth in (("A", move.disc_teeth), ("B", move.magneto_teeth)) if move else ():
+                    assert (letter in said) == (teeth != 0)
+                    assert any(text.startswith(f"{letter}  ") for text in said) == (teeth != 0)
+                assert move is None or any("expect" in text for text in said)
+                for text, box in boxes:
+                    assert whole.contains(box), text
+                for (a, one), (b, other) in combinations(boxes, 2):
+                    assert not one.intersects(other), (a, b, move, at_engine, aside)
