@@ -136,13 +136,20 @@ class _Free:
         self._taken: list[tuple[float, float, float, float]] = []
 
     def take(self, places: list[Point], wide_em: float, high_em: float = 1.6) -> Point | None:
-        """The first place that is free for a word of this size."""
+        """The first place that is free for a word of this size; one as wide as high stands on a disc."""
         wide, high = wide_em * self._em_mm / 2, high_em * self._em_mm / 2
         for x, y in places:
-            if all(abs(x - tx) >= wide + tw or abs(y - ty) >= high + th for tx, ty, tw, th in self._taken):
+            if all(_apart((x, y, wide, high), other) for other in self._taken):
                 self._taken.append((x, y, wide, high))
                 return x, y
         return None
+
+
+def _apart(one: tuple[float, float, float, float], other: tuple[float, float, float, float]) -> bool:
+    (x, y, wide, high), (ox, oy, other_wide, other_high) = one, other
+    if wide == high and other_wide == other_high:
+        return math.hypot(x - ox, y - oy) >= wide + other_wide
+    return abs(x - ox) >= wide + other_wide or abs(y - oy) >= high + other_high
 
 
 class _Picture:
@@ -272,7 +279,8 @@ class _Picture:
         if not teeth:
             return
         way = math.copysign(1.0, pitch_deg * teeth)
-        nearest = max(9.0, math.degrees(1.1 * em_mm / radius))
+        first = (1.0 - _back(radius)) * abs(pitch_deg)  # its number stands so far on
+        nearest = max(9.0, math.degrees(1.1 * em_mm / radius), math.degrees(1.85 * em_mm / radius) - first)
         places = [_at(radius, start_deg - way * share * nearest) for share in (1.0, 1.4, 1.9, 2.5, 3.2, 4.0)]
         at = free.take(places, 1.8, 1.8)
         if at is not None:
