@@ -21,13 +21,15 @@ from PySide6.QtWidgets import QApplication, QWidget  # noqa: E402
 
 from magview.bench import actions as do  # noqa: E402
 from magview.bench.placing import new_bench  # noqa: E402
+from magview.bench.timing import timing_plan  # noqa: E402
 from magview.physics.trials.trial import Trial  # noqa: E402
 from magview.spec.library import find_installation  # noqa: E402
+from magview.ui.bench.panes import PANELS  # noqa: E402
 from magview.ui.kit.bench_model import BenchModel  # noqa: E402
 from magview.ui.kit.look import Look  # noqa: E402
 from magview.ui.kit.style import Outlined  # noqa: E402
 from magview.ui.kit.theme import LIGHT, colours  # noqa: E402
-from magview.ui.shell.window import PANELS, MainWindow  # noqa: E402
+from magview.ui.shell.window import MainWindow  # noqa: E402
 
 TARGET = ROOT / "resources" / "guide" / "pictures"
 COLOURS = 256
@@ -209,6 +211,13 @@ def engine_page() -> QPixmap:
     return page(window, "timing", 740)
 
 
+def drive_end() -> QPixmap:
+    window = posed(*LAMPS)
+    window.drive.preview(timing_plan(window.model.state, "left")[0])
+    settle()
+    return _of(window, "drive")
+
+
 def uncertainty_page() -> QPixmap:
     window = posed(do.TurnBackplate(0.4))
     window.tabs.setCurrentIndex(list(PANELS).index("uncertainty"))
@@ -220,7 +229,7 @@ PICTURES: dict[str, Callable[[], QPixmap]] = {
     "window": lambda: posed(*SETTING).grab(),
     "breaker-end": lambda: _of(posed(*SETTING, width=1280, height=760), "breaker"),
     "contacts": lambda: _of(posed(*SETTING), "contact"),
-    "drive-end": lambda: _of(posed(*LAMPS, do.MoveTeeth(1, -1)), "drive"),
+    "drive-end": drive_end,
     "crank": lambda: _of(posed(*LAMPS), "crank"),
     "internal-page": lambda: page(posed(*SETTING), "setting"),
     "engine-page": engine_page,
