@@ -343,6 +343,17 @@ def test_the_lens_is_held_with_a_key_and_not_where_numbers_are_hidden(drive_view
         assert view.grab().toImage() == plain
 
 
+def test_a_part_pointed_at_is_named_and_lit_up(drive_view):
+    view, _ = drive_view()
+    for radius, part in ((40.0, "drive flange"), (27.0, "disc"), (12.0, "magneto flange")):
+        QTest.mouseMove(view.viewport(), at(view, radius, 250.0).toPoint())
+        assert view.viewport().toolTip() == part == view.picture.lit
+        assert view.viewport().cursor().shape() == Qt.CursorShape.OpenHandCursor
+    QTest.mouseMove(view.viewport(), QPointF(4.0, 396.0).toPoint())
+    assert view.picture.lit == ""
+    assert view.viewport().cursor().shape() == Qt.CursorShape.ArrowCursor
+
+
 # ---------------------------------------------------------------------- words meet nothing
 
 
