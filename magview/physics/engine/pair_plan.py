@@ -66,7 +66,7 @@ def plan_pair(
     --------
     Ten teeth on each face: steps of 36°. Both read 35° late, so a tooth each leaves both 1° early.
 
-    >>> late = Reading(10, 10, 1.0, -10.0, 25.0)
+    >>> late = PairReading(10, 10, 1.0, -10.0, 25.0)
     >>> both = plan_pair(late, late, 2.0, 1.0)
     >>> both.left.magneto_teeth, both.right.magneto_teeth, both.left.residual_deg, both.difference_deg
     (1, 1, 1.0, 0.0)
