@@ -52,7 +52,7 @@ def working_lobe(magneto: Magneto, result: Readings, rotor_deg: float) -> Workin
     return WorkingLobe(index, opens, float(result.dwell_deg[index]), neutral)
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class WhyHere:
     """Curves about the lobe at work. Flux is a share of its greatest over a cam turn; the first arrays are (n,)."""
 

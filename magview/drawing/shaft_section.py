@@ -437,7 +437,7 @@ def _names(state: BenchState, up: float, options: Options) -> Iterator[Word]:
     middle = sum(ROTOR) / 2
     yield Word(tr("high tension"), (middle + 15.5, 46.2), "flux", 0.92, align="left", room_mm=14.5)
     yield Word(tr("primary"), (middle + 15.5, 30.2), "opening", 0.92, align="left", room_mm=14.5)
-    yield Word(tr("coil"), (middle, 43.6), "coil_line", 1.0, True, room_mm=26.0)
+    yield Word(tr("coil"), (middle, 43.6), "coil_line", 1.0, True, room_mm=9.5)
     yield Word(tr("core"), (middle, 36.0), "core_line", room_mm=9.5)
     yield Word(tr("near side; angles true"), (BOX[0] + 2.0, 43.0), "second_ink", 0.92, align="left", room_mm=51.0,
                shorter=tr("angles true"))  # fmt: skip

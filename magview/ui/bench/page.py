@@ -34,11 +34,20 @@ if TYPE_CHECKING:  # what comes after the first picture is imported then
     from magview.ui.bench.timing_panel import TimingPanel
     from magview.ui.bench.trials_panel import TrialsPanel
     from magview.ui.bench.wear_panel import WearPanel
+    from magview.ui.pictures.shaft_view import ShaftView
+    from magview.ui.pictures.why_here_view import WhyHereView
     from magview.ui.plots.budget import BudgetSheet
     from magview.ui.plots.judging import Judging
     from magview.ui.plots.pane import PlotPane
     from magview.ui.plots.trials import TrialsSheet
     from magview.ui.plots.wear import WearSheet
+
+_UPPER = 0.64
+"""The large pictures' share of the height; …"""
+_PLOTS = 0.45
+"""… that of the plots where they are shown; …"""
+_CRANK = 0.45
+"""… and the crank's share of the width below, beside the shaft."""
 
 _ROOMY, _SHARED = 56, 38
 """From these heights on [lines of type] all pictures have room with the plots, and the two large ones."""
@@ -76,6 +85,8 @@ class BenchPage(Page):
         self.contact = ContactView(model, self.breaker, look)
         self.drive = DriveView(model, look)
         self.crank = CrankView(model, look)
+        self.shaft: ShaftView | None = None
+        self.strip: WhyHereView | None = None
         self._panels: dict[str, Panel] = {}
         self._panes: dict[str, TallPanel] = {}
         self._menus: BenchMenus | None = None
@@ -100,21 +111,24 @@ class BenchPage(Page):
         self.tabs = QTabWidget()
         self.tabs.setDocumentMode(True)
         self.split = QSplitter(Qt.Orientation.Horizontal)
-        # The pictures above, the plots below them when they are wanted, the calculators beside both.
+        # The large pictures above, the row of small ones or the plots below, the calculators beside both.
         self.pictures = QSplitter(Qt.Orientation.Horizontal)
-        self.breaker_column, self.drive_column = column(self.breaker, self.contact), column(self.drive, self.crank)
-        self.pictures.addWidget(self.breaker_column)
-        self.pictures.addWidget(self.drive_column)
+        self.pictures.addWidget(self.breaker)
+        self.pictures.addWidget(column(self.contact, self.drive))
+        self.row = QSplitter(Qt.Orientation.Horizontal)
+        self.row.addWidget(self.crank)
+        self.row.addWidget(QWidget())  # keeps the room of what comes after the first picture
         self.bench = QSplitter(Qt.Orientation.Vertical)
         self.bench.addWidget(self.pictures)
+        self.bench.addWidget(self.row)
         self.split.addWidget(self.bench)
         self.split.addWidget(self.tabs)
-        for splitter, stretches in ((self.pictures, (3, 2)), (self.split, (1, 0))):
+        for splitter, stretches in ((self.pictures, (1, 1)), (self.bench, (2, 1)), (self.split, (1, 0))):
             _share(splitter, stretches)
         self.fill(self.split)
         # About the room that the panel will need, so that the pictures hardly move when it comes.
         self.tabs.setMinimumWidth(71 * self.fontMetrics().averageCharWidth())
-        self._emphasise(0)
+        self._emphasise()
 
     def furnishing(self) -> Iterator[None]:
         """What comes after the pictures, in steps that nobody waits for."""
@@ -130,7 +144,7 @@ class BenchPage(Page):
         self._menus.own_wanted.connect(self.own_wanted)
         self._menus.plots_wanted.connect(self.show_plots)
         yield
-
+        self._build_row()
         yield
         for name in PANELS:
             self._panes[name] = TallPanel(partial(self._build, name))
@@ -141,7 +155,7 @@ class BenchPage(Page):
             self.tabs.setTabToolTip(self.tabs.count() - 1, tr(meaning))
         self.tabs.setMinimumWidth(0)
         self.tabs.currentChanged.connect(self._emphasise)
-        self._emphasise(0)
+        self._emphasise()
         yield
         self._build_plots()
         self.tabs.currentChanged.connect(self.rearranged)
@@ -149,11 +163,21 @@ class BenchPage(Page):
         self.plots.made.connect(self.rearranged)
         self.rearranged.emit()
         yield
-        if self.window().height() >= _ROOMY * self.fontMetrics().height():
-            self.show_plots(True)
-        yield
         self.plots.load()
         yield
+
+    def _build_row(self) -> None:
+        """The shaft and the strip beside the crank."""
+        from magview.ui.pictures.shaft_view import ShaftView
+        from magview.ui.pictures.why_here_view import WhyHereView
+
+        self.shaft, self.strip = ShaftView(self.model, self.look), WhyHereView(self.model, self.look)
+        self.shaft.pointed.connect(self.breaker.point_out)
+        placeholder = self.row.replaceWidget(1, self.shaft)
+        if placeholder is not None:
+            placeholder.deleteLater()
+        self.row.addWidget(self.strip)
+        _share(self.row, (1, 2, 1))
 
     def _build_plots(self) -> None:
         from magview.ui.plots.pane import PlotPane
@@ -163,7 +187,7 @@ class BenchPage(Page):
         plots.made.connect(self._sheet_made)
         plots.hide()
         self.bench.addWidget(plots)
-        _share(self.bench, (3, 2))
+        _share(self.bench, (2, 1, 1))
 
     @property
     def plots(self) -> PlotPane:
@@ -285,19 +309,32 @@ class BenchPage(Page):
     def _projecting(self) -> bool:
         return self.look.line_factor != 1.0
 
-    def _emphasise(self, tab: int) -> None:
-        """Give the picture that the work is on the larger share."""
+    @property
+    def _on_engine(self) -> bool:
+        """Whether the page in front is about timing to the engine: coupling and crank then have the room."""
+        return self.tabs.currentIndex() == 1
+
+    def _emphasise(self, _tab: int = 0) -> None:
+        """Give the pictures that the work is on the larger share."""
         panel = 0 if self._projecting else self.tabs.minimumSizeHint().width()
         room = max(0, self.split.width() - panel)
-        share = 0.38 if tab == 1 else 0.62
         self.split.setSizes([room, panel])
-        self.pictures.setSizes([round(room * share), round(room * (1 - share))])
+        self._make_room()
+
+    def _share_out(self) -> None:
+        width, height = self.split.sizes()[0], self.bench.height()
+        plots = self._plots is not None and self._plots.isVisibleTo(self)
+        rest = _PLOTS if plots else 1.0 - _UPPER if self.row.isVisibleTo(self) else 0.0
+        above = round((1.0 - rest) * height)
+        self.bench.setSizes([above, height - above, height - above])
+        hero = round(min(0.62 * width, 1.13 * above))
+        self.pictures.setSizes([hero, width - hero])
+        self.row.setSizes([round(_CRANK * width), round(0.64 * width), round(0.36 * width)])
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Share the width anew."""
         super().resizeEvent(event)
-        self._emphasise(self.tabs.currentIndex())
-        self._make_room()
+        self._emphasise()
 
     def changeEvent(self, event: QEvent) -> None:
         """Words of another size need other room."""
@@ -310,8 +347,7 @@ class BenchPage(Page):
             pane = self.tabs.widget(i)
             if isinstance(pane, TallPanel):
                 pane.refit()
-        self._emphasise(self.tabs.currentIndex())
-        self._make_room()
+        self._emphasise()
 
     def _keep(self) -> None:
         if self._autosave is not None:
@@ -337,16 +373,20 @@ class BenchPage(Page):
         self._make_room()
 
     def _make_room(self) -> None:
-        """Where pictures and plots have not room together, the small pictures go, then all of them."""
+        """Which pictures the page in front needs; the plots take the room of the row, then of all pictures."""
         on = self._plots is not None and self._plots.isVisibleTo(self)
         line, height = self.fontMetrics().height(), self.window().height()
-        roomy = not on or height >= _ROOMY * line
-        self.contact.setVisible(roomy)
-        self.crank.setVisible(roomy)
-        self.pictures.setVisible(not on or height >= _SHARED * line)
-        if on:
-            height = self.bench.height()
-            self.bench.setSizes([round(0.55 * height), round(0.45 * height)])
+        small = not on or height >= _ROOMY * line
+        engine = self._on_engine
+        self.breaker.setVisible(not engine)
+        self.contact.setVisible(not engine and small)
+        self.crank.setVisible(engine)
+        if self.strip is not None:
+            self.strip.setVisible(not engine)
+        tall = height >= _SHARED * line
+        self.row.setVisible(tall and (small if engine else not on))
+        self.pictures.setVisible(not on or tall)
+        self._share_out()
 
     # -------------------------------------------------------------- looks
 

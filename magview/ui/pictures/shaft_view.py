@@ -38,7 +38,7 @@ class ShaftView(QWidget):
         self._scenes: tuple[Scene, Scene] | None = None
         self._hovering = ""
         self.setMouseTracking(True)
-        self.setMinimumSize(300, 160)
+        self.setMinimumSize(160, 90)
         self.setAccessibleName(tr("One shaft: engine, coupling, rotor, gears, distributor, cam"))
         model.changed.connect(self.show_state)
         look.changed.connect(self._look_changed)

@@ -6,6 +6,7 @@ long as the energy.
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable
 
 import numpy as np
@@ -62,7 +63,7 @@ class WhyHereView(QWidget):
         self._still: tuple[object, QPixmap] = (None, QPixmap())
         self._gesture: int | None = None
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.setMinimumSize(260, 120)
+        self.setMinimumSize(160, 90)
         self.setAccessibleName(tr("Why here: flux, current and energy over the rotor's angle"))
         self.show_state(model.state)
         model.changed.connect(self.show_state)
@@ -273,8 +274,11 @@ class WhyHereView(QWidget):
         for index in range(len(_LANES)):
             painter.drawLine(QLineF(area.left(), self.lane(index).bottom(), area.right(), self.lane(index).bottom()))
         painter.drawLine(QLineF(area.left(), self.flux_y(0.0), area.right(), self.flux_y(0.0)))
-        step = 10 * max(1, round(float(strip.rotor_deg[-1]) / 22.0))
-        for angle in range(-2 * step, 2 * step + 1, step):
+        span = float(strip.rotor_deg[-1] - strip.rotor_deg[0])
+        step = 10 * max(
+            1, math.ceil(5.5 * em / area.width() * span / 10.0)
+        )  # so far apart that no number meets another
+        for angle in range(-9 * step, 9 * step + 1, step):
             if strip.rotor_deg[0] <= angle <= strip.rotor_deg[-1]:
                 x = self.x_of(angle)
                 painter.setPen(self._pen("hair", 1.0))

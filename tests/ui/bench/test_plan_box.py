@@ -142,7 +142,8 @@ def test_no_step_nor_another_reading_leaves_a_stale_mark(planned):
 @pytest.mark.parametrize("row", range(4))
 def test_the_button_for_the_next_tooth_stays_under_the_pointer(planned, row, percent):
     planned.look.text_percent = percent
-    QApplication.processEvents()
+    for _ in range(3):  # words, then panes, then the window take their new sizes
+        QApplication.processEvents()
     plan, page = planned.timing.plan, planned.tabs.currentWidget()
     page.ensureWidgetVisible(plan.table)
     QTest.mouseClick(plan.table.viewport(), Qt.MouseButton.LeftButton, pos=row_of(plan, row))

@@ -147,6 +147,8 @@ def test_the_menu_loads_the_drive_train_of_a_magneto_on_its_engine(open_window):
         window.model.send(TurnCrank(to))
     play = 2.0 * 7 / 8 + item.magneto.condition.coupling_backlash_deg
     assert window.model.state.engaged.play.deg == pytest.approx(play)
+    window.tabs.setCurrentIndex(1)
+    QApplication.processEvents()
     assert f"play of {play:.2f}°" in window.crank.shown_foot()
     window.menus.load_action.trigger()
     assert window.model.state.engaged.play.deg == 0.0
