@@ -46,9 +46,9 @@ def bench(name: str = "seven-radial-left", width: int = 1280, height: int = 720)
     window = MainWindow(BenchModel(new_bench(find_installation(name))), Look(LIGHT))
     window.resize(width, height)
     window.furnish()
-    window.plots.wait()
+    window.bench_page.plots.wait()
     window.show()
-    window.breaker.setFocus(Qt.FocusReason.OtherFocusReason)
+    window.bench_page.breaker.setFocus(Qt.FocusReason.OtherFocusReason)
     settle()
     KEPT.append(window)
     return window
@@ -64,9 +64,9 @@ def posed(*acts: object, name: str = "seven-radial-left", width: int = 1280, hei
 
 def page(window: MainWindow, name: str, height: int = 0) -> QPixmap:
     """A page as far as it says something: its own height, not the window's."""
-    window.tabs.setCurrentIndex(list(PANELS).index(name))
+    window.bench_page.tabs.setCurrentIndex(list(PANELS).index(name))
     settle()
-    panel: QWidget = window.panel_of(name)  # type: ignore[assignment]
+    panel: QWidget = window.bench_page.panel_of(name)  # type: ignore[assignment]
     panel.window().resize(window.width(), 1300)
     settle()
     shot = panel.grab()
@@ -81,12 +81,12 @@ def plot(sheet: str, *acts: object, prepare: Callable[[MainWindow], None] | None
     window = posed(*acts, width=1180, height=900)
     if prepare is not None:
         prepare(window)
-    window.show_plots(True)
-    window.plots.choose(sheet)
+    window.bench_page.show_plots(True)
+    window.bench_page.plots.choose(sheet)
     settle()
-    window.plots.setMinimumHeight(340)
+    window.bench_page.plots.setMinimumHeight(340)
     settle()
-    shot = window.plots.sheet(sheet).grab()
+    shot = window.bench_page.plots.sheet(sheet).grab()
     window.close()
     return shot
 
@@ -104,7 +104,7 @@ def lift_dialog() -> QPixmap:
     path = Path(file.name)
     table = path.with_name("lift.csv")
     path.rename(table)
-    dialog = window.import_lift_from(table)
+    dialog = window.bench_page.files.import_lift_from(table)
     dialog.resize(760, 480)
     dialog.unit.setCurrentIndex(dialog.unit.findText("mm"))
     settle()
@@ -159,9 +159,9 @@ def job_window() -> QPixmap:
 
 def own_window() -> QPixmap:
     window = bench()
-    window.draft_own()
+    window.places.bench.draft_own()
     settle()
-    own = window.own.page
+    own = window.places.own.page
     assert own is not None
     own.resize(1280, 720)
     own.bases.setCurrentIndex(next(i for i in range(own.bases.count()) if own.bases.itemData(i) == "seven-radial"))
@@ -175,7 +175,7 @@ def class_set() -> QPixmap:
     from magview.practice.library import find_exercise
 
     window = bench()
-    window.open_class("make")
+    window.places.open_class("make")
     settle()
     maker = window.classes.pages["make"]
     for name in ("measure-the-gap", "gap-wrong", "switch-lead"):
@@ -205,22 +205,23 @@ TRIALS = tuple(do.NoteTrial(Trial.blades(b, go, go + 0.0254)) for b, go in ((0.0
 
 def engine_page() -> QPixmap:
     window = posed(*LAMPS)
-    window.tabs.setCurrentIndex(1)
+    window.bench_page.tabs.setCurrentIndex(1)
     settle()
-    window.timing.plan.table.selectRow(0)
+    window.bench_page.timing.plan.table.selectRow(0)
     return page(window, "timing", 740)
 
 
 def drive_end() -> QPixmap:
     window = posed(*LAMPS)
-    window.drive.preview(timing_plan(window.model.state, "left")[0])
+    window.bench_page.tabs.setCurrentIndex(1)  # the picture has the larger share
+    window.bench_page.drive.preview(timing_plan(window.model.state, "left")[0])
     settle()
     return _of(window, "drive")
 
 
 def uncertainty_page() -> QPixmap:
     window = posed(do.TurnBackplate(0.4))
-    window.tabs.setCurrentIndex(list(PANELS).index("uncertainty"))
+    window.bench_page.tabs.setCurrentIndex(list(PANELS).index("uncertainty"))
     settle()
     return page(window, "uncertainty")
 
@@ -253,7 +254,7 @@ PICTURES: dict[str, Callable[[], QPixmap]] = {
 
 
 def _of(window: MainWindow, view: str) -> QPixmap:
-    shot: QPixmap = getattr(window, view).grab()
+    shot: QPixmap = getattr(window.bench_page, view).grab()
     return shot
 
 

@@ -70,18 +70,20 @@ def take(target: Path, installation: str, width: int, height: int, theme: str, s
     from magview.job.sheet import STAGES
     from magview.physics.trials.trial import Trial
     from magview.spec.library import find_installation
+    from magview.ui.bench.panes import PANELS
     from magview.ui.kit.bench_model import BenchModel
     from magview.ui.kit.look import PROJECTED, Look
     from magview.ui.kit.theme import THEMES
     from magview.ui.plots.pane import SHEETS
-    from magview.ui.shell.window import PANELS, MainWindow
+    from magview.ui.shell.window import MainWindow
 
     app = QApplication([])
     window = MainWindow(BenchModel(new_bench(find_installation(installation))), Look(THEMES[theme]))
     scale = float(os.environ.get("QT_SCALE_FACTOR", "1"))
     window.resize(round(width / scale), round(height / scale))
     window.furnish()
-    window.plots.wait()
+    bench = window.bench_page
+    bench.plots.wait()
     window.show()
     stage, _, projected = stage.partition("+")
     found = (ReadLamp("left", 23.0), ReadLamp("right", 27.5))
@@ -94,36 +96,36 @@ def take(target: Path, installation: str, width: int, height: int, theme: str, s
         ),
         "wear": (TurnBackplate(0.4),),
     }.get(stage, (TurnBackplate(1.5), TurnScrew(-4.0), TurnRotor(24.0)))
-    window.breaker.setFocus(Qt.FocusReason.OtherFocusReason)
+    bench.breaker.setFocus(Qt.FocusReason.OtherFocusReason)
     for action in actions:
         window.model.send(action)
-    window.tabs.setCurrentIndex(list(PANELS).index(_PANELS.get(stage, "setting")))
+    bench.tabs.setCurrentIndex(list(PANELS).index(_PANELS.get(stage, "setting")))
     if stage in SHEETS:
-        window.show_plots(True)
-        window.plots.choose(stage)
-        window.project(bool(projected))
+        bench.show_plots(True)
+        bench.plots.choose(stage)
+        window.look.line_factor = PROJECTED if projected else 1.0
         for _ in range(3):
             app.processEvents()
     app.processEvents()
     if stage == "projector":
         window.look.line_factor = PROJECTED
-        window.breaker.set_exaggeration(5.0)
+        bench.breaker.set_exaggeration(5.0)
     elif stage == "text":
-        window.menus.text_actions.actions()[-1].trigger()
+        window.common.text_actions.actions()[-1].trigger()
     elif stage == "zoom":
-        window.breaker.follows_contacts = True
-        window.breaker.zoom_by(5.0)
-        window.breaker.show_state(window.model.state)
+        bench.breaker.follows_contacts = True
+        bench.breaker.zoom_by(5.0)
+        bench.breaker.show_state(window.model.state)
     app.processEvents()
     if stage == "engine":
-        window.timing.plan.table.selectRow(0)
+        bench.timing.plan.table.selectRow(0)
     app.processEvents()
-    if window.plots.isVisible():
-        window.plots.sheet(list(SHEETS)[window.plots.currentIndex()])  # built now, not when there is time
+    if bench.plots.isVisible():
+        bench.plots.sheet(list(SHEETS)[bench.plots.currentIndex()])  # built now, not when there is time
         app.processEvents()
     shown: QWidget = window
     if stage == "job":
-        window.open_shipped_job()
+        window.work.open_shipped()
         (sheet,) = window.work.sheets
         sheet.resize(window.size())
         sheet.contents.list.setCurrentRow(1 + list(STAGES).index("as_found"))

@@ -363,8 +363,11 @@ def test_the_fitted_file_gives_the_trials_back(name):
 def test_the_fitted_file_of_any_magneto_is_a_file(magneto, share, off):
     gap = share * magneto.designed_setting.gap_mm
     fit = fit_flank(magneto, [Trial.reading(plate_at(InternalTiming(magneto), gap) + off, gap, 0.0127)])
-    own = fitted_magneto(fit)
-    assert plate_at(InternalTiming(own), gap) == pytest.approx(float(fit.plate_for_deg([gap])[0]), abs=0.3)
+    plate = plate_at(InternalTiming(fitted_magneto(fit)), gap)
+    assert 0.1 < fit.below([gap], [plate])[0, 0] < 0.9
+    # Where the lobe flattens, where the average cam gives the gap is not where cams give it on average.
+    if gap < 0.75 * fit.full_gap_mm:
+        assert plate == pytest.approx(float(fit.plate_for_deg([gap])[0]), abs=0.3)
 
 
 @pytest.mark.parametrize("name", ["seven-radial", "traced-six"])
