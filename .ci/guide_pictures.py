@@ -203,17 +203,22 @@ LAMPS = (do.ReadLamp("left", 23.0), do.ReadLamp("right", 27.5))
 TRIALS = tuple(do.NoteTrial(Trial.blades(b, go, go + 0.0254)) for b, go in ((0.0, 0.2794), (1.5, 0.3556)))
 
 
-def engine_page() -> QPixmap:
+def on_engine() -> MainWindow:
+    """The bench with coupling and crank in the room that timing to the engine gives them."""
     window = posed(*LAMPS)
-    window.bench_page.tabs.setCurrentIndex(1)
+    window.bench_page.tabs.setCurrentIndex(list(PANELS).index("timing"))
     settle()
+    return window
+
+
+def engine_page() -> QPixmap:
+    window = on_engine()
     window.bench_page.timing.plan.table.selectRow(0)
     return page(window, "timing", 740)
 
 
 def drive_end() -> QPixmap:
-    window = posed(*LAMPS)
-    window.bench_page.tabs.setCurrentIndex(1)  # the picture has the larger share
+    window = on_engine()
     window.bench_page.drive.preview(timing_plan(window.model.state, "left")[0])
     settle()
     return _of(window, "drive")
@@ -231,7 +236,7 @@ PICTURES: dict[str, Callable[[], QPixmap]] = {
     "breaker-end": lambda: _of(posed(*SETTING, width=1280, height=760), "breaker"),
     "contacts": lambda: _of(posed(*SETTING), "contact"),
     "drive-end": drive_end,
-    "crank": lambda: _of(posed(*LAMPS), "crank"),
+    "crank": lambda: _of(on_engine(), "crank"),
     "internal-page": lambda: page(posed(*SETTING), "setting"),
     "engine-page": engine_page,
     "lead-page": lambda: page(posed(do.TurnRotor(24.0), do.SetLeadFault("broken", True)), "lead"),
