@@ -25,11 +25,11 @@ from magview.bench.timing import timing_plan  # noqa: E402
 from magview.physics.trials.trial import Trial  # noqa: E402
 from magview.spec.library import find_installation  # noqa: E402
 from magview.ui.bench.panes import PANELS  # noqa: E402
-from magview.ui.kit.bench_model import BenchModel  # noqa: E402
 from magview.ui.kit.look import Look  # noqa: E402
 from magview.ui.kit.style import Outlined  # noqa: E402
 from magview.ui.kit.theme import LIGHT, colours  # noqa: E402
 from magview.ui.shell.window import MainWindow  # noqa: E402
+from tests.windows import main_window  # noqa: E402
 
 TARGET = ROOT / "resources" / "guide" / "pictures"
 COLOURS = 256
@@ -43,7 +43,7 @@ def settle() -> None:
 
 
 def bench(name: str = "seven-radial-left", width: int = 1280, height: int = 720) -> MainWindow:
-    window = MainWindow(BenchModel(new_bench(find_installation(name))), Look(LIGHT))
+    window = main_window(new_bench(find_installation(name)))
     window.resize(width, height)
     window.furnish()
     window.bench_page.plots.wait()

@@ -71,19 +71,18 @@ def take(target: Path, installation: str, width: int, height: int, theme: str, s
     from magview.physics.trials.trial import Trial
     from magview.spec.library import find_installation
     from magview.ui.bench.panes import PANELS
-    from magview.ui.kit.bench_model import BenchModel
-    from magview.ui.kit.look import PROJECTED, Look
+    from magview.ui.kit.look import PROJECTED
     from magview.ui.kit.theme import THEMES
     from magview.ui.plots.pane import SHEETS
-    from magview.ui.shell.window import MainWindow
+    from tests.windows import main_window
 
     app = QApplication([])
-    window = MainWindow(BenchModel(new_bench(find_installation(installation))), Look(THEMES[theme]))
+    window = main_window(new_bench(find_installation(installation)))
+    window.look.theme = THEMES[theme]
     scale = float(os.environ.get("QT_SCALE_FACTOR", "1"))
     window.resize(round(width / scale), round(height / scale))
     window.furnish()
-    bench = window.bench_page
-    bench.plots.wait()
+    window.plots.wait()
     window.show()
     stage, _, projected = stage.partition("+")
     found = (ReadLamp("left", 23.0), ReadLamp("right", 27.5))
@@ -96,40 +95,41 @@ def take(target: Path, installation: str, width: int, height: int, theme: str, s
         ),
         "wear": (TurnBackplate(0.4),),
     }.get(stage, (TurnBackplate(1.5), TurnScrew(-4.0), TurnRotor(24.0)))
-    bench.breaker.setFocus(Qt.FocusReason.OtherFocusReason)
+    window.breaker.setFocus(Qt.FocusReason.OtherFocusReason)
     for action in actions:
         window.model.send(action)
-    bench.tabs.setCurrentIndex(list(PANELS).index(_PANELS.get(stage, "setting")))
+    window.tabs.setCurrentIndex(list(PANELS).index(_PANELS.get(stage, "setting")))
     if stage in SHEETS:
-        bench.show_plots(True)
-        bench.plots.choose(stage)
-        window.look.line_factor = PROJECTED if projected else 1.0
+        window.show_plots(True)
+        window.plots.choose(stage)
+        if projected:
+            window.look.line_factor = PROJECTED
         for _ in range(3):
             app.processEvents()
     app.processEvents()
     if stage == "projector":
         window.look.line_factor = PROJECTED
-        bench.breaker.set_exaggeration(5.0)
+        window.breaker.set_exaggeration(5.0)
     elif stage == "text":
-        window.common.text_actions.actions()[-1].trigger()
+        window.look.text_percent = 200
     elif stage == "zoom":
-        bench.breaker.follows_contacts = True
-        bench.breaker.zoom_by(5.0)
-        bench.breaker.show_state(window.model.state)
+        window.breaker.follows_contacts = True
+        window.breaker.zoom_by(5.0)
+        window.breaker.show_state(window.model.state)
     app.processEvents()
     if stage == "engine":
-        bench.timing.plan.table.selectRow(0)
+        window.timing.plan.table.selectRow(0)
     app.processEvents()
-    if bench.plots.isVisible():
-        bench.plots.sheet(list(SHEETS)[bench.plots.currentIndex()])  # built now, not when there is time
+    if window.plots.isVisible():
+        window.plots.sheet(list(SHEETS)[window.plots.currentIndex()])  # built now, not when there is time
         app.processEvents()
     shown: QWidget = window
     if stage == "job":
-        window.work.open_shipped()
-        (sheet,) = window.work.sheets
-        sheet.resize(window.size())
+        window.places.go("work")
+        sheet = window.work.open_shipped()
         sheet.contents.list.setCurrentRow(1 + list(STAGES).index("as_found"))
-        shown = sheet
+        for _ in range(3):
+            app.processEvents()
     app.processEvents()
     shown.grab().save(str(target))
 
