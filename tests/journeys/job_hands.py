@@ -1,4 +1,4 @@
-"""A mechanic between the bench and the job sheet: mouse and keys on both windows."""
+"""A mechanic between the bench and the job sheet: mouse and keys in both places of the window."""
 
 from __future__ import annotations
 
@@ -28,7 +28,7 @@ def wait_for(condition) -> None:
 
 
 class Mechanic:
-    """Hands on the main window's bench and on the sheet that is open beside it."""
+    """Hands on the bench and on the sheet that is open in another place of the window."""
 
     def __init__(self, main: MainWindow) -> None:
         self.main = main
@@ -38,10 +38,17 @@ class Mechanic:
         return self.main.work.sheets[-1]
 
     def at_bench(self) -> None:
-        self._front(self.main)
+        self._go(Qt.Key.Key_5, self.main.bench_page)
 
     def at_sheet(self) -> None:
-        self._front(self.sheet)
+        self._go(Qt.Key.Key_4, self.sheet)
+
+    def _go(self, key: Qt.Key, page) -> None:
+        """Go to a place of the window by Ctrl and its number."""
+        self._front(self.main)
+        if not page.isVisible():
+            QTest.keyClick(self.main, key, Qt.KeyboardModifier.ControlModifier)
+        wait_for(page.isVisible)
 
     @staticmethod
     def _front(window) -> None:

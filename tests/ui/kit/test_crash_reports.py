@@ -281,7 +281,7 @@ def test_where_nothing_can_be_kept_it_starts_and_says_so(tmp_path, broken):
     else:  # no file may grow: every write fails, as on a full disk, whoever one is
         first = "resource.setrlimit(resource.RLIMIT_FSIZE, (0, 0))"
     if broken.endswith("killed program"):
-        assert run(home, "window._keep(); import os; os._exit(9)").returncode == 9
+        assert run(home, "window.bench_page._keep(); import os; os._exit(9)").returncode == 9
         assert list((home / "data/magview/bench").glob("bench-*.json"))
     done = run(home, first=first)
     assert done.returncode == 0, done.stderr
