@@ -6,7 +6,7 @@ from functools import partial
 from typing import Any
 
 from PySide6.QtCore import Qt, QTimer, QUrl
-from PySide6.QtGui import QImage, QResizeEvent, QTextCursor, QTextDocument
+from PySide6.QtGui import QHideEvent, QImage, QResizeEvent, QTextCursor, QTextDocument
 from PySide6.QtWidgets import QTextBrowser
 
 from magview.guide.page_blocks import page_blocks
@@ -108,6 +108,13 @@ class PageView(QTextBrowser):
         super().resizeEvent(event)
         self.fit_lines()
         self._fit_soon.start()
+
+    def hideEvent(self, event: QHideEvent) -> None:
+        """Nothing runs on behind what is in front: pictures still to be fitted are fitted now."""
+        super().hideEvent(event)
+        if self._fit_soon.isActive():
+            self._fit_soon.stop()
+            self.fit_pictures()
 
     def fit_lines(self) -> None:
         """Lines as long as there is room, but not longer than can be read."""
