@@ -316,13 +316,17 @@ class BenchPage(Page):
 
     def _emphasise(self, _tab: int = 0) -> None:
         """Give the pictures that the work is on the larger share."""
-        panel = 0 if self._projecting else self.tabs.minimumSizeHint().width()
-        room = max(0, self.split.width() - panel)
-        self.split.setSizes([room, panel])
+        self.split.setSizes([self._width_left, self.split.width() - self._width_left])
         self._make_room()
 
+    @property
+    def _width_left(self) -> int:
+        """What the calculators leave of the width; before they come, what they will leave."""
+        panel = 0 if self._projecting else max(self.tabs.minimumSizeHint().width(), self.tabs.minimumWidth())
+        return max(0, self.split.width() - panel)
+
     def _share_out(self) -> None:
-        width, height = self.split.sizes()[0], self.bench.height()
+        width, height = self._width_left, self.bench.height()
         plots = self._plots is not None and self._plots.isVisibleTo(self)
         rest = _PLOTS if plots else 1.0 - _UPPER if self.row.isVisibleTo(self) else 0.0
         above = round((1.0 - rest) * height)
@@ -339,7 +343,7 @@ class BenchPage(Page):
     def changeEvent(self, event: QEvent) -> None:
         """Words of another size need other room."""
         super().changeEvent(event)
-        if event.type() == QEvent.Type.ApplicationFontChange:
+        if event.type() in (QEvent.Type.ApplicationFontChange, QEvent.Type.FontChange):
             QTimer.singleShot(0, self, self._settle)  # once every word has its new size
 
     def _settle(self) -> None:

@@ -90,7 +90,8 @@ class DriveView(PictureView):
         button.setToolTip(tr("See it from the magneto, or as one stands at the engine (E)"))
         button.setFocusPolicy(Qt.FocusPolicy.NoFocus)  # the key does the same
         button.setAutoRaise(True)
-        button.setFixedSize(int(_BUTTON_PX), int(_BUTTON_PX))
+        button.setMinimumSize(int(_BUTTON_PX), int(_BUTTON_PX))
+        button.adjustSize()
         button.clicked.connect(self.turn_round)
         return button
 
@@ -234,7 +235,8 @@ class DriveView(PictureView):
         side = -whole.scale if self.mirrored else whole.scale
         middle = QPointF((port.width() / 2 - whole.left) / side, (port.height() / 2 - whole.top) / whole.scale)
         self.frame(max(whole.scale, 0.1), middle)
-        self.turn_round_button.move(port.toRect().width() - int(_BUTTON_PX) - 4, 4)
+        self.turn_round_button.adjustSize()
+        self.turn_round_button.move(port.toRect().width() - self.turn_round_button.width() - 4, 4)
         self.turn_round_button.setVisible(self._model.state.engaged is not None and not self.shows_both)
 
     def zoom_by(self, factor: float, at: QPointF | None = None) -> None:
