@@ -210,23 +210,24 @@ class Soak:
         QApplication.processEvents()
 
     def windows(self) -> list[QWidget]:
-        """Our windows that are open, the workbench among them.
+        """What a hand can reach: the workbench, the page in front in it, and a window of ours over it.
 
         Those we know by name and the one in front: Qt's own list wraps every menu and box that Qt makes for itself,
         and PySide does not hear of the end of those.
         """
         main = self.window
-        known: list[QWidget | None] = [
-            main, *main.practice.attempts, *main.work.sheets, *main.classes.pages.values(), main.own.page,
-            QApplication.activeWindow(),
-        ]  # fmt: skip
         if not main.isVisible():
             main.show()
-        found = list(dict.fromkeys(w for w in known if w is not None and isValid(w) and w.isVisible()))
-        while len(found) > MOST_WINDOWS:
-            self._shut(next(w for w in found if w is not main))
-            found = [w for w in found if isValid(w) and w.isVisible()]
+        while len(main.places.open_pages) >= MOST_WINDOWS:
+            self._shut(main.places.open_pages[0])
+        known: list[QWidget | None] = [main, *main.places.open_pages, QApplication.activeWindow()]
+        found = dict.fromkeys(w for w in known if w is not None and isValid(w) and w.isVisible())
         return [w for w in found if w.isEnabled()] or [main]
+
+    def others(self) -> list[QWidget]:
+        """What is open beside the bench, in front or behind."""
+        pages = self.window.places.open_pages
+        return [*pages, *(w for w in self.windows() if w is not self.window and w not in pages)]
 
     def _seen(self, window: QWidget, kinds: type | tuple[type, ...]) -> QWidget | None:
         found = [w for w in window.findChildren(QWidget) if isinstance(w, kinds) and w.isVisible() and w.isEnabled()]
@@ -324,6 +325,7 @@ class Soak:
         return None
 
     def _menu(self, window: QWidget) -> str | None:
+        window = window.window()
         if not isinstance(window, QMainWindow):
             return None
         found: list[QAction] = []
@@ -350,7 +352,7 @@ class Soak:
 
     def _resize(self, window: QWidget) -> str:
         size = self.random.choice(SIZES)
-        window.resize(*size)
+        window.window().resize(*size)
         return str(size)
 
     def _close_one(self, window: QWidget) -> str | None:
@@ -360,9 +362,8 @@ class Soak:
         return "closed"
 
     def _language(self, window: QWidget) -> str:
-        for other in self.windows():
-            if other is not self.window:
-                self._shut(other)
+        for other in self.others():
+            self._shut(other)
         code = self.random.choice(list(LANGUAGES))
         self.window = renewed(self.window, code)
         self.window.plots.wait()
@@ -414,7 +415,7 @@ class Soak:
     def tidy(self) -> dict[str, float]:
         """Everything beside the workbench closed; then what is held."""
         for _ in range(20):
-            others = [w for w in self.windows() if w is not self.window]
+            others = self.others()
             if not others:
                 break
             for other in others:
