@@ -22,7 +22,7 @@ from magview.drawing.rotor_cut import (
     rotor_cut_scene,
 )
 from magview.drawing.scene import Options
-from magview.drawing.shaft_section import (
+from magview.drawing.shaft_layout import (
     AXLES,
     CAM,
     DISC,
@@ -32,13 +32,11 @@ from magview.drawing.shaft_section import (
     angles_of,
     at_no_1,
     finger_teeth,
-    joint,
-    names_below,
     rotor_turns_per_crank_turn,
-    shaft_scene,
     two_shafts,
-    window_teeth,
 )
+from magview.drawing.shaft_moving import joint, window_teeth
+from magview.drawing.shaft_section import names_below, shaft_scene
 from magview.physics.electric.coil import static_flux_wb
 from magview.spec.library import find_installation, find_magneto, shipped_names
 

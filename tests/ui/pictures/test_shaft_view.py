@@ -8,7 +8,7 @@ from PySide6.QtCore import QPointF, QRectF
 
 from magview.bench.placing import new_bench
 from magview.drawing.scene import frame_of
-from magview.drawing.shaft_section import DISC, ROTOR
+from magview.drawing.shaft_layout import DISC, ROTOR
 from magview.spec.library import find_installation
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.look import Look

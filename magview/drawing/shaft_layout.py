@@ -1,0 +1,128 @@
+"""Where the parts of the shaft's section lie, how they stand turned, and how round parts are drawn.
+
+Bearings are clockwise as seen from the breaker end. The reader sees the near side: bearings with a negative sine.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+import numpy as np
+
+from magview.bench.state import BenchState
+from magview.bench.words import breaker_end_sense
+from magview.drawing.breaker_end import breaker_layout, pose
+from magview.drawing.drive_end import drive_pose
+from magview.drawing.scene import (
+    LinearGradient,
+    Piece,
+    Style,
+)
+from magview.drawing.shapes import Array
+
+BOX = (-106.0, -42.0, 92.0, 58.0)
+"""What must be seen [mm]: with room for the names below and the window above."""
+
+DRIVE_FLANGE, DISC, MAGNETO_FLANGE = (-92.0, -82.0), (-82.0, -71.0), (-71.0, -60.0)
+ROTOR, GEARS, FINGER, PLATE, CAM = (-40.0, -6.0), (10.0, 18.0), (27.0, 31.0), (56.0, 59.0), (63.0, 71.0)
+"""Where the parts lie along the shaft [mm]."""
+
+DISC_RADIUS, ROTOR_RADIUS, CAM_RADIUS, FINGER_RADIUS = 18.0, 17.0, 9.0, 17.0
+AXLES = 25.0
+"""From the rotor's shaft up to the distributor's [mm]."""
+
+PINION_TEETH = 20
+"""Of the gear on the rotor's shaft; no file gives them. The other gear's follow from the drive's ratio."""
+
+AT_NO_1_DEG = 3.0
+"""So near to its electrode the finger is said to be at No. 1 [finger deg]."""
+
+
+@dataclass(frozen=True)
+class Angles:
+    """Bearings of everything that turns [deg clockwise as seen from the breaker end]."""
+
+    rotor: float
+    cam: float
+    """Of lobe 1's top."""
+    pinion: float
+    finger: float
+    drive_flange: float = 0.0
+    disc: float = 0.0
+    magneto_flange: float = 0.0
+
+
+def rotor_turns_per_crank_turn(state: BenchState) -> float:
+    """The drive's ratio [-]; without an engine that of a four-stroke engine with a cylinder for each spark."""
+    if state.engaged is not None:
+        return state.engaged.ratio
+    magneto = state.magneto
+    return len(magneto.cam.lobe_peaks_deg) * magneto.cam.turns_per_rotor_turn / magneto.poles
+
+
+def angles_of(state: BenchState) -> Angles:
+    """Where everything that turns stands, each part by its own ratio."""
+    magneto, now = state.magneto, pose(state)
+    sense, rotor = breaker_end_sense(magneto), now.turns_deg["rotor"]
+    twice = 2.0 * rotor_turns_per_crank_turn(state)
+    from_e_gap = rotor - sense * magneto.e_gap_deg
+    finger = -from_e_gap / twice  # at No. 1 when the rotor stands at the E-gap; gears turn the other way round
+    mesh = 0.0 if finger_teeth(state) % 2 else 180.0 / PINION_TEETH
+    cam = breaker_layout(magneto).lobe_bearing() + now.turns_deg["cam"]
+    if state.engaged is None:
+        return Angles(rotor, cam, from_e_gap + mesh, finger)
+    marks = drive_pose(state, state.engaged)  # bearings as seen from the drive end
+    return Angles(rotor, cam, from_e_gap + mesh, finger, -marks.flange, -marks.disc, -marks.hub)
+
+
+def finger_teeth(state: BenchState) -> int:
+    """Teeth of the distributor's gear."""
+    return round(2 * PINION_TEETH * rotor_turns_per_crank_turn(state))
+
+
+def at_no_1(angles: Angles) -> bool:
+    """Whether the finger stands at No. 1's electrode."""
+    return abs((angles.finger + 180.0) % 360.0 - 180.0) < AT_NO_1_DEG
+
+
+def two_shafts(state: BenchState) -> bool:
+    """Whether the cam is not on the rotor's shaft but on the distributor's."""
+    return abs(state.magneto.cam.turns_per_rotor_turn - 1.0) > 1e-6
+
+
+def box(x0: float, x1: float, y0: float, y1: float) -> Array:
+    """A rectangle's corners [mm]."""
+    return np.array([(x0, y0), (x1, y0), (x1, y1), (x0, y1)])
+
+
+def drum(part: str, x: tuple[float, float], radius: float, role: str, middle: float = 0.0) -> tuple[Piece, Piece]:
+    """A round part seen from the side, and the light that falls on it from above."""
+    outline = box(*x, middle - radius, middle + radius)
+    return Piece(part, (outline,), Style(role)), lit(part, outline, radius, f"{role}_line", middle)
+
+
+def lit(part: str, outline: Array, radius: float, line: str, middle: float = 0.0) -> Piece:
+    """The light on a round part, with its outline."""
+    stops = ((0.0, "shadow", 0.2), (0.3, "light", 0.25), (0.55, "shadow", 0.0), (1.0, "shadow", 0.3))
+    light = LinearGradient((0.0, middle + radius), (0.0, middle - radius), stops)
+    return Piece(part, (outline,), Style(line=line, gradient=light))
+
+
+def near_bearings(count: int, turned_deg: float) -> Iterator[float]:
+    """Bearings of evenly spread lines that lie on the near side [rad]."""
+    for i in range(count):
+        bearing = math.radians(turned_deg + 360.0 * i / count)
+        if math.sin(bearing) < 0.0:
+            yield bearing
+
+
+def near_heights(start_deg: float, end_deg: float, radius: float) -> tuple[float, float] | None:
+    """Lowest and highest place [mm] of what an arc of bearings shows on the near side; None where it is behind."""
+    bearings = np.radians(np.linspace(start_deg, end_deg, 33))
+    seen = bearings[np.sin(bearings) <= 1e-9]
+    if len(seen) < 2:
+        return None
+    heights = radius * np.cos(seen)
+    return float(heights.min()), float(heights.max())
