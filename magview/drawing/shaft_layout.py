@@ -21,6 +21,7 @@ from magview.drawing.scene import (
     Style,
 )
 from magview.drawing.shapes import Array
+from magview.spec.language import marked
 
 BOX = (-106.0, -42.0, 92.0, 58.0)
 """What must be seen [mm]: with room for the names below and the window above."""
@@ -126,3 +127,31 @@ def near_heights(start_deg: float, end_deg: float, radius: float) -> tuple[float
         return None
     heights = radius * np.cos(seen)
     return float(heights.min()), float(heights.max())
+
+
+PART_NAMES = {
+    "backplate": marked("backplate"),
+    "bearing": marked("bearing"),
+    "breaker arm": marked("breaker arm"),
+    "cam": marked("cam"),
+    "coil": marked("coil"),
+    "contacts": marked("contacts"),
+    "core": marked("core"),
+    "disc": marked("disc"),
+    "distributor": marked("distributor"),
+    "drive flange": marked("drive flange"),
+    "electrode": marked("electrode of a cylinder"),
+    "engine": marked("engine"),
+    "finger": marked("distributor finger"),
+    "flux": marked("flux through the core"),
+    "gears": marked("gears"),
+    "heel": marked("heel"),
+    "housing": marked("housing"),
+    "magneto flange": marked("magneto flange"),
+    "paint": marked("paint mark"),
+    "pole shoe": marked("pole shoe"),
+    "rotor": marked("rotor"),
+    "shaft": marked("shaft"),
+    "timing-window": marked("timing window"),
+}
+"""What the parts of section and cut are called when they are pointed at."""

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QWidget
 from magview.bench.state import BenchState
 from magview.drawing.rotor_cut import rotor_cut_scene
 from magview.drawing.scene import Frame, Options, Scene, frame_of, inside
+from magview.drawing.shaft_layout import PART_NAMES
 from magview.drawing.shaft_section import shaft_scene
 from magview.spec.language import tr
 from magview.ui.kit.look import Look
@@ -113,7 +114,7 @@ class ShaftView(QWidget):
         part = self.part_at(event.position())
         if part != self._hovering:
             self.light(part)
-            self.setToolTip(part)
+            self.setToolTip(tr(PART_NAMES[part]) if part in PART_NAMES else "")
             self.pointed.emit(part)
 
     def leaveEvent(self, event: QEvent) -> None:

@@ -50,6 +50,7 @@ def test_what_is_pointed_at_is_lit_and_named(shaft, qtbot, x, part):
         qtbot.mouseMove(view, at.toPoint())
     assert pointed.args == [part]
     assert view.part_at(at) == part
+    assert view.toolTip() == part
     assert view.grab().toImage() != before, "its outline is lit"
 
 
@@ -58,3 +59,14 @@ def test_another_theme_repaints_it(shaft):
     before = view.grab().toImage()
     view.look.theme = DARK
     assert view.grab().toImage() != before
+
+
+@pytest.mark.parametrize("size", [(880, 230), (700, 600)])
+def test_every_part_that_can_be_pointed_at_has_a_name(shaft, size):
+    from magview.drawing.shaft_layout import PART_NAMES
+
+    view = shaft(size)
+    places = ((x, y) for x in range(2, size[0], 7) for y in range(2, size[1], 7))
+    found = {view.part_at(QPointF(x, y)) for x, y in places} - {""}
+    assert {"rotor", "coil", "disc", "cam", "finger", "timing-window"} <= found
+    assert found <= set(PART_NAMES)
