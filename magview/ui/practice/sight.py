@@ -168,7 +168,7 @@ class TurningBox(PracticePanel):
             tr("Press the rotor against rotation, the propeller held: takes all play out of the drive")
         )
         self.load.setAutoDefault(False)
-        self.load.clicked.connect(lambda: self.model.do(LoadTrain()))
+        self.load.clicked.connect(self._load)  # a lambda would keep the box: off the engine nobody owns the button
         if practice.bench.engaged is not None:
             hands.addWidget(self.load)
         self.at_propeller = self._build_propeller()
@@ -250,6 +250,9 @@ class TurningBox(PracticePanel):
         side: Side = self.sides.itemData(index)
         self.model.do(ViewSide(side))
         self.show_practice(self.model.practice)
+
+    def _load(self) -> None:
+        self.model.do(LoadTrain())
 
     @staticmethod
     def _hold_act(on: bool) -> do.Act:

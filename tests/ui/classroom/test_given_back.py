@@ -86,10 +86,13 @@ def test_a_closed_window_is_gone(name: str, open_window: Callable[..., MainWindo
     QApplication.processEvents()
     main.look.theme = DARK  # what everything open hears of
     QApplication.processEvents()
-    seen = weakref.ref(window)
+    parts = [part for part in window.findChildren(QWidget) if type(part).__module__.startswith("magview.")]
+    seen, seen_parts = weakref.ref(window), [(type(part).__name__, weakref.ref(part)) for part in parts]
+    parts.clear()
     getattr(window, "discard", window.close)()
     del window
     swept()
+    assert [name for name, part in seen_parts if part() is not None] == []
     left = seen()
     assert left is None, f"kept by {[type(r) for r in gc.get_referrers(left)]}, valid: {isValid(left)}"
 
