@@ -160,7 +160,9 @@ def keep(folder: Path, text: str) -> Path:
         raise SpecError(
             tr("nothing can be kept in {folder}: {reason}", folder=folder, reason=error.strerror or error)
         ) from error
-    path = folder / f"report-{time.strftime('%Y%m%d-%H%M%S')}-{time.time_ns() % 1_000_000_000:09d}.txt"
+    # One look at the clock: two, with the turn of a second between them, would put the newest before others.
+    seconds, rest_ns = divmod(time.time_ns(), 1_000_000_000)
+    path = folder / f"report-{time.strftime('%Y%m%d-%H%M%S', time.localtime(seconds))}-{rest_ns:09d}.txt"
     write_text(path, text)
     for old in kept(folder)[MAX_KEPT:]:
         with contextlib.suppress(OSError):

@@ -114,6 +114,14 @@ def test_reports_are_kept_offered_once_and_the_oldest_go(tmp_path):
     assert reports.offered(shown) == shown
 
 
+def test_reports_are_in_order_over_the_turn_of_a_second(tmp_path, monkeypatch):
+    """A clock that is past the second when it is looked at again."""
+    moments = iter([1_000_000_000_999_999_000, 1_000_000_001_000_001_000])
+    monkeypatch.setattr(reports.time, "time_ns", lambda: next(moments))
+    made = [reports.keep(tmp_path, text) for text in ("first", "second")]
+    assert reports.kept(tmp_path) == made[::-1]
+
+
 def test_a_folder_that_cannot_be_used_is_one_sentence_or_no_reports(tmp_path):
     (tmp_path / "file").write_text("", encoding="utf-8")
     with pytest.raises(SpecError, match="nothing can be kept"):
