@@ -14,6 +14,7 @@ from magview.drawing.breaker_end import BreakerLayout, Pose
 from magview.drawing.scene import Glass, Group, Piece, Scene, Style, Word
 from magview.drawing.shapes import Array, circle
 from magview.spec.language import format_length, number, tr
+from magview.spec.units import MM_PER_INCH
 
 EDGE_HEIGHT_MM = 2.0
 """How far the straightedge's edge lies above the rim."""
@@ -36,6 +37,8 @@ class Sight:
     def wordings(self, inches: bool) -> tuple[str, ...]:
         """The reading in words, from the longest to the shortest."""
         mark = self.lobe + 1
+        if abs(self.past_mm) < (MM_PER_INCH * 0.0005 if inches else 0.005):  # it would be written as nought
+            return tr("edge at mark {mark}", mark=mark), tr("at mark {mark}", mark=mark)
         if abs(self.past_mm) <= FAR_MM:
             away = format_length(abs(self.past_mm), inches, 3 if inches else 2)
         else:

@@ -219,6 +219,8 @@ def test_the_edge_is_read_in_millimetres_near_its_mark_and_in_degrees_further_of
     for degrees in (0.7, -1.1):
         mm = abs(radius * math.tan(math.radians(degrees)))
         assert read(degrees) == f"edge {mm:.2f} mm {'past' if degrees > 0 else 'short of'} mark 1"
+    for nothing in (0.0, 0.002, -0.002):
+        assert read(nothing) == "edge at mark 1"
     beyond = math.degrees(math.atan(3.0 / radius)) + 0.5
     assert read(beyond) == f"edge {beyond:.1f}° past mark 1"
 
