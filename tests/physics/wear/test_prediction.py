@@ -237,10 +237,15 @@ def test_with_faces_the_hours_are_still_those_at_which_a_worn_magneto_leaves(mag
             "never closes": not np.all(np.isnan(read.opens_deg)),
         }[limit]
 
-    for limit, leaving in by_limit(magneto, plate, 0.0, rates).items():
+    found = by_limit(magneto, plate, 0.0, rates)
+    ends = {"never opens", "never closes"}
+    works_until = min(found[limit].hours for limit in ends)
+    for limit, leaving in found.items():
         if 1.0 < leaving.hours < 5000.0:
             assert within(limit, leaving.hours - 0.1), limit
-            assert not within(limit, leaving.hours + 0.1), limit
+            # Contacts that no longer work have no opening that could be early or late.
+            if limit in ends or not limit.startswith("opens") or leaving.hours + 0.1 < works_until:
+                assert not within(limit, leaving.hours + 0.1), limit
 
 
 def test_the_engine_s_tolerance_is_in_crank_degrees_by_the_gears():
