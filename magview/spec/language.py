@@ -45,6 +45,8 @@ class _Formatter(string.Formatter):
         if asked is not None:
             return _quantity(value, asked["quantity"], asked["sign"], asked["digits"])
         text = format(value, format_spec or ("g" if isinstance(value, float) else ""))
+        if isinstance(value, float) and "-" in text and not any(digit in text for digit in "123456789"):
+            text = format(0.0, format_spec or "g")  # what is written as nought has no minus sign
         return text.replace(".", _decimal_point) if isinstance(value, Real) else text
 
 

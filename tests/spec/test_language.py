@@ -120,3 +120,10 @@ def test_one_and_several_in_any_language(german):
     assert [tr_n("{count} page", "{count} pages", count=n) for n in (0, 1, 2)] == ["0 Seiten", "1 Seite", "2 Seiten"]
     with in_english():
         assert tr_n("{count} page", "{count} pages", count=1) == "1 page"
+
+
+@pytest.mark.parametrize("value", [-0.04, -0.0, -1e-9, 0.0])
+def test_what_is_written_as_nought_has_no_minus_sign(value):
+    assert tr("{x:.1f}", x=value) == number(value, 1) == "0.0"
+    assert tr("{x:+.1f}", x=value) == "+0.0"
+    assert tr("{x:.1f}", x=-0.05000001) == "-0.1"
