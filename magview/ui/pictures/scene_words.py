@@ -9,7 +9,7 @@ from functools import lru_cache
 from PySide6.QtCore import QPointF, QRectF, QSizeF, Qt
 from PySide6.QtGui import QBrush, QColor, QFont, QFontInfo, QFontMetricsF, QPainter, QPen
 
-from magview.drawing.scene import EDGE_PX, CornerWords, Frame, Scene, Term, Word
+from magview.drawing.scene import EDGE_PX, CornerWords, Frame, Scene, Term, Word, glass_radius
 
 _ACROSS = {
     "top-left": "top-right",
@@ -185,6 +185,12 @@ class SceneWords:
     def _room(scene: Scene, size: QSizeF, frame: Frame, y: float, half: float, across: float, left: bool) -> float:
         """How long a corner line at a height may be [px]: up to the round middle, or to the words across."""
         whole = size.width() - 2 * EDGE_PX - 12.0 - across
+        for glass in scene.glasses if left else ():
+            radius = glass_radius(glass, size.width(), size.height())
+            aside = abs(y - (size.height() - radius - 10.0)) - half
+            if "right" in glass.corner and "bottom" in glass.corner and aside < radius:
+                edge = size.width() - radius - 10.0 - math.sqrt(radius * radius - max(aside, 0.0) ** 2)
+                whole = min(whole, edge - EDGE_PX - 4.0)
         radius = scene.round_mm * frame.scale
         if not radius:
             return whole
@@ -233,6 +239,9 @@ class SceneWords:
             if sum(w for *_, w in pieces) <= room:
                 return 1.0, pieces
         share = max(room / sum(w for *_, w in pieces), LEAST_PX / self.em)
+        if share * sum(w for *_, w in pieces) > room:  # not even that small: then what it comes to, and no more
+            sign, result = pieces[-2:]
+            share, pieces = 1.0, [sign, result]
         return share, [(text, role, more, bold, share * wide) for text, role, more, bold, wide in pieces]
 
     def across(self, text: str, size: QSizeF) -> None:

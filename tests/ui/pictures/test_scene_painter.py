@@ -147,6 +147,32 @@ def test_longer_words_in_the_corners_meet_nothing(magneto, size, font, longer_wo
     check_corners(magneto, size, font)
 
 
+@pytest.mark.parametrize("size", [(220, 345), (260, 300), (300, 280)], ids=str)
+@pytest.mark.parametrize("rotor_deg", [11.0, 29.2])
+@pytest.mark.parametrize("magneto", MAGNETOS, ids=lambda m: m.name)
+def test_no_reading_runs_into_the_glass_of_a_small_picture(magneto, rotor_deg, size, font):
+    """Such as 150 % leaves on a small screen."""
+    scene = breaker_scene(Shown(magneto, rotor_deg))
+    (glass,) = scene.glasses
+    radius = glass_radius(glass, *size)
+    middle = shapely.Point(size[0] - radius - 10, size[1] - radius - 10).buffer(radius, 64)
+    for text, box in corner_boxes(scene, size, font):
+        assert not middle.intersects(shapely.box(box.left(), box.top(), box.right(), box.bottom())), text
+
+
+@pytest.mark.parametrize("width", [130, 190, 220])
+@pytest.mark.parametrize("magneto", MAGNETOS, ids=lambda m: m.name)
+def test_where_the_sum_has_no_room_what_it_comes_to_is_written(magneto, width, font):
+    image = QImage(width, 300, QImage.Format.Format_RGB32)
+    painter = QPainter(image)
+    words = SceneWords(painter, font, ScenePainter(THEMES["light"]).colour, QSizeF(width, 300))
+    terms = closeup_scene(Shown(magneto, 25.0)).total
+    _, pieces = words.total_pieces(terms, width - 30.0)
+    painter.end()
+    assert sum(wide for *_, wide in pieces) <= width - 30.0 + 1e-6
+    assert terms[-1].text in [text for text, *_ in pieces]
+
+
 @pytest.mark.parametrize("width", [300, 460, 700, 1100])
 @pytest.mark.parametrize("magneto", MAGNETOS, ids=lambda m: m.name)
 def test_the_sum_fits_and_tells_most_where_there_is_room(magneto, width, font, longer_words):
