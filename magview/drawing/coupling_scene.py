@@ -32,7 +32,9 @@ _BARS = {
     "disc": (DISC_IN_MM + 3.0, DISC_OUT_MM - 2.6),
     "magneto flange": (HUB_MM + 1.6, DISC_IN_MM - 8.2),
 }
-"""From where to where the paint of each part goes [mm]."""
+"""From where to where the paint of each part goes [mm], …"""
+_BAR_MM = 2.0
+"""… and the room it takes across [mm]."""
 
 ALONG_A, ALONG_B = (DISC_OUT_MM + DISC_IN_MM) / 2 + 0.2, DISC_IN_MM - 5.2
 """Radii on which the teeth of each step are counted [mm]."""
@@ -135,6 +137,10 @@ class _Free:
         self._em_mm = em_mm
         self._taken: list[tuple[float, float, float, float]] = []
 
+    def hold(self, at: Point, wide_mm: float, high_mm: float) -> None:
+        """Keep names off a thing of this size, whatever stands there already."""
+        self._taken.append((*at, wide_mm / 2, high_mm / 2))
+
     def take(self, places: list[Point], wide_em: float, high_em: float = 1.6) -> Point | None:
         """The first place that is free for a word of this size; one as wide as high stands on a disc."""
         wide, high = wide_em * self._em_mm / 2, high_em * self._em_mm / 2
@@ -227,15 +233,29 @@ class _Picture:
             yield from self._others(free, *step[1:])
         if not self.options.names:
             return
+        for bar in self._painted():
+            free.hold(*bar)
         for radius, text, role in (
             (DISC_OUT_MM + 6.6, tr("drive flange"), "drive_line"),
             ((DISC_OUT_MM + DISC_IN_MM) / 2, tr("disc"), "disc_line"),
             (DISC_IN_MM - 7.0, tr("magneto flange"), "hub_line"),
         ):  # fmt: skip
             wide = 0.6 * len(text)
-            at = free.take([(0.0, -radius), (0.0, radius)], wide, 1.2) if wide * em_mm < 30.0 else None
+            places = [(0.0, -radius), (0.0, radius), (-radius, 0.0), (radius, 0.0)]
+            at = free.take(places, wide, 1.2) if wide * em_mm < 30.0 else None
             if at is not None:
                 yield Word(text, at, role, 0.92, layer="moving", room_mm=30.0)
+
+    def _painted(self) -> Iterator[tuple[Point, float, float]]:
+        """Middle, width and height [mm] of the paint on each part."""
+        if not self.marked:
+            return
+        hub = self.after.hub if self.at_engine else self.now.hub
+        for part, bearing in (("drive flange", self.now.flange), ("disc", self.now.disc), ("magneto flange", hub)):
+            inner, outer = _BARS[part]
+            along, across = abs(math.sin(math.radians(bearing))), abs(math.cos(math.radians(bearing)))
+            long = outer - inner
+            yield _at((inner + outer) / 2, bearing), long * along + _BAR_MM, long * across + _BAR_MM
 
     @staticmethod
     def _teeth(free: _Free, em_mm: float, radius: float, teeth: int, role: str) -> Iterator[Word]:

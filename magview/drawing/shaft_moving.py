@@ -169,8 +169,8 @@ class Moving:
         _, x1, y0, y1 = WINDOW
         at_1 = at_no_1(self.angles) and options.numbers
         yield Word(
-            tr("mark in window: No. 1") if at_1 else tr("timing window, seen from above"), (x1 + 1.5, (y0 + y1) / 2),
-            "good" if at_1 else "second_ink", 0.92, at_1, "left", "moving", room_mm=BOX[2] - x1 - 2.0,
+            tr("mark in window: No. 1") if at_1 else tr("timing window, seen from above"), (x1 + 2.0, (y0 + y1) / 2),
+            "good" if at_1 else "second_ink", 0.92, at_1, "left", "moving", paper=True, room_mm=BOX[2] - x1 - 2.0,
             shorter=tr("No. 1 ✓") if at_1 else tr("window"),
         )  # fmt: skip
 

@@ -169,7 +169,7 @@ def _names(state: BenchState, up: float, options: Options) -> Iterator[Word]:
     middle = sum(ROTOR) / 2
     yield Word(tr("high tension"), (middle + 15.5, 46.2), "flux", 0.92, align="left", room_mm=14.5)
     yield Word(tr("primary"), (middle + 15.5, 30.2), "opening", 0.92, align="left", room_mm=14.5)
-    yield Word(tr("coil"), (middle, 43.6), "coil_line", 1.0, True, room_mm=9.5)
+    yield Word(tr("coil"), (middle - 10.0, 36.0), "coil_line", bold=True, room_mm=7.5)
     yield Word(tr("core"), (middle, 36.0), "core_line", room_mm=9.5)
     yield Word(tr("near side; angles true"), (BOX[0] + 2.0, 43.0), "second_ink", 0.92, align="left", room_mm=51.0,
                shorter=tr("angles true"))  # fmt: skip
@@ -195,16 +195,16 @@ def names_below(on_engine: bool, up: float) -> tuple[NameBelow, ...]:
     """Names in two rows, each under its part and in order along the shaft: leaders are upright and never cross."""
     middle = sum(ROTOR) / 2
     coupling = (
-        NameBelow(tr("engine"), -97.0, -25.0, 0, 18.0), NameBelow(tr("drive flange"), -89.0, -19.0, 1, 26.0),
-        NameBelow(tr("disc"), -76.5, -19.0, 0, 18.0), NameBelow(tr("magneto flange"), -61.5, -19.0, 1, 38.0),
+        NameBelow(tr("engine"), -97.0, -25.0, 0, 18.0), NameBelow(tr("drive flange"), -89.0, -19.0, 1, 23.0),
+        NameBelow(tr("disc"), -76.5, -19.0, 0, 18.0), NameBelow(tr("magneto flange"), -61.5, -19.0, 1, 30.0),
     ) if on_engine else ()  # fmt: skip
     return (
         *coupling,
         NameBelow(tr("rotor"), middle, -18.0, 0, 40.0),
         NameBelow(tr("gears"), 14.0, -9.0, 0, 22.0),
-        NameBelow(tr("distributor"), 38.0, 6.0, 0, 30.0),
+        NameBelow(tr("distributor"), 38.0, 6.0, 0, 25.0),
         NameBelow(tr("backplate"), 57.5, up - 23.5, 1, 40.0),
-        NameBelow(tr("cam, breaker"), 70.0, up - 9.5, 0, 42.0),
+        NameBelow(tr("cam, breaker"), 70.0, up - 9.5, 0, 37.0),
     )
 
 

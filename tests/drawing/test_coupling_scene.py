@@ -7,7 +7,7 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
-from magview.bench.actions import MoveTeeth
+from magview.bench.actions import MoveTeeth, TurnCrank
 from magview.bench.apply import apply
 from magview.bench.placing import new_bench
 from magview.bench.timing import timing_plan
@@ -127,3 +127,21 @@ def test_without_an_engine_the_picture_says_so():
     if scene.groups:
         pytest.fail("a coupling was drawn without an engine")
     assert "not on an engine" in scene.description
+
+
+@pytest.mark.parametrize("name", INSTALLATIONS)
+@pytest.mark.parametrize("at_engine", [False, True])
+def test_no_name_is_written_on_paint(name, at_engine):
+    for crank in range(-180, 180, 15):
+        state = apply(bench(name), TurnCrank(float(crank)))
+        scene = coupling_scene(state, at_engine=at_engine)
+        bars = [
+            group.put(piece.outlines[0])
+            for group in scene.groups
+            for piece in group.pieces
+            if "paint" in piece.part and piece.style.fill == "paint"
+        ]
+        assert bars
+        for word in scene.words:
+            if word.role in ("drive_line", "disc_line", "hub_line") and not word.paper:
+                assert all(np.hypot(*(bar - word.at).T).min() > 1.0 for bar in bars), word.text
