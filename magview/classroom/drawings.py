@@ -23,7 +23,7 @@ from magview.drawing.drive_end import DISC_IN_MM, DISC_OUT_MM, DRIVE_MM, EXTENT_
 from magview.drawing.drive_end import PARENTS as DRIVE_PARENTS
 from magview.drawing.labels import arrange
 from magview.drawing.lead_picture import HEIGHT, WIDTH, lead_picture
-from magview.drawing.shapes import Array, Point, polar
+from magview.drawing.shapes import Array, Point, polar, polar_point
 from magview.drawing.svg import Frame, Places, disc, leader, mark_numbers, path, pieces, stroked, svg, words
 from magview.spec.base import SpecError
 from magview.spec.engine import Engine
@@ -161,10 +161,10 @@ def _crank(state: BenchState) -> tuple[float, str, Tips]:
 def drive_anchors() -> dict[str, tuple[str, Point]]:
     """Where the names of the coupling's parts point: part → (group, point [mm])."""
     return {
-        "drive flange": ("flange", _at((DISC_OUT_MM + DRIVE_MM) / 2 + 1.0, 290.0)),
-        "disc": ("disc", _at((DISC_IN_MM + DISC_OUT_MM) / 2, 70.0)),
-        "magneto flange": ("hub", _at(DISC_IN_MM - 7.0, 235.0)),
-        "painted mark": ("flange", _at(DRIVE_MM - 2.0, 0.0)),
+        "drive flange": ("flange", polar_point((DISC_OUT_MM + DRIVE_MM) / 2 + 1.0, 290.0)),
+        "disc": ("disc", polar_point((DISC_IN_MM + DISC_OUT_MM) / 2, 70.0)),
+        "magneto flange": ("hub", polar_point(DISC_IN_MM - 7.0, 235.0)),
+        "painted mark": ("flange", polar_point(DRIVE_MM - 2.0, 0.0)),
     }
 
 
@@ -191,11 +191,6 @@ def _lead(state: BenchState) -> tuple[float, str, Tips]:
     widths: dict[str, float] = {"wire": 1.2, "part": 2.2, "fault": 2.8, "ground": 1.6}
     body = "".join(stroked(path(frame.of(line.points), False), widths[line.kind]) for line in shown.strokes)
     return height, body, {name: _pair(frame.of(np.array([point]))) for name, point in shown.anchors.items()}
-
-
-def _at(radius: float, bearing: float) -> Point:
-    x, y = polar(radius, bearing).tolist()
-    return x, y
 
 
 def _pair(points: Array) -> tuple[float, float]:

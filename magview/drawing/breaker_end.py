@@ -15,7 +15,19 @@ from numpy.typing import NDArray
 
 from magview.bench.state import TOUCHING_MM, BenchState
 from magview.bench.words import breaker_end_sense
-from magview.drawing.shapes import Point, Shape, arc, arc_slot, band, circle, cross_slot, polar, wrap
+from magview.drawing.shapes import (
+    Point,
+    Shape,
+    arc,
+    arc_slot,
+    band,
+    circle,
+    cross_slot,
+    point,
+    polar,
+    polar_point,
+    wrap,
+)
 from magview.physics.cam.breaker import Linkage, linkage
 from magview.physics.cam.setting import InternalTiming, internal_timing
 from magview.spec.breaker import EccentricScrew
@@ -208,8 +220,8 @@ class BreakerLayout:
 
     def draw(self) -> BreakerEnd:
         k, contact_arm = self.size, self.arms.contact_arm_mm
-        screw = _point(self.at(contact_arm + 9.5 * k, -0.5 * k))
-        pivot = _point(polar(self.arms.pivot_distance_mm, self.pivot_bearing))
+        screw = point(self.at(contact_arm + 9.5 * k, -0.5 * k))
+        pivot = polar_point(self.arms.pivot_distance_mm, self.pivot_bearing)
         shapes = [
             *self._magnet(),
             *self._case(),
@@ -221,19 +233,19 @@ class BreakerLayout:
         face = self.at(contact_arm, 0.0)
         slot = self.turned(CLAMPS_DEG[0])
         names = {
-            "rotor": ("rotor", _point(polar(sum(RING) / 2 * self.rim_outer, 0.0))),
-            "pole shoe": ("case", _point(polar(sum(SHOES) / 2 * self.rim_outer, 180.0 / self.magneto.poles))),
-            "cam": ("cam", _point(polar(self.lobe_top * 0.84, self.lobe_bearing()))),
-            "step": ("cam", _point(polar(self.lobe_top * 0.5, self.step_bearing()))),
-            "rim mark": ("case", _point(polar(self.rim * 0.985, self.marks_bearing))),
-            "backplate": ("plate", _point(polar(self.plate * 0.72, self.turned(205.0)))),
-            "clamp screw": ("case", _point(polar(self.slot_radius, slot))),
+            "rotor": ("rotor", polar_point(sum(RING) / 2 * self.rim_outer, 0.0)),
+            "pole shoe": ("case", polar_point(sum(SHOES) / 2 * self.rim_outer, 180.0 / self.magneto.poles)),
+            "cam": ("cam", polar_point(self.lobe_top * 0.84, self.lobe_bearing())),
+            "step": ("cam", polar_point(self.lobe_top * 0.5, self.step_bearing())),
+            "rim mark": ("case", polar_point(self.rim * 0.985, self.marks_bearing)),
+            "backplate": ("plate", polar_point(self.plate * 0.72, self.turned(205.0))),
+            "clamp screw": ("case", polar_point(self.slot_radius, slot)),
             "pivot": ("plate", pivot),
-            "breaker arm": ("arm", _point(self.at(0.55 * contact_arm, 2.4 * k))),
-            "heel": ("arm", _point(self.heel_centre())),
-            "spring": ("arm", _point(self.at(0.3 * contact_arm, 6.2 * k))),
-            "contacts": ("stop", _point(self.at(contact_arm, -0.6 * k))),
-            "lock screw": ("plate", _point(self.at(contact_arm + 5.2 * k, -3.2 * k))),
+            "breaker arm": ("arm", point(self.at(0.55 * contact_arm, 2.4 * k))),
+            "heel": ("arm", point(self.heel_centre())),
+            "spring": ("arm", point(self.at(0.3 * contact_arm, 6.2 * k))),
+            "contacts": ("stop", point(self.at(contact_arm, -0.6 * k))),
+            "lock screw": ("plate", point(self.at(contact_arm + 5.2 * k, -3.2 * k))),
             "contact screw": ("plate", screw),
         }
         return BreakerEnd(
@@ -243,9 +255,9 @@ class BreakerLayout:
             rim_mm=self.rim_outer,
             extent_mm=1.32 * self.rim_outer,
             plain=self.arms.plain,
-            contact=_point(face),
+            contact=point(face),
             mark_numbers=tuple(
-                _point(polar(self.number_radius, b - NUMBER_BEFORE_DEG * self.sense)) for b in self.marks
+                polar_point(self.number_radius, b - NUMBER_BEFORE_DEG * self.sense) for b in self.marks
             ),
         )
 
@@ -294,8 +306,8 @@ class BreakerLayout:
         shapes = [Shape("backplate", "plate", "plate", (circle((0, 0), self.plate, 180), hole, *slots))]
         clamps = [polar(self.slot_radius, self.turned(b)) for b in CLAMPS_DEG]
         for c in clamps:
-            shapes.append(Shape("clamp screw", "case-front", "screw", (circle(_point(c), 2.3 * k),)))
-            shapes.append(Shape("clamp screw", "case-front", "slot", (cross_slot(_point(c), 1.9 * k, 0.3 * k),)))
+            shapes.append(Shape("clamp screw", "case-front", "screw", (circle(point(c), 2.3 * k),)))
+            shapes.append(Shape("clamp screw", "case-front", "slot", (cross_slot(point(c), 1.9 * k, 0.3 * k),)))
         zero = self.turned(self.pointer_deg)
         pointer = np.array([polar(self.plate * 0.94, zero), polar(self.plate, zero)])
         shapes.append(Shape("backplate", "plate", "mark", (pointer,), filled=False))
@@ -320,8 +332,8 @@ class BreakerLayout:
 
     def _fixed_contact(self, screw: Point) -> list[Shape]:
         k, arm = self.size, self.arms.contact_arm_mm
-        lock = _point(self.at(arm + 5.2 * k, -3.2 * k))
-        bracket = wrap([(_point(self.at(arm, -3.2 * k)), 2.0 * k), (lock, 2.6 * k), (screw, 3.0 * k)])
+        lock = point(self.at(arm + 5.2 * k, -3.2 * k))
+        bracket = wrap([(point(self.at(arm, -3.2 * k)), 2.0 * k), (lock, 2.6 * k), (screw, 3.0 * k)])
         carrier = "stop" if self.eccentric else "plate"
         shapes = [Shape("contacts", carrier, "bracket", (bracket,))]
         if not self.eccentric:
@@ -353,17 +365,17 @@ class BreakerLayout:
         """The arm's rubbing block: all that wear changes."""
         k, arm = self.size, self.arms.contact_arm_mm
         radius = max(self.arms.heel_radius_mm - wear_mm, 0.1)
-        root = _point(self.at(min(self.arms.heel_arm_mm, 0.8 * arm), 2.4 * k))
-        return Shape("heel", "arm", "fibre", (wrap([(_point(self.heel_centre()), radius), (root, 2.2 * k)]),))
+        root = point(self.at(min(self.arms.heel_arm_mm, 0.8 * arm), 2.4 * k))
+        return Shape("heel", "arm", "fibre", (wrap([(point(self.heel_centre()), radius), (root, 2.2 * k)]),))
 
     def _arm(self, pivot: Point) -> list[Shape]:
         k, arm = self.size, self.arms.contact_arm_mm
-        tip = _point(self.at(arm, 2.5 * k))
-        bar = wrap([(pivot, 3.0 * k), (_point(self.at(0.6 * arm, 2.6 * k)), 1.7 * k), (tip, 1.5 * k)])
+        tip = point(self.at(arm, 2.5 * k))
+        bar = wrap([(pivot, 3.0 * k), (point(self.at(0.6 * arm, 2.6 * k)), 1.7 * k), (tip, 1.5 * k)])
         t = np.linspace(0.0, 1.0, 40)[:, None]
         ends = [self.at(0.82 * arm, 4.2 * k), self.at(0.25 * arm, 8.5 * k), self.at(-6.0 * k, 3.0 * k)]
         leaf = (1 - t) ** 2 * ends[0] + 2 * t * (1 - t) * ends[1] + t**2 * ends[2]
-        post = _point(ends[2])
+        post = point(ends[2])
         return [
             self.heel(0.0),
             Shape("breaker arm", "arm", "arm", (bar,)),
@@ -400,7 +412,7 @@ class BreakerLayout:
         first = polar(self.lobe_top * 0.8, self.lobe_bearing())
         return [
             Shape("cam", "cam", "cam", (cam,)),
-            Shape("cam", "cam", "mark", (circle(_point(first), 0.5 * self.size),)),
+            Shape("cam", "cam", "mark", (circle(point(first), 0.5 * self.size),)),
             Shape("step", "cam", "boss", (circle((0, 0), boss),)),
             Shape("step", "cam", "step", (raised,)),
         ]
@@ -453,7 +465,3 @@ def cam_outline_mm(timing: InternalTiming, arms: Linkage, factor: float = 1.0) -
     along = (ahead - behind) / np.abs(ahead - behind)
     profile = pitch - arms.heel_radius_mm * along * 1j  # β runs backwards, so the outside is on the left
     return np.column_stack([profile.real, profile.imag])
-
-
-def _point(xy: Array) -> Point:
-    return float(xy[0]), float(xy[1])

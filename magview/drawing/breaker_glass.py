@@ -12,7 +12,7 @@ import numpy as np
 
 from magview.drawing.breaker_end import BreakerLayout, Pose
 from magview.drawing.scene import Glass, Group, Piece, Scene, Style, Word
-from magview.drawing.shapes import Array, circle
+from magview.drawing.shapes import Array, box, circle
 from magview.spec.language import format_length, number, tr
 from magview.spec.units import MM_PER_INCH
 
@@ -72,7 +72,7 @@ def glass(layout: BreakerLayout, at: Sight, eye_deg: float) -> Glass:
     tolerance = layout.magneto.marks.tolerance_mm
     half = tolerance / 0.42
     side = float(layout.sense)
-    band, mark = _box(-tolerance, tolerance, -0.15 * half, half), np.array([(0.0, half), (0.0, -0.15 * half)])
+    band, mark = box(-tolerance, tolerance, -0.15 * half, half), np.array([(0.0, half), (0.0, -0.15 * half)])
     pieces = [
         Piece("tolerance", (band,), Style("good", "good", fill_alpha=0.28)),
         Piece("rim mark", (mark,), Style(line="ink", width_px=2.4), closed=False),
@@ -126,7 +126,3 @@ def _pointing(way: float, half: float) -> Array:
         (x[0], y - shaft), (x[1], y - shaft), (x[1], y - wing), (x[2], y), (x[1], y + wing), (x[1], y + shaft),
         (x[0], y + shaft),
     ])  # fmt: skip
-
-
-def _box(left: float, right: float, bottom: float, top: float) -> Array:
-    return np.array([(left, bottom), (right, bottom), (right, top), (left, top)])

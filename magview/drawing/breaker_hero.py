@@ -29,7 +29,7 @@ from magview.drawing.scene import (
     Turn,
     Word,
 )
-from magview.drawing.shapes import Array, Point, band, circle, polar, rotate
+from magview.drawing.shapes import Array, band, circle, polar_point, rotate
 from magview.spec.language import format_length, number, tr
 from magview.spec.magneto import Magneto
 
@@ -142,7 +142,7 @@ def _aside(layout: BreakerLayout, past_mm: float) -> tuple[Turn, ...]:
     """The straightedge as an eye beside it sees it: as a whole so far past its place [mm]."""
     if not past_mm:
         return ()
-    far = _polar(_FAR_MM, layout.step_bearing() + 180.0)
+    far = polar_point(_FAR_MM, layout.step_bearing() + 180.0)
     return (Turn(layout.sense * math.degrees(past_mm / _FAR_MM), far),)
 
 
@@ -155,7 +155,12 @@ def _still_words(layout: BreakerLayout, scale: tuple[str, str] | None) -> tuple[
     magneto = layout.magneto
     r, sense = layout.rim_outer, layout.sense
     words = [
-        Word(str(lobe), _polar(MARK_NUMBERS * r, bearing - NUMBER_BEFORE_DEG * sense), bold=True, height_mm=0.083 * r)
+        Word(
+            str(lobe),
+            polar_point(MARK_NUMBERS * r, bearing - NUMBER_BEFORE_DEG * sense),
+            bold=True,
+            height_mm=0.083 * r,
+        )
         for lobe, bearing in enumerate(layout.marks.tolist(), 1)
     ]
     if scale is None:
@@ -163,9 +168,9 @@ def _still_words(layout: BreakerLayout, scale: tuple[str, str] | None) -> tuple[
     # Between the shoes; each word leans away from the other, so that they never meet.
     middle, room = (SHOES[0] + SHOES[1]) / 2 * r, _between_shoes_mm(layout)
     e_gap = sense * magneto.e_gap_deg
-    words.append(Word(scale[0], _polar(middle, -1.2 * sense), "second_ink", align=_side(-sense), room_mm=room))
+    words.append(Word(scale[0], polar_point(middle, -1.2 * sense), "second_ink", align=_side(-sense), room_mm=room))
     words.append(
-        Word(scale[1], _polar(middle, e_gap + 0.9 * sense), size=0.92, bold=True, align=_side(sense),
+        Word(scale[1], polar_point(middle, e_gap + 0.9 * sense), size=0.92, bold=True, align=_side(sense),
              room_mm=room - r * math.radians(magneto.e_gap_deg))
     )  # fmt: skip
     return tuple(words)
@@ -182,7 +187,7 @@ def _pole_letters(layout: BreakerLayout, now: Pose) -> tuple[Word, ...]:
     thick, words = (RING[1] - RING[0]) * layout.rim_outer, []
     for i in range(poles):
         aside = 9.0 * layout.sense if i == 0 else 0.0  # beside the rotor's index
-        at = _polar(middle, now.turns_deg["rotor"] + i * 360.0 / poles + aside)
+        at = polar_point(middle, now.turns_deg["rotor"] + i * 360.0 / poles + aside)
         name = ("north", "south")[i % 2]
         words.append(Word("NS"[i % 2], at, f"{name}_line", bold=True, layer="moving", height_mm=thick))
     return tuple(words)
@@ -193,7 +198,7 @@ def _read_mark(layout: BreakerLayout, at: Sight, options: Options) -> tuple[Word
     if "straightedge" in options.hidden:
         return ()
     bearing = float(layout.marks[at.lobe]) - NUMBER_BEFORE_DEG * layout.sense
-    place = _polar(MARK_NUMBERS * layout.rim_outer, bearing)
+    place = polar_point(MARK_NUMBERS * layout.rim_outer, bearing)
     return (
         Word(
             str(at.lobe + 1),
@@ -210,7 +215,7 @@ def _read_mark(layout: BreakerLayout, at: Sight, options: Options) -> tuple[Word
 def _lobe_numbers(layout: BreakerLayout, now: Pose) -> tuple[Word, ...]:
     first = layout.lobe_bearing() + now.turns_deg["cam"]
     return tuple(
-        Word(str(lobe), _polar(0.76 * layout.lobe_top, first - layout.sense * peak), "steel_line", 0.92, True,
+        Word(str(lobe), polar_point(0.76 * layout.lobe_top, first - layout.sense * peak), "steel_line", 0.92, True,
              layer="moving", height_mm=0.28 * layout.lobe_top)
         for lobe, peak in enumerate(layout.magneto.cam.lobe_peaks_deg, 1)
     )  # fmt: skip
@@ -319,11 +324,6 @@ def _hands(layout: BreakerLayout, now: Pose) -> tuple[Hand, ...]:
 @lru_cache(maxsize=4)
 def _ring(inner: float, outer: float) -> Array:
     return band(inner, outer, 0.0, 360.0)
-
-
-def _polar(radius: float, bearing_deg: float) -> Point:
-    x, y = polar(float(radius), float(bearing_deg)).tolist()
-    return x, y
 
 
 def _side(sense: float) -> Literal["left", "right"]:

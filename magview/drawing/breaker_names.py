@@ -21,7 +21,7 @@ from magview.drawing.breaker_pieces import (
     shank_pieces,
 )
 from magview.drawing.scene import Name, Obstacle, Options, Plan
-from magview.drawing.shapes import Array, Point, circle, polar, rotate
+from magview.drawing.shapes import Point, circle, point, polar, polar_point, rotate
 from magview.spec.language import format_length, tr
 from magview.spec.magneto import Magneto
 
@@ -125,20 +125,20 @@ def _at_zero(layout: BreakerLayout) -> dict[str, tuple[tuple[Point, ...], bool]]
     bare = (262.0, 240.0, 200.0, 180.0, 150.0, 120.0, 215.0, 100.0, 280.0)
     arm, rim = arms.contact_arm_mm, layout.rim_outer
     return {
-        "gap": ((_point(layout.at(arm + 1.9 * k, 0.0)), _point(layout.at(arm, 0.0))), True),
-        "heel": ((_point(layout.at(arms.heel_arm_mm, -0.2 * k, layout.closed)),), True),
+        "gap": ((point(layout.at(arm + 1.9 * k, 0.0)), point(layout.at(arm, 0.0))), True),
+        "heel": ((point(layout.at(arms.heel_arm_mm, -0.2 * k, layout.closed)),), True),
         "contact screw": ((both["contact screw"],), True),
         "lock screw": ((both["lock screw"],), True),
         "pivot": ((both["pivot"],), True),
-        "spring": (tuple(_point(leaf_points(layout)[i]) for i in (30, 24, 34)), True),
-        "cam": ((_point(cam),), False),
+        "spring": (tuple(point(leaf_points(layout)[i]) for i in (30, 24, 34)), True),
+        "cam": ((point(cam),), False),
         "clamp screw": (tuple(clamps(layout)[i] for i in (1, 0, 2)), False),
-        "contacts": ((_point(layout.at(arm, -0.6 * k)),), True),
-        "step": ((_point(polar(0.5 * layout.lobe_top, layout.pivot_bearing + 180.0)),), False),
-        "rim mark": ((_point(polar(0.95 * rim, float(layout.marks[0]))),), False),
-        "rotor": ((_point(polar(1.065 * rim, layout.turned(90.0))),), False),
-        "pole shoe": ((_point(polar(1.16 * rim, 180.0 / layout.magneto.poles)),), False),
-        "backplate": (tuple(_point(polar(0.66 * layout.plate, layout.turned(b))) for b in bare), False),
+        "contacts": ((point(layout.at(arm, -0.6 * k)),), True),
+        "step": ((polar_point(0.5 * layout.lobe_top, layout.pivot_bearing + 180.0),), False),
+        "rim mark": ((polar_point(0.95 * rim, float(layout.marks[0])),), False),
+        "rotor": ((polar_point(1.065 * rim, layout.turned(90.0)),), False),
+        "pole shoe": ((polar_point(1.16 * rim, 180.0 / layout.magneto.poles),), False),
+        "backplate": (tuple(polar_point(0.66 * layout.plate, layout.turned(b)) for b in bare), False),
     }
 
 
@@ -161,7 +161,7 @@ def _obstacles(layout: BreakerLayout, turned_deg: float) -> tuple[Obstacle, ...]
         (screw, circle(both["contact screw"], (CONTACT_HEAD + 0.4) * k, 24)),
         ("pivot", circle(both["pivot"], 2.0 * k, 24)),
         ("spring", circle(both["post"], 1.7 * k, 24)),
-        *(("spring", circle(_point(p), 0.8 * k, 12)) for p in leaf_points(layout)[::3]),
+        *(("spring", circle(point(p), 0.8 * k, 12)) for p in leaf_points(layout)[::3]),
     ]  # fmt: skip
     obstacles = [Obstacle(part, rotate(outline, turned_deg)) for part, outline in on_plate]
     obstacles.append(Obstacle("cam", circle((0.0, 0.0), layout.lobe_top)))
@@ -170,9 +170,5 @@ def _obstacles(layout: BreakerLayout, turned_deg: float) -> tuple[Obstacle, ...]
         obstacles.append(Obstacle("clamp screw", circle(centre, CLAMP_HEAD * k, 24)))
         obstacles.append(Obstacle("", circle(centre, 4.4 * k, 24)))
     pointer = polar(0.96 * layout.plate, layout.turned(layout.pointer_deg) + turned_deg)
-    obstacles.append(Obstacle("", circle(_point(pointer), 2.6 * k, 24)))
+    obstacles.append(Obstacle("", circle(point(pointer), 2.6 * k, 24)))
     return tuple(obstacles)
-
-
-def _point(xy: Array) -> Point:
-    return float(xy[0]), float(xy[1])

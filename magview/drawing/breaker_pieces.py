@@ -20,7 +20,7 @@ from magview.drawing.breaker_end import (
     cam_outline_mm,
 )
 from magview.drawing.scene import Gradient, Hatch, Piece, Style
-from magview.drawing.shapes import Array, Point, arc, arc_slot, band, circle, polar, rotate, wrap
+from magview.drawing.shapes import Array, Point, arc, arc_slot, band, circle, polar, polar_point, rotate, wrap
 
 BAR_MM = 3.0
 """Width of the straightedge at the usual size of arm."""
@@ -67,14 +67,14 @@ def screws(layout: BreakerLayout) -> dict[str, Point]:
     return {
         "contact screw": point(layout.at(arm + 9.5 * k, -0.5 * k)),
         "lock screw": point(layout.at(arm + 5.2 * k, -3.2 * k)),
-        "pivot": point(polar(layout.arms.pivot_distance_mm, layout.pivot_bearing)),
+        "pivot": polar_point(layout.arms.pivot_distance_mm, layout.pivot_bearing),
         "post": point(layout.at(-6.0 * k, 3.0 * k)),
     }
 
 
 def clamps(layout: BreakerLayout) -> list[Point]:
     """Middles of the clamp screws."""
-    return [point(polar(layout.slot_radius, layout.turned(b))) for b in CLAMPS_DEG]
+    return [polar_point(layout.slot_radius, layout.turned(b)) for b in CLAMPS_DEG]
 
 
 def tolerance_deg(layout: BreakerLayout) -> float:

@@ -14,7 +14,7 @@ import numpy as np
 from magview.drawing.breaker_end import BreakerLayout, Pose
 from magview.drawing.breaker_pieces import screws
 from magview.drawing.scene import Carrier, Measure, Piece, Style, Term, Turn, Word
-from magview.drawing.shapes import Array, Point, polar
+from magview.drawing.shapes import Array, Point, point, polar_point
 from magview.spec.language import format_length, number, tr
 from magview.spec.units import MM_PER_INCH
 
@@ -103,10 +103,6 @@ def upright_deg(layout: BreakerLayout) -> float:
     return -math.degrees(math.atan2(x, y)) - 4.0 * layout.sense * layout.arms.sense
 
 
-def _point(xy: Array) -> Point:
-    return float(xy[0]), float(xy[1])
-
-
 def _between(start: Point, end: Point, share: float) -> Point:
     return start[0] + share * (end[0] - start[0]), start[1] + share * (end[1] - start[1])
 
@@ -125,8 +121,8 @@ def _levers(close: Closeup, inches: bool) -> tuple[Measure, ...]:
     layout, arms = close.layout, close.layout.arms
     k, contact = layout.size, arms.contact_arm_mm
     out = 7.5 * k
-    ends = [_point(close.on_arm(a, out)) for a in (0.0, contact)]
-    feet = [_point(close.on_arm(a, 1.2 * k)) for a in (0.0, contact)]
+    ends = [point(close.on_arm(a, out)) for a in (0.0, contact)]
+    feet = [point(close.on_arm(a, 1.2 * k)) for a in (0.0, contact)]
     unit = tr("in") if inches else "mm"
     long = Measure(
         "contact_arm", ends[0], ends[1], f"{_length(contact, inches, 1 + inches)} {unit}", "second_ink", contact,
@@ -140,8 +136,8 @@ def _levers(close: Closeup, inches: bool) -> tuple[Measure, ...]:
     across = np.array([along[1], -along[0]])
     if np.dot(across, layout.at(0.0, 1.0) - layout.at(0.0, 0.0)) < 0:
         across = -across
-    inner = [_point(close.of_arm(p + 4.6 * k * across)) for p in (pivot, heel)]
-    joined = [_point(close.of_arm(p)) for p in (pivot, heel)]
+    inner = [point(close.of_arm(p + 4.6 * k * across)) for p in (pivot, heel)]
+    joined = [point(close.of_arm(p)) for p in (pivot, heel)]
     short = Measure(
         "heel_arm", inner[0], inner[1], _length(arms.heel_arm_mm, inches, 1 + inches), "second_ink", arms.heel_arm_mm,
         words_at=_between(inner[0], inner[1], 0.62), witnesses=((inner[0], joined[0]), (inner[1], joined[1])),
@@ -166,7 +162,7 @@ def _heel(close: Closeup, inches: bool) -> Measure:
     off = 4.6 * layout.size
 
     def at(radius: float, beside: float) -> Point:
-        return _point(outwards * radius + aside * beside)
+        return point(outwards * radius + aside * beside)
 
     return Measure(
         "heel", at(low, off), at(tip, off), text, role, shows, close.factor, both_heads=False, width_px=2.4,
@@ -184,11 +180,11 @@ def _gap(close: Closeup, inches: bool) -> tuple[Measure, ...]:
     k, arm = layout.size, layout.arms.contact_arm_mm
     fixed, moving = (close.on_arm(arm, 0.0, parting) for parting in (True, False))
     edges = tuple(
-        (_point(close.on_arm(arm - 1.0 * k, 0.0, parting)), _point(close.on_arm(arm + 1.0 * k, 0.0, parting)))
+        (point(close.on_arm(arm - 1.0 * k, 0.0, parting)), point(close.on_arm(arm + 1.0 * k, 0.0, parting)))
         for parting in (True, False)
     )
     gap = Measure(
-        "gap", _point(fixed), _point(moving), "", "lift", now.gap_mm, close.factor, width_px=2.2, witnesses=edges,
+        "gap", point(fixed), point(moving), "", "lift", now.gap_mm, close.factor, width_px=2.2, witnesses=edges,
         witness_role="lift",
     )  # fmt: skip
     return (gap,)
@@ -228,7 +224,7 @@ def blade(close: Closeup, thick_mm: float | None, inches: bool) -> tuple[tuple[P
     bearing = bearing if abs(bearing) <= 90.0 else bearing - math.copysign(180.0, bearing)
     room = float(np.hypot(*(corners[1] - corners[0])))
     word = Word(
-        text, _point(middle), "planned", bold=True, layer="moving", bearing_deg=bearing or 1e-3,
+        text, point(middle), "planned", bold=True, layer="moving", bearing_deg=bearing or 1e-3,
         room_mm=(0.55 if goes else 0.9) * room, shorter=size,
     )  # fmt: skip
     return (piece,), (word,)
@@ -245,7 +241,7 @@ def circles(close: Closeup, opening: bool) -> tuple[Word, ...]:
         (close.base_mm, 277.0, tr("base circle"), "second_ink", 3.4),
     )
     return tuple(
-        Word(text, _point(polar(radius, side * bearing)), role, layer="moving",
+        Word(text, polar_point(radius, side * bearing), role, layer="moving",
              margin="left" if side > 0 else "right", up_em=up)
         for radius, bearing, text, role, up in (named if opening else named[1:])
     )  # fmt: skip

@@ -20,7 +20,7 @@ from magview.bench.words import drive_end_sense
 from magview.drawing.coupling_words import Told, corner_lines, foot_em, head_em, steps
 from magview.drawing.drive_end import DISC_IN_MM, DISC_OUT_MM, DRIVE_MM, HUB_MM, DrivePose, drive_pose, toothed
 from magview.drawing.scene import CornerLine, CornerWords, Group, Hatch, Options, Piece, Scene, Style, Turn, Word
-from magview.drawing.shapes import Point, arc, circle, polar
+from magview.drawing.shapes import Point, arc, circle, polar, polar_point
 from magview.physics.engine.coupling import Move
 from magview.spec.engine import Coupling
 from magview.spec.language import tr
@@ -260,7 +260,10 @@ class _Picture:
     @staticmethod
     def _teeth(free: _Free, em_mm: float, radius: float, teeth: int, role: str) -> Iterator[Word]:
         """How many teeth a ring has, with the word where there is room."""
-        whole, places = tr("{count} teeth", count=teeth), [_at(radius, b) for b in (180.0, 0.0, 150.0, 210.0, 90.0)]
+        whole, places = (
+            tr("{count} teeth", count=teeth),
+            [polar_point(radius, b) for b in (180.0, 0.0, 150.0, 210.0, 90.0)],
+        )
         for text in (whole, str(teeth)):
             wide = 0.7 * len(text) + 0.8
             if wide * em_mm > 26.0 and text is whole:
@@ -276,7 +279,7 @@ class _Picture:
         if not teeth:
             return
         step = math.copysign(pitch_deg, pitch_deg * teeth)
-        at = free.take([_at(radius, start_deg + (abs(teeth) - _back(radius)) * step)], 1.75, 1.75)
+        at = free.take([polar_point(radius, start_deg + (abs(teeth) - _back(radius)) * step)], 1.75, 1.75)
         if at is not None:
             yield _number(abs(teeth), at)
 
@@ -285,7 +288,7 @@ class _Picture:
         """The numbers on the way there, as long as there is room for all of them."""
         step, mine = math.copysign(pitch_deg, pitch_deg * teeth), []
         for tooth in range(1, abs(teeth)):
-            at = free.take([_at(radius, start_deg + (tooth - _back(radius)) * step)], 1.75, 1.75)
+            at = free.take([polar_point(radius, start_deg + (tooth - _back(radius)) * step)], 1.75, 1.75)
             if at is None:
                 return
             mine.append(_number(tooth, at))
@@ -301,7 +304,7 @@ class _Picture:
         way = math.copysign(1.0, pitch_deg * teeth)
         first = (1.0 - _back(radius)) * abs(pitch_deg)  # its number stands so far on
         nearest = max(9.0, math.degrees(1.1 * em_mm / radius), math.degrees(1.85 * em_mm / radius) - first)
-        places = [_at(radius, start_deg - way * share * nearest) for share in (1.0, 1.4, 1.9, 2.5, 3.2, 4.0)]
+        places = [polar_point(radius, start_deg - way * share * nearest) for share in (1.0, 1.4, 1.9, 2.5, 3.2, 4.0)]
         at = free.take(places, 1.8, 1.8)
         if at is not None:
             yield Word(letter, at, "panel", 1.0, True, disc="planned", layer="moving")
@@ -332,8 +335,3 @@ def sweep(radius: float, start_deg: float, end_deg: float) -> Iterator[Piece]:
     tip, base = polar(radius, end_deg), end_deg - 1.3 * short
     barbs = [polar(radius + side * 1.5, base) for side in (1.0, -1.0)]
     yield Piece("", (np.array([tip, *barbs]),), Style("planned"))
-
-
-def _at(radius: float, bearing_deg: float) -> Point:
-    x, y = polar(radius, bearing_deg).tolist()
-    return x, y

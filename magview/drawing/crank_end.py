@@ -11,7 +11,7 @@ from functools import lru_cache
 
 import numpy as np
 
-from magview.drawing.shapes import Array, Point, Shape, circle, polar, wrap
+from magview.drawing.shapes import Array, Point, Shape, circle, polar, polar_point, wrap
 from magview.physics.engine.crank import piston_drop_mm, strokes
 from magview.spec.engine import Engine
 
@@ -102,7 +102,7 @@ def crank_end(engine: Engine) -> CrankEnd:
         bearing = _TDC_BEARING + sense * reading
         inner = disc * (0.9 if reading % 30 == 0 else 0.95)
         (longer if reading % 30 == 0 else ticks).append(np.array([polar(inner, bearing), polar(disc, bearing)]))
-    web = wrap([((0.0, 0.0), 0.34 * half), (_at(polar(half, _TDC_BEARING)), 0.26 * half)])
+    web = wrap([((0.0, 0.0), 0.34 * half), (polar_point(half, _TDC_BEARING), 0.26 * half)])
     # The rod lies along +x from its big end at the origin and is turned about the crank pin.
     shank = wrap([((0.0, 0.0), 0.17 * half), ((rod, 0.0), 0.12 * half)])
     piston = np.array([(-skirt, -bore), (crown, -bore), (crown, bore), (-skirt, bore)])
@@ -127,7 +127,3 @@ def crank_end(engine: Engine) -> CrankEnd:
         disc_mm=disc,
         true_rod=link is None or link.master_cylinder == 1 or link.knuckle_radius_mm == 0.0,
     )
-
-
-def _at(xy: Array) -> Point:
-    return float(xy[0]), float(xy[1])

@@ -17,7 +17,7 @@ from magview.bench.state import BenchState
 from magview.bench.words import breaker_end_sense
 from magview.curves.why_here import core_flux
 from magview.drawing.scene import CornerLine, CornerWords, Group, Hatch, Options, Piece, Scene, Style, Turn, Word
-from magview.drawing.shapes import Array, Point, arc, band, circle, polar
+from magview.drawing.shapes import Array, Point, arc, band, box, circle, polar
 from magview.spec.language import tr
 
 BOX, BARE_BOX = (-42.0, -24.0, 62.0, 63.0), (-42.0, -24.0, 42.0, 63.0)
@@ -95,9 +95,9 @@ def _iron(poles: int) -> tuple[Piece, ...]:
         middle = side * 180.0 / poles
         pieces.append(Piece("pole shoe", (legs(poles, side),), core))
         pieces.append(Piece("pole shoe", (band(*_SHOE, middle - half, middle + half),), core))
-    pieces.append(Piece("core", (_box(-38, 38, 46, 56),), Style("core", "core_line", hatch=Hatch((90.0,), 2.0))))
+    pieces.append(Piece("core", (box(-38, 38, 46, 56),), Style("core", "core_line", hatch=Hatch((90.0,), 2.0))))
     winding = Style("coil", "coil_line", hatch=Hatch((0.0,), 2.2))
-    pieces.append(Piece("coil", (_box(-21, 21, 41, 61),), winding))
+    pieces.append(Piece("coil", (box(-21, 21, 41, 61),), winding))
     return tuple(pieces)
 
 
@@ -215,7 +215,3 @@ def _description(flux: float, options: Options) -> str:
     if not options.numbers:
         return tr("Rotor, pole shoes, core and coil, cut, seen from the breaker end.")
     return tr("Rotor, pole shoes, core and coil, cut, seen from the breaker end: {flux}.", flux=flux_words(flux))
-
-
-def _box(x0: float, x1: float, y0: float, y1: float) -> Array:
-    return np.array([(x0, y0), (x1, y0), (x1, y1), (x0, y1)], dtype=float)

@@ -20,7 +20,7 @@ from magview.drawing.scene import (
     Piece,
     Style,
 )
-from magview.drawing.shapes import Array
+from magview.drawing.shapes import Array, box
 from magview.spec.language import marked
 
 BOX = (-106.0, -42.0, 92.0, 58.0)
@@ -91,11 +91,6 @@ def at_no_1(angles: Angles) -> bool:
 def two_shafts(state: BenchState) -> bool:
     """Whether the cam is not on the rotor's shaft but on the distributor's."""
     return abs(state.magneto.cam.turns_per_rotor_turn - 1.0) > 1e-6
-
-
-def box(x0: float, x1: float, y0: float, y1: float) -> Array:
-    """A rectangle's corners [mm]."""
-    return np.array([(x0, y0), (x1, y0), (x1, y1), (x0, y1)])
 
 
 def drum(part: str, x: tuple[float, float], radius: float, role: str, middle: float = 0.0) -> tuple[Piece, Piece]:

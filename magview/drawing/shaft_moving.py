@@ -33,7 +33,6 @@ from magview.drawing.shaft_layout import (
     ROTOR_RADIUS,
     Angles,
     at_no_1,
-    box,
     drum,
     finger_teeth,
     lit,
@@ -41,6 +40,7 @@ from magview.drawing.shaft_layout import (
     near_heights,
     rotor_turns_per_crank_turn,
 )
+from magview.drawing.shapes import box
 from magview.spec.language import tr
 
 _TOOTH_MM = 4.0

@@ -42,11 +42,11 @@ from magview.drawing.shaft_layout import (
     Angles,
     angles_of,
     at_no_1,
-    box,
     drum,
     two_shafts,
 )
 from magview.drawing.shaft_moving import Moving
+from magview.drawing.shapes import box
 from magview.spec.language import tr
 
 

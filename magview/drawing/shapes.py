@@ -39,6 +39,21 @@ def polar(radius: ArrayLike, bearing_deg: ArrayLike) -> Array:
     return np.stack(np.broadcast_arrays(radius * np.sin(b), radius * np.cos(b)), axis=-1)
 
 
+def point(xy: Array) -> Point:
+    """One place [mm] as a pair of plain numbers."""
+    return float(xy[0]), float(xy[1])
+
+
+def polar_point(radius: float, bearing_deg: float) -> Point:
+    """One place at a radius [mm] and bearing [deg clockwise from the top]."""
+    return point(polar(float(radius), float(bearing_deg)))
+
+
+def box(x0: float, x1: float, y0: float, y1: float) -> Array:
+    """A rectangle's corners (4, 2) [mm]."""
+    return np.array([(x0, y0), (x1, y0), (x1, y1), (x0, y1)], dtype=float)
+
+
 def rotate(points: Array, bearing_deg: float, about: Point = (0.0, 0.0)) -> Array:
     """Points [mm], shape (…, 2), turned clockwise by an angle [deg] about a point [mm]."""
     b = np.radians(bearing_deg)
@@ -115,7 +130,4 @@ def _turn(a: list[float], b: list[float], c: list[float]) -> float:
 def cross_slot(centre: Point, radius: float, half_width: float) -> Array:
     """The slot across a screw's head, along bearing 0: a closed rectangle (4, 2) [mm]."""
     x, y = centre
-    return np.array([
-        (x - half_width, y - radius), (x + half_width, y - radius),
-        (x + half_width, y + radius), (x - half_width, y + radius),
-    ])  # fmt: skip
+    return box(x - half_width, x + half_width, y - radius, y + radius)
