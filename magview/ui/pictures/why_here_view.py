@@ -7,7 +7,7 @@ long as the energy.
 from __future__ import annotations
 
 import math
-from collections.abc import Callable
+from typing import TypeVar
 
 import numpy as np
 from PySide6.QtCore import QLineF, QPointF, QRectF, QSize, Qt
@@ -47,8 +47,8 @@ _FULL_SPARK_SHARE = 2.4
 
 _ZIGZAGS = 9
 
-Place = Callable[[float], float]
-"""Where a value stands [px]."""
+Value = TypeVar("Value", float, Array)
+"""One value or all of a curve's: a curve has well over a thousand, drawn anew at each step of a drag."""
 
 
 class WhyHereView(QWidget):
@@ -128,8 +128,8 @@ class WhyHereView(QWidget):
         top = area.top() + sum(share for *_, share in _LANES[:index]) * area.height()
         return QRectF(area.left(), top + 3.0, area.width(), _LANES[index][3] * area.height() - 6.0)
 
-    def x_of(self, angle_deg: float) -> float:
-        """Where an angle from the neutral stands."""
+    def x_of(self, angle_deg: Value) -> Value:
+        """Where an angle from the neutral stands, or where many do."""
         area, strip = self.plot_area(), self.strip
         assert strip is not None
         low, high = float(strip.rotor_deg[0]), float(strip.rotor_deg[-1])
@@ -145,18 +145,18 @@ class WhyHereView(QWidget):
     def _top_mj(self, strip: WhyHere) -> float:
         return max(1.18 * float(strip.energy_mj.max()), 1.2 * (strip.needed_mj or 0.0)) or 1.0
 
-    def flux_y(self, share: float) -> float:
+    def flux_y(self, share: Value) -> Value:
         """Where a share of the greatest flux stands."""
         lane = self.lane(0)
         return lane.bottom() - (share / 1.02 + 1.0) / 2.0 * lane.height()
 
-    def current_y(self, current_a: float) -> float:
+    def current_y(self, current_a: Value) -> Value:
         """Where a current stands."""
         lane, strip = self.lane(1), self.strip
         assert strip is not None
         return lane.bottom() - current_a / (1.12 * float(strip.current_a.max()) or 1.0) * lane.height()
 
-    def energy_y(self, energy_mj: float) -> float:
+    def energy_y(self, energy_mj: Value) -> Value:
         """Where an energy stands."""
         lane, strip = self.lane(2), self.strip
         assert strip is not None
@@ -226,12 +226,12 @@ class WhyHereView(QWidget):
         for start, end in strip.closed_spans_deg:
             painter.drawRect(QRectF(QPointF(self.x_of(start), area.top()), QPointF(self.x_of(end), area.bottom())))
         self._paint_places(painter, strip, area)
-        angles = [self.x_of(a) for a in strip.rotor_deg.tolist()]
-        self._paint_curve(painter, angles, strip.magnet_flux, self.flux_y, self._pen("flux", 1.2, (4.0, 3.0)))
-        self._paint_curve(painter, angles, strip.flux, self.flux_y, self._pen("flux", 2.0))
-        self._paint_filled(painter, angles, strip.current_a, self.current_y, "opening", self.lane(1).bottom())
-        breaks = [self.x_of(a) for a in strip.break_deg.tolist()]
-        self._paint_filled(painter, breaks, strip.energy_mj, self.energy_y, "lift", self.lane(2).bottom())
+        angles = self.x_of(strip.rotor_deg)
+        self._paint_curve(painter, angles, self.flux_y(strip.magnet_flux), self._pen("flux", 1.2, (4.0, 3.0)))
+        self._paint_curve(painter, angles, self.flux_y(strip.flux), self._pen("flux", 2.0))
+        self._paint_filled(painter, angles, self.current_y(strip.current_a), "opening", self.lane(1).bottom())
+        breaks = self.x_of(strip.break_deg)
+        self._paint_filled(painter, breaks, self.energy_y(strip.energy_mj), "lift", self.lane(2).bottom())
         if strip.needed_mj is not None:
             y = self.energy_y(strip.needed_mj)
             painter.setPen(self._pen("bad", 1.3, (6.0, 3.0)))
@@ -299,27 +299,18 @@ class WhyHereView(QWidget):
                 box = QRectF(em, lane.center().y(), area.left() - 1.6 * em, lane.height() / 2)
                 self._write(painter, box, tr(hint), "second_ink", Qt.AlignmentFlag.AlignLeft, small=True)
 
-    def _paint_curve(
-        self, painter: QPainter, xs: list[float], values: Array, y_of: Callable[[float], float], pen: QPen
-    ) -> None:
+    @staticmethod
+    def _paint_curve(painter: QPainter, xs: Array, ys: Array, pen: QPen) -> None:
         painter.setPen(pen)
         painter.setBrush(Qt.BrushStyle.NoBrush)
-        painter.drawPolyline(QPolygonF([QPointF(x, y_of(v)) for x, v in zip(xs, values.tolist(), strict=True)]))
+        painter.drawPolyline(QPolygonF(_points(xs, ys)))
 
-    def _paint_filled(
-        self,
-        painter: QPainter,
-        xs: list[float],
-        values: Array,
-        y_of: Callable[[float], float],
-        role: str,
-        base: float,
-    ) -> None:
-        points = [QPointF(x, y_of(v)) for x, v in zip(xs, values.tolist(), strict=True)]
+    def _paint_filled(self, painter: QPainter, xs: Array, ys: Array, role: str, base: float) -> None:
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(QBrush(self._colour(f"{role}_fill", 0.5)))
-        painter.drawPolygon(QPolygonF([QPointF(xs[0], base), *points, QPointF(xs[-1], base)]))
-        self._paint_curve(painter, xs, values, y_of, self._pen(role, 2.0))
+        ends = QPointF(float(xs[0]), base), QPointF(float(xs[-1]), base)
+        painter.drawPolygon(QPolygonF([ends[0], *_points(xs, ys), ends[1]]))
+        self._paint_curve(painter, xs, ys, self._pen(role, 2.0))
 
     def _paint_cursor(self, painter: QPainter, strip: WhyHere) -> None:
         area, em = self.plot_area(), self._em
@@ -409,3 +400,7 @@ class WhyHereView(QWidget):
             super().keyPressEvent(event)
             return
         self.model.send(TurnRotor(self.model.state.rotor_deg + way * step_factor(event.modifiers())))
+
+
+def _points(xs: Array, ys: Array) -> list[QPointF]:
+    return [QPointF(x, y) for x, y in zip(xs.tolist(), ys.tolist(), strict=True)]
