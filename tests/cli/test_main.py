@@ -16,17 +16,8 @@ from magview.bench.advised import advised, advised_words
 from magview.bench.apply import apply
 from magview.bench.placing import new_bench
 from magview.bench.state import readings
-from magview.cli.main import main
 from magview.spec.library import find_engine, find_magneto
-
-
-def run(capsys, *argv: str) -> tuple[int, str, str]:
-    try:
-        code = main(list(argv))
-    except SystemExit as stop:
-        code = int(stop.code or 0)
-    out = capsys.readouterr()
-    return code, out.out, out.err
+from tests.cli.told import run
 
 
 def test_readings_as_json_has_the_contracts_names_and_full_precision(capsys):

@@ -10,20 +10,11 @@ from pathlib import Path
 
 import pytest
 
-from magview.cli.main import main
 from magview.job.readings import csv_text
 from magview.job.sheet import change_in
 from magview.spec.files import write_model
+from tests.cli.told import run
 from tests.job.sheets import demo, html_text, of_magneto
-
-
-def run(capsys, *argv: str) -> tuple[int, str, str]:
-    try:
-        code = main(list(argv))
-    except SystemExit as stop:
-        code = int(stop.code or 0)
-    out = capsys.readouterr()
-    return code, out.out, out.err
 
 
 def test_a_finished_job_in_limits_is_exit_0_and_says_its_stages_and_cautions(capsys):

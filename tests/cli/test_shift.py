@@ -12,7 +12,7 @@ import pytest
 
 from magview.physics.engine.coupling import synchronise
 from magview.spec.library import find_installation, resources
-from tests.cli.test_main import run
+from tests.cli.told import run
 
 TYPED = ["--magneto-teeth", "17", "--drive-teeth", "18", "--rotor-turns-per-crank-turn", "1"]
 STEP = 360 / 306
