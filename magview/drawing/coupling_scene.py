@@ -35,6 +35,8 @@ _BARS = {
 """From where to where the paint of each part goes [mm], …"""
 _BAR_MM = 2.0
 """… and the room it takes across [mm]."""
+_RING_MM = 9.0
+"""Between the teeth on either side of the disc [mm]."""
 
 ALONG_A, ALONG_B = (DISC_OUT_MM + DISC_IN_MM) / 2 + 0.2, DISC_IN_MM - 5.2
 """Radii on which the teeth of each step are counted [mm]."""
@@ -241,7 +243,9 @@ class _Picture:
             (DISC_IN_MM - 7.0, tr("magneto flange"), "hub_line"),
         ):  # fmt: skip
             wide = 0.6 * len(text)
-            places = [(0.0, -radius), (0.0, radius), (-radius, 0.0), (radius, 0.0)]
+            places = [(0.0, -radius), (0.0, radius)]
+            if wide * em_mm < _RING_MM:  # beside the middle a word lies across the ring
+                places += [(-radius, 0.0), (radius, 0.0)]
             at = free.take(places, wide, 1.2) if wide * em_mm < 30.0 else None
             if at is not None:
                 yield Word(text, at, role, 0.92, layer="moving", room_mm=30.0)
