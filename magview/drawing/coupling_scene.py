@@ -259,7 +259,7 @@ class _Picture:
             inner, outer = _BARS[part]
             along, across = abs(math.sin(math.radians(bearing))), abs(math.cos(math.radians(bearing)))
             long = outer - inner
-            yield _at((inner + outer) / 2, bearing), long * along + _BAR_MM, long * across + _BAR_MM
+            yield polar_point((inner + outer) / 2, bearing), long * along + _BAR_MM, long * across + _BAR_MM
 
     @staticmethod
     def _teeth(free: _Free, em_mm: float, radius: float, teeth: int, role: str) -> Iterator[Word]:
