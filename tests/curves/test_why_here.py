@@ -60,10 +60,8 @@ def test_the_current_ends_and_the_flux_falls_to_the_magnets_where_the_contacts_p
 
 @pytest.mark.parametrize("name", COILS)
 def test_flux_never_exceeds_its_greatest_over_a_turn(name):
-    for rotor in np.linspace(-360.0, 360.0, 49):
-        flux, magnet = core_flux(bench(name, float(rotor)))
-        assert abs(flux) <= 1.0 + 1e-6
-        assert abs(magnet) <= 1.0 + 1e-6
+    sizes = [np.abs(core_flux(bench(name, float(rotor)))) for rotor in np.linspace(-360.0, 360.0, 145)]
+    assert 0.95 < max(size.max() for size in sizes) <= 1.0 + 1e-6
 
 
 def test_without_electrical_values_there_is_no_strip_and_a_plain_flux():

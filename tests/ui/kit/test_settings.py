@@ -42,3 +42,4 @@ def test_where_nothing_can_be_kept_it_is_asked_for_again(tmp_path):
     QSettings.setPath(QSettings.Format.IniFormat, QSettings.Scope.UserScope, str(tmp_path / "file"))
     keep("pupil", "Ada")
     assert (tmp_path / "file").is_file()
+    assert kept_text("pupil") == ""

@@ -8,12 +8,14 @@ from itertools import pairwise
 import numpy as np
 import pytest
 from PySide6.QtCore import QPoint, Qt
+from PySide6.QtGui import QColor
 
 from magview.bench.placing import new_bench
 from magview.spec.library import find_installation, find_magneto
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.look import Look
 from magview.ui.kit.theme import LIGHT, THEMES
+from magview.ui.pictures.scene_colours import scene_colours
 from magview.ui.pictures.why_here_view import WhyHereView
 
 
@@ -69,6 +71,28 @@ def test_curves_stand_at_their_values(strip):
         drawn = np.array([y_of(v) for v in values.tolist()])
         assert drawn.min() >= lane.top() - 1e-6
         assert drawn.max() <= lane.bottom() + 1e-6
+        upwards = (drawn - y_of(0.0)) / -lane.height()
+        assert upwards == pytest.approx(values * (y_of(0.0) - y_of(1.0)) / lane.height(), abs=1e-9)
+        assert upwards.max() > 0.4, "it fills its lane"
+
+
+def test_the_curves_are_painted_where_their_values_stand(strip):
+    view = strip()
+    picture, colours = view.grab().toImage(), scene_colours(LIGHT)
+    for y_of, values, role in (
+        (view.flux_y, view.strip.flux, "flux"),
+        (view.current_y, view.strip.current_a, "opening"),
+    ):
+        wanted = QColor(colours[role])
+        for share in (0.1, 0.25, 0.9):
+            at = int(share * len(values))
+            x, y = view.x_of(float(view.strip.rotor_deg[at])), y_of(float(values[at]))
+            near = [picture.pixelColor(round(x), round(y) + step) for step in (-1, 0, 1)]
+            assert any(_unlike(colour, wanted) < 60 for colour in near), f"{role} at {share}"
+
+
+def _unlike(one: QColor, other: QColor) -> int:
+    return sum(abs(a - b) for a, b in zip(one.getRgb()[:3], other.getRgb()[:3], strict=True))
 
 
 def test_the_spark_is_as_long_as_its_energy(strip):
