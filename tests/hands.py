@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+
 from PySide6.QtCore import QEvent, QEventLoop, QPoint, QPointF, Qt, QTimer
 from PySide6.QtGui import QMouseEvent
 from PySide6.QtTest import QTest
@@ -21,6 +23,12 @@ def send_mouse(
     port = view.viewport()
     event = QMouseEvent(kind, where, QPointF(port.mapToGlobal(where.toPoint())), button, held, modifiers)
     QApplication.sendEvent(port, event)
+
+
+def on_picture(view, radius: float, bearing: float) -> QPointF:
+    """The pixel at a radius [mm] and bearing [deg clockwise from the top] of a picture."""
+    b = math.radians(bearing)
+    return view.pixel(radius * math.sin(b), radius * math.cos(b))
 
 
 def what_is_due(turns: int = 1) -> None:

@@ -14,7 +14,7 @@ from magview.bench.state import readings
 from magview.drawing.contacts_closeup import FACTOR
 from magview.physics.cam.setting import internal_timing
 from magview.spec.library import shipped_names
-from tests.hands import send_mouse
+from tests.hands import on_picture, send_mouse
 
 
 def drag(view, start: QPointF, end: QPointF, steps: int = 12) -> None:
@@ -25,17 +25,12 @@ def drag(view, start: QPointF, end: QPointF, steps: int = 12) -> None:
     send_mouse(view, QEvent.Type.MouseButtonRelease, end)
 
 
-def on_screen(view, radius: float, bearing: float) -> QPointF:
-    b = math.radians(bearing)
-    return view.pixel(radius * math.sin(b), radius * math.cos(b))
-
-
 def test_dragging_the_rotor_turns_it_by_the_pointers_angle(open_window):
     window = open_window("seven-radial")
     view, radius = window.breaker, window.breaker.drawing.rim_mm * 1.065
     before = window.model.state.rotor_deg
     # This magneto turns clockwise seen from the breaker end; its first pole stands at bearing 11°.
-    drag(view, on_screen(view, radius, 11.0), on_screen(view, radius, 31.0))
+    drag(view, on_picture(view, radius, 11.0), on_picture(view, radius, 31.0))
     assert window.model.state.rotor_deg - before == pytest.approx(20.0, abs=0.01)
 
 
@@ -44,7 +39,7 @@ def test_dragging_against_the_pictures_mirror(open_window):
     window = open_window("nine-radial")
     view, radius = window.breaker, window.breaker.drawing.rim_mm * 1.065
     before = window.model.state.rotor_deg
-    drag(view, on_screen(view, radius, -8.0), on_screen(view, radius, 12.0))
+    drag(view, on_picture(view, radius, -8.0), on_picture(view, radius, 12.0))
     assert window.model.state.rotor_deg - before == pytest.approx(-20.0, abs=0.01)
 
 
@@ -52,7 +47,7 @@ def test_dragging_the_cam_keeps_the_drag_point_under_the_pointer(open_window):
     """On the distributor shaft the cam turns 4/9 as fast as the rotor: 10° of cam are 22.5° of rotor."""
     window = open_window("nine-radial")
     view, before = window.breaker, window.model.state.rotor_deg
-    drag(view, on_screen(view, 15.0, 200.0), on_screen(view, 15.0, 180.0))
+    drag(view, on_picture(view, 15.0, 200.0), on_picture(view, 15.0, 180.0))
     assert window.model.state.rotor_deg - before == pytest.approx(20.0 * 9 / 4, abs=0.3)
 
 
@@ -65,12 +60,12 @@ def test_dragging_the_plate_stops_at_its_slot_and_comes_back_with_the_pointer(op
     sense = 1 if magneto.rotation == "anticlockwise" else -1
     start = bearing + sense * 200.0  # bare plate
     port = view.viewport()
-    QTest.mousePress(port, Qt.MouseButton.LeftButton, pos=on_screen(view, radius, start).toPoint())
+    QTest.mousePress(port, Qt.MouseButton.LeftButton, pos=on_picture(view, radius, start).toPoint())
     for d in range(0, 41, 2):
-        QTest.mouseMove(port, on_screen(view, radius, start + sense * d).toPoint())
+        QTest.mouseMove(port, on_picture(view, radius, start + sense * d).toPoint())
     assert window.model.state.backplate_deg == magneto.backplate.range_deg[1]
     for d in range(40, -1, -2):
-        QTest.mouseMove(port, on_screen(view, radius, start + sense * d).toPoint())
+        QTest.mouseMove(port, on_picture(view, radius, start + sense * d).toPoint())
     QTest.mouseRelease(port, Qt.MouseButton.LeftButton)
     assert window.model.state.backplate_deg == pytest.approx(magneto.designed_setting.backplate_deg, abs=0.5)
 

@@ -28,20 +28,16 @@ from magview.ui.kit.theme import THEMES
 from magview.ui.pictures.drive_view import DriveView
 from magview.ui.pictures.scene_painter import ScenePainter
 from magview.ui.pictures.scene_words import SceneWords
+from tests.hands import on_picture
 from tests.magnetos import on_the_published_coupling
-
-
-def at(view, radius: float, bearing: float) -> QPointF:
-    b = math.radians(bearing)
-    return view.pixel(radius * math.sin(b), radius * math.cos(b))
 
 
 def drag_round(view, radius: float, start: float, turn: float) -> None:
     port = view.viewport()
-    QTest.mousePress(port, Qt.MouseButton.LeftButton, pos=at(view, radius, start).toPoint())
+    QTest.mousePress(port, Qt.MouseButton.LeftButton, pos=on_picture(view, radius, start).toPoint())
     for i in range(1, 25):
-        QTest.mouseMove(port, at(view, radius, start + turn * i / 24).toPoint())
-    QTest.mouseRelease(port, Qt.MouseButton.LeftButton, pos=at(view, radius, start + turn).toPoint())
+        QTest.mouseMove(port, on_picture(view, radius, start + turn * i / 24).toPoint())
+    QTest.mouseRelease(port, Qt.MouseButton.LeftButton, pos=on_picture(view, radius, start + turn).toPoint())
 
 
 @pytest.mark.parametrize("name", ["seven-radial-left", "nine-radial-left"])
@@ -290,7 +286,7 @@ def test_the_view_can_be_turned_round_and_says_so(drive_view, by):
     seen = {True: "turns clockwise", False: "turns anticlockwise"}
     assert "drive end" in lines_of(view.picture)
     assert seen[sense > 0] in lines_of(view.picture)
-    before = at(view, 27.0, 90.0)
+    before = on_picture(view, 27.0, 90.0)
     if by == "key":
         view.setFocus()
         QTest.keyClick(view, Qt.Key.Key_E)
@@ -300,7 +296,7 @@ def test_the_view_can_be_turned_round_and_says_so(drive_view, by):
     assert "engine side" in lines_of(view.picture)
     assert seen[sense < 0] in lines_of(view.picture)
     assert "as one stands at the engine" in view.accessibleDescription()
-    assert at(view, 27.0, 90.0).x() + before.x() == pytest.approx(view.viewport().width(), abs=2.0)
+    assert on_picture(view, 27.0, 90.0).x() + before.x() == pytest.approx(view.viewport().width(), abs=2.0)
     # The disc follows the pointer there too: a tooth on with rotation is one back as one sees it.
     drag_round(view, 27.0, 100.0, sense * 360 / model.state.engaged.installation.coupling.drive_teeth * 1.1)
     assert model.state.engaged.mounting.disc_teeth == 1
@@ -346,7 +342,7 @@ def test_the_lens_is_held_with_a_key_and_not_where_numbers_are_hidden(drive_view
 def test_a_part_pointed_at_is_named_and_lit_up(drive_view):
     view, _ = drive_view()
     for radius, part in ((40.0, "drive flange"), (27.0, "disc"), (12.0, "magneto flange")):
-        QTest.mouseMove(view.viewport(), at(view, radius, 250.0).toPoint())
+        QTest.mouseMove(view.viewport(), on_picture(view, radius, 250.0).toPoint())
         assert view.viewport().toolTip() == part == view.picture.lit
         assert view.viewport().cursor().shape() == Qt.CursorShape.OpenHandCursor
     QTest.mouseMove(view.viewport(), QPointF(4.0, 396.0).toPoint())

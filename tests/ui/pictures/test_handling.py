@@ -30,23 +30,18 @@ from magview.spec.library import find_installation
 from magview.ui.kit.panes import first_size
 from magview.ui.pictures.export import scale_bar
 from tests.counts import sampled
-from tests.hands import send_mouse
+from tests.hands import on_picture, send_mouse
 from tests.magnetos import on_the_published_coupling
 from tests.windows import workbench
 
 
-def at(view, radius: float, bearing: float) -> QPointF:
-    b = math.radians(bearing)
-    return view.pixel(radius * math.sin(b), radius * math.cos(b))
-
-
 def drag_rotor(view, start: float, end: float, modifiers=Qt.KeyboardModifier.NoModifier, release=True) -> None:
     radius = view.drawing.rim_mm * 1.065
-    send_mouse(view, QEvent.Type.MouseButtonPress, at(view, radius, start), modifiers)
+    send_mouse(view, QEvent.Type.MouseButtonPress, on_picture(view, radius, start), modifiers)
     for i in range(1, 11):
-        send_mouse(view, QEvent.Type.MouseMove, at(view, radius, start + (end - start) * i / 10), modifiers)
+        send_mouse(view, QEvent.Type.MouseMove, on_picture(view, radius, start + (end - start) * i / 10), modifiers)
     if release:
-        send_mouse(view, QEvent.Type.MouseButtonRelease, at(view, radius, end), modifiers)
+        send_mouse(view, QEvent.Type.MouseButtonRelease, on_picture(view, radius, end), modifiers)
 
 
 def in_corners(view) -> list[str]:
@@ -78,7 +73,7 @@ def test_the_drag_point_stays_under_the_pointer(open_window):
     scene = view.scene_of_parts
     held = view.viewportTransform().map(scene.to_scene("rotor", (0.0, radius)))
     # The rotor's mark stood at 11° when it was gripped at 15°: it must still be 4° behind the pointer.
-    expected = at(view, radius, 73.0)
+    expected = on_picture(view, radius, 73.0)
     assert math.hypot(held.x() - expected.x(), held.y() - expected.y()) < 0.5
     send_mouse(view, QEvent.Type.MouseButtonRelease, expected)
 
@@ -91,7 +86,7 @@ def test_seen_from_the_other_end_the_drag_still_follows_the_pointer(open_window)
     drag_rotor(window.breaker, 10.0, 40.0)
     assert window.model.state.rotor_deg - before == pytest.approx(30.0, abs=0.9)
     # In the mirrored picture the drag went anticlockwise: to the left of the top.
-    assert at(window.breaker, 30.0, 40.0).x() < at(window.breaker, 30.0, 10.0).x()
+    assert on_picture(window.breaker, 30.0, 40.0).x() < on_picture(window.breaker, 30.0, 10.0).x()
 
 
 def test_a_tight_lock_screw_is_explained_and_nothing_moves(open_window):
@@ -163,7 +158,7 @@ def test_while_it_is_dragged_the_magnet_waits(open_window):
     held = window.model.state.rotor_deg
     window.model.tick(0.05)
     assert window.model.state.rotor_deg == held
-    send_mouse(window.breaker, QEvent.Type.MouseButtonRelease, at(window.breaker, 40.0, 30.0))
+    send_mouse(window.breaker, QEvent.Type.MouseButtonRelease, on_picture(window.breaker, 40.0, 30.0))
     window.model.tick(0.05)
     assert window.model.state.rotor_deg != held
     window.model.send(HoldRotor())
@@ -225,7 +220,7 @@ def test_double_click_puts_a_part_back(open_window):
     window.model.send(TurnScrew(20.0))
     window.model.send(TurnRotor(50.0))
     screw = view.viewportTransform().map(view.scene_of_parts.to_scene("screw", view.drawing.origins["screw"]))
-    for where in (screw, at(view, 20.0, 140.0), at(view, view.drawing.rim_mm * 1.065, 45.0)):
+    for where in (screw, on_picture(view, 20.0, 140.0), on_picture(view, view.drawing.rim_mm * 1.065, 45.0)):
         QTest.mouseDClick(view.viewport(), Qt.MouseButton.LeftButton, pos=where.toPoint())
     state = window.model.state
     assert (state.screw_deg, state.backplate_deg, state.rotor_deg) == (0.0, 0.0, 11.0)
@@ -294,7 +289,7 @@ def test_the_lens_is_held_by_a_key_and_makes_hands_ten_times_finer(open_window):
     view.setFocus()
     plain = view.grab().toImage()
     QTest.keyPress(view, Qt.Key.Key_L)
-    view.hold_lens(at(view, 25.0, 140.0))
+    view.hold_lens(on_picture(view, 25.0, 140.0))
     assert view.grab().toImage() != plain
     before = model.state.rotor_deg
     drag_rotor(view, 15.0, 35.0)
