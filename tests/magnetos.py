@@ -68,6 +68,19 @@ def build(**changes: Any) -> Magneto:
     return validate(Magneto, plain(**changes), "test")
 
 
+def law_profile(m: Mechanism) -> dict[str, Any]:
+    """The profile of a mechanism's cam, as a file gives it."""
+    return {
+        "kind": "law",
+        "base_radius_mm": m.base,
+        "lift_mm": m.lift,
+        "rise_deg": m.rise,
+        "dwell_deg": m.dwell,
+        "fall_deg": m.fall,
+        "law": m.law,
+    }
+
+
 def from_mechanism(m: Mechanism) -> Magneto:
     """The magneto file of a mechanism; its cam turns with the rotor."""
     gap = 0.4 * m.contact_arm * float(np.diff(m.arm_angle_rad(m.base + m.heel + np.array([0.0, m.lift])))[0])
@@ -75,15 +88,7 @@ def from_mechanism(m: Mechanism) -> Magneto:
         cam={
             "turns_per_rotor_turn": 1.0,
             "lobe_peaks_deg": m.peaks,
-            "profile": {
-                "kind": "law",
-                "base_radius_mm": m.base,
-                "lift_mm": m.lift,
-                "rise_deg": m.rise,
-                "dwell_deg": m.dwell,
-                "fall_deg": m.fall,
-                "law": m.law,
-            },
+            "profile": law_profile(m),
         },
         breaker={
             "pivot": "behind" if m.side > 0 else "ahead",

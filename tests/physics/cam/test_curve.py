@@ -10,7 +10,7 @@ from magview.physics.cam.curve import RisingCubic
 from magview.spec.breaker import Breaker
 from magview.spec.cam import MeasuredProfile
 from tests.counts import examples
-from tests.magnetos import build, plain
+from tests.magnetos import build, law_profile, plain
 from tests.reference import Mechanism
 
 steps = st.floats(1e-4, 10.0)
@@ -152,18 +152,6 @@ def test_a_law_cam_traced_with_a_gauge_behaves_as_the_law_cam():
     cam_deg = np.linspace(-before, after, 500)
     # Shape-preserving slopes are of second order: 1° steps of a 30° rise leave at most (1/30)²/8 of 0.6 mm.
     np.testing.assert_allclose(traced.lift_mm(cam_deg), law.lift_mm(cam_deg), atol=1e-4)
-
-
-def law_profile(m: Mechanism) -> dict:
-    return {
-        "kind": "law",
-        "base_radius_mm": m.base,
-        "lift_mm": m.lift,
-        "rise_deg": m.rise,
-        "dwell_deg": m.dwell,
-        "fall_deg": m.fall,
-        "law": m.law,
-    }
 
 
 @settings(max_examples=examples(150))
