@@ -39,15 +39,28 @@ class _OwnUndo(QObject):
         """Let the window have the key while nothing is being typed."""
         if event.type() == QEvent.Type.ShortcutOverride and isinstance(event, QKeyEvent):
             keys = QKeySequence.StandardKey
-            modified = (
-                watched.isModified()
-                if isinstance(watched, QLineEdit)
-                else isinstance(watched, QPlainTextEdit) and watched.document().isModified()
-            )
+            modified = isinstance(watched, LineEdit | TextEdit) and watched.isModified()
             if not modified and (event.matches(keys.Undo) or event.matches(keys.Redo)):
                 event.ignore()
                 return True
         return False
+
+
+def _tell(field: LineEdit | TextEdit, parse: Callable[[str], Any], shown: str) -> bool:
+    """Tell the value that was typed, or why it is none.
+
+    False where it was typed back to what was shown: a rounding is not written back.
+    """
+    if field.text().strip() == shown.strip():
+        field.setModified(False)
+        return False
+    try:
+        value = parse(field.text())
+    except ValueError as error:
+        field.wrong.emit(str(error))
+    else:
+        field.entered.emit(value)
+    return True
 
 
 class LineEdit(QLineEdit):
@@ -100,20 +113,8 @@ class LineEdit(QLineEdit):
 
     def finish(self) -> None:
         """Tell what was typed, if anything was."""
-        if not self.isModified():
-            return
-        if (
-            self.text().strip() == self._words(self._value).strip()
-        ):  # typed back to what it was: a rounding is not written back
-            self.setModified(False)
+        if self.isModified() and not _tell(self, self._parse, self._words(self._value)):
             self.typing.emit(self._value)
-            return
-        try:
-            value = self._parse(self.text())
-        except ValueError as error:
-            self.wrong.emit(str(error))
-            return
-        self.entered.emit(value)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Escape puts back what was there."""
@@ -182,32 +183,35 @@ class TextEdit(QPlainTextEdit):
         # A frame in the text's colour: the style's own is lost on a dark window.
         self.setFrameStyle(QFrame.Shape.Box | QFrame.Shadow.Plain)
 
+    def text(self) -> str:
+        """What the field holds, as of a line."""
+        return self.toPlainText()
+
+    def isModified(self) -> bool:
+        """Whether something was typed, as of a line."""
+        return self.document().isModified()
+
+    def setModified(self, modified: bool) -> None:
+        """Count what the field holds as typed or as shown, as of a line."""
+        self.document().setModified(modified)
+
     def show_value(self, value: Any) -> None:
         """Show a value; what is being typed is not wiped by it."""
-        if self.document().isModified() and value == self._value:
+        if self.isModified() and value == self._value:
             return
         self._value = value
-        if self.toPlainText() != self._words(value):
+        if self.text() != self._words(value):
             self.setPlainText(self._words(value))
-        self.document().setModified(False)
+        self.setModified(False)
 
     def taken(self) -> None:
         """What was typed is now the value."""
-        self.document().setModified(False)
+        self.setModified(False)
 
     def finish(self) -> None:
         """Tell what was typed, if anything was."""
-        if not self.document().isModified():
-            return
-        if self.toPlainText().strip() == self._words(self._value).strip():
-            self.document().setModified(False)
-            return
-        try:
-            value = self._parse(self.toPlainText())
-        except ValueError as error:
-            self.wrong.emit(str(error))
-            return
-        self.entered.emit(value)
+        if self.isModified():
+            _tell(self, self._parse, self._words(self._value))
 
     def focusOutEvent(self, event: QFocusEvent) -> None:
         """Left: told."""

@@ -170,8 +170,8 @@ class ModelForm(QWidget):
     def _text_typed(self, name: str) -> None:
         edit = self.edits[name]
         assert isinstance(edit, TextEdit)
-        if edit.document().isModified():
-            self._typed(name, edit.toPlainText())
+        if edit.isModified():
+            self._typed(name, edit.text())
 
     def _hold(self, name: str, value: Any) -> None:
         if self.values[name] != value or type(self.values[name]) is not type(value):

@@ -100,7 +100,7 @@ class FieldRow(QWidget):
             field.setFixedHeight(4 * self.fontMetrics().lineSpacing())
         field.entered.connect(lambda value: self._give(value))
         # Kept as it was typed; the draft says at its field why it cannot be taken.
-        field.wrong.connect(lambda _: self._give(_text_of(field).strip()))
+        field.wrong.connect(lambda _: self._give(field.text().strip()))
         return field
 
     def _read(self, text: str) -> Value | None:
@@ -245,7 +245,3 @@ class FieldRow(QWidget):
         note = Note(origin, self.source.text().strip() if origin is not None else "")
         if note != self._note:
             self.noted.emit(self.entry.field, note)
-
-
-def _text_of(field: LineEdit | TextEdit) -> str:
-    return field.text() if isinstance(field, LineEdit) else field.toPlainText()

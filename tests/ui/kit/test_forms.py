@@ -29,10 +29,6 @@ def field(request, qtbot):
     return edit
 
 
-def text_of(edit) -> str:
-    return edit.text() if isinstance(edit, LineEdit) else edit.toPlainText()
-
-
 def type_over(edit, text: str) -> None:
     edit.selectAll()
     QTest.keyClicks(edit, text)
@@ -48,9 +44,9 @@ def test_a_rounding_is_not_written_back(field, text, told):
 
 def test_what_is_no_value_stays_and_is_refused(field):
     type_over(field, "wide")
-    assert text_of(field) == "wide" and field.told == [] and "“wide” is not a length" in field.refusals[0]
+    assert field.text() == "wide" and field.told == [] and "“wide” is not a length" in field.refusals[0]
     field.show_value(36.0)  # shown anew, as after another field's change: what is being typed is not wiped
-    assert text_of(field) == "wide"
+    assert field.text() == "wide"
     type_over(field, "1 in")
     assert field.told == [25.4]
 
