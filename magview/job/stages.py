@@ -93,8 +93,8 @@ class Setting(Stage):
     )
 
 
-class AsFound(Setting):
-    """As found: before anything is touched."""
+class BothFire(Stage):
+    """Where both magnetos fire on the engine, and the finger of this one."""
 
     left_btdc_deg: FiringDeg | None = may_say(
         marked("Left fires"), marked("Where the left magneto fires, by lamp and disc.")
@@ -106,6 +106,10 @@ class AsFound(Setting):
         marked("Finger at the timing cylinder there, its mark in the window"),
         marked("Whether the finger points to the timing cylinder as it fires."),
     )
+
+
+class AsFound(BothFire, Setting):
+    """As found: before anything is touched."""
 
 
 class Contacts(Stage):
@@ -250,19 +254,9 @@ class ToothShift(Stage):
     )
 
 
-class Synchronising(Stage):
+class Synchronising(BothFire):
     """Both magnetos on the engine, and the finger of this one."""
 
-    left_btdc_deg: FiringDeg | None = may_say(
-        marked("Left fires"), marked("Where the left magneto fires, by lamp and disc.")
-    )
-    right_btdc_deg: FiringDeg | None = may_say(
-        marked("Right fires"), marked("Where the right magneto fires, by lamp and disc.")
-    )
-    finger_at_no_1: bool | None = may_say(
-        marked("Finger at the timing cylinder there, its mark in the window"),
-        marked("Whether the finger points to the timing cylinder as it fires."),
-    )
     uncertainty: Uncertainty = Field(
         default_factory=Uncertainty.model_construct,
         title=marked("Uncertainty"),
