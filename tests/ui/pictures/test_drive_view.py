@@ -7,8 +7,8 @@ from dataclasses import replace
 from itertools import combinations
 
 import pytest
-from PySide6.QtCore import QPointF, QRectF, QSizeF, Qt
-from PySide6.QtGui import QFont, QImage, QPainter
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QFont
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QPushButton
 
@@ -18,18 +18,15 @@ from magview.bench.state import crank_deg, firing_btdc_deg
 from magview.bench.timing import timing_plan
 from magview.drawing.coupling_scene import coupling_scene
 from magview.drawing.drive_end import DRIVE_MM, drive_pose
-from magview.drawing.scene import frame_of
 from magview.spec.language import speak_through
 from magview.spec.library import find_installation, find_magneto, shipped_names
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.look import Look
 from magview.ui.kit.signs import Sign
-from magview.ui.kit.theme import THEMES
 from magview.ui.pictures.drive_view import DriveView
-from magview.ui.pictures.scene_painter import ScenePainter
-from magview.ui.pictures.scene_words import SceneWords
 from tests.hands import on_picture
 from tests.magnetos import on_the_published_coupling
+from tests.ui.pictures.written import corner_boxes, word_boxes
 
 
 def drag_round(view, radius: float, start: float, turn: float) -> None:
@@ -357,24 +354,7 @@ def boxes_of(scene, size: tuple[int, int]) -> list[tuple[str, QRectF]]:
     """Where every word stands that is written [px]."""
     font = QFont("DejaVu Sans")
     font.setPixelSize(12)
-    image = QImage(*size, QImage.Format.Format_RGB32)
-    painter = QPainter(image)
-    words = SceneWords(painter, font, ScenePainter(THEMES["light"]).colour, QSizeF(*size))
-    frame, boxes = frame_of(scene, *size, words.em), []
-    for corner in scene.corners:
-        for text, place, px, _, bold in words.corner_lines(corner, scene, QSizeF(*size), frame):
-            wide = words.width(text, px, bold)
-            left = place.x() if "left" in corner.corner else place.x() - wide
-            boxes.append((text, QRectF(left, place.y() - 0.45 * px, wide, 0.9 * px)))
-    for word in scene.words:
-        px, (x, y) = max(word.size * words.em, 10.0), frame.at(word.at)
-        wide, high = words.width(word.text, px, word.bold), 0.9 * px
-        if word.disc:
-            wide = high = 2 * max(0.82 * px, 0.5 * wide + 2.0) - 2.0
-        if wide <= word.room_mm * frame.scale or word.disc:
-            boxes.append((word.text, QRectF(x - wide / 2, y - high / 2, wide, high)))
-    painter.end()
-    return boxes
+    return corner_boxes(scene, size, font) + word_boxes(scene, size, font)
 
 
 @pytest.fixture(params=["English", "longer words"])

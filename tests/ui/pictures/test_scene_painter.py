@@ -21,6 +21,7 @@ from magview.ui.pictures.scene_colours import scene_colours
 from magview.ui.pictures.scene_painter import ScenePainter
 from magview.ui.pictures.scene_words import SceneWords
 from tests.ui.kit.test_readable import contrast
+from tests.ui.pictures.written import corner_boxes, words_in
 
 MAGNETOS = [find_magneto(name) for name in shipped_names("magnetos")]
 SIZES = [(504, 447), (455, 400), (900, 800)]
@@ -103,21 +104,6 @@ def test_every_role_has_a_colour_in_every_look(theme, font):
 # ---------------------------------------------------------------------- words
 
 
-def corner_boxes(scene: Scene, size: tuple[int, int], font: QFont) -> list[tuple[str, QRectF]]:
-    """Where the words in the corners stand."""
-    image = QImage(*size, QImage.Format.Format_RGB32)
-    painter = QPainter(image)
-    words = SceneWords(painter, font, ScenePainter(THEMES["light"]).colour, QSizeF(*size))
-    frame, boxes = frame_of(scene, *size, words.em), []
-    for corner in scene.corners:
-        for text, at, px, _, bold in words.corner_lines(corner, scene, QSizeF(*size), frame):
-            wide = words.width(text, px, bold)
-            left = at.x() if "left" in corner.corner else at.x() - wide
-            boxes.append((text, QRectF(left, at.y() - 0.4 * px, wide, 0.8 * px)))
-    painter.end()
-    return boxes
-
-
 def check_corners(magneto, size, font):
     for scene in (breaker_scene(Shown(magneto, 20.0)), closeup_scene(Shown(magneto, 20.0))):
         frame, boxes = frame_of(scene, *size, 12.0), corner_boxes(scene, size, font)
@@ -163,12 +149,9 @@ def test_no_reading_runs_into_the_glass_of_a_small_picture(magneto, rotor_deg, s
 @pytest.mark.parametrize("width", [130, 190, 220])
 @pytest.mark.parametrize("magneto", MAGNETOS, ids=lambda m: m.name)
 def test_where_the_sum_has_no_room_what_it_comes_to_is_written(magneto, width, font):
-    image = QImage(width, 300, QImage.Format.Format_RGB32)
-    painter = QPainter(image)
-    words = SceneWords(painter, font, ScenePainter(THEMES["light"]).colour, QSizeF(width, 300))
     terms = closeup_scene(Shown(magneto, 25.0)).total
-    _, pieces = words.total_pieces(terms, width - 30.0)
-    painter.end()
+    with words_in((width, 300), font) as words:
+        _, pieces = words.total_pieces(terms, width - 30.0)
     assert sum(wide for *_, wide in pieces) <= width - 30.0 + 1e-6
     assert terms[-1].text in [text for text, *_ in pieces]
 
@@ -176,16 +159,13 @@ def test_where_the_sum_has_no_room_what_it_comes_to_is_written(magneto, width, f
 @pytest.mark.parametrize("width", [300, 460, 700, 1100])
 @pytest.mark.parametrize("magneto", MAGNETOS, ids=lambda m: m.name)
 def test_the_sum_fits_and_tells_most_where_there_is_room(magneto, width, font, longer_words):
-    image = QImage(width, 300, QImage.Format.Format_RGB32)
-    painter = QPainter(image)
-    words = SceneWords(painter, font, ScenePainter(THEMES["light"]).colour, QSizeF(width, 300))
     scene = closeup_scene(Shown(magneto, 25.0))
-    share, pieces = words.total_pieces(scene.total, width - 30.0)
+    with words_in((width, 300), font) as words:
+        share, pieces = words.total_pieces(scene.total, width - 30.0)
     assert sum(wide for *_, wide in pieces) <= width - 30.0 + 1e-6
     assert share == 1.0 or width == 300
     meanings = [meaning for meaning, *_ in pieces]
     assert (scene.total[-1].meanings[0] in meanings) == (width == 1100)
-    painter.end()
 
 
 @pytest.mark.parametrize("percent", [100, 150, 200])
