@@ -46,7 +46,7 @@ from magview.spec.language import format_angle, tr
 
 _TRIED = (
     (83.0, False), (76.0, False), (68.0, False), (61.0, False),
-    (61.0, True), (50.0, True), (40.0, True), (32.0, True),
+    (61.0, True), (50.0, True), (40.0, True), (32.0, True), (28.0, True),
 )  # fmt: skip
 """Width of a picture [mm], and whether the rest is tight."""
 
@@ -284,8 +284,10 @@ def _as_found(plan: ShiftPlan) -> Engaged:
 def _afterwards() -> Iterator[Block]:
     yield Paragraph(
         tr(
-            "{box} Tightened and secured. {box} Lamp read again, the propeller turned with rotation so that the play "
-            "is taken up. What it reads then counts, not what is expected here.",
+            "{box} Tightened and secured. {box} Plugs out, arc clear: jumper off for the reading alone. "
+            "{box} Lamp read again, the propeller turned with rotation to take up the play. {box} Jumper on again. "
+            "The new reading counts, not the expected one. {box} At closing: jumper off for good. "
+            "{box} After closing: each switch lead proved again.",
             box=BOX,
         )
     )

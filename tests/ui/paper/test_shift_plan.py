@@ -136,10 +136,24 @@ def test_one_page_with_every_word_of_it(qapp, paper, size, reads):
         assert bare(words) in text, words
     for word in ("drive flange", "disc", "magneto flange", "direction of rotation"):
         assert text.count(bare(word)) >= 2, f"{word} is named in both pictures"
-    # Two as found, two for afterwards, and the four that agree when No. 1 fires (FAA-H-8083-32B, ch. 4).
-    assert text.count(BOX) == abs(of.move.magneto_teeth) + abs(of.move.disc_teeth) + 2 + 2 + 4
+    # Two as found, six for afterwards, and the four that agree when No. 1 fires (FAA-H-8083-32B, ch. 4).
+    assert text.count(BOX) == abs(of.move.magneto_teeth) + abs(of.move.disc_teeth) + 2 + 6 + 4
     assert bare("as found: ✗ Piston ✓ Magnet ✓ Contacts ✓ Finger. Afterwards") in text
     assert b"/Subtype /Image" not in data
+
+
+def test_the_jumper_comes_off_again_and_the_leads_are_proved_again(qapp):
+    """Common practice: a jumper left on makes a dead magneto, a lead not proved again may leave a live one."""
+    of, _ = planned(PUBLISHED, 22.0, 25.0)
+    text = Pdf(shift_pdf(of)[0]).whole
+    order = [
+        text.index(bare(words))
+        for words in (
+            "jumper off for the reading alone", "Lamp read again", "Jumper on again", "jumper off for good",
+            "each switch lead proved again", "Lamp reads afterwards",
+        )
+    ]  # fmt: skip
+    assert order == sorted(order)
 
 
 def test_both_directions_of_a_move_are_in_words(qapp):
