@@ -227,11 +227,15 @@ class WhyHereView(QWidget):
             painter.drawRect(QRectF(QPointF(self.x_of(start), area.top()), QPointF(self.x_of(end), area.bottom())))
         self._paint_places(painter, strip, area)
         angles = self.x_of(strip.rotor_deg)
-        self._paint_curve(painter, angles, self.flux_y(strip.magnet_flux), self._pen("flux", 1.2, (4.0, 3.0)))
-        self._paint_curve(painter, angles, self.flux_y(strip.flux), self._pen("flux", 2.0))
-        self._paint_filled(painter, angles, self.current_y(strip.current_a), "opening", self.lane(1).bottom())
+        self._paint_curve(
+            painter, _points(angles, self.flux_y(strip.magnet_flux)), self._pen("flux", 1.2, (4.0, 3.0))
+        )
+        self._paint_curve(painter, _points(angles, self.flux_y(strip.flux)), self._pen("flux", 2.0))
+        self._paint_filled(
+            painter, _points(angles, self.current_y(strip.current_a)), "opening", self.lane(1).bottom()
+        )
         breaks = self.x_of(strip.break_deg)
-        self._paint_filled(painter, breaks, self.energy_y(strip.energy_mj), "lift", self.lane(2).bottom())
+        self._paint_filled(painter, _points(breaks, self.energy_y(strip.energy_mj)), "lift", self.lane(2).bottom())
         if strip.needed_mj is not None:
             y = self.energy_y(strip.needed_mj)
             painter.setPen(self._pen("bad", 1.3, (6.0, 3.0)))
@@ -300,17 +304,16 @@ class WhyHereView(QWidget):
                 self._write(painter, box, tr(hint), "second_ink", Qt.AlignmentFlag.AlignLeft, small=True)
 
     @staticmethod
-    def _paint_curve(painter: QPainter, xs: Array, ys: Array, pen: QPen) -> None:
+    def _paint_curve(painter: QPainter, points: list[QPointF], pen: QPen) -> None:
         painter.setPen(pen)
         painter.setBrush(Qt.BrushStyle.NoBrush)
-        painter.drawPolyline(QPolygonF(_points(xs, ys)))
+        painter.drawPolyline(points)
 
-    def _paint_filled(self, painter: QPainter, xs: Array, ys: Array, role: str, base: float) -> None:
+    def _paint_filled(self, painter: QPainter, points: list[QPointF], role: str, base: float) -> None:
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(QBrush(self._colour(f"{role}_fill", 0.5)))
-        ends = QPointF(float(xs[0]), base), QPointF(float(xs[-1]), base)
-        painter.drawPolygon(QPolygonF([ends[0], *_points(xs, ys), ends[1]]))
-        self._paint_curve(painter, xs, ys, self._pen(role, 2.0))
+        painter.drawPolygon([QPointF(points[0].x(), base), *points, QPointF(points[-1].x(), base)])
+        self._paint_curve(painter, points, self._pen(role, 2.0))
 
     def _paint_cursor(self, painter: QPainter, strip: WhyHere) -> None:
         area, em = self.plot_area(), self._em
