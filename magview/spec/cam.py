@@ -133,7 +133,9 @@ class Cam(Model):
     turns_per_rotor_turn: Annotated[float, Field(ge=0.01, le=10.0), said(
         marked("Cam turns per rotor turn"),
         marked("1 for a cam on the rotor's shaft, less for one on the distributor's shaft."),
-        marked("Counted by turning the rotor ten times by hand."))]
+        marked(
+            "Counted by turning the rotor ten times by hand: primary grounded, fingers off the outlets, for it fires."
+        ))]
     lobe_peaks_deg: Annotated[
         tuple[Annotated[float, Field(ge=0.0, lt=360.0), CAM_DEG], ...], Field(min_length=1, max_length=36), said(
             marked("Tops of the lobes"),

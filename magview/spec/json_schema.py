@@ -61,7 +61,9 @@ def description_of(field: About) -> str:
     if not meaning and isinstance(field.base, type) and issubclass(field.base, BaseModel):
         meaning = " ".join((field.base.__doc__ or "").partition("\n\n")[0].split())
     words = field.quantity.words
-    unit = f"{words[:1].upper()}{words[1:]}." if words else ""
+    # A symbol of a unit keeps its letters (mJ is no MJ); words begin a sentence.
+    symbol = field.quantity.unit and words.startswith(field.quantity.unit)
+    unit = f"{words if symbol else words[:1].upper() + words[1:]}." if words else ""
     return " ".join(part for part in (meaning, unit, field.rule) if part)
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import importlib.util
+import json
 import re
 from pathlib import Path
 
@@ -86,3 +87,10 @@ def test_the_guide_names_every_kind_of_fault():
     section = guide_fields().PAGE.read_text(encoding="utf-8").partition("## Exercise\n")[2].partition("\n## ")[0]
     listed = section.partition("Kinds of fault: ")[2].partition("\n")[0]
     assert set(re.findall(r"`([\w-]+)`", listed)) == set(FAULTS)
+
+
+def test_symbols_of_units_keep_their_letters():
+    """A megajoule is a thousand million millijoules."""
+    text = json.dumps(SCHEMAS, ensure_ascii=False)
+    assert "mJ." in text and "µF." in text
+    assert not re.search(r"\b(MJ|ΜF|MF|Kg)\b", text)
