@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QListWidget, QListWidgetItem,
 from magview.spec.language import tr
 from magview.ui.kit.look import Look
 from magview.ui.kit.place import Page
+from magview.ui.kit.strip import Foot
 
 _DATA = Qt.ItemDataRole.UserRole
 Listed = Callable[[], Sequence[tuple[str, object]]]
@@ -54,9 +55,11 @@ class HomePage(Page):
         super().__init__(look)
         self.setWindowTitle(title)
         whole = QWidget()
-        row = QHBoxLayout(whole)
+        column, row = QVBoxLayout(whole), QHBoxLayout()
         em = self.fontMetrics().height()
-        row.setContentsMargins(2 * em, em, 2 * em, em)
+        column.setContentsMargins(2 * em, em, 2 * em, em)
+        column.addLayout(row, 1)
+        column.addWidget(Foot(look))
         row.setSpacing(2 * em)
         left, self._right = QVBoxLayout(), QVBoxLayout()
         self.buttons: list[QPushButton] = []
