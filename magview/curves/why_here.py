@@ -88,6 +88,11 @@ class WhyHere:
         return float(np.interp(self.opens_deg, self.break_deg, self.energy_mj))
 
     @property
+    def broken_running_mj(self) -> float:
+        """The same at running speed [mJ]."""
+        return float(np.interp(self.opens_deg, self.break_deg, self.running_mj))
+
+    @property
     def enough(self) -> bool | None:
         """Whether that is enough for a spark; None where the file does not say what one needs."""
         return None if self.needed_mj is None else self.broken_mj >= self.needed_mj
@@ -132,9 +137,7 @@ def _curves(magneto: Magneto, backplate_deg: float, screw_deg: float, lobe: Work
     scale = 4.0 / magneto.poles
     angles = np.linspace(BEFORE_DEG * scale, AFTER_DEG * scale, 1441)
     cycle = contact_cycle(magneto, result, speeds.starting_rpm, angles + lobe.neutral_deg)
-    turn = np.linspace(0.0, 360.0 / magneto.cam.turns_per_rotor_turn, 1441)
-    whole = contact_cycle(magneto, result, speeds.starting_rpm, turn)
-    greatest = float(max(np.abs(whole.flux_wb).max(), np.abs(whole.static_flux_wb).max())) or 1.0
+    greatest = _greatest_flux_wb(magneto, result, speeds.starting_rpm)
     half = 90.0 / magneto.poles
     breaks = np.linspace(magneto.e_gap_deg - half, magneto.e_gap_deg + half, 241)
     at = breaks + lobe.neutral_deg
@@ -171,9 +174,22 @@ def core_flux(state: BenchState) -> tuple[float, float]:
 
     Without electrical values both are a plain sine. The spot shown and the strip divide by the same greatest value.
     """
-    strip = why_here(state)
-    if strip is None:
-        plain = -math.sin(math.radians(state.magneto.poles / 2 * state.rotor_deg))
+    magneto = state.magneto
+    if magneto.electrical is None:
+        plain = -math.sin(math.radians(magneto.poles / 2 * state.rotor_deg))
         return plain, plain
+    strip = why_here(state)
+    if strip is None:  # contacts that stay open or closed: the coil's own answer, over no lobe
+        result, speed = readings(state), speeds_of(magneto).starting_rpm
+        now = contact_cycle(magneto, result, speed, state.rotor_deg)
+        greatest = _greatest_flux_wb(magneto, result, speed)
+        return float(now.flux_wb) / greatest, float(now.static_flux_wb) / greatest
     flux, magnet, _ = strip.now(state.rotor_deg)
     return flux, magnet
+
+
+def _greatest_flux_wb(magneto: Magneto, result: Readings, speed_rpm: float) -> float:
+    """Over a turn of the cam, with the current's share or without it [Wb]; 1 where there is none."""
+    turn = np.linspace(0.0, 360.0 / magneto.cam.turns_per_rotor_turn, 1441)
+    whole = contact_cycle(magneto, result, speed_rpm, turn)
+    return float(max(np.abs(whole.flux_wb).max(), np.abs(whole.static_flux_wb).max())) or 1.0

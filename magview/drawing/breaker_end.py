@@ -96,6 +96,11 @@ class Pose:
     gap_mm: float
     """The gap now, as no instrument could tell it from nothing: 0 within half a micron."""
 
+    @property
+    def just_touching(self) -> bool:
+        """Whether the contacts are at the very place where they part or meet."""
+        return abs(self.lift_mm - self.stop_mm) <= TOUCHING_MM
+
 
 def pose(state: BenchState, exaggeration: float = 1.0) -> Pose:
     """Where everything stands for a state; the one link between numbers and picture.

@@ -83,7 +83,7 @@ def breaker_scene(shown: Shown, options: Options = Options()) -> Scene:  # noqa:
         corners=_corners(shown, layout, now, at_mark, options),
         plan=plan,
         tips=tips,
-        readings=readings_at_parts(now.gap_mm, tells, options),
+        readings=readings_at_parts(now, tells, options),
         hands=_hands(layout, now),
         glasses=(glass(layout, at_mark, options.eye_deg),)
         if options.numbers and "straightedge" not in options.hidden
@@ -265,7 +265,11 @@ def _corners(shown: Shown, layout: BreakerLayout, now: Pose, at: Sight, options:
     lines = []
     if not shown.assumed:
         gap = format_length(now.gap_mm, options.inches)
-        wordings = (tr("gap {gap}", gap=gap), gap) if now.gap_mm else (tr("contacts closed"), tr("closed"))
+        wordings = tr("gap {gap}", gap=gap), gap
+        if now.just_touching:
+            wordings = tr("contacts just touching"), tr("just touching")
+        elif not now.gap_mm:
+            wordings = tr("contacts closed"), tr("closed")
         lines.append(CornerLine(wordings, "lift" if now.gap_mm else "ink", 1.08, True))
     if "straightedge" not in options.hidden:
         lines.append(CornerLine(at.wordings(options.inches), "second_ink"))

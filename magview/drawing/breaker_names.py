@@ -7,7 +7,7 @@ from functools import lru_cache
 
 import numpy as np
 
-from magview.drawing.breaker_end import BreakerLayout
+from magview.drawing.breaker_end import BreakerLayout, Pose
 from magview.drawing.breaker_pieces import (
     CLAMP_HEAD,
     CONTACT_HEAD,
@@ -60,11 +60,13 @@ def texts(magneto: Magneto, tells_gap: bool, options: Options) -> Texts:
     return tuple((gap | shown).items())
 
 
-def readings_at_parts(gap_mm: float, tells_gap: bool, options: Options) -> dict[str, tuple[str, str]]:
+def readings_at_parts(now: Pose, tells_gap: bool, options: Options) -> dict[str, tuple[str, str]]:
     """Text and role of what is read at a part now."""
     if not tells_gap:
         return {}
-    return {"gap": (format_length(gap_mm, options.inches), "lift") if gap_mm else (tr("closed"), "second_ink")}
+    if now.gap_mm:
+        return {"gap": (format_length(now.gap_mm, options.inches), "lift")}
+    return {"gap": (tr("touching") if now.just_touching else tr("closed"), "second_ink")}
 
 
 def naming(layout: BreakerLayout, backplate_deg: float, wanted: Texts) -> tuple[Plan, dict[str, tuple[Point, ...]]]:

@@ -257,8 +257,13 @@ def total(close: Closeup, inches: bool) -> tuple[Term, ...]:
         return number(mm / unit, digits)
 
     gap = format_length(now.gap_mm, inches) if now.gap_mm else tr("closed")
+    if now.just_touching:
+        gap = tr("just touching")
+    free = Term("−", told(now.stop_mm), (tr("free at the contacts"), tr("free")), "opening")
+    if now.stop_mm < 0.0:  # the contacts stand apart on the base circle
+        free = Term("+", told(-now.stop_mm), (tr("apart already"), tr("apart already")), "opening")
     rest = (
-        Term("−", told(now.stop_mm), (tr("free at the contacts"), tr("free")), "opening"),
+        free,
         Term("=", gap, (tr("gap at the faces' middle"), tr("gap")), "lift"),
     )
     if arms.plain:

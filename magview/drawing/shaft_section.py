@@ -87,7 +87,7 @@ def _still(up: float, on_engine: bool) -> tuple[Piece, ...]:
         pieces.extend(drum("engine", (-104, DRIVE_FLANGE[0]), 7.0, "drive"))
     pieces.extend(drum("shaft", (MAGNETO_FLANGE[1], 26.0 if up else 74.0), 4.4, "steel"))
     if up:
-        pieces.extend(drum("shaft", (30.0, 74.0), 3.4, "steel", up))
+        pieces.extend(drum("shaft", (50.0, 74.0), 3.4, "steel", up))  # driven by gears of its own
     for x0, x1, middle in ((-52.0, -47.0, 0.0), (-1.0, 5.0, 0.0), (50.0, 56.0, up)):
         for y0, y1 in ((4.4, 8.0), (-8.0, -4.4)):
             b = box(x0, x1, middle + y0, middle + y1)

@@ -12,6 +12,7 @@ from magview.bench.placing import new_bench
 from magview.bench.state import readings
 from magview.curves.coil import energy_curve
 from magview.curves.why_here import core_flux, why_here, working_lobe
+from magview.physics.electric.coil import static_flux_wb
 from magview.spec.library import find_magneto, shipped_names
 
 NAMES = shipped_names("magnetos")
@@ -76,3 +77,10 @@ def test_contacts_that_never_open_or_never_close_have_no_strip(screw_deg):
     state = replace(bench("seven-radial"), screw_deg=screw_deg)
     assert np.isnan(readings(state).opens_deg).all()
     assert why_here(state) is None
+    flux, magnet = core_flux(state)
+    alone = float(static_flux_wb(state.magneto.electrical, state.magneto.poles, state.rotor_deg))
+    assert math.copysign(1.0, magnet) == math.copysign(1.0, alone)
+    stays_open = readings(state).max_gap_mm.max() > 0.0
+    assert (flux == magnet) == stays_open, "open contacts leave the magnet's flux alone"
+    if stays_open:  # the same as just after an opening, where the current is gone too: by the file's own flux
+        assert magnet == pytest.approx(alone / state.magneto.electrical.peak_flux_wb, abs=0.25)

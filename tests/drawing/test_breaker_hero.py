@@ -15,7 +15,7 @@ from magview.drawing.breaker_end import breaker_layout
 from magview.drawing.breaker_glass import EDGE_HEIGHT_MM
 from magview.drawing.breaker_hero import Shown, breaker_scene
 from magview.drawing.scene import Options, Scene, frame_of, glass_radius, hand_at, pieces_of
-from magview.physics.cam.setting import internal_timing
+from magview.physics.cam.setting import InternalTiming, internal_timing
 from magview.spec.library import find_installation, find_magneto, shipped_names
 
 MAGNETOS = [find_magneto(name) for name in shipped_names("magnetos")]
@@ -219,6 +219,9 @@ def test_the_edge_is_read_in_millimetres_near_its_mark_and_in_degrees_further_of
     for degrees in (0.7, -1.1):
         mm = abs(radius * math.tan(math.radians(degrees)))
         assert read(degrees) == f"edge {mm:.2f} mm {'past' if degrees > 0 else 'short of'} mark 1"
+    at_opening = breaker_scene(Shown(magneto, float(InternalTiming(magneto).readings(0.0, 0.0).opens_deg[0])))
+    told = next(w for w in at_opening.corners if w.corner == "bottom-left").lines[0].wordings
+    assert told == ("contacts just touching", "just touching")
     for nothing in (0.0, 0.002, -0.002):
         assert read(nothing) == "edge at mark 1"
     beyond = math.degrees(math.atan(3.0 / radius)) + 0.5

@@ -26,7 +26,8 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QWidget
 
 from magview.bench.actions import TurnRotor
-from magview.bench.state import BenchState
+from magview.bench.state import BenchState, readings
+from magview.curves.coil import COIL_WHY
 from magview.curves.why_here import WhyHere, why_here
 from magview.drawing.shapes import Array
 from magview.spec.language import marked, tr
@@ -85,6 +86,7 @@ class WhyHereView(QWidget):
         if key != self._key or strip is None or not self._covers(strip, state.rotor_deg):
             self.strip, self._key = why_here(state), key
         self.setAccessibleDescription(self._description(state))
+        self.setToolTip("" if self.strip is None else f"{self._speeds(self.strip)} {tr(COIL_WHY)}")
         self.update()
 
     @staticmethod
@@ -99,16 +101,32 @@ class WhyHereView(QWidget):
         flux, _, current = strip.now(state.rotor_deg)
         return tr(
             "Rotor {rotor:+.1f}° from neutral: core flux {flux:+.0f} %, primary current {current:.1f} A. "
-            "The contacts open at {opens:+.1f}° and break {energy:.0f} mJ.",
+            "The contacts open at {opens:+.1f}° and break {energy:.0f} mJ; most is to be found about {low:+.0f}° to "
+            "{high:+.0f}°. {speeds}",
             rotor=strip.cursor_deg(state.rotor_deg), flux=100.0 * flux, current=current, opens=strip.opens_deg,
-            energy=strip.broken_mj,
+            energy=strip.broken_mj, low=strip.best_span_deg[0], high=strip.best_span_deg[1],
+            speeds=self._speeds(strip),
         )  # fmt: skip
+
+    @staticmethod
+    def _speeds(strip: WhyHere) -> str:
+        """The speed that is drawn and what running makes of it; which of them the file does not give."""
+        slow, fast = strip.speeds.starting_rpm, strip.speeds.running_rpm
+        text = tr(
+            "Drawn for starting, {slow:.0f} rotor turns a minute; running, at {fast:.0f}, it is {energy:.0f} mJ.",
+            slow=slow, fast=fast, energy=strip.broken_running_mj,
+        )  # fmt: skip
+        if strip.speeds.starting_assumed or strip.speeds.running_assumed:
+            text = f"{text} {tr('Speeds that the file does not give are assumed.')}"
+        return text
 
     @staticmethod
     def _why_empty(state: BenchState) -> str:
         if state.magneto.electrical is None:
             return tr("This magneto's file has no electrical values: flux, current and energy are not known.")
-        return tr("No lobe opens the contacts: set the contact screw first.")
+        if readings(state).max_gap_mm.max() > 0.0:
+            return tr("The contacts stay open: bring them closer with the contact screw.")
+        return tr("The contacts stay closed: bring them wider with the contact screw.")
 
     # -------------------------------------------------------------- layout
 
@@ -242,6 +260,10 @@ class WhyHereView(QWidget):
             painter.drawLine(QLineF(area.left(), y, area.right(), y))
             box = QRectF(area.left() + 4, y - 1.5 * em, 12 * em, 1.4 * em)
             self._write(painter, box, tr("a spark needs"), "bad", left, small=True)
+        low, high = strip.best_span_deg  # the top is flat: about here, not at a point
+        y = self.lane(2).top() + 1.0
+        painter.setPen(self._pen("lift", 3.0))
+        painter.drawLine(QLineF(self.x_of(low), y, self.x_of(high), y))
         x = self.x_of(strip.opens_deg)
         painter.setPen(self._pen("opening", 1.4))
         painter.drawLine(QLineF(x, area.top(), x, area.bottom()))
@@ -251,14 +273,20 @@ class WhyHereView(QWidget):
         self._paint_names(painter, area)
 
     def _paint_title(self, painter: QPainter, strip: WhyHere) -> None:
-        """The speed, which is assumed where the file is silent."""
-        em, right = self._em, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
-        text = tr("starting, {speed:.0f} turns a minute of the rotor", speed=strip.speeds.starting_rpm)
-        if strip.speeds.starting_assumed:
-            text = tr("starting, {speed:.0f} turns a minute of the rotor, assumed", speed=strip.speeds.starting_rpm)
-        box = QRectF(self.width() - 30 * em, 0.2 * em, 29 * em, 1.2 * em)
+        """The speed, in as many words as there is room for; whether it is assumed is always said."""
+        em, speed, assumed = self._em, strip.speeds.starting_rpm, strip.speeds.starting_assumed
         if self.width() > 52 * em:
+            text = tr("starting, {speed:.0f} turns a minute of the rotor", speed=speed)
+            if assumed:
+                text = tr("starting, {speed:.0f} turns a minute of the rotor, assumed", speed=speed)
+            right = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
+            box = QRectF(self.width() - 30 * em, 0.2 * em, 29 * em, 1.2 * em)
             self._write(painter, box, text, "second_ink", right, small=True)
+            return
+        text = tr("speed assumed") if assumed else tr("at {speed:.0f}/min", speed=speed)
+        box = QRectF(self.plot_area().right() + 0.4 * em, self.plot_area().bottom() + 0.35 * em, 6.2 * em, 1.4 * em)
+        left = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
+        self._write(painter, box, text, "second_ink", left, small=True)
 
     def _paint_places(self, painter: QPainter, strip: WhyHere, area: QRectF) -> None:
         """Neutral, E-gap, and the scale below."""

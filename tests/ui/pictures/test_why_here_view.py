@@ -10,6 +10,7 @@ import pytest
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QColor
 
+from magview.bench.actions import TurnScrew
 from magview.bench.placing import new_bench
 from magview.spec.library import find_installation, find_magneto
 from magview.ui.kit.bench_model import BenchModel
@@ -115,3 +116,27 @@ def test_it_is_painted_at_every_size_in_every_theme(strip, theme, size):
     view.look.theme = theme
     after = view.grab().toImage()
     assert (before == after) == (theme == LIGHT)
+
+
+@pytest.mark.parametrize(
+    ("screw_deg", "wrong", "right"), [(-60.0, "stay open", "closer"), (60.0, "stay closed", "wider")]
+)
+def test_contacts_that_never_work_are_told_apart(strip, screw_deg, wrong, right):
+    view = strip(find_magneto("seven-radial"))
+    view.model.send(TurnScrew(screw_deg))
+    assert wrong in view.accessibleDescription()
+    assert right in view.accessibleDescription()
+
+
+def test_both_speeds_are_told_and_what_is_assumed(strip):
+    view = strip()
+    speeds = view.strip.speeds
+    for speed in (speeds.starting_rpm, speeds.running_rpm):
+        assert f"{speed:.0f}" in view.accessibleDescription()
+        assert f"{speed:.0f}" in view.toolTip()
+    assert "assumed" not in view.accessibleDescription()
+    magneto = find_magneto("seven-radial")
+    silent = magneto.electrical.model_copy(update={"starting_rpm": None, "running_rpm": None})
+    view = strip(magneto.model_copy(update={"electrical": silent}))
+    assert "assumed" in view.accessibleDescription()
+    assert "assumed" in view.toolTip()
