@@ -8,12 +8,13 @@ from PySide6.QtTest import QTest
 
 from magview.bench.state import readings
 from magview.guide.pages import pages
+from magview.spec.library import DEFAULT_MAGNETO, shipped_installation_of
 
 SAID = pages()["first-minutes"].source
 
 
 def test_each_step_does_what_the_page_says(open_window, qtbot):
-    window = open_window("seven-radial")
+    window = open_window(shipped_installation_of(DEFAULT_MAGNETO))  # as the program opens
     state, breaker = (lambda: window.model.state), window.breaker
     breaker.setFocus()
     assert "press **1**: the rotor is in hand. Turn it with **Up** and **Down**, a degree a step" in SAID
@@ -23,12 +24,19 @@ def test_each_step_does_what_the_page_says(open_window, qtbot):
     assert state().rotor_deg == pytest.approx(was + 1.0)
     QTest.keyClick(breaker, Qt.Key.Key_Up, Qt.KeyboardModifier.ShiftModifier)
     assert state().rotor_deg == pytest.approx(was + 1.1)
-    assert "Press **Space**: you let go. Off the engine the magnet pulls the rotor to neutral" in SAID
+    assert "In the menu **Bench** clear **Magneto on the engine**, click into the picture again" in SAID
+    assert window.menus.mount_action.text().replace("&", "") == "Magneto on the engine"
+    window.menus.mount_action.trigger()
+    QTest.mouseClick(breaker.viewport(), Qt.MouseButton.LeftButton, pos=breaker.viewport().rect().center())
+    assert "press **Space**: you let go. The magnet pulls the rotor to neutral" in SAID
     QTest.keyClick(breaker, Qt.Key.Key_Space)
     assert not state().held
     qtbot.waitUntil(lambda: abs(state().rotor_deg % 90.0) < 0.5, timeout=20_000)
     QTest.keyClick(breaker, Qt.Key.Key_Space)
     assert state().held
+    assert "then tick **Magneto on the engine** again" in SAID
+    window.menus.mount_action.trigger()
+    assert state().engaged.mounted
 
     assert "press **Page Up** once. The opening comes two and a half degrees late; the gap stays as it was." in SAID
     before = readings(state())
