@@ -13,12 +13,12 @@ from magview.bench.apply import apply
 from magview.bench.state import BenchState
 from magview.bench.sureness import ENGINE_ROLES, read_engine, tool_for
 from magview.job import from_bench, judge
+from magview.job.feeds import FEEDS, noted
 from magview.job.sheet import change_in, new_job
 from magview.physics.uncertainty.measurement import judge_linear
 from magview.physics.uncertainty.setting_uncertainty import engine_measurement
 from magview.spec.base import SpecError
 from magview.spec.library import find_installation
-from magview.ui.work.sources import FEEDS, noted
 from tests.job.sheets import marked, safe
 from tests.magnetos import bench_after
 

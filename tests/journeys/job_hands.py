@@ -9,11 +9,11 @@ from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
+from magview.job.feeds import FEEDS
 from magview.spec.engine import Installation
 from magview.ui.bench.panes import PANELS
 from magview.ui.shell.window import MainWindow
 from magview.ui.work.sheet_page import JobPage
-from magview.ui.work.sources import FEEDS
 from tests.hands import click
 from tests.job_windows import choose_page, press
 from tests.windows import workbench

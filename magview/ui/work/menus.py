@@ -9,12 +9,12 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QListWidget, QMenu, QVBoxLayout, QWidget
 
+from magview.job.feeds import FEEDS, Feed
 from magview.job.sheet import Job
 from magview.spec.language import tr
 from magview.ui.kit.look import Look
 from magview.ui.kit.menu_maker import MenuMaker
 from magview.ui.work.model import JobModel
-from magview.ui.work.sources import FEEDS, Feed
 
 
 class SheetWork(Protocol):

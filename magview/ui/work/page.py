@@ -8,12 +8,12 @@ from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtWidgets import QFrame, QGridLayout, QGroupBox, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
 from magview.job.entries import HEAD_PARTS
+from magview.job.feeds import Feed, feeds_of
 from magview.job.sheet import CAUTIONS, Job, title_of
 from magview.spec.language import tr
 from magview.ui.kit.look import Look
 from magview.ui.work.form import Form
 from magview.ui.work.model import HEAD, JobModel, part_title
-from magview.ui.work.sources import Feed, feeds_of
 
 _IN_A_ROW = 3
 """Buttons beside each other, so that they have room at large type."""

@@ -8,6 +8,7 @@ from pathlib import Path
 
 from PySide6.QtWidgets import QMenu
 
+from magview.job.feeds import FEEDS, Feed, Source
 from magview.job.library import job_path, shipped_jobs
 from magview.job.sheet import new_job
 from magview.job.store import JobStore
@@ -21,7 +22,6 @@ from magview.ui.kit.look import Look
 from magview.ui.kit.place import Page, Place
 from magview.ui.kit.settings import keep, kept_texts
 from magview.ui.work.sheet_page import JobPage
-from magview.ui.work.sources import FEEDS, Feed, Source
 
 _MAX_RECENT = 8
 _RECENT = "recent-jobs"

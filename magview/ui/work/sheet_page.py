@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from magview.job.feeds import Feed, Source, noted
 from magview.job.history import Drift, identity
 from magview.job.requirements import skip_refusal
 from magview.job.sheet import NEVER_SKIPPED, STAGES, Job
@@ -41,7 +42,6 @@ from magview.ui.work.model import HEAD, JobModel, part_title
 from magview.ui.work.page import HeadPage, Page, StagePage
 from magview.ui.work.preview import PreviewPage
 from magview.ui.work.reports import Reports, help_words
-from magview.ui.work.sources import Feed, Source, noted
 
 END, HISTORY, PREVIEW = "end", "history", "preview"
 PAGES = (HEAD, *STAGES, END, HISTORY, PREVIEW)

@@ -8,12 +8,12 @@ from PySide6.QtWidgets import QInputDialog, QLineEdit
 
 from magview.job.checklists import checks
 from magview.job.derived import lamp_should_read_deg
+from magview.job.feeds import FEEDS
 from magview.job.judge import progress, verdicts
 from magview.job.library import read_job
 from magview.job.sheet import change_in
 from magview.spec.files import write_model
 from magview.ui.work.sheet_page import END, PAGES
-from magview.ui.work.sources import FEEDS
 from tests.job.sheets import demo, marked, safe, signed_earlier
 from tests.job_windows import choose_page, form_of, front, pick, press, tick, write
 

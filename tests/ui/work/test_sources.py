@@ -26,12 +26,12 @@ from magview.bench.actions import (
     WearHeel,
 )
 from magview.job import history
+from magview.job.feeds import FEEDS
 from magview.job.library import read_job
 from magview.job.sheet import change_in
 from magview.physics.trials.trial import Trial
 from magview.spec.files import write_model
 from magview.ui.work.sheet_page import HISTORY, PAGES
-from magview.ui.work.sources import FEEDS
 from tests.job.sheets import fires, of_magneto
 from tests.job_windows import choose_page, form_of, press, write
 
