@@ -1,11 +1,12 @@
-"""Moves at the coupling against their tolerance, and engines that do not fit together, in words."""
+"""Moves at the coupling against their tolerance, engines that do not fit together, and dead centres, in words."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 
 from magview.physics.engine.coupling import Move, speed_mismatch, within_tolerance
-from magview.physics.engine.crank import firing_order_mismatch
+from magview.physics.engine.crank import firing_order_mismatch, true_tdc_from_stops
+from magview.physics.engine.dead_centre import has_link_rod, link_rod_correction_deg, tdc_from_stops
 from magview.spec.engine import Engine, Installation
 from magview.spec.language import marked, tr
 from magview.spec.units import digits_beside
@@ -75,4 +76,39 @@ def firing_order_words(engine: Engine) -> str:
         "one crank pin it cannot fire in that place",
         cylinder=found.cylinder,
         away=found.away_deg,
+    )
+
+
+def stop_words(engine: Engine | None, first_deg: float, second_deg: float) -> str:
+    """True top dead centre from two readings of the disc at a stop [crank deg]. Raises ValueError for no pair."""
+    middle = (
+        true_tdc_from_stops(first_deg, second_deg)
+        if engine is None
+        else tdc_from_stops(engine, first_deg, second_deg)
+    )
+    if min(first_deg, second_deg) < 0 and middle > 180.0:  # numbered both ways from zero, before it negative
+        middle -= 360.0
+    return tr(
+        "True top dead centre is at {middle:deg} on the disc; set the pointer to zero there. (Disc "
+        "numbered 0 to 360°, or to both sides with what is before zero negative. If the stop was "
+        "met about bottom dead centre, the top is at {opposite:deg}. {rod})",
+        middle=middle,
+        opposite=(middle + 180.0) % 360.0,
+        rod=_rod_words(engine, first_deg, second_deg),
+    )
+
+
+def _rod_words(engine: Engine | None, first_deg: float, second_deg: float) -> str:
+    if engine is None:
+        return tr("Exact for a rod on the crank pin; a link rod needs a small correction.")
+    cylinder = engine.timing_cylinder
+    if has_link_rod(engine):
+        return tr(
+            "The stop belongs in No. {cylinder}, the timing cylinder: halfway, and {correction:+deg} for its "
+            "link rod.",
+            cylinder=cylinder,
+            correction=link_rod_correction_deg(engine, first_deg, second_deg),
+        )
+    return tr(
+        "The stop belongs in No. {cylinder}, the timing cylinder: there the middle is exact.", cylinder=cylinder
     )

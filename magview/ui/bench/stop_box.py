@@ -5,8 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QGridLayout, QGroupBox, QLabel, QWidget
 
-from magview.physics.engine.crank import true_tdc_from_stops
-from magview.physics.engine.dead_centre import has_link_rod, link_rod_correction_deg, tdc_from_stops
+from magview.bench.engine_words import stop_words
 from magview.spec.engine import Engine
 from magview.spec.language import tr
 from magview.ui.kit.inputs import AngleSpin
@@ -52,47 +51,15 @@ class StopBox(QGroupBox):
     def _stop_entered(self, value: float = 0.0) -> None:
         first, second = (spin.exact for spin in self.stops)
         try:
-            middle = (
-                true_tdc_from_stops(first, second)
-                if self._engine is None
-                else tdc_from_stops(self._engine, first, second)
-            )
+            words = stop_words(self._engine, first, second)
         except ValueError as error:
             self.tdc.setText(f"{str(error)[0].upper()}{str(error)[1:]}.")
             return
-        if min(first, second) < 0 and middle > 180.0:  # a disc numbered both ways from zero, before it negative
-            middle -= 360.0
-        opposite = (middle + 180.0) % 360.0
         example = f"{tr('Example readings; enter your own.')} " if self.read is None else ""
-        self.tdc.setText(
-            example
-            + tr(
-                "True top dead centre is at {middle:deg} on the disc; set the pointer to zero there. (Disc "
-                "numbered 0 to 360°, or to both sides with what is before zero negative. If the stop was "
-                "met about bottom dead centre, the top is at {opposite:deg}. {rod})",
-                middle=middle,
-                opposite=opposite,
-                rod=self._rod_words(first, second),
-            )
-        )
+        self.tdc.setText(example + words)
 
     def show_engine(self, engine: Engine | None) -> None:
         """Go by an engine's timing cylinder and rods."""
         if engine is not self._engine:
             self._engine = engine
             self._stop_entered()
-
-    def _rod_words(self, first: float, second: float) -> str:
-        if self._engine is None:
-            return tr("Exact for a rod on the crank pin; a link rod needs a small correction.")
-        cylinder = self._engine.timing_cylinder
-        if has_link_rod(self._engine):
-            return tr(
-                "The stop belongs in No. {cylinder}, the timing cylinder: halfway, and {correction:+deg} for its "
-                "link rod.",
-                cylinder=cylinder,
-                correction=link_rod_correction_deg(self._engine, first, second),
-            )
-        return tr(
-            "The stop belongs in No. {cylinder}, the timing cylinder: there the middle is exact.", cylinder=cylinder
-        )
