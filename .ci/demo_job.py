@@ -40,8 +40,8 @@ TOOLS = tuple(
         "after-tightening", "disc-half-deg", "crank-tapped",
     )
 )  # fmt: skip
-OPENS_LATE_DEG, GAP_OVER_MM = 0.56, 0.005
-"""As found: how late the contacts open [rotor deg], and how far the largest gap is above its limit."""
+OPENS_LATE_DEG, GAP_OVER_MM, PIP_MM = 0.56, 0.005, 0.02
+"""As found: how late the contacts open [rotor deg], how far the gap by blades is above its limit, and the pip."""
 TEETH_LATE_DEG, RIGHT_LATE_DEG = 4.0, 0.5
 """How late the left magneto would fire with its setting right and its teeth as found, and the right one does [crank
 deg]. Nothing is done to the right one."""
@@ -87,10 +87,10 @@ def _heading(job: Job) -> Job:
 
 def _as_found() -> BenchState:
     bench = new_bench(find_installation("seven-radial-left"))
-    bench = apply(apply(bench, do.WearHeel(0.03)), do.GrowPip(0.02))
+    bench = apply(apply(bench, do.WearHeel(0.03)), do.GrowPip(PIP_MM))
     ratio, turns = bench.engaged.ratio, bench.magneto.cam.turns_per_rotor_turn  # type: ignore[union-attr]
     # The plate alone moves the opening and leaves the gap.
-    set_right = internal_timing(bench.magneto).adjust(bench.magneto.gap_limits_mm[1] + GAP_OVER_MM)
+    set_right = internal_timing(bench.magneto).adjust(bench.magneto.gap_limits_mm[1] + GAP_OVER_MM + PIP_MM)
     late = OPENS_LATE_DEG * turns
     bench = apply(bench, do.SetBoth(set_right.backplate_deg + late, set_right.screw_deg))
     wanted = bench.engaged.left.wanted_btdc_deg  # type: ignore[union-attr]

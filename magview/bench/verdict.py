@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 
 from magview.physics.cam.setting import Readings
-from magview.spec.language import tr
+from magview.spec.language import marked, tr
 from magview.spec.magneto import Magneto
 
 
@@ -32,6 +32,17 @@ def faults(magneto: Magneto, result: Readings) -> list[str]:
 def judged_words(magneto: Magneto) -> str:
     """The lobes whose opening is judged."""
     return tr("compensated cam: the opening is judged on lobe 1") if magneto.compensated else ""
+
+
+def blade_words(magneto: Magneto, result: Readings) -> str:
+    """The lobes whose true gap is within limits while a blade, over the pip, reads too little; "" for none."""
+    low = magneto.gap_limits_mm[0] - 1e-9
+    pairs = enumerate(zip(result.gap_ok, result.blade_gap_mm, strict=True), 1)
+    short = [str(lobe) for lobe, (ok, blade) in pairs if ok and blade < low]
+    if not short:
+        return ""
+    words = marked("✗ By blades the gap of lobe {lobes} is too small; the true gap is within limits, under a pip.")
+    return tr(words, lobes=", ".join(short))
 
 
 def never_words(result: Readings, lobe: int = 0) -> str:

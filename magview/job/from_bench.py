@@ -161,7 +161,7 @@ def planned_setting(job: Job, plan: Adjustment, gap_mm: float) -> Job:
 def lobes(job: Job, state: BenchState) -> Job:
     """Note every lobe."""
     found = readings(state)
-    rows = zip(found.e_gap_error_deg, found.max_gap_mm, found.dwell_deg, strict=True)
+    rows = zip(found.e_gap_error_deg, found.blade_gap_mm, found.dwell_deg, strict=True)
     return change_in(
         job, "lobes",
         lobes=tuple(
@@ -337,7 +337,8 @@ def _setting(state: BenchState, tools: Sequence[Instrument]) -> dict[str, Any]:
         "screw_deg": _tidy(state.screw_deg),
         "opening_error_deg": _known(found.e_gap_error_deg[0]),
         "mark_offset_mm": _known(found.mark_offset_mm),
-        "gap_mm": _known(found.max_gap_mm[0]),
+        # The sheet's gap is by blades, and a blade rides on the pip.
+        "gap_mm": _known(found.blade_gap_mm[0]),
         **_worn(state),
         "instruments": tr("the bench"),
     }

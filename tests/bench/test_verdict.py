@@ -11,7 +11,7 @@ from magview.bench.actions import TurnBackplate, TurnScrew, WearHeel
 from magview.bench.apply import apply
 from magview.bench.placing import new_bench
 from magview.bench.state import readings
-from magview.bench.verdict import faults, judged_words, mark_words, never_words
+from magview.bench.verdict import blade_words, faults, judged_words, mark_words, never_words
 from magview.spec.breaker import EccentricScrew
 from magview.spec.library import find_magneto, shipped_names
 from tests.magnetos import build, plain
@@ -82,3 +82,12 @@ def test_the_straightedges_side_of_the_mark():
     assert mark_words("0.000 mm", 0.0004) == "0.000 mm", "no side where nothing is to be seen"
     assert mark_words("x", math.nan) == "–"
     assert np.isnan(readings(apply(bench("seven-radial"), WearHeel(0.5))).mark_offset_mm)
+
+
+@pytest.mark.parametrize(("pip_mm", "short"), [(0.0, False), (0.02, False), (0.05, True)])
+def test_a_pip_that_makes_the_blade_read_too_little_is_said(pip_mm, short):
+    """By hand: 0.330 mm less 0.050 mm is 0.280 mm by blades, and 0.300 mm is the least allowed."""
+    state = bench("seven-radial", pip_height_mm=pip_mm)
+    assert found(state) == []
+    said = blade_words(state.magneto, readings(state))
+    assert said.startswith("✗ By blades the gap of lobe 1, 2, 3, 4 is too small") if short else said == ""

@@ -23,9 +23,11 @@ from magview.bench.actions import (
 )
 from magview.bench.apply import apply
 from magview.bench.placing import new_bench
-from magview.bench.state import firing_btdc_deg
+from magview.bench.state import firing_btdc_deg, readings
 from magview.bench.sureness import INTERNAL_ROLES, read_internal, tool_for
+from magview.bench.verdict import blade_words
 from magview.job import from_bench
+from magview.job.judge import verdicts
 from magview.job.sheet import as_data, new_job
 from magview.physics.cam.setting import internal_timing
 from magview.physics.engine.coupling import plan
@@ -85,8 +87,19 @@ def test_wear_and_pips_are_readings_not_the_magneto():
     job = from_bench.as_found(from_bench.take_bench(new_job(), state), state)
     assert (job.as_found.heel_wear_mm, job.as_found.pip_height_mm) == (0.05, 0.02)
     assert job.described is not None and job.described.condition.heel_wear_mm == 0.0
-    # Wear lowers the lift by w·K/A (guide: theory-setting): 0.05·27.5/17.
-    assert job.as_found.gap_mm == pytest.approx(0.2286 - 0.05 * 27.5 / 17.0, abs=1e-9)
+    # Wear lowers the lift by w·K/A (guide: theory-setting): 0.05·27.5/17. A blade rides on the pip besides.
+    assert job.as_found.gap_mm == pytest.approx(0.2286 - 0.05 * 27.5 / 17.0 - 0.02, abs=1e-9)
+
+
+def test_a_pip_makes_the_sheet_s_gap_what_a_blade_reads():
+    """By hand: 0.330 mm of true gap less a pip of 0.050 mm is 0.280 mm by blades, for the setting and every lobe."""
+    state = apply(new_bench(find_magneto("seven-radial")), GrowPip(0.05))
+    job = from_bench.lobes(from_bench.internal_timing(from_bench.take_bench(new_job(), state), state), state)
+    assert job.internal_timing.gap_mm == pytest.approx(0.28, abs=1e-9)
+    assert [lobe.gap_mm for lobe in job.lobes.lobes] == pytest.approx([0.28] * len(job.lobes.lobes), abs=1e-9)
+    judged = {v.field: v.ok for v in verdicts(job) if v.stage == "internal_timing"}
+    assert judged["gap_mm"] is False
+    assert "By blades the gap of lobe" in blade_words(state.magneto, readings(state))
 
 
 def test_with_instruments_the_sheet_has_what_they_would_read():

@@ -35,7 +35,7 @@ from magview.bench.events import KINDS
 from magview.bench.lamp import Standing, standing
 from magview.bench.lamp_words import standing_words
 from magview.bench.state import BenchState, readings, same_but_worn
-from magview.bench.verdict import faults, judged_words, mark_words, never_words
+from magview.bench.verdict import blade_words, faults, judged_words, mark_words, never_words
 from magview.curves.lift import opening_limit_deg
 from magview.physics.cam.setting import Readings
 from magview.spec.language import format_angle, format_length, marked, number, tr
@@ -325,6 +325,8 @@ class SettingPanel(QWidget):
             text, colour = tr("✗ Out of limits: {faults}", faults="; ".join(found)), self.look.theme.bad
         else:
             text, colour = tr("✓ Within limits"), self.look.theme.good
+        if short := blade_words(state.magneto, result):
+            text, colour = f"{text}. {short}" if found else short, self.look.theme.bad
         text += f" ({judged})" if judged else ""
         self.overall.setText(text)
         tint(self.overall, colour, bold=True)
