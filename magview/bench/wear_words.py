@@ -136,7 +136,7 @@ def lasting_words(state: BenchState, rates: WearRates) -> str:
         else tr("{gap:length}: more than {hours:.0f} h", gap=one.gap_mm, hours=_NEVER_H)
         for one in found
     )
-    words = tr("Set to open at the E-gap with another gap, it would last: {gaps}.", gaps=told)
+    words = tr("Set to open at the E-gap, by the true gap it would last: {gaps}.", gaps=told)
     best = max(found, key=lambda one: min(one.hours, _NEVER_H))
     near = min(best.hours, _NEVER_H)
     alike = [one for one in found if min(one.hours, _NEVER_H) > 0.95 * near]

@@ -134,3 +134,10 @@ def test_which_gap_lasts_longest_is_computed(bench):
     assert lasting_words(bench, WearRates(0.01)).endswith(f"{high} lasts longest.")
     assert lasting_words(bench, WearRates(0.0, 0.0, 0.01)).endswith(f"{low} lasts longest.")
     assert lasting_words(bench, WearRates(0.0)) == ""
+
+
+def test_lasting_says_that_it_goes_by_the_true_gap(bench):
+    """With a growing pip a blade finds the gap too small first; each sentence says which gap it means."""
+    rates = WearRates(0.001, 0.01)
+    assert "blade gap too small after" in leaving_words(bench, rates)
+    assert "by the true gap it would last: " in lasting_words(bench, rates)
