@@ -9,7 +9,7 @@ import math
 from collections.abc import Sequence
 
 from magview.bench.state import BenchState, firing_btdc_deg, readings
-from magview.physics.uncertainty.instruments import Instrument, Role, instruments
+from magview.physics.uncertainty.instruments import Instrument, Role, instruments, passing_blade_mm
 from magview.physics.uncertainty.measurement import Improvement, Outcome
 from magview.physics.uncertainty.monte_carlo import Agreement
 from magview.physics.uncertainty.setting_uncertainty import EngineReadings, InternalReadings
@@ -55,7 +55,7 @@ def read_internal(state: BenchState, tools: Sequence[Instrument]) -> InternalRea
     return InternalReadings(
         mark_offset_mm=round(offset / division) * division,
         # The thickest blade that passes.
-        blade_mm=math.floor(float(result.blade_gap_mm[0]) / step + 1e-9) * step,
+        blade_mm=passing_blade_mm(float(result.blade_gap_mm[0]), step),
         screw_deg=state.screw_deg,
         instruments=tuple(tool_for(role, tools) for role in INTERNAL_ROLES),
     )

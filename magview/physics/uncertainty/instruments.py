@@ -7,7 +7,7 @@ hands are trusted with, without a published source, and to be replaced by one's 
 from __future__ import annotations
 
 from dataclasses import dataclass
-from math import degrees, hypot
+from math import degrees, floor, hypot
 from typing import Literal
 
 from magview.spec.language import marked
@@ -211,3 +211,8 @@ def one_reading(key: str, rim_radius_mm: float = 40.0, cam_turns_per_rotor_turn:
 
 
 _BY_KEY = {i.key: i for i in INSTRUMENTS}
+
+
+def passing_blade_mm(gap_mm: float, step_mm: float) -> float:
+    """The thickest blade that passes a gap [mm], of blades in equal steps [mm]."""
+    return floor(gap_mm / step_mm + 1e-9) * step_mm

@@ -25,7 +25,7 @@ from magview.bench.sureness import NEVER_OPENS
 from magview.physics.trials.advice import Advice, Outcome, advise
 from magview.physics.trials.flank_fit import fitted_magneto
 from magview.physics.trials.trial import HowRead, PlateScale, ReadingErrors, ScaleKind, Trial
-from magview.physics.uncertainty.instruments import INSTRUMENTS, Role
+from magview.physics.uncertainty.instruments import INSTRUMENTS, Role, passing_blade_mm
 from magview.spec.base import SpecError
 from magview.spec.files import write_model
 from magview.spec.formats import ENDING, file_filter
@@ -260,7 +260,7 @@ class TrialsPanel(QWidget):
         if not math.isfinite(float(result.e_gap_error_deg[0])):
             self._model.refused.emit(tr(NEVER_OPENS))
             return
-        passes = math.floor(float(result.blade_gap_mm[0]) / MM_PER_THOU + 1e-9) * MM_PER_THOU
+        passes = passing_blade_mm(float(result.blade_gap_mm[0]), MM_PER_THOU)
         for scale, spin in (
             (PlateScale(), self.plate),
             (PlateScale.slot(self.radius.exact), self.along),

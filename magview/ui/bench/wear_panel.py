@@ -27,7 +27,7 @@ from magview.bench.wear_words import (
     rate_words,
     usual_words,
 )
-from magview.physics.uncertainty.instruments import one_reading
+from magview.physics.uncertainty.instruments import one_reading, passing_blade_mm
 from magview.physics.wear.inspection import MAX_HOURS, Inspection
 from magview.physics.wear.prediction import USUAL_RATES, Rate, WearRates, estimate_rates, worn
 from magview.spec.language import format_angle, format_length, marked, number, tr
@@ -216,7 +216,7 @@ class WearPanel(QWidget):
         if not math.isfinite(error):
             self._model.refused.emit(tr(NEVER_OPENS))
             return
-        blade = math.floor(float(result.blade_gap_mm[0]) / MM_PER_THOU + 1e-9) * MM_PER_THOU
+        blade = passing_blade_mm(float(result.blade_gap_mm[0]), MM_PER_THOU)
         self.gap.show_value(blade + MM_PER_THOU / 2)
         self.late.show_value(round(error, 1))
 
