@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from functools import partial
 
 from PySide6.QtCore import Signal
 from PySide6.QtGui import QShowEvent
@@ -79,14 +80,20 @@ class WearPanel(QWidget):
         form.addRow(tr("Faces burnt, in 100 h"), self.faces)
         form.addRow(tr("Pip, in 100 h"), self.pip)
         form.addRow(tr("Next inspection &after"), self.hours)
+        # A rate stays invented until its own field is entered, or inspections give it.
+        self._invented = {self.heel: tr("heel"), self.faces: tr("faces"), self.pip: tr("pip")}
+        self.invented = QLabel()
         self.expected, self.leaves, self.lasts = QLabel(), QLabel(), QLabel()
-        for label in (self.expected, self.leaves, self.lasts):
+        for label in (self.invented, self.expected, self.leaves, self.lasts):
             label.setWordWrap(True)
             form.addRow(label)
         self.wear_button = QPushButton(tr("Wear the bench by the&se hours"))
         self.wear_button.setToolTip(tr("See on the bench what those hours would do to it"))
         self.wear_button.clicked.connect(self.wear_bench)
         form.addRow("", self.wear_button)
+        for rate in tuple(self._invented):
+            for given in (rate.entered, rate.confirmed):
+                given.connect(partial(self._given, rate))
         for spin in (self.heel, self.faces, self.pip, self.hours):
             spin.entered.connect(self._show)
             spin.said.connect(self._model.refused)
@@ -171,11 +178,24 @@ class WearPanel(QWidget):
     def _show(self, _: object = None) -> None:
         state, rates = self._model.state, self.rates
         self.heel.setEnabled(state.magneto.breaker.heel_arm_mm is not None)
+        self._show_invented()
         self.expected.setText(expectation_words(state, rates, self.hours.exact))
         self.leaves.setText(leaving_words(state, rates))
         self.lasts.setText(lasting_words(state, rates))
         self._show_inspections(state)
         self.rates_changed.emit()
+
+    def _given(self, rate: LengthSpin, _: float = 0.0) -> None:
+        """The person's own rate, or one that inspections gave."""
+        self._invented.pop(rate, None)
+        self._show_invented()
+
+    def _show_invented(self) -> None:
+        self.invented.setText(
+            tr("⚠ Invented rates: {rates}. Enter your own, or let inspections give them.",
+               rates=", ".join(self._invented.values()))
+        )  # fmt: skip
+        self.invented.setVisible(bool(self._invented))
 
     def _show_inspections(self, state: BenchState) -> None:
         outdated = outdated_inspections(state)
@@ -240,6 +260,7 @@ class WearPanel(QWidget):
         ):
             if rate is not None:
                 spin.show_value(max(0.0, rate.mm_per_100h + hidden))
+                self._given(spin)
         self._show()
 
     def wear_bench(self) -> None:

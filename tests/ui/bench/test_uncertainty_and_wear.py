@@ -304,6 +304,20 @@ def test_wear_of_a_magneto_without_a_heel_arm_is_by_pips_alone(wear):
     assert window.model.state.magneto.condition.pip_height_mm > 0.0
 
 
+def test_rates_are_said_to_be_invented_until_they_are_entered(wear):
+    _, page = wear
+    assert page.invented.isVisible() and "Invented rates: heel, faces, pip." in page.invented.text()
+    page.heel.setValue(0.006)
+    assert "Invented rates: faces, pip." in page.invented.text()
+    page.faces.setFocus()
+    page.faces.selectAll()
+    QTest.keyClicks(page.faces, page.faces.text())
+    QTest.keyClick(page.faces, Qt.Key.Key_Return)
+    assert "Invented rates: pip." in page.invented.text(), "the same value, entered, is the person's own"
+    page.pip.setValue(0.001)
+    assert page.invented.isHidden()
+
+
 def test_hours_take_a_decimal_comma(wear):
     window, page = wear
     for spin in (page.hours, page.at):
