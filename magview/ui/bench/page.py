@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 from functools import partial
 from typing import TYPE_CHECKING, cast
 
-from PySide6.QtCore import QEvent, Qt, QTimer, Signal
+from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QMenu, QSplitter, QTabWidget, QWidget
 
@@ -340,13 +340,8 @@ class BenchPage(Page):
         super().resizeEvent(event)
         self._emphasise()
 
-    def changeEvent(self, event: QEvent) -> None:
-        """Words of another size need other room."""
-        super().changeEvent(event)
-        if event.type() in (QEvent.Type.ApplicationFontChange, QEvent.Type.FontChange):
-            QTimer.singleShot(0, self, self._settle)  # once every word has its new size
-
-    def _settle(self) -> None:
+    def settle(self) -> None:
+        """Share the room anew: the words have another size."""
         for i in range(self.tabs.count()):
             pane = self.tabs.widget(i)
             if isinstance(pane, TallPanel):

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QEvent, Qt, QTimer, Signal
 from PySide6.QtGui import QCloseEvent
 from PySide6.QtWidgets import QMenu, QSizePolicy, QStackedWidget, QToolBar, QVBoxLayout, QWidget
 
@@ -43,6 +43,15 @@ class Page(QWidget):
             self._content.deleteLater()
         self._content = content
         layout.insertWidget(0, content, 1)
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Words of another size need other room, once each of them has it."""
+        super().changeEvent(event)
+        if event.type() in (QEvent.Type.ApplicationFontChange, QEvent.Type.FontChange):
+            QTimer.singleShot(0, self, self.settle)
+
+    def settle(self) -> None:
+        """Share the room anew: the words have another size."""
 
     # -------------------------------------------------------------- what the window asks
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from pathlib import Path
 
-from PySide6.QtCore import QEvent, Qt, QTimer
+from PySide6.QtCore import Qt, QTimer
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QMenu,
@@ -143,13 +143,8 @@ class PracticePage(Page):
         super().resizeEvent(event)
         self._share()
 
-    def changeEvent(self, event: QEvent) -> None:
-        """Words of another size need another width."""
-        super().changeEvent(event)
-        if event.type() == QEvent.Type.ApplicationFontChange:
-            QTimer.singleShot(0, self, self._settle)
-
-    def _settle(self) -> None:
+    def settle(self) -> None:
+        """Share the room anew: the words have another size."""
         if self.debrief is not None:
             return
         for i in range(self.tabs.count()):

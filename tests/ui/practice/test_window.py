@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QApplication
 
 from magview.bench import actions as bench
 from magview.practice import actions as do
+from magview.practice.library import find_exercise
 from magview.practice.screen_words import seen
 from magview.practice.state import SAFE_THINGS
 from magview.practice.words import act_words
@@ -285,6 +286,25 @@ def test_what_is_not_on_the_tray_is_not_offered(open_practice):
     assert shown == {"by", "widest"}
     assert not hasattr(window.tray, "lamp") and window.tray.blades is not None
     assert len(window.views()) == 2 and not window.pictures.drive.isVisible()
+
+
+def test_after_the_projector_the_pictures_have_their_room_again(open_window, qtbot):
+    window = open_window("seven-radial-left")
+    page = window.practice.begin(find_exercise("find-the-e-gap"), 3)
+    window.places.go("practise")
+    qtbot.waitUntil(page.isVisible)
+    before = QApplication.font()
+    try:
+        QApplication.processEvents()
+        width = page.pictures.breaker.width()
+        for _ in range(2):
+            QTest.keyClick(window, Qt.Key.Key_F11)
+            QApplication.processEvents()
+        # Tabs that were never seen have told their width meanwhile.
+        qtbot.waitUntil(lambda: abs(page.pictures.breaker.width() - width) < 40)
+    finally:
+        QApplication.setFont(before)
+        page.discard()
 
 
 def test_the_projector_is_asked_for_by_its_key(window, qtbot):
