@@ -14,7 +14,7 @@ from magview.bench.lamp import (
 from magview.bench.state import BenchState, Check, Side, mounting_of
 from magview.bench.words import way_words
 from magview.physics.engine.lamp import ASK_FIRST_DEG, Cause, Explanation
-from magview.spec.language import marked, tr
+from magview.spec.language import format_angle, marked, tr
 
 LOOK_FIRST = marked("⚠ Check stroke, mark and finger first.")
 LOOK_FIRST_WHY = marked(
@@ -43,6 +43,13 @@ def place_words(btdc_deg: float) -> str:
         if btdc_deg > 0
         else tr("{angle:deg} after top dead centre", angle=angle)
     )
+
+
+def btdc_words(btdc_deg: float) -> str:
+    """An angle where "before top dead centre" is said already, or understood; one after it says so itself."""
+    if btdc_deg > -SHOWN_DEG:
+        return format_angle(max(btdc_deg, 0.0))
+    return tr("{angle:deg} after TDC", angle=-btdc_deg)
 
 
 def should_read_words(state: BenchState, side: Side) -> str:

@@ -12,7 +12,7 @@ from typing import TextIO
 from magview import CAUTION
 from magview.bench.apply import BTDC_LIMIT_DEG
 from magview.bench.engine_words import move_outside_words, outside_words
-from magview.bench.lamp_words import LOOK_FIRST, LOOK_FIRST_WHY
+from magview.bench.lamp_words import LOOK_FIRST, LOOK_FIRST_WHY, btdc_words, place_words
 from magview.bench.state import Side
 from magview.bench.tooth_steps import tooth_degrees
 from magview.bench.words import move_words, way_words
@@ -199,25 +199,45 @@ def _verdict_text(moves: list[Move], number: int, asked: bool, tolerance: float 
     told, near = f"{outside[0].upper()}{outside[1:]}.", [move.result_btdc_deg for move in nearest_firings(moves)]
     if not near[1:]:
         return told
-    return f"{told} {tr('Nearest on either side: {one:deg} or {other:deg}.', one=near[0], other=near[1])}"
+    one, other = (btdc_words(result) for result in near[:2])
+    return f"{told} {tr('Nearest on either side: {one} or {other}.', one=one, other=other)}"
+
+
+_READS = {
+    (True, True): marked("Fires at {reads}°, wanted {wanted}° before top dead centre. Moves, best first:"),
+    (False, True): marked("{name}: fires at {reads}°, wanted {wanted}° before top dead centre. Moves, best first:"),
+    (True, False): marked("Fires at {reads}, wanted {wanted}. Moves, best first:"),
+    (False, False): marked("{name}: fires at {reads}, wanted {wanted}. Moves, best first:"),
+}
+"""By whether there is no name, and whether both angles are before top dead centre."""
+
+
+def _before_top(reading: PairReading) -> bool:
+    return min(reading.reads_btdc_deg, reading.wanted_btdc_deg) >= 0.0
+
+
+def _reading_text(words: str, reading: PairReading, name: str | None = None) -> str:
+    """Where it fires and should: angles alone where both are before top dead centre, else each with its side."""
+    reads, wanted = reading.reads_btdc_deg, reading.wanted_btdc_deg
+    if _before_top(reading):
+        return tr(words, name=name, reads=reads, wanted=wanted)
+    return tr(words, name=name, reads=place_words(reads), wanted=place_words(wanted))
 
 
 def _moves_text(moves: list[Move], reading: PairReading, coupling: Coupling) -> str:
-    words = (
-        marked("Fires at {reads}°, wanted {wanted}° before top dead centre. Moves, best first:")
-        if coupling.name is None
-        else marked("{name}: fires at {reads}°, wanted {wanted}° before top dead centre. Moves, best first:")
-    )
-    reads, wanted = reading.reads_btdc_deg, reading.wanted_btdc_deg
     lines = [
-        tr(words, name=coupling.name, reads=reads, wanted=wanted),
+        _reading_text(_READS[coupling.name is None, _before_top(reading)], reading, coupling.name),
         "",
-        tr("       fires at   from wanted   magneto flange on the disc; disc on the drive flange"),
     ]
-    for n, move in enumerate(moves, start=1):
+    results = [btdc_words(move.result_btdc_deg) for move in moves]
+    head, wide = tr("fires at"), max((len(words) for words in results), default=0)
+    wide = max(len(head), wide)
+    rest = tr("from wanted   magneto flange on the disc; disc on the drive flange")
+    lines.append(f"       {head:<{wide}}   {rest}")
+    for n, (move, result) in enumerate(zip(moves, results, strict=True), start=1):
         flange, disc = _words(move, coupling)
-        result, residual = format_angle(move.result_btdc_deg), format_angle(move.residual_deg, True)
-        lines.append(f"  {n:>2}   {result:<8}   {residual:<11}   {flange}; {disc}")
+        residual = format_angle(move.residual_deg, True)
+        lines.append(f"  {n:>2}   {result:<{wide}}   {residual:<11}   {flange}; {disc}")
     return "\n".join([*lines, ""])
 
 
@@ -295,7 +315,7 @@ def _pair_text(
 ) -> str:
     lines = [] if coupling.name is None else [coupling.name]
     for side, reading in readings.items():
-        lines.append(tr(_FIRES[side], reads=reading.reads_btdc_deg, wanted=reading.wanted_btdc_deg))
+        lines.append(_reading_text(_FIRES[side, _before_top(reading)], reading))
     words = _NO_PAIR if found is None else _TOGETHER
     lines.append(tr(words, timing=timing, together=together))
     if found is None:
@@ -303,15 +323,21 @@ def _pair_text(
     for side in SIDES:
         move: Move = getattr(found, side)
         flange, disc = _words(move, coupling)
-        lines.append(tr(_MOVED[side], flange=flange, disc=disc, fires=move.result_btdc_deg, off=move.residual_deg))
+        lines.append(
+            tr(_MOVED[side], flange=flange, disc=disc, fires=btdc_words(move.result_btdc_deg), off=move.residual_deg)
+        )
     lines.append(tr("  Their errors then differ by {angle:deg} of crank.", angle=abs(found.difference_deg)))
     return "\n".join(lines)
 
 
 _FIRES = {
-    "left": marked("Left fires at {reads}°, wanted {wanted}° before top dead centre."),
-    "right": marked("Right fires at {reads}°, wanted {wanted}° before top dead centre."),
+    ("left", True): marked("Left fires at {reads}°, wanted {wanted}° before top dead centre."),
+    ("right", True): marked("Right fires at {reads}°, wanted {wanted}° before top dead centre."),
+    ("left", False): marked("Left fires at {reads}, wanted {wanted}."),
+    ("right", False): marked("Right fires at {reads}, wanted {wanted}."),
 }
+"""By whether both angles are before top dead centre."""
+
 _NO_PAIR = marked(
     "No pair of moves brings each within {timing}° of where it should fire and both within {together}° of one "
     "another."
@@ -321,11 +347,11 @@ _TOGETHER = marked(
 )
 _MOVED = {
     "left": marked(
-        "  left   magneto flange on the disc: {flange}; disc on the drive flange: {disc}; then fires at {fires:deg}, "
+        "  left   magneto flange on the disc: {flange}; disc on the drive flange: {disc}; then fires at {fires}, "
         "{off:+deg} from wanted"
     ),
     "right": marked(
-        "  right  magneto flange on the disc: {flange}; disc on the drive flange: {disc}; then fires at {fires:deg}, "
+        "  right  magneto flange on the disc: {flange}; disc on the drive flange: {disc}; then fires at {fires}, "
         "{off:+deg} from wanted"
     ),
 }

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from magview.bench.lamp_words import btdc_words, place_words
 from magview.bench.state import BenchState, Engaged, firing_btdc_deg
 from magview.bench.words import drive_end_sense
 from magview.drawing.scene import CornerLine, CornerWords
@@ -141,6 +142,15 @@ def steps(told: Told) -> Iterator[tuple[str, ...]]:
 
 def _expected(told: Told, move: Move) -> tuple[str, ...]:
     after, was = move.result_btdc_deg, firing_btdc_deg(told.state, told.engaged.side, as_found=True)
+    if min(after, was) < 0.0:
+        now, before = btdc_words(after), btdc_words(was)
+        return (
+            tr("expect {after}, was {before}", after=place_words(after), before=place_words(was)),
+            tr("expect {after}", after=now),
+            tr("was {before}", before=before),
+            f"→ {now}",
+            now if after < 0.0 else f"{after:.1f}°",
+        )
     return (
         tr("expect {after:.2f}° before TDC, was {before:.2f}°", after=after, before=was),
         tr("expect {after:.2f}°", after=after),

@@ -69,6 +69,14 @@ def test_a_typed_rotation_gives_the_viewpoint_and_a_name_is_said(capsys):
     )
 
 
+def test_after_top_dead_centre_is_said_and_never_a_bare_minus(capsys):
+    _, out, _ = run(capsys, "shift", *TYPED, "--reads=-3", "--wanted=-2")
+    assert out.startswith("Fires at 3.00° after top dead centre, wanted 2.00° after top dead centre.")
+    first = next(line for line in out.splitlines() if line.startswith("   1 "))
+    assert first.split("   ")[2].endswith("° after TDC")
+    assert "° after TDC" in first and "fires at" in out
+
+
 @pytest.mark.parametrize(("move", "code"), [("1", 0), ("2", 0), ("3", 1)])
 def test_a_move_asked_for_is_judged_by_itself(capsys, move, code):
     """Steps of 1.176°: from 25.1° to 25°, 1° allowed, the third best is 1.276° early."""

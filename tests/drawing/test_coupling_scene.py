@@ -7,11 +7,12 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
-from magview.bench.actions import MoveTeeth, TurnCrank
+from magview.bench.actions import MoveTeeth, ReadLamp, TurnCrank
 from magview.bench.apply import apply
 from magview.bench.placing import new_bench
 from magview.bench.timing import timing_plan
 from magview.drawing.coupling_scene import ALONG_A, ALONG_B, PAINT, after_move, coupling_scene, sweep
+from magview.drawing.coupling_words import Told, corner_lines
 from magview.drawing.drive_end import drive_pose
 from magview.drawing.scene import Options, frame_of
 from magview.spec.library import find_installation, find_magneto, shipped_names
@@ -152,3 +153,19 @@ def test_no_name_is_written_on_paint(name, at_engine):
         assert bars and names
         for word in names:
             assert all(np.hypot(*(bar - word.at).T).min() > 1.0 for bar in bars), word.text
+
+
+@pytest.mark.parametrize(
+    ("reads", "expected"),
+    [
+        (-3.0, "2.31° after top dead centre, was 3.00° after top dead centre"),
+        (22.0, "2.31° after top dead centre, was"),
+    ],
+)
+def test_after_top_dead_centre_what_to_expect_says_so(reads, expected):
+    state = apply(new_bench(find_installation("seven-radial-left")), ReadLamp("left", reads))
+    move = replace(timing_plan(state, "left")[0], result_btdc_deg=-2.31)
+    told = Told(state, state.engaged, False, move, 0, 0, False)
+    said = [w for corner in corner_lines(told, True, False, 30.0) for line in corner.lines for w in line.wordings]
+    assert any(words.startswith(f"expect {expected}") for words in said)
+    assert not any("-2.3" in words or "-3" in words for words in said)
