@@ -176,11 +176,13 @@ def readings_text(magneto: Magneto, backplate_deg: float, screw_deg: float) -> s
     gaps, (low, high) = result.max_gap_mm.tolist(), magneto.gap_limits_mm
     mm, inch = (max(length_digits(g, low, high, inches) for g in gaps) for inches in (False, True))
     for i in range(len(result.opens_deg)):
-        opens = tr("never") if never_words(result, i) else format_angle(result.opens_deg[i])
+        # Why a lobe never opens them stands at the end of its row: the column of angles is narrow.
+        never = never_words(result, i)
+        opens, why = (tr("never"), f"  ({never})") if never else (format_angle(result.opens_deg[i]), "")
         closes = format_angle(result.closes_deg[i])
         error, dwell = format_angle(result.e_gap_error_deg[i], True), format_angle(result.dwell_deg[i])
         gap = tr("{gap:.{mm}mm} = {gap:.{inch}in}", gap=gaps[i], mm=mm, inch=inch)
-        lines.append(f"  {i + 1:>4}   {opens:<9} {error:<13} {closes:<9} {dwell:<9} {gap}")
+        lines.append(f"  {i + 1:>4}   {opens:<9} {error:<13} {closes:<9} {dwell:<9} {gap}{why}")
     found, judged = faults(magneto, result), judged_words(magneto)
     offset, tolerance = float(result.mark_offset_mm), magneto.marks.tolerance_mm
     places = digits_beside(abs(offset), None, tolerance, 2)

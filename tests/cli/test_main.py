@@ -46,6 +46,10 @@ def test_out_of_limits_is_exit_1_and_what_never_opens_is_null(capsys):
     assert data["max_gap_mm"] == [0.0] * 4
     code, text, _ = run(capsys, *path_args)
     assert "OUT OF LIMITS" in text
+    assert text.count("(never: they stay closed)") == 4
+    # 0.5 mm of throw brings the stop down instead, and the heel never lets the contacts meet: they stay open.
+    _, text, _ = run(capsys, "readings", "seven-radial", "--backplate-deg", "0", "--screw-deg=-60")
+    assert text.count("(never: they stay open)") == 4
 
 
 def test_negative_angles_are_taken_as_they_are_written(capsys):

@@ -293,7 +293,7 @@ class SettingPanel(QWidget):
         marks, limits, inches = state.magneto.marks, state.magneto.gap_limits_mm, self.look.inches
         error, gap, off = (float(v) for v in (result.e_gap_error_deg[0], result.max_gap_mm[0], result.mark_offset_mm))
         never = never_words(result)
-        timed = Sign.NONE if never else Sign.IN if result.timing_ok[0] else Sign.OUT
+        timed = Sign.IN if result.timing_ok[0] else Sign.OUT
         angle = abs(error)
         late = tr("{angle:deg} late", angle=angle) if error > 0 else tr("{angle:deg} early", angle=angle)
         late = never or (tr("at it") if abs(error) < 0.005 else late)
@@ -313,7 +313,8 @@ class SettingPanel(QWidget):
         allowed, digits = marks.tolerance_mm, length_digits(abs(off), None, marks.tolerance_mm, inches)
         words = mark_words(format_length(abs(off), digits=digits), off)
         ends = _ends(f"{sign}{format_length(allowed, digits=digits)}" for sign in "-+")
-        self.gauges["mark"].show_value(Measured(off, -allowed, allowed, words, ends, timed))
+        marked_by = Sign.NONE if never else timed  # there is nothing to hold the straightedge against
+        self.gauges["mark"].show_value(Measured(off, -allowed, allowed, words, ends, marked_by))
 
         self._values["opens"].setText(never or tr("{opens:deg} of rotor", opens=result.opens_deg[0]))
         self._values["dwell"].setText(format_angle(result.dwell_deg[0]))

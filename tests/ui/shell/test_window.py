@@ -177,6 +177,16 @@ def test_a_gap_just_out_of_limits_does_not_read_as_the_limit(open_window):
     assert window.panel.lobes.words(0, 4) == "0.3601 mm"
 
 
+def test_an_opening_that_never_comes_is_out_as_the_verdict_says(open_window):
+    """The screw turned back by 60° lowers the stop by 0.433 mm: 0.763 mm of gap, and the contacts stay open."""
+    window = open_window("seven-radial")
+    window.model.send(TurnScrew(-60.0))
+    assert window.panel.overall.text().startswith("✗")
+    said = window.panel.gauges["error"].accessibleName()
+    assert "never: they stay open" in said and said.endswith(", out")
+    window.panel.gauges["error"].grab()
+
+
 def test_out_of_reach_says_so_and_cannot_be_set(open_window):
     window = open_window("seven-radial")
     window.panel.wanted.setValue(0.55)
