@@ -109,7 +109,7 @@ class Engine(Model):
         said(
             marked("Rotation is seen from"),
             marked("Engine manuals often mean the rear, where the accessories are. A magneto's own plate means "
-                   "the magneto's drive end."),
+                   "the magneto's drive end. Left out: the propeller end."),
             marked("The propeller end or the rear end; seen from the other it is the other way round.")),
     ] = "propeller"
     timing_cylinder: Annotated[Cylinder, said(

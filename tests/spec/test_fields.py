@@ -94,3 +94,9 @@ def test_symbols_of_units_keep_their_letters():
     text = json.dumps(SCHEMAS, ensure_ascii=False)
     assert "mJ." in text and "µF." in text
     assert not re.search(r"\b(MJ|ΜF|MF|Kg)\b", text)
+
+
+def test_the_end_that_a_rotation_left_out_is_seen_from_is_said():
+    default = Engine.model_fields["rotation_seen_from"].default
+    assert default == "propeller"
+    assert f"Left out: the {default} end." in about(Engine, "rotation_seen_from").meaning
