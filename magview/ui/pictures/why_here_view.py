@@ -275,18 +275,17 @@ class WhyHereView(QWidget):
     def _paint_title(self, painter: QPainter, strip: WhyHere) -> None:
         """The speed, in as many words as there is room for; whether it is assumed is always said."""
         em, speed, assumed = self._em, strip.speeds.starting_rpm, strip.speeds.starting_assumed
+        right = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
         if self.width() > 52 * em:
             text = tr("starting, {speed:.0f} turns a minute of the rotor", speed=speed)
             if assumed:
                 text = tr("starting, {speed:.0f} turns a minute of the rotor, assumed", speed=speed)
-            right = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
             box = QRectF(self.width() - 30 * em, 0.2 * em, 29 * em, 1.2 * em)
             self._write(painter, box, text, "second_ink", right, small=True)
             return
         text = tr("speed assumed") if assumed else tr("at {speed:.0f}/min", speed=speed)
-        box = QRectF(self.plot_area().right() + 0.4 * em, self.plot_area().bottom() + 0.35 * em, 6.2 * em, 1.4 * em)
-        left = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
-        self._write(painter, box, text, "second_ink", left, small=True)
+        box = QRectF(self.width() - 10 * em, 0.2 * em, 9.5 * em, 1.2 * em)
+        self._write(painter, box, text, "second_ink", right, small=True)
 
     def _paint_places(self, painter: QPainter, strip: WhyHere, area: QRectF) -> None:
         """Neutral, E-gap, and the scale below."""
