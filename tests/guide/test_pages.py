@@ -158,7 +158,7 @@ def strings() -> set[str]:
 
 KEY = re.compile(
     r"(?:(?:Ctrl|Shift|Alt)\+)*(?:Ctrl|Shift|Alt|F\d+|[A-Z0-9+\-.]|PgUp|PgDown|Up|Down|Left|Right|Page Up|Page Down"
-    r"|Space|Tab|Return|Esc)"
+    r"|Space|Tab|Return|Home|Esc)"
 )
 
 

@@ -14,6 +14,7 @@ from magview.bench.state import BenchState
 from magview.spec.language import marked, tr
 from magview.spec.library import find_magneto, shipped_names
 from magview.ui.bench.files import BenchFiles
+from magview.ui.bench.filling import PICTURES, Filling
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.inputs import QuietCombo
 from magview.ui.kit.look import Look
@@ -87,9 +88,13 @@ class BenchMenus(PictureMenuMaker):
         self.check(bench, tr("&Reduced motion"), self._reduce_motion, False, None)
 
         self.plots_action = self.check(view, tr("P&lots"), self._show_plots, False, QKeySequence("Ctrl+L"))
+        self._large = view.addMenu(tr("&One picture large"))
         view.addSeparator()
         self.check(view, tr("&Names of parts"), pictures.breaker.set_names, True, QKeySequence("N"))
         self.check(view, tr("See the breaker from the &drive end"), pictures.breaker.set_mirrored, False, None)
+        self.turn_round_action = self.act(
+            view, tr("See the coupling from the o&ther side"), pictures.drive.turn_round, QKeySequence("E")
+        )
         self.check(view, tr("Draw the &gap 5× its size"), self._exaggerate, False, None)
         self.check(view, tr("&Follow the contacts when zoomed"), self._follow, False, None)
         view.addSeparator()
@@ -124,6 +129,7 @@ class BenchMenus(PictureMenuMaker):
         self.redo_action.setEnabled(store.redo_name is not None)
         self.hold_action.setChecked(state.held)
         self.mount_action.setEnabled(state.engaged is not None)
+        self.turn_round_action.setEnabled(state.engaged is not None)
         self.load_action.setEnabled(state.engaged is not None and state.engaged.mounted)
         self.mount_action.setChecked(state.engaged is not None and state.engaged.mounted)
         if old is not None and old.magneto == state.magneto:
@@ -132,6 +138,26 @@ class BenchMenus(PictureMenuMaker):
         self.magnetos.setCurrentIndex(index)
         if index < 0:
             self.magnetos.setPlaceholderText(state.magneto.name)
+
+    def list_pictures(self, filling: Filling) -> None:
+        """An entry for each picture that fills the page with it, and one for the picture in hand."""
+        self._filling = filling
+        menu = self._large
+        self.act(menu, tr("The picture &in hand, or all again"), self._fill_or_back, QKeySequence("Ctrl+Return"))
+        menu.addSeparator()
+        self._larges = {name: self.check(menu, tr(text), self._fill, False, None) for name, text in PICTURES.items()}
+        filling.changed.connect(self._show_filled)
+
+    def _fill(self, on: bool) -> None:
+        name = next(name for name, action in self._larges.items() if action is self.sender())
+        self._filling.show(name if on else "")
+
+    def _fill_or_back(self) -> None:
+        self._filling.show("" if self._filling.shown else self._filling.in_hand())
+
+    def _show_filled(self, shown: str) -> None:
+        for name, action in self._larges.items():
+            action.setChecked(name == shown)
 
     def name_steps(self) -> None:
         """Name what would be undone. Only when somebody looks: Qt keeps a little memory at every change of words,

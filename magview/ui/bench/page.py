@@ -28,6 +28,7 @@ from magview.ui.pictures.drive_view import DriveView
 
 if TYPE_CHECKING:  # what comes after the first picture is imported then
     from magview.ui.bench.files import BenchFiles
+    from magview.ui.bench.filling import Filling
     from magview.ui.bench.lead_panel import LeadPanel
     from magview.ui.bench.menus import BenchMenus
     from magview.ui.bench.setting_panel import SettingPanel
@@ -55,11 +56,12 @@ _ROOMY, _SHARED = 56, 38
 HANDLING = marked(
     "Drag the rotor or cam, the backplate, or the contact screw; or take one in hand with 1, 2, 3 and turn it with "
     "the arrow keys, Page Up and Page Down, or the wheel: ten times finer with Shift, coarser with Alt. A dragged "
-    "rotor catches at contacts just open, top of lobe, E-gap and neutral; Alt lets it pass. Double-click puts a part "
-    "back. Space holds the rotor or lets it go. In the drive end, left and right move the magneto flange, up and "
-    "down the disc, one tooth at a time. Ctrl and the wheel zoom, the middle button pans. Numbers can be typed with "
-    "their unit: 1.5°, 13 thou, 0.33 mm.\n\nPositive angles go the way the rotor turns in service; a positive "
-    "contact-screw angle brings the contacts closer."
+    "rotor catches at contacts just open, top of lobe, E-gap and neutral; Alt lets it pass. Home puts the part in "
+    "hand back. Space holds the rotor or lets it go. In the drive end, left and right move the magneto flange, up "
+    "and down the disc, one tooth at a time. Ctrl and the wheel zoom, the middle button pans. A double click on a "
+    "picture fills the window with it, Esc puts it back. Numbers can be typed with their unit: 1.5°, 13 thou, 0.33 "
+    "mm.\n\nPositive angles go the way the rotor turns in service; a positive contact-screw angle brings the "
+    "contacts closer."
 )
 
 
@@ -89,6 +91,7 @@ class BenchPage(Page):
         self.strip: WhyHereView | None = None
         self._panels: dict[str, Panel] = {}
         self._panes: dict[str, TallPanel] = {}
+        self.filling: Filling | None = None
         self._menus: BenchMenus | None = None
         self._files: BenchFiles | None = None
         self._plots: PlotPane | None = None
@@ -158,6 +161,10 @@ class BenchPage(Page):
         self._emphasise()
         yield
         self._build_plots()
+        from magview.ui.bench.filling import Filling
+
+        self.filling = Filling(self)
+        self.menus.list_pictures(self.filling)
         self.tabs.currentChanged.connect(self.rearranged)
         self.plots.currentChanged.connect(self.rearranged)
         self.plots.made.connect(self.rearranged)
@@ -368,11 +375,16 @@ class BenchPage(Page):
     def show_plots(self, on: bool) -> None:
         """Put the plots under the pictures, or take them away; the small pictures make room for them."""
         self.menus.plots_action.setChecked(on)
+        if self.filling is not None:
+            self.filling.show("")
         self.plots.setVisible(on)
         self._make_room()
 
     def _make_room(self) -> None:
         """Which pictures the page in front needs; the plots take the room of the row, then of all pictures."""
+        if self.filling is not None and self.filling.shown:
+            self.filling.arrange()
+            return
         on = self._plots is not None and self._plots.isVisibleTo(self)
         line, height = self.fontMetrics().height(), self.window().height()
         small = not on or height >= _ROOMY * line

@@ -306,18 +306,9 @@ class BreakerView(PictureView):
             self._model.grip(False)
             self.viewport().update()
 
-    def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
-        """Put a part back: rotor to the E-gap, plate to its designed place, screw to its middle."""
-        found = self._hand_at(event.position())
-        if event.button() != Qt.MouseButton.LeftButton or found is None or not self.numbers:
-            return
-        magneto, hand = self._model.state.magneto, HANDS_OF_VALUES[found.value]
-        home = {"rotor": magneto.e_gap_deg, "plate": magneto.designed_setting.backplate_deg, "screw": 0.0}[hand]
-        self._model.send(turning(hand, home))
-
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Arrows turn the part in hand; 1, 2, 3 take rotor, backplate, contact screw; Space holds or lets go;
-        L holds the lens."""
+        """Arrows turn the part in hand, Home puts it back; 1, 2, 3 take rotor, backplate, contact screw; Space holds
+        or lets go; L holds the lens."""
         steps = {Qt.Key.Key_Up: 1.0, Qt.Key.Key_Right: 1.0, Qt.Key.Key_Down: -1.0, Qt.Key.Key_Left: -1.0,
                  Qt.Key.Key_PageUp: 10.0, Qt.Key.Key_PageDown: -10.0}  # fmt: skip
         hands = {Qt.Key.Key_1: "rotor", Qt.Key.Key_2: "plate", Qt.Key.Key_3: "screw"}
@@ -326,6 +317,8 @@ class BreakerView(PictureView):
             self.turn(steps[key] * step_factor(event.modifiers()))
         elif key in hands:
             self.take(hands[key])
+        elif key == Qt.Key.Key_Home and self.numbers:
+            self.put_back()
         elif key == Qt.Key.Key_L and not event.isAutoRepeat():
             self.hold_lens(QPointF(self.viewport().mapFromGlobal(QCursor.pos())))
         elif key == Qt.Key.Key_Space:
@@ -344,6 +337,12 @@ class BreakerView(PictureView):
         self._model.stop()
         value = value_of(self._model.state, self._hand) + steps * STEPS[self._hand]
         self._model.send(turning(self._hand, value))
+
+    def put_back(self) -> None:
+        """Put the part in hand back: rotor to the E-gap, plate to its designed place, screw to its middle."""
+        magneto = self._model.state.magneto
+        home = {"rotor": magneto.e_gap_deg, "plate": magneto.designed_setting.backplate_deg, "screw": 0.0}
+        self._model.send(turning(self._hand, home[self._hand]))
 
     def _point_at(self, position: QPointF) -> None:
         self._still = None

@@ -63,6 +63,8 @@ class WhyHereView(QWidget):
         self._key: object = None
         self._still: tuple[object, QPixmap] = (None, QPixmap())
         self._gesture: int | None = None
+        self._before: float | None = None
+        """Where the rotor stood before it was last taken hold of."""
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMinimumSize(160, 90)
         self.setAccessibleName(tr("Why here: flux, current and energy over the rotor's angle"))
@@ -400,9 +402,14 @@ class WhyHereView(QWidget):
     def mousePressEvent(self, event: QMouseEvent) -> None:
         """Take the cursor to where the pointer is."""
         if self.strip is not None and event.button() == Qt.MouseButton.LeftButton:
-            self._gesture = self.model.gesture()
+            self._gesture, self._before = self.model.gesture(), self.model.state.rotor_deg
             self.model.grip(True)
             self._turn_to(event.position().x())
+
+    def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
+        """A double click is about the picture: the rotor goes back to where it stood before the first press."""
+        if event.button() == Qt.MouseButton.LeftButton and self._before is not None:
+            self.model.send(TurnRotor(self._before))
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         """Turn the rotor with the cursor."""

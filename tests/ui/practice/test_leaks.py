@@ -136,8 +136,9 @@ def test_what_is_searched_for_is_what_secrets_names(open_practice):
 
 
 def test_no_hand_finds_a_true_place_by_itself(open_practice):
-    """At the bench a double click puts a part where it belongs and a drag catches there; here neither does."""
-    from PySide6.QtCore import QEvent
+    """At the bench Home puts a part where it belongs and a drag catches there; here neither does."""
+    from PySide6.QtCore import QEvent, Qt
+    from PySide6.QtTest import QTest
 
     from tests.hands import send_mouse
 
@@ -150,6 +151,7 @@ def test_no_hand_finds_a_true_place_by_itself(open_practice):
 
     for away in (QPointF(radius, 0.0), QPointF(0.0, 0.6 * radius)):
         send_mouse(breaker, QEvent.Type.MouseButtonDblClick, middle + away)
+        QTest.keyClick(breaker, Qt.Key.Key_Home)
     assert window.model.state == before
     assert not breaker.snaps
     assert {"rotor scale", "plate scale", "straightedge", "painted mark"} == breaker.scene_of_parts.hidden
